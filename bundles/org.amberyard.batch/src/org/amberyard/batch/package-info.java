@@ -1,0 +1,2 @@
+/** The application without a window, for scripts and servers. */
+package org.amberyard.batch;

@@ -1,0 +1,2 @@
+/** Charts of results, independent of the toolkit that shows them. */
+package org.amberyard.charts;

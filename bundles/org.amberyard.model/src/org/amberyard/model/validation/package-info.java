@@ -1,0 +1,2 @@
+/** Rules that a study must keep, and the findings where it does not. */
+package org.amberyard.model.validation;

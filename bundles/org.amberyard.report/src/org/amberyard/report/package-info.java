@@ -1,0 +1,2 @@
+/** The documents and tables that leave the building. */
+package org.amberyard.report;

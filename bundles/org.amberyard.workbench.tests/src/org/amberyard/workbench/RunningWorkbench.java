@@ -1,0 +1,64 @@
+package org.amberyard.workbench;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+
+/** The real workbench on a thread of its own, from its start-up until it is closed. */
+final class RunningWorkbench implements AutoCloseable {
+
+    private static final long TIMEOUT_SECONDS = 60;
+
+    private final CompletableFuture<Display> started = new CompletableFuture<>();
+    private final Thread thread = new Thread(this::run, "workbench");
+
+    private RunningWorkbench() {
+    }
+
+    /** Starts the workbench and waits until its first window is open. */
+    static RunningWorkbench start() {
+        RunningWorkbench workbench = new RunningWorkbench();
+        workbench.thread.setDaemon(true);
+        workbench.thread.start();
+        workbench.started.orTimeout(TIMEOUT_SECONDS, TimeUnit.SECONDS).join();
+        return workbench;
+    }
+
+    Display display() {
+        return started.join();
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        display().syncExec(() -> PlatformUI.getWorkbench().close());
+        thread.join(TimeUnit.SECONDS.toMillis(TIMEOUT_SECONDS));
+    }
+
+    private void run() {
+        try {
+            Display display = PlatformUI.createDisplay();
+            PlatformUI.createAndRunWorkbench(display, new ReportingAdvisor(display));
+            display.dispose();
+        } catch (RuntimeException | Error e) {
+            started.completeExceptionally(e);
+        }
+    }
+
+    /** Tells the tests when the workbench is ready; without it they would have to poll. */
+    private final class ReportingAdvisor extends AmberyardWorkbenchAdvisor {
+
+        private final Display display;
+
+        ReportingAdvisor(Display display) {
+            this.display = display;
+        }
+
+        @Override
+        public void postStartup() {
+            super.postStartup();
+            started.complete(display);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package org.amberyard.workbench;
+
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+/** Settles what holds for the whole workbench: the perspective it starts with and what it remembers. */
+public class AmberyardWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        super.initialize(configurer);
+        configurer.setSaveAndRestore(true);
+    }
+
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return DistrictPerspective.ID;
+    }
+
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        return new AmberyardWindowAdvisor(configurer);
+    }
+}
