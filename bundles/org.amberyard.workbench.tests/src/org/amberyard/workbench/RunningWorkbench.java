@@ -5,9 +5,10 @@ import java.util.concurrent.TimeUnit;
 
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
 
 /** The real workbench on a thread of its own, from its start-up until it is closed. */
-final class RunningWorkbench implements AutoCloseable {
+final class RunningWorkbench implements CloseableResource {
 
     private static final long TIMEOUT_SECONDS = 60;
 

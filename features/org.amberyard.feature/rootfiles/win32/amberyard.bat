@@ -1,0 +1,26 @@
+@echo off
+rem Starts Amberyard: the window without a verb, a run without a window with one.
+rem   amberyard [STUDY]
+rem   amberyard evaluate^|check STUDY [OPTION ...]
+setlocal
+set "JAVA=java"
+set "JAVAW=javaw"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" (
+  set "JAVA=%JAVA_HOME%\bin\java"
+  set "JAVAW=%JAVA_HOME%\bin\javaw"
+)
+"%JAVA%" -version >nul 2>nul
+if errorlevel 1 (
+  echo Amberyard needs Java 17 or newer; set JAVA_HOME or install it. 1>&2
+  exit /b 3
+)
+for %%J in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fJ"
+if /i "%~1"=="evaluate" goto headless
+if /i "%~1"=="check" goto headless
+
+start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -nosplash -data "%LOCALAPPDATA%\Amberyard\workspace" %*
+exit /b 0
+
+:headless
+"%JAVA%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -application org.amberyard.batch.headless -nosplash -data @none %*
+exit /b %ERRORLEVEL%
