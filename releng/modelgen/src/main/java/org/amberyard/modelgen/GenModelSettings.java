@@ -40,11 +40,11 @@ final class GenModelSettings {
     static GenModel create(List<EPackage> packages, String sourceFolder) {
         GenModel genModel = GenModelFactory.eINSTANCE.createGenModel();
         genModel.setModelName("Amberyard");
-        genModel.setModelPluginID(PROJECT);
+        // A plug-in ID would make EMF write a plugin.xml and a manifest of its own; the bundle has both by hand.
+        genModel.setModelPluginID("");
         genModel.setModelDirectory("/" + PROJECT + "/" + sourceFolder);
         genModel.setComplianceLevel(GenJDKLevel.JDK170_LITERAL);
         genModel.setSuppressEMFModelTags(true);
-        genModel.setBundleManifest(false);
         genModel.setUpdateClasspath(false);
         genModel.setForceOverwrite(true);
         genModel.setCanGenerate(true);

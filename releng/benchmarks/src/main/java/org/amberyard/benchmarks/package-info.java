@@ -1,0 +1,2 @@
+/** Benchmarks of the method's inner loops. */
+package org.amberyard.benchmarks;
