@@ -1,0 +1,35 @@
+package org.amberyard.core.battery;
+
+/** The rule that says when a pack is replaced: at the cycle limit or at the end-of-life capacity, whichever comes first. */
+public final class PackReplacement {
+
+    /** Why a pack is replaced. */
+    public enum Cause {
+        /** It is not. */
+        NONE,
+        /** The full cycles have reached the limit. */
+        CYCLE_LIMIT,
+        /** The capacity has fallen to the end-of-life share. */
+        CAPACITY
+    }
+
+    private PackReplacement() {
+    }
+
+    /** Cause to replace a pack of an age and full cycles, or {@link Cause#NONE}. */
+    public static Cause due(BatterySpec battery, double years, double fullCycles) {
+        if (fullCycles >= battery.cycleLimit()) {
+            return Cause.CYCLE_LIMIT;
+        }
+        return battery.fade().health(years, fullCycles) <= battery.endOfLifeShare() ? Cause.CAPACITY : Cause.NONE;
+    }
+
+    /** Share of a pack's life that is left, by the nearer of its two limits; 1 when new, 0 when due. */
+    public static double lifeLeft(BatterySpec battery, double years, double fullCycles) {
+        double byCycles = 1 - fullCycles / battery.cycleLimit();
+        double lossAllowed = 1 - battery.endOfLifeShare();
+        double lost = 1 - battery.fade().health(years, fullCycles);
+        double byCapacity = lossAllowed > 0 ? 1 - lost / lossAllowed : 0;
+        return Math.max(0, Math.min(byCycles, byCapacity));
+    }
+}

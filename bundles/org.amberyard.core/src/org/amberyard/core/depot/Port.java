@@ -1,0 +1,32 @@
+package org.amberyard.core.depot;
+
+/**
+ * A type of charging port.
+ *
+ * @param name name
+ * @param direct true for direct current
+ * @param powerKw largest power at the plug, kW
+ * @param efficiency energy into the battery over energy at the meter while charging
+ * @param standbyW power drawn at all hours, W
+ * @param hardwarePrice price of the hardware, base-date money
+ * @param installationPrice price to install it, base-date money
+ * @param lifeYears years after which the hardware is bought again
+ * @param installationLifeYears years over which the installation loses its value
+ * @param feePerYear network fee, base-date money per year
+ */
+public record Port(String name, boolean direct, double powerKw, double efficiency, double standbyW,
+        double hardwarePrice, double installationPrice, double lifeYears, double installationLifeYears,
+        double feePerYear) {
+
+    private static final double HOURS_PER_YEAR = 8760;
+
+    /** Energy drawn at the meter in a year without charging, kWh. */
+    public double standbyKwhPerYear() {
+        return standbyW * HOURS_PER_YEAR / 1000;
+    }
+
+    /** Power into the battery of a bus that takes at most a power from this kind of port, kW. */
+    public double batteryKw(double acceptanceKw) {
+        return Math.min(powerKw, acceptanceKw) * efficiency;
+    }
+}

@@ -1,0 +1,51 @@
+package org.amberyard.core.duty;
+
+import java.util.List;
+
+/**
+ * One bus's day on a route: its runs with the energy that each takes and where the bus stands after it.
+ *
+ * @param legs runs of the day in order; empty on a month without service
+ */
+public record DayBlock(List<Leg> legs) {
+
+    /**
+     * One run of the day.
+     *
+     * @param name name of the run
+     * @param departureMin departure, minutes after midnight
+     * @param arrivalMin end of the run, minutes after midnight
+     * @param yardAfter true when the bus stands at the yard until its next run
+     * @param outsideC outside air temperature, °C
+     * @param use energy of the run
+     */
+    public record Leg(String name, double departureMin, double arrivalMin, boolean yardAfter, double outsideC,
+            EnergyUse use) {
+    }
+
+    public DayBlock {
+        legs = List.copyOf(legs);
+    }
+
+    /** True when the bus does not run. */
+    public boolean isEmpty() {
+        return legs.isEmpty();
+    }
+
+    /** Distance of the day, km. */
+    public double km() {
+        return legs.stream().mapToDouble(l -> l.use().km()).sum();
+    }
+
+    /** Net battery energy of the day, kWh. */
+    public double batteryKwh() {
+        return legs.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
+    }
+
+    /** Coldest outside air of the day's runs, °C. */
+    public double coldestC() {
+        return legs.stream().mapToDouble(Leg::outsideC).min().orElse(BLANK_C);
+    }
+
+    private static final double BLANK_C = 15;
+}

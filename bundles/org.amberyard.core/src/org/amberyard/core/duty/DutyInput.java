@@ -1,0 +1,21 @@
+package org.amberyard.core.duty;
+
+import java.util.List;
+
+/**
+ * All that decides what driving takes; two equal inputs give equal results, so the stage need not run again.
+ *
+ * @param climate climate
+ * @param style driver style
+ * @param riderMassKg mass of one rider, kg
+ * @param routes routes
+ * @param vehicles vehicle types
+ */
+public record DutyInput(Climate climate, DriverStyle style, double riderMassKg, List<RouteInput> routes,
+        List<VehicleSpec> vehicles) {
+
+    public DutyInput {
+        routes = List.copyOf(routes);
+        vehicles = List.copyOf(vehicles);
+    }
+}

@@ -1,0 +1,22 @@
+package org.amberyard.core.duty;
+
+import java.util.List;
+
+/**
+ * The day's block of one bus.
+ *
+ * @param name route name
+ * @param bodyType body type that the riders need, by its trade letter
+ * @param runs runs in the order of the day
+ */
+public record RouteInput(String name, String bodyType, List<RunInput> runs) {
+
+    public RouteInput {
+        runs = List.copyOf(runs);
+    }
+
+    /** Distance driven in a year, km. */
+    public double kmPerYear() {
+        return runs.stream().mapToDouble(r -> r.distanceKm() * r.daysPerYear()).sum();
+    }
+}

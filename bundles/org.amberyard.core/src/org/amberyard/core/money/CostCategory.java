@@ -1,0 +1,66 @@
+package org.amberyard.core.money;
+
+/** The tree of cost categories: every amount of a study stands in exactly one leaf. Credits are negative costs. */
+public enum CostCategory {
+    BUS_PURCHASE(Group.CAPITAL, FlowTime.START, "Bus purchase"),
+    BATTERY_REPLACEMENT(Group.CAPITAL, FlowTime.START, "Battery replacement"),
+    PORTS(Group.CAPITAL, FlowTime.START, "Charging ports"),
+    SITE_WORKS(Group.CAPITAL, FlowTime.START, "Site works"),
+    TRAINING_AND_TOOLS(Group.CAPITAL, FlowTime.START, "Training and tools"),
+    FUNDING(Group.FUNDING, FlowTime.START, "Grants and rebates"),
+    FUEL(Group.ENERGY, FlowTime.RUNNING, "Fuel"),
+    EXHAUST_FLUID(Group.ENERGY, FlowTime.RUNNING, "Exhaust fluid"),
+    HEATER_FUEL(Group.ENERGY, FlowTime.RUNNING, "Heater fuel"),
+    ELECTRIC_ENERGY(Group.ENERGY, FlowTime.RUNNING, "Electric energy"),
+    ELECTRIC_DEMAND(Group.ENERGY, FlowTime.RUNNING, "Electric demand"),
+    ELECTRIC_FIXED(Group.ENERGY, FlowTime.RUNNING, "Electric fixed charges"),
+    UPKEEP(Group.UPKEEP, FlowTime.RUNNING, "Upkeep"),
+    PORT_FEES(Group.UPKEEP, FlowTime.RUNNING, "Port fees"),
+    INSURANCE(Group.UPKEEP, FlowTime.RUNNING, "Insurance"),
+    REGISTRATION(Group.UPKEEP, FlowTime.RUNNING, "Registration"),
+    BUS_SALE(Group.RESIDUAL, FlowTime.START, "Bus sales"),
+    BUS_VALUE_LEFT(Group.RESIDUAL, FlowTime.END, "Bus value left"),
+    PACK_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Replacement pack life left"),
+    INFRASTRUCTURE_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Infrastructure life left");
+
+    /** Branches of the tree. */
+    public enum Group {
+        CAPITAL("Capital"), FUNDING("Funding"), ENERGY("Energy"), UPKEEP("Upkeep and fees"), RESIDUAL("Residual");
+
+        private final String label;
+
+        Group(String label) {
+            this.label = label;
+        }
+
+        /** Name for tables and charts. */
+        public String label() {
+            return label;
+        }
+    }
+
+    private final Group group;
+    private final FlowTime time;
+    private final String label;
+
+    CostCategory(Group group, FlowTime time, String label) {
+        this.group = group;
+        this.time = time;
+        this.label = label;
+    }
+
+    /** Branch that the category hangs on. */
+    public Group group() {
+        return group;
+    }
+
+    /** When in its year the cost falls. */
+    public FlowTime time() {
+        return time;
+    }
+
+    /** Name for tables and charts. */
+    public String label() {
+        return label;
+    }
+}

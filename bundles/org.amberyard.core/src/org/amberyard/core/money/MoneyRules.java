@@ -1,0 +1,26 @@
+package org.amberyard.core.money;
+
+/**
+ * How amounts are stated and discounted.
+ *
+ * @param rates real discount rate and inflation
+ * @param basis money in which yearly amounts are stated
+ * @param midYear true when running costs fall in the middle of the year instead of at its end
+ */
+public record MoneyRules(MoneyRates rates, MoneyBasis basis, boolean midYear) {
+
+    /** Time at which a category's cost of a year falls, years after the base date. */
+    public double time(CostCategory category, int year) {
+        return category.time().years(year, midYear);
+    }
+
+    /** Stated amount of a constant one. */
+    public double stated(double constant, CostCategory category, int year) {
+        return basis == MoneyBasis.NOMINAL ? constant * rates.inflationFactor(time(category, year)) : constant;
+    }
+
+    /** Present value of a stated amount. */
+    public double present(double stated, CostCategory category, int year) {
+        return stated * DiscountFactor.single(rates.rateFor(basis), time(category, year));
+    }
+}

@@ -1,0 +1,43 @@
+package org.amberyard.core.money;
+
+/**
+ * Time after which a plan's cumulative saving never falls below zero again within the study, found by straight lines
+ * between the points in time.
+ *
+ * @param outcome whether and how it pays back
+ * @param years time from the base date; zero at once, NaN when it never does
+ */
+public record Payback(Outcome outcome, double years) {
+
+    /** Kinds of outcome. */
+    public enum Outcome {
+        /** The saving is never negative. */
+        AT_ONCE,
+        /** It turns positive for good within the study. */
+        AFTER,
+        /** It is negative at the end of the study. */
+        NEVER
+    }
+
+    /**
+     * Payback of a cumulative saving.
+     *
+     * @param timeYears points in time, not falling
+     * @param saving cumulative saving after the flows at each point
+     */
+    public static Payback of(double[] timeYears, double[] saving) {
+        int last = saving.length - 1;
+        if (saving[last] < 0) {
+            return new Payback(Outcome.NEVER, Double.NaN);
+        }
+        int i = last;
+        while (i >= 0 && saving[i] >= 0) {
+            i--;
+        }
+        if (i < 0) {
+            return new Payback(Outcome.AT_ONCE, 0);
+        }
+        double share = -saving[i] / (saving[i + 1] - saving[i]);
+        return new Payback(Outcome.AFTER, timeYears[i] + share * (timeYears[i + 1] - timeYears[i]));
+    }
+}

@@ -1,0 +1,20 @@
+package org.amberyard.core.plan;
+
+import java.util.OptionalInt;
+
+/**
+ * A bus of the present fleet, which also names its place in the fleet. Years count from the base year.
+ *
+ * @param name bus number
+ * @param role what the place is for
+ * @param type place of its type in the list of types
+ * @param route place of its route in the list of routes, if it has one
+ * @param inServiceYear year in which it entered service; negative before the base year
+ * @param odometerKm odometer at the base date, km
+ * @param otherKmPerYear distance per year beyond the route, km
+ * @param idleHoursPerYear yard idling of an engine per year, h
+ * @param retirementYear year in which it is due, if that is set
+ */
+public record BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
+        double otherKmPerYear, double idleHoursPerYear, OptionalInt retirementYear) {
+}

@@ -1,0 +1,55 @@
+package org.amberyard.core.plan;
+
+import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.money.FlowTime;
+import org.amberyard.core.money.MoneyRules;
+import org.amberyard.core.money.Payback;
+import org.amberyard.core.money.CostCategory;
+
+/**
+ * A plan against the baseline. What is left at the end of the study counts in the present cost but not in the payback: a
+ * plan does not pay back by being sold.
+ *
+ * @param plan place of the plan in the study
+ * @param presentSaving present cost of the baseline less that of the plan
+ * @param simple payback of the saving in stated money without discounting
+ * @param discounted payback of the discounted saving
+ * @param co2eSavingKg greenhouse gas of the baseline less that of the plan, kg
+ */
+public record Comparison(int plan, double presentSaving, Payback simple, Payback discounted, double co2eSavingKg) {
+
+    static Comparison of(int index, PlanResult plan, PlanResult baseline) {
+        double saving = baseline.measures().presentCost() - plan.measures().presentCost();
+        double air = baseline.measures().co2eKg() - plan.measures().co2eKg();
+        return new Comparison(index, saving, payback(plan.ledger(), baseline.ledger(), false),
+                payback(plan.ledger(), baseline.ledger(), true), air);
+    }
+
+    private static Payback payback(CostLedger plan, CostLedger baseline, boolean discounted) {
+        int points = 2 * plan.years();
+        double[] times = new double[points];
+        double[] saving = new double[points];
+        double sum = 0;
+        for (int year = 0; year < plan.years(); year++) {
+            for (FlowTime time : new FlowTime[] {FlowTime.START, FlowTime.RUNNING}) {
+                int point = 2 * year + time.ordinal();
+                times[point] = time.years(year, plan.rules().midYear());
+                sum += cost(baseline, year, time, discounted) - cost(plan, year, time, discounted);
+                saving[point] = sum;
+            }
+        }
+        return Payback.of(times, saving);
+    }
+
+    private static double cost(CostLedger ledger, int year, FlowTime time, boolean discounted) {
+        double sum = 0;
+        MoneyRules rules = ledger.rules();
+        for (CostCategory category : CostCategory.values()) {
+            if (category.time() == time) {
+                double stated = ledger.amount(year, category);
+                sum += discounted ? rules.present(stated, category, year) : stated;
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,45 @@
+package org.amberyard.core.plan;
+
+import java.util.Optional;
+import org.amberyard.core.battery.PackReplacement;
+
+/** Something that happens to a bus in a year; years count from the base year. */
+public sealed interface FleetEvent {
+
+    /** Year. */
+    int year();
+
+    /** Place in the fleet. */
+    int place();
+
+    /** The bus, as it is at the event. */
+    Vehicle vehicle();
+
+    /**
+     * A new bus takes a place.
+     *
+     * @param outgoingType type that stood there before
+     * @param step the plan's step; empty when the rule bought it
+     */
+    record Bought(int year, int place, Vehicle vehicle, int outgoingType, Optional<PlanInput.Replacement> step)
+            implements FleetEvent {
+    }
+
+    /** A bus leaves the fleet. */
+    record Sold(int year, int place, Vehicle vehicle) implements FleetEvent {
+    }
+
+    /** A bus takes over another place. */
+    record Moved(int year, int place, Vehicle vehicle, int from) implements FleetEvent {
+    }
+
+    /**
+     * A pack is replaced.
+     *
+     * @param cause why
+     * @param paid price of the new pack, constant money
+     */
+    record PackReplaced(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, double paid)
+            implements FleetEvent {
+    }
+}

@@ -1,0 +1,25 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A fleet over the years of a plan.
+ *
+ * @param years one record for each place and year in which a bus stood there, by year, then by place
+ * @param events what happened, in order
+ * @param fleetAtEnd the bus in each place at the end of the study
+ */
+public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, List<Optional<Vehicle>> fleetAtEnd) {
+
+    public FleetHistory {
+        years = List.copyOf(years);
+        events = List.copyOf(events);
+        fleetAtEnd = List.copyOf(fleetAtEnd);
+    }
+
+    /** The records of one year. */
+    public List<VehicleYear> inYear(int year) {
+        return years.stream().filter(v -> v.year() == year).toList();
+    }
+}

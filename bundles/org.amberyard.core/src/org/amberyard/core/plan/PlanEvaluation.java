@@ -1,0 +1,45 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.money.CostLedger;
+
+/** Computes all results of one plan from the duty table. */
+public final class PlanEvaluation {
+    private PlanEvaluation() {
+    }
+
+    /** Results of a plan of a study. */
+    public static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty) {
+        PortFleet ports = new PortFleet(study.depot(), plan.ports());
+        FleetHistory fleet = FleetRollForward.of(study, plan, duty, ports);
+        List<DemandYear> demands = new ArrayList<>();
+        List<ServiceYear> services = new ArrayList<>();
+        List<AirYear> air = new ArrayList<>();
+        for (int year = 0; year < study.years(); year++) {
+            DemandYear demand = DemandYear.of(study, duty, fleet, ports, year);
+            demands.add(demand);
+            services.add(demand.service(study.depot(), ports, year));
+            air.add(AirYear.of(study, fleet, ports, year));
+        }
+        CostLedger ledger = ledger(study, plan, fleet, ports, demands);
+        return new PlanResult(plan, fleet, ledger, air, demands, services, PlanMeasures.of(study, ledger, fleet, air));
+    }
+
+    private static CostLedger ledger(StudyInput study, PlanInput plan, FleetHistory fleet, PortFleet ports,
+            List<DemandYear> demands) {
+        CostLedger.Builder ledger = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
+        FleetCosts fleetCosts = new FleetCosts(study, fleet, ledger);
+        FundingCosts funding = new FundingCosts(study, fleetCosts, ledger);
+        fleetCosts.add();
+        for (FleetEvent event : fleet.events()) {
+            if (event instanceof FleetEvent.Bought bought) {
+                funding.addForBus(bought);
+            }
+        }
+        new YardCosts(study, plan, ledger, funding).add(ports, demands);
+        return ledger.build();
+    }
+}

@@ -1,0 +1,31 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.money.CostLedger;
+
+/**
+ * All results of one plan.
+ *
+ * @param plan the plan
+ * @param fleet the fleet over the years
+ * @param ledger costs by place, year and category
+ * @param air greenhouse gas by year
+ * @param demand charging demand by year
+ * @param service load on the electric service by year
+ * @param measures single figures
+ */
+public record PlanResult(PlanInput plan, FleetHistory fleet, CostLedger ledger, List<AirYear> air,
+        List<DemandYear> demand, List<ServiceYear> service, PlanMeasures measures) {
+
+    public PlanResult {
+        air = List.copyOf(air);
+        demand = List.copyOf(demand);
+        service = List.copyOf(service);
+    }
+
+    /** Name of the plan. */
+    public String name() {
+        return plan.name();
+    }
+}

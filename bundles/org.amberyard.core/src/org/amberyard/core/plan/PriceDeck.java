@@ -1,0 +1,40 @@
+package org.amberyard.core.plan;
+
+import java.util.Map;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.money.PricePath;
+
+/**
+ * Prices that stand by themselves, and paths of those that are entered elsewhere.
+ *
+ * @param fuels fuel prices, money/L
+ * @param exhaustFluid exhaust fluid price, money/L
+ * @param pack price of a replacement pack, money/kWh
+ * @param indices paths by subject
+ */
+public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pack, Map<Subject, PricePath> indices) {
+
+    /** A base-date price and its path. */
+    public record Price(double base, PricePath path) {
+
+        /** The price, constant money, in a year at a time of payment. */
+        public double at(int year, double timeYears) {
+            return base * path.factor(year, timeYears);
+        }
+    }
+
+    /** What an index scales. */
+    public enum Subject {
+        ELECTRIC_ENERGY, ELECTRIC_DEMAND, ELECTRIC_FIXED, ENGINE_BUS, ELECTRIC_BUS, UPKEEP, INFRASTRUCTURE
+    }
+
+    public PriceDeck {
+        fuels = Map.copyOf(fuels);
+        indices = Map.copyOf(indices);
+    }
+
+    /** Price over base-date price of a subject. */
+    public double index(Subject subject, int year, double timeYears) {
+        return indices.getOrDefault(subject, PricePath.FLAT).factor(year, timeYears);
+    }
+}

@@ -1,0 +1,39 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.duty.DutyTable;
+
+/** Evaluates a study: duty, route fits, plans, comparisons; one way through. */
+public final class StudyEvaluation {
+    private StudyEvaluation() {
+    }
+
+    /**
+     * Results of a study.
+     *
+     * @param study the input
+     * @param duty the duty table of {@code study.duty()}, computed now or kept from an earlier evaluation
+     * @throws IllegalArgumentException when the table belongs to another duty
+     */
+    public static StudyResult of(StudyInput study, DutyTable duty) {
+        if (!duty.input().equals(study.duty())) {
+            throw new IllegalArgumentException("The duty table was computed from another duty");
+        }
+        List<PlanResult> plans = new ArrayList<>();
+        for (PlanInput plan : study.plans()) {
+            plans.add(PlanEvaluation.of(study, plan, duty));
+        }
+        return new StudyResult(study, duty, RouteFitting.of(study, duty), plans, compared(study, plans));
+    }
+
+    private static List<Comparison> compared(StudyInput study, List<PlanResult> plans) {
+        List<Comparison> comparisons = new ArrayList<>();
+        for (int i = 0; i < plans.size(); i++) {
+            if (i != study.baseline()) {
+                comparisons.add(Comparison.of(i, plans.get(i), plans.get(study.baseline())));
+            }
+        }
+        return comparisons;
+    }
+}

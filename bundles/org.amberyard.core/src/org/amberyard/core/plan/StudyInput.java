@@ -1,0 +1,38 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import org.amberyard.core.air.GreenhouseGas;
+import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.money.MoneyRules;
+import org.amberyard.core.money.Programme;
+
+/**
+ * Everything that decides a study's results. Lists refer to each other by place.
+ *
+ * @param name name of the study
+ * @param currency currency code
+ * @param baseYear calendar number of the base year
+ * @param years years studied
+ * @param money how amounts are stated and discounted
+ * @param duty climate, routes and vehicle physics
+ * @param types vehicle types, in the order of the duty's vehicles
+ * @param buses present fleet
+ * @param depot electric side
+ * @param prices prices and their paths
+ * @param programmes funding programmes
+ * @param air greenhouse gas factors
+ * @param rules fleet rules
+ * @param plans plans
+ * @param baseline place of the plan that the others are compared with
+ */
+public record StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
+        List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices,
+        List<Programme> programmes, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline) {
+
+    public StudyInput {
+        types = List.copyOf(types);
+        buses = List.copyOf(buses);
+        programmes = List.copyOf(programmes);
+        plans = List.copyOf(plans);
+    }
+}

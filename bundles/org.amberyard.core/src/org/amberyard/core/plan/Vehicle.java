@@ -1,0 +1,29 @@
+package org.amberyard.core.plan;
+
+/**
+ * A bus at one moment of the roll-forward.
+ *
+ * @param unit its own name, which moves with it from place to place
+ * @param type place in the list of types
+ * @param inServiceYear year in which it entered service, counted from the base year
+ * @param odometerKm odometer, km
+ * @param packYears age of its pack
+ * @param packCycles full cycles of its pack
+ * @param packPaid what a replacement pack cost, base-date money; zero for the pack it came with
+ */
+public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, double packYears, double packCycles,
+        double packPaid) {
+
+    /** Age at the start of a year. */
+    public double ageYears(int year) {
+        return year - (double) inServiceYear;
+    }
+
+    Vehicle drivenWith(double km, Pack pack) {
+        return new Vehicle(unit, type, inServiceYear, odometerKm + km, pack.years(), pack.cycles(), pack.paid());
+    }
+
+    /** State of a pack: its age in years, its full cycles and what it cost when it was a replacement. */
+    record Pack(double years, double cycles, double paid) {
+    }
+}

@@ -1,0 +1,30 @@
+package org.amberyard.core.plan;
+
+import org.amberyard.core.money.StraightLine;
+import org.amberyard.core.upkeep.UpkeepRate;
+
+/**
+ * Prices and life of a vehicle type, base-date money.
+ *
+ * @param purchase price of a new bus
+ * @param lifeYears age at which the rule replaces it
+ * @param lifeKm odometer at which the rule replaces it, km
+ * @param spareExtraYears years beyond that age that a spare or activity bus is kept
+ * @param valueAtRetirement resale value from that age on
+ * @param upkeep upkeep per distance
+ * @param registrationPerYear registration and fees per year
+ */
+public record VehiclePrices(double purchase, double lifeYears, double lifeKm, double spareExtraYears,
+        double valueAtRetirement, UpkeepRate upkeep, double registrationPerYear) {
+
+    /** Resale value at an age, base-date money: straight line from price to value at retirement age. */
+    public double value(double ageYears) {
+        return StraightLine.value(purchase, Math.min(purchase, valueAtRetirement), ageYears, lifeYears);
+    }
+
+    /** True when the rule replaces a bus of an age and odometer in a role. */
+    public boolean due(double ageYears, double odometerKm, Role role) {
+        double limitYears = role == Role.ROUTE ? lifeYears : lifeYears + spareExtraYears;
+        return ageYears >= limitYears || odometerKm >= lifeKm;
+    }
+}

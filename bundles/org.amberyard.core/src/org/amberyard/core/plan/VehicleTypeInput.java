@@ -1,0 +1,34 @@
+package org.amberyard.core.plan;
+
+import java.util.Optional;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EngineSpec;
+import org.amberyard.core.duty.VehicleSpec;
+
+/**
+ * A vehicle type as a whole.
+ *
+ * @param spec physics
+ * @param prices prices and life
+ * @param acAcceptanceKw largest power taken from an AC port, kW; zero for an engine bus
+ * @param dcAcceptanceKw largest power taken from a DC port, kW; zero for an engine bus
+ * @param successor place in the list of types of the type that the rule buys next
+ */
+public record VehicleTypeInput(VehicleSpec spec, VehiclePrices prices, double acAcceptanceKw, double dcAcceptanceKw,
+        int successor) {
+
+    /** Name of the type. */
+    public String name() {
+        return spec.name();
+    }
+
+    /** The electric physics, when it is an electric type. */
+    public Optional<ElectricSpec> electric() {
+        return spec instanceof ElectricSpec electric ? Optional.of(electric) : Optional.empty();
+    }
+
+    /** The engine physics, when it is an engine type. */
+    public Optional<EngineSpec> engine() {
+        return spec instanceof EngineSpec engine ? Optional.of(engine) : Optional.empty();
+    }
+}
