@@ -1,12 +1,12 @@
 package org.amberyard.core.battery;
 
+import java.util.Optional;
+
 /** The rule that says when a pack is replaced: at the cycle limit or at the end-of-life capacity, whichever comes first. */
 public final class PackReplacement {
 
     /** Why a pack is replaced. */
     public enum Cause {
-        /** It is not. */
-        NONE,
         /** The full cycles have reached the limit. */
         CYCLE_LIMIT,
         /** The capacity has fallen to the end-of-life share. */
@@ -16,12 +16,13 @@ public final class PackReplacement {
     private PackReplacement() {
     }
 
-    /** Cause to replace a pack of an age and full cycles, or {@link Cause#NONE}. */
-    public static Cause due(BatterySpec battery, double years, double fullCycles) {
+    /** Cause to replace a pack of an age and full cycles; empty while it is good. */
+    public static Optional<Cause> due(BatterySpec battery, double years, double fullCycles) {
         if (fullCycles >= battery.cycleLimit()) {
-            return Cause.CYCLE_LIMIT;
+            return Optional.of(Cause.CYCLE_LIMIT);
         }
-        return battery.fade().health(years, fullCycles) <= battery.endOfLifeShare() ? Cause.CAPACITY : Cause.NONE;
+        boolean worn = battery.fade().health(years, fullCycles) <= battery.endOfLifeShare();
+        return worn ? Optional.of(Cause.CAPACITY) : Optional.empty();
     }
 
     /** Share of a pack's life that is left, by the nearer of its two limits; 1 when new, 0 when due. */

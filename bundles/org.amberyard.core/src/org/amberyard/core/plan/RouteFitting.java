@@ -86,7 +86,7 @@ public final class RouteFitting {
         double cyclesPerYear = FullCycleCount.of(use.year().batteryKwh(), battery.nominalKwh());
         for (int age = 0; age <= LONGEST_LIFE_YEARS; age++) {
             double cycles = cyclesPerYear * age;
-            if (age > 0 && PackReplacement.due(battery, age, cycles) != PackReplacement.Cause.NONE) {
+            if (age > 0 && PackReplacement.due(battery, age, cycles).isPresent()) {
                 return -1;
             }
             if (!check.of(day, battery, battery.fade().health(age, cycles)).passes()) {

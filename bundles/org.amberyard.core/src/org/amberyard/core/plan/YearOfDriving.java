@@ -64,10 +64,9 @@ final class YearOfDriving {
     private Driven electricYear(int year, int place, Vehicle vehicle, EnergyUse use, BatterySpec battery) {
         double cycles = FullCycleCount.of(use.batteryKwh(), battery.nominalKwh());
         Vehicle.Pack worn = new Vehicle.Pack(vehicle.packYears() + 1, vehicle.packCycles() + cycles, vehicle.packPaid());
-        PackReplacement.Cause cause = PackReplacement.due(battery, worn.years(), worn.cycles());
-        Vehicle.Pack pack = cause == PackReplacement.Cause.NONE ? worn : replacement(year, worn, battery, cause);
-        Optional<FleetEvent> event = cause == PackReplacement.Cause.NONE ? Optional.empty()
-                : Optional.of(new FleetEvent.PackReplaced(year, place, vehicle, cause, pack.paid()));
+        Optional<PackReplacement.Cause> cause = PackReplacement.due(battery, worn.years(), worn.cycles());
+        Vehicle.Pack pack = cause.map(c -> replacement(year, worn, battery, c)).orElse(worn);
+        Optional<FleetEvent> event = cause.map(c -> new FleetEvent.PackReplaced(year, place, vehicle, c, pack.paid()));
         double meterKwh = use.batteryKwh() / ports.efficiency(year);
         double health = battery.fade().health(pack.years(), pack.cycles());
         VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, pack.cycles(), health);

@@ -1,0 +1,163 @@
+package org.amberyard.exchange;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
+import org.amberyard.study.FieldFormat;
+import org.amberyard.study.FieldFormatException;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/**
+ * Reads a study from a folder of CSV files, one for each kind of element, headed by the labels and units of the model's
+ * fields. Cells may be in either unit system, as the header says. All or nothing: one problem refuses the import, and
+ * every problem is listed.
+ */
+public final class StudyFolderImport {
+    private static final String CURRENCY = "USD";
+
+    private final Path folder;
+    private final List<ImportProblem> problems = new ArrayList<>();
+    private final List<PendingReference> pending = new ArrayList<>();
+    private final Study study = StudyFactory.eINSTANCE.createStudy();
+
+    private StudyFolderImport(Path folder) {
+        this.folder = folder;
+    }
+
+    /** A reference that is resolved when all elements are there. */
+    private record PendingReference(EObject element, EReference reference, String target, Cell cell) {
+    }
+
+    /** Where a value stands. */
+    private record Cell(String file, int row, String column) {
+        ImportProblem problem(String message) {
+            return new ImportProblem(file, row, column, message);
+        }
+    }
+
+    /** What a column holds: a field in a unit system. */
+    private record Column(String header, EStructuralFeature field, FieldFormat format) {
+    }
+
+    /**
+     * The study in a folder.
+     *
+     * @throws ImportException when anything in the files is not understood
+     */
+    public static Study read(Path folder) throws ImportException {
+        StudyFolderImport reading = new StudyFolderImport(folder);
+        StudyTables.ALL.forEach(reading::readTable);
+        reading.pending.forEach(reading::resolve);
+        reading.problems.addAll(SourceNotesSheet.readInto(folder, reading.study));
+        if (!reading.problems.isEmpty()) {
+            throw new ImportException(reading.problems);
+        }
+        return reading.study;
+    }
+
+    private void readTable(StudyTable table) {
+        Path path = folder.resolve(table.name() + ".csv");
+        if (Files.isRegularFile(path)) {
+            CsvSheet sheet = CsvSheet.read(path, problems);
+            List<Optional<Column>> columns = columns(table, sheet);
+            for (int i = 0; i < sheet.rows().size(); i++) {
+                readRow(table, sheet, columns, i);
+            }
+        }
+    }
+
+    private List<Optional<Column>> columns(StudyTable table, CsvSheet sheet) {
+        List<Optional<Column>> columns = new ArrayList<>();
+        for (String header : sheet.header()) {
+            boolean owner = !table.hasOneOwner() && header.equals(table.ownerHeader());
+            Optional<Column> column = owner ? Optional.empty() : column(table, header);
+            if (!owner && column.isEmpty()) {
+                problems.add(new ImportProblem(sheet.file(), 1, header,
+                        "No field of this table has this label and unit; see the data dictionary for the columns."));
+            }
+            columns.add(column);
+        }
+        return columns;
+    }
+
+    private static Optional<Column> column(StudyTable table, String header) {
+        for (EStructuralFeature field : table.fields()) {
+            for (UnitSystem system : UnitSystem.values()) {
+                FieldFormat format = FieldFormat.of(field, system, CURRENCY, Locale.ROOT);
+                if (format.header().equals(header)) {
+                    return Optional.of(new Column(header, field, format));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void readRow(StudyTable table, CsvSheet sheet, List<Optional<Column>> columns, int index) {
+        List<String> cells = sheet.rows().get(index);
+        Optional<EObject> element = element(table, sheet, cells, index + 2);
+        if (element.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).isPresent() && !cells.get(i).isEmpty()) {
+                Column column = columns.get(i).get();
+                set(element.get(), column, cells.get(i), new Cell(sheet.file(), index + 2, column.header()));
+            }
+        }
+    }
+
+    private Optional<EObject> element(StudyTable table, CsvSheet sheet, List<String> cells, int row) {
+        if (table.path().isEmpty()) {
+            return Optional.of(study);
+        }
+        if (table.hasOneOwner()) {
+            return table.owners(study).stream().findFirst().map(table::addRow);
+        }
+        int ownerColumn = sheet.header().indexOf(table.ownerHeader());
+        String name = ownerColumn < 0 ? "" : cells.get(ownerColumn);
+        Optional<EObject> owner = table.owner(study, name);
+        if (owner.isEmpty()) {
+            problems.add(new ImportProblem(sheet.file(), row, table.ownerHeader(),
+                    "“" + name + "” is not the name of just one " + table.ownerHeader().toLowerCase(Locale.ROOT) + "."));
+        }
+        return owner.map(table::addRow);
+    }
+
+    private void set(EObject element, Column column, String text, Cell cell) {
+        if (column.field() instanceof EReference reference) {
+            pending.add(new PendingReference(element, reference, text, cell));
+            return;
+        }
+        try {
+            element.eSet(column.field(), column.format().parse(text));
+        } catch (FieldFormatException e) {
+            problems.add(cell.problem(e.getMessage()));
+        }
+    }
+
+    private void resolve(PendingReference open) {
+        List<EObject> named = new ArrayList<>();
+        EcoreUtil.getAllContents(study, true).forEachRemaining(o -> {
+            if (o instanceof EObject candidate && open.reference().getEReferenceType().isInstance(candidate)
+                    && ElementNames.of(candidate).equals(open.target())) {
+                named.add(candidate);
+            }
+        });
+        if (named.size() == 1) {
+            open.element().eSet(open.reference(), named.get(0));
+        } else {
+            problems.add(open.cell().problem("“" + open.target() + "” names "
+                    + (named.isEmpty() ? "nothing" : named.size() + " elements") + " of the kind that belongs here."));
+        }
+    }
+}

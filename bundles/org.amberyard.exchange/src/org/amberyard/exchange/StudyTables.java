@@ -1,0 +1,61 @@
+package org.amberyard.exchange;
+
+import java.util.List;
+import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.funding.FundingPackage;
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.site.SitePackage;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.model.fleet.FleetPackage;
+
+/** The tables that make up a study; owners come before the rows that they own. */
+final class StudyTables {
+    static final List<StudyTable> ALL = List.of(
+            StudyTable.of("study", StudyPackage.Literals.STUDY),
+            StudyTable.of("settings", StudyPackage.Literals.SETTINGS, StudyPackage.Literals.STUDY__SETTINGS),
+            StudyTable.of("emission_factors", StudyPackage.Literals.EMISSION_FACTORS,
+                    StudyPackage.Literals.STUDY__EMISSION_FACTORS),
+            StudyTable.of("site", SitePackage.Literals.SITE, StudyPackage.Literals.STUDY__SITE),
+            StudyTable.of("climate", SitePackage.Literals.MONTH_CLIMATE, StudyPackage.Literals.STUDY__SITE,
+                    SitePackage.Literals.SITE__CLIMATE),
+            StudyTable.of("calendars", SitePackage.Literals.SERVICE_CALENDAR, StudyPackage.Literals.STUDY__CALENDARS),
+            StudyTable.of("routes", RoutesPackage.Literals.ROUTE, StudyPackage.Literals.STUDY__ROUTES),
+            StudyTable.of("runs", RoutesPackage.Literals.RUN, StudyPackage.Literals.STUDY__ROUTES,
+                    RoutesPackage.Literals.ROUTE__RUNS),
+            StudyTable.of("engine_types", VehiclesPackage.Literals.COMBUSTION_TYPE,
+                    StudyPackage.Literals.STUDY__VEHICLE_TYPES),
+            StudyTable.of("electric_types", VehiclesPackage.Literals.ELECTRIC_TYPE,
+                    StudyPackage.Literals.STUDY__VEHICLE_TYPES),
+            StudyTable.of("buses", FleetPackage.Literals.BUS, StudyPackage.Literals.STUDY__BUSES),
+            StudyTable.of("depot", DepotPackage.Literals.DEPOT, StudyPackage.Literals.STUDY__DEPOT),
+            StudyTable.of("port_types", DepotPackage.Literals.PORT_TYPE, StudyPackage.Literals.STUDY__DEPOT,
+                    DepotPackage.Literals.DEPOT__PORT_TYPES),
+            StudyTable.of("site_works", DepotPackage.Literals.SITE_WORK, StudyPackage.Literals.STUDY__DEPOT,
+                    DepotPackage.Literals.DEPOT__WORKS),
+            StudyTable.of("tariff", DepotPackage.Literals.FLAT_TARIFF, StudyPackage.Literals.STUDY__DEPOT,
+                    DepotPackage.Literals.DEPOT__TARIFF),
+            StudyTable.of("fuel_prices", PricesPackage.Literals.FUEL_PRICE, StudyPackage.Literals.STUDY__PRICES),
+            StudyTable.of("exhaust_fluid_price", PricesPackage.Literals.FLUID_PRICE, StudyPackage.Literals.STUDY__PRICES),
+            StudyTable.of("pack_price", PricesPackage.Literals.PACK_PRICE, StudyPackage.Literals.STUDY__PRICES),
+            StudyTable.of("cost_indices", PricesPackage.Literals.COST_INDEX, StudyPackage.Literals.STUDY__PRICES),
+            StudyTable.of("price_points", PricesPackage.Literals.PRICE_POINT, StudyPackage.Literals.STUDY__PRICES,
+                    PricesPackage.Literals.PRICE_PATH__POINTS),
+            StudyTable.of("programmes", FundingPackage.Literals.PROGRAMME, StudyPackage.Literals.STUDY__PROGRAMMES),
+            StudyTable.of("bus_awards", FundingPackage.Literals.BUS_AWARD, StudyPackage.Literals.STUDY__PROGRAMMES,
+                    FundingPackage.Literals.PROGRAMME__BUS_AWARDS),
+            StudyTable.of("plans", PlansPackage.Literals.PLAN, StudyPackage.Literals.STUDY__PLANS),
+            StudyTable.of("replacements", PlansPackage.Literals.REPLACEMENT, StudyPackage.Literals.STUDY__PLANS,
+                    PlansPackage.Literals.PLAN__REPLACEMENTS),
+            StudyTable.of("port_purchases", PlansPackage.Literals.PORT_PURCHASE, StudyPackage.Literals.STUDY__PLANS,
+                    PlansPackage.Literals.PLAN__PORT_PURCHASES),
+            StudyTable.of("work_orders", PlansPackage.Literals.WORK_ORDER, StudyPackage.Literals.STUDY__PLANS,
+                    PlansPackage.Literals.PLAN__WORK_ORDERS),
+            StudyTable.of("one_off_costs", PlansPackage.Literals.ONE_OFF_COST, StudyPackage.Literals.STUDY__PLANS,
+                    PlansPackage.Literals.PLAN__ONE_OFF_COSTS));
+
+    private StudyTables() {
+    }
+}

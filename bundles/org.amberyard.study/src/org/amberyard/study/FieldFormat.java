@@ -1,0 +1,187 @@
+package org.amberyard.study;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EClassifier;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EEnumLiteral;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/**
+ * Shows and reads the values of one field in the user's units and locale: the only place where the model's units meet
+ * the user's.
+ */
+public final class FieldFormat {
+    private static final List<String> YES = List.of("true", "yes", "y", "x", "1");
+    private static final List<String> NO = List.of("false", "no", "n", "", "0");
+
+    private final EStructuralFeature feature;
+    private final FieldInfo info;
+    private final Unit unit;
+    private final UnitSystem system;
+    private final String currency;
+    private final NumberText numbers;
+
+    private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
+        this.feature = feature;
+        this.info = FieldInfo.of(feature);
+        this.unit = Unit.ofToken(info.unitToken()).orElseThrow(() -> new IllegalArgumentException(
+                "Field " + feature.getName() + " has the unknown unit " + info.unitToken()));
+        this.system = system;
+        this.currency = currency;
+        this.numbers = new NumberText(locale);
+    }
+
+    /** Format of a field in a study's units and the locale of the program. */
+    public static FieldFormat of(EStructuralFeature feature, Study study) {
+        return of(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT));
+    }
+
+    /** Format of a field in given units and a given locale. */
+    public static FieldFormat of(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
+        return new FieldFormat(feature, system, currency, locale);
+    }
+
+    /** Label with unit, as a column header: {@code Distance (mi)}. */
+    public String header() {
+        String symbol = unit.symbol(system, currency);
+        return symbol.isEmpty() ? info.label() : info.label() + " (" + symbol + ")";
+    }
+
+    /** True for fields that hold a number; clock times are not shown as numbers. */
+    public boolean isNumber() {
+        Class<?> type = feature.getEType().getInstanceClass();
+        return (type == double.class || type == int.class) && unit != Unit.CLOCK;
+    }
+
+    /** Text of a value; blank for a missing one. */
+    public String text(Object value) {
+        if (value == null) {
+            return "";
+        }
+        if (value instanceof Integer minutes && unit == Unit.CLOCK) {
+            return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
+        }
+        if (value instanceof Number number) {
+            return numbers.text(unit.show(number.doubleValue(), system), unit != Unit.CALENDAR);
+        }
+        if (value instanceof Enumerator literal) {
+            return literal.getLiteral();
+        }
+        if (value instanceof Boolean flag) {
+            return flag ? "yes" : "no";
+        }
+        return value instanceof EObject element ? ElementNames.of(element) : value.toString();
+    }
+
+    /** Text of a value with its unit, for messages: {@code 18.6 mi}. */
+    public String textWithUnit(Object value) {
+        String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
+        return symbol.isEmpty() || value == null ? text(value) : text(value) + " " + symbol;
+    }
+
+    /**
+     * Value of a typed text, for attributes; references are chosen, not typed.
+     *
+     * @throws FieldFormatException when the text is no value of the field; ranges are left to validation
+     */
+    public Object parse(String typed) throws FieldFormatException {
+        String text = typed == null ? "" : typed.strip();
+        EClassifier type = feature.getEType();
+        if (type instanceof EEnum choices) {
+            return parseChoice(choices, text);
+        }
+        Class<?> java = type.getInstanceClass();
+        if (java == boolean.class) {
+            return parseFlag(text);
+        }
+        if (unit == Unit.CLOCK) {
+            return parseClock(text);
+        }
+        if (java == int.class) {
+            return parseWhole(text);
+        }
+        return java == double.class ? (Object) parseNumber(text) : text;
+    }
+
+    private Enumerator parseChoice(EEnum choices, String text) throws FieldFormatException {
+        for (EEnumLiteral literal : choices.getELiterals()) {
+            if (literal.getLiteral().equalsIgnoreCase(text) || literal.getName().equalsIgnoreCase(text)) {
+                return literal.getInstance();
+            }
+        }
+        throw failure(text, "one of "
+                + choices.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.joining(", ")));
+    }
+
+    private Boolean parseFlag(String text) throws FieldFormatException {
+        String lower = text.toLowerCase(Locale.ROOT);
+        if (YES.contains(lower)) {
+            return true;
+        }
+        if (NO.contains(lower)) {
+            return false;
+        }
+        throw failure(text, "yes or no");
+    }
+
+    private Integer parseClock(String text) throws FieldFormatException {
+        Optional<Integer> minutes = ClockText.minutes(text);
+        if (minutes.isEmpty()) {
+            throw failure(text, "a clock time such as 6:35 or 2:05 pm");
+        }
+        return minutes.get();
+    }
+
+    private Integer parseWhole(String text) throws FieldFormatException {
+        double number = parseNumber(text);
+        if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
+            throw failure(text, "a whole number");
+        }
+        return (int) number;
+    }
+
+    private Double parseNumber(String text) throws FieldFormatException {
+        UnitSystem typedIn = typedSystem(text);
+        Optional<Double> number = numbers.parse(withoutUnit(text, typedIn));
+        if (number.isEmpty()) {
+            throw failure(text, "a number such as " + numbers.text(1234.5, true) + unitHint());
+        }
+        return unit.store(number.get(), typedIn);
+    }
+
+    private String unitHint() {
+        String symbol = unit.symbol(system, currency);
+        return symbol.isEmpty() ? "" : " in " + symbol;
+    }
+
+    /** The system whose unit stands behind the number; the user's own when none does. */
+    private UnitSystem typedSystem(String text) {
+        return Arrays.stream(UnitSystem.values()).filter(s -> s != system && endsWithUnit(text, s) && !endsWithUnit(text, system))
+                .findFirst().orElse(system);
+    }
+
+    private boolean endsWithUnit(String text, UnitSystem in) {
+        String symbol = unit.symbol(in, currency);
+        return !symbol.isEmpty() && text.toLowerCase(Locale.ROOT).endsWith(symbol.toLowerCase(Locale.ROOT));
+    }
+
+    private String withoutUnit(String text, UnitSystem in) {
+        String bare = endsWithUnit(text, in) ? text.substring(0, text.length() - unit.symbol(in, currency).length()) : text;
+        return unit.isMoney() ? bare.replace(currency, "").replace("$", "") : bare;
+    }
+
+    private FieldFormatException failure(String text, String allowed) {
+        return new FieldFormatException(info.label() + " is “" + text + "”; it must be " + allowed + ".");
+    }
+}

@@ -1,0 +1,46 @@
+package org.amberyard.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Numbers as people of a locale write them; text that could be read in two ways is refused. */
+final class NumberText {
+    /** More digits than any input has; enough that reading a shown number gives the stored one back to 1e-9. */
+    private static final MathContext DIGITS = new MathContext(10);
+
+    private final DecimalFormatSymbols symbols;
+    private final Pattern grouped;
+
+    NumberText(Locale locale) {
+        symbols = DecimalFormatSymbols.getInstance(locale);
+        String group = Pattern.quote(String.valueOf(symbols.getGroupingSeparator()));
+        String decimal = Pattern.quote(String.valueOf(symbols.getDecimalSeparator()));
+        grouped = Pattern.compile("[+-]?(\\d+|\\d{1,3}(" + group + "\\d{3})+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
+    }
+
+    String text(double number, boolean withGroups) {
+        if (!Double.isFinite(number)) {
+            return String.valueOf(number);
+        }
+        DecimalFormat format = new DecimalFormat(withGroups ? "#,##0.############" : "0.############", symbols);
+        return format.format(new BigDecimal(number).round(DIGITS));
+    }
+
+    Optional<Double> parse(String typed) {
+        String text = typed.replaceAll("[\\s\\u00a0\\u202f]", "").replace("\u2212", "-");
+        boolean negative = text.startsWith("(") && text.endsWith(")");
+        String bare = negative ? text.substring(1, text.length() - 1) : text;
+        if (!grouped.matcher(bare).matches() || bare.chars().noneMatch(Character::isDigit)) {
+            return Optional.empty();
+        }
+        String plain = bare.replace(String.valueOf(symbols.getGroupingSeparator()), "")
+                .replace(symbols.getDecimalSeparator(), '.');
+        double number = Double.parseDouble(plain);
+        return Optional.of(negative ? -number : number);
+    }
+}

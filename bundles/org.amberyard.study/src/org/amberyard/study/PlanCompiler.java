@@ -1,0 +1,81 @@
+package org.amberyard.study;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.amberyard.core.money.Programme.BusAward;
+import org.amberyard.core.plan.PlanInput;
+import org.amberyard.model.depot.PortType;
+import org.amberyard.model.depot.SiteWork;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.funding.Programme;
+import org.amberyard.model.plans.OneOffCost;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PortPurchase;
+import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.plans.WorkOrder;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.VehicleType;
+
+/** Compiles plans and funding programmes. */
+final class PlanCompiler {
+    private final Study study;
+    private final int baseYear;
+    private final Places<VehicleType> types;
+    private final Places<Bus> buses;
+    private final Places<PortType> ports;
+    private final Places<SiteWork> works;
+    private final Places<Programme> programmes;
+
+    PlanCompiler(Study study, Places<VehicleType> types) {
+        this.study = study;
+        this.baseYear = study.getSettings().getBaseYear();
+        this.types = types;
+        this.buses = new Places<>(study.getBuses());
+        this.ports = new Places<>(study.getDepot().getPortTypes());
+        this.works = new Places<>(study.getDepot().getWorks());
+        this.programmes = new Places<>(study.getProgrammes());
+    }
+
+    List<PlanInput> plans() {
+        return study.getPlans().stream().map(this::plan).toList();
+    }
+
+    List<org.amberyard.core.money.Programme> programmes() {
+        return study.getProgrammes().stream().map(this::programme).toList();
+    }
+
+    private PlanInput plan(Plan plan) {
+        return new PlanInput(plan.getName(), plan.getReplacements().stream().map(this::replacement).toList(),
+                plan.getPortPurchases().stream().map(this::purchase).toList(),
+                plan.getWorkOrders().stream().map(this::order).toList(),
+                plan.getOneOffCosts().stream().map(this::oneOff).toList());
+    }
+
+    private PlanInput.Replacement replacement(Replacement step) {
+        return new PlanInput.Replacement(step.getYear() - baseYear, buses.of(step.getBus()),
+                types.ofOptional(step.getNewType()), buses.ofOptional(step.getCascadeTo()),
+                programmes.ofOptional(step.getProgramme()));
+    }
+
+    private PlanInput.PortPurchase purchase(PortPurchase step) {
+        return new PlanInput.PortPurchase(step.getYear() - baseYear, ports.of(step.getPortType()), step.getCount(),
+                programmes.ofOptional(step.getProgramme()));
+    }
+
+    private PlanInput.WorkOrder order(WorkOrder step) {
+        return new PlanInput.WorkOrder(step.getYear() - baseYear, works.of(step.getWork()),
+                programmes.ofOptional(step.getProgramme()));
+    }
+
+    private PlanInput.OneOff oneOff(OneOffCost cost) {
+        return new PlanInput.OneOff(cost.getYear() - baseYear, cost.getName(), cost.getAmount());
+    }
+
+    private org.amberyard.core.money.Programme programme(Programme programme) {
+        return new org.amberyard.core.money.Programme(programme.getName(), programme.getFirstYear() - baseYear,
+                programme.getLastYear() - baseYear, programme.getMaxBuses(), programme.getInfrastructureShare(),
+                programme.getCapPerPort(), programme.getBusAwards().stream().collect(Collectors.toMap(
+                        a -> a.getBodyType().getLiteral(),
+                        a -> new BusAward(a.getAmount(), a.getPriceDifferenceShare(), a.getCap()))));
+    }
+}

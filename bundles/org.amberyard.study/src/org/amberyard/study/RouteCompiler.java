@@ -1,0 +1,56 @@
+package org.amberyard.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.duty.DayTemperatures;
+import org.amberyard.core.duty.RouteInput;
+import org.amberyard.core.duty.RunInput;
+import org.amberyard.model.common.Month;
+import org.amberyard.model.routes.Layover;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.Run;
+import org.amberyard.model.site.MonthClimate;
+import org.amberyard.model.site.ServiceCalendar;
+import org.amberyard.model.site.Site;
+
+/** Compiles the site's climate, calendars and routes. */
+final class RouteCompiler {
+    private RouteCompiler() {
+    }
+
+    static Climate climate(Site site) {
+        List<Climate.MonthWeather> months = new ArrayList<>();
+        for (Month month : Month.values()) {
+            MonthClimate row = site.getClimate().stream().filter(c -> c.getMonth() == month).findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("The climate lacks " + month.getLiteral()));
+            months.add(weather(row));
+        }
+        return new Climate(site.getElevationM(), months);
+    }
+
+    /** The hottest day is given by its high alone; its low is taken at the month's usual daily span below it. */
+    private static Climate.MonthWeather weather(MonthClimate row) {
+        double span = row.getMeanHighC() - row.getMeanLowC();
+        return new Climate.MonthWeather(new DayTemperatures(row.getMeanLowC(), row.getMeanHighC()),
+                new DayTemperatures(row.getColdestLowC(), row.getColdestHighC()),
+                new DayTemperatures(row.getHottestHighC() - span, row.getHottestHighC()));
+    }
+
+    static RouteInput route(Route route) {
+        return new RouteInput(route.getName(), route.getBodyType().getLiteral(),
+                route.getRuns().stream().map(RouteCompiler::run).toList());
+    }
+
+    private static RunInput run(Run run) {
+        return new RunInput(run.getName(), run.getDepartureMin(), run.getDurationMin(), run.getDistanceKm(),
+                run.getStops(), run.getDwellS(), run.getMeanRiders(), run.getTopSpeedKmh(), run.getClimbM(),
+                run.getLayover() == Layover.YARD, days(run.getCalendar()));
+    }
+
+    private static List<Integer> days(ServiceCalendar c) {
+        return List.of(c.getJanuaryDays(), c.getFebruaryDays(), c.getMarchDays(), c.getAprilDays(), c.getMayDays(),
+                c.getJuneDays(), c.getJulyDays(), c.getAugustDays(), c.getSeptemberDays(), c.getOctoberDays(),
+                c.getNovemberDays(), c.getDecemberDays());
+    }
+}

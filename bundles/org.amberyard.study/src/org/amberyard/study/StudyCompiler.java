@@ -1,0 +1,109 @@
+package org.amberyard.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.amberyard.core.duty.DriverStyle;
+import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.duty.VehicleSpec;
+import org.amberyard.core.money.MoneyBasis;
+import org.amberyard.core.money.MoneyRates;
+import org.amberyard.core.money.MoneyRules;
+import org.amberyard.core.plan.BusInput;
+import org.amberyard.core.plan.FleetRules;
+import org.amberyard.core.plan.Role;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.VehicleTypeInput;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.prices.EscalationBasis;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.study.Settings;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.Timing;
+import org.amberyard.model.vehicles.VehicleType;
+
+/**
+ * Compiles the model that the user edits into the values that the core computes with. Years become counts from the base
+ * year and references become places in lists.
+ */
+public final class StudyCompiler {
+    private final Study study;
+    private final Settings settings;
+    private final Places<VehicleType> types;
+    private final Places<Route> routes;
+
+    private StudyCompiler(Study study) {
+        this.study = study;
+        this.settings = study.getSettings();
+        this.types = new Places<>(study.getVehicleTypes());
+        this.routes = new Places<>(study.getRoutes());
+    }
+
+    /**
+     * Core input of a study without error findings.
+     *
+     * @throws IllegalArgumentException when an element that another refers to is not part of the study
+     */
+    public static StudyInput compile(Study study) {
+        return new StudyCompiler(study).compile();
+    }
+
+    private StudyInput compile() {
+        MoneyRates rates = rates();
+        MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR);
+        List<VehicleTypeInput> vehicles = study.getVehicleTypes().stream().map(this::vehicle).toList();
+        PlanCompiler plans = new PlanCompiler(study, types);
+        return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
+                settings.getHorizonYears(), money, duty(vehicles), vehicles, buses(), DepotCompiler.compile(study.getDepot()),
+                PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), plans.programmes(),
+                AirCompiler.compile(study.getEmissionFactors()),
+                new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare()),
+                plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()));
+    }
+
+    private MoneyRates rates() {
+        double inflation = settings.getGeneralInflation();
+        return settings.getDiscountBasis() == EscalationBasis.NOMINAL
+                ? MoneyRates.ofNominal(settings.getDiscountRate(), inflation)
+                : new MoneyRates(settings.getDiscountRate(), inflation);
+    }
+
+    private MoneyBasis basis() {
+        return switch (settings.getMoneyBasis()) {
+            case CONSTANT -> MoneyBasis.CONSTANT;
+            case NOMINAL -> MoneyBasis.NOMINAL;
+        };
+    }
+
+    private DutyInput duty(List<VehicleTypeInput> vehicles) {
+        DriverStyle style = new DriverStyle(settings.getAccelerationMps2(), settings.getDecelerationMps2());
+        List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
+        return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
+                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs);
+    }
+
+    private VehicleTypeInput vehicle(VehicleType type) {
+        int successor = type.getSuccessor() == null ? types.of(type) : types.of(type.getSuccessor());
+        return VehicleCompiler.compile(type, successor);
+    }
+
+    private List<BusInput> buses() {
+        List<BusInput> buses = new ArrayList<>();
+        for (Bus bus : study.getBuses()) {
+            int planned = bus.getPlannedRetirementYear();
+            buses.add(new BusInput(bus.getName(), role(bus), types.of(bus.getType()), routes.ofOptional(bus.getRoute()),
+                    bus.getInServiceYear() - settings.getBaseYear(), bus.getOdometerKm(), bus.getOtherKmPerYear(),
+                    bus.getIdleHoursPerYear(),
+                    planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned - settings.getBaseYear())));
+        }
+        return buses;
+    }
+
+    private static Role role(Bus bus) {
+        return switch (bus.getRole()) {
+            case ROUTE -> Role.ROUTE;
+            case SPARE -> Role.SPARE;
+            case ACTIVITY -> Role.ACTIVITY;
+        };
+    }
+}
