@@ -93,17 +93,21 @@ public final class TraceSynthesis {
             double fromMps = speeds.get(speeds.size() - 1);
             double startS = times.get(times.size() - 1);
             int steps = Math.max(1, (int) Math.ceil(durationS / STEP_S));
-            for (int i = 1; i <= steps; i++) {
-                times.add(startS + durationS * i / steps);
-                speeds.add(fromMps + (toMps - fromMps) * i / steps);
+            for (int i = 1; i < steps; i++) {
+                add(startS + durationS * i / steps, fromMps + (toMps - fromMps) * i / steps);
             }
+            add(startS + durationS, toMps);
         }
 
         void hold(double durationS) {
             if (durationS > NEGLIGIBLE_S) {
-                times.add(times.get(times.size() - 1) + durationS);
-                speeds.add(speeds.get(speeds.size() - 1));
+                add(times.get(times.size() - 1) + durationS, speeds.get(speeds.size() - 1));
             }
+        }
+
+        private void add(double timeS, double speedMps) {
+            times.add(timeS);
+            speeds.add(speedMps);
         }
 
         SpeedTrace build(double grade) {

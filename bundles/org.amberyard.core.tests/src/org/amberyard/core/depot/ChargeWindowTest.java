@@ -1,0 +1,39 @@
+package org.amberyard.core.depot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+class ChargeWindowTest {
+
+    @Test
+    void windowRunsOverMidnight() {
+        assertEquals(7.25, new ChargeWindow(22 * 60, 5 * 60 + 15).hours(), 1e-12);
+        assertEquals(4, new ChargeWindow(600, 840).hours(), 1e-12);
+        assertEquals(24, new ChargeWindow(600, 600).hours(), 1e-12);
+        assertEquals(20, new ChargeWindow(22 * 60, 6 * 60).spreadKw(160), 1e-12);
+    }
+
+    @Test
+    void portGivesWhatTheBusTakes() {
+        Port port = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
+        assertEquals(36, port.batteryKw(40), 1e-12);
+        assertEquals(54, port.batteryKw(90), 1e-12);
+        assertEquals(876, port.standbyKwhPerYear(), 1e-12);
+    }
+
+    @Test
+    void taxRaisesEveryPart() {
+        var bill = new FlatTariff(10, 0.1, 0.02, 5, 0.1).year(1000, 100);
+        assertEquals(132, bill.energy(), 1e-9);
+        assertEquals(550, bill.demand(), 1e-9);
+        assertEquals(132, bill.fixed(), 1e-9);
+    }
+
+    @Test
+    void chargeTimeNamesWhatIsWrong() {
+        var refused = assertThrows(IllegalArgumentException.class, () -> ChargeTime.hours(10, 0, 0.9));
+        assertEquals("Power (kW) is 0.0 but must be above 0", refused.getMessage());
+    }
+}

@@ -1,0 +1,111 @@
+package org.amberyard.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.amberyard.core.battery.PackReplacement;
+import org.amberyard.core.duty.DutyTable;
+import org.junit.jupiter.api.Test;
+
+class FleetRollForwardTest {
+    private final StudyInput study = TinyDistrict.study();
+    private final DutyTable duty = DutyTable.of(study.duty());
+
+    private FleetHistory roll(StudyInput input, PlanInput plan) {
+        return FleetRollForward.of(input, plan, duty, new PortFleet(input.depot(), plan.ports()));
+    }
+
+    private static List<String> bought(FleetHistory fleet) {
+        return fleet.events().stream().filter(FleetEvent.Bought.class::isInstance)
+                .map(e -> e.year() + " " + e.vehicle().unit()).toList();
+    }
+
+    @Test
+    void markedYearRulesBeforeAge() {
+        assertEquals(List.of("1 1-2"), bought(roll(study, TinyDistrict.dieselPlan())));
+    }
+
+    @Test
+    void ageRulesWhereNoYearIsMarked() {
+        StudyInput old = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -13, 0, 0, 0, OptionalInt.empty()));
+        assertEquals(List.of("1 1-2", "2 2-2"), bought(roll(old, TinyDistrict.dieselPlan())));
+    }
+
+    @Test
+    void odometerRulesToo() {
+        double kmPerYear = 0.95 * 180 * 2 * 40;
+        StudyInput worn = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -5, 400_000 - 1.5 * kmPerYear, 0, 0,
+                OptionalInt.empty()));
+        assertEquals(List.of("1 1-2", "2 2-2"), bought(roll(worn, TinyDistrict.dieselPlan())));
+    }
+
+    @Test
+    void spareIsKeptLonger() {
+        List<BusInput> buses = new ArrayList<>(study.buses());
+        buses.set(2, new BusInput("3", Role.SPARE, 0, OptionalInt.empty(), -22, 0, 4000, 0, OptionalInt.empty()));
+        assertEquals(List.of("1 1-2", "1 3-2"), bought(roll(TinyDistrict.withBuses(study, buses), TinyDistrict.dieselPlan())));
+    }
+
+    @Test
+    void planStepTakesTheMarkedYearsPlace() {
+        PlanInput late = new PlanInput("Late",
+                List.of(new PlanInput.Replacement(3, 0, OptionalInt.of(1), OptionalInt.empty(), OptionalInt.empty())), List.of(),
+                List.of(), List.of());
+        assertEquals(List.of("3 1-2"), bought(roll(study, late)));
+    }
+
+    @Test
+    void cascadedBusTakesThePlaceAndTheOldOneIsSold() {
+        FleetHistory fleet = roll(study, TinyDistrict.electricPlan());
+        VehicleYear spare = fleet.inYear(1).get(2);
+        assertEquals("1", spare.vehicle().unit());
+        assertEquals(4000, spare.use().km(), 1e-9);
+        assertTrue(fleet.events().stream().anyMatch(e -> e instanceof FleetEvent.Sold && e.vehicle().unit().equals("3")));
+        assertTrue(fleet.events().stream().noneMatch(e -> e instanceof FleetEvent.Sold && e.vehicle().unit().equals("1")));
+    }
+
+    @Test
+    void emptyNewTypeRetiresTheBus() {
+        PlanInput fewer = new PlanInput("Fewer",
+                List.of(new PlanInput.Replacement(1, 2, OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty())), List.of(),
+                List.of(), List.of());
+        FleetHistory fleet = roll(study, fewer);
+        assertEquals(3, fleet.inYear(0).size());
+        assertEquals(2, fleet.inYear(1).size());
+        assertTrue(fleet.fleetAtEnd().get(2).isEmpty());
+    }
+
+    @Test
+    void odometerAndCyclesAddUpOverTheYears() {
+        FleetHistory fleet = roll(study, TinyDistrict.electricPlan());
+        Vehicle end = fleet.fleetAtEnd().get(0).orElseThrow();
+        List<VehicleYear> own = fleet.years().stream().filter(v -> v.place() == 0 && v.year() >= 1).toList();
+        assertEquals(3, own.size());
+        assertEquals(own.stream().mapToDouble(v -> v.use().km()).sum(), end.odometerKm(), 1e-6);
+        assertEquals(own.stream().mapToDouble(VehicleYear::fullCycles).sum(), end.packCycles(), 1e-9);
+        assertEquals(own.get(0).use().batteryKwh() / 150, own.get(0).fullCycles(), 1e-12);
+    }
+
+    @Test
+    void packIsReplacedInTheYearInWhichTheLimitIsReached() {
+        double perYear = roll(study, TinyDistrict.electricPlan()).inYear(1).get(0).fullCycles();
+        StudyInput shortLived = TinyPacks.withCycleLimit(study, 1.5 * perYear);
+        FleetHistory fleet = FleetRollForward.of(shortLived, TinyDistrict.electricPlan(), DutyTable.of(shortLived.duty()),
+                new PortFleet(shortLived.depot(), TinyDistrict.electricPlan().ports()));
+        List<FleetEvent.PackReplaced> packs = fleet.events().stream().filter(FleetEvent.PackReplaced.class::isInstance)
+                .map(FleetEvent.PackReplaced.class::cast).filter(p -> p.place() == 0).toList();
+        assertEquals(2, packs.get(0).year(), "bought in year 1, limit reached in year 2");
+        assertEquals(PackReplacement.Cause.CYCLE_LIMIT, packs.get(0).cause());
+        assertEquals(150 * 250, packs.get(0).paid(), 1e-9);
+        assertEquals(0.5 * perYear, fleet.inYear(2).get(0).packCyclesEnd(), 1e-9);
+    }
+
+    private StudyInput withSecondBus(BusInput bus) {
+        List<BusInput> buses = new ArrayList<>(study.buses());
+        buses.set(1, bus);
+        return TinyDistrict.withBuses(study, buses);
+    }
+}

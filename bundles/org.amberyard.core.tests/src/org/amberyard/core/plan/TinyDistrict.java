@@ -1,0 +1,144 @@
+package org.amberyard.core.plan;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.amberyard.core.air.GreenhouseGas;
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.depot.ChargeWindow;
+import org.amberyard.core.depot.FlatTariff;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.depot.ServiceInput;
+import org.amberyard.core.duty.BrakeRecovery;
+import org.amberyard.core.duty.Cabin;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.duty.DayTemperatures;
+import org.amberyard.core.duty.DriverStyle;
+import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EngineSpec;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.duty.Heater;
+import org.amberyard.core.duty.RouteInput;
+import org.amberyard.core.duty.RunInput;
+import org.amberyard.core.duty.VehicleBody;
+import org.amberyard.core.money.MoneyBasis;
+import org.amberyard.core.money.MoneyRates;
+import org.amberyard.core.money.MoneyRules;
+import org.amberyard.core.money.PricePath;
+import org.amberyard.core.money.Programme;
+import org.amberyard.core.upkeep.UpkeepRate;
+
+/** A small invented district for tests: two route buses and a spare, a diesel and an electric type, two plans. */
+final class TinyDistrict {
+    static final int DIESEL = 0;
+    static final int ELECTRIC = 1;
+    static final int YEARS = 4;
+
+    private TinyDistrict() {
+    }
+
+    static StudyInput study() {
+        return study(new MoneyRules(new MoneyRates(0.02, 0.025), MoneyBasis.CONSTANT, false));
+    }
+
+    static StudyInput study(MoneyRules money) {
+        return new StudyInput("Tiny", "USD", 2026, YEARS, money, duty(), List.of(diesel(), electric()), buses(), depot(),
+                prices(), List.of(grant()), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0);
+    }
+
+    static StudyInput withPlans(StudyInput study, PlanInput... plans) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(),
+                study.rules(), List.of(plans), 0);
+    }
+
+    static StudyInput withBuses(StudyInput study, List<BusInput> buses) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), buses, study.depot(), study.prices(), study.programmes(), study.air(), study.rules(),
+                study.plans(), 0);
+    }
+
+    static DutyInput duty() {
+        return new DutyInput(climate(), new DriverStyle(0.7, 0.9), 55, List.of(route("North", 24), route("South", 40)),
+                List.of(diesel().spec(), electric().spec()));
+    }
+
+    static Climate climate() {
+        return new Climate(300, Collections.nCopies(12, new Climate.MonthWeather(new DayTemperatures(-4, 6),
+                new DayTemperatures(-22, -10), new DayTemperatures(15, 28))));
+    }
+
+    static RouteInput route(String name, double km) {
+        return new RouteInput(name, "C", List.of(run("AM", 390, km), run("PM", 860, km)));
+    }
+
+    static RunInput run(String name, double departureMin, double km) {
+        List<Integer> days = Collections.nCopies(12, 15);
+        return new RunInput(name, departureMin, 70, km, 20, 20, 25, 64, 60, true, days);
+    }
+
+    static VehicleBody body(double massKg) {
+        Cabin cabin = new Cabin(16, 0.3, 0.003, 0.1, 22, 0.2, 8);
+        return new VehicleBody("C", massKg, 0.008, 4.5, 1.05, 0.85, 2, cabin);
+    }
+
+    static VehicleTypeInput diesel() {
+        EngineSpec spec = new EngineSpec("Diesel", body(8300), FuelKind.DIESEL, 0.4, 1.8, 0.025);
+        return new VehicleTypeInput(spec, prices(150_000, 0.26, 0.026), 0, 0, DIESEL);
+    }
+
+    static VehicleTypeInput electric() {
+        BatterySpec battery = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.012, 0.15 / 2000));
+        ElectricSpec spec = new ElectricSpec("Electric", body(9700), new BrakeRecovery(100, 8, 0.8),
+                new Heater(Heater.Source.RESISTANCE, 20, 2.2, 0.05, 0.8), battery);
+        return new VehicleTypeInput(spec, prices(330_000, 0.22, 0.016), 19.2, 60, ELECTRIC);
+    }
+
+    private static VehiclePrices prices(double purchase, double upkeep, double rise) {
+        return new VehiclePrices(purchase, 15, 400_000, 8, 3500, new UpkeepRate(upkeep, rise), 120);
+    }
+
+    static List<BusInput> buses() {
+        return List.of(
+                new BusInput("1", Role.ROUTE, DIESEL, OptionalInt.of(0), -12, 200_000, 0, 100, OptionalInt.of(1)),
+                new BusInput("2", Role.ROUTE, DIESEL, OptionalInt.of(1), -5, 90_000, 500, 100, OptionalInt.empty()),
+                new BusInput("3", Role.SPARE, DIESEL, OptionalInt.empty(), -16, 150_000, 4000, 40, OptionalInt.empty()));
+    }
+
+    private static DepotInput depot() {
+        Port port = new Port("AC", false, 19.2, 0.88, 15, 6000, 9000, 2, 30, 250);
+        return new DepotInput(List.of(port), List.of(new DepotInput.SiteWork("Trench", 80_000, 30)),
+                new FlatTariff(100, 0.10, 0.005, 5, 0), new ServiceInput(480, 800, 300, 0.95, 80), new ChargeWindow(1320, 315),
+                true);
+    }
+
+    private static PriceDeck prices() {
+        PricePath rising = new PricePath(0.01, List.of());
+        return new PriceDeck(Map.of(FuelKind.DIESEL, new PriceDeck.Price(0.95, rising)),
+                new PriceDeck.Price(0.9, PricePath.FLAT), new PriceDeck.Price(250, PricePath.FLAT),
+                Map.of(PriceDeck.Subject.ELECTRIC_BUS, new PricePath(-0.01, List.of())));
+    }
+
+    private static Programme grant() {
+        return new Programme("Fund", 1, 2, 1, 0.5, 5000, Map.of("C", new Programme.BusAward(10_000, 0.5, 60_000)));
+    }
+
+    private static GreenhouseGas air() {
+        return new GreenhouseGas(Map.of(FuelKind.DIESEL, 2.6972), 0.0059, 0.02678, 28, 265, 0.35, -0.02, 0.05);
+    }
+
+    static PlanInput dieselPlan() {
+        return new PlanInput("Diesel", List.of(), List.of(), List.of(), List.of());
+    }
+
+    static PlanInput electricPlan() {
+        return new PlanInput("Electric",
+                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(ELECTRIC), OptionalInt.of(2), OptionalInt.of(0)),
+                        new PlanInput.Replacement(2, 1, OptionalInt.of(ELECTRIC), OptionalInt.empty(), OptionalInt.of(0))),
+                List.of(new PlanInput.PortPurchase(1, 0, 2, OptionalInt.of(0))),
+                List.of(new PlanInput.WorkOrder(1, 0, OptionalInt.of(0))), List.of(new PlanInput.OneOff(1, "Training", 9000)));
+    }
+}

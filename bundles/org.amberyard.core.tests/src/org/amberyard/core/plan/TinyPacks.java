@@ -1,0 +1,34 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.VehicleSpec;
+
+/** The tiny district with another pack. */
+final class TinyPacks {
+    private TinyPacks() {
+    }
+
+    static StudyInput withCycleLimit(StudyInput study, double limit) {
+        return withPack(study, new BatterySpec(150, 0.9, 0.004, limit, 0.5, new CapacityFade(0.01, 0)));
+    }
+
+    static StudyInput withPack(StudyInput study, BatterySpec battery) {
+        VehicleTypeInput type = study.types().get(TinyDistrict.ELECTRIC);
+        ElectricSpec old = type.electric().orElseThrow();
+        ElectricSpec spec = new ElectricSpec(old.name(), old.body(), old.recovery(), old.heater(), battery);
+        List<VehicleTypeInput> types = new ArrayList<>(study.types());
+        types.set(TinyDistrict.ELECTRIC, new VehicleTypeInput(spec, type.prices(), type.acAcceptanceKw(),
+                type.dcAcceptanceKw(), type.successor()));
+        List<VehicleSpec> specs = types.stream().map(VehicleTypeInput::spec).toList();
+        DutyInput duty = new DutyInput(study.duty().climate(), study.duty().style(), study.duty().riderMassKg(),
+                study.duty().routes(), specs);
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
+                study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
+                study.baseline());
+    }
+}

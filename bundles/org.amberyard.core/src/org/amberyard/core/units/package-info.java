@@ -1,0 +1,2 @@
+/** Units of figures and their conversion at the edge. */
+package org.amberyard.core.units;

@@ -1,0 +1,54 @@
+package org.amberyard.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.amberyard.core.depot.ChargeTime;
+import org.amberyard.core.depot.FlatTariff;
+import org.amberyard.core.depot.ServiceInput;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Charging stations, services and bills. */
+class ElectricityReferenceTest {
+
+    /** SAE J1772 levels 1 and 2: 120 V with 12 and 16 A, 240 V with 30, 32 and 80 A; from memory. */
+    @ParameterizedTest
+    @CsvSource({"120,12,1.44", "120,16,1.92", "240,30,7.2", "240,32,7.68", "240,80,19.2"})
+    void stationPower(double volts, double amperes, double kw) {
+        assertEquals(kw, ChargeTime.singlePhaseKw(volts, amperes), 1e-12);
+    }
+
+    /** SAE J3068, three-phase 160 A: 133.02 kW at 480 V and 166.28 kW at 600 V; current from memory, power computed. */
+    @ParameterizedTest
+    @CsvSource({"480,160,133.02", "600,160,166.28", "208,80,28.82"})
+    void threePhasePower(double volts, double amperes, double kw) {
+        assertEquals(kw, ChargeTime.threePhaseKw(volts, amperes), 0.005);
+    }
+
+    /** 150 kWh from a 240 V, 80 A station that loses 12 %: 150 / (19.2 × 0.88) = 8.88 h, worked by hand. */
+    @Test
+    void emptyToFull() {
+        assertEquals(8.8778, ChargeTime.hours(150, ChargeTime.singlePhaseKw(240, 80), 0.88), 1e-4);
+    }
+
+    /**
+     * NFPA 70 (National Electrical Code), 210.20(A) and 625.42, from memory: continuous loads at 125 %, so an 80 A station
+     * wants a 100 A circuit and an 800 A, 480 V breaker carries 532 kVA.
+     */
+    @Test
+    void continuousLoad() {
+        assertEquals(80, 100 * ServiceInput.CONTINUOUS_SHARE, 1e-12);
+        assertEquals(532, new ServiceInput(480, 800, 300, 0.95, 0).breakerContinuousKva(), 0.2);
+    }
+
+    /**
+     * United Electric Cooperative, general service three-phase below 500 kW, published rates of $54.50, $5.39/kW and
+     * 4.137 c/kWh: 180 kW and 42,000 kWh bill at $2,762.24 a month (bill computed from the published rates).
+     */
+    @Test
+    void monthlyBillOfPublishedRates() {
+        var bill = new FlatTariff(54.50, 0.04137, 0, 5.39, 0).year(12 * 42_000, 12 * 180);
+        assertEquals(12 * 2762.24, bill.energy() + bill.demand() + bill.fixed(), 0.01);
+    }
+}
