@@ -45,6 +45,8 @@ final class GenModelSettings {
         genModel.setModelDirectory("/" + PROJECT + "/" + sourceFolder);
         genModel.setComplianceLevel(GenJDKLevel.JDK170_LITERAL);
         genModel.setSuppressEMFModelTags(true);
+        // Labels, tooltips and the data dictionary read the documentation at run time.
+        genModel.setSuppressGenModelAnnotations(false);
         genModel.setUpdateClasspath(false);
         genModel.setForceOverwrite(true);
         genModel.setCanGenerate(true);
