@@ -1,0 +1,101 @@
+package org.amberyard.model.meta;
+
+import java.util.List;
+import java.util.function.Function;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.funding.BusAward;
+import org.amberyard.model.plans.PortPurchase;
+import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.plans.WorkOrder;
+import org.amberyard.model.prices.CostIndex;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricePoint;
+import org.amberyard.model.site.MonthClimate;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** Names of elements for people: in outlines, tables, messages and choices. */
+public final class ElementNames {
+    private static final String NAME = "name";
+
+    /** Naming of the kinds that have no name of their own. */
+    private static final List<Naming<?>> NAMINGS = List.of(
+            new Naming<>(MonthClimate.class, m -> m.getMonth().getLiteral()),
+            new Naming<>(Replacement.class, r -> r.getYear() + " " + of(r.getBus())),
+            new Naming<>(PortPurchase.class, p -> p.getYear() + " " + p.getCount() + " × " + of(p.getPortType())),
+            new Naming<>(WorkOrder.class, w -> w.getYear() + " " + of(w.getWork())),
+            new Naming<>(FuelPrice.class, f -> f.getFuel().getLiteral()),
+            new Naming<>(CostIndex.class, i -> i.getSubject().getLiteral()),
+            new Naming<>(PricePoint.class, p -> String.valueOf(p.getYear())),
+            new Naming<>(BusAward.class, a -> a.getBodyType().getLiteral()),
+            new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
+
+    private ElementNames() {
+    }
+
+    private record Naming<T extends EObject>(Class<T> kind, Function<T, String> name) {
+        boolean fits(EObject element) {
+            return kind.isInstance(element);
+        }
+
+        String nameOf(EObject element) {
+            return name.apply(kind.cast(element));
+        }
+    }
+
+    /**
+     * Name of an element: its own where it has one, else what tells it from its siblings, else its kind.
+     *
+     * @param element an element of a study; null, an unset reference, gives {@code ?}
+     */
+    public static String of(EObject element) {
+        if (element == null) {
+            return "?";
+        }
+        EStructuralFeature own = element.eClass().getEStructuralFeature(NAME);
+        if (own != null) {
+            return ownName(element, own);
+        }
+        return NAMINGS.stream().filter(n -> n.fits(element)).findFirst().map(n -> n.nameOf(element))
+                .orElseGet(() -> kind(element));
+    }
+
+    private static String ownName(EObject element, EStructuralFeature feature) {
+        Object name = element.eGet(feature);
+        return name == null || name.toString().isBlank() ? placeAmongSiblings(element) : name.toString();
+    }
+
+    private static String placeAmongSiblings(EObject element) {
+        EReference holder = element.eContainmentFeature();
+        return holder != null && holder.isMany()
+                ? "no. " + (((List<?>) element.eContainer().eGet(holder)).indexOf(element) + 1)
+                : "without name";
+    }
+
+    /**
+     * Kind and name of an element, and its owner where several could own it: {@code bus B03},
+     * {@code run AM of route R01}.
+     */
+    public static String withKind(EObject element) {
+        String kind = kind(element);
+        String name = of(element);
+        String named = name.equals(kind) ? kind : kind + " " + name;
+        return ownerTells(element) ? named + " of " + withKind(element.eContainer()) : named;
+    }
+
+    private static boolean ownerTells(EObject element) {
+        EObject owner = element.eContainer();
+        if (owner == null || owner instanceof Study) {
+            return false;
+        }
+        return element instanceof SourceNote || owner.eContainmentFeature() != null && owner.eContainmentFeature().isMany();
+    }
+
+    private static String kind(EObject element) {
+        EClass type = element.eClass();
+        return Phrase.inside(FieldInfo.classLabel(type));
+    }
+}
