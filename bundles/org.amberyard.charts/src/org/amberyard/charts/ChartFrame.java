@@ -1,0 +1,93 @@
+package org.amberyard.charts;
+
+import java.awt.BasicStroke;
+import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
+import org.jfree.chart.axis.Axis;
+import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** Puts title, subtitle and legend around a plot and gives all of it the theme. */
+final class ChartFrame {
+    /** A square in a legend. */
+    static final Shape SWATCH = new Rectangle2D.Double(-5, -5, 10, 10);
+    private static final BasicStroke HAIRLINE = new BasicStroke(0.75f);
+
+    private ChartFrame() {
+    }
+
+    static JFreeChart around(Plot plot, String title, String subtitle, ChartTheme theme) {
+        JFreeChart chart = new JFreeChart(title, theme.titleFont(), plot, false);
+        chart.setBackgroundPaint(theme.background());
+        chart.setPadding(new RectangleInsets(10, 12, 8, 18));
+        style(chart.getTitle(), theme);
+        TextTitle below = new TextTitle(subtitle, theme.labelFont());
+        style(below, theme);
+        below.setPaint(theme.quietText());
+        chart.addSubtitle(below);
+        chart.addSubtitle(legend(plot, theme));
+        return chart;
+    }
+
+    private static void style(TextTitle title, ChartTheme theme) {
+        title.setPaint(theme.text());
+        title.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        title.setTextAlignment(HorizontalAlignment.LEFT);
+        title.setPadding(0, 4, 4, 4);
+    }
+
+    private static LegendTitle legend(Plot plot, ChartTheme theme) {
+        LegendTitle legend = new LegendTitle(plot);
+        legend.setPosition(RectangleEdge.BOTTOM);
+        legend.setFrame(BlockBorder.NONE);
+        legend.setBackgroundPaint(theme.background());
+        legend.setItemFont(theme.labelFont());
+        legend.setItemPaint(theme.text());
+        legend.setItemLabelPadding(new RectangleInsets(2, 3, 2, 14));
+        return legend;
+    }
+
+    static LegendItem swatch(String label, Paint paint) {
+        return new LegendItem(label, null, null, null, SWATCH, paint);
+    }
+
+    static void style(Axis axis, ChartTheme theme) {
+        axis.setLabelFont(theme.labelFont());
+        axis.setLabelPaint(theme.quietText());
+        axis.setTickLabelFont(theme.tickFont());
+        axis.setTickLabelPaint(theme.text());
+        axis.setAxisLinePaint(theme.quietText());
+        axis.setTickMarkPaint(theme.quietText());
+    }
+
+    static void style(CategoryPlot plot, ChartTheme theme) {
+        plot.setBackgroundPaint(theme.background());
+        plot.setOutlineVisible(false);
+        plot.setRangeGridlinePaint(theme.gridline());
+        plot.setRangeGridlineStroke(HAIRLINE);
+        plot.setRangeZeroBaselineVisible(true);
+        plot.setRangeZeroBaselinePaint(theme.quietText());
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+    }
+
+    static void style(XYPlot plot, ChartTheme theme) {
+        plot.setBackgroundPaint(theme.background());
+        plot.setOutlineVisible(false);
+        plot.setRangeGridlinePaint(theme.gridline());
+        plot.setRangeGridlineStroke(HAIRLINE);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeZeroBaselineVisible(true);
+        plot.setRangeZeroBaselinePaint(theme.quietText());
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+    }
+}

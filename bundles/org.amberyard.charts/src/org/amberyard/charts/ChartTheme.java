@@ -1,0 +1,116 @@
+package org.amberyard.charts;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Stroke;
+import java.util.List;
+import org.amberyard.core.money.CostCategory;
+
+/**
+ * Colours, fonts and strokes of all charts. A cost group and a plan have the same colour in every chart; plans differ by
+ * dash as well, since colour is never the only signal. The palettes stay apart under the common kinds of colour blindness.
+ */
+public final class ChartTheme {
+    private static final List<float[]> DASHES = List.of(new float[] {}, new float[] {9, 4}, new float[] {2.5f, 3},
+            new float[] {12, 3, 2.5f, 3}, new float[] {5, 2.5f});
+
+    /** On white, for a light window and for everything printed. */
+    private static final ChartTheme LIGHT = new ChartTheme(new Surface(0xFFFFFF, 0x1F2328, 0x5B636D, 0xDFE3E8),
+            List.of(0x27496D, 0xA8508F, 0xE7A42E, 0x74B9A5, 0xC6CBD2),
+            List.of(0x454B54, 0x1668A7, 0xC4511D, 0x4FB08C, 0x8A5FB0), new Signals(0x27496D, 0xA9C1DA, 0xB5391F, 0xF0B9A4));
+    /** On near-black, for a dark window. */
+    private static final ChartTheme DARK = new ChartTheme(new Surface(0x1E2126, 0xE8EAED, 0xA9B1BB, 0x3A4048),
+            List.of(0x6C9BD2, 0xCB7DB5, 0xF0B64C, 0x8FD3BF, 0x777F8A),
+            List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0xB791DE), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A));
+
+    private final Surface surface;
+    private final List<Color> groups;
+    private final List<Color> plans;
+    private final Signals signals;
+
+    private record Surface(int background, int text, int quietText, int gridline) {
+    }
+
+    private record Signals(int passes, int passesPale, int fails, int failsPale) {
+    }
+
+    private ChartTheme(Surface surface, List<Integer> groups, List<Integer> plans, Signals signals) {
+        this.surface = surface;
+        this.groups = groups.stream().map(Color::new).toList();
+        this.plans = plans.stream().map(Color::new).toList();
+        this.signals = signals;
+    }
+
+    /** On white, for a light window and for everything printed. */
+    public static ChartTheme light() {
+        return LIGHT;
+    }
+
+    /** On near-black, for a dark window. */
+    public static ChartTheme dark() {
+        return DARK;
+    }
+
+    /** Background of chart and plot. */
+    public Color background() {
+        return new Color(surface.background());
+    }
+
+    /** Titles and labels. */
+    public Color text() {
+        return new Color(surface.text());
+    }
+
+    /** Subtitles, ticks and axis lines. */
+    public Color quietText() {
+        return new Color(surface.quietText());
+    }
+
+    /** Gridlines. */
+    public Color gridline() {
+        return new Color(surface.gridline());
+    }
+
+    /** Colour of a cost group. */
+    public Color group(CostCategory.Group group) {
+        return groups.get(group.ordinal());
+    }
+
+    /** Colour of a plan by its place in the study. */
+    public Color plan(int place) {
+        return plans.get(place % plans.size());
+    }
+
+    /** Line of a plan by its place in the study; dashes repeat later than colours do. */
+    public Stroke planStroke(int place) {
+        float[] dash = DASHES.get((place + place / plans.size()) % DASHES.size());
+        return dash.length == 0 ? new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+                : new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+    }
+
+    /** What passes; pale for the background of a pair. */
+    public Color passes(boolean pale) {
+        return new Color(pale ? signals.passesPale() : signals.passes());
+    }
+
+    /** What fails; pale for the background of a pair. */
+    public Color fails(boolean pale) {
+        return new Color(pale ? signals.failsPale() : signals.fails());
+    }
+
+    /** Font of titles. */
+    public Font titleFont() {
+        return new Font(Font.SANS_SERIF, Font.BOLD, 16);
+    }
+
+    /** Font of subtitles, axis titles and legends. */
+    public Font labelFont() {
+        return new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    }
+
+    /** Font of figures along an axis and in the plot. */
+    public Font tickFont() {
+        return new Font(Font.SANS_SERIF, Font.PLAIN, 11);
+    }
+}

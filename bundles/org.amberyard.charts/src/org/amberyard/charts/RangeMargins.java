@@ -1,0 +1,124 @@
+package org.amberyard.charts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+
+/** The figures and words of the range margin chart. */
+final class RangeMargins {
+    private final StudyResult result;
+    private final StudyInput study;
+    private final int plan;
+    private final UnitSystem system;
+    private final List<Row> rows;
+
+    RangeMargins(StudyResult result, int plan, UnitSystem system) {
+        this.result = result;
+        this.study = result.input();
+        this.plan = plan;
+        this.system = system;
+        this.rows = RouteAnswer.of(result, plan).stream().map(this::row).toList();
+    }
+
+    /**
+     * One route.
+     *
+     * @param label route and type
+     * @param whenNew margin with a new pack in the unit shown, null when nothing fits
+     * @param whenAged margin with an aged pack
+     * @param note the answer in words
+     * @param answer the answer
+     */
+    record Row(String label, Double whenNew, Double whenAged, String note, RouteAnswer answer) {
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    double least() {
+        return values().min().orElse(0);
+    }
+
+    double most() {
+        return values().max().orElse(0);
+    }
+
+    private DoubleStream values() {
+        return rows.stream().flatMap(r -> Stream.of(r.whenNew(), r.whenAged())).filter(v -> v != null)
+                .mapToDouble(Double::doubleValue);
+    }
+
+    private boolean midday() {
+        return study.depot().middayCharging();
+    }
+
+    private Row row(RouteAnswer answer) {
+        String route = study.duty().routes().get(answer.route()).name();
+        if (answer.fit().isEmpty()) {
+            return new Row(route, null, null, "no electric bus listed can be judged here", answer);
+        }
+        RouteFit fit = answer.fit().get();
+        double whenNew = shown(fit.whenNew(midday()).marginKm());
+        double whenAged = shown(fit.whenAged(midday()).marginKm());
+        String label = route + " · " + study.types().get(fit.type()).name() + (answer.electric() ? "" : " °");
+        return new Row(label, whenNew, whenAged, note(whenNew, whenAged), answer);
+    }
+
+    private double shown(double km) {
+        return Unit.KILOMETRE.show(km, system);
+    }
+
+    private String unit() {
+        return Unit.KILOMETRE.symbol(system, study.currency());
+    }
+
+    private static String note(double whenNew, double whenAged) {
+        String figures = Figures.whole(whenNew) + " new, " + Figures.whole(whenAged) + " aged";
+        if (whenNew < 0) {
+            return "fails: " + figures;
+        }
+        return whenAged < 0 ? "fails when aged: " + figures : figures;
+    }
+
+    String caption() {
+        String habit = midday() ? "Charged overnight and between runs at the yard" : "Charged overnight only";
+        return habit + "; reserve " + Figures.percent(study.rules().reserveShare()) + " of the usable energy; plan “"
+                + result.plans().get(plan).name() + "”.  ° stays with an engine there; best-fitting electric type shown.";
+    }
+
+    String sentences() {
+        long judged = rows.stream().filter(r -> r.whenNew() != null).count();
+        long passNew = rows.stream().filter(r -> r.whenNew() != null && r.whenNew() >= 0).count();
+        long passAged = rows.stream().filter(r -> r.whenAged() != null && r.whenAged() >= 0).count();
+        StringBuilder text = new StringBuilder("Distance left above the reserve on the worst operated day. ");
+        text.append(caption().replace("  °", " °")).append(" Of ").append(rows.size()).append(" routes, ").append(judged)
+                .append(" could be judged; ").append(passNew).append(" pass with a new pack and ").append(passAged)
+                .append(" with an aged one.");
+        rows.forEach(r -> text.append(' ').append(r.label()).append(": ").append(r.note()).append('.'));
+        return text.append(" Distances in ").append(unit()).append('.').toString();
+    }
+
+    ChartData data() {
+        List<List<Object>> cells = new ArrayList<>();
+        for (Row row : rows) {
+            List<Object> line = new ArrayList<>();
+            line.add(study.duty().routes().get(row.answer().route()).name());
+            line.add(row.answer().fit().map(f -> study.types().get(f.type()).name()).orElse(null));
+            line.add(row.answer().electric() ? "yes" : "no");
+            line.add(row.whenNew());
+            line.add(row.whenAged());
+            cells.add(line);
+        }
+        String unit = " (" + unit() + ")";
+        return new ChartData(List.of("Route", "Electric type", "Electric in the plan", "Margin with a new pack" + unit,
+                "Margin with an aged pack" + unit), cells);
+    }
+}

@@ -1,0 +1,16 @@
+package org.amberyard.charts;
+
+import org.amberyard.core.money.MoneyBasis;
+import org.amberyard.core.plan.StudyInput;
+
+/** Names the money in which a study states its yearly amounts. */
+public final class StatedMoney {
+    private StatedMoney() {
+    }
+
+    /** For example {@code constant 2026 USD} or {@code nominal USD}. */
+    public static String of(StudyInput study) {
+        return study.money().basis() == MoneyBasis.CONSTANT ? "constant " + study.baseYear() + " " + study.currency()
+                : "nominal " + study.currency();
+    }
+}

@@ -1,0 +1,49 @@
+package org.amberyard.testsupport;
+
+import java.util.List;
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.duty.BrakeRecovery;
+import org.amberyard.core.duty.Cabin;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EngineSpec;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.duty.Heater;
+import org.amberyard.core.duty.VehicleBody;
+import org.amberyard.core.plan.VehiclePrices;
+import org.amberyard.core.plan.VehicleTypeInput;
+import org.amberyard.core.upkeep.UpkeepRate;
+
+/** Invented vehicle types: one diesel and two electric types of body type C. */
+final class SampleTypes {
+    static final int DIESEL = 0;
+    static final int SMALL_PACK = 1;
+    static final int LARGE_PACK = 2;
+
+    private SampleTypes() {
+    }
+
+    static List<VehicleTypeInput> all() {
+        return List.of(diesel(), electric("E150", 150, 338_000), electric("E226", 226, 389_000));
+    }
+
+    private static VehicleTypeInput diesel() {
+        EngineSpec spec = new EngineSpec("Diesel C", body(7_400), FuelKind.DIESEL, 0.4, 2.2, 0.03);
+        VehiclePrices prices = new VehiclePrices(158_000, 12, 400_000, 3, 4_000, new UpkeepRate(0.35, 0.03), 120);
+        return new VehicleTypeInput(spec, prices, 0, 0, DIESEL);
+    }
+
+    private static VehicleTypeInput electric(String name, double nominalKwh, double price) {
+        BatterySpec battery = new BatterySpec(nominalKwh, 0.9, 0.006, 3_000, 0.75, new CapacityFade(0.015, 0.00003));
+        Heater heater = new Heater(Heater.Source.RESISTANCE, 20, 2, 0.03, 0.8);
+        ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh), new BrakeRecovery(120, 8, 0.75), heater,
+                battery);
+        VehiclePrices prices = new VehiclePrices(price, 15, 450_000, 3, 6_000, new UpkeepRate(0.22, 0.015), 180);
+        return new VehicleTypeInput(spec, prices, 19.2, 60, DIESEL);
+    }
+
+    private static VehicleBody body(double massKg) {
+        Cabin cabin = new Cabin(18, 0.3, 0.006, 0.35, 24, 0.2, 9);
+        return new VehicleBody("C", massKg, 0.009, 5.4, 1.05, 0.86, 2.2, cabin);
+    }
+}

@@ -1,0 +1,2 @@
+/** Invented studies that the tests of several bundles share. */
+package org.amberyard.testsupport;
