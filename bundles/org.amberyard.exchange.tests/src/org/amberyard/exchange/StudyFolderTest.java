@@ -1,0 +1,128 @@
+package org.amberyard.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StudyFolderTest {
+    private static final Path EXAMPLE =
+            Path.of(System.getProperty("basedir", ".")).resolve("../../examples/ostrick-vale").normalize();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void exampleStudyIsWhatItsFilesSay() throws Exception {
+        Study imported = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        Study saved = StudyFile.load(EXAMPLE.resolve("ostrick-vale.amberyard"));
+        assertEquals(24, imported.getBuses().size());
+        assertEquals(18, imported.getRoutes().size());
+        assertTrue(EcoreUtil.equals(imported, saved), "import examples/ostrick-vale/csv again and save it as the example");
+    }
+
+    @Test
+    void whatIsWrittenIsReadBack() throws Exception {
+        Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        Path first = folder.resolve("first");
+        Path second = folder.resolve("second");
+        StudyFolderExport.write(example, first);
+        StudyFolderExport.write(StudyFolderImport.read(first), second);
+        for (String name : names(first)) {
+            assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
+        }
+        assertEquals(names(first), names(second));
+        assertTrue(Files.readString(first.resolve("runs.csv")).startsWith("Route,Name,Kind,Calendar,Departure (h:mm),"));
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void metricHeadersAreUnderstood() throws Exception {
+        copyExample();
+        change("site.csv", "Elevation (ft)", "Elevation (m)");
+        assertEquals(980, StudyFolderImport.read(folder).getSite().getElevationM(), 1e-12);
+    }
+
+    @Test
+    void everyProblemIsNamedWithFileRowColumnAndRemedy() throws Exception {
+        copyExample();
+        change("runs.csv", "R01,AM,morning,School days,06:35,64", "R01,AM,morning,School days,6.35,sixty");
+        change("buses.csv", "B02,route,Diesel C 2005-2009,R02", "B02,route,Diesel X,R02");
+        change("site.csv", "Elevation (ft)", "Elevation (cubits)");
+        change("bus_awards.csv", "Clean Fleet Fund,A", "Clean Fleet Found,A");
+        ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
+        assertEquals(List.of(
+                "site.csv, row 1, column “Elevation (cubits)”: No field of this table has this label and unit; see the data dictionary for the columns.",
+                "runs.csv, row 2, column “Departure (h:mm)”: Departure is “6.35”; it must be a clock time such as 6:35 or 2:05 pm.",
+                "runs.csv, row 2, column “Duration (min)”: Duration is “sixty”; it must be a number such as 1,234.5 in min.",
+                "bus_awards.csv, row 3, column “Programme”: “Clean Fleet Found” is not the name of just one programme.",
+                "buses.csv, row 3, column “Vehicle type”: “Diesel X” names nothing of the kind that belongs here."),
+                refused.problems().stream().map(ImportProblem::toString).toList());
+    }
+
+    @Test
+    void duplicateNamesAreNotGuessedAt() throws Exception {
+        copyExample();
+        change("routes.csv", "R02,", "R01,");
+        ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
+        assertTrue(refused.getMessage().contains("buses.csv, row 2, column “Route”: “R01” names 2 elements of the kind"),
+                refused.getMessage());
+    }
+
+    @Test
+    void brokenFilesAreRefusedWithARemedy() throws Exception {
+        copyExample();
+        Files.write(folder.resolve("site.csv"), new byte[] {'N', 'a', 'm', 'e', '\n', (byte) 0xe9, '\n'});
+        Files.writeString(folder.resolve("calendars.csv"), "Name\nA,B,C\n");
+        Files.writeString(folder.resolve("pack_price.csv"), "\"Price (USD/kWh)\n280");
+        String message = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder)).getMessage();
+        assertTrue(message.contains("site.csv: The file is not UTF-8 text; save it again as CSV UTF-8."), message);
+        assertTrue(message.contains("calendars.csv, row 2: The row has 3 cells but the header has 1;"), message);
+        assertTrue(message.contains("pack_price.csv: The file cannot be read"), message);
+    }
+
+    @Test
+    void tooManyRowsAreRefusedBeforeTheyFillTheMemory() throws Exception {
+        copyExample();
+        Files.writeString(folder.resolve("port_types.csv"), "Name\n" + "x\n".repeat(CsvSheet.MOST_ROWS + 1));
+        String message = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder)).getMessage();
+        assertTrue(message.contains("port_types.csv: The file has more than 100,000 rows"), message);
+    }
+
+    @Test
+    void sourceNotesMustPointAtAField() throws Exception {
+        copyExample();
+        change("sources.csv", "fuel_prices,diesel,pricePerL,measured", "fuel_prices,diesel,pricePerGallon,measured");
+        String message = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder)).getMessage();
+        assertTrue(message.contains("The element has no field “pricePerGallon”."), message);
+    }
+
+    private void copyExample() throws IOException {
+        for (String name : names(EXAMPLE.resolve("csv"))) {
+            Files.copy(EXAMPLE.resolve("csv").resolve(name), folder.resolve(name));
+        }
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        String text = Files.readString(folder.resolve(file), StandardCharsets.UTF_8);
+        assertTrue(text.contains(from), from);
+        Files.writeString(folder.resolve(file), text.replace(from, to));
+    }
+}

@@ -1,0 +1,154 @@
+package org.amberyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.money.Payback;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.VehicleYear;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.study.MoneyBasis;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the invented district should discover, and what must hold of any whole study. */
+class ExampleStudyTest {
+    private static Study study;
+    private static StudyResult result;
+
+    @BeforeAll
+    static void evaluate() throws Exception {
+        study = ExampleStudy.load();
+        result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+    }
+
+    @Test
+    void hasNothingThatKeepsItFromBeingEvaluated() {
+        assertEquals(List.of(), StudyFindings.of(study).stream().filter(f -> f.severity() == Severity.ERROR)
+                .map(Finding::message).toList());
+        assertTrue(StudyFindings.canEvaluate(StudyFindings.of(study)));
+    }
+
+    /** Golden figures, US dollars of the base date; a change here is a change of the method or of the example. */
+    @Test
+    void presentCostsOfThePlans() {
+        assertEquals(List.of("Like for like", "Electric in stages", "Rebate buses only"),
+                result.plans().stream().map(PlanResult::name).toList());
+        assertEquals(5_240_507.55, result.plans().get(0).measures().presentCost(), 0.01);
+        assertEquals(6_445_912.65, result.plans().get(1).measures().presentCost(), 0.01);
+        assertEquals(4_968_636.14, result.plans().get(2).measures().presentCost(), 0.01);
+        assertEquals(Payback.Outcome.NEVER, result.comparisons().get(0).discounted().outcome());
+        assertEquals(2.0, result.comparisons().get(1).discounted().years(), 1e-9);
+    }
+
+    /** The fuel that the fleet burnt in the base year, by the district's own (invented) bus log: 28,186 gallons. */
+    @Test
+    void baseYearFuelIsNearTheFuelLog() {
+        double gallons = result.baseline().fleet().inYear(0).stream().mapToDouble(v -> v.use().fuelL()).sum() / 3.785411784;
+        double miles = result.baseline().fleet().inYear(0).stream().mapToDouble(v -> v.use().km()).sum() / 1.609344;
+        assertEquals(28_186, gallons, 28_186 * 0.10);
+        assertEquals(179_000, miles, 179_000 * 0.02);
+    }
+
+    @Test
+    void someRoutesAreEasySomeNeedCareAndSomeAreImpossible() {
+        var best = IntStream.range(0, 18).mapToObj(r -> result.bestFit(r).orElseThrow().verdict())
+                .collect(Collectors.groupingBy(v -> v, Collectors.counting()));
+        assertTrue(best.get(RouteFit.Verdict.FOR_LIFE) >= 6, best.toString());
+        assertTrue(best.get(RouteFit.Verdict.MIDDAY_WHEN_AGED) >= 3, best.toString());
+        assertTrue(best.get(RouteFit.Verdict.FAILS) >= 2, best.toString());
+    }
+
+    @Test
+    void connectedPowerOutgrowsTheTransformerButSpreadChargingDoesNot() {
+        var last = result.plans().get(1).service().get(14);
+        assertTrue(last.connectedKva() > last.transformerKva());
+        assertTrue(last.spreadKva() < last.transformerKva());
+        assertTrue(ResultFindings.of(study, result).stream().anyMatch(
+                f -> f.message().contains("exceed the service") && f.message().contains("licensed electrician")));
+    }
+
+    @Test
+    void partsAddUp() {
+        for (PlanResult plan : result.plans()) {
+            CostLedger ledger = plan.ledger();
+            double byCategory = 0;
+            for (CostCategory category : CostCategory.values()) {
+                byCategory += ledger.amount(category);
+            }
+            double byYear = IntStream.range(0, 15).mapToDouble(ledger::yearTotal).sum();
+            assertEquals(byYear, byCategory, 1e-6);
+            double km = plan.fleet().years().stream().mapToDouble(v -> v.use().km()).sum();
+            assertEquals(km, plan.measures().km(), 1e-6);
+        }
+    }
+
+    @Test
+    void electricityEqualsBatteryEnergyOverEfficiency() {
+        for (VehicleYear record : result.plans().get(1).fleet().years()) {
+            if (record.meterKwh() > 0) {
+                assertEquals(record.use().batteryKwh() / 0.88, record.meterKwh(), 1e-6);
+            }
+        }
+    }
+
+    @Test
+    void nominalStudyHasTheSamePresentCosts() throws Exception {
+        Study nominal = ExampleStudy.load();
+        nominal.getSettings().setMoneyBasis(MoneyBasis.NOMINAL);
+        StudyResult other = new StudyEvaluator().evaluate(StudyCompiler.compile(nominal));
+        for (int plan = 0; plan < 3; plan++) {
+            double expected = result.plans().get(plan).measures().presentCost();
+            assertEquals(expected, other.plans().get(plan).measures().presentCost(), expected * 1e-9);
+        }
+    }
+
+    @Test
+    void aPriceEditKeepsTheDutyTableAndGivesTheBitsOfAFreshEvaluation() throws Exception {
+        Study edited = ExampleStudy.load();
+        StudyEvaluator evaluator = new StudyEvaluator();
+        StudyResult before = evaluator.evaluate(StudyCompiler.compile(edited));
+        FuelPrice diesel = edited.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
+                .findFirst().orElseThrow();
+        diesel.setPricePerL(diesel.getPricePerL() * 1.3);
+        StudyResult after = evaluator.evaluate(StudyCompiler.compile(edited));
+        assertSame(before.duty(), after.duty());
+        StudyResult fresh = new StudyEvaluator().evaluate(StudyCompiler.compile(edited));
+        for (int plan = 0; plan < 3; plan++) {
+            assertEquals(fresh.plans().get(plan).measures(), after.plans().get(plan).measures());
+        }
+        edited.getSite().setElevationM(900);
+        assertNotSame(after.duty(), evaluator.evaluate(StudyCompiler.compile(edited)).duty());
+    }
+
+    @Test
+    void manyThreadsGiveTheSameBits() throws Exception {
+        StudyEvaluator shared = new StudyEvaluator();
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try {
+            Callable<StudyResult> evaluation = () -> shared.evaluate(result.input());
+            for (Future<StudyResult> other : threads.invokeAll(List.of(evaluation, evaluation, evaluation, evaluation))) {
+                assertEquals(result.plans().get(1).measures(), other.get().plans().get(1).measures());
+                assertEquals(result.fits(), other.get().fits());
+            }
+        } finally {
+            threads.shutdown();
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package org.amberyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.common.BodyType;
+import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.meta.DataDictionary;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.Layover;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.vehicles.VehiclesPackage;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FieldFormatTest {
+    private static final EStructuralFeature DISTANCE = RoutesPackage.Literals.RUN__DISTANCE_KM;
+    private static final EStructuralFeature DISCOUNT = StudyPackage.Literals.SETTINGS__DISCOUNT_RATE;
+    private static final EStructuralFeature FUEL = PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L;
+    private static final EStructuralFeature DEPARTURE = RoutesPackage.Literals.RUN__DEPARTURE_MIN;
+    private static final EStructuralFeature PRICE = VehiclesPackage.Literals.VEHICLE_TYPE__PURCHASE_PRICE;
+
+    private static FieldFormat us(EStructuralFeature field) {
+        return FieldFormat.of(field, UnitSystem.US, "USD", Locale.US);
+    }
+
+    @Test
+    void everyFieldOfTheModelHasAKnownUnit() {
+        assertTrue(DataDictionary.rows().stream().allMatch(r -> Unit.ofToken(r.unitToken()).isPresent()));
+    }
+
+    @Test
+    void headersCarryTheUnit() {
+        assertEquals("Distance (mi)", us(DISTANCE).header());
+        assertEquals("Distance (km)", FieldFormat.of(DISTANCE, UnitSystem.METRIC, "USD", Locale.US).header());
+        assertEquals("Price (USD/gal)", us(FUEL).header());
+        assertEquals("Name", us(RoutesPackage.Literals.RUN__NAME).header());
+    }
+
+    @Test
+    void showsAndReadsInTheUsersUnits() throws FieldFormatException {
+        assertEquals("18", us(DISTANCE).text(18 * 1.609344));
+        assertEquals(18 * 1.609344, (double) us(DISTANCE).parse("18"), 1e-12);
+        assertEquals("4.5", us(DISCOUNT).text(0.045));
+        assertEquals("3.657", us(FUEL).text(3.657 / 3.785411784));
+        assertEquals("2026", us(StudyPackage.Literals.SETTINGS__BASE_YEAR).text(2026));
+        assertEquals("18 mi", us(DISTANCE).textWithUnit(18 * 1.609344));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"4.5;0.045", "4.5 %;0.045", "4.5%;0.045", "0;0"})
+    void sharesAreTypedAsPercent(String typed, double share) throws FieldFormatException {
+        assertEquals(share, (double) us(DISCOUNT).parse(typed), 1e-15);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"338000;338000", "$338,000;338000", "338,000.50 USD;338000.5", "(1,200);-1200",
+        "1e5;100000", " 12 ;12", "-3;-3"})
+    void moneyIsReadAsSpreadsheetsWriteIt(String typed, double amount) throws FieldFormatException {
+        assertEquals(amount, (double) us(PRICE).parse(typed), 1e-9);
+    }
+
+    @Test
+    void otherUnitBehindTheNumberIsConverted() throws FieldFormatException {
+        assertEquals(32.2, (double) us(DISTANCE).parse("32.2 km"), 1e-12);
+        assertEquals(20 * 1.609344, (double) us(DISTANCE).parse("20 mi"), 1e-12);
+        assertEquals(20 * 1.609344, (double) FieldFormat.of(DISTANCE, UnitSystem.METRIC, "USD", Locale.US).parse("20 mi"), 1e-12);
+    }
+
+    @Test
+    void localeDecidesTheSeparatorsAndAmbiguityIsRefused() throws FieldFormatException {
+        FieldFormat german = FieldFormat.of(DISTANCE, UnitSystem.METRIC, "EUR", Locale.GERMANY);
+        assertEquals(1234.5, (double) german.parse("1.234,5"), 0);
+        assertEquals("1.234,5", german.text(1234.5));
+        assertThrows(FieldFormatException.class, () -> us(DISTANCE).parse("1,5"));
+        assertThrows(FieldFormatException.class, () -> german.parse("1.5"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"6:35,395", "06:35,395", "6:35a,395", "2:05 pm,845", "12:00 am,0", "12:30p,750", "23:59,1439"})
+    void clockTimesAsRouteSheetsWriteThem(String typed, int minutes) throws FieldFormatException {
+        assertEquals(minutes, us(DEPARTURE).parse(typed));
+        assertEquals("6:35", us(DEPARTURE).text(395));
+    }
+
+    @Test
+    void messagesNameFieldTextAndWhatIsAllowed() {
+        assertEquals("Departure is “25:00”; it must be a clock time such as 6:35 or 2:05 pm.",
+                message(DEPARTURE, "25:00"));
+        assertEquals("Distance is “abc”; it must be a number such as 1,234.5 in mi.", message(DISTANCE, "abc"));
+        assertEquals("Distance is “”; it must be a number such as 1,234.5 in mi.", message(DISTANCE, ""));
+        assertEquals("Stops is “2.5”; it must be a whole number.", message(RoutesPackage.Literals.RUN__STOPS, "2.5"));
+        assertEquals("Body type is “Z”; it must be one of A, B, C, D.",
+                message(RoutesPackage.Literals.ROUTE__BODY_TYPE, "Z"));
+        assertEquals("Lift is “maybe”; it must be yes or no.", message(RoutesPackage.Literals.ROUTE__LIFT_REQUIRED, "maybe"));
+        assertEquals("Distance is “NaN”; it must be a number such as 1,234.5 in mi.", message(DISTANCE, "NaN"));
+    }
+
+    private static String message(EStructuralFeature field, String typed) {
+        return assertThrows(FieldFormatException.class, () -> us(field).parse(typed)).getMessage();
+    }
+
+    @Test
+    void choicesFlagsAndTexts() throws FieldFormatException {
+        assertEquals(BodyType.C, us(RoutesPackage.Literals.ROUTE__BODY_TYPE).parse("c"));
+        assertEquals(Layover.HOME, us(RoutesPackage.Literals.RUN__LAYOVER).parse("home"));
+        assertEquals(true, us(RoutesPackage.Literals.ROUTE__LIFT_REQUIRED).parse("Yes"));
+        assertEquals("a note", us(CommonPackage.Literals.SOURCED__NOTE).parse("a note"));
+        assertEquals("", us(CommonPackage.Literals.SOURCED__NOTE).text(null));
+    }
+}
