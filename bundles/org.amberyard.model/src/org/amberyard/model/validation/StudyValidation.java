@@ -11,7 +11,15 @@ import org.eclipse.emf.ecore.EObject;
 /** Checks a study against every rule. */
 public final class StudyValidation {
     private static final List<Rule> RULES = List.of(
-            new RangeRule());
+            new RequiredRule(), new RangeRule(), new UniqueNameRule(), new OwnStudyRule(),
+            new ClimateRule(), new CalendarRule(),
+            new RunOrderRule(), new RunClockRule(), new RunMotionRule(),
+            new VehicleTypeRule(),
+            new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new VinRule(),
+            new DepotRule(),
+            new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
+            new ProgrammeRule(),
+            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new FirstPortRule(), new StepFundingRule());
 
     private final ValueText values;
 

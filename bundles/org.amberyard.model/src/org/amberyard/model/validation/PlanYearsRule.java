@@ -1,0 +1,32 @@
+package org.amberyard.model.validation;
+
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.study.Settings;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** Steps of a plan fall into the years of the study. */
+final class PlanYearsRule implements Rule {
+    private static final String YEAR = "year";
+
+    @Override
+    public void check(Study study, Findings findings) {
+        Settings settings = study.getSettings();
+        if (settings == null) {
+            return;
+        }
+        int first = settings.getBaseYear();
+        int last = first + settings.getHorizonYears() - 1;
+        for (Plan plan : study.getPlans()) {
+            for (Sourced step : new PlanSteps(plan).all()) {
+                EStructuralFeature field = step.eClass().getEStructuralFeature(YEAR);
+                int year = (int) step.eGet(field);
+                if (year < first || year > last) {
+                    findings.warning(step, field, "it has no effect because the study runs from " + first + " to " + last
+                            + "; change its year or the years studied.");
+                }
+            }
+        }
+    }
+}
