@@ -2,6 +2,7 @@ package org.amberyard.exchange;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -34,11 +35,19 @@ record CsvSheet(String file, List<String> header, List<List<String>> rows) {
             try (BufferedReader reader = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
                 return sheet(file, FORMAT.parse(reader), problems);
             }
-        } catch (MalformedInputException e) {
-            return failed(file, problems, "The file is not UTF-8 text; save it again as CSV UTF-8.");
-        } catch (IOException | IllegalStateException e) {
+        } catch (IOException e) {
+            return unreadable(file, problems, e);
+        } catch (UncheckedIOException e) {
+            return unreadable(file, problems, e.getCause());
+        } catch (IllegalStateException e) {
             return failed(file, problems, "The file cannot be read: " + e.getMessage());
         }
+    }
+
+    private static CsvSheet unreadable(String file, List<ImportProblem> problems, IOException cause) {
+        return failed(file, problems, cause instanceof MalformedInputException
+                ? "The file is not UTF-8 text; save it again as CSV UTF-8."
+                : "The file cannot be read: " + cause.getMessage());
     }
 
     private static CsvSheet sheet(String file, Iterable<CSVRecord> records, List<ImportProblem> problems) {

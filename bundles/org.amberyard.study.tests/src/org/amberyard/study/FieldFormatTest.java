@@ -33,7 +33,7 @@ class FieldFormatTest {
 
     @Test
     void everyFieldOfTheModelHasAKnownUnit() {
-        assertTrue(DataDictionary.rows().stream().allMatch(r -> Unit.ofToken(r.unitToken()).isPresent()));
+        assertTrue(DataDictionary.rows().stream().allMatch(r -> Unit.ofToken(r.unit()).isPresent()));
     }
 
     @Test
