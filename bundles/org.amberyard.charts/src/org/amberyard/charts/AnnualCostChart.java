@@ -1,5 +1,6 @@
 package org.amberyard.charts;
 
+import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.money.CostCategory;
@@ -101,7 +102,7 @@ public final class AnnualCostChart {
         ChartFrame.style(axis, theme);
         axis.setSubLabelFont(theme.tickFont());
         axis.setSubLabelPaint(theme.quietText());
-        axis.setCategoryMargin(0.28);
+        axis.setCategoryMargin(0.2);
         axis.setLowerMargin(0.01);
         axis.setUpperMargin(0.01);
         axis.setTickMarksVisible(false);
@@ -114,10 +115,8 @@ public final class AnnualCostChart {
     }
 
     private NumberAxis moneyAxis() {
-        NumberAxis axis = new NumberAxis("Cost per year (" + result.input().currency() + ")");
-        ChartFrame.style(axis, theme);
-        axis.setNumberFormatOverride(MoneyTickFormat.reaching(largest()));
-        return axis;
+        return ChartFrame.valueAxis("Cost per year (" + result.input().currency() + ")",
+                MoneyTickFormat.reaching(largest()), theme);
     }
 
     private double largest() {
@@ -137,6 +136,7 @@ public final class AnnualCostChart {
         renderer.setShadowVisible(false);
         renderer.setItemMargin(0.06);
         renderer.setDrawBarOutline(true);
+        renderer.setDefaultOutlineStroke(new BasicStroke(0.4f));
         renderer.setDefaultToolTipGenerator(new StandardCategoryToolTipGenerator("{0}, {1}: {2}",
                 MoneyTickFormat.reaching(largest())));
         KeyToGroupMap groups = new KeyToGroupMap(0);

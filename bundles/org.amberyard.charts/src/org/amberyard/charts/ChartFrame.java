@@ -4,9 +4,11 @@ import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.text.NumberFormat;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.axis.Axis;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
@@ -68,6 +70,15 @@ final class ChartFrame {
         axis.setTickLabelPaint(theme.text());
         axis.setAxisLinePaint(theme.quietText());
         axis.setTickMarkPaint(theme.quietText());
+    }
+
+    /** A value axis; the insets keep its ticks from standing too close. */
+    static NumberAxis valueAxis(String label, NumberFormat format, ChartTheme theme) {
+        NumberAxis axis = new NumberAxis(label);
+        style(axis, theme);
+        axis.setTickLabelInsets(new RectangleInsets(6, 4, 6, 4));
+        axis.setNumberFormatOverride(format);
+        return axis;
     }
 
     static void style(CategoryPlot plot, ChartTheme theme) {

@@ -18,11 +18,11 @@ public final class ChartTheme {
     /** On white, for a light window and for everything printed. */
     private static final ChartTheme LIGHT = new ChartTheme(new Surface(0xFFFFFF, 0x1F2328, 0x5B636D, 0xDFE3E8),
             List.of(0x27496D, 0xA8508F, 0xE7A42E, 0x74B9A5, 0xC6CBD2),
-            List.of(0x454B54, 0x1668A7, 0xC4511D, 0x4FB08C, 0x8A5FB0), new Signals(0x27496D, 0xA9C1DA, 0xB5391F, 0xF0B9A4));
+            List.of(0x454B54, 0x1668A7, 0xC4511D, 0x4FB08C, 0xD9B62E), new Signals(0x27496D, 0xA9C1DA, 0xB5391F, 0xF0B9A4));
     /** On near-black, for a dark window. */
     private static final ChartTheme DARK = new ChartTheme(new Surface(0x1E2126, 0xE8EAED, 0xA9B1BB, 0x3A4048),
-            List.of(0x6C9BD2, 0xCB7DB5, 0xF0B64C, 0x8FD3BF, 0x777F8A),
-            List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0xB791DE), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A));
+            List.of(0x5B8DC9, 0xE08CC4, 0xF0B64C, 0x8FD3BF, 0x777F8A),
+            List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0x8A7A2A), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A));
 
     private final Surface surface;
     private final List<Color> groups;

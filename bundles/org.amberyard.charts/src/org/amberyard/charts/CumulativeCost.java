@@ -44,7 +44,7 @@ final class CumulativeCost {
         return sums[sums.length - 1];
     }
 
-    /** Cost at a time, on the last straight piece that holds it. */
+    /** Cost at a time after the base date, before any jump at that very time. */
     double at(double time) {
         int after = times.length - 1;
         while (after > 1 && times[after - 1] >= time) {

@@ -4,6 +4,7 @@ import java.awt.geom.Line2D;
 import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.amberyard.core.money.Payback;
 import org.amberyard.core.plan.Comparison;
 import org.amberyard.core.plan.PlanResult;
@@ -46,10 +47,10 @@ public final class CumulativeCostChart {
         for (Comparison comparison : result.comparisons()) {
             marks.add(plot, comparison, costs.get(comparison.plan()));
         }
-        marks.addWords(plot, result.comparisons().stream().map(this::words).toList());
         String subtitle = "In " + StatedMoney.of(result.input())
                 + ", not discounted; what buses and chargers are still worth at the end is left out";
-        return ChartFrame.around(plot, TITLE, subtitle, theme);
+        String paybacks = result.comparisons().stream().map(this::words).collect(Collectors.joining(";  "));
+        return ChartFrame.around(plot, TITLE, paybacks.isEmpty() ? subtitle : subtitle + "\n" + paybacks, theme);
     }
 
     private String words(Comparison comparison) {
@@ -101,16 +102,15 @@ public final class CumulativeCostChart {
         ChartFrame.style(axis, theme);
         axis.setNumberFormatOverride(new DecimalFormat("0"));
         axis.setTickUnit(new NumberTickUnit(years <= YEARS_WITH_ALL_TICKS ? 1 : Math.ceil(years / 10.0)));
-        axis.setRange(first, first + years + 0.02 * years);
+        axis.setRange(first - 0.01 * years, first + years + 0.02 * years);
         axis.setAutoRangeIncludesZero(false);
         return axis;
     }
 
     private NumberAxis moneyAxis() {
-        NumberAxis axis = new NumberAxis("Cumulative cost (" + result.input().currency() + ")");
-        ChartFrame.style(axis, theme);
         double largest = costs.stream().mapToDouble(CumulativeCost::last).map(Math::abs).max().orElse(0);
-        axis.setNumberFormatOverride(MoneyTickFormat.reaching(largest));
+        NumberAxis axis = ChartFrame.valueAxis("Cumulative cost (" + result.input().currency() + ")",
+                MoneyTickFormat.reaching(largest), theme);
         axis.setUpperMargin(0.04);
         return axis;
     }

@@ -9,6 +9,9 @@ final class MarginBars extends LayeredBarRenderer {
     private static final long serialVersionUID = 1L;
     private static final int NEW = 0;
     private static final int AGED = 1;
+    /** The renderer takes two fifths off the first of two layers. */
+    private static final double WIDE = 1.5;
+    private static final double NARROW = 0.4;
 
     private final transient ChartTheme theme;
 
@@ -17,8 +20,9 @@ final class MarginBars extends LayeredBarRenderer {
         setBarPainter(new StandardBarPainter());
         setShadowVisible(false);
         setDrawBarOutline(false);
-        setSeriesBarWidth(NEW, 1);
-        setSeriesBarWidth(AGED, 0.42);
+        setItemMargin(0);
+        setSeriesBarWidth(NEW, WIDE);
+        setSeriesBarWidth(AGED, NARROW);
     }
 
     @Override

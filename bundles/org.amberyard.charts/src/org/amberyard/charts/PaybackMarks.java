@@ -2,21 +2,19 @@ package org.amberyard.charts;
 
 import java.awt.BasicStroke;
 import java.awt.geom.Ellipse2D;
-import java.util.List;
 import org.amberyard.core.money.Payback;
 import org.amberyard.core.plan.Comparison;
 import org.amberyard.core.plan.StudyInput;
 import org.jfree.chart.annotations.XYLineAnnotation;
-import org.jfree.chart.annotations.XYTitleAnnotation;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
-import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** Rings where plans have paid back, a line from each down to the time axis, and the words beside them. */
+/** Rings where plans have paid back, with the time beside them and a line down to the time axis. */
 final class PaybackMarks {
     private static final BasicStroke DROP = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1,
             new float[] {2, 3}, 0);
@@ -40,30 +38,24 @@ final class PaybackMarks {
         series.add(year, sum);
         int index = plot.getDatasetCount();
         plot.setDataset(index, new XYSeriesCollection(series));
-        plot.setRenderer(index, ring(comparison.plan()));
+        plot.setRenderer(index, ring(comparison));
     }
 
-    private XYLineAndShapeRenderer ring(int plan) {
+    private XYLineAndShapeRenderer ring(Comparison comparison) {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         renderer.setSeriesShape(0, new Ellipse2D.Double(-5.5, -5.5, 11, 11));
         renderer.setUseFillPaint(true);
         renderer.setSeriesFillPaint(0, theme.background());
         renderer.setUseOutlinePaint(true);
-        renderer.setSeriesOutlinePaint(0, theme.plan(plan));
+        renderer.setSeriesOutlinePaint(0, theme.plan(comparison.plan()));
         renderer.setSeriesOutlineStroke(0, new BasicStroke(2));
         renderer.setSeriesVisibleInLegend(0, false);
+        String time = Figures.years(comparison.simple().years());
+        renderer.setSeriesItemLabelGenerator(0, (dataset, series, item) -> time);
+        renderer.setSeriesItemLabelsVisible(0, true);
+        renderer.setSeriesItemLabelFont(0, theme.labelFont());
+        renderer.setSeriesItemLabelPaint(0, theme.text());
+        renderer.setSeriesPositiveItemLabelPosition(0, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE4, TextAnchor.TOP_LEFT));
         return renderer;
-    }
-
-    /** Cumulative costs rise, so the lower right corner is free for words. */
-    void addWords(XYPlot plot, List<String> lines) {
-        if (!lines.isEmpty()) {
-            TextTitle words = new TextTitle(String.join("\n", lines), theme.labelFont());
-            words.setPaint(theme.text());
-            words.setBackgroundPaint(theme.background());
-            words.setTextAlignment(HorizontalAlignment.RIGHT);
-            words.setPadding(4, 6, 4, 6);
-            plot.addAnnotation(new XYTitleAnnotation(0.985, 0.04, words, RectangleAnchor.BOTTOM_RIGHT));
-        }
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.charts;
 
+import java.text.DecimalFormat;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
@@ -7,6 +8,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.CategoryTextAnnotation;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
@@ -48,6 +50,7 @@ public final class RangeMarginChart {
     private JFreeChart chart() {
         CategoryPlot plot = new CategoryPlot(dataset(), routeAxis(), marginAxis(), new MarginBars(theme));
         plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend());
         for (RangeMargins.Row row : margins.rows()) {
@@ -78,11 +81,11 @@ public final class RangeMarginChart {
 
     private NumberAxis marginAxis() {
         String unit = Unit.KILOMETRE.symbol(system, result.input().currency());
-        NumberAxis axis = new NumberAxis("Distance left above the reserve (" + unit + "); below zero the route fails");
-        ChartFrame.style(axis, theme);
+        NumberAxis axis = ChartFrame.valueAxis("Distance left above the reserve (" + unit + "); below zero the route fails",
+                new DecimalFormat("0;−0"), theme);
         double low = Math.min(0, margins.least());
         double high = Math.max(1, margins.most());
-        axis.setRange(low - 0.04 * (high - low), high + 0.4 * (high - low));
+        axis.setRange(low - 0.04 * (high - low), high + 0.32 * (high - low));
         return axis;
     }
 

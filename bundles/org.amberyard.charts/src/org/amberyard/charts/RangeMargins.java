@@ -91,7 +91,7 @@ final class RangeMargins {
     String caption() {
         String habit = midday() ? "Charged overnight and between runs at the yard" : "Charged overnight only";
         return habit + "; reserve " + Figures.percent(study.rules().reserveShare()) + " of the usable energy; plan “"
-                + result.plans().get(plan).name() + "”.  ° stays with an engine there; best-fitting electric type shown.";
+                + result.plans().get(plan).name() + "”.  ° no electric bus there; best fit shown.";
     }
 
     String sentences() {

@@ -1,0 +1,65 @@
+package org.amberyard.charts;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.testsupport.SampleDistrict;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+
+class ChartExportTest {
+    private static final StudyResult RESULT = SampleDistrict.evaluated(SampleDistrict.small());
+
+    static List<Function<ChartTheme, Chart>> charts() {
+        return List.of(t -> AnnualCostChart.of(RESULT, UnitSystem.US, t),
+                t -> CumulativeCostChart.of(RESULT, UnitSystem.US, t), t -> RangeMarginChart.of(RESULT, UnitSystem.US, t));
+    }
+
+    private static byte[] png(Chart chart) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ChartExport.png(chart, bytes, 900, 400, 2);
+        return bytes.toByteArray();
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void aPngHasItsSizeAndColoursAndCarriesItsText(Function<ChartTheme, Chart> build) throws IOException {
+        Chart chart = build.apply(ChartTheme.dark());
+        byte[] bytes = png(chart);
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
+        assertEquals(1800, image.getWidth());
+        assertEquals(800, image.getHeight());
+        assertEquals(ChartTheme.dark().background().getRGB(), image.getRGB(2, 2));
+        long colours = Arrays.stream(image.getRGB(0, 0, 1800, 800, null, 0, 1800)).distinct().count();
+        assertTrue(colours > 20, "Only " + colours + " colours");
+        assertTrue(new String(bytes, StandardCharsets.UTF_8).contains(chart.textAlternative()));
+        assertArrayEquals(bytes, png(build.apply(ChartTheme.dark())));
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void anSvgIsWellFormedSaysWhatItShowsAndNeverChanges(Function<ChartTheme, Chart> build) throws Exception {
+        Chart chart = build.apply(ChartTheme.light());
+        String svg = ChartExport.svg(chart, 900, 400);
+        Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        assertEquals("svg", document.getDocumentElement().getTagName());
+        assertEquals(chart.title(), document.getElementsByTagName("title").item(0).getTextContent());
+        assertEquals(chart.textAlternative(), document.getElementsByTagName("desc").item(0).getTextContent());
+        assertEquals(svg, ChartExport.svg(build.apply(ChartTheme.light()), 900, 400));
+    }
+}
