@@ -3,6 +3,7 @@ package org.amberyard.core.duty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What every route takes of every vehicle type whose body fits it: the first stage of a study.
@@ -13,10 +14,12 @@ import java.util.Optional;
 public final class DutyTable {
     private final DutyInput input;
     private final List<List<Optional<RouteUse>>> uses;
+    private final List<EnergyUse> perKm;
 
     private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses) {
         this.input = input;
-        this.uses = uses;
+        this.uses = List.copyOf(uses);
+        this.perKm = IntStream.range(0, input.vehicles().size()).mapToObj(v -> perKm(uses, v)).toList();
     }
 
     /** Drives every route with every vehicle type that fits it. */
@@ -26,7 +29,7 @@ public final class DutyTable {
             List<RunEnergy> runs = route.runs().stream().map(r -> new RunEnergy(r, input)).toList();
             uses.add(input.vehicles().stream().map(v -> use(input, route, runs, v)).toList());
         }
-        return new DutyTable(input, List.copyOf(uses));
+        return new DutyTable(input, uses);
     }
 
     /** The input that this table was computed from. */
@@ -41,6 +44,10 @@ public final class DutyTable {
 
     /** Average use per distance of a vehicle type over the routes that it fits, weighted by their distance per year. */
     public EnergyUse perKm(int vehicle) {
+        return perKm.get(vehicle);
+    }
+
+    private static EnergyUse perKm(List<List<Optional<RouteUse>>> uses, int vehicle) {
         EnergyUse sum = EnergyUse.ZERO;
         for (List<Optional<RouteUse>> ofRoute : uses) {
             sum = sum.plus(ofRoute.get(vehicle).map(RouteUse::year).orElse(EnergyUse.ZERO));
