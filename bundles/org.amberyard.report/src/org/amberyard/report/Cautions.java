@@ -1,0 +1,21 @@
+package org.amberyard.report;
+
+import java.util.List;
+
+/** What everybody who reads a result should keep in mind; printed under results and shown in the window. */
+public final class Cautions {
+    /** The cautions, one sentence each. */
+    public static final List<String> SENTENCES = List.of(
+            "These are estimates for planning; prices, weather, routes and programmes will turn out otherwise.",
+            "High-voltage parts of buses and chargers are work for trained people only.",
+            "The local electrical code, the utility, the vehicle maker's instructions and a licensed electrician decide "
+                    + "what may be built and connected.");
+
+    private Cautions() {
+    }
+
+    /** The cautions as one paragraph. */
+    public static String text() {
+        return String.join(" ", SENTENCES);
+    }
+}

@@ -1,0 +1,104 @@
+package org.amberyard.report;
+
+import java.util.OptionalDouble;
+import org.amberyard.core.battery.PackReplacement;
+import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.plan.FleetEvent;
+import org.amberyard.core.units.Unit;
+import org.amberyard.report.ResultRows.OfEvent;
+import org.amberyard.report.ResultRows.OfVehicle;
+
+/** Tables of what becomes of the fleet. */
+final class FleetTables {
+    private FleetTables() {
+    }
+
+    static TableDefinition<OfVehicle> vehicleYears() {
+        return new TableDefinition<>("vehicle_years", "Buses by year", OfVehicle::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year of driving.", r -> r.result().input().baseYear() + r.record().year())
+                .text("place", "Place", "Place in the fleet by its bus number.",
+                        r -> r.result().input().buses().get(r.record().place()).name())
+                .text("unit", "Bus", "The bus that stands there; its name moves with it.", r -> r.record().vehicle().unit())
+                .text("type", "Type", "Vehicle type.", r -> r.type().name())
+                .number("age", "Age", Unit.YEAR, "Age at the start of the year.",
+                        r -> r.record().vehicle().ageYears(r.record().year()))
+                .number("distance", "Distance", Unit.KILOMETRE, "Distance driven in the year.", r -> use(r).km())
+                .optional("battery_energy", "Battery energy", Unit.KILOWATT_HOUR,
+                        "Net energy drawn from the battery; no figure for an engine bus.",
+                        r -> r.ifElectric(use(r).batteryKwh()))
+                .optional("meter_energy", "Meter energy", Unit.KILOWATT_HOUR,
+                        "Energy at the meter; no figure for an engine bus.", r -> r.ifElectric(r.record().meterKwh()))
+                .optional("energy_per_distance", "Energy per distance", Unit.KWH_PER_KM,
+                        "Battery energy over distance; no figure for an engine bus or without driving.",
+                        r -> ratio(r.ifElectric(use(r).batteryKwh()), use(r).km()))
+                .optional("fuel", "Fuel", Unit.LITRE, "Fuel of the engine, yard idling included; no figure without one.",
+                        r -> r.ifEngine(use(r).fuelL()))
+                .optional("fuel_economy", "Fuel economy", ColumnUnit.FUEL_ECONOMY,
+                        "Distance and fuel in one figure; no figure without an engine or driving.",
+                        r -> ratio(r.ifEngine(use(r).fuelL()), use(r).km()))
+                .number("heater_fuel", "Heater fuel", Unit.LITRE, "Fuel of a fuel-fired heater.",
+                        r -> use(r).heaterFuelL())
+                .optional("full_cycles", "Full cycles", Unit.CYCLE,
+                        "Full cycles of the pack in the year; no figure for an engine bus.",
+                        r -> r.ifElectric(r.record().fullCycles()))
+                .optional("health", "Battery health", Unit.SHARE,
+                        "Present over nominal capacity at the end of the year; no figure for an engine bus.",
+                        r -> r.ifElectric(r.record().healthEnd()));
+    }
+
+    private static EnergyUse use(OfVehicle row) {
+        return row.record().use();
+    }
+
+    private static OptionalDouble ratio(OptionalDouble amount, double km) {
+        return amount.isPresent() && km > 0 ? OptionalDouble.of(amount.getAsDouble() / km) : OptionalDouble.empty();
+    }
+
+    static TableDefinition<OfEvent> fleetEvents() {
+        return new TableDefinition<>("fleet_events", "What happens to the fleet", OfEvent::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
+                .text("event", "Event", "What happens: bought, sold, moved or pack replaced.", r -> kind(r.event()))
+                .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
+                .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
+                        r -> r.event() instanceof FleetEvent.Moved moved ? placeName(r, moved.from()) : null)
+                .text("unit", "Bus", "The bus.", r -> r.event().vehicle().unit())
+                .text("type", "Type", "Its vehicle type.",
+                        r -> r.result().input().types().get(r.event().vehicle().type()).name())
+                .text("cause", "Cause", "Why a bus is bought or a pack replaced; empty for other events.",
+                        r -> cause(r.event()))
+                .optionalMoney("pack_price", "Pack price",
+                        "Price of the new pack in constant money; no figure for other events.",
+                        r -> r.event() instanceof FleetEvent.PackReplaced replaced ? OptionalDouble.of(replaced.paid())
+                                : OptionalDouble.empty());
+    }
+
+    private static String placeName(OfEvent row, int place) {
+        return row.result().input().buses().get(place).name();
+    }
+
+    private static String kind(FleetEvent event) {
+        if (event instanceof FleetEvent.Bought) {
+            return "bought";
+        }
+        if (event instanceof FleetEvent.Sold) {
+            return "sold";
+        }
+        return event instanceof FleetEvent.Moved ? "moved" : "pack replaced";
+    }
+
+    private static String cause(FleetEvent event) {
+        if (event instanceof FleetEvent.Bought bought) {
+            return bought.step().isPresent() ? "step of the plan" : "rule of its type";
+        }
+        return event instanceof FleetEvent.PackReplaced replaced ? cause(replaced.cause()) : null;
+    }
+
+    private static String cause(PackReplacement.Cause cause) {
+        return switch (cause) {
+            case CYCLE_LIMIT -> "cycle limit reached";
+            case CAPACITY -> "end-of-life capacity reached";
+        };
+    }
+}

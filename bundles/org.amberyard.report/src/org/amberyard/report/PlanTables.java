@@ -1,0 +1,120 @@
+package org.amberyard.report;
+
+import java.util.OptionalDouble;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.CostGroups;
+import org.amberyard.core.money.FlowTime;
+import org.amberyard.core.money.Payback;
+import org.amberyard.core.units.Unit;
+import org.amberyard.report.ResultRows.OfCategory;
+import org.amberyard.report.ResultRows.OfPlaceGroup;
+import org.amberyard.report.ResultRows.OfPlan;
+import org.amberyard.report.ResultRows.OfYear;
+
+/** Tables of what plans cost. */
+final class PlanTables {
+    private PlanTables() {
+    }
+
+    static TableDefinition<OfPlan> headline() {
+        return new TableDefinition<>("headline", "Plans in single figures", OfPlan::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .text("is_baseline", "Baseline", "Whether the other plans are compared with this one: yes or no.",
+                        r -> r.index() == r.result().input().baseline() ? "yes" : "no")
+                .money("present_cost", "Present cost", "Present value of all costs at the start of the base year.",
+                        r -> r.plan().measures().presentCost())
+                .money("annual_equivalent", "Annual equivalent cost",
+                        "Level yearly cost in constant money with the same present value.",
+                        r -> r.plan().measures().annualEquivalent())
+                .number("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
+                        "Present cost over the distance, both discounted.", r -> r.plan().measures().costPerKm())
+                .optionalMoney("present_saving", "Saving against the baseline",
+                        "Present cost of the baseline less that of the plan; no figure for the baseline.",
+                        r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()))
+                .text("simple_payback", "Simple payback",
+                        "Whether the undiscounted saving pays back: at once, after some time or never.",
+                        r -> r.comparison().map(c -> words(c.simple())).orElse(null))
+                .optional("simple_payback_years", "Simple payback time", Unit.YEAR,
+                        "Time after which it has paid back; no figure when it never does.",
+                        r -> r.comparison().map(c -> years(c.simple())).orElse(OptionalDouble.empty()))
+                .text("discounted_payback", "Discounted payback",
+                        "Whether the discounted saving pays back: at once, after some time or never.",
+                        r -> r.comparison().map(c -> words(c.discounted())).orElse(null))
+                .optional("discounted_payback_years", "Discounted payback time", Unit.YEAR,
+                        "Time after which it has paid back; no figure when it never does.",
+                        r -> r.comparison().map(c -> years(c.discounted())).orElse(OptionalDouble.empty()))
+                .number("greenhouse_gas", "Greenhouse gas", ColumnUnit.TONNE_OF_KG,
+                        "Tailpipes, heaters and power plants over the study.", r -> r.plan().measures().co2eKg())
+                .optional("greenhouse_gas_saving", "Greenhouse gas saved", ColumnUnit.TONNE_OF_KG,
+                        "That of the baseline less that of the plan; no figure for the baseline.",
+                        r -> r.comparison().map(c -> OptionalDouble.of(c.co2eSavingKg())).orElse(OptionalDouble.empty()))
+                .number("distance", "Distance", Unit.KILOMETRE, "Distance driven over the study.",
+                        r -> r.plan().measures().km())
+                .number("fuel", "Fuel", Unit.LITRE, "Fuel of engines and heaters over the study.",
+                        r -> r.plan().measures().fuelL())
+                .number("electricity", "Electricity", Unit.KILOWATT_HOUR,
+                        "Energy at the meter for driving over the study.", r -> r.plan().measures().meterKwh());
+    }
+
+    private static String words(Payback payback) {
+        return switch (payback.outcome()) {
+            case AT_ONCE -> "at once";
+            case AFTER -> "after some time";
+            case NEVER -> "never";
+        };
+    }
+
+    private static OptionalDouble years(Payback payback) {
+        return payback.outcome() == Payback.Outcome.NEVER ? OptionalDouble.empty() : OptionalDouble.of(payback.years());
+    }
+
+    static TableDefinition<OfCategory> costByYear() {
+        return new TableDefinition<>("cost_by_year", "Cost by year and category", OfCategory::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .year("year", "Year", "Year in which the cost falls.", r -> r.at().calendarYear())
+                .text("group", "Group", "Group of the category.", r -> r.category().group().label())
+                .text("category", "Category", "Cost category.", r -> r.category().label())
+                .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
+                        r -> r.at().plan().ledger().amount(r.at().year(), r.category()));
+    }
+
+    static TableDefinition<OfPlaceGroup> costByBus() {
+        return new TableDefinition<>("cost_by_bus", "Cost by bus and year", OfPlaceGroup::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .text("place", "Bus or yard", "Place in the fleet by its bus number, or the yard for what all share.",
+                        r -> r.at().plan().ledger().rows().get(r.row()))
+                .year("year", "Year", "Year in which the cost falls.", r -> r.at().calendarYear())
+                .text("group", "Group", "Group of cost categories.", r -> r.group().label())
+                .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
+                        r -> CostGroups.amount(r.at().plan().ledger(), r.row(), r.at().year(), r.group()));
+    }
+
+    static TableDefinition<OfYear> cashByYear() {
+        TableDefinition<OfYear> table = new TableDefinition<>("cash_by_year", "Cash by year", OfYear::all);
+        table.text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear)
+                .money("capital", "Capital", "Buses, replacement packs, ports, works, training.",
+                        r -> group(r, CostCategory.Group.CAPITAL))
+                .money("funding", "Funding", "Grants and rebates, negative.", r -> group(r, CostCategory.Group.FUNDING))
+                .money("energy", "Energy", "Fuel and electricity.", r -> group(r, CostCategory.Group.ENERGY))
+                .money("upkeep", "Upkeep and fees", "Upkeep, port fees, insurance, registration.",
+                        r -> group(r, CostCategory.Group.UPKEEP))
+                .money("bus_sales", "Bus sales", "Buses sold, negative.",
+                        r -> r.plan().ledger().amount(r.year(), CostCategory.BUS_SALE))
+                .money("cash", "Cash", "Sum of the columns before: what the year takes out of the funds.",
+                        r -> r.plan().ledger().yearTotal(r.year()) - left(r))
+                .money("value_left", "Value left", "What is left at the end of the study, negative; no money moves.",
+                        PlanTables::left)
+                .money("cost", "Cost", "Cash and value left together: the year's total in the ledger.",
+                        r -> r.plan().ledger().yearTotal(r.year()));
+        return table;
+    }
+
+    private static double group(OfYear row, CostCategory.Group group) {
+        return CostGroups.amount(row.plan().ledger(), row.year(), group);
+    }
+
+    private static double left(OfYear row) {
+        return row.plan().ledger().amount(row.year(), FlowTime.END);
+    }
+}

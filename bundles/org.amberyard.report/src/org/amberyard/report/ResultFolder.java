@@ -1,0 +1,64 @@
+package org.amberyard.report;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.charts.AnnualCostChart;
+import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartExport;
+import org.amberyard.charts.ChartTheme;
+import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+
+/**
+ * Writes all results into a folder: results.json, a CSV file for each table, and each chart as PNG, SVG and text.
+ *
+ * <p>Everything is written under temporary names first and then moved into place, so that a failure leaves the previous
+ * results as they were. Files of other names are never touched.
+ */
+public final class ResultFolder {
+    private static final int CHART_WIDTH = 900;
+    private static final double CHART_SCALE = 2;
+
+    private ResultFolder() {
+    }
+
+    /** Writes a result into a folder, which is made when it is not there; returns the files in the order written. */
+    public static List<Path> write(StudyResult result, UnitSystem system, Path folder) throws IOException {
+        Files.createDirectories(folder);
+        try (StagedFiles files = new StagedFiles(folder)) {
+            try (Writer out = Files.newBufferedWriter(files.add("results.json"), StandardCharsets.UTF_8)) {
+                ResultsJson.write(result, system, out);
+            }
+            for (ResultTable table : ResultTables.of(result, system)) {
+                Files.writeString(files.add(table.name() + ".csv"), CsvTables.document(table), StandardCharsets.UTF_8);
+            }
+            for (Chart chart : charts(result, system)) {
+                write(chart, files);
+            }
+            return files.moveIntoPlace();
+        }
+    }
+
+    private static List<Chart> charts(StudyResult result, UnitSystem system) {
+        ChartTheme theme = ChartTheme.light();
+        List<Chart> charts = new ArrayList<>();
+        charts.add(AnnualCostChart.of(result, system, theme));
+        charts.add(CumulativeCostChart.of(result, system, theme));
+        charts.add(RangeMarginChart.of(result, system, theme));
+        return charts;
+    }
+
+    private static void write(Chart chart, StagedFiles files) throws IOException {
+        int height = chart.preferredHeight();
+        ChartExport.png(chart, files.add(chart.name() + ".png"), CHART_WIDTH, height, CHART_SCALE);
+        ChartExport.svg(chart, files.add(chart.name() + ".svg"), CHART_WIDTH, height);
+        Files.writeString(files.add(chart.name() + ".txt"), chart.textAlternative() + "\n", StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,27 @@
+package org.amberyard.report;
+
+import java.util.List;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+
+/** All tables of a result, in the user's units. A figure that does not exist is missing, never zero. */
+public final class ResultTables {
+    private ResultTables() {
+    }
+
+    /** The tables of a result, in a fixed order. */
+    public static List<ResultTable> of(StudyResult result, UnitSystem system) {
+        return definitions().stream().map(d -> d.table(result, system)).toList();
+    }
+
+    /** Plans in single figures. */
+    public static ResultTable headline(StudyResult result, UnitSystem system) {
+        return PlanTables.headline().table(result, system);
+    }
+
+    static List<TableDefinition<?>> definitions() {
+        return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
+                FleetTables.vehicleYears(), FleetTables.fleetEvents(), RouteTables.routeFit(), RouteTables.routeEnergy(),
+                YardTables.serviceByYear(), YardTables.emissionsByYear());
+    }
+}

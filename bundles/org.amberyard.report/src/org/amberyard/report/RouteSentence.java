@@ -1,0 +1,100 @@
+package org.amberyard.report;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.core.plan.StudyResult;
+
+/** Says which routes go electric in a plan and whether they can, under the study's charging habit. */
+final class RouteSentence {
+    private final List<RouteAnswer> answers;
+    private final boolean midday;
+    private final StudyResult result;
+
+    RouteSentence(StudyResult result, int plan) {
+        this.result = result;
+        this.answers = RouteAnswer.of(result, plan);
+        this.midday = result.input().depot().middayCharging();
+    }
+
+    String text() {
+        if (answers.isEmpty()) {
+            return "The study has no routes, so no range is judged.";
+        }
+        long electric = count(RouteAnswer::electric);
+        return electric == 0 ? none() : some(electric) + others() + ".";
+    }
+
+    private String none() {
+        long possible = count(this::servable);
+        return (answers.size() == 1 ? "The only route does not go electric" : "None of the " + answers.size()
+                + " routes goes electric") + " in this plan; "
+                + (possible == 0 ? "no electric bus listed could serve any of them"
+                        : counted(possible) + " could be served by an electric bus listed")
+                + " on the worst operated day.";
+    }
+
+    private String some(long electric) {
+        String start = "Of " + plural(answers.size()) + ", " + electric + (electric == 1 ? " goes" : " go")
+                + " electric in this plan";
+        long unjudged = count(a -> a.electric() && a.fit().isEmpty());
+        long fails = count(a -> a.electric() && a.fit().isPresent() && !a.passesNew(midday));
+        long agedFails = count(a -> a.electric() && a.passesNew(midday) && !a.passesAged(midday));
+        return start + whenNew(electric, electric - unjudged - fails) + unjudgedPart(unjudged) + whenAged(agedFails,
+                electric - unjudged - fails);
+    }
+
+    private static String whenNew(long electric, long passing) {
+        String day = " the worst operated day with a new pack";
+        if (passing == electric) {
+            return electric == 1 ? " and manages" + day : " and all of them manage" + day;
+        }
+        return passing == 0 ? ", but none of them manages" + day
+                : ", but only " + passing + " of them " + (passing == 1 ? "manages" : "manage") + day;
+    }
+
+    private static String unjudgedPart(long unjudged) {
+        if (unjudged == 0) {
+            return "";
+        }
+        return unjudged == 1 ? ", 1 has no run or a bus of another body type and cannot be judged"
+                : ", " + unjudged + " have no run or a bus of another body type and cannot be judged";
+    }
+
+    private static String whenAged(long failing, long passingNew) {
+        if (passingNew == 0) {
+            return "";
+        }
+        if (failing == 0) {
+            return ", and " + (passingNew == 1 ? "that one still does" : "these still do") + " once the pack has aged";
+        }
+        return ", " + failing + (failing == 1 ? " fails" : " fail") + " once the pack has aged";
+    }
+
+    private String others() {
+        long others = count(a -> !a.electric());
+        long hopeless = count(a -> !a.electric() && !servable(a));
+        if (others == 0) {
+            return "";
+        }
+        return hopeless == 0 ? "; " + (others == 1 ? "the other one" : "each of the others")
+                + " could be served by an electric bus listed"
+                : "; " + hopeless + " of the others cannot be served by any electric bus listed";
+    }
+
+    private boolean servable(RouteAnswer answer) {
+        return result.fits().stream().anyMatch(f -> f.route() == answer.route() && f.whenNew(midday).passes());
+    }
+
+    private long count(Predicate<RouteAnswer> which) {
+        return answers.stream().filter(which).count();
+    }
+
+    private String counted(long routes) {
+        return routes == answers.size() ? routes == 1 ? "it" : "all of them" : routes + " of them";
+    }
+
+    private static String plural(int routes) {
+        return routes == 1 ? "1 route" : routes + " routes";
+    }
+}

@@ -1,0 +1,89 @@
+package org.amberyard.report;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.units.Unit;
+import org.amberyard.report.ResultRows.OfFit;
+import org.amberyard.report.ResultRows.OfUse;
+
+/** Tables of what routes take and whether electric types can do them. */
+final class RouteTables {
+    private RouteTables() {
+    }
+
+    static TableDefinition<OfFit> routeFit() {
+        TableDefinition<OfFit> table = new TableDefinition<>("route_fit", "Routes and electric types", OfFit::all);
+        table.text("route", "Route", "Name of the route.",
+                r -> r.result().input().duty().routes().get(r.fit().route()).name())
+                .text("type", "Type", "Electric vehicle type.", r -> r.result().input().types().get(r.fit().type()).name())
+                .text("worst_month", "Worst month", "Month of the worst operated day.",
+                        r -> Month.of(r.fit().worstMonth() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                .number("need", "Energy needed", Unit.KILOWATT_HOUR, "Net battery energy of that day's runs.",
+                        r -> r.fit().newOvernight().needKwh())
+                .number("usable_new", "Usable when new", Unit.KILOWATT_HOUR,
+                        "Energy that can be drawn from a full new pack on that day.",
+                        r -> r.fit().newOvernight().usableKwh())
+                .number("usable_aged", "Usable when aged", Unit.KILOWATT_HOUR,
+                        "The same for a pack at its end-of-life capacity.", r -> r.fit().agedOvernight().usableKwh());
+        margin(table, "new_overnight", "new pack, charged overnight only", RouteFit::newOvernight);
+        margin(table, "new_midday", "new pack, charged between runs too", RouteFit::newMidday);
+        margin(table, "aged_overnight", "aged pack, charged overnight only", RouteFit::agedOvernight);
+        margin(table, "aged_midday", "aged pack, charged between runs too", RouteFit::agedMidday);
+        return table.optional("first_failing_age", "First failing age", Unit.YEAR,
+                "Age at which the route first fails as the pack fades under the study's charging habit; no figure when it "
+                        + "does not before the pack is replaced.",
+                r -> r.fit().firstFailingAge() < 0 ? OptionalDouble.empty() : OptionalDouble.of(r.fit().firstFailingAge()))
+                .text("verdict", "Verdict", "The answer in a few words.", r -> r.fit().verdict().label());
+    }
+
+    private static void margin(TableDefinition<OfFit> table, String name, String words,
+            Function<RouteFit, BlockCheck.Outcome> outcome) {
+        table.number("margin_" + name + "_energy", "Margin, " + words, Unit.KILOWATT_HOUR,
+                "Energy above the reserve at the lowest point of the day, negative when it fails: " + words + ".",
+                r -> outcome.apply(r.fit()).marginKwh());
+        table.number("margin_" + name + "_distance", "Margin, " + words, Unit.KILOMETRE,
+                "That margin as distance at the day's consumption: " + words + ".",
+                r -> outcome.apply(r.fit()).marginKm());
+    }
+
+    static TableDefinition<OfUse> routeEnergy() {
+        return new TableDefinition<>("route_energy", "What routes take in a year", OfUse::all)
+                .text("route", "Route", "Name of the route.", r -> r.result().input().duty().routes().get(r.route()).name())
+                .text("type", "Type", "Vehicle type.", r -> r.result().input().types().get(r.type()).name())
+                .number("distance", "Distance", Unit.KILOMETRE, "Distance in a year of service.", r -> year(r).km())
+                .optional("energy_per_distance", "Energy per distance", Unit.KWH_PER_KM,
+                        "Net battery energy over distance; no figure for an engine bus.",
+                        r -> perKm(r, r.electric(), year(r).batteryKwh()))
+                .number("traction", "Traction", Unit.KILOWATT_HOUR,
+                        "Battery energy, or crankshaft work of an engine, for driving.", r -> year(r).tractionKwh())
+                .number("recovered", "Recovered", Unit.KILOWATT_HOUR, "Braking energy returned to the battery.",
+                        r -> year(r).recoveredKwh())
+                .number("heat", "Heat", Unit.KILOWATT_HOUR, "Electric energy for cabin heat.", r -> year(r).heatKwh())
+                .number("cooling", "Cooling", Unit.KILOWATT_HOUR, "Energy for cooling.", r -> year(r).coolingKwh())
+                .number("auxiliary", "Auxiliaries", Unit.KILOWATT_HOUR, "Energy of the auxiliaries.",
+                        r -> year(r).auxiliaryKwh())
+                .number("friction_brakes", "Friction brakes", Unit.KILOWATT_HOUR, "Braking work at the friction brakes.",
+                        r -> year(r).frictionBrakeKwh())
+                .optional("fuel", "Fuel", Unit.LITRE, "Fuel of the engine; no figure without one.",
+                        r -> r.electric() ? OptionalDouble.empty() : OptionalDouble.of(year(r).fuelL()))
+                .optional("fuel_economy", "Fuel economy", ColumnUnit.FUEL_ECONOMY,
+                        "Distance and fuel in one figure; no figure without an engine.",
+                        r -> perKm(r, !r.electric(), year(r).fuelL()))
+                .number("heater_fuel", "Heater fuel", Unit.LITRE, "Fuel of a fuel-fired heater.",
+                        r -> year(r).heaterFuelL());
+    }
+
+    private static EnergyUse year(OfUse row) {
+        return row.use().year();
+    }
+
+    private static OptionalDouble perKm(OfUse row, boolean applies, double amount) {
+        return applies && year(row).km() > 0 ? OptionalDouble.of(amount / year(row).km()) : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,56 @@
+package org.amberyard.report;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.amberyard.charts.Figures;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyInput;
+
+/** Says whether the electric service carries a plan's charging. */
+final class ServiceSentence {
+    private ServiceSentence() {
+    }
+
+    static String of(PlanResult plan, StudyInput study) {
+        return of(plan.service(), study.baseYear(), plan.measures().meterKwh() > 0);
+    }
+
+    static String of(List<ServiceYear> years, int baseYear, boolean electricBuses) {
+        if (years.stream().allMatch(y -> y.ports() == 0)) {
+            return electricBuses ? "The plan runs electric buses but installs no charging ports."
+                    : "The plan installs no charging ports.";
+        }
+        OptionalInt connected = first(years, ServiceYear::connectedExceeds);
+        OptionalInt spread = first(years, ServiceYear::spreadExceeds);
+        String limit = limit(years.get(0));
+        String start = connected.isPresent()
+                ? "All ports at full power exceed " + limit + from(connected.getAsInt(), baseYear)
+                : "All ports at full power stay within " + limit + " in every year";
+        return start + spread(connected, spread, baseYear) + ".";
+    }
+
+    private static String spread(OptionalInt connected, OptionalInt spread, int baseYear) {
+        if (spread.isPresent()) {
+            return "; even charging spread over the night exceeds it" + from(spread.getAsInt(), baseYear);
+        }
+        return connected.isEmpty() ? ""
+                : "; charging spread over the night, which takes a load-management system, stays within it";
+    }
+
+    private static String from(int year, int baseYear) {
+        return " from " + (baseYear + year);
+    }
+
+    private static String limit(ServiceYear service) {
+        String size = Figures.whole(service.limitKva()) + " kVA";
+        return service.transformerKva() <= service.breakerContinuousKva() ? "the " + size + " transformer"
+                : "the " + size + " that the main breaker carries continuously";
+    }
+
+    private static OptionalInt first(List<ServiceYear> years, Predicate<ServiceYear> which) {
+        return IntStream.range(0, years.size()).filter(y -> which.test(years.get(y))).findFirst();
+    }
+}

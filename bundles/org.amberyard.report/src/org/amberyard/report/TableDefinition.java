@@ -1,0 +1,115 @@
+package org.amberyard.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+
+/**
+ * A table as it is made from any result: what its rows are, and for each column its name, unit, meaning and value. The
+ * tables, the schema and the documents all follow from the definitions, so they cannot drift apart.
+ *
+ * @param <R> what a row is made from
+ */
+final class TableDefinition<R> {
+    private final String name;
+    private final String title;
+    private final Function<StudyResult, List<R>> rows;
+    private final List<Column<R>> columns = new ArrayList<>();
+
+    /** A column with its unit and value. */
+    private record Column<R>(String name, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
+            Function<R, Object> value) {
+    }
+
+    TableDefinition(String name, String title, Function<StudyResult, List<R>> rows) {
+        this.name = name;
+        this.title = title;
+        this.rows = rows;
+    }
+
+    TableDefinition<R> text(String column, String label, String meaning, Function<R, String> value) {
+        return add(column, label, ColumnUnit.NONE, ResultColumn.Type.TEXT, meaning, value::apply);
+    }
+
+    TableDefinition<R> year(String column, String label, String meaning, ToIntFunction<R> value) {
+        return add(column, label, ColumnUnit.CALENDAR, ResultColumn.Type.INTEGER, meaning, value::applyAsInt);
+    }
+
+    TableDefinition<R> count(String column, String label, String meaning, ToIntFunction<R> value) {
+        return add(column, label, ColumnUnit.COUNT, ResultColumn.Type.INTEGER, meaning, value::applyAsInt);
+    }
+
+    TableDefinition<R> number(String column, String label, ColumnUnit unit, String meaning, ToDoubleFunction<R> value) {
+        return add(column, label, unit, ResultColumn.Type.NUMBER, meaning, value::applyAsDouble);
+    }
+
+    TableDefinition<R> number(String column, String label, Unit unit, String meaning, ToDoubleFunction<R> value) {
+        return number(column, label, ColumnUnit.of(unit), meaning, value);
+    }
+
+    TableDefinition<R> optional(String column, String label, ColumnUnit unit, String meaning,
+            Function<R, OptionalDouble> value) {
+        return add(column, label, unit, ResultColumn.Type.NUMBER, meaning, r -> orNull(value.apply(r)));
+    }
+
+    TableDefinition<R> optional(String column, String label, Unit unit, String meaning,
+            Function<R, OptionalDouble> value) {
+        return optional(column, label, ColumnUnit.of(unit), meaning, value);
+    }
+
+    TableDefinition<R> money(String column, String label, String meaning, ToDoubleFunction<R> value) {
+        return add(column, label, ColumnUnit.of(Unit.MONEY), ResultColumn.Type.MONEY, meaning, value::applyAsDouble);
+    }
+
+    TableDefinition<R> optionalMoney(String column, String label, String meaning, Function<R, OptionalDouble> value) {
+        return add(column, label, ColumnUnit.of(Unit.MONEY), ResultColumn.Type.MONEY, meaning,
+                r -> orNull(value.apply(r)));
+    }
+
+    private static Object orNull(OptionalDouble value) {
+        return value.isPresent() ? (Object) value.getAsDouble() : null;
+    }
+
+    private TableDefinition<R> add(String column, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
+            Function<R, Object> value) {
+        columns.add(new Column<>(column, label, unit, type, meaning, value));
+        return this;
+    }
+
+    String name() {
+        return name;
+    }
+
+    String title() {
+        return title;
+    }
+
+    List<ResultColumn> columns(UnitSystem system, String currency) {
+        return columns.stream().map(c -> new ResultColumn(c.name(), c.label(), c.unit().symbol(system, currency), c.type(),
+                c.meaning())).toList();
+    }
+
+    ResultTable table(StudyResult result, UnitSystem system) {
+        List<List<Object>> cells = new ArrayList<>();
+        for (R row : rows.apply(result)) {
+            List<Object> line = new ArrayList<>();
+            columns.forEach(c -> line.add(shown(c.value().apply(row), c.unit(), system)));
+            cells.add(line);
+        }
+        return new ResultTable(name, title, columns(system, result.input().currency()), cells);
+    }
+
+    private static Object shown(Object value, ColumnUnit unit, UnitSystem system) {
+        return value instanceof Double number ? finite(unit.show(number, system)) : value;
+    }
+
+    private static Object finite(double value) {
+        return Double.isFinite(value) ? (Object) value : null;
+    }
+}

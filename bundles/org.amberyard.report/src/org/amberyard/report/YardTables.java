@@ -1,0 +1,61 @@
+package org.amberyard.report;
+
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.plan.AirYear;
+import org.amberyard.core.units.Unit;
+import org.amberyard.report.ResultRows.OfYear;
+
+/** Tables of the load on the electric service and of what goes into the air. */
+final class YardTables {
+    private YardTables() {
+    }
+
+    static TableDefinition<OfYear> serviceByYear() {
+        return new TableDefinition<>("service_by_year", "Electric service by year", OfYear::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year.", OfYear::calendarYear)
+                .count("ports", "Ports", "Number of ports.", r -> service(r).ports())
+                .number("connected_power", "Connected power", Unit.KILOWATT, "All ports at full power.",
+                        r -> service(r).connectedKw())
+                .number("spread_power", "Spread power", Unit.KILOWATT,
+                        "Demand when the coldest day's charging is spread over the night; counts only under a listed "
+                                + "load-management system.", r -> service(r).spreadKw())
+                .number("connected_load", "Connected load", Unit.KILOVOLTAMPERE,
+                        "All ports at full power on top of the building's peak.", r -> service(r).connectedKva())
+                .number("spread_load", "Spread load", Unit.KILOVOLTAMPERE,
+                        "Spread charging on top of the building's peak.", r -> service(r).spreadKva())
+                .number("transformer", "Transformer", Unit.KILOVOLTAMPERE, "Rating of the transformer.",
+                        r -> service(r).transformerKva())
+                .number("breaker", "Main breaker, continuous", Unit.KILOVOLTAMPERE,
+                        "What the main breaker carries continuously.", r -> service(r).breakerContinuousKva())
+                .text("connected_exceeds", "Connected load exceeds",
+                        "Whether all ports at full power overload the service: yes or no.",
+                        r -> yes(service(r).connectedExceeds()))
+                .text("spread_exceeds", "Spread load exceeds",
+                        "Whether even spread charging overloads the service: yes or no.",
+                        r -> yes(service(r).spreadExceeds()));
+    }
+
+    private static ServiceYear service(OfYear row) {
+        return row.plan().service().get(row.year());
+    }
+
+    private static String yes(boolean holds) {
+        return holds ? "yes" : "no";
+    }
+
+    static TableDefinition<OfYear> emissionsByYear() {
+        return new TableDefinition<>("emissions_by_year", "Greenhouse gas by year", OfYear::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year.", OfYear::calendarYear)
+                .number("tailpipe", "Tailpipes", ColumnUnit.TONNE_OF_KG, "From engines.", r -> air(r).tailpipeKg())
+                .number("heater", "Heaters", ColumnUnit.TONNE_OF_KG, "From fuel-fired heaters.", r -> air(r).heaterKg())
+                .number("grid", "Power plants", ColumnUnit.TONNE_OF_KG,
+                        "At the power plants for the energy at the meter, port standby included.", r -> air(r).gridKg())
+                .number("total", "Total", ColumnUnit.TONNE_OF_KG, "All of it.", r -> air(r).totalKg());
+    }
+
+    private static AirYear air(OfYear row) {
+        return row.plan().air().get(row.year());
+    }
+}
