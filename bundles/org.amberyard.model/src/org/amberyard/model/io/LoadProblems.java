@@ -1,5 +1,6 @@
 package org.amberyard.model.io;
 
+import java.io.CharConversionException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,7 +32,7 @@ final class LoadProblems {
         Set<String> texts = new LinkedHashSet<>();
         resource.getErrors().forEach(e -> texts.add(at(e.getLine()) + text(e)));
         if (texts.isEmpty()) {
-            texts.add(text(thrown));
+            texts.add(at(parseLine(thrown)) + text(thrown));
         }
         List<String> named = new ArrayList<>(texts).subList(0, Math.min(MOST_NAMED, texts.size()));
         int more = texts.size() - named.size();
@@ -63,11 +64,26 @@ final class LoadProblems {
     }
 
     private static String parseText(Object problem) {
-        for (Throwable t = (Throwable) problem; t != null; t = t.getCause()) {
-            if (t instanceof SAXParseException parse) {
-                return at(parse.getLineNumber()) + "it is damaged or cut off there (" + parse.getMessage() + ").";
+        Throwable thrown = (Throwable) problem;
+        if (cause(thrown, CharConversionException.class) != null) {
+            return "it is damaged there: these bytes are not text.";
+        }
+        SAXParseException parse = cause(thrown, SAXParseException.class);
+        return parse == null ? "it is not a study as this program writes them."
+                : "it is damaged or cut off there (" + parse.getMessage() + ").";
+    }
+
+    private static int parseLine(Throwable problem) {
+        SAXParseException parse = cause(problem, SAXParseException.class);
+        return parse == null ? 0 : parse.getLineNumber();
+    }
+
+    private static <T extends Throwable> T cause(Throwable problem, Class<T> kind) {
+        for (Throwable t = problem; t != null; t = t.getCause()) {
+            if (kind.isInstance(t)) {
+                return kind.cast(t);
             }
         }
-        return "it is not a study as this program writes them.";
+        return null;
     }
 }

@@ -42,8 +42,8 @@ final class BusYearsRule implements Rule {
 
     private static void checkService(Bus bus, int baseYear, Findings findings) {
         if (bus.getInServiceYear() > baseYear) {
-            findings.error(bus, Literals.BUS__IN_SERVICE_YEAR, findings.fact(bus, Literals.BUS__IN_SERVICE_YEAR)
-                    + ", after the base year " + baseYear + "; the fleet is that of the base year, and plans buy later buses.");
+            findings.error(bus, Literals.BUS__IN_SERVICE_YEAR, "it is in service since "
+                    + findings.value(bus, Literals.BUS__IN_SERVICE_YEAR) + ", after the base year " + baseYear + "; the fleet is that of the base year, and plans buy later buses.");
         }
     }
 

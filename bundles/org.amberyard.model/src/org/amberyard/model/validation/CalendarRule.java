@@ -16,9 +16,8 @@ final class CalendarRule implements Rule {
         int days = CalendarDays.of(calendar, month);
         // Past 31 the field's own limit speaks.
         if (days > CalendarDays.most(month) && days <= 31) {
-            findings.error(calendar, CalendarDays.field(month), month.getLiteral() + " has "
-                    + findings.value(calendar, CalendarDays.field(month)) + " of service; the month has only "
-                    + findings.value(calendar, CalendarDays.field(month), CalendarDays.most(month)) + ".");
+            findings.error(calendar, CalendarDays.field(month), month.getLiteral() + " has " + days
+                    + " days of service; the month has only " + CalendarDays.most(month) + ".");
         }
     }
 }

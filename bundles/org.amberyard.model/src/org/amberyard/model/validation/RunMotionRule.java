@@ -1,5 +1,6 @@
 package org.amberyard.model.validation;
 
+import java.util.Locale;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesPackage.Literals;
 import org.amberyard.model.routes.Run;
@@ -21,11 +22,11 @@ final class RunMotionRule implements Rule {
     }
 
     private static void checkSpeed(Run run, Findings findings) {
-        double meanKmh = run.getDistanceKm() / (run.getDurationMin() / 60);
-        if (run.getDurationMin() > 0 && meanKmh > run.getTopSpeedKmh()) {
+        double topKm = run.getTopSpeedKmh() * run.getDurationMin() / 60;
+        if (topKm > 0 && run.getDistanceKm() > topKm) {
             findings.warning(run, Literals.RUN__DURATION_MIN, findings.value(run, Literals.RUN__DISTANCE_KM) + " in "
-                    + findings.value(run, Literals.RUN__DURATION_MIN) + " is a mean speed of "
-                    + findings.value(run, Literals.RUN__TOP_SPEED_KMH, (double) Math.round(meanKmh)) + ", above the top speed of "
+                    + findings.value(run, Literals.RUN__DURATION_MIN) + " takes a mean speed of "
+                    + String.format(Locale.ROOT, "%.2f", run.getDistanceKm() / topKm) + " times the top speed of "
                     + findings.value(run, Literals.RUN__TOP_SPEED_KMH) + "; correct distance, duration or top speed.");
         }
     }
