@@ -1,0 +1,75 @@
+package org.amberyard.model.meta;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.amberyard.model.SmallStudy;
+import org.amberyard.model.common.CommonFactory;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.depot.DepotFactory;
+import org.amberyard.model.depot.SiteWork;
+import org.amberyard.model.plans.PlansFactory;
+import org.amberyard.model.plans.WorkOrder;
+import org.eclipse.emf.ecore.EObject;
+import org.junit.jupiter.api.Test;
+
+class ElementNamesTest {
+    private final SmallStudy small = new SmallStudy();
+
+    @Test
+    void namedElementsGoByTheirNames() {
+        assertNames("B01", "bus B01", small.bus);
+        assertNames("R01", "route R01", small.route);
+        assertNames("AM", "run AM of route R01", small.am);
+        assertNames("New study", "study New study", small.study);
+        assertNames("C electric", "electric bus type C electric", small.electric);
+        assertNames("AC port", "port type AC port", small.ports.getPortType());
+    }
+
+    @Test
+    void othersGoByWhatTellsThemApart() {
+        assertNames("January", "month climate January", small.study.getSite().getClimate().get(0));
+        assertNames("2027 B01", "replacement 2027 B01 of plan Electric", small.replacement);
+        assertNames("2027 1 × AC port", "port purchase 2027 1 × AC port of plan Electric", small.ports);
+        assertNames("C", "bus award C of programme Rebate", small.award);
+        assertNames("diesel", "fuel price diesel", small.study.getPrices().get(0));
+        assertNames("electric energy", "cost index electric energy", small.study.getPrices().get(5));
+    }
+
+    @Test
+    void whatIsThereOnceGoesByItsKind() {
+        assertNames("settings", "settings", small.study.getSettings());
+        assertNames("exhaust fluid price", "exhaust fluid price", small.study.getPrices().get(3));
+    }
+
+    @Test
+    void sourceNotesNameFieldAndOwner() {
+        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
+        small.diesel.getSources().add(note);
+        assertNames("?", "source note ? of engine bus type C diesel", note);
+        note.setField("curbMassKg");
+        assertNames("curbMassKg", "source note curbMassKg of engine bus type C diesel", note);
+    }
+
+    @Test
+    void workOrdersNameYearAndWork() {
+        SiteWork work = DepotFactory.eINSTANCE.createSiteWork();
+        work.setName("Trench");
+        WorkOrder order = PlansFactory.eINSTANCE.createWorkOrder();
+        assertEquals("2027 ?", ElementNames.of(order));
+        order.setWork(work);
+        assertEquals("2027 Trench", ElementNames.of(order));
+    }
+
+    @Test
+    void elementsWithoutNameGoByTheirPlace() {
+        small.bus.setName(null);
+        assertNames("no. 1", "bus no. 1", small.bus);
+        small.study.setName("");
+        assertNames("without name", "study without name", small.study);
+    }
+
+    private static void assertNames(String name, String withKind, EObject element) {
+        assertEquals(name, ElementNames.of(element));
+        assertEquals(withKind, ElementNames.withKind(element));
+    }
+}
