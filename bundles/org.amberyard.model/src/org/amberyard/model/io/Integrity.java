@@ -1,6 +1,7 @@
 package org.amberyard.model.io;
 
 import java.util.Iterator;
+import java.util.Optional;
 import org.amberyard.model.meta.ElementNames;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.InternalEObject;
@@ -11,19 +12,19 @@ final class Integrity {
     private Integrity() {
     }
 
-    /** The first problem as a sentence, or null. */
-    static String problem(StudyResource resource) {
+    /** The first problem as a sentence. */
+    static Optional<String> problem(StudyResource resource) {
         for (EObject proxy : EcoreUtil.ProxyCrossReferencer.find(resource).keySet()) {
-            return "it refers to “" + ((InternalEObject) proxy).eProxyURI() + "”, which it does not hold.";
+            return Optional.of("it refers to “" + ((InternalEObject) proxy).eProxyURI() + "”, which it does not hold.");
         }
         for (Iterator<EObject> all = resource.getAllContents(); all.hasNext();) {
             EObject element = all.next();
             String id = resource.getID(element);
             if (id != null && resource.getIDToEObjectMap().get(id) != element) {
-                return "the id “" + id + "” is used twice, by " + ElementNames.withKind(element) + " and by "
-                        + ElementNames.withKind(resource.getIDToEObjectMap().get(id)) + ".";
+                return Optional.of("the id “" + id + "” is used twice, by " + ElementNames.withKind(element) + " and by "
+                        + ElementNames.withKind(resource.getIDToEObjectMap().get(id)) + ".");
             }
         }
-        return null;
+        return Optional.empty();
     }
 }

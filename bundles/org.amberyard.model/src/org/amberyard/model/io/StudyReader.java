@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.xmi.XMLResource;
@@ -72,9 +73,9 @@ final class StudyReader {
         if (resource.getContents().size() != 1 || !(resource.getContents().get(0) instanceof Study)) {
             throw damaged("it must hold one study and nothing else.", null);
         }
-        String problem = Integrity.problem(resource);
-        if (problem != null) {
-            throw damaged(problem, null);
+        Optional<String> problem = Integrity.problem(resource);
+        if (problem.isPresent()) {
+            throw damaged(problem.get(), null);
         }
     }
 

@@ -25,6 +25,7 @@ public final class StudyResource extends XMIResourceImpl {
     /** An empty resource; a study is added to its contents. */
     public StudyResource(URI uri) {
         super(uri);
+        // Outside Eclipse nobody else registers the packages that the file names.
         ModelPackages.all();
         setEncoding("UTF-8");
         configureSaving(getDefaultSaveOptions());

@@ -1,2 +1,2 @@
-/** Reading and writing study files, older versions included. */
+/** Reading and writing study files: refused whole or read whole, and never half written. */
 package org.amberyard.model.io;
