@@ -23,8 +23,8 @@ public record ResultColumn(String name, String label, String unit, Type type, St
         MONEY
     }
 
-    /** The label with the unit, for example {@code Distance (mi)}. */
+    /** The label with the unit, for example {@code Distance (mi)}; years and counts say enough by their label. */
     public String header() {
-        return unit.isEmpty() ? label : label + " (" + unit + ")";
+        return unit.isEmpty() || type == Type.INTEGER ? label : label + " (" + unit + ")";
     }
 }

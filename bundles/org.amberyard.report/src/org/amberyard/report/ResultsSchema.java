@@ -20,7 +20,6 @@ public final class ResultsSchema {
     private ResultsSchema(Writer out) {
         json = new JsonWriter(out);
         json.setIndent("  ");
-        json.setHtmlSafe(false);
     }
 
     /** The schema as a document. */

@@ -40,8 +40,8 @@ final class RouteSentence {
         long unjudged = count(a -> a.electric() && a.fit().isEmpty());
         long fails = count(a -> a.electric() && a.fit().isPresent() && !a.passesNew(midday));
         long agedFails = count(a -> a.electric() && a.passesNew(midday) && !a.passesAged(midday));
-        return start + whenNew(electric, electric - unjudged - fails) + unjudgedPart(unjudged) + whenAged(agedFails,
-                electric - unjudged - fails);
+        long passing = electric - unjudged - fails;
+        return start + whenNew(electric, passing) + unjudgedPart(unjudged) + whenAged(agedFails, passing, electric);
     }
 
     private static String whenNew(long electric, long passing) {
@@ -61,14 +61,15 @@ final class RouteSentence {
                 : ", " + unjudged + " have no run or a bus of another body type and cannot be judged";
     }
 
-    private static String whenAged(long failing, long passingNew) {
+    private static String whenAged(long failing, long passingNew, long electric) {
         if (passingNew == 0) {
             return "";
         }
         if (failing == 0) {
             return ", and " + (passingNew == 1 ? "that one still does" : "these still do") + " once the pack has aged";
         }
-        return ", " + failing + (failing == 1 ? " fails" : " fail") + " once the pack has aged";
+        String start = passingNew == electric ? ", but " + failing : ", and " + failing + " more";
+        return start + (failing == 1 ? " fails" : " fail") + " once the pack has aged";
     }
 
     private String others() {

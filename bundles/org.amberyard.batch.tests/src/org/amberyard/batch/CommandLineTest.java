@@ -1,0 +1,187 @@
+package org.amberyard.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.Cautions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CommandLineTest {
+    private static final String STUDY = "district.amberyard";
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void copyTheExample() throws IOException {
+        Path bundle = Path.of(System.getProperty("basedir", "."));
+        Files.copy(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard"), folder.resolve(STUDY));
+    }
+
+    private int run(String... args) {
+        return run(new CommandLine(), args);
+    }
+
+    private int run(CommandLine commandLine, String... args) {
+        return commandLine.run(List.of(args), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String err() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void evaluatePrintsTheAnswerAndWritesTheFolderBesideTheCaller() {
+        assertEquals(0, run("evaluate", STUDY, "--out", "results"), err());
+        assertTrue(out().contains("Present cost (USD)"), out());
+        assertTrue(out().contains(" (present value), "), out());
+        assertTrue(out().contains(Cautions.text()), out());
+        assertTrue(out().contains("Results are in " + folder.resolve("results")), out());
+        assertTrue(Files.isRegularFile(folder.resolve("results/results.json")));
+        assertTrue(Files.isRegularFile(folder.resolve("results/annual_cost.png")));
+        assertEquals("", err());
+    }
+
+    @Test
+    void figuresOfTheHeadlineStandInLine() {
+        run("evaluate", STUDY, "--out", "results");
+        List<String> lines = out().lines().skip(2).takeWhile(l -> !l.isBlank()).toList();
+        assertTrue(lines.size() > 10, out());
+        assertEquals(1, lines.stream().map(String::length).distinct().count(), out());
+    }
+
+    @Test
+    void checkOfASoundStudyReturnsZero() {
+        assertEquals(0, run("check", STUDY), out());
+        assertEquals("", err());
+    }
+
+    @Test
+    void aStudyWithErrorsIsListedAndNotEvaluated() throws StudyFileException {
+        Study study = StudyFile.load(folder.resolve(STUDY));
+        study.setBaseline(null);
+        StudyFile.save(study, folder.resolve("broken.amberyard"));
+        assertEquals(2, run("check", "broken.amberyard"));
+        assertTrue(out().contains("1 error:"), out());
+        assertEquals(2, run("evaluate", "broken.amberyard", "--out", "results"));
+        assertTrue(err().contains("cannot be evaluated."), err());
+        assertTrue(err().contains("1 error:"), err());
+        assertFalse(Files.exists(folder.resolve("results")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "''|A verb is missing; allowed: evaluate, check. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check. See --help.",
+        "check|“check” takes one study but got none: check STUDY.",
+        "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
+        "check a --out b|“check” has no option --out; allowed: --debug.",
+        "evaluate a --fast|“evaluate” has no option --fast; allowed: --debug, --out.",
+        "evaluate a|Option --out is missing: evaluate STUDY --out DIR.",
+        "evaluate a --out|Option --out needs a value: evaluate STUDY --out DIR.",
+        "evaluate a --out --debug|Option --out needs a value but is followed by --debug: evaluate STUDY --out DIR.",
+        "evaluate a --out b --out c|Option --out is given twice, with b and c; give it once."})
+    void wrongUseNamesArgumentValueAndWhatIsAllowed(String line, String message) {
+        assertEquals(2, run(line.isEmpty() ? new String[0] : line.split(" ")));
+        assertEquals(message + System.lineSeparator(), err());
+        assertEquals("", out());
+    }
+
+    @Test
+    void aMissingStudyIsNamedWithItsFullPath() {
+        assertEquals(2, run("check", "nowhere.amberyard"));
+        assertEquals("STUDY is " + folder.resolve("nowhere.amberyard")
+                + ", where there is no file; give a study file (*.amberyard)." + System.lineSeparator(), err());
+    }
+
+    @Test
+    void aFileThatIsNoStudyIsRefused() throws IOException {
+        Files.writeString(folder.resolve("letter.amberyard"), "Dear board");
+        assertEquals(2, run("check", "letter.amberyard"));
+        assertTrue(err().startsWith("STUDY is " + folder.resolve("letter.amberyard") + ". "), err());
+    }
+
+    @Test
+    void anOutputFolderThatIsAFileIsRefusedBeforeTheWork() throws IOException {
+        Files.writeString(folder.resolve("taken"), "");
+        assertEquals(2, run("evaluate", STUDY, "--out", "taken"));
+        assertTrue(err().contains("--out is " + folder.resolve("taken") + ", which is a file"), err());
+        assertEquals("", out());
+    }
+
+    @Test
+    void helpNamesEveryVerbAndExitCode() {
+        assertEquals(0, run("evaluate", "--help"));
+        assertTrue(out().contains("amberyard evaluate STUDY --out DIR") && out().contains("amberyard check STUDY"), out());
+        assertTrue(out().contains("Returns 0 when done"), out());
+        assertEquals("", err());
+    }
+
+    private record FailingVerb() implements Verb {
+        @Override
+        public String name() {
+            return "fail";
+        }
+
+        @Override
+        public String usage() {
+            return "fail";
+        }
+
+        @Override
+        public String summary() {
+            return "fails";
+        }
+
+        @Override
+        public Set<String> options() {
+            return Set.of();
+        }
+
+        @Override
+        public int run(Arguments arguments, Console console) {
+            throw new IllegalStateException("Gears jammed");
+        }
+    }
+
+    @Test
+    void aFaultIsShortOnTheConsoleWithItsDetailsInAFile() throws IOException {
+        assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail"));
+        List<String> lines = err().lines().toList();
+        assertEquals(2, lines.size(), err());
+        assertTrue(lines.get(0).endsWith("Gears jammed"));
+        Path log = Path.of(lines.get(1).replaceAll("Details are in (.*); --debug.*", "$1"));
+        assertTrue(Files.readString(log).contains("at org.amberyard.batch"));
+        Files.delete(log);
+    }
+
+    @Test
+    void debugPrintsTheDetails() {
+        assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail", "--debug"));
+        assertTrue(err().contains("at org.amberyard.batch"), err());
+    }
+}

@@ -1,0 +1,84 @@
+package org.amberyard.batch;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** What follows a verb: one study, and options. */
+final class Arguments {
+    static final String DEBUG = "--debug";
+
+    private final Verb verb;
+    private final List<String> studies = new ArrayList<>();
+    private final Map<String, String> options = new LinkedHashMap<>();
+
+    private Arguments(Verb verb) {
+        this.verb = verb;
+    }
+
+    /** Reads the words after a verb. */
+    static Arguments of(Verb verb, List<String> words) throws WrongUse {
+        Arguments arguments = new Arguments(verb);
+        Iterator<String> rest = words.iterator();
+        while (rest.hasNext()) {
+            arguments.take(rest.next(), rest);
+        }
+        return arguments;
+    }
+
+    private void take(String word, Iterator<String> rest) throws WrongUse {
+        if (!word.startsWith("-")) {
+            studies.add(word);
+        } else if (verb.options().contains(word)) {
+            takeOption(word, rest);
+        } else if (!word.equals(DEBUG)) {
+            TreeSet<String> allowed = new TreeSet<>(verb.options());
+            allowed.add(DEBUG);
+            throw new WrongUse("“" + verb.name() + "” has no option " + word + "; allowed: " + String.join(", ", allowed)
+                    + ".");
+        }
+    }
+
+    private void takeOption(String option, Iterator<String> rest) throws WrongUse {
+        String value = rest.hasNext() ? rest.next() : "";
+        if (value.isBlank() || value.startsWith("-")) {
+            throw new WrongUse("Option " + option + " needs a value" + (value.isBlank() ? "" : " but is followed by " + value)
+                    + ": " + verb.usage() + ".");
+        }
+        if (options.putIfAbsent(option, value) != null) {
+            throw new WrongUse("Option " + option + " is given twice, with " + options.get(option) + " and " + value
+                    + "; give it once.");
+        }
+    }
+
+    /** The study's file. */
+    Path study(Path folder) throws WrongUse {
+        if (studies.size() != 1) {
+            throw new WrongUse("“" + verb.name() + "” takes one study but got "
+                    + (studies.isEmpty() ? "none" : studies.size() + " (" + String.join(", ", studies) + ")") + ": "
+                    + verb.usage() + ".");
+        }
+        return path("STUDY", studies.get(0), folder);
+    }
+
+    /** The path in an option that must be given. */
+    Path path(String option, Path folder) throws WrongUse {
+        if (!options.containsKey(option)) {
+            throw new WrongUse("Option " + option + " is missing: " + verb.usage() + ".");
+        }
+        return path(option, options.get(option), folder);
+    }
+
+    private static Path path(String argument, String value, Path folder) throws WrongUse {
+        try {
+            return folder.resolve(value).normalize();
+        } catch (InvalidPathException e) {
+            throw new WrongUse(argument + " is " + value + ", which is no file name on this system: " + e.getReason() + ".");
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package org.amberyard.batch;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.report.Cautions;
+import org.amberyard.report.Headline;
+import org.amberyard.report.ResultFolder;
+import org.amberyard.report.ResultTables;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.StudyFindings;
+import org.amberyard.study.StudyUnits;
+
+/** Evaluates a study, prints the answer and writes all results into a folder. */
+final class EvaluateVerb implements Verb {
+    private static final String OUT = "--out";
+
+    @Override
+    public String name() {
+        return "evaluate";
+    }
+
+    @Override
+    public String usage() {
+        return "evaluate STUDY --out DIR";
+    }
+
+    @Override
+    public String summary() {
+        return "prints the answer and writes tables, charts and results.json into DIR";
+    }
+
+    @Override
+    public Set<String> options() {
+        return Set.of(OUT);
+    }
+
+    @Override
+    public int run(Arguments arguments, Console console) throws WrongUse, IOException {
+        Path file = arguments.study(console.folder());
+        Path folder = arguments.path(OUT, console.folder());
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new WrongUse(OUT + " is " + folder + ", which is a file; give a folder, new or existing.");
+        }
+        Study study = StudyArgument.load(file);
+        List<Finding> findings = StudyFindings.of(study);
+        if (!StudyFindings.canEvaluate(findings)) {
+            console.err().println("“" + study.getName() + "” cannot be evaluated.");
+            FindingsText.print(findings, console.err());
+            return ExitCode.WRONG_USE;
+        }
+        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        UnitSystem system = StudyUnits.of(study);
+        print(result, system, console.out());
+        write(result, system, folder);
+        console.out().println("Results are in " + folder);
+        return ExitCode.DONE;
+    }
+
+    private static void print(StudyResult result, UnitSystem system, PrintStream out) {
+        out.println(result.input().name());
+        out.println();
+        out.print(HeadlineText.of(ResultTables.headline(result, system)));
+        out.println();
+        Headline.of(result, system).forEach(h -> out.println(h.text() + System.lineSeparator()));
+        out.println(Cautions.text());
+        out.println();
+    }
+
+    private static void write(StudyResult result, UnitSystem system, Path folder) throws WrongUse, IOException {
+        try {
+            ResultFolder.write(result, system, folder);
+        } catch (FileSystemException e) {
+            throw new WrongUse(OUT + " is " + folder + ", where " + e.getFile() + " cannot be written"
+                    + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + "; choose another folder.");
+        }
+    }
+}
