@@ -1,10 +1,18 @@
 package org.amberyard.workbench;
 
+import org.amberyard.workbench.handlers.FirstStudy;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
-/** Sets up a window before it opens. */
+/** Sets up a window: its size, its title, and the study that it begins with. */
 final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
 
     private static final Point FIRST_SIZE = new Point(1280, 800);
@@ -14,11 +22,38 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     }
 
     @Override
+    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
+        return new AmberyardActionBars(configurer);
+    }
+
+    @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer window = getWindowConfigurer();
         window.setInitialSize(FIRST_SIZE);
-        window.setTitle("Amberyard");
+        window.setTitle(Messages.Window_title);
         window.setShowStatusLine(true);
-        window.setShowProgressIndicator(true);
+        window.setShowCoolBar(false);
+        window.setShowPerspectiveBar(false);
+        window.setShowProgressIndicator(false);
+    }
+
+    @Override
+    public void postWindowOpen() {
+        Shell shell = getWindowConfigurer().getWindow().getShell();
+        keepOnScreen(shell);
+        ActiveSession.follow(shell, session -> getWindowConfigurer().setTitle(
+                session.map(StudySession::title).map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
+        FirstStudy.open(getWindowConfigurer().getWindow().getActivePage());
+    }
+
+    /** A window that was last used on a larger screen still has to be reached on this one. */
+    private static void keepOnScreen(Shell shell) {
+        Rectangle screen = shell.getMonitor().getClientArea();
+        Rectangle bounds = shell.getBounds();
+        int width = Math.min(bounds.width, screen.width);
+        int height = Math.min(bounds.height, screen.height);
+        int x = Math.max(screen.x, Math.min(bounds.x, screen.x + screen.width - width));
+        int y = Math.max(screen.y, Math.min(bounds.y, screen.y + screen.height - height));
+        shell.setBounds(x, y, width, height);
     }
 }

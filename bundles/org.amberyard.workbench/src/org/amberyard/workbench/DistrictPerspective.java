@@ -1,15 +1,35 @@
 package org.amberyard.workbench;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The perspective that a new window starts with: the editor area, where a study opens. */
+/** The answer on top, the pictures behind it below, and between them the study that both follow. */
 public final class DistrictPerspective implements IPerspectiveFactory {
 
     static final String ID = "org.amberyard.workbench.district";
 
+    private static final String HEADLINE = "org.amberyard.workbench.headline";
+    private static final String OUTLINE = "org.amberyard.workbench.outline";
+    private static final String ANNUAL = "org.amberyard.workbench.annualCost";
+    private static final String CUMULATIVE = "org.amberyard.workbench.cumulativeCost";
+    private static final String RANGE = "org.amberyard.workbench.rangeMargin";
+    private static final String FINDINGS = "org.amberyard.workbench.findings";
+    private static final String RESULTS = "org.amberyard.workbench.results";
+
     @Override
     public void createInitialLayout(IPageLayout layout) {
+        String editors = layout.getEditorArea();
         layout.setEditorAreaVisible(true);
+        layout.addStandaloneView(HEADLINE, false, IPageLayout.TOP, 0.16f, editors);
+        layout.getViewLayout(HEADLINE).setCloseable(false);
+        IFolderLayout money = layout.createFolder("money", IPageLayout.BOTTOM, 0.54f, editors);
+        money.addView(ANNUAL);
+        money.addView(CUMULATIVE);
+        money.addView(RESULTS);
+        IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
+        range.addView(RANGE);
+        range.addView(FINDINGS);
+        layout.createFolder("outline", IPageLayout.LEFT, 0.16f, editors).addView(OUTLINE);
     }
 }

@@ -1,0 +1,104 @@
+package org.amberyard.workbench.charts;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartExport;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.ImageTransfer;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+
+/** Takes a chart out of the window: as picture or as data, to the clipboard or into a file. */
+final class ChartMenu {
+
+    private static final int PAGE_WIDTH = 900;
+    private static final double PRINT_SCALE = 2;
+
+    /** Writes a chart into a file. */
+    @FunctionalInterface
+    private interface Writer {
+        void write(Chart chart, Path file) throws IOException;
+    }
+
+    private final ChartCanvas canvas;
+    private final Menu menu;
+
+    ChartMenu(ChartCanvas canvas) {
+        this.canvas = canvas;
+        menu = new Menu(canvas);
+        item(Messages.Menu_copyPicture, this::copyPicture);
+        item(Messages.Menu_copyData, this::copyData);
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(Messages.Menu_savePng, () -> save("png", ChartMenu::writePng));
+        item(Messages.Menu_saveSvg, () -> save("svg", ChartMenu::writeSvg));
+        item(Messages.Menu_saveCsv, () -> save("csv", ChartMenu::writeCsv));
+        menu.addListener(SWT.Show, e -> enable());
+        canvas.setMenu(menu);
+    }
+
+    private void item(String text, Runnable action) {
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(text);
+        item.addListener(SWT.Selection, e -> action.run());
+    }
+
+    private void enable() {
+        for (MenuItem item : menu.getItems()) {
+            item.setEnabled(canvas.chart().isPresent());
+        }
+    }
+
+    private void copyPicture() {
+        canvas.picture().ifPresent(p -> copy(p.pixels(), ImageTransfer.getInstance()));
+    }
+
+    private void copyData() {
+        canvas.chart().ifPresent(c -> copy(c.data().toTsv(), TextTransfer.getInstance()));
+    }
+
+    private void copy(Object content, Transfer transfer) {
+        Clipboard clipboard = new Clipboard(canvas.getDisplay());
+        clipboard.setContents(new Object[] {content}, new Transfer[] {transfer});
+        clipboard.dispose();
+    }
+
+    private void save(String extension, Writer writer) {
+        Chart chart = canvas.chart().orElseThrow();
+        FileDialog dialog = new FileDialog(canvas.getShell(), SWT.SAVE);
+        dialog.setFileName(chart.name() + "." + extension);
+        dialog.setFilterExtensions(new String[] {"*." + extension});
+        dialog.setOverwrite(true);
+        String name = dialog.open();
+        if (name == null) {
+            return;
+        }
+        try {
+            // The canvas may be painting the same chart; charts keep state while they are drawn.
+            synchronized (chart.chart()) {
+                writer.write(chart, Path.of(name));
+            }
+        } catch (IOException e) {
+            MessageDialog.openError(canvas.getShell(), Messages.Save_failed, e.getMessage());
+        }
+    }
+
+    private static void writePng(Chart chart, Path file) throws IOException {
+        ChartExport.png(chart, file, PAGE_WIDTH, chart.preferredHeight(), PRINT_SCALE);
+    }
+
+    private static void writeSvg(Chart chart, Path file) throws IOException {
+        ChartExport.svg(chart, file, PAGE_WIDTH, chart.preferredHeight());
+    }
+
+    private static void writeCsv(Chart chart, Path file) throws IOException {
+        Files.writeString(file, chart.data().toCsv(), StandardCharsets.UTF_8);
+    }
+}

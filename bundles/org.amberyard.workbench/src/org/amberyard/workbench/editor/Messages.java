@@ -1,0 +1,54 @@
+package org.amberyard.workbench.editor;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Texts of this package. */
+final class Messages extends NLS {
+    public static String Editor_saveAs;
+    public static String Editor_saveFailed;
+    public static String Editor_fileKind;
+    public static String Editor_unnamed;
+    public static String Page_study;
+    public static String Page_climate;
+    public static String Page_routes;
+    public static String Page_buses;
+    public static String Page_types;
+    public static String Page_depot;
+    public static String Page_prices;
+    public static String Page_funding;
+    public static String Page_plans;
+    public static String Table_study;
+    public static String Table_settings;
+    public static String Table_site;
+    public static String Table_emissions;
+    public static String Table_climate;
+    public static String Table_calendars;
+    public static String Table_routes;
+    public static String Table_runs;
+    public static String Table_buses;
+    public static String Table_engines;
+    public static String Table_electric;
+    public static String Table_depot;
+    public static String Table_tariff;
+    public static String Table_ports;
+    public static String Table_works;
+    public static String Table_fuels;
+    public static String Table_fluid;
+    public static String Table_pack;
+    public static String Table_indexes;
+    public static String Table_points;
+    public static String Table_programmes;
+    public static String Table_awards;
+    public static String Table_plans;
+    public static String Table_replacements;
+    public static String Table_portPurchases;
+    public static String Table_workOrders;
+    public static String Table_oneOffs;
+
+    static {
+        NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

@@ -1,0 +1,76 @@
+package org.amberyard.workbench.editor;
+
+import java.util.List;
+import java.util.function.Function;
+import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.funding.FundingPackage;
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.site.SitePackage;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.workbench.fields.PageSite;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+
+/** The pages of the editor, in their order, and the kinds of element that each shows. */
+public enum PageKind {
+    /** Names, settings, site, emission factors. */
+    STUDY(Messages.Page_study, GeneralPage::new, StudyPackage.Literals.STUDY, StudyPackage.Literals.SETTINGS,
+            StudyPackage.Literals.EMISSION_FACTORS, SitePackage.Literals.SITE),
+    /** Months and calendars. */
+    CLIMATE(Messages.Page_climate, ClimatePage::new, SitePackage.Literals.MONTH_CLIMATE,
+            SitePackage.Literals.SERVICE_CALENDAR),
+    /** Routes and runs. */
+    ROUTES(Messages.Page_routes, RoutesPage::new, RoutesPackage.Literals.ROUTE, RoutesPackage.Literals.RUN),
+    /** Buses. */
+    BUSES(Messages.Page_buses, BusesPage::new, FleetPackage.Literals.BUS),
+    /** Vehicle types. */
+    TYPES(Messages.Page_types, VehicleTypesPage::new, VehiclesPackage.Literals.VEHICLE_TYPE),
+    /** Service, tariff, ports, works. */
+    DEPOT(Messages.Page_depot, DepotPage::new, DepotPackage.Literals.DEPOT, DepotPackage.Literals.TARIFF,
+            DepotPackage.Literals.PORT_TYPE, DepotPackage.Literals.SITE_WORK),
+    /** Prices. */
+    PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.PRICE_PATH,
+            PricesPackage.Literals.PRICE_POINT),
+    /** Funding. */
+    FUNDING(Messages.Page_funding, FundingPage::new, FundingPackage.Literals.PROGRAMME,
+            FundingPackage.Literals.BUS_AWARD),
+    /** Plans. */
+    PLANS(Messages.Page_plans, PlansPage::new, PlansPackage.Literals.PLAN, PlansPackage.Literals.REPLACEMENT,
+            PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST);
+
+    private final String title;
+    private final Function<PageSite, StudyPage> factory;
+    private final List<EClass> kinds;
+
+    PageKind(String title, Function<PageSite, StudyPage> factory, EClass... kinds) {
+        this.title = title;
+        this.factory = factory;
+        this.kinds = List.of(kinds);
+    }
+
+    /** Title of the page. */
+    public String title() {
+        return title;
+    }
+
+    StudyPage newPage(PageSite site) {
+        return factory.apply(site);
+    }
+
+    /** The page of an element: that of its kind or of the element that holds it. */
+    public static PageKind of(EObject element) {
+        for (EObject e = element; e != null; e = e.eContainer()) {
+            for (PageKind page : values()) {
+                EObject held = e;
+                if (page.kinds.stream().anyMatch(k -> k.isInstance(held))) {
+                    return page;
+                }
+            }
+        }
+        return STUDY;
+    }
+}

@@ -1,0 +1,36 @@
+package org.amberyard.workbench.editor;
+
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.fields.PageSite;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+
+/** Plans, and what the one in focus buys and when. */
+final class PlansPage extends StudyPage {
+
+    PlansPage(PageSite site) {
+        super(site);
+    }
+
+    @Override
+    Composite create(Composite parent) {
+        SashForm columns = columns(parent);
+        SashForm left = stack(columns);
+        FeatureTable plans = rows(left, Messages.Table_plans, this::study, StudyPackage.Literals.STUDY__PLANS,
+                PlansPackage.Literals.PLAN);
+        FeatureTable oneOffs = rows(left, Messages.Table_oneOffs, plans::selected,
+                PlansPackage.Literals.PLAN__ONE_OFF_COSTS, PlansPackage.Literals.ONE_OFF_COST);
+        FeatureTable replacements = rows(columns, Messages.Table_replacements, plans::selected,
+                PlansPackage.Literals.PLAN__REPLACEMENTS, PlansPackage.Literals.REPLACEMENT);
+        SashForm right = stack(columns);
+        FeatureTable ports = rows(right, Messages.Table_portPurchases, plans::selected,
+                PlansPackage.Literals.PLAN__PORT_PURCHASES, PlansPackage.Literals.PORT_PURCHASE);
+        FeatureTable works = rows(right, Messages.Table_workOrders, plans::selected,
+                PlansPackage.Literals.PLAN__WORK_ORDERS, PlansPackage.Literals.WORK_ORDER);
+        drive(plans, replacements, ports, works, oneOffs);
+        columns.setWeights(3, 5, 4);
+        return columns;
+    }
+}

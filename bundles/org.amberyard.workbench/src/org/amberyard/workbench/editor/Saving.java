@@ -1,0 +1,58 @@
+package org.amberyard.workbench.editor;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+
+/** Saves a study, asking for a place when it has none. */
+final class Saving {
+
+    private final Shell shell;
+    private final StudySession session;
+
+    Saving(Shell shell, StudySession session) {
+        this.shell = shell;
+        this.session = session;
+    }
+
+    /** Saves to the study's own file; false when the user or the disk would not have it. */
+    boolean save() {
+        return session.file().map(this::write).orElseGet(this::saveAs);
+    }
+
+    /** Saves to a file that the user names. */
+    boolean saveAs() {
+        return target().map(this::write).orElse(false);
+    }
+
+    private boolean write(Path target) {
+        try {
+            session.saveAs(target);
+            return true;
+        } catch (StudyFileException e) {
+            MessageDialog.openError(shell, Messages.Editor_saveFailed, e.getMessage());
+            return false;
+        }
+    }
+
+    private Optional<Path> target() {
+        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+        dialog.setText(Messages.Editor_saveAs);
+        dialog.setFilterExtensions(new String[] {"*." + StudyFile.EXTENSION});
+        dialog.setFilterNames(new String[] {Messages.Editor_fileKind});
+        dialog.setOverwrite(true);
+        session.file().ifPresent(f -> dialog.setFilterPath(f.toAbsolutePath().getParent().toString()));
+        dialog.setFileName(session.file().map(f -> f.getFileName().toString()).orElse(Messages.Editor_unnamed));
+        return Optional.ofNullable(dialog.open()).map(Saving::withExtension).map(Path::of);
+    }
+
+    private static String withExtension(String name) {
+        return name.endsWith("." + StudyFile.EXTENSION) ? name : name + "." + StudyFile.EXTENSION;
+    }
+}

@@ -1,0 +1,173 @@
+package org.amberyard.workbench.editor;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.SessionListener;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.part.EditorPart;
+
+/** Edits a study on pages like the sheets of a workbook; a page is made when it is first looked at. */
+public final class StudyEditor extends EditorPart {
+
+    /** Id of the editor. */
+    public static final String ID = "org.amberyard.workbench.studyEditor";
+
+    private final Map<PageKind, StudyPage> pages = new EnumMap<>(PageKind.class);
+    private final SessionListener listener = new SessionListener() {
+        @Override
+        public void studyChanged(StudySession changed) {
+            shownPage().ifPresent(StudyPage::update);
+        }
+
+        @Override
+        public void evaluationChanged(StudySession changed) {
+            shownPage().ifPresent(StudyPage::redrawMarks);
+        }
+
+        @Override
+        public void fileChanged(StudySession changed) {
+            setPartName(changed.title());
+            setTitleToolTip(getEditorInput().getToolTipText());
+            firePropertyChange(PROP_DIRTY);
+        }
+    };
+    private StudySession session;
+    private CTabFolder folder;
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) {
+        setSite(site);
+        setInput(input);
+        session = ((StudyInput) input).session();
+        setPartName(input.getName());
+        session.addListener(listener);
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        folder = new CTabFolder(parent, SWT.BOTTOM | SWT.FLAT);
+        folder.setData("org.eclipse.e4.ui.css.id", "StudyPages");
+        for (PageKind kind : PageKind.values()) {
+            CTabItem tab = new CTabItem(folder, SWT.NONE);
+            tab.setText(kind.title());
+            tab.setData(kind);
+        }
+        folder.addListener(SWT.Selection, e -> shown());
+        folder.setSelection(0);
+        shown();
+    }
+
+    /** The study that is edited. */
+    public StudySession session() {
+        return session;
+    }
+
+    private void shown() {
+        PageKind kind = shownKind();
+        StudyPage page = pages.get(kind);
+        if (page == null) {
+            page = kind.newPage(new PageSite(session, this::hint, this::refusal));
+            folder.getSelection().setControl(page.create(folder));
+            pages.put(kind, page);
+        } else {
+            page.update();
+        }
+    }
+
+    private PageKind shownKind() {
+        return (PageKind) folder.getSelection().getData();
+    }
+
+    private Optional<StudyPage> shownPage() {
+        return folder == null || folder.isDisposed() ? Optional.empty() : Optional.ofNullable(pages.get(shownKind()));
+    }
+
+    private void hint(String text) {
+        statusLine().setMessage(text.replace('\n', ' '));
+    }
+
+    private void refusal(String text) {
+        statusLine().setErrorMessage(text);
+    }
+
+    private IStatusLineManager statusLine() {
+        return getEditorSite().getActionBars().getStatusLineManager();
+    }
+
+    /** Shows a page. */
+    public void show(PageKind kind) {
+        if (shownPage().map(StudyPage::closeEntries).orElse(true)) {
+            folder.setSelection(kind.ordinal());
+            shown();
+        }
+    }
+
+    /** Shows a field of an element, or the element when the field is null; answers the table that has it. */
+    public Optional<FeatureTable> reveal(EObject element, EStructuralFeature feature) {
+        show(PageKind.of(element));
+        return shownPage().flatMap(page -> page.reveal(element, feature));
+    }
+
+    @Override
+    public void setFocus() {
+        ActiveSession.set(session);
+        shownPage().ifPresent(StudyPage::setFocus);
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session.isDirty();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        if (!closeEntries() || !new Saving(getSite().getShell(), session).save()) {
+            monitor.setCanceled(true);
+        }
+    }
+
+    @Override
+    public void doSaveAs() {
+        if (closeEntries()) {
+            new Saving(getSite().getShell(), session).saveAs();
+        }
+    }
+
+    private boolean closeEntries() {
+        return shownPage().map(StudyPage::closeEntries).orElse(true);
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return true;
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == StudySession.class ? adapter.cast(session) : super.getAdapter(adapter);
+    }
+
+    @Override
+    public void dispose() {
+        session.removeListener(listener);
+        if (ActiveSession.get().filter(s -> s == session).isPresent()) {
+            ActiveSession.set(null);
+        }
+        session.close();
+        super.dispose();
+    }
+}

@@ -1,0 +1,119 @@
+package org.amberyard.workbench.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.amberyard.model.study.Study;
+import org.amberyard.workbench.fields.Columns;
+import org.amberyard.workbench.fields.ElementList;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.look.Palette;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+
+/** A page of the editor: tables side by side, each defined in one line. */
+abstract class StudyPage {
+
+    private final PageSite site;
+    private final List<FeatureTable> tables = new ArrayList<>();
+
+    StudyPage(PageSite site) {
+        this.site = site;
+    }
+
+    /** Creates the tables of the page. */
+    abstract Composite create(Composite parent);
+
+    final Study study() {
+        return site.session().study();
+    }
+
+    /** Parts that lie side by side, with shares of the width. */
+    static SashForm columns(Composite parent) {
+        return sash(parent, SWT.HORIZONTAL);
+    }
+
+    /** Parts that lie below each other, with shares of the height. */
+    static SashForm stack(Composite parent) {
+        return sash(parent, SWT.VERTICAL);
+    }
+
+    private static SashForm sash(Composite parent, int direction) {
+        SashForm sash = new SashForm(parent, direction | SWT.SMOOTH);
+        sash.setSashWidth(4);
+        sash.setBackground(Palette.PAPER.color());
+        return sash;
+    }
+
+    final FeatureTable rows(Composite parent, String title, Supplier<EObject> owner, EReference list, EClass type,
+            EStructuralFeature... without) {
+        ElementList elements = new ElementList(site.session(), owner, list, type);
+        return keep(FeatureTable.ofRows(parent, site, title, elements, Columns.of(type, without)));
+    }
+
+    final FeatureTable transposed(Composite parent, String title, EReference list, EClass type) {
+        ElementList elements = new ElementList(site.session(), this::study, list, type);
+        return keep(FeatureTable.ofColumns(parent, site, title, elements, Columns.of(type)));
+    }
+
+    final FeatureTable one(Composite parent, String title, Supplier<EObject> element, EClass type,
+            EStructuralFeature... without) {
+        return keep(FeatureTable.ofOne(parent, site, title, element, Columns.of(type, without)));
+    }
+
+    private FeatureTable keep(FeatureTable table) {
+        tables.add(table);
+        return table;
+    }
+
+    /** Lets the element in focus of a table drive what others show. */
+    static void drive(FeatureTable master, FeatureTable... details) {
+        EObject[] shown = {master.selected()};
+        master.drives(() -> {
+            if (master.selected() != shown[0]) {
+                shown[0] = master.selected();
+                List.of(details).forEach(FeatureTable::update);
+            }
+        });
+    }
+
+    /** Reads the study again. */
+    final void update() {
+        tables.forEach(FeatureTable::update);
+    }
+
+    /** Shows the marks of new findings. */
+    final void redrawMarks() {
+        tables.forEach(t -> t.grid().redraw());
+    }
+
+    final void setFocus() {
+        tables.get(0).grid().setFocus();
+    }
+
+    /** Enters what is being typed; false when it is refused. */
+    final boolean closeEntries() {
+        return tables.stream().allMatch(t -> t.grid().entry().close());
+    }
+
+    /** Goes to a field of an element, by way of the elements that hold it; answers the table that has it. */
+    final Optional<FeatureTable> reveal(EObject element, EStructuralFeature feature) {
+        if (element == null) {
+            return Optional.empty();
+        }
+        Optional<FeatureTable> table = revealHere(element, feature);
+        return table.isPresent() ? table
+                : reveal(element.eContainer(), null).flatMap(holder -> revealHere(element, feature));
+    }
+
+    private Optional<FeatureTable> revealHere(EObject element, EStructuralFeature feature) {
+        return tables.stream().filter(t -> t.reveal(element, feature)).findFirst();
+    }
+}

@@ -1,0 +1,2 @@
+/** The editor of a study: its pages and what they hold. */
+package org.amberyard.workbench.editor;

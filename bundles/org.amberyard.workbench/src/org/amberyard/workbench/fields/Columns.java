@@ -1,0 +1,33 @@
+package org.amberyard.workbench.fields;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.amberyard.model.common.CommonPackage;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** Which fields of a kind of element make columns: all that hold one value, in the order of the model. */
+public final class Columns {
+
+    private Columns() {
+    }
+
+    /** Columns of a kind, with the remark last. */
+    public static List<EStructuralFeature> of(EClass type, EStructuralFeature... without) {
+        List<EStructuralFeature> columns = type.getEAllStructuralFeatures().stream().filter(Columns::isColumn)
+                .collect(Collectors.toCollection(ArrayList::new));
+        columns.removeAll(List.of(without));
+        EStructuralFeature note = CommonPackage.Literals.SOURCED__NOTE;
+        if (columns.remove(note)) {
+            columns.add(note);
+        }
+        return columns;
+    }
+
+    private static boolean isColumn(EStructuralFeature feature) {
+        boolean contains = feature instanceof EReference reference && reference.isContainment();
+        return !feature.isMany() && !contains && feature.isChangeable();
+    }
+}

@@ -1,0 +1,79 @@
+package org.amberyard.workbench.fields;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.CommandParameter;
+import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.osgi.util.NLS;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+
+/** The elements of one kind in a list of the study; they come and go by commands. */
+public final class ElementList {
+
+    private final StudySession session;
+    private final Supplier<EObject> owner;
+    private final EReference containment;
+    private final EClass type;
+
+    /**
+     * A list.
+     *
+     * @param owner the element that holds the list now; may answer null, then the list is empty
+     * @param containment the list
+     * @param type the kind of the elements that are of interest
+     */
+    public ElementList(StudySession session, Supplier<EObject> owner, EReference containment, EClass type) {
+        this.session = session;
+        this.owner = owner;
+        this.containment = containment;
+        this.type = type;
+    }
+
+    EClass type() {
+        return type;
+    }
+
+    boolean canGrow() {
+        return owner.get() != null && containment.isMany() && !type.isAbstract();
+    }
+
+    /** The elements, in the order of the study. */
+    public List<EObject> elements() {
+        EObject holder = owner.get();
+        if (holder == null) {
+            return List.of();
+        }
+        Object value = holder.eGet(containment);
+        List<?> all = value instanceof List<?> list ? list : value == null ? List.of() : List.of(value);
+        return all.stream().filter(type::isInstance).map(EObject.class::cast).toList();
+    }
+
+    /** A new element with sensible values; not yet in the list. */
+    EObject create() {
+        return new NewElement(type, elements(), session.study()).create();
+    }
+
+    /** Puts a new element behind another, or last when there is none. */
+    Command addition(EObject element, EObject behind) {
+        List<?> all = (List<?>) owner.get().eGet(containment);
+        int index = behind == null ? CommandParameter.NO_INDEX : all.indexOf(behind) + 1;
+        AddCommand add = new AddCommand(session.domain(), owner.get(), containment, element, index);
+        add.setLabel(NLS.bind(Messages.Add_named, FieldInfo.classLabel(type)));
+        return add;
+    }
+
+    /** Takes elements out, and out of every field that refers to them. */
+    void delete(List<EObject> elements) {
+        DeleteCommand delete = new DeleteCommand(session.domain(), elements);
+        delete.setLabel(NLS.bind(Messages.Delete_rows, elements.size() == 1 ? ElementNames.withKind(elements.get(0))
+                : elements.size() + " × " + FieldInfo.classLabel(type)));
+        session.execute(delete);
+    }
+}

@@ -1,0 +1,22 @@
+package org.amberyard.workbench.fields;
+
+import org.amberyard.workbench.grid.GridModel;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.graphics.Point;
+
+/** A grid model whose cells are fields of elements. */
+interface ElementModel extends GridModel {
+
+    /** Reads the study again: elements have come or gone, or the units have changed. */
+    void update();
+
+    /** The element of a cell, or null for labels and the empty row. */
+    EObject element(int row, int column);
+
+    /** Column and row of a field of an element, or of the element when the field is null; null when it is not here. */
+    Point find(EObject element, EStructuralFeature feature);
+
+    /** What a cell is about: its field's meaning. */
+    String meaning(int row, int column);
+}

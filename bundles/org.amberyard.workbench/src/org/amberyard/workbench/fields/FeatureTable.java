@@ -1,0 +1,192 @@
+package org.amberyard.workbench.fields;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.workbench.grid.CellRange;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.Fonts;
+import org.amberyard.workbench.look.Palette;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+
+/** A titled table of elements and their fields. Every table of the editor is one of these. */
+public final class FeatureTable {
+
+    private final PageSite site;
+    private final ElementModel model;
+    private final ElementList list;
+    private final Composite area;
+    private final Grid grid;
+
+    private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {
+        this.site = site;
+        this.model = model;
+        this.list = list;
+        area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        GridLayoutFactory.fillDefaults().margins(8, 4).spacing(4, 2).numColumns(2).applyTo(area);
+        createTitle(title);
+        grid = new Grid(area, model);
+        grid.setData(FeatureTable.class.getName(), this);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
+        grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
+        grid.selection().onMove(this::tellMeaning);
+        grid.addListener(SWT.FocusIn, e -> tellMeaning());
+        grid.setMenu(new TableMenu(this).menu());
+    }
+
+    /** Elements as rows. */
+    public static FeatureTable ofRows(Composite parent, PageSite site, String title, ElementList list,
+            List<EStructuralFeature> features) {
+        return new FeatureTable(parent, site, title, new RowModel(site.session(), list, features), list);
+    }
+
+    /** Elements of a list as columns. */
+    public static FeatureTable ofColumns(Composite parent, PageSite site, String title, ElementList list,
+            List<EStructuralFeature> features) {
+        String corner = FieldInfo.classLabel(list.type());
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, features),
+                list);
+    }
+
+    /** The fields of one element below each other. */
+    public static FeatureTable ofOne(Composite parent, PageSite site, String title, Supplier<EObject> element,
+            List<EStructuralFeature> features) {
+        Supplier<List<EObject>> elements = () -> element.get() == null ? List.of() : List.of(element.get());
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features), null);
+    }
+
+    /** The table that a control belongs to. */
+    public static Optional<FeatureTable> of(Control control) {
+        for (Control c = control; c != null; c = c.getParent()) {
+            if (c.getData(FeatureTable.class.getName()) instanceof FeatureTable table) {
+                return Optional.of(table);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void createTitle(String title) {
+        Label label = new Label(area, SWT.NONE);
+        label.setText(title);
+        label.setFont(Fonts.TITLE.font());
+        label.setForeground(Palette.INK.color());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+        if (list == null) {
+            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, 26).align(SWT.BEGINNING, SWT.CENTER)
+                    .applyTo(label);
+            return;
+        }
+        ToolBar tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
+        tool(tools, NLS.bind(Messages.Add_named, FieldInfo.classLabel(list.type()).toLowerCase()), Messages.Add_tip,
+                this::addElement);
+        tool(tools, Messages.Delete, Messages.Delete_tip, this::deleteElements);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, 26).applyTo(tools);
+    }
+
+    private static void tool(ToolBar bar, String text, String tip, Runnable action) {
+        ToolItem item = new ToolItem(bar, SWT.PUSH);
+        item.setText(text);
+        item.setToolTipText(tip);
+        item.addListener(SWT.Selection, e -> action.run());
+    }
+
+    /** The control to lay out. */
+    public Composite control() {
+        return area;
+    }
+
+    /** The table itself. */
+    public Grid grid() {
+        return grid;
+    }
+
+    /** Tints the row in focus and calls the listener whenever it changes; for tables whose rows drive others. */
+    public void drives(Runnable listener) {
+        grid.markRow();
+        grid.selection().onMove(listener);
+    }
+
+    /** The element of the focus cell, or null. */
+    public EObject selected() {
+        int row = grid.selection().row();
+        int column = grid.selection().column();
+        return row < model.rows() && column < model.columns() ? model.element(row, column) : null;
+    }
+
+    /** The elements of all selected cells. */
+    public List<EObject> selectedElements() {
+        CellRange range = grid.selection().range();
+        return IntStream.rangeClosed(range.top(), Math.min(range.bottom(), model.rows() - 1)).boxed()
+                .flatMap(row -> IntStream.rangeClosed(range.left(), Math.min(range.right(), model.columns() - 1))
+                        .mapToObj(column -> model.element(row, column)))
+                .filter(e -> e != null).distinct().toList();
+    }
+
+    /** True when elements can come and go. */
+    public boolean canChangeRows() {
+        return list != null && list.canGrow();
+    }
+
+    /** Adds an element below the one in focus and goes to it. */
+    public void addElement() {
+        if (canChangeRows() && grid.entry().close()) {
+            EObject element = list.create();
+            site.session().execute(list.addition(element, selected()));
+            reveal(element, null);
+            grid.setFocus();
+        }
+    }
+
+    /** Deletes the selected elements. */
+    public void deleteElements() {
+        List<EObject> doomed = selectedElements();
+        if (list != null && !doomed.isEmpty()) {
+            grid.entry().cancel();
+            list.delete(doomed);
+        }
+    }
+
+    /** Goes to a field of an element; false when it is not here. */
+    public boolean reveal(EObject element, EStructuralFeature feature) {
+        model.update();
+        grid.refresh();
+        Point place = model.find(element, feature);
+        if (place == null) {
+            return false;
+        }
+        grid.goTo(place.y, place.x);
+        return true;
+    }
+
+    /** Reads the study again. */
+    public void update() {
+        model.update();
+        grid.refresh();
+    }
+
+    private void tellMeaning() {
+        int row = grid.selection().row();
+        int column = grid.selection().column();
+        if (!grid.isFocusControl() || column >= model.columns()) {
+            return;
+        }
+        String trouble = row < model.rows() ? model.mark(row, column).map(m -> m.message()).orElse("") : "";
+        boolean hasMeaning = model.rows() == 0 || row < model.rows() || model.hasEntryRow();
+        site.hint().accept(trouble.isEmpty() && hasMeaning ? model.meaning(row, column) : trouble);
+    }
+}

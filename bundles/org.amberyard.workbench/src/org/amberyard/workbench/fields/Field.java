@@ -1,0 +1,106 @@
+package org.amberyard.workbench.fields;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.Study;
+import org.amberyard.study.FieldFormat;
+import org.amberyard.study.FieldFormatException;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EEnumLiteral;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.osgi.util.NLS;
+
+/** A field of the elements of a study, as it is shown and typed in the study's units. */
+public final class Field {
+
+    private final EStructuralFeature feature;
+    private final FieldFormat format;
+    private final ShownNumber shown;
+    private final Study study;
+
+    /** A field in the units that the study has now. */
+    public Field(EStructuralFeature feature, Study study) {
+        this.feature = feature;
+        this.study = study;
+        this.format = FieldFormat.of(feature, study);
+        this.shown = new ShownNumber(feature, study);
+    }
+
+    EStructuralFeature feature() {
+        return feature;
+    }
+
+    String label() {
+        return FieldInfo.of(feature).label();
+    }
+
+    String header() {
+        return format.header();
+    }
+
+    /** What the field means and where its default comes from. */
+    String tip() {
+        FieldInfo info = FieldInfo.of(feature);
+        Object value = feature.getDefaultValue();
+        if (info.defaultSource().isEmpty() || value == null) {
+            return info.documentation();
+        }
+        return info.documentation() + "\n" + NLS.bind(Messages.Field_default, format.textWithUnit(value),
+                info.defaultSource());
+    }
+
+    boolean isFigure() {
+        return format.isNumber();
+    }
+
+    /** True when elements of the kind of an element have the field. */
+    boolean belongsTo(EObject element) {
+        return element.eClass().getEAllStructuralFeatures().contains(feature);
+    }
+
+    /** Text at a length for reading. */
+    String text(EObject element) {
+        Object value = element.eGet(feature);
+        return format.isNumber() && value instanceof Number number ? format.text(shown.rounded(number)) : format.text(value);
+    }
+
+    /** Text that loses nothing, for editing and copying. */
+    String fullText(EObject element) {
+        return format.text(element.eGet(feature));
+    }
+
+    /** What may be chosen; empty when the field takes any text. */
+    List<String> choices() {
+        if (feature.getEType() instanceof EEnum literals) {
+            return literals.getELiterals().stream().map(EEnumLiteral::getLiteral).toList();
+        }
+        if (feature.getEType().getInstanceClass() == boolean.class) {
+            return List.of(format.text(true), format.text(false));
+        }
+        if (feature instanceof EReference reference) {
+            Stream<String> names = new Candidates(reference, study).names().stream();
+            return (feature.isRequired() ? names : Stream.concat(Stream.of(""), names)).toList();
+        }
+        return List.of();
+    }
+
+    /** The value of a typed text. */
+    Object value(String typed) throws FieldRefusal {
+        if (feature instanceof EReference reference) {
+            return new Candidates(reference, study).named(typed.strip());
+        }
+        try {
+            Object value = format.parse(typed);
+            if (feature.isRequired() && "".equals(value)) {
+                throw new FieldRefusal(NLS.bind(Messages.Required_refused, label()));
+            }
+            FieldLimits.check(feature, format, value, typed.strip());
+            return value;
+        } catch (FieldFormatException e) {
+            throw new FieldRefusal(e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package org.amberyard.workbench.fields;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.workbench.grid.CellMark;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** What the findings say about single cells. */
+final class Marks {
+
+    private record Place(EObject element, EStructuralFeature feature) {
+    }
+
+    private final StudySession session;
+    private List<Finding> indexed = List.of();
+    private Map<Place, CellMark> marks = Map.of();
+
+    Marks(StudySession session) {
+        this.session = session;
+    }
+
+    /** The gravest mark of a cell; findings about an element as a whole mark its first cell. */
+    Optional<CellMark> of(EObject element, EStructuralFeature feature, boolean first) {
+        index();
+        CellMark own = marks.get(new Place(element, feature));
+        CellMark whole = first ? marks.get(new Place(element, null)) : null;
+        return Optional.ofNullable(own == null ? whole : whole == null ? own : graver(own, whole));
+    }
+
+    private void index() {
+        List<Finding> findings = session.evaluation().findings();
+        if (findings == indexed) {
+            return;
+        }
+        indexed = findings;
+        marks = new HashMap<>();
+        for (Finding finding : findings) {
+            CellMark.Level level = level(finding);
+            marks.merge(new Place(finding.element(), finding.feature()), new CellMark(level, finding.message()),
+                    Marks::graver);
+        }
+    }
+
+    private static CellMark.Level level(Finding finding) {
+        return switch (finding.severity()) {
+            case ERROR -> CellMark.Level.ERROR;
+            case WARNING -> CellMark.Level.WARNING;
+            case INFO -> CellMark.Level.NOTICE;
+        };
+    }
+
+    private static CellMark graver(CellMark a, CellMark b) {
+        CellMark first = a.level().compareTo(b.level()) <= 0 ? a : b;
+        return new CellMark(first.level(), a.message() + "\n" + b.message());
+    }
+}

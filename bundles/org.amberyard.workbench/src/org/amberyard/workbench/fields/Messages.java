@@ -1,0 +1,43 @@
+package org.amberyard.workbench.fields;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Texts of this package. */
+final class Messages extends NLS {
+    public static String Menu_cut;
+    public static String Menu_copy;
+    public static String Menu_copyBare;
+    public static String Menu_paste;
+    public static String Menu_fillDown;
+    public static String Menu_clear;
+    public static String Menu_delete;
+    public static String Add_named;
+    public static String Add_tip;
+    public static String Change_block;
+    public static String Change_field;
+    public static String Change_clear;
+    public static String Delete;
+    public static String Delete_rows;
+    public static String Delete_tip;
+    public static String Field_default;
+    public static String Limit_above;
+    public static String Limit_atLeast;
+    public static String Limit_atMost;
+    public static String Limit_between;
+    public static String Limit_refused;
+    public static String NewElement_name;
+    public static String Paste_tooWide;
+    public static String Paste_tooLong;
+    public static String Paste_place;
+    public static String Property_value;
+    public static String Reference_refused;
+    public static String Reference_none;
+    public static String Required_refused;
+
+    static {
+        NLS.initializeMessages("org.amberyard.workbench.fields.messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

@@ -1,0 +1,14 @@
+package org.amberyard.workbench.fields;
+
+import java.util.function.Consumer;
+import org.amberyard.workbench.session.StudySession;
+
+/**
+ * What a table needs to know of the place that it stands in.
+ *
+ * @param session the study
+ * @param hint shows what the field in focus means; blank for nothing
+ * @param refusal shows why an entry has been refused; null when that is over
+ */
+public record PageSite(StudySession session, Consumer<String> hint, Consumer<String> refusal) {
+}

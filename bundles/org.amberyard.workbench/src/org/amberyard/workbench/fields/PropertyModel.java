@@ -1,0 +1,167 @@
+package org.amberyard.workbench.fields;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.workbench.grid.CellMark;
+import org.amberyard.workbench.grid.CellRange;
+import org.amberyard.workbench.grid.CellRefusal;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.graphics.Point;
+
+/** Fields as rows, elements as columns beside their labels; for kinds with many fields and few elements. */
+final class PropertyModel implements ElementModel {
+
+    private final StudySession session;
+    private final String title;
+    private final Supplier<List<EObject>> elements;
+    private final List<EStructuralFeature> features;
+    private final Marks marks;
+    private List<Field> fields = List.of();
+    private List<EObject> columns = List.of();
+
+    PropertyModel(StudySession session, String title, Supplier<List<EObject>> elements,
+            List<EStructuralFeature> features) {
+        this.session = session;
+        this.title = title;
+        this.elements = elements;
+        this.features = features;
+        this.marks = new Marks(session);
+        update();
+    }
+
+    @Override
+    public void update() {
+        fields = features.stream().map(f -> new Field(f, session.study())).toList();
+        columns = elements.get();
+    }
+
+    @Override
+    public int rows() {
+        return fields.size();
+    }
+
+    @Override
+    public int columns() {
+        return 1 + columns.size();
+    }
+
+    @Override
+    public String header(int column) {
+        if (column == 0) {
+            return title;
+        }
+        return columns.size() == 1 && isOfOneElement() ? Messages.Property_value : ElementNames.of(columns.get(column - 1));
+    }
+
+    /** True for an element that is not one of a list, so that its name would say nothing. */
+    private boolean isOfOneElement() {
+        return columns.get(0).eContainmentFeature() == null || !columns.get(0).eContainmentFeature().isMany();
+    }
+
+    @Override
+    public String text(int row, int column) {
+        return column == 0 ? fields.get(row).header() : fields.get(row).text(columns.get(column - 1));
+    }
+
+    @Override
+    public String fullText(int row, int column) {
+        return column == 0 ? fields.get(row).header() : fields.get(row).fullText(columns.get(column - 1));
+    }
+
+    @Override
+    public String tip(int row, int column) {
+        return column == 0 ? fields.get(row).tip() : "";
+    }
+
+    @Override
+    public boolean isFigure(int row, int column) {
+        return column > 0 && fields.get(row).isFigure();
+    }
+
+    @Override
+    public boolean isLabel(int row, int column) {
+        return column == 0;
+    }
+
+    @Override
+    public int frozenColumns() {
+        return 1;
+    }
+
+    @Override
+    public Optional<CellMark> mark(int row, int column) {
+        return column == 0 ? Optional.empty() : marks.of(columns.get(column - 1), fields.get(row).feature(), row == 0);
+    }
+
+    @Override
+    public boolean isEditable(int row, int column) {
+        return column > 0;
+    }
+
+    @Override
+    public List<String> choices(int row, int column) {
+        return column == 0 ? List.of() : fields.get(row).choices();
+    }
+
+    @Override
+    public EObject element(int row, int column) {
+        return column == 0 ? null : columns.get(column - 1);
+    }
+
+    @Override
+    public String meaning(int row, int column) {
+        return fields.get(row).tip();
+    }
+
+    @Override
+    public Point find(EObject element, EStructuralFeature feature) {
+        int column = columns.indexOf(element);
+        int row = feature == null ? 0 : features.indexOf(feature);
+        return column < 0 ? null : new Point(column + 1, Math.max(0, row));
+    }
+
+    @Override
+    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+        if (column == 0) {
+            putBesideLabels(row, block);
+            return;
+        }
+        Blocks.checkFits(this, row, column, block);
+        Entry entry = new Entry(session);
+        for (int i = 0; i < block.size(); i++) {
+            for (int j = 0; j < block.get(i).size(); j++) {
+                Field field = fields.get(row + i);
+                try {
+                    entry.set(columns.get(column + j - 1), field, field.value(block.get(i).get(j)));
+                } catch (FieldRefusal refusal) {
+                    throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row + i, block), row + i, column + j);
+                }
+            }
+        }
+        entry.execute(Messages.Change_block);
+    }
+
+    /** A block that was copied with its labels is pasted without them. */
+    private void putBesideLabels(int row, List<List<String>> block) throws CellRefusal {
+        Blocks.checkFits(this, row, 0, block);
+        put(row, 1, block.stream().map(line -> line.subList(1, line.size())).toList());
+    }
+
+    @Override
+    public void clear(CellRange range) {
+        Entry entry = new Entry(session);
+        for (int row = range.top(); row <= range.bottom(); row++) {
+            Field field = fields.get(row);
+            for (int column = Math.max(1, range.left()); column <= range.right(); column++) {
+                if (!field.feature().isRequired()) {
+                    entry.set(columns.get(column - 1), field, field.feature().getDefaultValue());
+                }
+            }
+        }
+        entry.execute(Messages.Change_clear);
+    }
+}

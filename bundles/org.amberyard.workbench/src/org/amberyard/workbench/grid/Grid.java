@@ -1,0 +1,217 @@
+package org.amberyard.workbench.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+
+/**
+ * The sheet. Its clipboard methods have the names that the workbench's own edit commands look for on the control with
+ * the focus.
+ */
+public final class Grid extends Canvas {
+
+    private final GridGeometry geometry = new GridGeometry(this);
+    private final GridSelection selection = new GridSelection();
+    private final GridPainter painter = new GridPainter(this, geometry);
+    private final GridScrolling scrolling = new GridScrolling(this, geometry);
+    private final GridClipboard clipboard = new GridClipboard(this);
+    private final GridKeys keys = new GridKeys(this, geometry);
+    private final CellEntry entry = new CellEntry(this, geometry);
+    private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
+    private final List<Consumer<Point>> openListeners = new ArrayList<>();
+    private GridModel model;
+    private boolean rowMarked;
+    private int sortedColumn = -1;
+    private boolean sortedUp;
+
+    /** An empty table of a model. */
+    public Grid(Composite parent, GridModel model) {
+        super(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.DOUBLE_BUFFERED);
+        this.model = model;
+        geometry.measure();
+        addListener(SWT.Paint, e -> painter.paint(e.gc));
+        addListener(SWT.Resize, this::resized);
+        addListener(SWT.FocusIn, e -> redraw());
+        addListener(SWT.FocusOut, e -> redraw());
+        scrolling.hook();
+        keys.hook();
+        new GridMouse(this, geometry).hook();
+        new GridTips(this, geometry).hook();
+        GridAccess.of(this).hook();
+        selection.onMove(this::selectionMoved);
+    }
+
+    /** What is shown. */
+    public GridModel model() {
+        return model;
+    }
+
+    /** Shows another model. */
+    public void setModel(GridModel newModel) {
+        entry.cancel();
+        model = newModel;
+        sortedColumn = -1;
+        selection.moveTo(0, 0, false);
+        geometry.scrollTo(0, 0);
+        refresh();
+    }
+
+    /** Reads the model again. */
+    public void refresh() {
+        geometry.measure();
+        selection.keepWithin(shownRows(), model.columns());
+        scrolling.update();
+        entry.place();
+        redraw();
+    }
+
+    /** The selected cells. */
+    public GridSelection selection() {
+        return selection;
+    }
+
+    /** The open entry into a cell, if there is one. */
+    public CellEntry entry() {
+        return entry;
+    }
+
+    GridKeys keys() {
+        return keys;
+    }
+
+    /** Rows on show: those of the model and the empty one for new entries. */
+    public int shownRows() {
+        return model.rows() + (model.hasEntryRow() ? 1 : 0);
+    }
+
+    /** Tints the whole row of the focus cell, for tables whose rows drive something else. */
+    public void markRow() {
+        rowMarked = true;
+    }
+
+    boolean isRowMarked() {
+        return rowMarked;
+    }
+
+    int sortedColumn() {
+        return sortedColumn;
+    }
+
+    boolean isSortedUp() {
+        return sortedUp;
+    }
+
+    /** Calls the listener with every refused entry, and with null when the last refusal is over. */
+    public void onRefusal(Consumer<CellRefusal> listener) {
+        refusalListeners.add(listener);
+    }
+
+    /** Calls the listener with the column and row of a cell that was double-clicked but takes no entries. */
+    public void onOpen(Consumer<Point> listener) {
+        openListeners.add(listener);
+    }
+
+    void tellRefusal(CellRefusal refusal) {
+        refusalListeners.forEach(l -> l.accept(refusal));
+    }
+
+    void tellOpened(int row, int column) {
+        openListeners.forEach(l -> l.accept(new Point(column, row)));
+    }
+
+    /** Moves the focus to a cell and brings it into view. */
+    public void goTo(int row, int column) {
+        selection.moveTo(Math.min(row, shownRows() - 1), Math.min(column, model.columns() - 1), false);
+    }
+
+    /** Place of a cell in the grid. */
+    public Rectangle cellBounds(int row, int column) {
+        return geometry.cell(row, column);
+    }
+
+    /** Enters a block of texts from a cell on; a refusal is shown at the cell that refused. */
+    boolean enter(int row, int column, List<List<String>> block) {
+        try {
+            model.put(row, column, block);
+            tellRefusal(null);
+            refresh();
+            return true;
+        } catch (CellRefusal refusal) {
+            tellRefusal(refusal);
+            return false;
+        }
+    }
+
+    void toggleSort(int column) {
+        if (!model.isSortable()) {
+            return;
+        }
+        sortedUp = sortedColumn != column || !sortedUp;
+        sortedColumn = column;
+        model.sort(column, sortedUp);
+        refresh();
+    }
+
+    /** Copies the selected cells; more than one go with their headers. */
+    public void copy() {
+        clipboard.copy(!selection.range().isSingle());
+    }
+
+    /** Copies the selected cells without headers. */
+    public void copyBare() {
+        clipboard.copy(false);
+    }
+
+    /** Copies the selected cells and empties them. */
+    public void cut() {
+        clipboard.copy(false);
+        clear();
+    }
+
+    /** Enters the block on the clipboard from the first selected cell on. */
+    public void paste() {
+        clipboard.paste();
+    }
+
+    /** Selects all cells. */
+    public void selectAll() {
+        selection.select(new CellRange(0, 0, Math.max(0, model.rows() - 1), model.columns() - 1));
+    }
+
+    /** Empties the selected cells. */
+    public void clear() {
+        model.clear(selection.range());
+        refresh();
+    }
+
+    /** Repeats the first selected row in the selected rows below it. */
+    public void fillDown() {
+        clipboard.fillDown();
+    }
+
+    private void selectionMoved() {
+        scrolling.reveal(selection.row(), selection.column());
+        redraw();
+    }
+
+    private void resized(Event event) {
+        if (model.stretchesLast()) {
+            geometry.measure();
+        }
+        scrolling.update();
+        entry.place();
+    }
+
+    @Override
+    public Point computeSize(int widthHint, int heightHint, boolean changed) {
+        int width = geometry.contentWidth() + 2;
+        int height = geometry.headerHeight() + shownRows() * geometry.rowHeight() + 2;
+        return new Point(widthHint == SWT.DEFAULT ? width : widthHint, heightHint == SWT.DEFAULT ? height : heightHint);
+    }
+}

@@ -1,0 +1,88 @@
+package org.amberyard.workbench.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+
+/** Carries blocks of cells between a grid and a spreadsheet. */
+final class GridClipboard {
+
+    private final Grid grid;
+
+    GridClipboard(Grid grid) {
+        this.grid = grid;
+    }
+
+    void copy(boolean withHeaders) {
+        CellRange range = grid.selection().range();
+        GridModel model = grid.model();
+        List<List<String>> block = new ArrayList<>();
+        if (withHeaders) {
+            block.add(cells(range, model::header));
+        }
+        for (int row = range.top(); row <= Math.min(range.bottom(), model.rows() - 1); row++) {
+            int at = row;
+            block.add(cells(range, column -> model.fullText(at, column)));
+        }
+        String text = TabbedText.write(block);
+        if (!text.isEmpty()) {
+            Clipboard clipboard = new Clipboard(grid.getDisplay());
+            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        }
+    }
+
+    private static List<String> cells(CellRange range, IntFunction<String> text) {
+        return IntStream.rangeClosed(range.left(), range.right()).mapToObj(text).toList();
+    }
+
+    void paste() {
+        Clipboard clipboard = new Clipboard(grid.getDisplay());
+        Object contents = clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        if (contents instanceof String text && !text.isEmpty()) {
+            pasteBlock(withoutHeaders(TabbedText.read(text)));
+        }
+    }
+
+    /** A single text fills the whole selection; a block is entered from the first selected cell on and selected. */
+    private void pasteBlock(List<List<String>> block) {
+        if (block.isEmpty()) {
+            return;
+        }
+        CellRange range = grid.selection().range();
+        boolean fills = block.size() == 1 && block.get(0).size() == 1 && !range.isSingle();
+        List<List<String>> entered = fills ? repeated(block.get(0).get(0), range) : block;
+        if (grid.enter(range.top(), range.left(), entered)) {
+            int width = entered.stream().mapToInt(List::size).max().orElse(1);
+            grid.selection().select(new CellRange(range.top(), range.left(), range.top() + entered.size() - 1,
+                    range.left() + width - 1));
+        }
+    }
+
+    private static List<List<String>> repeated(String text, CellRange range) {
+        List<String> line = IntStream.range(0, range.width()).mapToObj(i -> text).toList();
+        return IntStream.range(0, range.height()).mapToObj(i -> line).toList();
+    }
+
+    /** A block that was copied with the headers of this table is entered without them. */
+    private List<List<String>> withoutHeaders(List<List<String>> block) {
+        List<String> headers = IntStream.range(0, grid.model().columns()).mapToObj(grid.model()::header).toList();
+        boolean headed = block.size() > 1 && headers.containsAll(block.get(0));
+        return headed ? block.subList(1, block.size()) : block;
+    }
+
+    void fillDown() {
+        CellRange range = grid.selection().range();
+        if (range.height() < 2) {
+            return;
+        }
+        List<String> first = cells(range, column -> grid.model().fullText(range.top(), column));
+        List<List<String>> block = IntStream.range(1, range.height()).mapToObj(i -> first).toList();
+        grid.enter(range.top() + 1, range.left(), block);
+    }
+}

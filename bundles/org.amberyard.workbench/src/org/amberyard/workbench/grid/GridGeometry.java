@@ -1,0 +1,175 @@
+package org.amberyard.workbench.grid;
+
+import java.util.Arrays;
+import org.amberyard.workbench.look.Fonts;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+
+/** Where the cells of a grid lie. */
+final class GridGeometry {
+
+    static final int PADDING = 6;
+    private static final int NARROWEST = 40;
+    private static final int WIDEST = 300;
+    private static final int SAMPLE_ROWS = 200;
+    private static final int BORDER_REACH = 4;
+    private static final int MOST_HEADER_LINES = 3;
+
+    private final Grid grid;
+    private int[] widths = {};
+    private boolean[] setByUser = {};
+    private int headerHeight;
+    private int rowHeight;
+    private int scrollX;
+    private int topRow;
+
+    GridGeometry(Grid grid) {
+        this.grid = grid;
+    }
+
+    /** Fits the columns to their texts anew. */
+    void measure() {
+        GridModel model = grid.model();
+        boolean sameColumns = widths.length == model.columns();
+        int[] fitted = new int[model.columns()];
+        GC gc = new GC(grid);
+        try {
+            gc.setFont(Fonts.TEXT.font());
+            rowHeight = gc.getFontMetrics().getHeight() + 8;
+            for (int column = 0; column < fitted.length; column++) {
+                boolean keep = sameColumns && setByUser[column];
+                fitted[column] = keep ? widths[column] : fittedWidth(gc, model, column);
+            }
+            widths = fitted;
+            stretchLast(model);
+            setByUser = sameColumns ? setByUser : new boolean[fitted.length];
+            headerHeight = headerHeight(gc, model);
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    private void stretchLast(GridModel model) {
+        if (model.stretchesLast() && widths.length > 0) {
+            int others = Arrays.stream(widths, 0, widths.length - 1).sum();
+            widths[widths.length - 1] = Math.max(NARROWEST, grid.getClientArea().width - others);
+        }
+    }
+
+    private int fittedWidth(GC gc, GridModel model, int column) {
+        int width = headerWidth(gc, model.header(column));
+        for (int row = 0; row < Math.min(model.rows(), SAMPLE_ROWS); row++) {
+            width = Math.max(width, gc.textExtent(model.text(row, column)).x);
+        }
+        for (String choice : model.choices(0, column)) {
+            width = Math.max(width, gc.textExtent(choice).x);
+        }
+        return Math.max(NARROWEST, Math.min(WIDEST, width + 2 * PADDING + 2));
+    }
+
+    /** Width at which a header needs no more than its lines. */
+    private int headerWidth(GC gc, String header) {
+        int longest = Arrays.stream(header.split(" ")).mapToInt(w -> gc.textExtent(w).x).max().orElse(0);
+        int width = longest;
+        while (WrappedText.of(gc, header, width).lines().size() > MOST_HEADER_LINES - 1 && width < WIDEST) {
+            width += PADDING;
+        }
+        return width;
+    }
+
+    private int headerHeight(GC gc, GridModel model) {
+        int lines = 1;
+        for (int column = 0; column < widths.length; column++) {
+            int room = widths[column] - 2 * PADDING;
+            lines = Math.max(lines, WrappedText.of(gc, model.header(column), room).lines().size());
+        }
+        return Math.min(lines, MOST_HEADER_LINES) * gc.getFontMetrics().getHeight() + PADDING + 2;
+    }
+
+    int headerHeight() {
+        return headerHeight;
+    }
+
+    int rowHeight() {
+        return rowHeight;
+    }
+
+    int width(int column) {
+        return widths[column];
+    }
+
+    void setWidth(int column, int width) {
+        widths[column] = Math.max(NARROWEST, width);
+        setByUser[column] = true;
+    }
+
+    int contentWidth() {
+        return Arrays.stream(widths).sum();
+    }
+
+    int frozenWidth() {
+        return Arrays.stream(widths, 0, Math.min(widths.length, grid.model().frozenColumns())).sum();
+    }
+
+    int scrollX() {
+        return scrollX;
+    }
+
+    int topRow() {
+        return topRow;
+    }
+
+    void scrollTo(int x, int row) {
+        scrollX = Math.max(0, x);
+        topRow = Math.max(0, row);
+    }
+
+    /** Rows that fit below the header. */
+    int visibleRows() {
+        return Math.max(1, (grid.getClientArea().height - headerHeight) / rowHeight);
+    }
+
+    int x(int column) {
+        int x = Arrays.stream(widths, 0, column).sum();
+        return column < grid.model().frozenColumns() ? x : x - scrollX;
+    }
+
+    int y(int row) {
+        return headerHeight + (row - topRow) * rowHeight;
+    }
+
+    Rectangle cell(int row, int column) {
+        return new Rectangle(x(column), y(row), widths[column], rowHeight);
+    }
+
+    /** Column at a place, or -1. */
+    int columnAt(int x) {
+        int frozen = frozenWidth();
+        for (int column = 0; column < widths.length; column++) {
+            boolean covered = column >= grid.model().frozenColumns() && x < frozen;
+            if (!covered && x >= x(column) && x < x(column) + widths[column]) {
+                return column;
+            }
+        }
+        return -1;
+    }
+
+    /** Row at a place, or -1 for the header and the space below. */
+    int rowAt(int y) {
+        int row = topRow + (y - headerHeight) / rowHeight;
+        return y < headerHeight || row >= grid.shownRows() ? -1 : row;
+    }
+
+    /** Column whose right border is near a place in the header, or -1. */
+    int borderAt(Point place) {
+        if (place.y < headerHeight) {
+            for (int column = 0; column < widths.length; column++) {
+                if (Math.abs(x(column) + widths[column] - place.x) <= BORDER_REACH) {
+                    return column;
+                }
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,99 @@
+package org.amberyard.workbench.grid;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a {@link Grid} shows. Read-only unless it says otherwise. */
+public interface GridModel {
+
+    /** Number of rows, without the empty one for new entries. */
+    int rows();
+
+    /** Number of columns. */
+    int columns();
+
+    /** Header of a column, with its unit. */
+    String header(int column);
+
+    /** What a column holds, in a sentence or two. */
+    default String headerTip(int column) {
+        return "";
+    }
+
+    /** Text of a cell at a length for reading. */
+    String text(int row, int column);
+
+    /** Text of a cell at full length, for editing and copying. */
+    default String fullText(int row, int column) {
+        return text(row, column);
+    }
+
+    /** What may be said of a cell when the pointer rests on it, besides its mark. */
+    default String tip(int row, int column) {
+        return "";
+    }
+
+    /** True for figures, which stand at the right edge of their column. */
+    default boolean isFigure(int row, int column) {
+        return false;
+    }
+
+    /** True for cells that name others, such as the labels of a transposed table. */
+    default boolean isLabel(int row, int column) {
+        return false;
+    }
+
+    /** Number of leading columns that stay when the others scroll. */
+    default int frozenColumns() {
+        return 0;
+    }
+
+    /** What is to be said about a cell. */
+    default Optional<CellMark> mark(int row, int column) {
+        return Optional.empty();
+    }
+
+    /** True when the cell takes entries. */
+    default boolean isEditable(int row, int column) {
+        return false;
+    }
+
+    /** Texts to choose from; empty when any text may be typed. */
+    default List<String> choices(int row, int column) {
+        return List.of();
+    }
+
+    /** True when an empty row at the end takes new entries. */
+    default boolean hasEntryRow() {
+        return false;
+    }
+
+    /**
+     * Enters texts from a cell on to the right and down, as one step that can be undone; rows past the last are added.
+     *
+     * @throws CellRefusal when one text is refused; then nothing has changed
+     */
+    default void put(int row, int column, List<List<String>> block) throws CellRefusal {
+        throw new CellRefusal("", row, column);
+    }
+
+    /** Empties the cells of a block, or brings them back to their defaults, as one step that can be undone. */
+    default void clear(CellRange range) {
+        // a table that is only read has nothing to empty
+    }
+
+    /** True when the last column takes the width that the others leave. */
+    default boolean stretchesLast() {
+        return false;
+    }
+
+    /** Sorts the rows by a column, or brings them back to their own order. */
+    default void sort(int column, boolean ascending) {
+        // most tables have one order only
+    }
+
+    /** True when a click on a header sorts. */
+    default boolean isSortable() {
+        return false;
+    }
+}

@@ -1,0 +1,69 @@
+package org.amberyard.workbench.handlers;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.report.ResultFolder;
+import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Writes all results into a folder, in the background. */
+public final class ExportHandler extends AbstractHandler {
+
+    @Override
+    public void setEnabled(Object context) {
+        setBaseEnabled(ActiveSession.get().isPresent());
+    }
+
+    @Override
+    public Object execute(ExecutionEvent event) throws ExecutionException {
+        Shell shell = HandlerUtil.getActiveShellChecked(event);
+        StudySession session = ActiveSession.get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
+        Optional<StudyResult> result = session.evaluation().result();
+        if (result.isEmpty()) {
+            MessageDialog.openInformation(shell, Messages.Export_title, Messages.Export_nothing);
+            return null;
+        }
+        UnitSystem units = StudyUnits.of(session.study());
+        DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);
+        dialog.setText(Messages.Export_title);
+        dialog.setMessage(Messages.Export_message);
+        session.file().ifPresent(f -> dialog.setFilterPath(f.getParent().toString()));
+        String folder = dialog.open();
+        if (folder != null) {
+            Job.create(Messages.Export_title, (ICoreRunnable) monitor -> write(shell, result.get(), units, Path.of(folder)))
+                    .schedule();
+        }
+        return null;
+    }
+
+    private static void write(Shell shell, StudyResult result, UnitSystem units, Path folder) {
+        String title = Messages.Export_title;
+        try {
+            ResultFolder.write(result, units, folder);
+            tell(shell, MessageDialog.INFORMATION, title, NLS.bind(Messages.Export_done, folder));
+        } catch (IOException e) {
+            tell(shell, MessageDialog.ERROR, Messages.Export_failed, e.getMessage());
+        }
+    }
+
+    private static void tell(Shell shell, int kind, String title, String text) {
+        if (!shell.isDisposed()) {
+            shell.getDisplay().asyncExec(() -> MessageDialog.open(kind, shell, title, text, SWT.NONE));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package org.amberyard.workbench.handlers;
+
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.runtime.IConfigurationElement;
+import org.eclipse.core.runtime.IExecutableExtension;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.ui.commands.IElementUpdater;
+import org.eclipse.ui.menus.UIElement;
+
+/** Takes the last edit back, or carries it out again; which of the two stands behind the class name in the extension. */
+public final class HistoryHandler extends AbstractHandler implements IExecutableExtension, IElementUpdater {
+
+    private boolean back;
+
+    @Override
+    public void setInitializationData(IConfigurationElement config, String propertyName, Object data) {
+        back = "undo".equals(data);
+    }
+
+    @Override
+    public void setEnabled(Object context) {
+        setBaseEnabled(command().isPresent());
+    }
+
+    private Optional<Command> command() {
+        return ActiveSession.get().flatMap(back ? StudySession::undoable : StudySession::redoable);
+    }
+
+    @Override
+    public Object execute(ExecutionEvent event) {
+        ActiveSession.get().ifPresent(back ? StudySession::undo : StudySession::redo);
+        return null;
+    }
+
+    @Override
+    public void updateElement(UIElement element, Map parameters) {
+        String named = back ? Messages.Undo_named : Messages.Redo_named;
+        String nothing = back ? Messages.Undo_nothing : Messages.Redo_nothing;
+        element.setText(command().map(c -> NLS.bind(named, c.getLabel())).orElse(nothing));
+    }
+}

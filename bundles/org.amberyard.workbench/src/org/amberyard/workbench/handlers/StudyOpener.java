@@ -1,0 +1,96 @@
+package org.amberyard.workbench.handlers;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.amberyard.model.io.StudyDefaults;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.io.StudyResource;
+import org.amberyard.workbench.editor.StudyEditor;
+import org.amberyard.workbench.editor.StudyInput;
+import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.session.UntitledStudy;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+
+/** Opens studies in a window: files, new ones, and those that were never saved. */
+public final class StudyOpener {
+
+    private final IWorkbenchPage page;
+
+    /** An opener for a window's page. */
+    public StudyOpener(IWorkbenchPage page) {
+        this.page = page;
+    }
+
+    /** Opens a file; false when it cannot be, and then the user has been told why. */
+    public boolean open(Path file) {
+        Path absolute = file.toAbsolutePath().normalize();
+        Optional<IEditorPart> already = opened(absolute);
+        if (already.isPresent()) {
+            page.activate(already.get());
+            return true;
+        }
+        try {
+            Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
+            StudyResource resource = StudyFile.open(kept.orElse(absolute));
+            // A file that cannot be written, such as the example of a shared installation, is a study to save elsewhere.
+            Path own = Files.exists(absolute) && !Files.isWritable(absolute) ? null : absolute;
+            edit(StudySession.open(resource, own, kept.isPresent()));
+            RecentStudies.remember(absolute);
+            return true;
+        } catch (StudyFileException e) {
+            MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
+            RecentStudies.forget(absolute);
+            return false;
+        }
+    }
+
+    /** Opens a new study. */
+    public void openNew() {
+        StudyResource resource = new StudyResource(URI.createURI("untitled." + StudyFile.EXTENSION));
+        resource.getContents().add(StudyDefaults.create());
+        edit(StudySession.open(resource, null, false));
+    }
+
+    /** Offers a study that was never saved; true when it has been opened. */
+    public boolean openUnsaved() {
+        try {
+            Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), UntitledStudy.file());
+            if (kept.isPresent()) {
+                Resource resource = StudyFile.open(kept.get());
+                edit(StudySession.open(resource, null, true));
+            }
+            return kept.isPresent();
+        } catch (StudyFileException e) {
+            MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
+            return false;
+        }
+    }
+
+    private Optional<IEditorPart> opened(Path file) {
+        for (IEditorReference reference : page.getEditorReferences()) {
+            IEditorPart part = reference.getEditor(false);
+            boolean same = part instanceof StudyEditor editor && editor.session().file().filter(file::equals).isPresent();
+            if (same) {
+                return Optional.of(part);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void edit(StudySession session) {
+        try {
+            page.openEditor(new StudyInput(session), StudyEditor.ID);
+        } catch (PartInitException e) {
+            ILog.of(StudyOpener.class).error(e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What menus and keys do. */
+package org.amberyard.workbench.handlers;

@@ -1,0 +1,56 @@
+package org.amberyard.workbench.session;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.study.StudyEvaluator;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+
+/** Evaluates one state of a study. */
+final class EvaluationJob extends Job {
+
+    private final StudyEvaluator evaluator;
+    private final StudyInput input;
+    private final Consumer<EvaluationJob> whenDone;
+    private volatile StudyResult result;
+    private volatile String failure;
+
+    EvaluationJob(StudyEvaluator evaluator, StudyInput input, Consumer<EvaluationJob> whenDone) {
+        super(Messages.EvaluationJob_name);
+        this.evaluator = evaluator;
+        this.input = input;
+        this.whenDone = whenDone;
+        setSystem(true);
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        if (monitor.isCanceled()) {
+            return Status.CANCEL_STATUS;
+        }
+        try {
+            result = evaluator.evaluate(input);
+        } catch (RuntimeException e) {
+            // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
+            failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            ILog.of(EvaluationJob.class).error(failure, e);
+        }
+        if (!monitor.isCanceled()) {
+            whenDone.accept(this);
+        }
+        return Status.OK_STATUS;
+    }
+
+    StudyResult result() {
+        return result;
+    }
+
+    Optional<String> failure() {
+        return Optional.ofNullable(failure);
+    }
+}

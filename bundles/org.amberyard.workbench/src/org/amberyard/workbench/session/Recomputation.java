@@ -1,0 +1,107 @@
+package org.amberyard.workbench.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
+import org.amberyard.study.ResultFindings;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.StudyFindings;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.widgets.Display;
+
+/**
+ * Keeps the results of a study in step with its edits. The study is compiled on the event thread, which alone may read
+ * it, and evaluated in the background; a newer edit makes whatever is under way pointless.
+ */
+final class Recomputation {
+
+    /** Edits that follow each other faster than this are evaluated together. */
+    private static final int PAUSE_MS = 80;
+
+    private final StudySession session;
+    private final Display display;
+    private final StudyEvaluator evaluator = new StudyEvaluator();
+    private final Runnable compile = this::compile;
+    private EvaluationJob running;
+    private boolean stopped;
+
+    Recomputation(StudySession session, Display display) {
+        this.session = session;
+        this.display = display;
+    }
+
+    /** Evaluates at once; for a study that has just been opened. */
+    void start() {
+        display.asyncExec(compile);
+    }
+
+    void studyChanged() {
+        supersede();
+        display.timerExec(PAUSE_MS, compile);
+    }
+
+    void stop() {
+        stopped = true;
+        supersede();
+        display.timerExec(-1, compile);
+    }
+
+    private void supersede() {
+        if (running != null) {
+            running.cancel();
+            running = null;
+        }
+    }
+
+    private void compile() {
+        if (stopped) {
+            return;
+        }
+        List<Finding> findings = StudyFindings.of(session.study());
+        if (!StudyFindings.canEvaluate(findings)) {
+            session.publish(session.evaluation().stale(reason(findings), findings));
+            return;
+        }
+        StudyInput input;
+        try {
+            input = StudyCompiler.compile(session.study());
+        } catch (IllegalArgumentException e) {
+            session.publish(session.evaluation().stale(NLS.bind(Messages.Evaluation_failed, e.getMessage()), findings));
+            return;
+        }
+        session.publish(session.evaluation().computing());
+        running = new EvaluationJob(evaluator, input, done -> display.asyncExec(() -> finished(done, findings)));
+        running.schedule();
+    }
+
+    private static String reason(List<Finding> findings) {
+        List<Finding> errors = findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
+        String first = errors.get(0).message();
+        return errors.size() == 1 ? NLS.bind(Messages.Evaluation_finding, first)
+                : NLS.bind(Messages.Evaluation_findings, first, errors.size() - 1);
+    }
+
+    private void finished(EvaluationJob job, List<Finding> findings) {
+        if (job != running) {
+            return;
+        }
+        running = null;
+        if (job.failure().isPresent()) {
+            String why = NLS.bind(Messages.Evaluation_failed, job.failure().get());
+            session.publish(session.evaluation().stale(why, findings));
+        } else {
+            publish(job.result(), findings);
+        }
+    }
+
+    private void publish(StudyResult result, List<Finding> findings) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(ResultFindings.of(session.study(), result));
+        session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all));
+    }
+}

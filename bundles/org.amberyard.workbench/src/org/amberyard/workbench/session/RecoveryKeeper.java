@@ -1,0 +1,80 @@
+package org.amberyard.workbench.session;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.amberyard.model.io.RecoveryFile;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+
+/** Keeps unsaved changes in a file beside the study, so that they outlive the program. */
+final class RecoveryKeeper {
+
+    /** Longest time that an edit lives in memory only. */
+    private static final int DELAY_MS = 10_000;
+
+    private final StudySession session;
+    private final Display display;
+    private final Runnable keep = this::keep;
+    private boolean scheduled;
+    private volatile Job writing;
+
+    RecoveryKeeper(StudySession session, Display display) {
+        this.session = session;
+        this.display = display;
+    }
+
+    void studyChanged() {
+        if (!scheduled) {
+            scheduled = true;
+            display.timerExec(DELAY_MS, keep);
+        }
+    }
+
+    private void keep() {
+        scheduled = false;
+        if (!session.isDirty()) {
+            discard();
+            return;
+        }
+        Study copy = StudyFile.copy(session.study());
+        Path file = file();
+        writing = Job.createSystem(Messages.RecoveryJob_name, (ICoreRunnable) monitor -> write(copy, file));
+        writing.schedule();
+    }
+
+    private static void write(Study copy, Path file) {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            RecoveryFile.write(copy, file);
+        } catch (StudyFileException | IOException e) {
+            // A folder that takes no files must not keep anyone from working.
+            ILog.of(RecoveryKeeper.class).warn(e.getMessage(), e);
+        }
+    }
+
+    /** Removes the file: the changes have been saved, or given up. */
+    void discard() {
+        display.timerExec(-1, keep);
+        scheduled = false;
+        try {
+            if (writing != null) {
+                writing.join();
+            }
+            RecoveryFile.discard(file());
+        } catch (StudyFileException e) {
+            ILog.of(RecoveryKeeper.class).warn(e.getMessage(), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private Path file() {
+        return session.file().orElseGet(UntitledStudy::file);
+    }
+}

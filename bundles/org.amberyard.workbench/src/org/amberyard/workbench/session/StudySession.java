@@ -1,0 +1,162 @@
+package org.amberyard.workbench.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.amberyard.model.io.RecoveryFile;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.eclipse.emf.edit.provider.ReflectiveItemProviderAdapterFactory;
+import org.eclipse.swt.widgets.Display;
+
+/** A study that is open: every edit goes through here as a command, and can be undone to the start of the session. */
+public final class StudySession {
+
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final BasicCommandStack commands = new BasicCommandStack();
+    private final AdapterFactoryEditingDomain domain =
+            new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), commands);
+    private final Study study;
+    private final Recomputation recomputation;
+    private final RecoveryKeeper recovery;
+    private Path file;
+    private boolean recovered;
+    private Evaluation evaluation = Evaluation.NONE;
+
+    private StudySession(Resource resource, Path file, boolean recovered) {
+        this.file = file;
+        this.recovered = recovered;
+        domain.getResourceSet().getResources().add(resource);
+        study = (Study) resource.getContents().get(0);
+        recomputation = new Recomputation(this, Display.getCurrent());
+        recovery = new RecoveryKeeper(this, Display.getCurrent());
+        commands.addCommandStackListener(e -> edited());
+        recomputation.start();
+    }
+
+    /**
+     * Opens a study.
+     *
+     * @param resource the study's resource
+     * @param file the file that it is saved to; null for a study that has none yet
+     * @param recovered true for unsaved changes of an earlier run
+     */
+    public static StudySession open(Resource resource, Path file, boolean recovered) {
+        return new StudySession(resource, file, recovered);
+    }
+
+    /** The study. */
+    public Study study() {
+        return study;
+    }
+
+    /** The file that the study is saved to. */
+    public Optional<Path> file() {
+        return Optional.ofNullable(file);
+    }
+
+    /** Name for titles: that of the file. */
+    public String title() {
+        return file().map(f -> f.getFileName().toString()).orElse(Messages.Session_untitled);
+    }
+
+    /** What is known of the results. */
+    public Evaluation evaluation() {
+        return evaluation;
+    }
+
+    /** Makes the commands of edits. */
+    public EditingDomain domain() {
+        return domain;
+    }
+
+    /** True when closing would lose something. */
+    public boolean isDirty() {
+        return recovered || commands.isSaveNeeded();
+    }
+
+    /** Carries out an edit. */
+    public void execute(Command command) {
+        commands.execute(command);
+    }
+
+    /** The edit that undo would take back. */
+    public Optional<Command> undoable() {
+        return commands.canUndo() ? Optional.of(commands.getUndoCommand()) : Optional.empty();
+    }
+
+    /** The edit that redo would carry out again. */
+    public Optional<Command> redoable() {
+        return commands.canRedo() ? Optional.of(commands.getRedoCommand()) : Optional.empty();
+    }
+
+    /** Takes the last edit back. */
+    public void undo() {
+        if (commands.canUndo()) {
+            commands.undo();
+        }
+    }
+
+    /** Carries the edit that was last taken back out again. */
+    public void redo() {
+        if (commands.canRedo()) {
+            commands.redo();
+        }
+    }
+
+    /**
+     * Saves the study to a file, which becomes its own.
+     *
+     * @throws StudyFileException when it cannot be saved; the session is then as it was
+     */
+    public void saveAs(Path target) throws StudyFileException {
+        StudyFile.save(study, target);
+        recovery.discard();
+        file = target;
+        recovered = false;
+        commands.saveIsDone();
+        RecoveryFile.discard(target);
+        tell(l -> l.fileChanged(this));
+    }
+
+    /** Ends the session; unsaved changes are given up. */
+    public void close() {
+        recomputation.stop();
+        recovery.discard();
+        listeners.clear();
+    }
+
+    /** Tells the listener of everything that happens from now on. */
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    /** Tells the listener nothing more. */
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    private void edited() {
+        recomputation.studyChanged();
+        recovery.studyChanged();
+        tell(l -> l.studyChanged(this));
+        tell(l -> l.fileChanged(this));
+    }
+
+    void publish(Evaluation next) {
+        evaluation = next;
+        tell(l -> l.evaluationChanged(this));
+    }
+
+    private void tell(Consumer<SessionListener> news) {
+        listeners.forEach(news);
+    }
+}

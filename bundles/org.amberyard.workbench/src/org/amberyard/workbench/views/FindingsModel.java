@@ -1,0 +1,77 @@
+package org.amberyard.workbench.views;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.workbench.grid.CellMark;
+import org.amberyard.workbench.grid.GridModel;
+
+/** Findings as a table. */
+final class FindingsModel implements GridModel {
+
+    private static final List<String> HEADERS =
+            List.of(Messages.Findings_kind, Messages.Findings_where, Messages.Findings_what);
+
+    private final List<Finding> findings;
+
+    FindingsModel(List<Finding> findings) {
+        this.findings = findings;
+    }
+
+    @Override
+    public int rows() {
+        return findings.size();
+    }
+
+    @Override
+    public int columns() {
+        return HEADERS.size();
+    }
+
+    @Override
+    public String header(int column) {
+        return HEADERS.get(column);
+    }
+
+    @Override
+    public String text(int row, int column) {
+        Finding finding = findings.get(row);
+        return switch (column) {
+            case 0 -> kind(finding);
+            case 1 -> ElementNames.withKind(finding.element());
+            default -> finding.message();
+        };
+    }
+
+    private static String kind(Finding finding) {
+        return switch (finding.severity()) {
+            case ERROR -> Messages.Finding_error;
+            case WARNING -> Messages.Finding_warning;
+            case INFO -> Messages.Finding_notice;
+        };
+    }
+
+    @Override
+    public String tip(int row, int column) {
+        return findings.get(row).message();
+    }
+
+    @Override
+    public Optional<CellMark> mark(int row, int column) {
+        if (column > 0) {
+            return Optional.empty();
+        }
+        Finding finding = findings.get(row);
+        return Optional.of(new CellMark(switch (finding.severity()) {
+            case ERROR -> CellMark.Level.ERROR;
+            case WARNING -> CellMark.Level.WARNING;
+            case INFO -> CellMark.Level.NOTICE;
+        }, finding.message()));
+    }
+
+    @Override
+    public boolean stretchesLast() {
+        return true;
+    }
+}

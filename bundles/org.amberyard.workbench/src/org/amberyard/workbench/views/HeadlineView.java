@@ -1,0 +1,137 @@
+package org.amberyard.workbench.views;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.report.Cautions;
+import org.amberyard.report.Headline;
+import org.amberyard.report.ResultTables;
+import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.Fonts;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.part.ViewPart;
+
+/** The answer in words, and the plans in a few figures; choosing a plan tells its answer. */
+public final class HeadlineView extends ViewPart {
+
+    private static final String CAUTIONS_COMMAND = "org.amberyard.workbench.cautions";
+
+    private StyledText answer;
+    private Label state;
+    private Grid plans;
+    private List<Headline> headlines = List.of();
+    private StudyResult shownResult;
+    private UnitSystem shownUnits;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 6).spacing(14, 4).applyTo(area);
+        createAnswer(area);
+        plans = new Grid(area, new FindingsModel(List.of()));
+        plans.markRow();
+        plans.selection().onMove(this::showAnswer);
+        GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(520, SWT.DEFAULT).applyTo(plans);
+        createState(area);
+        ActiveSession.follow(area, this::update);
+    }
+
+    private void createAnswer(Composite area) {
+        answer = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI);
+        answer.setFont(Fonts.TEXT.font());
+        answer.setForeground(Palette.INK.color());
+        answer.setCaret(null);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(100, 40).applyTo(answer);
+    }
+
+    private void createState(Composite area) {
+        state = new Label(area, SWT.NONE);
+        state.setFont(Fonts.SMALL.font());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.END).applyTo(state);
+        Link cautions = new Link(area, SWT.NONE);
+        cautions.setFont(Fonts.SMALL.font());
+        cautions.setText("<a>" + Messages.Headline_cautions + "</a>");
+        cautions.setToolTipText(Cautions.text());
+        cautions.addListener(SWT.Selection, e -> openCautions());
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(cautions);
+        cautions.moveAbove(plans);
+        state.moveAbove(cautions);
+        plans.moveBelow(answer);
+    }
+
+    private void openCautions() {
+        try {
+            getSite().getService(IHandlerService.class).executeCommand(CAUTIONS_COMMAND, null);
+        } catch (org.eclipse.core.commands.common.CommandException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void update(Optional<StudySession> session) {
+        if (session.isEmpty()) {
+            shownResult = null;
+            headlines = List.of();
+            answer.setText("");
+            plans.setVisible(false);
+            say(Messages.Headline_none, Palette.MUTED);
+            return;
+        }
+        UnitSystem units = StudyUnits.of(session.get().study());
+        session.get().evaluation().result().ifPresent(result -> show(result, units));
+        boolean stale = session.get().evaluation().phase() == Evaluation.Phase.STALE;
+        answer.setForeground(stale ? Palette.MUTED.color() : Palette.INK.color());
+        say(EvaluationWords.of(session.get()), stale ? Palette.ERROR : Palette.MUTED);
+    }
+
+    private void say(String text, Palette color) {
+        state.setText(text.replace("&", "&&"));
+        state.setToolTipText(text);
+        state.setForeground(color.color());
+    }
+
+    private void show(StudyResult result, UnitSystem units) {
+        if (result == shownResult && units == shownUnits) {
+            return;
+        }
+        shownResult = result;
+        shownUnits = units;
+        headlines = Headline.of(result, units);
+        int row = plans.selection().row();
+        plans.setModel(new ResultModel(ResultTables.headline(result, units), "plan", "present_cost",
+                "annual_equivalent", "present_saving", "greenhouse_gas_saving"));
+        plans.setVisible(true);
+        plans.goTo(row == 0 ? headlines.get(0).plan() : row, 0);
+        showAnswer();
+    }
+
+    /** The answer of the chosen plan; that of the first other plan while the baseline is chosen. */
+    private void showAnswer() {
+        if (headlines.isEmpty()) {
+            return;
+        }
+        int row = plans.selection().row();
+        Headline headline = headlines.stream().filter(h -> h.plan() == row).findFirst().orElse(headlines.get(0));
+        answer.setText(headline.text());
+        answer.setStyleRange(HeadlineStyle.strong(headline.cost()));
+    }
+
+    @Override
+    public void setFocus() {
+        plans.setFocus();
+    }
+}

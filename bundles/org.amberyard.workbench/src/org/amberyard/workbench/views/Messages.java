@@ -1,0 +1,39 @@
+package org.amberyard.workbench.views;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Texts of this package. */
+final class Messages extends NLS {
+    public static String Finding_error;
+    public static String Finding_warning;
+    public static String Finding_notice;
+    public static String Findings_kind;
+    public static String Findings_where;
+    public static String Findings_what;
+    public static String Headline_none;
+    public static String Headline_computing;
+    public static String Headline_current;
+    public static String Headline_stale;
+    public static String Headline_cautions;
+    public static String Results_save;
+    public static String Results_saveFailed;
+    public static String Outline_calendars;
+    public static String Outline_routes;
+    public static String Outline_types;
+    public static String Outline_buses;
+    public static String Outline_works;
+    public static String Outline_ports;
+    public static String Outline_prices;
+    public static String Outline_funding;
+    public static String Outline_plans;
+    public static String Outline_settings;
+    public static String Outline_emissions;
+    public static String Outline_climate;
+
+    static {
+        NLS.initializeMessages("org.amberyard.workbench.views.messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

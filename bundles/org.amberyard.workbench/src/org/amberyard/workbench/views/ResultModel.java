@@ -1,0 +1,87 @@
+package org.amberyard.workbench.views;
+
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.report.ResultColumn;
+import org.amberyard.report.ResultTable;
+import org.amberyard.workbench.grid.GridModel;
+
+/** A table of results, or some of its columns, in the user's locale. */
+final class ResultModel implements GridModel {
+
+    private static final int READABLE_DIGITS = 4;
+
+    private final ResultTable table;
+    private final List<Integer> columns;
+
+    /** All columns, or those with the given names. */
+    ResultModel(ResultTable table, String... names) {
+        this.table = table;
+        this.columns = names.length == 0 ? IntStream.range(0, table.columns().size()).boxed().toList()
+                : List.of(names).stream().map(table::column).toList();
+    }
+
+    private ResultColumn column(int column) {
+        return table.columns().get(columns.get(column));
+    }
+
+    @Override
+    public int rows() {
+        return table.rows().size();
+    }
+
+    @Override
+    public int columns() {
+        return columns.size();
+    }
+
+    @Override
+    public String header(int column) {
+        return column(column).header();
+    }
+
+    @Override
+    public String headerTip(int column) {
+        return column(column).meaning();
+    }
+
+    @Override
+    public String text(int row, int column) {
+        Object cell = table.rows().get(row).get(columns.get(column));
+        if (cell instanceof Double number) {
+            return format(column(column).type(), number).format(number).replace('-', '−');
+        }
+        return cell == null ? "" : cell.toString();
+    }
+
+    @Override
+    public String fullText(int row, int column) {
+        Object cell = table.rows().get(row).get(columns.get(column));
+        return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
+    }
+
+    private static NumberFormat format(ResultColumn.Type type, double number) {
+        NumberFormat format = NumberFormat.getNumberInstance();
+        int whole = (int) Math.max(1, Math.floor(Math.log10(Math.max(1, Math.abs(number)))) + 1);
+        boolean amount = type == ResultColumn.Type.MONEY && Math.abs(number) >= 100;
+        format.setMaximumFractionDigits(amount ? 0 : Math.max(0, READABLE_DIGITS - whole));
+        return format;
+    }
+
+    private static NumberFormat fullFormat() {
+        NumberFormat format = NumberFormat.getNumberInstance();
+        format.setMaximumFractionDigits(9);
+        return format;
+    }
+
+    @Override
+    public boolean isFigure(int row, int column) {
+        return column(column).type() != ResultColumn.Type.TEXT;
+    }
+
+    @Override
+    public int frozenColumns() {
+        return columns.size() > 6 ? 1 : 0;
+    }
+}

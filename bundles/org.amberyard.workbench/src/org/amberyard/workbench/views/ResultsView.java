@@ -1,0 +1,108 @@
+package org.amberyard.workbench.views;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.report.CsvTables;
+import org.amberyard.report.ResultTable;
+import org.amberyard.report.ResultTables;
+import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.part.ViewPart;
+
+/** The figures behind the charts, table by table. */
+public final class ResultsView extends ViewPart {
+
+    private Combo chooser;
+    private Button save;
+    private Label state;
+    private Grid grid;
+    private List<ResultTable> tables = List.of();
+    private StudyResult shownResult;
+    private UnitSystem shownUnits;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(area);
+        chooser = new Combo(area, SWT.READ_ONLY);
+        chooser.setVisibleItemCount(12);
+        chooser.addListener(SWT.Selection, e -> showTable());
+        save = new Button(area, SWT.PUSH);
+        save.setText(Messages.Results_save);
+        save.addListener(SWT.Selection, e -> saveTable());
+        state = new Label(area, SWT.NONE);
+        state.setForeground(Palette.MUTED.color());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+        grid = new Grid(area, new FindingsModel(List.of()));
+        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(200, 60).applyTo(grid);
+        ActiveSession.follow(grid, this::update);
+    }
+
+    private void update(Optional<StudySession> session) {
+        StudyResult result = session.flatMap(s -> s.evaluation().result()).orElse(null);
+        UnitSystem units = session.map(s -> StudyUnits.of(s.study())).orElse(UnitSystem.US);
+        state.setText(session.map(EvaluationWords::of).orElse(Messages.Headline_none));
+        if (result == shownResult && units == shownUnits) {
+            return;
+        }
+        shownResult = result;
+        shownUnits = units;
+        tables = result == null ? List.of() : ResultTables.of(result, units);
+        int chosen = Math.max(0, chooser.getSelectionIndex());
+        chooser.setItems(tables.stream().map(ResultTable::title).toArray(String[]::new));
+        chooser.select(chosen);
+        save.setEnabled(!tables.isEmpty());
+        showTable();
+    }
+
+    private Optional<ResultTable> chosen() {
+        int index = chooser.getSelectionIndex();
+        return index < 0 || index >= tables.size() ? Optional.empty() : Optional.of(tables.get(index));
+    }
+
+    private void showTable() {
+        chosen().ifPresent(table -> grid.setModel(new ResultModel(table)));
+    }
+
+    private void saveTable() {
+        ResultTable table = chosen().orElseThrow();
+        FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
+        dialog.setFileName(table.name() + ".csv");
+        dialog.setFilterExtensions(new String[] {"*.csv"});
+        dialog.setOverwrite(true);
+        String name = dialog.open();
+        if (name == null) {
+            return;
+        }
+        try {
+            Files.writeString(Path.of(name), CsvTables.document(table), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            MessageDialog.openError(getSite().getShell(), Messages.Results_saveFailed, e.getMessage());
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        grid.setFocus();
+    }
+}

@@ -1,0 +1,26 @@
+package org.amberyard.workbench.views;
+
+import java.util.Optional;
+import org.amberyard.workbench.editor.StudyEditor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.ui.IWorkbenchPage;
+
+/** Finds the editor that views talk to. */
+final class StudyEditors {
+
+    private StudyEditors() {
+    }
+
+    static Optional<StudyEditor> active(IWorkbenchPage page) {
+        return page.getActiveEditor() instanceof StudyEditor editor ? Optional.of(editor) : Optional.empty();
+    }
+
+    /** Goes to a field in the editor and gives it the focus. */
+    static void open(IWorkbenchPage page, EObject element, EStructuralFeature feature) {
+        active(page).ifPresent(editor -> {
+            page.activate(editor);
+            editor.reveal(element, feature).ifPresent(table -> table.grid().setFocus());
+        });
+    }
+}

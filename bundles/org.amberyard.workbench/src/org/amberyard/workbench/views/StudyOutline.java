@@ -1,0 +1,57 @@
+package org.amberyard.workbench.views;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.model.depot.Depot;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.study.Study;
+import org.amberyard.workbench.editor.PageKind;
+import org.eclipse.emf.ecore.EObject;
+
+/** The lines of the outline of a study, in the order of the editor's pages. */
+final class StudyOutline {
+
+    private StudyOutline() {
+    }
+
+    static List<OutlineNode> of(Study study) {
+        Depot depot = study.getDepot();
+        List<OutlineNode> lines = new ArrayList<>();
+        addSingle(lines, Messages.Outline_settings, study.getSettings());
+        if (study.getSite() != null) {
+            addSingle(lines, ElementNames.withKind(study.getSite()), study.getSite());
+            lines.add(OutlineNode.of(Messages.Outline_climate, PageKind.CLIMATE, study.getSite().getClimate()));
+        }
+        addSingle(lines, Messages.Outline_emissions, study.getEmissionFactors());
+        lines.add(OutlineNode.of(Messages.Outline_calendars, PageKind.CLIMATE, study.getCalendars()));
+        lines.add(OutlineNode.of(Messages.Outline_routes, PageKind.ROUTES, study.getRoutes(), Route::getRuns));
+        lines.add(OutlineNode.of(Messages.Outline_buses, PageKind.BUSES, study.getBuses()));
+        lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
+        if (depot != null) {
+            addSingle(lines, ElementNames.withKind(depot), depot);
+            addSingle(lines, depot.getTariff() == null ? "" : ElementNames.withKind(depot.getTariff()), depot.getTariff());
+            lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
+            lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
+        }
+        lines.add(OutlineNode.of(Messages.Outline_prices, PageKind.PRICES, study.getPrices()));
+        lines.add(OutlineNode.of(Messages.Outline_funding, PageKind.FUNDING, study.getProgrammes()));
+        lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
+        return lines;
+    }
+
+    private static void addSingle(List<OutlineNode> lines, String label, EObject element) {
+        if (element != null) {
+            lines.add(OutlineNode.of(label, element));
+        }
+    }
+
+    private static List<EObject> steps(Plan plan) {
+        List<EObject> steps = new ArrayList<>(plan.getReplacements());
+        steps.addAll(plan.getPortPurchases());
+        steps.addAll(plan.getWorkOrders());
+        steps.addAll(plan.getOneOffCosts());
+        return steps;
+    }
+}
