@@ -81,7 +81,8 @@ public final class AnnualCostChart {
         for (SeriesKey key : keys()) {
             CostLedger ledger = result.plans().get(key.plan()).ledger();
             for (int year = 0; year < ledger.years(); year++) {
-                dataset.addValue(CostGroups.amount(ledger, year, key.group()), key, Integer.valueOf(result.input().baseYear() + year));
+                Integer calendar = result.input().baseYear() + year;
+                dataset.addValue(CostGroups.amount(ledger, year, key.group()), key, calendar);
             }
         }
         return dataset;

@@ -11,7 +11,7 @@ import java.util.Locale;
 final class MoneyTickFormat extends NumberFormat {
     private static final long serialVersionUID = 1L;
     private static final double THOUSANDS_FROM = 5e3;
-    private static final double MILLIONS_FROM = 2e6;
+    private static final double MILLIONS_FROM = 1e6;
 
     private final double divisor;
     private final String suffix;

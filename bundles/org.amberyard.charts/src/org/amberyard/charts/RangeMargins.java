@@ -91,7 +91,7 @@ final class RangeMargins {
     String caption() {
         String habit = midday() ? "Charged overnight and between runs at the yard" : "Charged overnight only";
         return habit + "; reserve " + Figures.percent(study.rules().reserveShare()) + " of the usable energy; plan “"
-                + result.plans().get(plan).name() + "”.  ° no electric bus there; best fit shown.";
+                + result.plans().get(plan).name() + "”\n° no electric bus there in this plan; the best-fitting type is shown";
     }
 
     String sentences() {
@@ -99,7 +99,7 @@ final class RangeMargins {
         long passNew = rows.stream().filter(r -> r.whenNew() != null && r.whenNew() >= 0).count();
         long passAged = rows.stream().filter(r -> r.whenAged() != null && r.whenAged() >= 0).count();
         StringBuilder text = new StringBuilder("Distance left above the reserve on the worst operated day. ");
-        text.append(caption().replace("  °", " °")).append(" Of ").append(rows.size()).append(" routes, ").append(judged)
+        text.append(caption().replace("\n", ". ")).append(". Of ").append(rows.size()).append(" routes, ").append(judged)
                 .append(" could be judged; ").append(passNew).append(" pass with a new pack and ").append(passAged)
                 .append(" with an aged one.");
         rows.forEach(r -> text.append(' ').append(r.label()).append(": ").append(r.note()).append('.'));

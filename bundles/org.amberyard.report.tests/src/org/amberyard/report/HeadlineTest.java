@@ -66,16 +66,18 @@ class HeadlineTest {
 
     @Test
     void routesThatAllPass() {
-        assertEquals("Of 3 routes, 2 go electric in this plan and all of them manage the worst operated day with a new pack, "
-                + "and these still do once the pack has aged; 1 of the others cannot be served by any electric bus listed.",
+        assertEquals("Of 3 routes, 2 go electric in this plan. Charged overnight and between runs, all of them manage the "
+                + "worst operated day, with a new pack and with an aged one; "
+                + "1 of the others cannot be served by any electric bus listed.",
                 Headline.of(small, UnitSystem.US).get(0).routes());
     }
 
     @Test
     void routesOfWhichSomeFail() {
         StudyResult large = SampleDistrict.evaluated(SampleDistrict.large());
-        assertEquals("Of 18 routes, 12 go electric in this plan, but only 11 of them manage the worst operated day with a new "
-                + "pack, and 3 more fail once the pack has aged; 2 of the others cannot be served by any electric bus listed.",
+        assertEquals("Of 18 routes, 12 go electric in this plan. Charged overnight and between runs, only 11 of them manage the "
+                + "worst operated day with a new pack, and 3 more fail once the pack has aged; "
+                + "2 of the others cannot be served by any electric bus listed.",
                 Headline.of(large, UnitSystem.US).get(0).routes());
     }
 

@@ -40,17 +40,28 @@ final class RouteSentence {
         long unjudged = count(a -> a.electric() && a.fit().isEmpty());
         long fails = count(a -> a.electric() && a.fit().isPresent() && !a.passesNew(midday));
         long agedFails = count(a -> a.electric() && a.passesNew(midday) && !a.passesAged(midday));
-        long passing = electric - unjudged - fails;
-        return start + whenNew(electric, passing) + unjudgedPart(unjudged) + whenAged(agedFails, passing, electric);
+        String judged = start + unjudgedPart(unjudged);
+        if (unjudged == electric) {
+            return judged;
+        }
+        String habit = midday ? ". Charged overnight and between runs, " : ". Charged overnight, ";
+        return judged + habit + passing(electric - unjudged - fails, electric - unjudged, agedFails, unjudged > 0);
     }
 
-    private static String whenNew(long electric, long passing) {
-        String day = " the worst operated day with a new pack";
-        if (passing == electric) {
-            return electric == 1 ? " and manages" + day : " and all of them manage" + day;
+    private static String passing(long passing, long judged, long agedFails, boolean othersUnjudged) {
+        String them = othersUnjudged ? "those that can be judged" : "them";
+        String one = othersUnjudged ? "the one that can be judged" : "it";
+        String all = judged == 1 ? one : "all of " + them;
+        if (passing == 0) {
+            return all + (judged == 1 ? " fails" : " fail") + " the worst operated day even with a new pack";
         }
-        return passing == 0 ? ", but none of them manages" + day
-                : ", but only " + passing + " of them " + (passing == 1 ? "manages" : "manage") + day;
+        String who = passing == judged ? all : "only " + passing + " of " + them;
+        String day = who + (passing == 1 ? " manages" : " manage") + " the worst operated day";
+        if (agedFails == 0) {
+            return day + ", with a new pack and with an aged one";
+        }
+        String fails = (passing == judged ? ", but " : ", and ") + agedFails + (passing == judged ? "" : " more");
+        return day + " with a new pack" + fails + (agedFails == 1 ? " fails" : " fail") + " once the pack has aged";
     }
 
     private static String unjudgedPart(long unjudged) {
@@ -59,17 +70,6 @@ final class RouteSentence {
         }
         return unjudged == 1 ? ", 1 has no run or a bus of another body type and cannot be judged"
                 : ", " + unjudged + " have no run or a bus of another body type and cannot be judged";
-    }
-
-    private static String whenAged(long failing, long passingNew, long electric) {
-        if (passingNew == 0) {
-            return "";
-        }
-        if (failing == 0) {
-            return ", and " + (passingNew == 1 ? "that one still does" : "these still do") + " once the pack has aged";
-        }
-        String start = passingNew == electric ? ", but " + failing : ", and " + failing + " more";
-        return start + (failing == 1 ? " fails" : " fail") + " once the pack has aged";
     }
 
     private String others() {
