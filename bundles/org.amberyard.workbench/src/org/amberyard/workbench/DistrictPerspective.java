@@ -21,7 +21,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         String editors = layout.getEditorArea();
         layout.setEditorAreaVisible(true);
-        layout.addStandaloneView(HEADLINE, false, IPageLayout.TOP, 0.16f, editors);
+        layout.addStandaloneView(HEADLINE, false, IPageLayout.TOP, 0.17f, editors);
         layout.getViewLayout(HEADLINE).setCloseable(false);
         IFolderLayout money = layout.createFolder("money", IPageLayout.BOTTOM, 0.54f, editors);
         money.addView(ANNUAL);

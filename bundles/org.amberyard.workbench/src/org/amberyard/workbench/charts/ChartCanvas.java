@@ -16,6 +16,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.ScrollBar;
 
 /** Shows a chart, or says why there is none. The last picture stays until the next one has been painted. */
 public final class ChartCanvas extends Canvas {
@@ -29,9 +30,11 @@ public final class ChartCanvas extends Canvas {
 
     /** An empty canvas. */
     public ChartCanvas(Composite parent) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.V_SCROLL);
+        getVerticalBar().setVisible(false);
+        getVerticalBar().addListener(SWT.Selection, e -> redraw());
         addListener(SWT.Paint, e -> paint(e.gc));
-        addListener(SWT.Resize, e -> painting.resize());
+        addListener(SWT.Resize, e -> resized());
         addListener(SWT.MouseMove, this::tell);
         addListener(SWT.Dispose, e -> disposeImage());
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
@@ -83,8 +86,29 @@ public final class ChartCanvas extends Canvas {
             disposeImage();
             picture = next;
             image = next.image(getDisplay());
+            fitScrollBar();
             redraw();
         }
+    }
+
+    private void resized() {
+        painting.resize();
+        fitScrollBar();
+    }
+
+    private void fitScrollBar() {
+        int content = picture == null ? 0 : picture.height();
+        int shown = getClientArea().height;
+        ScrollBar bar = getVerticalBar();
+        bar.setVisible(content > shown && shown > 0);
+        bar.setMaximum(Math.max(1, content));
+        bar.setThumb(Math.max(1, Math.min(shown, content)));
+        bar.setIncrement(20);
+        bar.setPageIncrement(Math.max(1, shown));
+    }
+
+    private int scrolled() {
+        return getVerticalBar().isVisible() ? getVerticalBar().getSelection() : 0;
     }
 
     private void disposeImage() {
@@ -100,7 +124,7 @@ public final class ChartCanvas extends Canvas {
         gc.fillRectangle(area);
         if (image != null) {
             gc.setAlpha(message.isEmpty() ? 255 : FADED);
-            gc.drawImage(image, 0, 0);
+            gc.drawImage(image, 0, -scrolled());
             gc.setAlpha(255);
         }
         if (!message.isEmpty()) {
@@ -121,7 +145,7 @@ public final class ChartCanvas extends Canvas {
     }
 
     private void tell(Event event) {
-        String tip = picture == null ? null : picture.tip(event.x, event.y);
+        String tip = picture == null ? null : picture.tip(event.x, event.y + scrolled());
         if (!Objects.equals(tip, getToolTipText())) {
             setToolTipText(tip);
         }

@@ -20,6 +20,7 @@ final class ClimatePage extends StudyPage {
                 SitePackage.Literals.MONTH_CLIMATE);
         rows(columns, Messages.Table_calendars, this::study, StudyPackage.Literals.STUDY__CALENDARS,
                 SitePackage.Literals.SERVICE_CALENDAR);
+        columns.setWeights(11, 10);
         return columns;
     }
 }

@@ -22,7 +22,7 @@ final class DepotPage extends StudyPage {
                 DepotPackage.Literals.PORT_TYPE);
         rows(right, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
                 DepotPackage.Literals.SITE_WORK);
-        columns.setWeights(3, 3, 5);
+        columns.setWeights(29, 32, 45);
         return columns;
     }
 }

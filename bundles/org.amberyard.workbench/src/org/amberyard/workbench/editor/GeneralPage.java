@@ -23,7 +23,7 @@ final class GeneralPage extends StudyPage {
         one(columns, Messages.Table_settings, () -> study().getSettings(), StudyPackage.Literals.SETTINGS);
         one(columns, Messages.Table_emissions, () -> study().getEmissionFactors(),
                 StudyPackage.Literals.EMISSION_FACTORS);
-        left.setWeights(6, 5);
+        left.setWeights(7, 6);
         return columns;
     }
 }

@@ -3,6 +3,7 @@ package org.amberyard.workbench.editor;
 import java.util.List;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.emf.ecore.EClass;
@@ -10,7 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** Prices and how they move; the points of the path in focus stand at the right. */
+/** Prices and how they move; the points of the path in focus stand below the fuels. */
 final class PricesPage extends StudyPage {
 
     private EObject path;
@@ -23,22 +24,22 @@ final class PricesPage extends StudyPage {
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
         SashForm left = stack(columns);
-        SashForm middle = stack(columns);
         FeatureTable fuels = paths(left, Messages.Table_fuels, PricesPackage.Literals.FUEL_PRICE);
-        FeatureTable fluid = paths(left, Messages.Table_fluid, PricesPackage.Literals.FLUID_PRICE);
-        FeatureTable indexes = paths(middle, Messages.Table_indexes, PricesPackage.Literals.COST_INDEX);
-        FeatureTable packs = paths(left, Messages.Table_pack, PricesPackage.Literals.PACK_PRICE);
+        FeatureTable indexes = paths(columns, Messages.Table_indexes, PricesPackage.Literals.COST_INDEX);
+        SashForm right = stack(columns);
+        FeatureTable fluid = paths(right, Messages.Table_fluid, PricesPackage.Literals.FLUID_PRICE);
+        FeatureTable packs = paths(right, Messages.Table_pack, PricesPackage.Literals.PACK_PRICE);
         path = fuels.selected();
-        FeatureTable points = rows(columns, Messages.Table_points, () -> path,
+        FeatureTable points = rows(left, Messages.Table_points, () -> path,
                 PricesPackage.Literals.PRICE_PATH__POINTS, PricesPackage.Literals.PRICE_POINT);
         List.of(fuels, fluid, indexes, packs).forEach(t -> t.drives(() -> show(t.selected(), points)));
-        left.setWeights(5, 3, 3);
-        columns.setWeights(5, 5, 3);
+        left.setWeights(6, 4);
+        columns.setWeights(5, 5, 5);
         return columns;
     }
 
     private FeatureTable paths(Composite parent, String title, EClass type) {
-        return rows(parent, title, this::study, StudyPackage.Literals.STUDY__PRICES, type);
+        return rows(parent, title, list(StudyPackage.Literals.STUDY__PRICES, type), Columns.ownFirst(type));
     }
 
     private void show(EObject selected, FeatureTable points) {

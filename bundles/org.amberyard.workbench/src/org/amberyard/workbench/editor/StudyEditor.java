@@ -66,7 +66,10 @@ public final class StudyEditor extends EditorPart {
             tab.setText(kind.title());
             tab.setData(kind);
         }
-        folder.addListener(SWT.Selection, e -> shown());
+        folder.addListener(SWT.Selection, e -> {
+            shown();
+            shownPage().ifPresent(StudyPage::setFocus);
+        });
         folder.setSelection(0);
         shown();
     }

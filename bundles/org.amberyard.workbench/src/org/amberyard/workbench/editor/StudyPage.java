@@ -54,13 +54,19 @@ abstract class StudyPage {
 
     final FeatureTable rows(Composite parent, String title, Supplier<EObject> owner, EReference list, EClass type,
             EStructuralFeature... without) {
-        ElementList elements = new ElementList(site.session(), owner, list, type);
-        return keep(FeatureTable.ofRows(parent, site, title, elements, Columns.of(type, without)));
+        return rows(parent, title, new ElementList(site.session(), owner, list, type), Columns.of(type, without));
+    }
+
+    final FeatureTable rows(Composite parent, String title, ElementList elements, List<EStructuralFeature> columns) {
+        return keep(FeatureTable.ofRows(parent, site, title, elements, columns));
+    }
+
+    final ElementList list(EReference list, EClass type) {
+        return new ElementList(site.session(), this::study, list, type);
     }
 
     final FeatureTable transposed(Composite parent, String title, EReference list, EClass type) {
-        ElementList elements = new ElementList(site.session(), this::study, list, type);
-        return keep(FeatureTable.ofColumns(parent, site, title, elements, Columns.of(type)));
+        return keep(FeatureTable.ofColumns(parent, site, title, list(list, type), Columns.of(type)));
     }
 
     final FeatureTable one(Composite parent, String title, Supplier<EObject> element, EClass type,

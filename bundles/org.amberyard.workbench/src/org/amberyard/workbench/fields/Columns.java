@@ -26,6 +26,15 @@ public final class Columns {
         return columns;
     }
 
+    /** Columns of a kind, with those that set it apart from its relatives first. */
+    public static List<EStructuralFeature> ownFirst(EClass type) {
+        List<EStructuralFeature> columns = of(type);
+        List<EStructuralFeature> own = columns.stream().filter(type.getEStructuralFeatures()::contains).toList();
+        columns.removeAll(own);
+        columns.addAll(0, own);
+        return columns;
+    }
+
     private static boolean isColumn(EStructuralFeature feature) {
         boolean contains = feature instanceof EReference reference && reference.isContainment();
         return !feature.isMany() && !contains && feature.isChangeable();

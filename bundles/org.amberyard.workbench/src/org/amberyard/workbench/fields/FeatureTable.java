@@ -1,6 +1,7 @@
 package org.amberyard.workbench.fields;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -25,6 +26,8 @@ import org.eclipse.swt.widgets.ToolItem;
 /** A titled table of elements and their fields. Every table of the editor is one of these. */
 public final class FeatureTable {
 
+    private static final int TITLE_HEIGHT = 24;
+
     private final PageSite site;
     private final ElementModel model;
     private final ElementList list;
@@ -38,7 +41,7 @@ public final class FeatureTable {
         area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
-        GridLayoutFactory.fillDefaults().margins(8, 4).spacing(4, 2).numColumns(2).applyTo(area);
+        GridLayoutFactory.fillDefaults().margins(8, 3).spacing(4, 2).numColumns(2).applyTo(area);
         createTitle(title);
         grid = new Grid(area, model);
         grid.setData(FeatureTable.class.getName(), this);
@@ -46,6 +49,7 @@ public final class FeatureTable {
         grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
         grid.selection().onMove(this::tellMeaning);
         grid.addListener(SWT.FocusIn, e -> tellMeaning());
+        grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
         grid.setMenu(new TableMenu(this).menu());
     }
 
@@ -60,14 +64,23 @@ public final class FeatureTable {
             List<EStructuralFeature> features) {
         String corner = FieldInfo.classLabel(list.type());
         return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, features),
-                list);
+                list).besideLabels();
     }
 
     /** The fields of one element below each other. */
     public static FeatureTable ofOne(Composite parent, PageSite site, String title, Supplier<EObject> element,
             List<EStructuralFeature> features) {
         Supplier<List<EObject>> elements = () -> element.get() == null ? List.of() : List.of(element.get());
-        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features), null);
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features), null)
+                .besideLabels();
+    }
+
+    /** Begins where something can be entered, not at the labels. */
+    private FeatureTable besideLabels() {
+        if (model.columns() > 1) {
+            grid.goTo(0, 1);
+        }
+        return this;
     }
 
     /** The table that a control belongs to. */
@@ -87,20 +100,21 @@ public final class FeatureTable {
         label.setForeground(Palette.INK.color());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
         if (list == null) {
-            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, 26).align(SWT.BEGINNING, SWT.CENTER)
+            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, TITLE_HEIGHT).align(SWT.BEGINNING, SWT.CENTER)
                     .applyTo(label);
             return;
         }
         ToolBar tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
-        tool(tools, NLS.bind(Messages.Add_named, FieldInfo.classLabel(list.type()).toLowerCase()), Messages.Add_tip,
+        tool(tools, Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
                 this::addElement);
         tool(tools, Messages.Delete, Messages.Delete_tip, this::deleteElements);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, 26).applyTo(tools);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(tools);
     }
 
     private static void tool(ToolBar bar, String text, String tip, Runnable action) {
         ToolItem item = new ToolItem(bar, SWT.PUSH);
         item.setText(text);
+        item.setForeground(Palette.MUTED.color());
         item.setToolTipText(tip);
         item.addListener(SWT.Selection, e -> action.run());
     }

@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Menu_fillDown;
     public static String Menu_clear;
     public static String Menu_delete;
+    public static String Add;
     public static String Add_named;
     public static String Add_tip;
     public static String Change_block;

@@ -87,6 +87,12 @@ final class PropertyModel implements ElementModel {
         return column == 0;
     }
 
+    /** The fields of one element use the room that there is; elements of a list stand at their own width. */
+    @Override
+    public boolean stretchesLast() {
+        return columns.size() == 1 && isOfOneElement();
+    }
+
     @Override
     public int frozenColumns() {
         return 1;

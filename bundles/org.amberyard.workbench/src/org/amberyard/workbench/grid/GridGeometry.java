@@ -36,7 +36,7 @@ final class GridGeometry {
         GC gc = new GC(grid);
         try {
             gc.setFont(Fonts.TEXT.font());
-            rowHeight = gc.getFontMetrics().getHeight() + 8;
+            rowHeight = gc.getFontMetrics().getHeight() + 6;
             for (int column = 0; column < fitted.length; column++) {
                 boolean keep = sameColumns && setByUser[column];
                 fitted[column] = keep ? widths[column] : fittedWidth(gc, model, column);
@@ -58,7 +58,7 @@ final class GridGeometry {
     }
 
     private int fittedWidth(GC gc, GridModel model, int column) {
-        int width = headerWidth(gc, model.header(column));
+        int width = headerWidth(gc, model, model.header(column));
         for (int row = 0; row < Math.min(model.rows(), SAMPLE_ROWS); row++) {
             width = Math.max(width, gc.textExtent(model.text(row, column)).x);
         }
@@ -69,10 +69,10 @@ final class GridGeometry {
     }
 
     /** Width at which a header needs no more than its lines. */
-    private int headerWidth(GC gc, String header) {
+    private int headerWidth(GC gc, GridModel model, String header) {
         int longest = Arrays.stream(header.split(" ")).mapToInt(w -> gc.textExtent(w).x).max().orElse(0);
         int width = longest;
-        while (WrappedText.of(gc, header, width).lines().size() > MOST_HEADER_LINES - 1 && width < WIDEST) {
+        while (WrappedText.of(gc, header, width).lines().size() > model.headerLines() && width < WIDEST) {
             width += PADDING;
         }
         return width;

@@ -82,6 +82,11 @@ public interface GridModel {
         // a table that is only read has nothing to empty
     }
 
+    /** Lines that headers may take before columns grow wider for them. */
+    default int headerLines() {
+        return 2;
+    }
+
     /** True when the last column takes the width that the others leave. */
     default boolean stretchesLast() {
         return false;

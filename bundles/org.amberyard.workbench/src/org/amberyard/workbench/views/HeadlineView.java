@@ -1,6 +1,7 @@
 package org.amberyard.workbench.views;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -29,6 +30,10 @@ public final class HeadlineView extends ViewPart {
 
     private static final String CAUTIONS_COMMAND = "org.amberyard.workbench.cautions";
 
+    private static final Map<String, String> KEY_FIGURES = Map.of("plan", Messages.Key_plan, "present_cost",
+            Messages.Key_cost, "annual_equivalent", Messages.Key_perYear, "present_saving", Messages.Key_saving,
+            "greenhouse_gas_saving", Messages.Key_air);
+
     private StyledText answer;
     private Label state;
     private Grid plans;
@@ -41,19 +46,19 @@ public final class HeadlineView extends ViewPart {
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 6).spacing(14, 4).applyTo(area);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 4).spacing(14, 2).applyTo(area);
         createAnswer(area);
         plans = new Grid(area, new FindingsModel(List.of()));
         plans.markRow();
         plans.selection().onMove(this::showAnswer);
-        GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(520, SWT.DEFAULT).applyTo(plans);
+        GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(570, SWT.DEFAULT).applyTo(plans);
         createState(area);
         ActiveSession.follow(area, this::update);
     }
 
     private void createAnswer(Composite area) {
         answer = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI);
-        answer.setFont(Fonts.TEXT.font());
+        answer.setFont(Fonts.SMALL.font());
         answer.setForeground(Palette.INK.color());
         answer.setCaret(null);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(100, 40).applyTo(answer);
@@ -112,8 +117,7 @@ public final class HeadlineView extends ViewPart {
         shownUnits = units;
         headlines = Headline.of(result, units);
         int row = plans.selection().row();
-        plans.setModel(new ResultModel(ResultTables.headline(result, units), "plan", "present_cost",
-                "annual_equivalent", "present_saving", "greenhouse_gas_saving"));
+        plans.setModel(ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES));
         plans.setVisible(true);
         plans.goTo(row == 0 ? headlines.get(0).plan() : row, 0);
         showAnswer();
@@ -127,6 +131,7 @@ public final class HeadlineView extends ViewPart {
         int row = plans.selection().row();
         Headline headline = headlines.stream().filter(h -> h.plan() == row).findFirst().orElse(headlines.get(0));
         answer.setText(headline.text());
+        answer.setToolTipText(headline.text());
         answer.setStyleRange(HeadlineStyle.strong(headline.cost()));
     }
 

@@ -17,8 +17,15 @@ final class Messages extends NLS {
     public static String Headline_cautions;
     public static String Results_save;
     public static String Results_saveFailed;
+    public static String Key_plan;
+    public static String Key_cost;
+    public static String Key_perYear;
+    public static String Key_saving;
+    public static String Key_air;
     public static String Outline_calendars;
     public static String Outline_routes;
+    public static String Outline_service;
+    public static String Outline_tariff;
     public static String Outline_types;
     public static String Outline_buses;
     public static String Outline_works;

@@ -2,6 +2,7 @@ package org.amberyard.workbench.views;
 
 import java.text.NumberFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
@@ -14,12 +15,26 @@ final class ResultModel implements GridModel {
 
     private final ResultTable table;
     private final List<Integer> columns;
+    private final List<String> headers;
 
-    /** All columns, or those with the given names. */
-    ResultModel(ResultTable table, String... names) {
+    /** All columns of a table. */
+    ResultModel(ResultTable table) {
+        this(table, IntStream.range(0, table.columns().size()).boxed().toList(),
+                table.columns().stream().map(ResultColumn::header).toList());
+    }
+
+    private ResultModel(ResultTable table, List<Integer> columns, List<String> headers) {
         this.table = table;
-        this.columns = names.length == 0 ? IntStream.range(0, table.columns().size()).boxed().toList()
-                : List.of(names).stream().map(table::column).toList();
+        this.columns = columns;
+        this.headers = headers;
+    }
+
+    /** Some columns under other labels, by the columns' names. */
+    static ResultModel of(ResultTable table, Map<String, String> labels) {
+        List<Integer> columns = labels.keySet().stream().map(table::column).sorted().toList();
+        List<String> headers = columns.stream().map(table.columns()::get)
+                .map(c -> labels.get(c.name()) + (c.unit().isEmpty() ? "" : " (" + c.unit() + ")")).toList();
+        return new ResultModel(table, columns, headers);
     }
 
     private ResultColumn column(int column) {
@@ -38,7 +53,7 @@ final class ResultModel implements GridModel {
 
     @Override
     public String header(int column) {
-        return column(column).header();
+        return headers.get(column);
     }
 
     @Override

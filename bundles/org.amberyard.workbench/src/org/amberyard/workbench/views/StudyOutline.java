@@ -3,7 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.depot.Depot;
-import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
@@ -21,7 +21,7 @@ final class StudyOutline {
         List<OutlineNode> lines = new ArrayList<>();
         addSingle(lines, Messages.Outline_settings, study.getSettings());
         if (study.getSite() != null) {
-            addSingle(lines, ElementNames.withKind(study.getSite()), study.getSite());
+            addSingle(lines, FieldInfo.classLabel(study.getSite().eClass()), study.getSite());
             lines.add(OutlineNode.of(Messages.Outline_climate, PageKind.CLIMATE, study.getSite().getClimate()));
         }
         addSingle(lines, Messages.Outline_emissions, study.getEmissionFactors());
@@ -30,8 +30,8 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_buses, PageKind.BUSES, study.getBuses()));
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
         if (depot != null) {
-            addSingle(lines, ElementNames.withKind(depot), depot);
-            addSingle(lines, depot.getTariff() == null ? "" : ElementNames.withKind(depot.getTariff()), depot.getTariff());
+            addSingle(lines, Messages.Outline_service, depot);
+            addSingle(lines, Messages.Outline_tariff, depot.getTariff());
             lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
             lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
         }
