@@ -75,7 +75,7 @@ public final class CellEntry {
         text.setFont(Fonts.TEXT.font());
         text.setBackground(Palette.PAPER.color());
         text.setForeground(Palette.INK.color());
-        text.setMargins(GridGeometry.PADDING - 2, 2, GridGeometry.PADDING - 2, 0);
+        text.setMargins(GridGeometry.PADDING - 2, 1, GridGeometry.PADDING - 2, 0);
         text.setAlignment(grid.model().isFigure(row, column) ? SWT.RIGHT : SWT.LEFT);
         text.addListener(SWT.Traverse, this::traversed);
         text.addVerifyKeyListener(e -> e.doit = !arrow(e.keyCode, e.stateMask));

@@ -157,7 +157,7 @@ final class GridPainter {
             return;
         }
         Rectangle cell = geometry.cell(selection.row(), selection.column());
-        boolean active = grid.isFocusControl();
+        boolean active = grid.isFocusControl() || grid.entry().isOpen();
         gc.setForeground(active ? Palette.AMBER.color() : Palette.RULE.color());
         gc.setLineWidth(active ? 2 : 1);
         gc.setLineStyle(SWT.LINE_SOLID);

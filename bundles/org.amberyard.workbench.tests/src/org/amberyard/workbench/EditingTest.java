@@ -1,0 +1,196 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.study.Study;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Types into the study as a user does and looks at what comes of it. */
+@ExtendWith(WorkbenchExtension.class)
+class EditingTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void typedPriceChangesResultAndUndoBringsItBack(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            FuelPrice diesel = diesel(study.study());
+            double before = diesel.getPricePerL();
+            StudyResult earlier = study.result();
+            study.goTo(diesel, PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+
+            keys.type("6.5");
+            keys.press(SWT.CR);
+
+            StudyResult later = study.awaitResultAfter(earlier);
+            assertEquals(6.5, Unit.MONEY_PER_LITRE.show(diesel.getPricePerL(), UnitSystem.US), 1e-9);
+            assertNotEquals(earlier.baseline().measures().presentCost(), later.baseline().measures().presentCost());
+            assertTrue(display.syncCall(() -> study.editor().isDirty()));
+
+            keys.pressWith(SWT.CTRL, 'z');
+
+            StudyResult again = study.awaitResultAfter(later);
+            assertEquals(before, diesel.getPricePerL());
+            assertEquals(earlier.baseline().measures(), again.baseline().measures());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void refusedEntryStaysOpenAndKeepsTheStudy(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            FuelPrice diesel = diesel(study.study());
+            double before = diesel.getPricePerL();
+            Grid grid = study.goTo(diesel, PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+
+            keys.type("cheap");
+            keys.press(SWT.CR);
+
+            assertEquals(before, diesel.getPricePerL());
+            assertEquals("cheap", display.syncCall(() -> grid.entry().typed()));
+            String message = display.syncCall(() -> grid.entry().refusal());
+            assertTrue(message.startsWith("Price is “cheap”; it must be a number"), message);
+
+            keys.press(SWT.ESC);
+
+            assertFalse(display.syncCall(() -> grid.entry().isOpen()));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void numberOutsideItsLimitsIsRefusedInTheUsersUnits(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Grid grid = study.goTo(study.study().getRoutes().get(0).getRuns().get(0),
+                    RoutesPackage.Literals.RUN__DISTANCE_KM);
+
+            keys.type("-3");
+            keys.press(SWT.CR);
+
+            String message = display.syncCall(() -> grid.entry().refusal());
+            assertTrue(message.startsWith("Distance is “-3”; it must be"), message);
+            assertTrue(message.contains(" mi"), message);
+            keys.press(SWT.ESC);
+        }
+    }
+
+    @Test
+    void savedStudyReopensEqual(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            study.goTo(diesel(study.study()), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+            keys.type("4.75");
+            keys.press(SWT.CR);
+
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+            Study read = StudyFile.load(study.file());
+            assertTrue(display.syncCall(() -> EcoreUtil.equals(read, study.study())));
+
+            keys.pressWith(SWT.CTRL, 'z');
+
+            assertTrue(display.syncCall(() -> study.editor().isDirty()), "undo reaches back past the save");
+        }
+    }
+
+    @Test
+    void rowTypedAtTheEndIsAddedAndDeletedAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int routes = study.study().getRoutes().size();
+            Grid grid = study.goTo(study.study().getRoutes().get(0), RoutesPackage.Literals.ROUTE__NAME);
+            display.syncExec(() -> grid.goTo(routes, 0));
+
+            keys.type("r99");
+            keys.press(SWT.CR);
+
+            assertEquals(routes + 1, study.study().getRoutes().size());
+            Route added = study.study().getRoutes().get(routes);
+            assertEquals("r99", added.getName());
+
+            display.syncExec(() -> {
+                grid.goTo(routes, 0);
+                FeatureTable.of(grid).orElseThrow().deleteElements();
+            });
+
+            assertEquals(routes, study.study().getRoutes().size());
+        }
+    }
+
+    @Test
+    void pastedBlockIsOneStep(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Study content = study.study();
+            study.goTo(content.getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            copy(display, "2001\t2000\n2003\t2002\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            assertEquals(2001, content.getBuses().get(1).getModelYear());
+            assertEquals(2002, content.getBuses().get(2).getEngineModelYear());
+
+            keys.pressWith(SWT.CTRL, 'z');
+
+            assertEquals(2009, content.getBuses().get(1).getModelYear());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void blockWithOneBadCellChangesNothing(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            copy(display, "2001\t2000\n2003\tsoon\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            assertEquals(2009, study.study().getBuses().get(1).getModelYear());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    private static void copy(Display display, String text) {
+        display.syncExec(() -> {
+            Clipboard clipboard = new Clipboard(display);
+            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        });
+    }
+
+    private static FuelPrice diesel(Study study) {
+        return study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast).findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,158 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.session.Evaluation;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Looks at headline and charts while the study changes. */
+@ExtendWith(WorkbenchExtension.class)
+class ResultsTest {
+
+    /** Longest that the window may keep a user waiting. */
+    private static final long LONGEST_BLOCK_MS = 50;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void headlineFollowsAnEdit(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            String before = headline(display);
+
+            StudyResult earlier = study.result();
+            setDiesel(study, 3);
+            study.awaitResultAfter(earlier);
+
+            assertTrue(before.contains("Like for like"), before);
+            assertNotEquals(before, headline(display));
+        }
+    }
+
+    @Test
+    void chartRepaintsAfterAnEdit(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ChartCanvas canvas = display.syncCall(() -> find(shell(), ChartCanvas.class));
+            study.await(() -> canvas.chart().isPresent());
+            byte[] before = pixels(canvas);
+
+            StudyResult earlier = study.result();
+            setDiesel(study, 3);
+            study.awaitResultAfter(earlier);
+
+            assertTrue(distinct(before) > 20, "the chart is not blank");
+            study.await(() -> !Arrays.equals(before, pixels(canvas)));
+            assertFalse(display.syncCall(canvas::textAlternative).isBlank());
+        }
+    }
+
+    @Test
+    void studyWithErrorKeepsResultsAndSaysWhy(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            StudyResult before = study.result();
+
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study(),
+                    StudyPackage.Literals.STUDY__BASELINE, null)));
+            study.await(() -> study.session().evaluation().phase() == Evaluation.Phase.STALE);
+
+            assertEquals(before, study.result());
+            assertFalse(study.evaluation().reason().isBlank());
+
+            display.syncExec(study.session()::undo);
+            study.awaitResult();
+        }
+    }
+
+    @Test
+    void windowAnswersWhileResultsAreComputed(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            // The first edits load and compile classes; a user meets that once.
+            for (int i = 0; i < 10; i++) {
+                StudyResult earlier = study.result();
+                setDiesel(study, 1 + i / 10.0);
+                study.awaitResultAfter(earlier);
+            }
+            EventThreadWatch watch = new EventThreadWatch(display);
+            for (int i = 0; i < 5; i++) {
+                StudyResult earlier = study.result();
+                setDiesel(study, 2 + i / 10.0);
+                study.awaitResultAfter(earlier);
+                OpenStudy.pause(200);
+            }
+
+            long longest = watch.stop();
+            assertTrue(longest <= LONGEST_BLOCK_MS, "the window was away for " + longest + " ms");
+        }
+    }
+
+    private static void setDiesel(OpenStudy study, double pricePerL) {
+        study.display().syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
+                study.study().getPrices().get(0), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, pricePerL)));
+    }
+
+    private static Shell shell() {
+        return OpenStudy.page().getWorkbenchWindow().getShell();
+    }
+
+    private static String headline(Display display) {
+        return display.syncCall(() -> find(shell(), StyledText.class).getText());
+    }
+
+    private static byte[] pixels(ChartCanvas canvas) {
+        return canvas.getDisplay().syncCall(() -> {
+            Image image = new Image(canvas.getDisplay(), canvas.getSize().x, canvas.getSize().y);
+            GC gc = new GC(image);
+            canvas.print(gc);
+            gc.dispose();
+            byte[] data = image.getImageData().data;
+            image.dispose();
+            return data;
+        });
+    }
+
+    private static long distinct(byte[] data) {
+        boolean[] seen = new boolean[256];
+        for (byte b : data) {
+            seen[b & 0xFF] = true;
+        }
+        int count = 0;
+        for (boolean s : seen) {
+            count += s ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** The first visible control of a kind. */
+    private static <T extends Control> T find(Composite parent, Class<T> kind) {
+        for (Control child : parent.getChildren()) {
+            if (kind.isInstance(child) && child.isVisible()) {
+                return kind.cast(child);
+            }
+            T found = child instanceof Composite composite ? find(composite, kind) : null;
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+}
