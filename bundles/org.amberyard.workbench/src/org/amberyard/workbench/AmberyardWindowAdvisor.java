@@ -43,7 +43,14 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         keepOnScreen(shell);
         ActiveSession.follow(shell, session -> getWindowConfigurer().setTitle(
                 session.map(StudySession::title).map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
-        FirstStudy.open(getWindowConfigurer().getWindow().getActivePage());
+        // The window is on the screen before anything asks a question.
+        shell.getDisplay().asyncExec(() -> openFirstStudy(shell));
+    }
+
+    private void openFirstStudy(Shell shell) {
+        if (!shell.isDisposed()) {
+            FirstStudy.open(getWindowConfigurer().getWindow().getActivePage());
+        }
     }
 
     /** A window that was last used on a larger screen still has to be reached on this one. */

@@ -23,7 +23,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         layout.setEditorAreaVisible(true);
         layout.addStandaloneView(HEADLINE, false, IPageLayout.TOP, 0.17f, editors);
         layout.getViewLayout(HEADLINE).setCloseable(false);
-        IFolderLayout money = layout.createFolder("money", IPageLayout.BOTTOM, 0.54f, editors);
+        IFolderLayout money = layout.createFolder("money", IPageLayout.BOTTOM, 0.555f, editors);
         money.addView(ANNUAL);
         money.addView(CUMULATIVE);
         money.addView(RESULTS);

@@ -39,9 +39,13 @@ final class FindingsModel implements GridModel {
         Finding finding = findings.get(row);
         return switch (column) {
             case 0 -> kind(finding);
-            case 1 -> ElementNames.withKind(finding.element());
+            case 1 -> sentence(ElementNames.withKind(finding.element()));
             default -> finding.message();
         };
+    }
+
+    private static String sentence(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String kind(Finding finding) {

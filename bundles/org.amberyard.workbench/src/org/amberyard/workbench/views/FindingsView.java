@@ -4,8 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.part.ViewPart;
@@ -14,13 +19,26 @@ import org.eclipse.ui.part.ViewPart;
 public final class FindingsView extends ViewPart {
 
     private Grid grid;
+    private StyledText whole;
     private List<Finding> findings = List.of();
 
     @Override
     public void createPartControl(Composite parent) {
-        grid = new Grid(parent, new FindingsModel(findings));
+        Composite area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
+        grid = new Grid(area, new FindingsModel(findings));
         grid.markRow();
         grid.onOpen(this::open);
+        grid.selection().onMove(this::tellWhole);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(grid);
+        whole = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);
+        whole.setAlwaysShowScrollBars(false);
+        whole.setForeground(Palette.INK.color());
+        whole.setBackground(Palette.BAND.color());
+        whole.setMargins(8, 4, 8, 4);
+        whole.setCaret(null);
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, 60).applyTo(whole);
         ActiveSession.follow(grid, this::update);
     }
 
@@ -29,7 +47,14 @@ public final class FindingsView extends ViewPart {
         if (!next.equals(findings)) {
             findings = next;
             grid.setModel(new FindingsModel(findings));
+            tellWhole();
         }
+    }
+
+    /** Findings are sentences; the one in focus stands below the table at full length. */
+    private void tellWhole() {
+        int row = grid.selection().row();
+        whole.setText(row < findings.size() ? findings.get(row).message() : "");
     }
 
     private void open(Point place) {
