@@ -11,6 +11,7 @@ import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
@@ -45,6 +46,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
 
     @Override
     public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
         canvas = new ChartCanvas(parent);
         new ChartMenu(canvas);
         ActiveSession.follow(canvas, this::update);

@@ -19,6 +19,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
@@ -81,6 +82,12 @@ public final class FeatureTable {
             grid.goTo(0, 1);
         }
         return this;
+    }
+
+    /** The table that has the focus. */
+    public static Optional<FeatureTable> inFocus() {
+        Control focus = Display.getCurrent().getFocusControl();
+        return focus == null ? Optional.empty() : of(focus);
     }
 
     /** The table that a control belongs to. */

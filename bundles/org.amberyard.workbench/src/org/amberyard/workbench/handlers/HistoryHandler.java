@@ -2,6 +2,8 @@ package org.amberyard.workbench.handlers;
 
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.CellEntry;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.AbstractHandler;
@@ -34,7 +36,13 @@ public final class HistoryHandler extends AbstractHandler implements IExecutable
 
     @Override
     public Object execute(ExecutionEvent event) {
-        ActiveSession.get().ifPresent(back ? StudySession::undo : StudySession::redo);
+        Optional<CellEntry> typing = FeatureTable.inFocus().map(t -> t.grid().entry()).filter(CellEntry::isOpen);
+        if (typing.isPresent()) {
+            // What is being typed is the last thing that the user did.
+            typing.get().cancel();
+        } else {
+            ActiveSession.get().ifPresent(back ? StudySession::undo : StudySession::redo);
+        }
         return null;
     }
 

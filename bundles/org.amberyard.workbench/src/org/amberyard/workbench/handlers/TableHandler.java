@@ -1,15 +1,12 @@
 package org.amberyard.workbench.handlers;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 
 /** Does something with the table in focus; what it is stands behind the class name in the extension. */
 public final class TableHandler extends AbstractHandler implements IExecutableExtension {
@@ -26,12 +23,7 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
 
     @Override
     public Object execute(ExecutionEvent event) {
-        table().ifPresent(action);
+        FeatureTable.inFocus().ifPresent(action);
         return null;
-    }
-
-    private static Optional<FeatureTable> table() {
-        Control focus = Display.getCurrent().getFocusControl();
-        return focus == null ? Optional.empty() : FeatureTable.of(focus);
     }
 }

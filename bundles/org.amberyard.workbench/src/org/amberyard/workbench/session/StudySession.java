@@ -28,6 +28,7 @@ public final class StudySession {
     private final Recomputation recomputation;
     private final RecoveryKeeper recovery;
     private Path file;
+    private int revision;
     private boolean recovered;
     private Evaluation evaluation = Evaluation.NONE;
 
@@ -144,7 +145,13 @@ public final class StudySession {
         listeners.remove(listener);
     }
 
+    /** Counts the edits, undone ones too: as long as it is the same, the study is. */
+    public int revision() {
+        return revision;
+    }
+
     private void edited() {
+        revision++;
         recomputation.studyChanged();
         recovery.studyChanged();
         tell(l -> l.studyChanged(this));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -24,6 +25,7 @@ public final class FindingsView extends ViewPart {
 
     @Override
     public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);

@@ -1,9 +1,9 @@
 package org.amberyard.workbench.views;
 
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -21,10 +21,12 @@ public final class OutlineView extends ViewPart {
 
     private TreeViewer viewer;
     private StudySession shown;
+    private int revision;
     private boolean reading;
 
     @Override
     public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
         viewer = new TreeViewer(parent, SWT.SINGLE | SWT.V_SCROLL | SWT.H_SCROLL);
         viewer.getTree().setBackground(Palette.PAPER.color());
         viewer.setUseHashlookup(true);
@@ -36,18 +38,20 @@ public final class OutlineView extends ViewPart {
     }
 
     private void update(Optional<StudySession> session) {
-        List<OutlineNode> lines = session.map(s -> StudyOutline.of(s.study())).orElse(List.of());
-        boolean other = session.orElse(null) != shown;
-        shown = session.orElse(null);
-        reading = true;
-        Object[] open = viewer.getExpandedElements();
-        viewer.getTree().setRedraw(false);
-        viewer.setInput(lines);
-        if (!other) {
-            viewer.setExpandedElements(open);
+        StudySession next = session.orElse(null);
+        int nextRevision = session.map(StudySession::revision).orElse(0);
+        if (next == shown && nextRevision == revision) {
+            return;
         }
-        viewer.getTree().setRedraw(true);
+        reading = true;
+        if (next != shown) {
+            viewer.setInput(next);
+        } else {
+            viewer.refresh();
+        }
         reading = false;
+        shown = next;
+        revision = nextRevision;
     }
 
     private void selected(SelectionChangedEvent event) {
@@ -85,7 +89,7 @@ public final class OutlineView extends ViewPart {
 
         @Override
         public Object[] getElements(Object input) {
-            return ((List<?>) input).toArray();
+            return input instanceof StudySession session ? StudyOutline.of(session.study()).toArray() : new Object[0];
         }
 
         @Override

@@ -14,6 +14,7 @@ import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -40,6 +41,7 @@ public final class ResultsView extends ViewPart {
 
     @Override
     public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);

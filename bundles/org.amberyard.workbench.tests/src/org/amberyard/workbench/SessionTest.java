@@ -1,0 +1,88 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.amberyard.model.io.RecoveryFile;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.study.UnitChoice;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Looks at what a session keeps, and at what does not change when only the display does. */
+@ExtendWith(WorkbenchExtension.class)
+class SessionTest {
+
+    private static final long KEPT_WITHIN_MS = 20_000;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void unsavedChangesAreKeptAndGivenUpOnClose(Display display) throws Exception {
+        Path recovery;
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            recovery = RecoveryFile.of(study.file());
+            set(study, 2.5);
+
+            long end = System.currentTimeMillis() + KEPT_WITHIN_MS;
+            while (!Files.exists(recovery) && System.currentTimeMillis() < end) {
+                OpenStudy.pause(100);
+            }
+
+            Study kept = StudyFile.load(recovery);
+            assertEquals(2.5, ((FuelPrice) kept.getPrices().get(0)).getPricePerL());
+        }
+        assertFalse(Files.exists(recovery));
+    }
+
+    @Test
+    void unitsChangeTheDisplayOnly(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            var run = study.study().getRoutes().get(0).getRuns().get(0);
+            double stored = run.getDistanceKm();
+            Grid grid = study.goTo(run, RoutesPackage.Literals.RUN__DISTANCE_KM);
+            int column = display.syncCall(() -> grid.selection().column());
+            assertEquals("Distance (mi)", display.syncCall(() -> grid.model().header(column)));
+
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
+                    study.study().getSettings(), StudyPackage.Literals.SETTINGS__UNITS, UnitChoice.METRIC)));
+
+            assertEquals("Distance (km)", display.syncCall(() -> grid.model().header(column)));
+            assertEquals(stored, run.getDistanceKm());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(PageKind.class)
+    void everyPageShowsItsTables(PageKind page, Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.show(page);
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study(),
+                    StudyPackage.Literals.STUDY__NAME, "renamed")));
+
+            assertTrue(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    private static void set(OpenStudy study, double pricePerL) {
+        study.display().syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
+                study.study().getPrices().get(0), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, pricePerL)));
+    }
+}
