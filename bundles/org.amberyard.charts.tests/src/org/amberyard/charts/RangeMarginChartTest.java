@@ -44,7 +44,7 @@ class RangeMarginChartTest {
     void aRouteLeftToAnEngineShowsTheBestFitAndSaysSo() {
         List<RouteAnswer> baseline = RouteAnswer.of(result, 0);
         assertTrue(baseline.stream().noneMatch(RouteAnswer::electric));
-        assertEquals(result.bestFit(0), baseline.get(0).fit());
+        assertEquals(result.fits().best(0, true), baseline.get(0).fit());
         Chart chart = RangeMarginChart.of(result, 0, UnitSystem.US, ChartTheme.light());
         assertTrue(chart.textAlternative().contains("R01 · E226 °"), chart.textAlternative());
         assertTrue(chart.data().rows().stream().allMatch(r -> "no".equals(r.get(2))));

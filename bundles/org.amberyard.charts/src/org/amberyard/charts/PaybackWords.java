@@ -14,6 +14,7 @@ public final class PaybackWords {
      */
     public static String of(Payback payback, int lastYear) {
         return switch (payback.outcome()) {
+            case NO_DIFFERENCE -> "makes no difference in any year";
             case AT_ONCE -> "pays back at once";
             case AFTER -> "pays back after " + Figures.years(payback.years());
             case NEVER -> "does not pay back by the end of " + lastYear;

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.plan.RouteFits;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.testsupport.SampleDistrict;
 import org.junit.jupiter.api.Test;
@@ -15,14 +17,17 @@ class RouteSentenceTest {
     private final StudyResult result = SampleDistrict.evaluated(SampleDistrict.small());
 
     private StudyResult with(List<RouteFit> fits) {
-        return new StudyResult(result.input(), result.duty(), fits, result.plans(), result.comparisons());
+        RouteFits changed = new RouteFits(fits);
+        List<PlanResult> plans = result.plans().stream().map(p -> new PlanResult(p.plan(), p.fleet(), p.ledger(), p.air(),
+                p.demand(), p.service(), changed, p.measures())).toList();
+        return new StudyResult(result.input(), result.duty(), changed, plans, result.comparisons());
     }
 
     /** The fit of a route, with the outcome of the hopeless route R03. */
     private RouteFit failing(int route, int type) {
-        RouteFit bad = result.fit(2, 2).orElseThrow();
-        return new RouteFit(route, type, bad.worstMonth(), bad.newOvernight(), bad.newMidday(), bad.agedOvernight(),
-                bad.agedMidday(), 0, bad.verdict());
+        RouteFit bad = result.fits().of(2, 2).orElseThrow();
+        return new RouteFit(route, type, bad.batteryKw(), bad.worstMonth(), bad.newOvernight(), bad.newMidday(),
+                bad.agedOvernight(), bad.agedMidday(), bad.agedYears(), bad.agedHealth(), 0, bad.verdict());
     }
 
     @Test
@@ -33,7 +38,7 @@ class RouteSentenceTest {
 
     @Test
     void someCannotBeJudged() {
-        List<RouteFit> fits = new ArrayList<>(result.fits());
+        List<RouteFit> fits = new ArrayList<>(result.fits().list());
         fits.removeIf(f -> f.route() == 0);
         String text = new RouteSentence(with(fits), 1).text();
         assertTrue(text.startsWith("Of 3 routes, 2 go electric in this plan, 1 has no run or a bus of another body type and "

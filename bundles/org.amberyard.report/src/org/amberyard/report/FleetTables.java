@@ -59,7 +59,7 @@ final class FleetTables {
         return new TableDefinition<>("fleet_events", "What happens to the fleet", OfEvent::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
-                .text("event", "Event", "What happens: bought, sold, moved or pack replaced.", r -> kind(r.event()))
+                .text("event", "Event", "What happens: bought, sold, scrapped, moved or pack replaced.", r -> kind(r.event()))
                 .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
                 .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
                         r -> r.event() instanceof FleetEvent.Moved moved ? placeName(r, moved.from()) : null)
@@ -82,8 +82,8 @@ final class FleetTables {
         if (event instanceof FleetEvent.Bought) {
             return "bought";
         }
-        if (event instanceof FleetEvent.Sold) {
-            return "sold";
+        if (event instanceof FleetEvent.Sold sold) {
+            return sold.scrapped() ? "scrapped" : "sold";
         }
         return event instanceof FleetEvent.Moved ? "moved" : "pack replaced";
     }

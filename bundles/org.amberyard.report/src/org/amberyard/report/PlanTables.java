@@ -32,19 +32,19 @@ final class PlanTables {
                         "Present cost of the baseline less that of the plan; no figure for the baseline.",
                         r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()))
                 .text("simple_payback", "Simple payback",
-                        "Whether the undiscounted saving pays back: at once, after some time or never.",
+                        "Whether the undiscounted saving pays back: at once, after some time, never, or no difference in any year.",
                         r -> r.comparison().map(c -> words(c.simple())).orElse(null))
                 .optional("simple_payback_years", "Simple payback time", Unit.YEAR,
                         "Time after which it has paid back; no figure when it never does.",
                         r -> r.comparison().map(c -> years(c.simple())).orElse(OptionalDouble.empty()))
                 .text("discounted_payback", "Discounted payback",
-                        "Whether the discounted saving pays back: at once, after some time or never.",
+                        "Whether the discounted saving pays back: at once, after some time, never, or no difference in any year.",
                         r -> r.comparison().map(c -> words(c.discounted())).orElse(null))
                 .optional("discounted_payback_years", "Discounted payback time", Unit.YEAR,
                         "Time after which it has paid back; no figure when it never does.",
                         r -> r.comparison().map(c -> years(c.discounted())).orElse(OptionalDouble.empty()))
                 .number("greenhouse_gas", "Greenhouse gas", ColumnUnit.TONNE_OF_KG,
-                        "Tailpipes, heaters and power plants over the study.", r -> r.plan().measures().co2eKg())
+                        "Tailpipes and heaters, and power plants with line losses, over the study; making and delivering fuel is left out.", r -> r.plan().measures().co2eKg())
                 .optional("greenhouse_gas_saving", "Greenhouse gas saved", ColumnUnit.TONNE_OF_KG,
                         "That of the baseline less that of the plan; no figure for the baseline.",
                         r -> r.comparison().map(c -> OptionalDouble.of(c.co2eSavingKg())).orElse(OptionalDouble.empty()))
@@ -53,11 +53,12 @@ final class PlanTables {
                 .number("fuel", "Fuel", Unit.LITRE, "Fuel of engines and heaters over the study.",
                         r -> r.plan().measures().fuelL())
                 .number("electricity", "Electricity", Unit.KILOWATT_HOUR,
-                        "Energy at the meter for driving over the study.", r -> r.plan().measures().meterKwh());
+                        "Energy at the meter over the study, what ports draw at rest included.", r -> r.plan().measures().meterKwh());
     }
 
     private static String words(Payback payback) {
         return switch (payback.outcome()) {
+            case NO_DIFFERENCE -> "no difference";
             case AT_ONCE -> "at once";
             case AFTER -> "after some time";
             case NEVER -> "never";
@@ -65,7 +66,7 @@ final class PlanTables {
     }
 
     private static OptionalDouble years(Payback payback) {
-        return payback.outcome() == Payback.Outcome.NEVER ? OptionalDouble.empty() : OptionalDouble.of(payback.years());
+        return Double.isNaN(payback.years()) ? OptionalDouble.empty() : OptionalDouble.of(payback.years());
     }
 
     static TableDefinition<OfCategory> costByYear() {

@@ -116,7 +116,7 @@ final class ResultRows {
     /** A fit of an electric type on a route. */
     record OfFit(StudyResult result, RouteFit fit) {
         static List<OfFit> all(StudyResult result) {
-            return result.fits().stream().map(f -> new OfFit(result, f)).toList();
+            return result.fits().list().stream().map(f -> new OfFit(result, f)).toList();
         }
     }
 

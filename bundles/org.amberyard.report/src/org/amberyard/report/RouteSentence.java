@@ -84,7 +84,7 @@ final class RouteSentence {
     }
 
     private boolean servable(RouteAnswer answer) {
-        return result.fits().stream().anyMatch(f -> f.route() == answer.route() && f.whenNew(midday).passes());
+        return result.fits().list().stream().anyMatch(f -> f.route() == answer.route() && f.whenNew(midday).passes());
     }
 
     private long count(Predicate<RouteAnswer> which) {

@@ -22,7 +22,7 @@ final class RouteTables {
         table.text("route", "Route", "Name of the route.",
                 r -> r.result().input().duty().routes().get(r.fit().route()).name())
                 .text("type", "Type", "Electric vehicle type.", r -> r.result().input().types().get(r.fit().type()).name())
-                .text("worst_month", "Worst month", "Month of the worst operated day.",
+                .text("worst_month", "Worst month", "Month of the worst operated day for a new pack charged overnight only.",
                         r -> Month.of(r.fit().worstMonth() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH))
                 .number("need", "Energy needed", Unit.KILOWATT_HOUR, "Net battery energy of that day's runs.",
                         r -> r.fit().newOvernight().needKwh())
@@ -30,14 +30,18 @@ final class RouteTables {
                         "Energy that can be drawn from a full new pack on that day.",
                         r -> r.fit().newOvernight().usableKwh())
                 .number("usable_aged", "Usable when aged", Unit.KILOWATT_HOUR,
-                        "The same for a pack at its end-of-life capacity.", r -> r.fit().agedOvernight().usableKwh());
+                        "The same for a pack at the end of its service: just before it is replaced or the bus retires.", r -> r.fit().agedOvernight().usableKwh())
+                .number("aged_years", "Age of aged pack", Unit.YEAR, "Age of the pack at the end of its service.",
+                        r -> r.fit().agedYears())
+                .number("aged_health", "Health of aged pack", Unit.SHARE,
+                        "Present over nominal capacity of the pack at the end of its service.", r -> r.fit().agedHealth());
         margin(table, "new_overnight", "new pack, charged overnight only", RouteFit::newOvernight);
         margin(table, "new_midday", "new pack, charged between runs too", RouteFit::newMidday);
         margin(table, "aged_overnight", "aged pack, charged overnight only", RouteFit::agedOvernight);
         margin(table, "aged_midday", "aged pack, charged between runs too", RouteFit::agedMidday);
         return table.optional("first_failing_age", "First failing age", Unit.YEAR,
                 "Age at which the route first fails as the pack fades under the study's charging habit; no figure when it "
-                        + "does not before the pack is replaced.",
+                        + "does not in the pack's service.",
                 r -> r.fit().firstFailingAge() < 0 ? OptionalDouble.empty() : OptionalDouble.of(r.fit().firstFailingAge()))
                 .text("verdict", "Verdict", "The answer in a few words.", r -> r.fit().verdict().label());
     }
@@ -45,7 +49,7 @@ final class RouteTables {
     private static void margin(TableDefinition<OfFit> table, String name, String words,
             Function<RouteFit, BlockCheck.Outcome> outcome) {
         table.number("margin_" + name + "_energy", "Margin, " + words, Unit.KILOWATT_HOUR,
-                "Energy above the reserve at the lowest point of the day, negative when it fails: " + words + ".",
+                "Energy above the reserve at the lowest point of a week of the worst days, negative when it fails: " + words + ".",
                 r -> outcome.apply(r.fit()).marginKwh());
         table.number("margin_" + name + "_distance", "Margin, " + words, Unit.KILOMETRE,
                 "That margin as distance at the day's consumption: " + words + ".",

@@ -34,10 +34,10 @@ final class ServiceSentence {
 
     private static String spread(OptionalInt connected, OptionalInt spread, int baseYear) {
         if (spread.isPresent()) {
-            return "; even charging spread over the night exceeds it" + from(spread.getAsInt(), baseYear);
+            return "; even charging spread evenly over the time that buses stand exceeds it" + from(spread.getAsInt(), baseYear);
         }
         return connected.isEmpty() ? ""
-                : "; charging spread over the night, which takes a load-management system, stays within it";
+                : "; charging spread evenly over the time that buses stand, which takes a load-management system, stays within it";
     }
 
     private static String from(int year, int baseYear) {

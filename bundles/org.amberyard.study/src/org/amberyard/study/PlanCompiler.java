@@ -45,10 +45,16 @@ final class PlanCompiler {
     }
 
     private PlanInput plan(Plan plan) {
-        return new PlanInput(plan.getName(), plan.getReplacements().stream().map(this::replacement).toList(),
-                plan.getPortPurchases().stream().map(this::purchase).toList(),
-                plan.getWorkOrders().stream().map(this::order).toList(),
-                plan.getOneOffCosts().stream().map(this::oneOff).toList());
+        return new PlanInput(plan.getName(), plan.getReplacements().stream().filter(s -> studied(s.getYear())).map(this::replacement).toList(),
+                plan.getPortPurchases().stream().filter(s -> studied(s.getYear())).map(this::purchase).toList(),
+                plan.getWorkOrders().stream().filter(s -> studied(s.getYear())).map(this::order).toList(),
+                plan.getOneOffCosts().stream().filter(s -> studied(s.getYear())).map(this::oneOff).toList());
+    }
+
+    /** Steps outside the years of the study have no effect, as the finding on them says. */
+    private boolean studied(int calendarYear) {
+        int year = calendarYear - baseYear;
+        return year >= 0 && year < study.getSettings().getHorizonYears();
     }
 
     private PlanInput.Replacement replacement(Replacement step) {
@@ -74,7 +80,7 @@ final class PlanCompiler {
     private org.amberyard.core.money.Programme programme(Programme programme) {
         return new org.amberyard.core.money.Programme(programme.getName(), programme.getFirstYear() - baseYear,
                 programme.getLastYear() - baseYear, programme.getMaxBuses(), programme.getInfrastructureShare(),
-                programme.getCapPerPort(), programme.getBusAwards().stream().collect(Collectors.toMap(
+                programme.getCapPerPort(), programme.isScrapsOldBus(), programme.getBusAwards().stream().collect(Collectors.toMap(
                         a -> a.getBodyType().getLiteral(),
                         a -> new BusAward(a.getAmount(), a.getPriceDifferenceShare(), a.getCap()))));
     }

@@ -10,6 +10,7 @@ import org.amberyard.model.common.Month;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.Run;
+import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.site.ServiceCalendar;
 import org.amberyard.model.site.Site;
@@ -45,7 +46,7 @@ final class RouteCompiler {
     private static RunInput run(Run run) {
         return new RunInput(run.getName(), run.getDepartureMin(), run.getDurationMin(), run.getDistanceKm(),
                 run.getStops(), run.getDwellS(), run.getMeanRiders(), run.getTopSpeedKmh(), run.getClimbM(),
-                run.getLayover() == Layover.YARD, days(run.getCalendar()));
+                run.getLayover() == Layover.YARD, run.getKind() == RunKind.SUMMER, days(run.getCalendar()));
     }
 
     private static List<Integer> days(ServiceCalendar c) {

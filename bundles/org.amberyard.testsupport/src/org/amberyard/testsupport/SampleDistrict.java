@@ -78,7 +78,7 @@ public final class SampleDistrict {
         DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2), 45, withRoutes ? routes() : List.of(),
                 types.stream().map(VehicleTypeInput::spec).toList());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
-        Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000,
+        Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
                 Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));
         return new StudyInput("Sample district", "USD", 2026, years, money, duty, types, buses(withRoutes), depot(),
                 prices(), List.of(grant), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0);
@@ -106,7 +106,8 @@ public final class SampleDistrict {
     }
 
     private static RunInput run(String name, double departureMin, double km, boolean yard) {
-        return new RunInput(name, departureMin, 35 + 1.4 * km, km, 18, 18, 22, 72, 6 * km, yard, SCHOOL_DAYS);
+        return new RunInput(name, departureMin, 35 + 1.4 * km, km, 18, 18, 22, 72, 6 * km, yard, false,
+                SCHOOL_DAYS);
     }
 
     private List<BusInput> buses(boolean withRoutes) {

@@ -17,10 +17,13 @@ class ChargeWindowTest {
 
     @Test
     void portGivesWhatTheBusTakes() {
-        Port port = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
-        assertEquals(36, port.batteryKw(40), 1e-12);
-        assertEquals(54, port.batteryKw(90), 1e-12);
-        assertEquals(876, port.standbyKwhPerYear(), 1e-12);
+        Port direct = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
+        assertEquals(40, direct.batteryKw(40), 1e-12);
+        assertEquals(54, direct.batteryKw(90), 1e-12);
+        assertEquals(876, direct.standbyKwhPerYear(), 1e-12);
+        Port alternating = new Port("AC", false, 19.2, 0.9, 0, 0, 0, 10, 30, 0);
+        assertEquals(9, alternating.batteryKw(10), 1e-12);
+        assertEquals(19.2 * 0.9, alternating.batteryKw(22), 1e-12);
     }
 
     @Test

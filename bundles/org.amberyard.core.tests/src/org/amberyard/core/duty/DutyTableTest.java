@@ -25,7 +25,7 @@ class DutyTableTest {
     private static RunInput run(int daysInJanuary, double riders) {
         List<Integer> days = new ArrayList<>(Collections.nCopies(12, 0));
         days.set(0, daysInJanuary);
-        return new RunInput("AM", 390, 70, 25, 20, 20, riders, 64, 60, true, days);
+        return new RunInput("AM", 390, 70, 25, 20, 20, riders, 64, 60, true, false, days);
     }
 
     private static EnergyUse year(VehicleSpec vehicle, double lowC, double highC, RunInput run) {
@@ -126,5 +126,25 @@ class DutyTableTest {
         assertEquals(4, day.atHour(15), 1e-12);
         assertEquals(-3, day.atHour(10.5), 1e-12);
         assertEquals(day.atHour(0), day.atHour(24), 1e-12);
+    }
+
+    @Test
+    void extendedYearDaysAreDaysOfTheirOwn() {
+        RunInput summer = new RunInput("S", 480, 60, 10, 10, 20, 5, 64, 0, true, true, run(4, 2).daysByMonth());
+        DayTemperatures day = new DayTemperatures(10, 20);
+        Climate climate = new Climate(0, Collections.nCopies(12, new Climate.MonthWeather(day, day, day)));
+        DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
+                List.of(new RouteInput("R", "C", List.of(run(4, 2), summer))), List.of(DIESEL));
+        RouteUse use = DutyTable.of(input).use(0, 0).orElseThrow();
+        assertEquals(List.of("AM", "S"), use.days(0, true).map(d -> d.legs().get(0).name()).toList());
+        assertEquals(0, use.days(1, true).count());
+        assertEquals(4 * 25 + 4 * 10, use.year().km(), 1e-9);
+    }
+
+    @Test
+    void heatThatTheHeaterCannotBringIsCounted() {
+        EnergyUse deep = year(electric(Heater.Source.RESISTANCE, RECOVERY), -60, -60, run(1, 0));
+        double asked = 76 * (0.3 * deep.hours() + 0.003 * 20 + 0.1);
+        assertEquals(asked - deep.heatKwh(), deep.heatShortKwh(), 1e-9);
     }
 }

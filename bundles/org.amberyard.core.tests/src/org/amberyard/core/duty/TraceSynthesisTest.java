@@ -14,7 +14,7 @@ class TraceSynthesisTest {
     private final TraceSynthesis synthesis = new TraceSynthesis(new DriverStyle(0.7, 0.9));
 
     private static RunInput run(double km, double minutes, int stops, double topKmh, double climbM) {
-        return new RunInput("AM", 390, minutes, km, stops, 20, 20, topKmh, climbM, true, Collections.nCopies(12, 15));
+        return new RunInput("AM", 390, minutes, km, stops, 20, 20, topKmh, climbM, true, false, Collections.nCopies(12, 15));
     }
 
     @Property(tries = 200)
@@ -29,7 +29,7 @@ class TraceSynthesisTest {
     void aTightScheduleTakesLonger() {
         RunInput tight = run(30, 20, 20, 60, 0);
         double cruiseMin = 30 / 60.0 * 60;
-        assertTrue(synthesis.drivenMin(tight) > cruiseMin + 20 * 20 / 60.0);
+        assertTrue(synthesis.of(tight).totalS() / 60 > cruiseMin + 20 * 20 / 60.0);
     }
 
     @Test

@@ -15,7 +15,7 @@ class TractiveWorkTest {
     private static final RoadLoad BUS = new RoadLoad(10_000, 0.008, 4.5, 1.05, 1.2);
 
     private static DrivePattern drive(double km, int stops, double climbM) {
-        RunInput run = new RunInput("AM", 390, 200, km, stops, 20, 20, 65, climbM, true, Collections.nCopies(12, 15));
+        RunInput run = new RunInput("AM", 390, 200, km, stops, 20, 20, 65, climbM, true, false, Collections.nCopies(12, 15));
         return new TraceSynthesis(new DriverStyle(0.8, 1.0)).of(run);
     }
 

@@ -31,4 +31,10 @@ class PaybackTest {
         assertTrue(Double.isNaN(of(-1).years()));
         assertEquals(new Payback(Payback.Outcome.AT_ONCE, 0), of(0, 5, 2));
     }
+
+    @Test
+    void lessThanACentIsNoDifference() {
+        assertEquals(Payback.Outcome.NO_DIFFERENCE, of(0, -0.001, 0.002).outcome());
+        assertEquals(Payback.Outcome.AT_ONCE, of(-0.001, 5).outcome());
+    }
 }

@@ -27,7 +27,7 @@ class PricePathTest {
 
     @Test
     void programmePaysNeverMoreThanThePrice() {
-        Programme programme = new Programme("P", 0, 3, 5, 0.5, 100, Map.of("C",
+        Programme programme = new Programme("P", 0, 3, 5, 0.5, 100, false, Map.of("C",
                 new Programme.BusAward(500, 0.5, 10_000)));
         assertEquals(300, programme.forBus("C", 300, 300), 0);
         assertEquals(500 + 50, programme.forBus("C", 1000, 900), 0);

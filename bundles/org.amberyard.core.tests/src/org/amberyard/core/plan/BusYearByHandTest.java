@@ -1,7 +1,10 @@
 package org.amberyard.core.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.money.CostCategory;
@@ -19,7 +22,7 @@ class BusYearByHandTest {
 
     @Test
     void dieselBusInItsBaseYear() {
-        CostLedger ledger = PlanEvaluation.of(study, TinyDistrict.dieselPlan(), duty).ledger();
+        CostLedger ledger = TinyDistrict.evaluated(study, duty, 0).ledger();
         EnergyUse route = duty.use(0, TinyDistrict.DIESEL).orElseThrow().year();
         double fuelL = 0.95 * route.fuelL() + 100 * 1.8;
         double km = 0.95 * 180 * 2 * 24;
@@ -34,7 +37,7 @@ class BusYearByHandTest {
 
     @Test
     void electricBusInItsFirstYear() {
-        CostLedger ledger = PlanEvaluation.of(study, TinyDistrict.electricPlan(), duty).ledger();
+        CostLedger ledger = TinyDistrict.evaluated(study, duty, 1).ledger();
         double km = 0.95 * 180 * 2 * 24;
         double batteryKwh = 0.95 * duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().year().batteryKwh();
         double price = 330_000 * 0.99;
@@ -44,14 +47,14 @@ class BusYearByHandTest {
         assertEquals(-award / 1.025, ledger.amount(0, 1, CostCategory.FUNDING), CENT);
         assertEquals(batteryKwh / 0.88 * 0.105, ledger.amount(0, 1, CostCategory.ELECTRIC_ENERGY), CENT);
         assertEquals(km * 0.22, ledger.amount(0, 1, CostCategory.UPKEEP), CENT);
-        assertEquals(0.01 * 330_000, ledger.amount(0, 1, CostCategory.INSURANCE), CENT);
+        assertEquals(0.01 * 330_000 * Math.pow(0.99, 2), ledger.amount(0, 1, CostCategory.INSURANCE), CENT);
         double left = 3500 + (330_000 - 3500) * (1 - 3 / 15.0);
         assertEquals(-left * Math.pow(0.99, 4), ledger.amount(0, 3, CostCategory.BUS_VALUE_LEFT), CENT);
     }
 
     @Test
     void yardInItsFirstYear() {
-        CostLedger ledger = PlanEvaluation.of(study, TinyDistrict.electricPlan(), duty).ledger();
+        CostLedger ledger = TinyDistrict.evaluated(study, duty, 1).ledger();
         int yard = 3;
         assertEquals(2 * 15_000, ledger.amount(yard, 1, CostCategory.PORTS), CENT);
         assertEquals(2 * 6000, ledger.amount(yard, 3, CostCategory.PORTS), CENT, "hardware lives two years");
@@ -59,9 +62,12 @@ class BusYearByHandTest {
         assertEquals(9000, ledger.amount(yard, 1, CostCategory.TRAINING_AND_TOOLS), CENT);
         double portAward = Math.min(0.5 * 30_000 * 1.025, 2 * 5000) / 1.025;
         assertEquals(-portAward - 40_000, ledger.amount(yard, 1, CostCategory.FUNDING), CENT);
-        double dayKwh = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().coldestDays().get(0).batteryKwh() / 0.88;
+        List<DayBlock.Leg> legs = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().days(0, true).findFirst().orElseThrow().legs();
+        double middayKw = legs.get(0).use().batteryKwh() / 0.88 / ((860 - (390 + 70)) / 60.0);
+        double nightKw = legs.get(1).use().batteryKwh() / 0.88 / 7.25;
+        assertTrue(middayKw > nightKw, "the colder morning comes back in the shorter time");
         double standbyKw = 2 * 0.015;
-        assertEquals(12 * 5 * (dayKwh / 7.25 + standbyKw), ledger.amount(yard, 1, CostCategory.ELECTRIC_DEMAND), CENT);
+        assertEquals(12 * 5 * (middayKw + standbyKw), ledger.amount(yard, 1, CostCategory.ELECTRIC_DEMAND), CENT);
         assertEquals(1200, ledger.amount(yard, 1, CostCategory.ELECTRIC_FIXED), CENT);
         assertEquals(500, ledger.amount(yard, 1, CostCategory.PORT_FEES), CENT);
         double worksLeft = 80_000 * 27 / 30.0 + 2 * 9000 * 27 / 30.0 + 2 * 6000 * 0.5;

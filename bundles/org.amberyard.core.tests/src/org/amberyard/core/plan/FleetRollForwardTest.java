@@ -86,7 +86,8 @@ class FleetRollForwardTest {
         assertEquals(3, own.size());
         assertEquals(own.stream().mapToDouble(v -> v.use().km()).sum(), end.odometerKm(), 1e-6);
         assertEquals(own.stream().mapToDouble(VehicleYear::fullCycles).sum(), end.packCycles(), 1e-9);
-        assertEquals(own.get(0).use().batteryKwh() / 150, own.get(0).fullCycles(), 1e-12);
+        double drawnKwh = own.get(0).use().batteryKwh() + own.get(0).use().recoveredKwh();
+        assertEquals(drawnKwh / 150, own.get(0).fullCycles(), 1e-12);
     }
 
     @Test
@@ -100,7 +101,8 @@ class FleetRollForwardTest {
         assertEquals(2, packs.get(0).year(), "bought in year 1, limit reached in year 2");
         assertEquals(PackReplacement.Cause.CYCLE_LIMIT, packs.get(0).cause());
         assertEquals(150 * 250, packs.get(0).paid(), 1e-9);
-        assertEquals(0.5 * perYear, fleet.inYear(2).get(0).packCyclesEnd(), 1e-9);
+        assertEquals(2 * perYear, fleet.inYear(2).get(0).packCyclesEnd(), 1e-9);
+        assertEquals(0.5 * perYear, fleet.inYear(3).get(0).vehicle().packCycles(), 1e-9, "cycles beyond the limit are carried");
     }
 
     private StudyInput withSecondBus(BusInput bus) {

@@ -17,6 +17,7 @@ import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayTemperatures;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
@@ -49,6 +50,10 @@ final class TinyDistrict {
                 prices(), List.of(grant()), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0);
     }
 
+    static PlanResult evaluated(StudyInput study, DutyTable duty, int plan) {
+        return StudyEvaluation.of(study, duty).plans().get(plan);
+    }
+
     static StudyInput withPlans(StudyInput study, PlanInput... plans) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(),
@@ -77,7 +82,7 @@ final class TinyDistrict {
 
     static RunInput run(String name, double departureMin, double km) {
         List<Integer> days = Collections.nCopies(12, 15);
-        return new RunInput(name, departureMin, 70, km, 20, 20, 25, 64, 60, true, days);
+        return new RunInput(name, departureMin, 70, km, 20, 20, 25, 64, 60, true, false, days);
     }
 
     static VehicleBody body(double massKg) {
@@ -123,7 +128,7 @@ final class TinyDistrict {
     }
 
     private static Programme grant() {
-        return new Programme("Fund", 1, 2, 1, 0.5, 5000, Map.of("C", new Programme.BusAward(10_000, 0.5, 60_000)));
+        return new Programme("Fund", 1, 2, 1, 0.5, 5000, false, Map.of("C", new Programme.BusAward(10_000, 0.5, 60_000)));
     }
 
     private static GreenhouseGas air() {

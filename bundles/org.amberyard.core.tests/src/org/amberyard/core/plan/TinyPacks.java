@@ -6,9 +6,10 @@ import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.VehicleSpec;
 
-/** The tiny district with another pack. */
+/** The tiny district with another pack or heater. */
 final class TinyPacks {
     private TinyPacks() {
     }
@@ -18,9 +19,17 @@ final class TinyPacks {
     }
 
     static StudyInput withPack(StudyInput study, BatterySpec battery) {
+        ElectricSpec old = study.types().get(TinyDistrict.ELECTRIC).electric().orElseThrow();
+        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), old.heater(), battery));
+    }
+
+    static StudyInput withHeater(StudyInput study, Heater heater) {
+        ElectricSpec old = study.types().get(TinyDistrict.ELECTRIC).electric().orElseThrow();
+        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), heater, old.battery()));
+    }
+
+    private static StudyInput withSpec(StudyInput study, ElectricSpec spec) {
         VehicleTypeInput type = study.types().get(TinyDistrict.ELECTRIC);
-        ElectricSpec old = type.electric().orElseThrow();
-        ElectricSpec spec = new ElectricSpec(old.name(), old.body(), old.recovery(), old.heater(), battery);
         List<VehicleTypeInput> types = new ArrayList<>(study.types());
         types.set(TinyDistrict.ELECTRIC, new VehicleTypeInput(spec, type.prices(), type.acAcceptanceKw(),
                 type.dcAcceptanceKw(), type.successor()));

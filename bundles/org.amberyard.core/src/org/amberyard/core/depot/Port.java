@@ -5,7 +5,7 @@ package org.amberyard.core.depot;
  *
  * @param name name
  * @param direct true for direct current
- * @param powerKw largest power at the plug, kW
+ * @param powerKw largest power that the port draws at the meter, kW
  * @param efficiency energy into the battery over energy at the meter while charging
  * @param standbyW power drawn at all hours, W
  * @param hardwarePrice price of the hardware, base-date money
@@ -25,8 +25,13 @@ public record Port(String name, boolean direct, double powerKw, double efficienc
         return standbyW * HOURS_PER_YEAR / 1000;
     }
 
-    /** Power into the battery of a bus that takes at most a power from this kind of port, kW. */
+    /**
+     * Power into the battery of a bus, kW. With alternating current the bus's own charger sits behind the acceptance limit
+     * and loses the energy; with direct current the port does, before the limit.
+     *
+     * @param acceptanceKw largest power that the bus takes from this kind of port, kW
+     */
     public double batteryKw(double acceptanceKw) {
-        return Math.min(powerKw, acceptanceKw) * efficiency;
+        return direct ? Math.min(powerKw * efficiency, acceptanceKw) : Math.min(powerKw, acceptanceKw) * efficiency;
     }
 }

@@ -1,65 +1,71 @@
 package org.amberyard.core.duty;
 
+import java.util.Comparator;
 import org.amberyard.core.battery.BatterySpec;
 
 /**
- * Walks a bus through its day and finds how far its battery stays above the reserve.
+ * Walks a bus through a school week of equal days and finds how far its battery stays above the reserve.
  *
- * <p>The bus leaves with a full pack. Between runs it is charged when it stands at the yard, if midday charging is asked
- * for. The unit is the day's block, not the run.
+ * <p>The bus leaves with a full pack after the weekend. Between runs it is charged when it stands at the yard, if midday
+ * charging is asked for; at night it is charged for the hours of the charge window, which may not fill it. The unit is the
+ * day's block, not the run.
  *
- * @param batteryKwhPerHour power stored in the battery while plugged in, kW; zero for no midday charging
+ * @param batteryKw power into the battery while plugged in, kW
+ * @param nightHours hours of charging at night, h
+ * @param midday true when the bus is plugged in between runs at the yard
  * @param reserveShare share of the usable energy that planning keeps
  */
-public record BlockCheck(double batteryKwhPerHour, double reserveShare) {
+public record BlockCheck(double batteryKw, double nightHours, boolean midday, double reserveShare) {
+    private static final int DAYS_IN_A_ROW = 5;
 
     /**
-     * Outcome of one day.
+     * Outcome of a week.
      *
-     * @param usableKwh energy that can be drawn from the full pack on that day, kWh
-     * @param needKwh net energy of the day's runs, kWh
-     * @param marginKwh energy left above the reserve at the day's lowest point, kWh; negative when the duty fails
+     * @param usableKwh energy that can be drawn from the full pack on these days, kWh
+     * @param needKwh net energy of one day's runs, kWh
+     * @param marginKwh energy left above the reserve at the week's lowest point, kWh; negative when the duty fails, and then
+     *            that of the first day on which it does
      * @param marginKm that margin as distance at the day's consumption, km
      * @param worstRun run at whose end the charge is lowest
+     * @param days days driven before the duty fails, the failing one included; the whole week when it holds
+     * @param refilled true when every night fills the pack
      */
-    public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginKm, String worstRun) {
+    public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginKm, String worstRun,
+            int days, boolean refilled) {
 
-        /** True when the bus stays above the reserve all day. */
+        /** Worst first: what fails before what holds, what fails sooner first, then by margin. */
+        public static final Comparator<Outcome> WORST_FIRST = Comparator.comparing(Outcome::passes)
+                .thenComparing(Outcome::days).thenComparing(Outcome::marginKwh);
+
+        /** True when the bus stays above the reserve all week. */
         public boolean passes() {
             return marginKwh >= 0;
         }
-
-        /** Margin as a share of the usable energy. */
-        public double marginShare() {
-            return usableKwh > 0 ? marginKwh / usableKwh : 0;
-        }
     }
 
-    /** The day of a block with a battery of a health; the day must not be empty. */
+    /** A week of a day that is not empty, with a battery of a health. */
     public Outcome of(DayBlock day, BatterySpec battery, double health) {
         double usable = battery.usableKwh(health, day.coldestC());
-        double left = usable;
-        double lowest = usable;
-        String worst = "";
-        for (int i = 0; i < day.legs().size(); i++) {
-            DayBlock.Leg leg = day.legs().get(i);
-            left -= leg.use().batteryKwh();
-            if (left < lowest || worst.isEmpty()) {
-                lowest = left;
-                worst = leg.name();
-            }
-            left = Math.min(usable, left + chargedKwh(day, i));
+        BlockWalk walk = new BlockWalk(this, day, usable);
+        double reserve = reserveShare * usable;
+        boolean refilled = true;
+        int days = 0;
+        while (days < DAYS_IN_A_ROW && walk.lowestKwh() >= reserve) {
+            walk.day();
+            days++;
+            refilled &= walk.leftKwh() + batteryKw * nightHours >= usable;
+            walk.night();
         }
-        double margin = lowest - reserveShare * usable;
-        return new Outcome(usable, day.batteryKwh(), margin, margin * day.km() / day.batteryKwh(), worst);
+        double margin = walk.lowestKwh() - reserve;
+        double need = day.batteryKwh();
+        return new Outcome(usable, need, margin, need > 0 ? margin * day.km() / need : 0, walk.worstRun(),
+                days, refilled);
     }
 
-    private double chargedKwh(DayBlock day, int leg) {
-        DayBlock.Leg now = day.legs().get(leg);
-        if (!now.yardAfter() || leg + 1 >= day.legs().size()) {
-            return 0;
-        }
-        double standingMin = Math.max(0, day.legs().get(leg + 1).departureMin() - now.arrivalMin());
-        return batteryKwhPerHour * standingMin / 60;
+    /** What is charged on a day that starts with a full, new pack: between runs, and in the night after it. */
+    public DayCharging charging(DayBlock day, BatterySpec battery) {
+        BlockWalk walk = new BlockWalk(this, day, battery.usableKwh(1, day.coldestC()));
+        walk.day();
+        return new DayCharging(walk.sessions(), walk.missingKwh());
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * One bus's day on a route: its runs with the energy that each takes and where the bus stands after it.
  *
- * @param legs runs of the day in order; empty on a month without service
+ * @param legs runs of the day in order; at least one
  */
 public record DayBlock(List<Leg> legs) {
 
@@ -27,11 +27,6 @@ public record DayBlock(List<Leg> legs) {
         legs = List.copyOf(legs);
     }
 
-    /** True when the bus does not run. */
-    public boolean isEmpty() {
-        return legs.isEmpty();
-    }
-
     /** Distance of the day, km. */
     public double km() {
         return legs.stream().mapToDouble(l -> l.use().km()).sum();
@@ -44,8 +39,6 @@ public record DayBlock(List<Leg> legs) {
 
     /** Coldest outside air of the day's runs, °C. */
     public double coldestC() {
-        return legs.stream().mapToDouble(Leg::outsideC).min().orElse(BLANK_C);
+        return legs.stream().mapToDouble(Leg::outsideC).min().orElseThrow();
     }
-
-    private static final double BLANK_C = 15;
 }

@@ -60,15 +60,25 @@ public final class DutyTable {
             return Optional.empty();
         }
         EnergyUse year = EnergyUse.ZERO;
-        List<DayBlock> coldest = new ArrayList<>();
-        List<DayBlock> hottest = new ArrayList<>();
+        List<RouteUse.DesignDay> days = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {
             Climate.MonthWeather weather = input.climate().months().get(month);
             year = year.plus(monthUse(runs, vehicle, month, weather.normal()));
-            coldest.add(block(runs, vehicle, month, weather.coldest()));
-            hottest.add(block(runs, vehicle, month, weather.hottest()));
+            for (boolean extendedYear : new boolean[] {false, true}) {
+                List<RunEnergy> driven = drivenTogether(runs, month, extendedYear);
+                if (!driven.isEmpty()) {
+                    days.add(new RouteUse.DesignDay(month, true, block(driven, vehicle, weather.coldest())));
+                    days.add(new RouteUse.DesignDay(month, false, block(driven, vehicle, weather.hottest())));
+                }
+            }
         }
-        return Optional.of(new RouteUse(year, coldest, hottest));
+        return Optional.of(new RouteUse(year, days));
+    }
+
+    /** Runs that one day of a month can ask of the bus: a school day's, or an extended-year day's. */
+    private static List<RunEnergy> drivenTogether(List<RunEnergy> runs, int month, boolean extendedYear) {
+        return runs.stream().filter(r -> r.run().extendedYear() == extendedYear && r.run().daysByMonth().get(month) > 0)
+                .toList();
     }
 
     private static EnergyUse monthUse(List<RunEnergy> runs, VehicleSpec vehicle, int month, DayTemperatures day) {
@@ -82,16 +92,14 @@ public final class DutyTable {
         return sum;
     }
 
-    private static DayBlock block(List<RunEnergy> runs, VehicleSpec vehicle, int month, DayTemperatures day) {
+    private static DayBlock block(List<RunEnergy> runs, VehicleSpec vehicle, DayTemperatures day) {
         List<DayBlock.Leg> legs = new ArrayList<>();
         for (RunEnergy run : runs) {
             RunInput plan = run.run();
-            if (plan.daysByMonth().get(month) > 0) {
-                double outsideC = day.atHour(plan.middleHour());
-                EnergyUse use = run.use(vehicle, outsideC);
-                legs.add(new DayBlock.Leg(plan.name(), plan.departureMin(), plan.departureMin() + use.hours() * 60,
-                        plan.yardAfter(), outsideC, use));
-            }
+            double outsideC = day.atHour(plan.middleHour());
+            EnergyUse use = run.use(vehicle, outsideC);
+            legs.add(new DayBlock.Leg(plan.name(), plan.departureMin(), plan.departureMin() + use.hours() * 60,
+                    plan.yardAfter(), outsideC, use));
         }
         return new DayBlock(legs);
     }

@@ -14,9 +14,4 @@ public record RouteInput(String name, String bodyType, List<RunInput> runs) {
     public RouteInput {
         runs = List.copyOf(runs);
     }
-
-    /** Distance driven in a year, km. */
-    public double kmPerYear() {
-        return runs.stream().mapToDouble(r -> r.distanceKm() * r.daysPerYear()).sum();
-    }
 }

@@ -1,18 +1,33 @@
 package org.amberyard.core.duty;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What one route takes of one vehicle type.
  *
  * @param year use in a year of service, every day by the same bus
- * @param coldestDays block of the coldest operated day in each month from January to December
- * @param hottestDays block of the hottest operated day in each month
+ * @param designDays blocks of the design days: for each month that is driven its coldest and its hottest operated day, a
+ *            school day and a day of the extended-year programme apart
  */
-public record RouteUse(EnergyUse year, List<DayBlock> coldestDays, List<DayBlock> hottestDays) {
+public record RouteUse(EnergyUse year, List<DesignDay> designDays) {
+
+    /**
+     * A day on which the duty must hold.
+     *
+     * @param month month, 0 for January
+     * @param cold true for the coldest day, false for the hottest
+     * @param block the bus's day; never empty
+     */
+    public record DesignDay(int month, boolean cold, DayBlock block) {
+    }
 
     public RouteUse {
-        coldestDays = List.copyOf(coldestDays);
-        hottestDays = List.copyOf(hottestDays);
+        designDays = List.copyOf(designDays);
+    }
+
+    /** Design days of one month and one end of the thermometer. */
+    public Stream<DayBlock> days(int month, boolean cold) {
+        return designDays.stream().filter(d -> d.month() == month && d.cold() == cold).map(DesignDay::block);
     }
 }

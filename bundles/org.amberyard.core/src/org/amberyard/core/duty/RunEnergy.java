@@ -33,7 +33,7 @@ final class RunEnergy {
         return new EnergyUse(run.distanceKm(), hours, work.drivingKwh() / body.drivelineEfficiency(),
                 work.recoverableKwh() * vehicle.recovery().efficiency(), work.frictionKwh(), body.auxiliaryKw() * hours,
                 vehicle.heater().electricKwh(heat, outsideC), body.cabin().coolingKwh(outsideC, hours), 0,
-                vehicle.heater().fuelL(heat));
+                vehicle.heater().fuelL(heat), asked - heat);
     }
 
     private EnergyUse engineUse(EngineSpec vehicle, double outsideC) {
@@ -43,7 +43,7 @@ final class RunEnergy {
         double auxiliary = body.auxiliaryKw() * hours;
         double cooling = body.cabin().coolingKwh(outsideC, hours);
         return new EnergyUse(run.distanceKm(), hours, traction, 0, work.frictionKwh(), auxiliary, 0, cooling,
-                vehicle.fuelL(traction + auxiliary + cooling, hours), 0);
+                vehicle.fuelL(traction + auxiliary + cooling, hours), 0, 0);
     }
 
     private TractiveWork work(VehicleBody body, double outsideC, BrakeRecovery recovery) {

@@ -15,27 +15,19 @@ import java.util.List;
  * @param topSpeedKmh cruising speed that the roads allow, km/h
  * @param climbM total climb, m; descended again within the run
  * @param yardAfter true when the bus stands at the yard until its next run
+ * @param extendedYear true for a run of the extended-year programme, whose days are not school days
  * @param daysByMonth days of service from January to December
  */
 public record RunInput(String name, double departureMin, double durationMin, double distanceKm, int stops, double dwellS,
-        double meanRiders, double topSpeedKmh, double climbM, boolean yardAfter, List<Integer> daysByMonth) {
+        double meanRiders, double topSpeedKmh, double climbM, boolean yardAfter, boolean extendedYear,
+        List<Integer> daysByMonth) {
 
     public RunInput {
         daysByMonth = List.copyOf(daysByMonth);
     }
 
-    /** Scheduled time in hours. */
-    public double hours() {
-        return durationMin / 60;
-    }
-
     /** Clock hour at the middle of the run. */
     public double middleHour() {
         return (departureMin + durationMin / 2) / 60;
-    }
-
-    /** Days of service in a year. */
-    public int daysPerYear() {
-        return daysByMonth.stream().mapToInt(Integer::intValue).sum();
     }
 }

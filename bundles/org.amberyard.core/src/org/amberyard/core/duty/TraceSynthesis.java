@@ -41,11 +41,6 @@ public final class TraceSynthesis {
         return new DrivePattern(pieces);
     }
 
-    /** Time that the run takes when driven in this style, min; more than scheduled when the schedule is too tight. */
-    public double drivenMin(RunInput run) {
-        return of(run).totalS() / 60;
-    }
-
     private static double grade(double climbM, double roadM) {
         double sine = Math.min(STEEPEST_SINE, climbM / roadM);
         return sine / Math.sqrt(1 - sine * sine);

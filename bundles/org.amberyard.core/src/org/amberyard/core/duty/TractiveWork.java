@@ -53,7 +53,7 @@ public record TractiveWork(double drivingKwh, double recoverableKwh, double fric
                 BrakeRecovery recovery) {
             double rolling = load.rollingN(grade);
             double drag = load.dragN(speed);
-            double powerW = (rolling + drag + load.climbingN(grade) + load.inertiaN(acceleration)) * speed;
+            double powerW = load.forceN(speed, acceleration, grade) * speed;
             rollingJ += rolling * speed * seconds;
             dragJ += drag * speed * seconds;
             if (powerW >= 0) {

@@ -3,7 +3,7 @@ package org.amberyard.core.money;
 /** The tree of cost categories: every amount of a study stands in exactly one leaf. Credits are negative costs. */
 public enum CostCategory {
     BUS_PURCHASE(Group.CAPITAL, FlowTime.START, "Bus purchase"),
-    BATTERY_REPLACEMENT(Group.CAPITAL, FlowTime.START, "Battery replacement"),
+    BATTERY_REPLACEMENT(Group.CAPITAL, FlowTime.RUNNING, "Battery replacement"),
     PORTS(Group.CAPITAL, FlowTime.START, "Charging ports"),
     SITE_WORKS(Group.CAPITAL, FlowTime.START, "Site works"),
     TRAINING_AND_TOOLS(Group.CAPITAL, FlowTime.START, "Training and tools"),

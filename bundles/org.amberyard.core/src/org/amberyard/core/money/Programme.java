@@ -11,10 +11,11 @@ import java.util.Map;
  * @param maxBuses most buses paid for in the whole study
  * @param infrastructureShare share paid of ports and site works
  * @param capPerPort most paid per port
- * @param busAwards what is paid per bus, by trade letter of the body type
+ * @param scrapsOldBus true when the outgoing bus must be scrapped, so that it brings no sale
+ * @param busAwards what is paid per electric bus, by trade letter of the body type
  */
 public record Programme(String name, int firstYear, int lastYear, int maxBuses, double infrastructureShare,
-        double capPerPort, Map<String, BusAward> busAwards) {
+        double capPerPort, boolean scrapsOldBus, Map<String, BusAward> busAwards) {
 
     /**
      * What is paid for one bus.
@@ -35,7 +36,7 @@ public record Programme(String name, int firstYear, int lastYear, int maxBuses, 
         return year >= firstYear && year <= lastYear;
     }
 
-    /** Paid for one bus; never more than its price. All money is of the year of payment. */
+    /** Paid for one electric bus; never more than its price. All money is of the year of payment. */
     public double forBus(String bodyType, double price, double likeForLikePrice) {
         BusAward award = busAwards.get(bodyType);
         if (award == null) {

@@ -1,10 +1,10 @@
 package org.amberyard.core.plan;
 
+import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.FlowTime;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.Payback;
-import org.amberyard.core.money.CostCategory;
 
 /**
  * A plan against the baseline. What is left at the end of the study counts in the present cost but not in the payback: a
@@ -25,18 +25,18 @@ public record Comparison(int plan, double presentSaving, Payback simple, Payback
                 payback(plan.ledger(), baseline.ledger(), true), air);
     }
 
+    /** Points in time are the start of each year, after its purchases, and its end; discounting follows the study's timing. */
     private static Payback payback(CostLedger plan, CostLedger baseline, boolean discounted) {
         int points = 2 * plan.years();
         double[] times = new double[points];
         double[] saving = new double[points];
         double sum = 0;
-        for (int year = 0; year < plan.years(); year++) {
-            for (FlowTime time : new FlowTime[] {FlowTime.START, FlowTime.RUNNING}) {
-                int point = 2 * year + time.ordinal();
-                times[point] = time.years(year, plan.rules().midYear());
-                sum += cost(baseline, year, time, discounted) - cost(plan, year, time, discounted);
-                saving[point] = sum;
-            }
+        for (int point = 0; point < points; point++) {
+            int year = point / 2;
+            FlowTime time = point % 2 == 0 ? FlowTime.START : FlowTime.RUNNING;
+            times[point] = time.years(year, false);
+            sum += cost(baseline, year, time, discounted) - cost(plan, year, time, discounted);
+            saving[point] = sum;
         }
         return Payback.of(times, saving);
     }

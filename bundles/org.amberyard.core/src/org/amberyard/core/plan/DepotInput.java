@@ -34,16 +34,16 @@ public record DepotInput(List<Port> ports, List<SiteWork> works, TariffInput tar
         works = List.copyOf(works);
     }
 
-    /** Power into the battery at the port type that charges this vehicle type fastest, kW. */
-    public double fastestBatteryKw(VehicleTypeInput type) {
-        return ports.stream()
-                .mapToDouble(p -> p.batteryKw(p.direct() ? type.dcAcceptanceKw() : type.acAcceptanceKw()))
-                .max().orElse(0);
+    /**
+     * Power into the battery that every bus of a type can count on, kW: that of the best AC port among some port types,
+     * else, where there is none or the bus does not take AC, of the best DC port. DC ports are too few to count on.
+     */
+    public static double batteryKw(List<Port> ports, VehicleTypeInput type) {
+        double alternating = best(ports, false, type.acAcceptanceKw());
+        return alternating > 0 ? alternating : best(ports, true, type.dcAcceptanceKw());
     }
 
-    /** Power into the battery at the best AC port, where there is one, else at the best DC port, kW. */
-    public double everyBusBatteryKw(VehicleTypeInput type) {
-        return ports.stream().filter(p -> !p.direct()).mapToDouble(p -> p.batteryKw(type.acAcceptanceKw())).max()
-                .orElseGet(() -> fastestBatteryKw(type));
+    private static double best(List<Port> ports, boolean direct, double acceptanceKw) {
+        return ports.stream().filter(p -> p.direct() == direct).mapToDouble(p -> p.batteryKw(acceptanceKw)).max().orElse(0);
     }
 }

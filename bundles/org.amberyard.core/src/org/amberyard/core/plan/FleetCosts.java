@@ -3,13 +3,14 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 
-/** Costs that belong to a place in the fleet: buying, selling, packs, fuel, energy, upkeep, insurance and fees. */
+/** Costs that belong to a place in the fleet: buying, selling, packs, fuel, upkeep, insurance and fees. */
 final class FleetCosts {
     private final StudyInput study;
     private final FleetHistory fleet;
@@ -44,8 +45,9 @@ final class FleetCosts {
         if (event instanceof FleetEvent.Bought bought) {
             ledger.add(event.place(), year, CostCategory.BUS_PURCHASE, price(bought.vehicle().type(), year));
         } else if (event instanceof FleetEvent.Sold sold) {
-            double value = value(sold.vehicle(), year, CostCategory.BUS_SALE, year) + packValue(sold.vehicle());
-            ledger.add(event.place(), year, CostCategory.BUS_SALE, -value);
+            double value = value(sold.vehicle(), year, CostCategory.BUS_SALE, year)
+                    + packValue(sold.vehicle(), year, CostCategory.BUS_SALE);
+            ledger.add(event.place(), year, CostCategory.BUS_SALE, sold.scrapped() ? 0 : -value);
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
             ledger.add(event.place(), year, CostCategory.BATTERY_REPLACEMENT, replaced.paid());
         }
@@ -68,17 +70,21 @@ final class FleetCosts {
                 * busIndex(vehicle.type(), year, time);
     }
 
-    private double packValue(Vehicle vehicle) {
-        return study.types().get(vehicle.type()).electric().map(ElectricSpec::battery)
-                .map(b -> vehicle.packPaid() * PackReplacement.lifeLeft(b, vehicle.packYears(), vehicle.packCycles()))
-                .orElse(0.0);
+    /** What is left of a replacement pack, at the price of a new one then; the pack that the bus came with is part of the bus. */
+    private double packValue(Vehicle vehicle, int year, CostCategory category) {
+        Optional<BatterySpec> pack = study.types().get(vehicle.type()).electric().map(ElectricSpec::battery)
+                .filter(b -> vehicle.packPaid() > 0);
+        double price = study.prices().pack().at(year, study.money().time(category, year));
+        return pack.map(b -> b.nominalKwh() * price
+                * PackReplacement.lifeLeft(b, vehicle.packYears(), vehicle.packCycles())).orElse(0.0);
     }
 
     private void addWhatIsLeft(int place, Vehicle vehicle) {
         int last = study.years() - 1;
         double left = value(vehicle, study.years(), CostCategory.BUS_VALUE_LEFT, last);
         ledger.add(place, last, CostCategory.BUS_VALUE_LEFT, -left);
-        ledger.add(place, last, CostCategory.PACK_LIFE_LEFT, -packValue(vehicle));
+        ledger.add(place, last, CostCategory.PACK_LIFE_LEFT,
+                -packValue(vehicle, last, CostCategory.PACK_LIFE_LEFT));
     }
 
     private void addYear(VehicleYear record) {
@@ -89,7 +95,6 @@ final class FleetCosts {
             add(record, CostCategory.EXHAUST_FLUID, fluidL * study.prices().exhaustFluid().at(record.year(), time));
         });
         addFuel(record, CostCategory.HEATER_FUEL, FuelKind.DIESEL, record.use().heaterFuelL());
-        addEnergy(record);
         addUpkeep(record);
     }
 
@@ -100,19 +105,14 @@ final class FleetCosts {
         }
     }
 
-    private void addEnergy(VehicleYear record) {
-        double time = study.money().time(CostCategory.ELECTRIC_ENERGY, record.year());
-        double index = study.prices().index(PriceDeck.Subject.ELECTRIC_ENERGY, record.year(), time);
-        add(record, CostCategory.ELECTRIC_ENERGY, study.depot().tariff().year(record.meterKwh(), 0).energy() * index);
-    }
-
     private void addUpkeep(VehicleYear record) {
         VehiclePrices prices = study.types().get(record.vehicle().type()).prices();
         double age = record.vehicle().ageYears(record.year());
         double time = study.money().time(CostCategory.UPKEEP, record.year());
         double index = study.prices().index(PriceDeck.Subject.UPKEEP, record.year(), time);
         add(record, CostCategory.UPKEEP, prices.upkeep().cost(record.use().km(), age) * index);
-        add(record, CostCategory.INSURANCE, prices.value(age) * study.rules().insuranceShare() * index);
+        double insured = prices.value(age) * busIndex(record.vehicle().type(), record.year(), time);
+        add(record, CostCategory.INSURANCE, insured * study.rules().insuranceShare() * index);
         add(record, CostCategory.REGISTRATION, prices.registrationPerYear() * index);
     }
 

@@ -25,8 +25,12 @@ public sealed interface FleetEvent {
             implements FleetEvent {
     }
 
-    /** A bus leaves the fleet. */
-    record Sold(int year, int place, Vehicle vehicle) implements FleetEvent {
+    /**
+     * A bus leaves the fleet.
+     *
+     * @param scrapped true when a programme has it scrapped, so that it brings nothing
+     */
+    record Sold(int year, int place, Vehicle vehicle, boolean scrapped) implements FleetEvent {
     }
 
     /** A bus takes over another place. */

@@ -1,12 +1,15 @@
 package org.amberyard.core.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import org.amberyard.core.battery.FullCycleCount;
+import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.DutyTable;
 
 /**
@@ -24,12 +27,15 @@ public final class FleetRollForward {
     private final List<VehicleYear> years = new ArrayList<>();
     private final Map<Integer, Integer> bought = new HashMap<>();
     private final Map<Integer, Integer> lastStep = new HashMap<>();
+    private final int[] arrived;
 
     private FleetRollForward(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports) {
         this.study = study;
         this.plan = plan;
         this.driving = new YearOfDriving(study, duty, ports);
         this.places = study.buses().stream().map(b -> present(study, duty, b)).toArray(Vehicle[]::new);
+        this.arrived = new int[places.length];
+        Arrays.fill(arrived, -1);
         plan.replacements().forEach(r -> lastStep.merge(r.place(), r.year(), Math::max));
     }
 
@@ -48,44 +54,60 @@ public final class FleetRollForward {
         return new FleetHistory(roll.years, roll.events, end);
     }
 
-    /** A bus of today; its pack's cycles are those that its odometer stands for. */
+    /** A bus of today; its pack has the cycles that its odometer stands for, less those of packs used up before. */
     private static Vehicle present(StudyInput study, DutyTable duty, BusInput bus) {
         double age = Math.max(0, -bus.inServiceYear());
         double cycles = study.types().get(bus.type()).electric()
-                .map(e -> FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).batteryKwh(), e.battery().nominalKwh()))
+                .map(e -> FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(),
+                        e.battery().nominalKwh()) % e.battery().cycleLimit())
                 .orElse(0.0);
         return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(), age, cycles, 0);
     }
 
+    /** First all outgoing buses leave, then some move, then new ones come: the order of the steps does not matter. */
     private void takeSteps(int year) {
-        for (PlanInput.Replacement step : plan.replacements()) {
-            if (step.year() == year) {
-                take(step);
+        List<PlanInput.Replacement> steps = plan.replacements().stream().filter(s -> s.year() == year).toList();
+        Map<Integer, Vehicle> outgoing = new TreeMap<>();
+        for (PlanInput.Replacement step : steps) {
+            if (places[step.place()] != null) {
+                outgoing.put(step.place(), places[step.place()]);
+                places[step.place()] = null;
             }
         }
+        steps.stream().filter(s -> outgoing.containsKey(s.place())).forEach(s -> release(s, outgoing.get(s.place())));
+        steps.forEach(s -> s.newType().ifPresent(type -> take(s, type, outgoing.get(s.place()))));
     }
 
-    private void take(PlanInput.Replacement step) {
-        Vehicle outgoing = places[step.place()];
-        places[step.place()] = null;
-        if (outgoing != null) {
-            release(step, outgoing);
+    private void take(PlanInput.Replacement step, int type, Vehicle outgoing) {
+        if (places[step.place()] != null) {
+            sell(step.year(), step.place(), false);
         }
         int outgoingType = outgoing == null ? study.buses().get(step.place()).type() : outgoing.type();
-        step.newType().ifPresent(type -> buy(step.year(), step.place(), type, outgoingType, Optional.of(step)));
+        buy(step.year(), step.place(), type, outgoingType, Optional.of(step));
     }
 
     private void release(PlanInput.Replacement step, Vehicle outgoing) {
         if (step.cascadeTo().isEmpty()) {
-            events.add(new FleetEvent.Sold(step.year(), step.place(), outgoing));
+            events.add(new FleetEvent.Sold(step.year(), step.place(), outgoing, scraps(step)));
             return;
         }
         int target = step.cascadeTo().getAsInt();
         if (places[target] != null) {
-            events.add(new FleetEvent.Sold(step.year(), target, places[target]));
+            sell(step.year(), target, false);
         }
         places[target] = outgoing;
+        arrived[target] = step.year();
         events.add(new FleetEvent.Moved(step.year(), target, outgoing, step.place()));
+    }
+
+    private boolean scraps(PlanInput.Replacement step) {
+        return step.programme().isPresent() && study.programmes().get(step.programme().getAsInt()).scrapsOldBus()
+                && study.programmes().get(step.programme().getAsInt()).paysIn(step.year());
+    }
+
+    private void sell(int year, int place, boolean scrapped) {
+        events.add(new FleetEvent.Sold(year, place, places[place], scrapped));
+        places[place] = null;
     }
 
     private void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
@@ -98,13 +120,17 @@ public final class FleetRollForward {
 
     private void applyRules(int year) {
         for (int place = 0; place < places.length; place++) {
-            if (places[place] != null && lastStep.getOrDefault(place, -1) < year && due(place, year)) {
+            if (places[place] != null && due(place, year)) {
                 replaceByRule(place, year);
             }
         }
     }
 
+    /** True when the rule replaces the bus in a place; not while a step for the place is still to come or has just come. */
     private boolean due(int place, int year) {
+        if (lastStep.getOrDefault(place, -1) >= year || arrived[place] >= year) {
+            return false;
+        }
         BusInput bus = study.buses().get(place);
         Vehicle vehicle = places[place];
         OptionalInt marked = bus.retirementYear();
@@ -116,9 +142,9 @@ public final class FleetRollForward {
     }
 
     private void replaceByRule(int place, int year) {
-        Vehicle outgoing = places[place];
-        events.add(new FleetEvent.Sold(year, place, outgoing));
-        buy(year, place, study.types().get(outgoing.type()).successor(), outgoing.type(), Optional.empty());
+        int outgoingType = places[place].type();
+        sell(year, place, false);
+        buy(year, place, study.types().get(outgoingType).successor(), outgoingType, Optional.empty());
     }
 
     private void drive(int year) {
@@ -126,9 +152,23 @@ public final class FleetRollForward {
             if (places[place] != null) {
                 YearOfDriving.Driven driven = driving.of(year, place, places[place]);
                 years.add(driven.record());
-                driven.packReplaced().ifPresent(events::add);
                 places[place] = driven.after();
+                if (driven.packDue().isPresent() && stays(place, year + 1)) {
+                    replacePack(year, place, driven.packDue().get());
+                }
             }
         }
+    }
+
+    private void replacePack(int year, int place, PackReplacement.Cause cause) {
+        double paid = driving.packPrice(places[place], year);
+        events.add(new FleetEvent.PackReplaced(year, place, places[place], cause, paid));
+        places[place] = driving.withNewPack(places[place], cause, paid);
+    }
+
+    private boolean stays(int place, int nextYear) {
+        boolean stepped = plan.replacements().stream().anyMatch(s -> s.year() == nextYear
+                && (s.place() == place || s.cascadeTo().equals(OptionalInt.of(place))));
+        return nextYear < study.years() && !stepped && !due(place, nextYear);
     }
 }

@@ -25,19 +25,25 @@ final class FundingCosts {
         this.yardRow = study.buses().size();
     }
 
+    /** Adds what a programme pays for a bus: electric ones only, while the programme pays and has buses left. */
     void addForBus(FleetEvent.Bought bought) {
         OptionalInt programme = bought.step().map(PlanInput.Replacement::programme).orElse(OptionalInt.empty());
-        if (programme.isEmpty() || !study.programmes().get(programme.getAsInt()).paysIn(bought.year())) {
+        if (programme.isEmpty() || study.types().get(bought.vehicle().type()).electric().isEmpty()) {
             return;
         }
         Programme payer = study.programmes().get(programme.getAsInt());
-        if (busesPaid.merge(programme.getAsInt(), 1, Integer::sum) <= payer.maxBuses()) {
-            double inflated = inflated(bought.year());
-            double price = fleetCosts.price(bought.vehicle().type(), bought.year()) * inflated;
-            double likeForLike = likeForLikePrice(bought) * inflated;
-            String body = study.types().get(bought.vehicle().type()).spec().body().bodyType();
-            credit(bought.place(), bought.year(), payer.forBus(body, price, likeForLike) / inflated);
+        double award = payer.paysIn(bought.year()) ? award(payer, bought) : 0;
+        if (award > 0 && busesPaid.merge(programme.getAsInt(), 1, Integer::sum) <= payer.maxBuses()) {
+            credit(bought.place(), bought.year(), award);
         }
+    }
+
+    private double award(Programme payer, FleetEvent.Bought bought) {
+        double inflated = inflated(bought.year());
+        double price = fleetCosts.price(bought.vehicle().type(), bought.year()) * inflated;
+        double likeForLike = likeForLikePrice(bought) * inflated;
+        String body = study.types().get(bought.vehicle().type()).spec().body().bodyType();
+        return payer.forBus(body, price, likeForLike) / inflated;
     }
 
     /** Price of the engine bus that would have been bought; the new bus's own price where the line has no engine bus. */

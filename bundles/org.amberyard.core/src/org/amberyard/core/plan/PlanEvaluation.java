@@ -11,8 +11,8 @@ public final class PlanEvaluation {
     private PlanEvaluation() {
     }
 
-    /** Results of a plan of a study. */
-    public static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty) {
+    /** Results of a plan of a study, from the duty table and the fits with the ports on offer. */
+    public static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty, RouteFits onOffer) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         FleetHistory fleet = FleetRollForward.of(study, plan, duty, ports);
         List<DemandYear> demands = new ArrayList<>();
@@ -25,7 +25,8 @@ public final class PlanEvaluation {
             air.add(AirYear.of(study, fleet, ports, year));
         }
         CostLedger ledger = ledger(study, plan, fleet, ports, demands);
-        return new PlanResult(plan, fleet, ledger, air, demands, services, PlanMeasures.of(study, ledger, fleet, air));
+        return new PlanResult(plan, fleet, ledger, air, demands, services,
+                RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, ports, air));
     }
 
     private static CostLedger ledger(StudyInput study, PlanInput plan, FleetHistory fleet, PortFleet ports,
@@ -39,7 +40,7 @@ public final class PlanEvaluation {
                 funding.addForBus(bought);
             }
         }
-        new YardCosts(study, plan, ledger, funding).add(ports, demands);
+        new YardCosts(study, plan, ledger, funding).add(ports, fleet, demands);
         return ledger.build();
     }
 }

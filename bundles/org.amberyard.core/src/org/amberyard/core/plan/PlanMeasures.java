@@ -1,6 +1,8 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.DiscountFactor;
 
@@ -13,21 +15,24 @@ import org.amberyard.core.money.DiscountFactor;
  * @param costPerKm present cost over the distance, both discounted: the levelised cost per distance, constant money
  * @param co2eKg greenhouse gas over the study, kg
  * @param fuelL fuel over the study, L
- * @param meterKwh energy at the meter over the study, kWh
+ * @param meterKwh energy at the meter over the study, what ports draw at rest included, kWh
  */
 public record PlanMeasures(double presentCost, double annualEquivalent, double km, double costPerKm, double co2eKg,
         double fuelL, double meterKwh) {
 
-    static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, List<AirYear> air) {
+    static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, PortFleet ports, List<AirYear> air) {
         double rate = study.money().rates().real();
         double present = ledger.presentValue();
         double km = 0;
         double presentKm = 0;
         double fuelL = 0;
         double meterKwh = 0;
+        for (int year = 0; year < study.years(); year++) {
+            meterKwh += ports.sum(year, Port::standbyKwhPerYear);
+        }
         for (VehicleYear record : fleet.years()) {
             km += record.use().km();
-            presentKm += record.use().km() * DiscountFactor.single(rate, record.year() + 1.0);
+            presentKm += record.use().km() * DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, record.year()));
             fuelL += record.use().fuelL() + record.use().heaterFuelL();
             meterKwh += record.meterKwh();
         }

@@ -13,10 +13,11 @@ import org.amberyard.core.money.CostLedger;
  * @param air greenhouse gas by year
  * @param demand charging demand by year
  * @param service load on the electric service by year
+ * @param fits whether electric types can do the routes with the ports of the plan
  * @param measures single figures
  */
 public record PlanResult(PlanInput plan, FleetHistory fleet, CostLedger ledger, List<AirYear> air,
-        List<DemandYear> demand, List<ServiceYear> service, PlanMeasures measures) {
+        List<DemandYear> demand, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
 
     public PlanResult {
         air = List.copyOf(air);

@@ -14,6 +14,15 @@ public final class PortFleet {
         this.purchases = List.copyOf(purchases);
     }
 
+    /**
+     * Power into the battery that every bus of a type can count on in a year, kW; judged by the port types on offer where
+     * the plan has no port yet.
+     */
+    public double batteryKw(VehicleTypeInput type, int year) {
+        List<Port> bought = purchases.stream().filter(p -> p.year() <= year).map(p -> depot.ports().get(p.port())).toList();
+        return DepotInput.batteryKw(bought.isEmpty() ? depot.ports() : bought, type);
+    }
+
     /** Number of ports in a year. */
     public int count(int year) {
         return purchases.stream().filter(p -> p.year() <= year).mapToInt(PlanInput.PortPurchase::count).sum();
@@ -31,8 +40,8 @@ public final class PortFleet {
     }
 
     /**
-     * Energy into the batteries over energy at the meter in a year: the mean of the ports, weighted by their power. Where a
-     * plan runs electric buses before it has a port, the mean of the port types on offer stands in and a finding says so.
+     * Energy into the batteries over energy at the meter in a year: the mean of the ports, weighted by their power; the mean
+     * of the port types on offer where the plan has no port yet.
      */
     public double efficiency(int year) {
         double connected = connectedKw(year);

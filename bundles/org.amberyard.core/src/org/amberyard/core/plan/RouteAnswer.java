@@ -22,7 +22,7 @@ public record RouteAnswer(int route, OptionalInt assignedType, Optional<RouteFit
     public static List<RouteAnswer> of(StudyResult result, int plan) {
         List<RouteAnswer> answers = new ArrayList<>();
         for (int route = 0; route < result.input().duty().routes().size(); route++) {
-            answers.add(of(result, result.plans().get(plan).fleet(), route));
+            answers.add(of(result.input(), result.plans().get(plan), route));
         }
         return List.copyOf(answers);
     }
@@ -42,15 +42,15 @@ public record RouteAnswer(int route, OptionalInt assignedType, Optional<RouteFit
         return fit.map(f -> f.whenAged(midday).passes()).orElse(false);
     }
 
-    private static RouteAnswer of(StudyResult result, FleetHistory fleet, int route) {
-        List<Integer> types = electricTypes(result.input(), fleet, route);
+    private static RouteAnswer of(StudyInput study, PlanResult plan, int route) {
+        List<Integer> types = electricTypes(study, plan.fleet(), route);
         if (types.isEmpty()) {
-            return new RouteAnswer(route, OptionalInt.empty(), result.bestFit(route));
+            return new RouteAnswer(route, OptionalInt.empty(), plan.fits().best(route, study.depot().middayCharging()));
         }
         Optional<RouteFit> unfit = Optional.empty();
-        List<Optional<RouteFit>> fits = types.stream().map(t -> result.fit(route, t)).toList();
+        List<Optional<RouteFit>> fits = types.stream().map(t -> plan.fits().of(route, t)).toList();
         return fits.contains(unfit) ? new RouteAnswer(route, OptionalInt.of(types.get(fits.indexOf(unfit))), unfit)
-                : ofWeakest(route, fits.stream().flatMap(Optional::stream).toList(), result.input());
+                : ofWeakest(route, fits.stream().flatMap(Optional::stream).toList(), study);
     }
 
     /** Several buses may share a route; the one with the least margin decides. */

@@ -3,23 +3,27 @@ package org.amberyard.core.plan;
 import org.amberyard.core.duty.BlockCheck;
 
 /**
- * Can an electric type do a route: judged on the worst operated day of the year, new and at the end of the pack's life,
- * charged overnight only and also between runs at the yard.
+ * Can an electric type do a route: judged on the worst of the operated design days, new and at the end of the pack's service
+ * (just before it is replaced or the bus retires), charged overnight only and also between runs at the yard. Each outcome is
+ * that of its own worst day.
  *
  * @param route place of the route
  * @param type place of the vehicle type
- * @param worstMonth month of the worst day, 0 for January
+ * @param batteryKw power into the battery that the judgement counts on, kW
+ * @param worstMonth month of the worst day of a new pack charged overnight only, 0 for January
  * @param newOvernight new pack, charged overnight only
  * @param newMidday new pack, charged between runs too
- * @param agedOvernight pack at its end-of-life capacity, charged overnight only
- * @param agedMidday pack at its end-of-life capacity, charged between runs too
- * @param firstFailingAge age in years at which the route first fails as the pack fades under the study's charging habit;
- *            -1 when it does not before the pack is replaced
+ * @param agedOvernight aged pack, charged overnight only
+ * @param agedMidday aged pack, charged between runs too
+ * @param agedYears age of the aged pack in years
+ * @param agedHealth present over nominal capacity of the aged pack
+ * @param firstFailingAge age in years at which the route first fails under the study's charging habit; -1 when it does not in
+ *            the pack's service
  * @param verdict the answer in one word
  */
-public record RouteFit(int route, int type, int worstMonth, BlockCheck.Outcome newOvernight,
-        BlockCheck.Outcome newMidday, BlockCheck.Outcome agedOvernight, BlockCheck.Outcome agedMidday,
-        int firstFailingAge, Verdict verdict) {
+public record RouteFit(int route, int type, double batteryKw, int worstMonth, BlockCheck.Outcome newOvernight,
+        BlockCheck.Outcome newMidday, BlockCheck.Outcome agedOvernight, BlockCheck.Outcome agedMidday, int agedYears,
+        double agedHealth, int firstFailingAge, Verdict verdict) {
 
     /** Answers. */
     public enum Verdict {
@@ -29,8 +33,8 @@ public record RouteFit(int route, int type, int worstMonth, BlockCheck.Outcome n
         MIDDAY_WHEN_AGED("midday charge when aged"),
         /** Needs charging between runs from the start, and passes with it to the end of the pack's life. */
         MIDDAY_ALWAYS("midday charge always"),
-        /** Passes while new but not to the end of the pack's life, whatever the charging. */
-        ONLY_WHEN_NEW("only while new"),
+        /** Passes while new, with charging between runs if need be, but not to the end of the pack's life. */
+        ONLY_WHEN_NEW("fails when aged"),
         /** Fails on the worst day even when new. */
         FAILS("fails");
 

@@ -1,21 +1,19 @@
 package org.amberyard.core.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FullCycleCount;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.BlockCheck;
-import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.RouteUse;
 
 /** Judges every route with every electric type whose body fits it. */
 public final class RouteFitting {
-    private static final int LONGEST_LIFE_YEARS = 60;
-
     private final StudyInput study;
     private final DutyTable duty;
 
@@ -24,80 +22,99 @@ public final class RouteFitting {
         this.duty = duty;
     }
 
-    /** Fits by route, then by type. */
-    public static List<RouteFit> of(StudyInput study, DutyTable duty) {
+    /** Fits with the port types on offer. */
+    public static RouteFits of(StudyInput study, DutyTable duty) {
         RouteFitting fitting = new RouteFitting(study, duty);
         List<RouteFit> fits = new ArrayList<>();
         for (int route = 0; route < study.duty().routes().size(); route++) {
             for (int type = 0; type < study.types().size(); type++) {
-                fitting.fit(route, type).ifPresent(fits::add);
+                double batteryKw = DepotInput.batteryKw(study.depot().ports(), study.types().get(type));
+                fitting.fit(route, type, batteryKw).ifPresent(fits::add);
             }
         }
-        return List.copyOf(fits);
+        return new RouteFits(fits);
     }
 
-    private Optional<RouteFit> fit(int route, int type) {
-        Optional<ElectricSpec> electric = study.types().get(type).electric();
-        Optional<RouteUse> use = duty.use(route, type);
-        if (electric.isEmpty() || use.isEmpty() || use.get().coldestDays().stream().allMatch(DayBlock::isEmpty)) {
-            return Optional.empty();
+    /** Fits with the ports that a plan has at the end of the study; those that the ports do not change are taken over. */
+    static RouteFits withPorts(StudyInput study, DutyTable duty, RouteFits onOffer, PortFleet ports) {
+        RouteFitting fitting = new RouteFitting(study, duty);
+        List<RouteFit> fits = new ArrayList<>();
+        for (RouteFit fit : onOffer.list()) {
+            double batteryKw = ports.batteryKw(study.types().get(fit.type()), study.years() - 1);
+            fits.add(batteryKw == fit.batteryKw() ? fit : fitting.fit(fit.route(), fit.type(), batteryKw).orElseThrow());
         }
-        return Optional.of(fit(route, type, electric.get().battery(), use.get()));
+        return new RouteFits(fits);
     }
 
-    private RouteFit fit(int route, int type, BatterySpec battery, RouteUse use) {
-        BlockCheck overnight = check(0);
-        BlockCheck midday = check(study.depot().everyBusBatteryKw(study.types().get(type)));
-        double aged = battery.endOfLifeShare();
-        WorstDay worst = worstDay(use, overnight, battery);
-        BlockCheck.Outcome newOvernight = overnight.of(worst.day(), battery, 1);
-        BlockCheck.Outcome newMidday = midday.of(worst.day(), battery, 1);
-        BlockCheck.Outcome agedOvernight = overnight.of(worst.day(), battery, aged);
-        BlockCheck.Outcome agedMidday = midday.of(worst.day(), battery, aged);
-        int failing = firstFailingAge(use, battery, worst.day(), study.depot().middayCharging() ? midday : overnight);
-        return new RouteFit(route, type, worst.month(), newOvernight, newMidday, agedOvernight, agedMidday, failing,
+    /** The check of a day's block by the rules of a study. */
+    static BlockCheck check(StudyInput study, double batteryKw, boolean midday) {
+        return new BlockCheck(batteryKw, study.depot().window().hours(), midday, study.rules().reserveShare());
+    }
+
+    private Optional<RouteFit> fit(int route, int type, double batteryKw) {
+        Optional<ElectricSpec> electric = study.types().get(type).electric();
+        Optional<RouteUse> use = duty.use(route, type).filter(u -> !u.designDays().isEmpty());
+        return electric.flatMap(e -> use.map(u -> fit(route, type, batteryKw, e.battery(), u)));
+    }
+
+    private RouteFit fit(int route, int type, double batteryKw, BatterySpec battery, RouteUse use) {
+        BlockCheck overnight = check(study, batteryKw, false);
+        BlockCheck midday = check(study, batteryKw, true);
+        PackService service = PackService.of(battery, use, study.types().get(type).prices().lifeYears());
+        double aged = service.health(service.lastAge());
+        Worst newOvernight = worst(use, overnight, battery, 1);
+        Worst newMidday = worst(use, midday, battery, 1);
+        Worst agedOvernight = worst(use, overnight, battery, aged);
+        Worst agedMidday = worst(use, midday, battery, aged);
+        int failing = firstFailingAge(use, battery, service, study.depot().middayCharging() ? midday : overnight);
+        return new RouteFit(route, type, batteryKw, newOvernight.month(), newOvernight.outcome(), newMidday.outcome(),
+                agedOvernight.outcome(), agedMidday.outcome(), service.lastAge(), aged, failing,
                 verdict(newOvernight, newMidday, agedOvernight, agedMidday));
     }
 
-    private BlockCheck check(double batteryKw) {
-        return new BlockCheck(batteryKw, study.rules().reserveShare());
-    }
-
-    private record WorstDay(int month, DayBlock day) {
-    }
-
-    /** The coldest or hottest operated day with the least margin in the year. */
-    private static WorstDay worstDay(RouteUse use, BlockCheck check, BatterySpec battery) {
-        WorstDay worst = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (int month = 0; month < use.coldestDays().size(); month++) {
-            for (DayBlock day : List.of(use.coldestDays().get(month), use.hottestDays().get(month))) {
-                double margin = day.isEmpty() ? Double.POSITIVE_INFINITY : check.of(day, battery, 1).marginKwh();
-                if (margin < least) {
-                    least = margin;
-                    worst = new WorstDay(month, day);
-                }
-            }
+    private record Worst(int month, BlockCheck.Outcome outcome) {
+        boolean passes() {
+            return outcome.passes();
         }
-        return worst;
     }
 
-    private int firstFailingAge(RouteUse use, BatterySpec battery, DayBlock day, BlockCheck check) {
-        double cyclesPerYear = FullCycleCount.of(use.year().batteryKwh(), battery.nominalKwh());
-        for (int age = 0; age <= LONGEST_LIFE_YEARS; age++) {
-            double cycles = cyclesPerYear * age;
-            if (age > 0 && PackReplacement.due(battery, age, cycles).isPresent()) {
-                return -1;
-            }
-            if (!check.of(day, battery, battery.fade().health(age, cycles)).passes()) {
+    private static Worst worst(RouteUse use, BlockCheck check, BatterySpec battery, double health) {
+        return use.designDays().stream().map(d -> new Worst(d.month(), check.of(d.block(), battery, health)))
+                .min(Comparator.comparing(Worst::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
+    }
+
+    private static int firstFailingAge(RouteUse use, BatterySpec battery, PackService service, BlockCheck check) {
+        for (int age = 0; age <= service.lastAge(); age++) {
+            if (!worst(use, check, battery, service.health(age)).passes()) {
                 return age;
             }
         }
         return -1;
     }
 
-    private static RouteFit.Verdict verdict(BlockCheck.Outcome newOvernight, BlockCheck.Outcome newMidday,
-            BlockCheck.Outcome agedOvernight, BlockCheck.Outcome agedMidday) {
+    /** A pack's years on one route. */
+    private record PackService(BatterySpec battery, double cyclesPerYear, int lastAge) {
+
+        static PackService of(BatterySpec battery, RouteUse use, double busLifeYears) {
+            double cyclesPerYear = FullCycleCount.of(use.year().dischargedKwh(), battery.nominalKwh());
+            return new PackService(battery, cyclesPerYear, lastAge(battery, cyclesPerYear, busLifeYears));
+        }
+
+        /** Whole years to the retirement of the bus, or to the last before the pack is due. */
+        private static int lastAge(BatterySpec battery, double cyclesPerYear, double busLifeYears) {
+            int age = 0;
+            while (age + 1 <= busLifeYears && PackReplacement.due(battery, age + 1, cyclesPerYear * (age + 1)).isEmpty()) {
+                age++;
+            }
+            return age;
+        }
+
+        double health(int age) {
+            return battery.fade().health(age, cyclesPerYear * age);
+        }
+    }
+
+    private static RouteFit.Verdict verdict(Worst newOvernight, Worst newMidday, Worst agedOvernight, Worst agedMidday) {
         if (agedOvernight.passes()) {
             return RouteFit.Verdict.FOR_LIFE;
         }

@@ -20,11 +20,12 @@ public final class StudyEvaluation {
         if (!duty.input().equals(study.duty())) {
             throw new IllegalArgumentException("The duty table was computed from another duty");
         }
+        RouteFits fits = RouteFitting.of(study, duty);
         List<PlanResult> plans = new ArrayList<>();
         for (PlanInput plan : study.plans()) {
-            plans.add(PlanEvaluation.of(study, plan, duty));
+            plans.add(PlanEvaluation.of(study, plan, duty, fits));
         }
-        return new StudyResult(study, duty, RouteFitting.of(study, duty), plans, compared(study, plans));
+        return new StudyResult(study, duty, fits, plans, compared(study, plans));
     }
 
     private static List<Comparison> compared(StudyInput study, List<PlanResult> plans) {

@@ -9,7 +9,7 @@ package org.amberyard.core.plan;
  * @param odometerKm odometer, km
  * @param packYears age of its pack
  * @param packCycles full cycles of its pack
- * @param packPaid what a replacement pack cost, base-date money; zero for the pack it came with
+ * @param packPaid what a replacement pack cost, constant money; zero for the pack it came with
  */
 public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, double packYears, double packCycles,
         double packPaid) {

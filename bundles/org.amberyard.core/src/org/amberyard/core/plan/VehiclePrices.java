@@ -22,9 +22,9 @@ public record VehiclePrices(double purchase, double lifeYears, double lifeKm, do
         return StraightLine.value(purchase, Math.min(purchase, valueAtRetirement), ageYears, lifeYears);
     }
 
-    /** True when the rule replaces a bus of an age and odometer in a role. */
+    /** True when the rule replaces a bus of an age and odometer in a role; spares and activity buses are kept by age alone. */
     public boolean due(double ageYears, double odometerKm, Role role) {
-        double limitYears = role == Role.ROUTE ? lifeYears : lifeYears + spareExtraYears;
-        return ageYears >= limitYears || odometerKm >= lifeKm;
+        return role == Role.ROUTE ? ageYears >= lifeYears || odometerKm >= lifeKm
+                : ageYears >= lifeYears + spareExtraYears;
     }
 }

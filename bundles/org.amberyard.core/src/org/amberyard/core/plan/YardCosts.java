@@ -7,7 +7,7 @@ import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.StraightLine;
 
-/** Costs that the yard shares: ports and their later replacement, site works, one-off costs and the shared bill. */
+/** Costs that the yard shares: ports and site works with their renewal, one-off costs and the meter's bill. */
 final class YardCosts {
     private static final int MONTHS = 12;
     private static final double HOURS_PER_YEAR = 8760;
@@ -26,87 +26,68 @@ final class YardCosts {
         this.row = study.buses().size();
     }
 
-    void add(PortFleet ports, List<DemandYear> demands) {
+    void add(PortFleet ports, FleetHistory fleet, List<DemandYear> demands) {
         plan.ports().forEach(this::addPurchase);
         plan.works().forEach(this::addWork);
-        plan.oneOffs().forEach(this::addOneOff);
+        plan.oneOffs().forEach(o -> ledger.add(row, o.year(), CostCategory.TRAINING_AND_TOOLS, o.amount()));
         for (int year = 0; year < study.years(); year++) {
-            addBill(year, ports, demands.get(year));
+            addBill(year, ports, fleet.inYear(year), demands.get(year));
         }
     }
 
     private void addPurchase(PlanInput.PortPurchase purchase) {
-        if (!within(purchase.year())) {
-            return;
-        }
         Port port = study.depot().ports().get(purchase.port());
         double hardware = purchase.count() * port.hardwarePrice();
         double installation = purchase.count() * port.installationPrice();
         double cost = (hardware + installation) * index(purchase.year(), purchase.year());
-        ledger.add(row, purchase.year(), CostCategory.PORTS, cost);
         funding.addForPorts(purchase, cost);
-        int lastBought = renewHardware(purchase.year(), hardware, port.lifeYears());
-        addLifeLeft(hardware, lastBought, port.lifeYears());
-        addLifeLeft(installation, purchase.year(), port.installationLifeYears());
-    }
-
-    /** Buys hardware again at the end of each life within the study; returns the year of the last purchase. */
-    private int renewHardware(int bought, double hardware, double lifeYears) {
-        int last = bought;
-        int renewal = bought + Math.max(1, (int) Math.ceil(lifeYears));
-        while (within(renewal)) {
-            ledger.add(row, renewal, CostCategory.PORTS, hardware * index(renewal, renewal));
-            last = renewal;
-            renewal = last + Math.max(1, (int) Math.ceil(lifeYears));
-        }
-        return last;
+        addAsset(CostCategory.PORTS, purchase.year(), hardware, port.lifeYears());
+        addAsset(CostCategory.PORTS, purchase.year(), installation, port.installationLifeYears());
     }
 
     private void addWork(PlanInput.WorkOrder order) {
-        if (within(order.year())) {
-            DepotInput.SiteWork work = study.depot().works().get(order.work());
-            double cost = work.price() * index(order.year(), order.year());
-            ledger.add(row, order.year(), CostCategory.SITE_WORKS, cost);
-            funding.addForWork(order, cost);
-            addLifeLeft(work.price(), order.year(), work.lifeYears());
+        DepotInput.SiteWork work = study.depot().works().get(order.work());
+        funding.addForWork(order, work.price() * index(order.year(), order.year()));
+        addAsset(CostCategory.SITE_WORKS, order.year(), work.price(), work.lifeYears());
+    }
+
+    /** Buys an asset, buys it again at the end of each life within the study and credits what is left at the end. */
+    private void addAsset(CostCategory category, int bought, double price, double lifeYears) {
+        int step = Math.max(1, (int) Math.ceil(lifeYears));
+        int last = bought;
+        for (int year = bought; year < study.years(); year += step) {
+            ledger.add(row, year, category, price * index(year, year));
+            last = year;
         }
+        double left = price * index(last, last) * StraightLine.lifeLeft(study.years() - last, lifeYears);
+        ledger.add(row, study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, -left);
     }
 
-    private void addOneOff(PlanInput.OneOff cost) {
-        if (within(cost.year())) {
-            ledger.add(row, cost.year(), CostCategory.TRAINING_AND_TOOLS, cost.amount());
-        }
-    }
-
-    private void addLifeLeft(double price, int bought, double lifeYears) {
-        int last = study.years() - 1;
-        double left = price * index(bought, bought) * StraightLine.lifeLeft(study.years() - bought, lifeYears);
-        ledger.add(row, last, CostCategory.INFRASTRUCTURE_LIFE_LEFT, -left);
-    }
-
-    private void addBill(int year, PortFleet ports, DemandYear demand) {
-        if (ports.count(year) == 0 && demand.meterKwh() == 0) {
+    /** The meter's bill: energy charges go to the buses by their energy, what the ports draw at rest and the rest to the yard. */
+    private void addBill(int year, PortFleet ports, List<VehicleYear> vehicles, DemandYear demand) {
+        double standbyKwh = ports.sum(year, Port::standbyKwhPerYear);
+        double chargingKwh = vehicles.stream().mapToDouble(VehicleYear::meterKwh).sum();
+        double meterKwh = standbyKwh + chargingKwh;
+        if (meterKwh == 0 && ports.count(year) == 0) {
             return;
         }
-        double standbyKwh = ports.sum(year, Port::standbyKwhPerYear);
-        double standbyKw = standbyKwh / HOURS_PER_YEAR;
-        TariffInput.BillParts bill = study.depot().tariff().year(standbyKwh, demand.sumOfPeaksKw() + MONTHS * standbyKw);
-        addRunning(year, CostCategory.ELECTRIC_ENERGY, bill.energy(), PriceDeck.Subject.ELECTRIC_ENERGY);
-        addRunning(year, CostCategory.ELECTRIC_DEMAND, bill.demand(), PriceDeck.Subject.ELECTRIC_DEMAND);
-        addRunning(year, CostCategory.ELECTRIC_FIXED, bill.fixed(), PriceDeck.Subject.ELECTRIC_FIXED);
-        addRunning(year, CostCategory.PORT_FEES, ports.sum(year, Port::feePerYear), PriceDeck.Subject.UPKEEP);
+        double peaksKw = demand.sumOfPeaksKw() + MONTHS * standbyKwh / HOURS_PER_YEAR;
+        TariffInput.BillParts bill = study.depot().tariff().year(meterKwh, peaksKw);
+        double perKwh = meterKwh > 0 ? bill.energy() / meterKwh : 0;
+        vehicles.forEach(v -> addRunning(v.place(), year, CostCategory.ELECTRIC_ENERGY, perKwh * v.meterKwh(),
+                PriceDeck.Subject.ELECTRIC_ENERGY));
+        addRunning(row, year, CostCategory.ELECTRIC_ENERGY, perKwh * standbyKwh, PriceDeck.Subject.ELECTRIC_ENERGY);
+        addRunning(row, year, CostCategory.ELECTRIC_DEMAND, bill.demand(), PriceDeck.Subject.ELECTRIC_DEMAND);
+        addRunning(row, year, CostCategory.ELECTRIC_FIXED, bill.fixed(), PriceDeck.Subject.ELECTRIC_FIXED);
+        addRunning(row, year, CostCategory.PORT_FEES, ports.sum(year, Port::feePerYear), PriceDeck.Subject.UPKEEP);
     }
 
-    private void addRunning(int year, CostCategory category, double amount, PriceDeck.Subject subject) {
+    private void addRunning(int billed, int year, CostCategory category, double amount, PriceDeck.Subject subject) {
         double index = study.prices().index(subject, year, study.money().time(category, year));
-        ledger.add(row, year, category, amount * index);
+        ledger.add(billed, year, category, amount * index);
     }
 
     private double index(int year, double time) {
         return study.prices().index(PriceDeck.Subject.INFRASTRUCTURE, year, time);
-    }
-
-    private boolean within(int year) {
-        return year >= 0 && year < study.years();
     }
 }

@@ -9,10 +9,12 @@ import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.money.CostCategory;
 
 /**
  * One year of driving of one bus: distance, energy, battery wear and, in the year in which a limit is reached, the
- * replacement of the pack.
+ * replacement of the pack. A bus that leaves its place when the year is over gets no new pack, nor does any in the last year
+ * of the study.
  */
 final class YearOfDriving {
     private final StudyInput study;
@@ -29,10 +31,10 @@ final class YearOfDriving {
      * Outcome.
      *
      * @param record the year for the results
-     * @param after the bus at the end of the year
-     * @param packReplaced the replacement of its pack, if one fell due
+     * @param after the bus at the end of the year, its pack not replaced
+     * @param packDue why its pack is due, if it is
      */
-    record Driven(VehicleYear record, Vehicle after, Optional<FleetEvent> packReplaced) {
+    record Driven(VehicleYear record, Vehicle after, Optional<PackReplacement.Cause> packDue) {
     }
 
     Driven of(int year, int place, Vehicle vehicle) {
@@ -54,29 +56,33 @@ final class YearOfDriving {
 
     private static Driven engineYear(int year, int place, Vehicle vehicle, EnergyUse driven, EngineSpec engine,
             BusInput bus) {
-        double idleL = engine.fuelL(0, bus.idleHoursPerYear());
-        EnergyUse use = driven.plus(new EnergyUse(0, 0, 0, 0, 0, 0, 0, 0, idleL, 0));
+        EnergyUse use = driven.plus(EnergyUse.ofFuel(engine.fuelL(0, bus.idleHoursPerYear())));
         VehicleYear record = new VehicleYear(year, place, vehicle, use, 0, 0, 0, 1);
         Vehicle after = vehicle.drivenWith(use.km(), new Vehicle.Pack(vehicle.packYears() + 1, 0, 0));
         return new Driven(record, after, Optional.empty());
     }
 
     private Driven electricYear(int year, int place, Vehicle vehicle, EnergyUse use, BatterySpec battery) {
-        double cycles = FullCycleCount.of(use.batteryKwh(), battery.nominalKwh());
-        Vehicle.Pack worn = new Vehicle.Pack(vehicle.packYears() + 1, vehicle.packCycles() + cycles, vehicle.packPaid());
-        Optional<PackReplacement.Cause> cause = PackReplacement.due(battery, worn.years(), worn.cycles());
-        Vehicle.Pack pack = cause.map(c -> replacement(year, worn, battery, c)).orElse(worn);
-        Optional<FleetEvent> event = cause.map(c -> new FleetEvent.PackReplaced(year, place, vehicle, c, pack.paid()));
+        double cycles = FullCycleCount.of(use.dischargedKwh(), battery.nominalKwh());
+        Vehicle.Pack pack = new Vehicle.Pack(vehicle.packYears() + 1, vehicle.packCycles() + cycles, vehicle.packPaid());
         double meterKwh = use.batteryKwh() / ports.efficiency(year);
         double health = battery.fade().health(pack.years(), pack.cycles());
         VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, pack.cycles(), health);
-        return new Driven(record, vehicle.drivenWith(use.km(), pack), event);
+        return new Driven(record, vehicle.drivenWith(use.km(), pack),
+                PackReplacement.due(battery, pack.years(), pack.cycles()));
     }
 
-    /** A new pack; cycles beyond the limit within the year are already on it, so that no cycle is lost. */
-    private Vehicle.Pack replacement(int year, Vehicle.Pack worn, BatterySpec battery, PackReplacement.Cause cause) {
-        double paid = battery.nominalKwh() * study.prices().pack().at(year, year);
-        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.cycles() - battery.cycleLimit() : 0;
-        return new Vehicle.Pack(0, carried, paid);
+    /** The bus with a new pack; cycles beyond the limit are already on it, so that no cycle is lost. */
+    Vehicle withNewPack(Vehicle worn, PackReplacement.Cause cause, double paid) {
+        BatterySpec battery = study.types().get(worn.type()).electric().orElseThrow().battery();
+        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - battery.cycleLimit() : 0;
+        return worn.drivenWith(0, new Vehicle.Pack(0, carried, paid));
+    }
+
+    /** Price of a new pack in the course of a year, constant money. */
+    double packPrice(Vehicle vehicle, int year) {
+        BatterySpec battery = study.types().get(vehicle.type()).electric().orElseThrow().battery();
+        double time = study.money().time(CostCategory.BATTERY_REPLACEMENT, year);
+        return battery.nominalKwh() * study.prices().pack().at(year, time);
     }
 }

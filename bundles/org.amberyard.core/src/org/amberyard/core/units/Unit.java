@@ -112,11 +112,6 @@ public enum Unit {
         return (system == UnitSystem.US ? usSymbol : metricSymbol).replace("¤", currency);
     }
 
-    /** The unit's token with the currency in place of the word money: the unit of a stored figure in a result file. */
-    public String storedSymbol(String currency) {
-        return token.replace("money", currency);
-    }
-
     /** The figure to show for a stored one. */
     public double show(double stored, UnitSystem system) {
         return stored * perStored(system);

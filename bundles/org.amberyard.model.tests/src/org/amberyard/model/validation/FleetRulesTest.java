@@ -148,4 +148,15 @@ class FleetRulesTest {
                 "WARNING: Bus B03: VIN 1M8GDM9AXKPO42788 has a character that is never used in one (I, O and Q are not)"
                         + remedy);
     }
+
+    @Test
+    void distanceBeyondARouteNeedsARouteToLearnFrom() {
+        Bus trips = small.addBus("B02");
+        trips.setRole(Role.ACTIVITY);
+        trips.setOtherKmPerYear(100);
+        Said.of(small);
+        trips.setType(small.addDiesel("D diesel", BodyType.D));
+        Said.of(small, "ERROR: Bus B02: other distance per year is 100 km but no route needs a type D bus, so its "
+                + "consumption is unknown; add such a route or enter 0.");
+    }
 }

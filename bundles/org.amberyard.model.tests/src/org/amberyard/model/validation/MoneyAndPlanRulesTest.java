@@ -161,6 +161,33 @@ class MoneyAndPlanRulesTest {
     }
 
     @Test
+    void aPlaceTakesOneBusAYear() {
+        Bus spare = small.addBus("B02");
+        spare.setRole(Role.SPARE);
+        small.replacement.setCascadeTo(spare);
+        Replacement other = PlansFactory.eINSTANCE.createReplacement();
+        other.setBus(spare);
+        other.setYear(2027);
+        other.setNewType(small.diesel);
+        small.plan.getReplacements().add(other);
+        Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: the old bus moves to the place of B02, which another "
+                + "step of 2027 fills too; keep one of them.");
+        other.setYear(2028);
+        Said.of(small);
+    }
+
+    @Test
+    void aScrappedBusDoesNotMove() {
+        Bus spare = small.addBus("B02");
+        spare.setRole(Role.SPARE);
+        small.rebate.setScrapsOldBus(true);
+        small.replacement.setProgramme(small.rebate);
+        small.replacement.setCascadeTo(spare);
+        Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: programme Rebate has the old bus scrapped, so it cannot "
+                + "move to the place of B02; clear the move or the programme.");
+    }
+
+    @Test
     void theOldBusIsTheOneThatThePlanBoughtBefore() {
         Replacement next = PlansFactory.eINSTANCE.createReplacement();
         next.setBus(small.bus);

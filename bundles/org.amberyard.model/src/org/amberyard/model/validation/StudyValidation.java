@@ -15,11 +15,11 @@ public final class StudyValidation {
             new ClimateRule(), new CalendarRule(),
             new RunOrderRule(), new RunClockRule(), new RunMotionRule(),
             new VehicleTypeRule(),
-            new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new VinRule(),
+            new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
             new DepotRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(),
-            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new FirstPortRule(), new StepFundingRule());
+            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule());
 
     private final ValueText values;
 
