@@ -16,6 +16,9 @@ import org.eclipse.osgi.util.NLS;
 /** A field of the elements of a study, as it is shown and typed in the study's units. */
 public final class Field {
 
+    /** How the model says that a default only stands in for the user's own figure. */
+    private static final String NO_SOURCE = "none: ";
+
     private final EStructuralFeature feature;
     private final FieldFormat format;
     private final ShownNumber shown;
@@ -48,8 +51,10 @@ public final class Field {
         if (info.defaultSource().isEmpty() || value == null) {
             return info.documentation();
         }
-        return info.documentation() + "\n" + NLS.bind(Messages.Field_default, format.textWithUnit(value),
-                info.defaultSource());
+        boolean placeholder = info.defaultSource().startsWith(NO_SOURCE);
+        String origin = NLS.bind(placeholder ? Messages.Field_placeholder : Messages.Field_default,
+                format.textWithUnit(value), info.defaultSource().substring(placeholder ? NO_SOURCE.length() : 0));
+        return info.documentation() + "\n" + origin;
     }
 
     boolean isFigure() {

@@ -21,6 +21,7 @@ final class Messages extends NLS {
     public static String Delete_rows;
     public static String Delete_tip;
     public static String Field_default;
+    public static String Field_placeholder;
     public static String Limit_above;
     public static String Limit_atLeast;
     public static String Limit_atMost;

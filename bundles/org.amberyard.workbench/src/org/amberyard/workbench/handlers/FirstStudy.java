@@ -23,8 +23,13 @@ public final class FirstStudy {
     /** Opens it. */
     public static void open(IWorkbenchPage page) {
         StudyOpener opener = new StudyOpener(page);
-        opener.openUnsaved();
-        Stream.of(asked(), last(), example()).flatMap(Optional::stream).findFirst().ifPresent(opener::open);
+        boolean unsaved = opener.openUnsaved();
+        Optional<Path> named = asked().or(FirstStudy::last);
+        if (named.isPresent()) {
+            opener.open(named.get());
+        } else if (!unsaved) {
+            example().ifPresent(opener::openAsNew);
+        }
     }
 
     private static Optional<Path> asked() {

@@ -1,6 +1,5 @@
 package org.amberyard.workbench.handlers;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.amberyard.model.io.StudyDefaults;
@@ -41,15 +40,22 @@ public final class StudyOpener {
         try {
             Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
             StudyResource resource = StudyFile.open(kept.orElse(absolute));
-            // A file that cannot be written, such as the example of a shared installation, is a study to save elsewhere.
-            Path own = Files.exists(absolute) && !Files.isWritable(absolute) ? null : absolute;
-            edit(StudySession.open(resource, own, kept.isPresent()));
+            edit(StudySession.open(resource, absolute, kept.isPresent()));
             RecentStudies.remember(absolute);
             return true;
         } catch (StudyFileException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
             RecentStudies.forget(absolute);
             return false;
+        }
+    }
+
+    /** Opens what a file holds as a study of its own that is yet to be saved; the file stays as it is. */
+    void openAsNew(Path file) {
+        try {
+            edit(StudySession.open(StudyFile.open(file), null, false));
+        } catch (StudyFileException e) {
+            MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
         }
     }
 

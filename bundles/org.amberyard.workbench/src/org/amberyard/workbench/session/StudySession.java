@@ -64,9 +64,10 @@ public final class StudySession {
         return Optional.ofNullable(file);
     }
 
-    /** Name for titles: that of the file. */
+    /** Name for titles: that of the file, or of the study as long as it has none. */
     public String title() {
-        return file().map(f -> f.getFileName().toString()).orElse(Messages.Session_untitled);
+        String name = study.getName() == null || study.getName().isBlank() ? Messages.Session_untitled : study.getName();
+        return file().map(f -> f.getFileName().toString()).orElse(name);
     }
 
     /** What is known of the results. */
