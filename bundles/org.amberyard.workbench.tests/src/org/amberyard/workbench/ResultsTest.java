@@ -8,18 +8,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.charts.ChartCanvas;
 import org.amberyard.workbench.session.Evaluation;
 import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -69,6 +73,35 @@ class ResultsTest {
             study.await(() -> !Arrays.equals(before, pixels(canvas)));
             assertFalse(display.syncCall(canvas::textAlternative).isBlank());
         }
+    }
+
+    @Test
+    void chartTellsTheFigureUnderThePointer(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ChartCanvas canvas = display.syncCall(() -> find(shell(), ChartCanvas.class));
+            study.await(() -> canvas.chart().isPresent());
+
+            Set<String> tips = display.syncCall(() -> tips(canvas));
+
+            assertTrue(tips.stream().anyMatch(t -> t.startsWith("Like for like, ")), tips.toString());
+        }
+    }
+
+    /** What the chart says along a grid of places. */
+    private static Set<String> tips(ChartCanvas canvas) {
+        Set<String> tips = new TreeSet<>();
+        for (int x = 0; x < canvas.getSize().x; x += 4) {
+            for (int y = 0; y < canvas.getSize().y; y += 4) {
+                Event move = new Event();
+                move.x = x;
+                move.y = y;
+                canvas.notifyListeners(SWT.MouseMove, move);
+                if (canvas.getToolTipText() != null) {
+                    tips.add(canvas.getToolTipText());
+                }
+            }
+        }
+        return tips;
     }
 
     @Test

@@ -81,14 +81,13 @@ public final class ChartCanvas extends Canvas {
         return message.isEmpty() ? words : message + " " + words;
     }
 
-    void publish(ChartPicture next) {
-        if (!isDisposed()) {
-            disposeImage();
-            picture = next;
-            image = next.image(getDisplay());
-            fitScrollBar();
-            redraw();
-        }
+    /** Shows a picture; its image is this canvas's to dispose from now on. */
+    void publish(ChartPicture next, Image nextImage) {
+        disposeImage();
+        picture = next;
+        image = nextImage;
+        fitScrollBar();
+        redraw();
     }
 
     private void resized() {

@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 
 /** Makes and paints the chart of a canvas in the background; of several requests only the last is painted. */
@@ -65,7 +66,8 @@ final class ChartPainting extends Job {
             }
             ChartPicture picture = ChartPicture.paint(made, request.width(), request.height(), request.zoom());
             if (request == wanted && !canvas.isDisposed()) {
-                canvas.getDisplay().asyncExec(() -> publish(request, picture));
+                Image image = picture.image(canvas.getDisplay());
+                canvas.getDisplay().asyncExec(() -> publish(request, picture, image));
             }
         } catch (RuntimeException e) {
             // One chart that cannot be painted must not take the window down.
@@ -74,9 +76,11 @@ final class ChartPainting extends Job {
         return Status.OK_STATUS;
     }
 
-    private void publish(Request request, ChartPicture picture) {
-        if (request == wanted) {
-            canvas.publish(picture);
+    private void publish(Request request, ChartPicture picture, Image image) {
+        if (request == wanted && !canvas.isDisposed()) {
+            canvas.publish(picture, image);
+        } else {
+            image.dispose();
         }
     }
 }

@@ -61,8 +61,14 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         Evaluation evaluation = session.get().evaluation();
         UnitSystem units = StudyUnits.of(session.get().study());
-        evaluation.result().ifPresentOrElse(result -> show(result, units), canvas::clear);
-        canvas.say(message(evaluation));
+        Optional<StudyResult> result = evaluation.result().filter(r -> !r.input().buses().isEmpty());
+        if (result.isPresent()) {
+            show(result.get(), units);
+        } else {
+            shownResult = null;
+            canvas.clear();
+        }
+        canvas.say(message(evaluation, result.isEmpty()));
     }
 
     private void show(StudyResult result, UnitSystem units) {
@@ -74,10 +80,9 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
     }
 
-    private static String message(Evaluation evaluation) {
-        boolean empty = evaluation.result().isEmpty();
+    private static String message(Evaluation evaluation, boolean empty) {
         return switch (evaluation.phase()) {
-            case CURRENT -> "";
+            case CURRENT -> empty ? NLS.bind(Messages.Chart_nothing, Messages.Chart_noBuses) : "";
             case COMPUTING -> empty ? Messages.Chart_computing : "";
             case STALE -> NLS.bind(empty ? Messages.Chart_nothing : Messages.Chart_stale, evaluation.reason());
         };

@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of this package. */
 final class Messages extends NLS {
     public static String Chart_painting;
+    public static String Chart_noBuses;
     public static String Chart_noStudy;
     public static String Chart_computing;
     public static String Chart_nothing;

@@ -1,8 +1,10 @@
 package org.amberyard.workbench.editor;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.session.ActiveSession;
@@ -35,7 +37,11 @@ public final class StudyEditor extends EditorPart {
 
         @Override
         public void evaluationChanged(StudySession changed) {
-            shownPage().ifPresent(StudyPage::redrawMarks);
+            List<Finding> findings = changed.evaluation().findings();
+            if (findings != markedFindings) {
+                markedFindings = findings;
+                shownPage().ifPresent(StudyPage::redrawMarks);
+            }
         }
 
         @Override
@@ -46,6 +52,7 @@ public final class StudyEditor extends EditorPart {
         }
     };
     private StudySession session;
+    private List<Finding> markedFindings = List.of();
     private CTabFolder folder;
 
     @Override

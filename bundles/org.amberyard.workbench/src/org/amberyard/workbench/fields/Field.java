@@ -53,7 +53,7 @@ public final class Field {
         }
         boolean placeholder = info.defaultSource().startsWith(NO_SOURCE);
         String origin = NLS.bind(placeholder ? Messages.Field_placeholder : Messages.Field_default,
-                format.textWithUnit(value), info.defaultSource().substring(placeholder ? NO_SOURCE.length() : 0));
+                format.textWithUnit(readable(value)), info.defaultSource().substring(placeholder ? NO_SOURCE.length() : 0));
         return info.documentation() + "\n" + origin;
     }
 
@@ -69,7 +69,11 @@ public final class Field {
     /** Text at a length for reading. */
     String text(EObject element) {
         Object value = element.eGet(feature);
-        return format.isNumber() && value instanceof Number number ? format.text(shown.rounded(number)) : format.text(value);
+        return format.text(readable(value));
+    }
+
+    private Object readable(Object value) {
+        return format.isNumber() && value instanceof Number number ? shown.rounded(number) : value;
     }
 
     /** Text that loses nothing, for editing and copying. */

@@ -17,10 +17,12 @@ final class GridGeometry {
     private static final int MOST_HEADER_LINES = 3;
 
     private final Grid grid;
+    private final TextWidths texts = new TextWidths();
     private int[] widths = {};
     private boolean[] setByUser = {};
     private int headerHeight;
     private int rowHeight;
+    private int textHeight;
     private int scrollX;
     private int topRow;
 
@@ -36,7 +38,8 @@ final class GridGeometry {
         GC gc = new GC(grid);
         try {
             gc.setFont(Fonts.TEXT.font());
-            rowHeight = gc.getFontMetrics().getHeight() + 6;
+            textHeight = gc.getFontMetrics().getHeight();
+            rowHeight = textHeight + 6;
             for (int column = 0; column < fitted.length; column++) {
                 boolean keep = sameColumns && setByUser[column];
                 fitted[column] = keep ? widths[column] : fittedWidth(gc, model, column);
@@ -60,19 +63,19 @@ final class GridGeometry {
     private int fittedWidth(GC gc, GridModel model, int column) {
         int width = headerWidth(gc, model, model.header(column));
         for (int row = 0; row < Math.min(model.rows(), SAMPLE_ROWS); row++) {
-            width = Math.max(width, gc.textExtent(model.text(row, column)).x);
+            width = Math.max(width, texts.of(gc, model.text(row, column)));
         }
         for (String choice : model.choices(0, column)) {
-            width = Math.max(width, gc.textExtent(choice).x);
+            width = Math.max(width, texts.of(gc, choice));
         }
         return Math.max(NARROWEST, Math.min(WIDEST, width + 2 * PADDING + 2));
     }
 
     /** Width at which a header needs no more than its lines. */
     private int headerWidth(GC gc, GridModel model, String header) {
-        int longest = Arrays.stream(header.split(" ")).mapToInt(w -> gc.textExtent(w).x).max().orElse(0);
+        int longest = Arrays.stream(header.split(" ")).mapToInt(w -> texts.of(gc, w)).max().orElse(0);
         int width = longest;
-        while (WrappedText.of(gc, header, width).lines().size() > model.headerLines() && width < WIDEST) {
+        while (texts.lines(gc, header, width).size() > model.headerLines() && width < WIDEST) {
             width += PADDING;
         }
         return width;
@@ -82,9 +85,17 @@ final class GridGeometry {
         int lines = 1;
         for (int column = 0; column < widths.length; column++) {
             int room = widths[column] - 2 * PADDING;
-            lines = Math.max(lines, WrappedText.of(gc, model.header(column), room).lines().size());
+            lines = Math.max(lines, texts.lines(gc, model.header(column), room).size());
         }
-        return Math.min(lines, MOST_HEADER_LINES) * gc.getFontMetrics().getHeight() + PADDING + 2;
+        return Math.min(lines, MOST_HEADER_LINES) * textHeight + PADDING + 2;
+    }
+
+    TextWidths texts() {
+        return texts;
+    }
+
+    int textHeight() {
+        return textHeight;
     }
 
     int headerHeight() {

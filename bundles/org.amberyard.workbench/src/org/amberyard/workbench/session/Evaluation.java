@@ -28,6 +28,7 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
     static final Evaluation NONE = new Evaluation(Phase.COMPUTING, Optional.empty(), "", List.of());
 
     public Evaluation {
+        // An unmodifiable list stays the same one, so that whoever shows it can tell whether it has changed.
         findings = List.copyOf(findings);
     }
 
