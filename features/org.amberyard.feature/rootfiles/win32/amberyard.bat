@@ -1,7 +1,7 @@
 @echo off
 rem Starts Amberyard: the window without a verb, a run without a window with one.
 rem   amberyard [STUDY]
-rem   amberyard evaluate^|check STUDY [OPTION ...]
+rem   amberyard evaluate^|check^|import ... (see amberyard --help)
 setlocal
 set "JAVA=java"
 set "JAVAW=javaw"
@@ -17,6 +17,10 @@ if errorlevel 1 (
 for %%J in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fJ"
 if /i "%~1"=="evaluate" goto headless
 if /i "%~1"=="check" goto headless
+if /i "%~1"=="import" goto headless
+if /i "%~1"=="help" goto headless
+if /i "%~1"=="--help" goto headless
+if /i "%~1"=="-h" goto headless
 
 start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -nosplash -data "%LOCALAPPDATA%\Amberyard\workspace" %*
 exit /b 0

@@ -16,6 +16,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.Cautions;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -95,8 +96,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",
@@ -183,5 +184,26 @@ class CommandLineTest {
     void debugPrintsTheDetails() {
         assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail", "--debug"));
         assertTrue(err().contains("at org.amberyard.batch"), err());
+    }
+
+    @Test
+    void importMakesTheStudyOfItsFolder() throws Exception {
+        Path csv = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/ostrick-vale/csv").toAbsolutePath();
+        assertEquals(0, run("import", csv.toString(), "made.amberyard"), err());
+        assertTrue(EcoreUtil.equals(StudyFile.load(folder.resolve(STUDY)),
+                StudyFile.load(folder.resolve("made.amberyard"))));
+    }
+
+    @Test
+    void importSaysWhatKeptItFromImporting() throws IOException {
+        Path csv = Files.createDirectory(folder.resolve("csv"));
+        Files.writeString(csv.resolve("site.csv"), "Nome\nYard\n");
+        assertEquals(2, run("import", "csv", "made.amberyard"));
+        assertTrue(err().contains("site.csv, row 1, column “Nome”"), err());
+        assertFalse(Files.exists(folder.resolve("made.amberyard")));
+        assertEquals(2, run("import", "csv"));
+        assertTrue(err().contains("“import” takes a folder and a study but got 1 (csv)"), err());
+        assertEquals(2, run("import", "nowhere", "made.amberyard"));
+        assertTrue(err().contains("where there is no folder"), err());
     }
 }

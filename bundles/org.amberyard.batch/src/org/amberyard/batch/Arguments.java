@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 
-/** What follows a verb: one study, and options. */
+/** What follows a verb: files and folders, and options. */
 final class Arguments {
     static final String DEBUG = "--debug";
 
     private final Verb verb;
-    private final List<String> studies = new ArrayList<>();
+    private final List<String> operands = new ArrayList<>();
     private final Map<String, String> options = new LinkedHashMap<>();
 
     private Arguments(Verb verb) {
@@ -33,7 +33,7 @@ final class Arguments {
 
     private void take(String word, Iterator<String> rest) throws WrongUse {
         if (!word.startsWith("-")) {
-            studies.add(word);
+            operands.add(word);
         } else if (verb.options().contains(word)) {
             takeOption(word, rest);
         } else if (!word.equals(DEBUG)) {
@@ -58,12 +58,27 @@ final class Arguments {
 
     /** The study's file. */
     Path study(Path folder) throws WrongUse {
-        if (studies.size() != 1) {
-            throw new WrongUse("“" + verb.name() + "” takes one study but got "
-                    + (studies.isEmpty() ? "none" : studies.size() + " (" + String.join(", ", studies) + ")") + ": "
-                    + verb.usage() + ".");
+        if (operands.size() != 1) {
+            throw new WrongUse("“" + verb.name() + "” takes one study but got " + given() + ": " + verb.usage() + ".");
         }
-        return path("STUDY", studies.get(0), folder);
+        return path("STUDY", operands.get(0), folder);
+    }
+
+    /** The paths of a folder to read and a study to write. */
+    FolderAndStudy folderAndStudy(Path folder) throws WrongUse {
+        if (operands.size() != 2) {
+            throw new WrongUse("“" + verb.name() + "” takes a folder and a study but got " + given() + ": " + verb.usage()
+                    + ".");
+        }
+        return new FolderAndStudy(path("FOLDER", operands.get(0), folder), path("STUDY", operands.get(1), folder));
+    }
+
+    /** A folder and a study. */
+    record FolderAndStudy(Path folder, Path study) {
+    }
+
+    private String given() {
+        return operands.isEmpty() ? "none" : operands.size() + " (" + String.join(", ", operands) + ")";
     }
 
     /** The path in an option that must be given. */

@@ -15,6 +15,7 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTables;
+import org.amberyard.study.ResultFindings;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
@@ -61,6 +62,7 @@ final class EvaluateVerb implements Verb {
         StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         UnitSystem system = StudyUnits.of(study);
         print(result, system, console.out());
+        FindingsText.print(ResultFindings.of(study, result), console.out());
         write(result, system, folder);
         console.out().println("Results are in " + folder);
         return ExitCode.DONE;

@@ -7,6 +7,10 @@ public final class Cautions {
     /** The cautions, one sentence each. */
     public static final List<String> SENTENCES = List.of(
             "These are estimates for planning; prices, weather, routes and programmes will turn out otherwise.",
+            "Greenhouse gas counts tailpipes, heaters and power plants with line losses; making and delivering fuel and "
+                    + "building buses are left out.",
+            "What buses are worth at the end falls in a straight line to the value entered; for electric buses there is little "
+                    + "evidence yet.",
             "High-voltage parts of buses and chargers are work for trained people only.",
             "The local electrical code, the utility, the vehicle maker's instructions and a licensed electrician decide "
                     + "what may be built and connected.");
