@@ -107,8 +107,8 @@ public final class FeatureTable {
         label.setForeground(Palette.INK.color());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
         if (list == null) {
-            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, TITLE_HEIGHT).align(SWT.BEGINNING, SWT.CENTER)
-                    .applyTo(label);
+            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, TITLE_HEIGHT)
+                    .align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
             return;
         }
         ToolBar tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);

@@ -14,9 +14,7 @@ public enum Fonts {
     /** Units, hints and captions. */
     SMALL(-1, SWT.NORMAL),
     /** Titles of sections. */
-    TITLE(1, SWT.BOLD),
-    /** The answer in words. */
-    HEADLINE(2, SWT.BOLD);
+    TITLE(1, SWT.BOLD);
 
     private final int heightDelta;
     private final int style;

@@ -29,9 +29,7 @@ public enum Palette {
     /** Ground of cells with warnings. */
     WARNING_WASH(255, 248, 230),
     /** Marks of plain remarks. */
-    NOTICE(62, 99, 140),
-    /** Figures that speak for a plan. */
-    GAIN(26, 112, 82);
+    NOTICE(62, 99, 140);
 
     private final Color color;
 

@@ -48,7 +48,10 @@ public final class ActiveSession {
         }
     }
 
-    /** Calls the follower now and whenever the study in use, its content or its results change, as long as a control lives. */
+    /**
+     * Calls the follower now and whenever the study in use, its content or its results change, as long as a control
+     * lives.
+     */
     public static void follow(Control control, Consumer<Optional<StudySession>> follower) {
         INSTANCE.followers.add(follower);
         control.addListener(SWT.Dispose, e -> INSTANCE.followers.remove(follower));

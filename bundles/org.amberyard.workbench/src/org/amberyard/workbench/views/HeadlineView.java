@@ -15,6 +15,7 @@ import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -74,33 +75,34 @@ public final class HeadlineView extends ViewPart {
         cautions.setToolTipText(Cautions.text());
         cautions.addListener(SWT.Selection, e -> openCautions());
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(cautions);
-        cautions.moveAbove(plans);
-        state.moveAbove(cautions);
-        plans.moveBelow(answer);
     }
 
     private void openCautions() {
         try {
             getSite().getService(IHandlerService.class).executeCommand(CAUTIONS_COMMAND, null);
-        } catch (org.eclipse.core.commands.common.CommandException e) {
+        } catch (CommandException e) {
             throw new IllegalStateException(e);
         }
     }
 
     private void update(Optional<StudySession> session) {
         if (session.isEmpty()) {
-            shownResult = null;
-            headlines = List.of();
-            answer.setText("");
-            plans.setVisible(false);
+            clear();
             say(Messages.Headline_none, Palette.MUTED);
             return;
         }
         UnitSystem units = StudyUnits.of(session.get().study());
-        session.get().evaluation().result().ifPresent(result -> show(result, units));
+        session.get().evaluation().result().ifPresentOrElse(result -> show(result, units), this::clear);
         boolean stale = session.get().evaluation().phase() == Evaluation.Phase.STALE;
         answer.setForeground(stale ? Palette.MUTED.color() : Palette.INK.color());
         say(EvaluationWords.of(session.get()), stale ? Palette.ERROR : Palette.MUTED);
+    }
+
+    private void clear() {
+        shownResult = null;
+        headlines = List.of();
+        answer.setText("");
+        plans.setVisible(false);
     }
 
     private void say(String text, Palette color) {
