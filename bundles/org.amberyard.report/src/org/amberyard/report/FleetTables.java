@@ -37,6 +37,9 @@ final class FleetTables {
                 .optional("fuel_economy", "Fuel economy", ColumnUnit.FUEL_ECONOMY,
                         "Distance and fuel in one figure; no figure without an engine or driving.",
                         r -> ratio(r.ifEngine(use(r).fuelL()), use(r).km()))
+                .optional("fuel_factor", "Fuel calibration", Unit.SHARE,
+                        "Measured over modelled fuel, by which the model's fuel is multiplied; 100 % where nothing was measured.",
+                        r -> r.ifEngine(r.record().vehicle().fuelFactor()))
                 .number("heater_fuel", "Heater fuel", Unit.LITRE, "Fuel of a fuel-fired heater.",
                         r -> use(r).heaterFuelL())
                 .optional("full_cycles", "Full cycles", Unit.CYCLE,

@@ -7,7 +7,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 
 /**
- * What the results say that a reader must not miss: routes that fail, schedules that cannot be driven, cold cabins, packs
+ * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, schedules that cannot be driven, cold cabins, packs
  * that wear out, too few ports, a service that is too small.
  */
 public final class ResultFindings {
@@ -17,6 +17,7 @@ public final class ResultFindings {
     /** Findings on the study as a whole, then by plan; the result must be the study's own. */
     public static List<Finding> of(Study study, StudyResult result) {
         List<Finding> findings = new ArrayList<>(new DutyFindings(study, result).list());
+        findings.addAll(new CalibrationFindings(study, result).list());
         for (int plan = 0; plan < result.plans().size(); plan++) {
             findings.addAll(new RouteFindings(study, result, plan).list());
             findings.addAll(new PackFindings(study, result, plan).list());

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
@@ -93,10 +94,14 @@ public final class StudyCompiler {
             int planned = bus.getPlannedRetirementYear();
             buses.add(new BusInput(bus.getName(), role(bus), types.of(bus.getType()), routes.ofOptional(bus.getRoute()),
                     bus.getInServiceYear() - settings.getBaseYear(), bus.getOdometerKm(), bus.getOtherKmPerYear(),
-                    bus.getIdleHoursPerYear(),
+                    bus.getIdleHoursPerYear(), measured(bus),
                     planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned - settings.getBaseYear())));
         }
         return buses;
+    }
+
+    private static OptionalDouble measured(Bus bus) {
+        return bus.getMeasuredKmPerL() > 0 ? OptionalDouble.of(bus.getMeasuredKmPerL()) : OptionalDouble.empty();
     }
 
     private static Role role(Bus bus) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
 import org.amberyard.core.depot.ChargeWindow;
@@ -115,7 +116,7 @@ public final class SampleDistrict {
         for (int i = 0; i < routes; i++) {
             OptionalInt route = withRoutes ? OptionalInt.of(i) : OptionalInt.empty();
             buses.add(new BusInput(String.format("B%02d", i + 1), Role.ROUTE, SampleTypes.DIESEL, route, -(i % 12) - 1,
-                    21_000.0 * (i % 12 + 1), 1_500, 60, OptionalInt.empty()));
+                    21_000.0 * (i % 12 + 1), 1_500, 60, OptionalDouble.empty(), OptionalInt.empty()));
         }
         return buses;
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.DutyTable;
@@ -30,7 +31,8 @@ class FleetRollForwardTest {
 
     @Test
     void ageRulesWhereNoYearIsMarked() {
-        StudyInput old = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -13, 0, 0, 0, OptionalInt.empty()));
+        StudyInput old = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -13, 0, 0, 0,
+                OptionalDouble.empty(), OptionalInt.empty()));
         assertEquals(List.of("1 1-2", "2 2-2"), bought(roll(old, TinyDistrict.dieselPlan())));
     }
 
@@ -38,14 +40,15 @@ class FleetRollForwardTest {
     void odometerRulesToo() {
         double kmPerYear = 0.95 * 180 * 2 * 40;
         StudyInput worn = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -5, 400_000 - 1.5 * kmPerYear, 0, 0,
-                OptionalInt.empty()));
+                OptionalDouble.empty(), OptionalInt.empty()));
         assertEquals(List.of("1 1-2", "2 2-2"), bought(roll(worn, TinyDistrict.dieselPlan())));
     }
 
     @Test
     void spareIsKeptLonger() {
         List<BusInput> buses = new ArrayList<>(study.buses());
-        buses.set(2, new BusInput("3", Role.SPARE, 0, OptionalInt.empty(), -22, 0, 4000, 0, OptionalInt.empty()));
+        buses.set(2, new BusInput("3", Role.SPARE, 0, OptionalInt.empty(), -22, 0, 4000, 0,
+                OptionalDouble.empty(), OptionalInt.empty()));
         assertEquals(List.of("1 1-2", "1 3-2"), bought(roll(TinyDistrict.withBuses(study, buses), TinyDistrict.dieselPlan())));
     }
 
@@ -103,6 +106,21 @@ class FleetRollForwardTest {
         assertEquals(150 * 250, packs.get(0).paid(), 1e-9);
         assertEquals(2 * perYear, fleet.inYear(2).get(0).packCyclesEnd(), 1e-9);
         assertEquals(0.5 * perYear, fleet.inYear(3).get(0).vehicle().packCycles(), 1e-9, "cycles beyond the limit are carried");
+    }
+
+    @Test
+    void measuredFuelEconomyCalibratesTheBusAndMovesWithIt() {
+        List<BusInput> buses = new ArrayList<>(study.buses());
+        BusInput old = buses.get(0);
+        buses.set(0, new BusInput("1", Role.ROUTE, 0, old.route(), -12, 200_000, 0, 100, OptionalDouble.of(2.5), OptionalInt.of(1)));
+        StudyInput measured = TinyDistrict.withBuses(study, buses);
+        FleetHistory fleet = roll(measured, TinyDistrict.electricPlan());
+        VehicleYear base = fleet.inYear(0).get(0);
+        assertEquals(2.5, base.use().km() / base.use().fuelL(), 1e-9);
+        double factor = base.vehicle().fuelFactor();
+        double modelled = roll(study, TinyDistrict.electricPlan()).inYear(1).get(2).use().fuelL();
+        assertEquals(factor * modelled, fleet.inYear(1).get(2).use().fuelL(), 1e-9, "as a spare it keeps its factor");
+        assertEquals(1, fleet.inYear(1).get(0).vehicle().fuelFactor(), 0);
     }
 
     private StudyInput withSecondBus(BusInput bus) {

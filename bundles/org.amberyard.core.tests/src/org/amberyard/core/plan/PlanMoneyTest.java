@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
@@ -87,7 +88,8 @@ class PlanMoneyTest {
     @Test
     void spareIsNotReplacedForItsOdometer() {
         List<BusInput> buses = new ArrayList<>(study.buses());
-        buses.set(2, new BusInput("3", Role.SPARE, 0, OptionalInt.empty(), -16, 500_000, 4000, 40, OptionalInt.empty()));
+        buses.set(2, new BusInput("3", Role.SPARE, 0, OptionalInt.empty(), -16, 500_000, 4000, 40,
+                OptionalDouble.empty(), OptionalInt.empty()));
         FleetHistory fleet = evaluate(TinyDistrict.withBuses(study, buses), 0).fleet();
         assertEquals("3", fleet.fleetAtEnd().get(2).orElseThrow().unit());
     }
@@ -126,7 +128,7 @@ class PlanMoneyTest {
         StudyInput packs = TinyPacks.withPack(study, new BatterySpec(150, 0.9, 0.004, 100, 0.1, new CapacityFade(0.01, 0)));
         List<BusInput> buses = new ArrayList<>(packs.buses());
         buses.set(0, new BusInput("1", Role.ROUTE, TinyDistrict.ELECTRIC, OptionalInt.of(0), -5, 100_000, 0, 0,
-                OptionalInt.empty()));
+                OptionalDouble.empty(), OptionalInt.empty()));
         VehicleYear first = evaluate(TinyDistrict.withBuses(packs, buses), 0).fleet().inYear(0).get(0);
         assertTrue(first.vehicle().packCycles() >= 0 && first.vehicle().packCycles() < 100);
     }

@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
 import org.amberyard.core.battery.BatterySpec;
@@ -108,9 +109,12 @@ final class TinyDistrict {
 
     static List<BusInput> buses() {
         return List.of(
-                new BusInput("1", Role.ROUTE, DIESEL, OptionalInt.of(0), -12, 200_000, 0, 100, OptionalInt.of(1)),
-                new BusInput("2", Role.ROUTE, DIESEL, OptionalInt.of(1), -5, 90_000, 500, 100, OptionalInt.empty()),
-                new BusInput("3", Role.SPARE, DIESEL, OptionalInt.empty(), -16, 150_000, 4000, 40, OptionalInt.empty()));
+                new BusInput("1", Role.ROUTE, DIESEL, OptionalInt.of(0), -12, 200_000, 0, 100,
+                        OptionalDouble.empty(), OptionalInt.of(1)),
+                new BusInput("2", Role.ROUTE, DIESEL, OptionalInt.of(1), -5, 90_000, 500, 100,
+                        OptionalDouble.empty(), OptionalInt.empty()),
+                new BusInput("3", Role.SPARE, DIESEL, OptionalInt.empty(), -16, 150_000, 4000, 40,
+                        OptionalDouble.empty(), OptionalInt.empty()));
     }
 
     private static DepotInput depot() {

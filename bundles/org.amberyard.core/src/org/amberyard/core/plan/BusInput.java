@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -13,8 +14,9 @@ import java.util.OptionalInt;
  * @param odometerKm odometer at the base date, km
  * @param otherKmPerYear distance per year beyond the route, km
  * @param idleHoursPerYear yard idling of an engine per year, h
+ * @param measuredKmPerL fuel economy by the fuel log, all fuel over all distance, if it was measured
  * @param retirementYear year in which it is due, if that is set
  */
 public record BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
-        double otherKmPerYear, double idleHoursPerYear, OptionalInt retirementYear) {
+        double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear) {
 }

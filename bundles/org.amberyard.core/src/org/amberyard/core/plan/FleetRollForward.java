@@ -34,6 +34,7 @@ public final class FleetRollForward {
         this.plan = plan;
         this.driving = new YearOfDriving(study, duty, ports);
         this.places = study.buses().stream().map(b -> present(study, duty, b)).toArray(Vehicle[]::new);
+        calibrate();
         this.arrived = new int[places.length];
         Arrays.fill(arrived, -1);
         plan.replacements().forEach(r -> lastStep.merge(r.place(), r.year(), Math::max));
@@ -61,7 +62,14 @@ public final class FleetRollForward {
                 .map(e -> FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(),
                         e.battery().nominalKwh()) % e.battery().cycleLimit())
                 .orElse(0.0);
-        return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(), age, cycles, 0);
+        return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(), age, cycles, 0, 1);
+    }
+
+    /** Buses with a measured fuel economy burn in the base year what their log says. */
+    private void calibrate() {
+        for (int place = 0; place < places.length; place++) {
+            places[place] = places[place].calibrated(driving.fuelFactor(place, places[place]));
+        }
     }
 
     /** First all outgoing buses leave, then some move, then new ones come: the order of the steps does not matter. */
@@ -113,7 +121,7 @@ public final class FleetRollForward {
     private void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
         int generation = bought.merge(place, 1, Integer::sum);
         String unit = study.buses().get(place).name() + "-" + (generation + 1);
-        Vehicle vehicle = new Vehicle(unit, type, year, 0, 0, 0, 0);
+        Vehicle vehicle = new Vehicle(unit, type, year, 0, 0, 0, 0, 1);
         places[place] = vehicle;
         events.add(new FleetEvent.Bought(year, place, vehicle, outgoingType, step));
     }

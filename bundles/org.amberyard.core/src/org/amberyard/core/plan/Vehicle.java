@@ -10,9 +10,11 @@ package org.amberyard.core.plan;
  * @param packYears age of its pack
  * @param packCycles full cycles of its pack
  * @param packPaid what a replacement pack cost, constant money; zero for the pack it came with
+ * @param fuelFactor measured over modelled fuel in the base year, by which the model's fuel is multiplied; 1 where nothing was
+ *            measured
  */
 public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, double packYears, double packCycles,
-        double packPaid) {
+        double packPaid, double fuelFactor) {
 
     /** Age at the start of a year. */
     public double ageYears(int year) {
@@ -20,7 +22,12 @@ public record Vehicle(String unit, int type, int inServiceYear, double odometerK
     }
 
     Vehicle drivenWith(double km, Pack pack) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm + km, pack.years(), pack.cycles(), pack.paid());
+        return new Vehicle(unit, type, inServiceYear, odometerKm + km, pack.years(), pack.cycles(), pack.paid(),
+                fuelFactor);
+    }
+
+    Vehicle calibrated(double factor) {
+        return new Vehicle(unit, type, inServiceYear, odometerKm, packYears, packCycles, packPaid, factor);
     }
 
     /** State of a pack: its age in years, its full cycles and what it cost when it was a replacement. */

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FullCycleCount;
 import org.amberyard.core.battery.PackReplacement;
@@ -56,7 +57,8 @@ final class YearOfDriving {
 
     private static Driven engineYear(int year, int place, Vehicle vehicle, EnergyUse driven, EngineSpec engine,
             BusInput bus) {
-        EnergyUse use = driven.plus(EnergyUse.ofFuel(engine.fuelL(0, bus.idleHoursPerYear())));
+        EnergyUse modelled = driven.plus(EnergyUse.ofFuel(engine.fuelL(0, bus.idleHoursPerYear())));
+        EnergyUse use = modelled.plus(EnergyUse.ofFuel((vehicle.fuelFactor() - 1) * modelled.fuelL()));
         VehicleYear record = new VehicleYear(year, place, vehicle, use, 0, 0, 0, 1);
         Vehicle after = vehicle.drivenWith(use.km(), new Vehicle.Pack(vehicle.packYears() + 1, 0, 0));
         return new Driven(record, after, Optional.empty());
@@ -70,6 +72,13 @@ final class YearOfDriving {
         VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, pack.cycles(), health);
         return new Driven(record, vehicle.drivenWith(use.km(), pack),
                 PackReplacement.due(battery, pack.years(), pack.cycles()));
+    }
+
+    /** Measured over modelled fuel of a bus of today in its place; 1 where nothing was measured or nothing is burnt. */
+    double fuelFactor(int place, Vehicle vehicle) {
+        OptionalDouble measured = study.buses().get(place).measuredKmPerL();
+        EnergyUse modelled = of(0, place, vehicle).record().use();
+        return measured.isPresent() && modelled.fuelL() > 0 ? modelled.km() / measured.getAsDouble() / modelled.fuelL() : 1;
     }
 
     /** The bus with a new pack; cycles beyond the limit are already on it, so that no cycle is lost. */

@@ -33,6 +33,7 @@ public enum Unit {
     KILOGRAM("kg", "lb", "kg", 1 / Unit.KG_PER_POUND),
     TONNE("t", "t", "t", 1),
     LITRE("L", "gal", "L", 1 / Unit.L_PER_GALLON),
+    KM_PER_LITRE("km/L", "mpg", "km/L", Unit.L_PER_GALLON / Unit.KM_PER_MILE),
     LITRE_PER_HOUR("L/h", "gal/h", "L/h", 1 / Unit.L_PER_GALLON),
     CELSIUS("degC", "°F", "°C", 1.8) {
         @Override
