@@ -11,11 +11,12 @@ import org.amberyard.workbench.grid.GridModel;
 /** A table of results, or some of its columns, in the user's locale. */
 final class ResultModel implements GridModel {
 
-    private static final int READABLE_DIGITS = 4;
+    private static final int READABLE_DIGITS = 3;
 
     private final ResultTable table;
     private final List<Integer> columns;
     private final List<String> headers;
+    private final List<NumberFormat> formats;
 
     /** All columns of a table. */
     ResultModel(ResultTable table) {
@@ -27,6 +28,7 @@ final class ResultModel implements GridModel {
         this.table = table;
         this.columns = columns;
         this.headers = headers;
+        this.formats = columns.stream().map(c -> format(table, c)).toList();
     }
 
     /** Some columns under other labels, by the columns' names. */
@@ -65,7 +67,7 @@ final class ResultModel implements GridModel {
     public String text(int row, int column) {
         Object cell = table.rows().get(row).get(columns.get(column));
         if (cell instanceof Double number) {
-            return format(column(column).type(), number).format(number).replace('-', '−');
+            return formats.get(column).format(number).replace('-', '−');
         }
         return cell == null ? "" : cell.toString();
     }
@@ -76,11 +78,15 @@ final class ResultModel implements GridModel {
         return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
     }
 
-    private static NumberFormat format(ResultColumn.Type type, double number) {
+    /** One number of decimals for a whole column, so that its figures line up: as many as its largest figure needs. */
+    private static NumberFormat format(ResultTable table, int column) {
+        double largest = table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance)
+                .mapToDouble(c -> Math.abs((Double) c)).filter(Double::isFinite).max().orElse(0);
+        int whole = (int) Math.floor(Math.log10(Math.max(1, largest))) + 1;
+        int decimals = Math.max(0, READABLE_DIGITS - whole);
         NumberFormat format = NumberFormat.getNumberInstance();
-        int whole = (int) Math.max(1, Math.floor(Math.log10(Math.max(1, Math.abs(number)))) + 1);
-        boolean amount = type == ResultColumn.Type.MONEY && Math.abs(number) >= 100;
-        format.setMaximumFractionDigits(amount ? 0 : Math.max(0, READABLE_DIGITS - whole));
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
         return format;
     }
 
