@@ -46,7 +46,7 @@ class CumulativeCostChartTest {
     @Test
     void wordsSayWhichPlanPaysBackAndWhichDoesNot() {
         String text = chart.textAlternative();
-        assertTrue(text.contains("“Electric in stages” pays back after 12.0 years against “Like-for-like diesel”."), text);
+        assertTrue(text.contains("“Electric in stages” pays back after 12.0 years (in 2038) against “Like-for-like diesel”."), text);
         assertTrue(text.contains("“Electric at once, no grant” does not pay back by the end of 2040."), text);
     }
 

@@ -62,7 +62,7 @@ public final class CumulativeCostChart {
     }
 
     private String payback(Comparison comparison) {
-        return PaybackWords.of(comparison.simple(), lastYear());
+        return PaybackWords.of(comparison.simple(), result.input());
     }
 
     private int lastYear() {

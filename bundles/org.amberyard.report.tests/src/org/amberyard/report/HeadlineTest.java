@@ -27,7 +27,7 @@ class HeadlineTest {
     @Test
     void aPlanThatCostsLessAndPaysBack() {
         assertEquals("“Electric in stages” costs USD 1.23 million less than “Like-for-like diesel” over 10 years "
-                + "(present value), pays back after 9.3 years, and saves 1,234 t CO2e.", cost(1_234_000, AFTER, 1_234_400));
+                + "(present value), pays back after 9.3 years (in 2035), and saves 1,234 t CO2e.", cost(1_234_000, AFTER, 1_234_400));
     }
 
     @Test
@@ -47,10 +47,16 @@ class HeadlineTest {
     }
 
     @Test
+    void aPlanThatMakesNoDifference() {
+        Payback none = new Payback(Payback.Outcome.NO_DIFFERENCE, Double.NaN);
+        assertTrue(cost(0, none, 0).endsWith(", makes no difference in any year, and emits as much CO2e."));
+    }
+
+    @Test
     void whereInterestOrWhatIsLeftTurnsTheAnswerRoundItIsSaid() {
         assertTrue(cost(5_000, NEVER, 0).contains("does not pay back by the end of 2035 unless what is left at the end counts"));
         assertTrue(cost(-5_000, AFTER, 0)
-                .contains("pays back after 9.3 years only when neither interest nor what is left at the end counts"));
+                .contains("pays back after 9.3 years (in 2035) only when neither interest nor what is left at the end counts"));
     }
 
     @Test

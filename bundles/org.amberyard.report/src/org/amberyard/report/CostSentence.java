@@ -46,7 +46,7 @@ final class CostSentence {
 
     /** The payback counts no interest and nothing left at the end; where that turns the answer round, say so. */
     private String payback(Comparison comparison) {
-        String words = PaybackWords.of(comparison.simple(), study.baseYear() + study.years() - 1);
+        String words = PaybackWords.of(comparison.simple(), study);
         boolean paysBack = comparison.simple().outcome() != Payback.Outcome.NEVER;
         if (paysBack && comparison.presentSaving() <= -SAME) {
             return words + " only when neither interest nor what is left at the end counts";
