@@ -128,7 +128,7 @@ start_script() {
 
 # A checksum over the content of everything the product is made from.
 product_fingerprint() {
-    (cd "$root" && find pom.xml bundles features releng \
+    (cd "$root" && find pom.xml bundles features releng examples \
         \( -type d \( -name src-gen -o -name '*.tests' -o -name benchmarks -o -name target ! -path releng/target \) -prune \) \
         -o -type f ! -name '.*' -print | LC_ALL=C sort | tr '\n' '\0' | xargs -0 cksum | cksum)
 }

@@ -21,7 +21,7 @@ final class PlanTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .text("is_baseline", "Baseline", "Whether the other plans are compared with this one: yes or no.",
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")
-                .money("present_cost", "Present cost", "Present value of all costs at the start of the base year.",
+                .money("present_cost", "Present cost", "Present value of all costs at the start of the base year; the buses of today are taken as paid for.",
                         r -> r.plan().measures().presentCost())
                 .money("annual_equivalent", "Annual equivalent cost",
                         "Level yearly cost in constant money with the same present value.",
