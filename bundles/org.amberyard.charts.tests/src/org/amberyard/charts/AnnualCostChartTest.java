@@ -3,6 +3,7 @@ package org.amberyard.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostGroups;
 import org.amberyard.core.plan.StudyResult;
@@ -46,5 +47,13 @@ class AnnualCostChartTest {
         result.plans().forEach(p -> assertTrue(chart.textAlternative().contains(p.name()), chart.textAlternative()));
         assertEquals(3 * 15, chart.data().rows().size());
         assertTrue(chart.data().columns().contains("Capital (USD)"));
+    }
+
+    @Test
+    void tipsGiveTheExactAmount() {
+        CategoryPlot plot = (CategoryPlot) chart.chart().getPlot();
+        double amount = dataset().getValue(0, 3).doubleValue();
+        String tip = plot.getRenderer().getToolTipGenerator(0, 3).generateToolTip(dataset(), 0, 3);
+        assertEquals(dataset().getRowKey(0) + ", 2029: USD " + String.format(Locale.ROOT, "%,d", Math.round(amount)), tip);
     }
 }

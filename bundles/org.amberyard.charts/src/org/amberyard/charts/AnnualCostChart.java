@@ -13,7 +13,6 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SubCategoryAxis;
-import org.jfree.chart.labels.StandardCategoryToolTipGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.GroupedStackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
@@ -138,8 +137,8 @@ public final class AnnualCostChart {
         renderer.setItemMargin(0.06);
         renderer.setDrawBarOutline(true);
         renderer.setDefaultOutlineStroke(new BasicStroke(0.4f));
-        renderer.setDefaultToolTipGenerator(new StandardCategoryToolTipGenerator("{0}, {1}: {2}",
-                MoneyTickFormat.reaching(largest())));
+        renderer.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
+                + Figures.exactMoney(result.input().currency(), data.getValue(row, column).doubleValue()));
         KeyToGroupMap groups = new KeyToGroupMap(0);
         List<SeriesKey> keys = keys();
         for (int row = 0; row < keys.size(); row++) {

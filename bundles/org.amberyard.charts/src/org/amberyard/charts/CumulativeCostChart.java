@@ -119,6 +119,9 @@ public final class CumulativeCostChart {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
         renderer.setLegendLine(new Line2D.Double(-16, 0, 16, 0));
+        renderer.setDefaultToolTipGenerator((data, plan, point) -> data.getSeriesKey(plan) + ", "
+                + Figures.years(data.getXValue(plan, point) - result.input().baseYear()) + " after the start: "
+                + Figures.exactMoney(result.input().currency(), data.getYValue(plan, point)));
         for (int plan = 0; plan < costs.size(); plan++) {
             renderer.setSeriesPaint(plan, theme.plan(plan));
             renderer.setSeriesStroke(plan, theme.planStroke(plan));

@@ -31,6 +31,12 @@ public final class Figures {
         return pattern(amount.compareTo(BigDecimal.TEN) < 0 ? "0.00" : "#,##0.#").format(amount);
     }
 
+    /** An amount of money to the whole unit: {@code USD 1,234,567}. */
+    public static String exactMoney(String currency, double amount) {
+        String size = whole(Math.abs(amount));
+        return (amount < 0 && !"0".equals(size) ? "−" : "") + currency + " " + size;
+    }
+
     /** A whole number with thousands separators: {@code 1,234}. */
     public static String whole(double value) {
         String text = pattern("#,##0").format(Math.abs(value));
