@@ -53,8 +53,12 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
         while (days < DAYS_IN_A_ROW && walk.lowestKwh() >= reserve) {
             walk.day();
             days++;
-            refilled &= walk.leftKwh() + batteryKw * nightHours >= usable;
             walk.night();
+            refilled &= walk.leftKwh() >= usable;
+            if (refilled && walk.lowestKwh() >= reserve) {
+                // The next day starts full again, so the rest of the week is like this day.
+                days = DAYS_IN_A_ROW;
+            }
         }
         double margin = walk.lowestKwh() - reserve;
         double need = day.batteryKwh();

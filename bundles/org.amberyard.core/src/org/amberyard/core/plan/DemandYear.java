@@ -2,11 +2,10 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.amberyard.core.depot.ServiceYear;
-import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayCharging;
-import org.amberyard.core.duty.DutyTable;
 
 /**
  * Charging demand of a plan in one year on each month's coldest or hottest operated day, whichever is higher. What is charged
@@ -25,14 +24,14 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
     }
 
     /** Demand of one year of a fleet. */
-    static DemandYear of(StudyInput study, DutyTable duty, FleetHistory fleet, PortFleet ports, int year) {
-        List<VehicleYear> electric = fleet.inYear(year).stream().filter(v -> v.meterKwh() > 0).toList();
+    static DemandYear of(StudyInput study, ChargingDays charging, FleetHistory fleet, PortFleet ports, int year) {
+        List<OnRoute> electric = onRoutes(study, fleet, ports, year);
         List<Double> nights = new ArrayList<>();
         List<Double> middays = new ArrayList<>();
         double heaviestKwh = 0;
         for (int month = 0; month < Climate.MONTHS; month++) {
-            YardDay cold = yardDay(study, duty, electric, ports, year, month, true);
-            YardDay hot = yardDay(study, duty, electric, ports, year, month, false);
+            YardDay cold = yardDay(charging, electric, month, true);
+            YardDay hot = yardDay(charging, electric, month, false);
             double nightKwh = Math.max(cold.nightKwh(), hot.nightKwh());
             heaviestKwh = Math.max(heaviestKwh, nightKwh);
             nights.add(study.depot().window().spreadKw(nightKwh / ports.efficiency(year)));
@@ -41,16 +40,25 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
         return new DemandYear(nights, middays, heaviestKwh);
     }
 
-    private static YardDay yardDay(StudyInput study, DutyTable duty, List<VehicleYear> electric, PortFleet ports, int year,
-            int month, boolean cold) {
-        YardDay yard = new YardDay();
-        for (VehicleYear record : electric) {
+    /** An electric bus on a route, and the power into its battery. */
+    private record OnRoute(int route, int type, double batteryKw) {
+    }
+
+    private static List<OnRoute> onRoutes(StudyInput study, FleetHistory fleet, PortFleet ports, int year) {
+        List<OnRoute> electric = new ArrayList<>();
+        for (VehicleYear record : fleet.inYear(year)) {
             VehicleTypeInput type = study.types().get(record.vehicle().type());
-            BlockCheck check = RouteFitting.check(study, ports.batteryKw(type, year), study.depot().middayCharging());
-            study.buses().get(record.place()).route().ifPresent(route -> duty.use(route, record.vehicle().type())
-                    .ifPresent(use -> use.days(month, cold).map(d -> check.charging(d, type.electric().orElseThrow().battery()))
-                            .max((a, b) -> Double.compare(a.nightKwh(), b.nightKwh())).ifPresent(yard::add)));
+            OptionalInt route = study.buses().get(record.place()).route();
+            if (type.electric().isPresent() && route.isPresent()) {
+                electric.add(new OnRoute(route.getAsInt(), record.vehicle().type(), ports.batteryKw(type, year)));
+            }
         }
+        return electric;
+    }
+
+    private static YardDay yardDay(ChargingDays charging, List<OnRoute> electric, int month, boolean cold) {
+        YardDay yard = new YardDay();
+        electric.forEach(bus -> yard.add(charging.of(bus.route(), bus.type(), bus.batteryKw(), month, cold)));
         return yard;
     }
 

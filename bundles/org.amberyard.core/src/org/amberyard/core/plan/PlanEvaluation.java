@@ -15,11 +15,12 @@ public final class PlanEvaluation {
     public static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty, RouteFits onOffer) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         FleetHistory fleet = FleetRollForward.of(study, plan, duty, ports);
+        ChargingDays charging = new ChargingDays(study, duty);
         List<DemandYear> demands = new ArrayList<>();
         List<ServiceYear> services = new ArrayList<>();
         List<AirYear> air = new ArrayList<>();
         for (int year = 0; year < study.years(); year++) {
-            DemandYear demand = DemandYear.of(study, duty, fleet, ports, year);
+            DemandYear demand = DemandYear.of(study, charging, fleet, ports, year);
             demands.add(demand);
             services.add(demand.service(study.depot(), ports, year));
             air.add(AirYear.of(study, fleet, ports, year));

@@ -66,7 +66,9 @@ public final class RouteFitting {
         Worst newMidday = worst(use, midday, battery, 1);
         Worst agedOvernight = worst(use, overnight, battery, aged);
         Worst agedMidday = worst(use, midday, battery, aged);
-        int failing = firstFailingAge(use, battery, service, study.depot().middayCharging() ? midday : overnight);
+        boolean habit = study.depot().middayCharging();
+        int failing = (habit ? agedMidday : agedOvernight).passes() ? -1
+                : firstFailingAge(use, battery, service, habit ? midday : overnight);
         return new RouteFit(route, type, batteryKw, newOvernight.month(), newOvernight.outcome(), newMidday.outcome(),
                 agedOvernight.outcome(), agedMidday.outcome(), service.lastAge(), aged, failing,
                 verdict(newOvernight, newMidday, agedOvernight, agedMidday));
@@ -83,13 +85,13 @@ public final class RouteFitting {
                 .min(Comparator.comparing(Worst::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
     }
 
+    /** A pack that fails at the end of its service; health only falls, so one that passes then never fails. */
     private static int firstFailingAge(RouteUse use, BatterySpec battery, PackService service, BlockCheck check) {
-        for (int age = 0; age <= service.lastAge(); age++) {
-            if (!worst(use, check, battery, service.health(age)).passes()) {
-                return age;
-            }
+        int age = 0;
+        while (worst(use, check, battery, service.health(age)).passes()) {
+            age++;
         }
-        return -1;
+        return age;
     }
 
     /** A pack's years on one route. */
