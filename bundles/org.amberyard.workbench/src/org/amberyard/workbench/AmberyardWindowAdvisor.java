@@ -41,7 +41,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     public void postWindowOpen() {
         Shell shell = getWindowConfigurer().getWindow().getShell();
         keepOnScreen(shell);
-        ActiveSession.follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
+        ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
         // The window is on the screen before anything asks a question.
         shell.getDisplay().asyncExec(() -> openFirstStudy(shell));

@@ -49,7 +49,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         ViewChrome.withoutToolbar(getSite());
         canvas = new ChartCanvas(parent);
         new ChartMenu(canvas);
-        ActiveSession.follow(canvas, this::update);
+        ActiveSession.here().follow(canvas, this::update);
     }
 
     private void update(Optional<StudySession> session) {

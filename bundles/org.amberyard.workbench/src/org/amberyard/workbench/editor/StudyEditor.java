@@ -134,7 +134,7 @@ public final class StudyEditor extends EditorPart {
 
     @Override
     public void setFocus() {
-        ActiveSession.set(session);
+        ActiveSession.here().set(session);
         shownPage().ifPresent(StudyPage::setFocus);
     }
 
@@ -174,8 +174,8 @@ public final class StudyEditor extends EditorPart {
     @Override
     public void dispose() {
         session.removeListener(listener);
-        if (ActiveSession.get().filter(s -> s == session).isPresent()) {
-            ActiveSession.set(null);
+        if (ActiveSession.here().get().filter(s -> s == session).isPresent()) {
+            ActiveSession.here().set(null);
         }
         session.close();
         super.dispose();

@@ -26,13 +26,13 @@ public final class ExportHandler extends AbstractHandler {
 
     @Override
     public void setEnabled(Object context) {
-        setBaseEnabled(ActiveSession.get().isPresent());
+        setBaseEnabled(ActiveSession.here().get().isPresent());
     }
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
         Shell shell = HandlerUtil.getActiveShellChecked(event);
-        StudySession session = ActiveSession.get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
+        StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
         Optional<StudyResult> result = session.evaluation().result();
         if (result.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Export_title, Messages.Export_nothing);

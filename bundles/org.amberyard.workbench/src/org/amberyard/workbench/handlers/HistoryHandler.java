@@ -31,7 +31,7 @@ public final class HistoryHandler extends AbstractHandler implements IExecutable
     }
 
     private Optional<Command> command() {
-        return ActiveSession.get().flatMap(back ? StudySession::undoable : StudySession::redoable);
+        return ActiveSession.here().get().flatMap(back ? StudySession::undoable : StudySession::redoable);
     }
 
     @Override
@@ -41,7 +41,7 @@ public final class HistoryHandler extends AbstractHandler implements IExecutable
             // What is being typed is the last thing that the user did.
             typing.get().cancel();
         } else {
-            ActiveSession.get().ifPresent(back ? StudySession::undo : StudySession::redo);
+            ActiveSession.here().get().ifPresent(back ? StudySession::undo : StudySession::redo);
         }
         return null;
     }

@@ -23,13 +23,13 @@ public final class UnitsHandler extends AbstractHandler implements IElementUpdat
     }
 
     private static Optional<Settings> settings() {
-        return ActiveSession.get().map(s -> s.study().getSettings());
+        return ActiveSession.here().get().map(s -> s.study().getSettings());
     }
 
     @Override
     public Object execute(ExecutionEvent event) {
         UnitChoice choice = UnitChoice.valueOf(event.getParameter(CHOICE));
-        ActiveSession.get().ifPresent(session -> settings().filter(s -> s.getUnits() != choice)
+        ActiveSession.here().get().ifPresent(session -> settings().filter(s -> s.getUnits() != choice)
                 .ifPresent(s -> session.execute(SetCommand.create(session.domain(), s,
                         StudyPackage.Literals.SETTINGS__UNITS, choice))));
         return null;

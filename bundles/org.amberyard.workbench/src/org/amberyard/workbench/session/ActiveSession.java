@@ -6,11 +6,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.PlatformUI;
 
-/** The study whose editor was last in use; views show this one. */
+/** The study whose editor was last in use; views show this one. A service of the workbench, used on the event thread. */
 public final class ActiveSession {
-
-    private static final ActiveSession INSTANCE = new ActiveSession();
 
     private final List<Consumer<Optional<StudySession>>> followers = new ArrayList<>();
     private final SessionListener relay = new SessionListener() {
@@ -23,38 +22,48 @@ public final class ActiveSession {
         public void evaluationChanged(StudySession session) {
             tell();
         }
+
+        @Override
+        public void fileChanged(StudySession session) {
+            tell();
+        }
     };
     private StudySession session;
 
-    private ActiveSession() {
+    ActiveSession() {
+    }
+
+    /** The service of the running workbench. */
+    public static ActiveSession here() {
+        return PlatformUI.getWorkbench().getService(ActiveSession.class);
     }
 
     /** The study in use, if one is open. */
-    public static Optional<StudySession> get() {
-        return Optional.ofNullable(INSTANCE.session);
+    public Optional<StudySession> get() {
+        return Optional.ofNullable(session);
     }
 
     /** Makes a study the one in use; null when the last one has been closed. */
-    public static void set(StudySession session) {
-        if (session != INSTANCE.session) {
-            if (INSTANCE.session != null) {
-                INSTANCE.session.removeListener(INSTANCE.relay);
-            }
-            INSTANCE.session = session;
+    public void set(StudySession next) {
+        if (next != session) {
             if (session != null) {
-                session.addListener(INSTANCE.relay);
+                session.removeListener(relay);
             }
-            INSTANCE.tell();
+            session = next;
+            if (next != null) {
+                next.addListener(relay);
+            }
+            tell();
         }
     }
 
     /**
-     * Calls the follower now and whenever the study in use, its content or its results change, as long as a control
-     * lives.
+     * Calls the follower now and whenever the study in use, its content, its file or its results change, as long as a
+     * control lives.
      */
-    public static void follow(Control control, Consumer<Optional<StudySession>> follower) {
-        INSTANCE.followers.add(follower);
-        control.addListener(SWT.Dispose, e -> INSTANCE.followers.remove(follower));
+    public void follow(Control control, Consumer<Optional<StudySession>> follower) {
+        followers.add(follower);
+        control.addListener(SWT.Dispose, e -> followers.remove(follower));
         follower.accept(get());
     }
 

@@ -41,7 +41,7 @@ public final class FindingsView extends ViewPart {
         whole.setMargins(8, 4, 8, 4);
         whole.setCaret(null);
         GridDataFactory.fillDefaults().grab(true, false).hint(100, 60).applyTo(whole);
-        ActiveSession.follow(grid, this::update);
+        ActiveSession.here().follow(grid, this::update);
     }
 
     private void update(Optional<StudySession> session) {

@@ -54,7 +54,7 @@ public final class HeadlineView extends ViewPart {
         plans.selection().onMove(this::showAnswer);
         GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(570, SWT.DEFAULT).applyTo(plans);
         createState(area);
-        ActiveSession.follow(area, this::update);
+        ActiveSession.here().follow(area, this::update);
     }
 
     private void createAnswer(Composite area) {

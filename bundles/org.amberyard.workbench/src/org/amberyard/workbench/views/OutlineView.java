@@ -34,7 +34,7 @@ public final class OutlineView extends ViewPart {
         viewer.setLabelProvider(ColumnLabelProvider.createTextProvider(n -> ((OutlineNode) n).label()));
         viewer.addSelectionChangedListener(this::selected);
         viewer.addDoubleClickListener(this::opened);
-        ActiveSession.follow(viewer.getTree(), this::update);
+        ActiveSession.here().follow(viewer.getTree(), this::update);
     }
 
     private void update(Optional<StudySession> session) {

@@ -57,7 +57,7 @@ public final class ResultsView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         grid = new Grid(area, new FindingsModel(List.of()));
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(200, 60).applyTo(grid);
-        ActiveSession.follow(grid, this::update);
+        ActiveSession.here().follow(grid, this::update);
     }
 
     private void update(Optional<StudySession> session) {
