@@ -124,6 +124,22 @@ class EditingTest {
     }
 
     @Test
+    void savedAsTheWindowAndTheEditorBearTheNewName(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Path other = folder.resolve("other.amberyard");
+            display.syncCall(() -> {
+                study.session().saveAs(other);
+                return null;
+            });
+
+            assertTrue(display.syncCall(() -> OpenStudy.page().getWorkbenchWindow().getShell().getText())
+                    .startsWith("other.amberyard"));
+            assertEquals("other.amberyard", display.syncCall(() -> study.editor().getPartName()));
+            assertTrue(EcoreUtil.equals(StudyFile.load(study.file()), StudyFile.load(other)));
+        }
+    }
+
+    @Test
     void rowTypedAtTheEndIsAddedAndDeletedAgain(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Keyboard keys = new Keyboard(display);
