@@ -6,15 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.TreeSet;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.report.ResultsJson;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.charts.ChartCanvas;
 import org.amberyard.workbench.session.Evaluation;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -56,6 +65,27 @@ class ResultsTest {
             assertTrue(before.contains("Like for like"), before);
             assertNotEquals(before, headline(display));
         }
+    }
+
+    @Test
+    void windowAndHeadlessRunWriteTheSameBytes(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            StudyResult earlier = study.result();
+            setDiesel(study, 3);
+            StudyResult shown = study.awaitResultAfter(earlier);
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+
+            Study saved = StudyFile.load(study.file());
+            StudyResult fresh = new StudyEvaluator().evaluate(StudyCompiler.compile(saved));
+            assertEquals(json(fresh, StudyUnits.of(saved)), json(shown, StudyUnits.of(saved)));
+            assertNotEquals(json(earlier, StudyUnits.of(saved)), json(shown, StudyUnits.of(saved)));
+        }
+    }
+
+    private static String json(StudyResult result, UnitSystem system) throws IOException {
+        StringWriter text = new StringWriter();
+        ResultsJson.write(result, system, text);
+        return text.toString();
     }
 
     @Test
