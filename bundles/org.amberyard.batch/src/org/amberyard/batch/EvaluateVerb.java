@@ -13,6 +13,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
+import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.ResultFindings;
@@ -63,7 +64,7 @@ final class EvaluateVerb implements Verb {
         UnitSystem system = StudyUnits.of(study);
         print(result, system, console.out());
         FindingsText.print(ResultFindings.of(study, result), console.out());
-        write(result, system, folder);
+        write(study, result, folder);
         console.out().println("Results are in " + folder);
         return ExitCode.DONE;
     }
@@ -78,9 +79,9 @@ final class EvaluateVerb implements Verb {
         out.println();
     }
 
-    private static void write(StudyResult result, UnitSystem system, Path folder) throws WrongUse, IOException {
+    private static void write(Study study, StudyResult result, Path folder) throws WrongUse, IOException {
         try {
-            ResultFolder.write(result, system, folder);
+            ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), folder);
         } catch (FileSystemException e) {
             throw new WrongUse(OUT + " is " + folder + ", where " + e.getFile() + " cannot be written"
                     + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + "; choose another folder.");

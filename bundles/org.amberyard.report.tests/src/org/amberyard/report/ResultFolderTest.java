@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.testsupport.SampleDistrict;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -34,13 +35,14 @@ class ResultFolderTest {
 
     @Test
     void writesEverythingTwiceTheSameAndLeavesOtherFilesAlone() throws IOException {
+        ResultTable inputs = InputRegister.of(StudyDefaults.create());
         Path first = folder.resolve("new/first");
         Path second = Files.createDirectories(folder.resolve("second"));
         Files.writeString(second.resolve("notes.txt"), "mine");
         Files.writeString(second.resolve("results.json"), "old");
-        List<Path> written = ResultFolder.write(result, UnitSystem.US, first);
-        ResultFolder.write(result, UnitSystem.US, second);
-        assertEquals(1 + 10 + 3 * 3, written.size());
+        List<Path> written = ResultFolder.write(result, inputs, UnitSystem.US, first);
+        ResultFolder.write(result, inputs, UnitSystem.US, second);
+        assertEquals(1 + 10 + 1 + 3 * 3, written.size());
         assertEquals(written.stream().sorted().toList(), files(first));
         for (Path file : written) {
             assertTrue(Files.size(file) > 0);

@@ -17,7 +17,8 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 
 /**
- * Writes all results into a folder: results.json, a CSV file for each table, and each chart as PNG, SVG and text.
+ * Writes all results into a folder: results.json, a CSV file for each table and for the inputs that they were computed from,
+ * and each chart as PNG, SVG and text.
  *
  * <p>Everything is written under temporary names first and then moved into place, so that a failure leaves the previous
  * results as they were. Files of other names are never touched.
@@ -29,16 +30,23 @@ public final class ResultFolder {
     private ResultFolder() {
     }
 
-    /** Writes a result into a folder, which is made when it is not there; returns the files in the order written. */
-    public static List<Path> write(StudyResult result, UnitSystem system, Path folder) throws IOException {
+    /**
+     * Writes a result into a folder, which is made when it is not there.
+     *
+     * @param inputs the {@link InputRegister} of the study that the result was computed from
+     * @return the files in the order written
+     */
+    public static List<Path> write(StudyResult result, ResultTable inputs, UnitSystem system, Path folder)
+            throws IOException {
         Files.createDirectories(folder);
         try (StagedFiles files = new StagedFiles(folder)) {
             try (Writer out = Files.newBufferedWriter(files.add("results.json"), StandardCharsets.UTF_8)) {
                 ResultsJson.write(result, system, out);
             }
             for (ResultTable table : ResultTables.of(result, system)) {
-                Files.writeString(files.add(table.name() + ".csv"), CsvTables.document(table), StandardCharsets.UTF_8);
+                write(table, files);
             }
+            write(inputs, files);
             for (Chart chart : charts(result, system)) {
                 write(chart, files);
             }
@@ -53,6 +61,10 @@ public final class ResultFolder {
         charts.add(CumulativeCostChart.of(result, system, theme));
         charts.add(RangeMarginChart.of(result, system, theme));
         return charts;
+    }
+
+    private static void write(ResultTable table, StagedFiles files) throws IOException {
+        Files.writeString(files.add(table.name() + ".csv"), CsvTables.document(table), StandardCharsets.UTF_8);
     }
 
     private static void write(Chart chart, StagedFiles files) throws IOException {

@@ -2,12 +2,14 @@ package org.amberyard.workbench.handlers;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
+import org.amberyard.report.ResultTable;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -33,11 +35,13 @@ public final class ExportHandler extends AbstractHandler {
     public Object execute(ExecutionEvent event) throws ExecutionException {
         Shell shell = HandlerUtil.getActiveShellChecked(event);
         StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
-        Optional<StudyResult> result = session.evaluation().result();
-        if (result.isEmpty()) {
+        Evaluation evaluation = session.evaluation();
+        if (evaluation.phase() != Evaluation.Phase.CURRENT) {
             MessageDialog.openInformation(shell, Messages.Export_title, Messages.Export_nothing);
             return null;
         }
+        StudyResult result = evaluation.result().orElseThrow();
+        ResultTable inputs = InputRegister.of(session.study());
         UnitSystem units = StudyUnits.of(session.study());
         DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);
         dialog.setText(Messages.Export_title);
@@ -45,16 +49,16 @@ public final class ExportHandler extends AbstractHandler {
         session.file().ifPresent(f -> dialog.setFilterPath(f.getParent().toString()));
         String folder = dialog.open();
         if (folder != null) {
-            Job.create(Messages.Export_title, (ICoreRunnable) monitor -> write(shell, result.get(), units, Path.of(folder)))
+            Job.create(Messages.Export_title, (ICoreRunnable) monitor -> write(shell, result, inputs, units, Path.of(folder)))
                     .schedule();
         }
         return null;
     }
 
-    private static void write(Shell shell, StudyResult result, UnitSystem units, Path folder) {
+    private static void write(Shell shell, StudyResult result, ResultTable inputs, UnitSystem units, Path folder) {
         String title = Messages.Export_title;
         try {
-            ResultFolder.write(result, units, folder);
+            ResultFolder.write(result, inputs, units, folder);
             tell(shell, MessageDialog.INFORMATION, title, NLS.bind(Messages.Export_done, folder));
         } catch (IOException e) {
             tell(shell, MessageDialog.ERROR, Messages.Export_failed, e.getMessage());

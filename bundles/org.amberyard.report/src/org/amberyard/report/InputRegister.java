@@ -1,0 +1,106 @@
+package org.amberyard.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.study.FieldFormat;
+import org.amberyard.study.StudyUnits;
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * Every input of a study with its value and where it came from: the source that the user noted, else the model's own default,
+ * else that nothing is known of it.
+ */
+public final class InputRegister {
+    private static final String NO_SOURCE = "no source given";
+    private static final String DEFAULT = "default";
+
+    private final Study study;
+    private final UnitSystem system;
+    private final List<List<Object>> rows = new ArrayList<>();
+
+    private InputRegister(Study study) {
+        this.study = study;
+        this.system = StudyUnits.of(study);
+    }
+
+    /** The table, in the order of the study and in its units; to be called where the study may be read. */
+    public static ResultTable of(Study study) {
+        InputRegister register = new InputRegister(study);
+        register.add(study);
+        for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
+            EObject element = all.next();
+            if (!(element instanceof SourceNote)) {
+                register.add(element);
+            }
+        }
+        return new ResultTable("inputs", "Inputs and their sources", columns(), register.rows);
+    }
+
+    private static List<ResultColumn> columns() {
+        return List.of(text("element", "Element", "Kind and name of the element that the input belongs to."),
+                text("field", "Input", "Label of the input."),
+                text("value", "Value", "Its value in the units of the study."),
+                text("unit", "Unit", "Unit of the value."),
+                text("quality", "Quality", "Measured, quoted, published, assumed, default, or no source given."),
+                text("source", "Source", "Citation that was noted, or the source of the default."),
+                text("date", "Date", "Date of the source."));
+    }
+
+    private static ResultColumn text(String name, String label, String meaning) {
+        return new ResultColumn(name, label, "", ResultColumn.Type.TEXT, meaning);
+    }
+
+    private void add(EObject element) {
+        for (EAttribute field : element.eClass().getEAllAttributes()) {
+            if (isInput(field)) {
+                rows.add(row(element, field));
+            }
+        }
+    }
+
+    private static boolean isInput(EAttribute field) {
+        return !field.getName().equals("name") && field != CommonPackage.Literals.SOURCED__NOTE
+                && field != StudyPackage.Literals.STUDY__FORMAT_VERSION;
+    }
+
+    private List<Object> row(EObject element, EAttribute field) {
+        FieldInfo info = FieldInfo.of(field);
+        String currency = StudyUnits.currency(study);
+        FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
+        String unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE).symbol(system, currency);
+        Object value = element.eGet(field);
+        Optional<SourceNote> note = note(element, field);
+        boolean isDefault = Objects.equals(value, field.getDefaultValue());
+        String quality = note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE);
+        String source = note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null);
+        List<Object> row = new ArrayList<>();
+        row.add(ElementNames.withKind(element));
+        row.add(info.label());
+        row.add(format.text(value));
+        row.add(unit);
+        row.add(quality);
+        row.add(source);
+        row.add(note.map(SourceNote::getDate).orElse(null));
+        return row;
+    }
+
+    private static Optional<SourceNote> note(EObject element, EAttribute field) {
+        return element instanceof Sourced sourced
+                ? sourced.getSources().stream().filter(n -> field.getName().equals(n.getField())).findFirst()
+                : Optional.empty();
+    }
+}
