@@ -14,6 +14,7 @@ import org.amberyard.model.study.Study;
 /** The source notes of all elements as one sheet: table, element, field, quality, citation, date. */
 final class SourceNotesSheet {
     private static final String FILE = "sources.csv";
+    private static final String EVERY_FIELD = "*";
     private static final List<String> HEADER = List.of("Table", "Element", "Field", "Quality", "Citation", "Date");
 
     private SourceNotesSheet() {
@@ -62,7 +63,7 @@ final class SourceNotesSheet {
         if (elements.size() != 1) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(1),
                     "“" + cells.get(1) + "” is not just one row of the table “" + cells.get(0) + "”."));
-        } else if (elements.get(0).eClass().getEStructuralFeature(cells.get(2)) == null) {
+        } else if (!cells.get(2).equals(EVERY_FIELD) && elements.get(0).eClass().getEStructuralFeature(cells.get(2)) == null) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(2), "The element has no field “" + cells.get(2) + "”."));
         } else if (quality == null) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(3),

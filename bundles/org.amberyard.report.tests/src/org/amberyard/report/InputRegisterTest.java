@@ -29,19 +29,31 @@ class InputRegisterTest {
 
     @Test
     void sourcedInputsCarryTheirSource() {
-        assertEquals(Arrays.asList("fuel price diesel", "Price", "3.657", "USD/gal", "measured",
+        assertEquals(Arrays.asList("fuel price diesel", "Price", 3.657, "USD/gal", "measured",
                 "Mean of the district's FY2026 fuel invoices HF-4401 to HF-4412, delivery included (invented)", "2026-06-30"),
                 row("fuel price diesel", "Price"));
     }
 
     @Test
     void defaultsSayWhereTheyComeFromAndOtherInputsThatNothingIsKnown() {
-        assertEquals(Arrays.asList("emission factors", "Diesel CO2", "10.21", "kg/gal", "default",
+        study.getSettings().getSources().clear();
+        assertEquals(Arrays.asList("emission factors", "Diesel CO2", 10.21, "kg/gal", "default",
                 "10.21 kg/gal: US EPA GHG Emission Factors Hub, 15 January 2025, Table 2 (read in a transcription)", null),
                 row("emission factors", "Diesel CO2"));
-        assertEquals(Arrays.asList("settings", "Reserve", "15", "%", "default",
+        assertEquals(Arrays.asList("settings", "Reserve", 15.0, "%", "default",
                 "15 to 20 % is a common policy; common practice, no source", null), row("settings", "Reserve"));
+        study.getRoutes().get(0).getSources().clear();
         assertEquals("no source given", row("route R01", "Serves").get(4));
+        assertEquals("no source given", row("settings", "Base year").get(4), "a default that only stands in is no source");
+    }
+
+    @Test
+    void aNoteOnTheWholeElementSpeaksForItsFields() {
+        assertEquals(Arrays.asList("Route sheets of the district's routing program, FY2026 (invented)", "2025-09-15"),
+                row("run AM of route R01", "Distance").subList(5, 7));
+        assertEquals("Fuel log FY2026: annual miles over annual gallons (invented)",
+                row("bus B01", "Measured fuel economy").get(5));
+        assertEquals("Bus list of the transportation office, FY2026 (invented)", row("bus B01", "Odometer").get(5));
     }
 
     @Test

@@ -27,6 +27,9 @@ import org.eclipse.emf.ecore.EObject;
 public final class InputRegister {
     private static final String NO_SOURCE = "no source given";
     private static final String DEFAULT = "default";
+    private static final String EVERY_FIELD = "*";
+    /** Begins the source of a default that only stands in until the user's own value is entered. */
+    private static final String NONE_OF_ITS_OWN = "none";
 
     private final Study study;
     private final UnitSystem system;
@@ -81,26 +84,26 @@ public final class InputRegister {
         FieldInfo info = FieldInfo.of(field);
         String currency = StudyUnits.currency(study);
         FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
-        String unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE).symbol(system, currency);
+        Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         Object value = element.eGet(field);
-        Optional<SourceNote> note = note(element, field);
-        boolean isDefault = Objects.equals(value, field.getDefaultValue());
+        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD));
+        boolean isDefault = Objects.equals(value, field.getDefaultValue()) && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
         String quality = note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE);
         String source = note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null);
         List<Object> row = new ArrayList<>();
         row.add(ElementNames.withKind(element));
         row.add(info.label());
-        row.add(format.text(value));
-        row.add(unit);
+        row.add(format.isNumber() ? unit.show(((Number) value).doubleValue(), system) : format.text(value));
+        row.add(unit.symbol(system, currency));
         row.add(quality);
         row.add(source);
         row.add(note.map(SourceNote::getDate).orElse(null));
         return row;
     }
 
-    private static Optional<SourceNote> note(EObject element, EAttribute field) {
+    private static Optional<SourceNote> note(EObject element, String field) {
         return element instanceof Sourced sourced
-                ? sourced.getSources().stream().filter(n -> field.getName().equals(n.getField())).findFirst()
+                ? sourced.getSources().stream().filter(n -> field.equals(n.getField())).findFirst()
                 : Optional.empty();
     }
 }
