@@ -30,6 +30,37 @@ class FleetRollForwardTest {
     }
 
     @Test
+    void theRuleSellsTheOldBusInTheYearOfTheNewOne() {
+        assertEquals(List.of("1 1"), roll(study, TinyDistrict.dieselPlan()).events().stream()
+                .filter(FleetEvent.Sold.class::isInstance).map(e -> e.year() + " " + e.vehicle().unit()).toList());
+    }
+
+    @Test
+    void aBusThatIsDueInTheBaseYearIsReplacedThen() {
+        StudyInput due = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -15, 0, 0, 0,
+                OptionalDouble.empty(), OptionalInt.empty()));
+        assertEquals(List.of("0 2-2", "1 1-2"), bought(roll(due, TinyDistrict.dieselPlan())));
+    }
+
+    @Test
+    void aBusThatMovesIntoAPlaceBeingFilledIsSoldForTheNewOne() {
+        PlanInput both = new PlanInput("Both",
+                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty()),
+                        new PlanInput.Replacement(1, 2, OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty())),
+                List.of(), List.of(), List.of());
+        FleetHistory fleet = roll(study, both);
+        assertEquals("3-2", fleet.fleetAtEnd().get(2).orElseThrow().unit());
+        assertEquals(2, fleet.events().stream().filter(e -> e instanceof FleetEvent.Sold && e.year() == 1).count());
+    }
+
+    @Test
+    void packOfABusOfTodayIsAsOldAsTheBus() {
+        StudyInput electric = withSecondBus(new BusInput("2", Role.ROUTE, 1, OptionalInt.of(1), -5, 1000, 0, 0,
+                OptionalDouble.empty(), OptionalInt.empty()));
+        assertEquals(5, roll(electric, TinyDistrict.dieselPlan()).inYear(0).get(1).vehicle().packYears(), 0);
+    }
+
+    @Test
     void ageRulesWhereNoYearIsMarked() {
         StudyInput old = withSecondBus(new BusInput("2", Role.ROUTE, 0, OptionalInt.of(1), -13, 0, 0, 0,
                 OptionalDouble.empty(), OptionalInt.empty()));

@@ -67,6 +67,29 @@ class PlanMoneyTest {
         assertEquals(-50_000 / Math.pow(1.025, 2), ledger.amount(CostCategory.FUNDING), CENT);
     }
 
+    /** Prices rise with inflation to the year of payment, the fixed amount does not: 10,000 then is worth less now. */
+    @Test
+    void awardIsInMoneyOfItsYear() {
+        Programme half = new Programme("P", 0, 3, 9, 0.5, 1e9, false, Map.of("C", new Programme.BusAward(10_000, 0.5, 1e9)));
+        PlanInput bus = replacing(step(2, 1, TinyDistrict.ELECTRIC, -1, 0));
+        double difference = 330_000 * Math.pow(0.99, 2) - 150_000;
+        assertEquals(-10_000 / Math.pow(1.025, 2) - difference / 2,
+                evaluate(withProgramme(half, bus), 1).ledger().amount(1, 2, CostCategory.FUNDING), CENT);
+        PlanInput ports = new PlanInput("Ports", List.of(), List.of(new PlanInput.PortPurchase(2, 0, 3, OptionalInt.of(0))),
+                List.of(), List.of());
+        assertEquals(-0.5 * 3 * 15_000, evaluate(withProgramme(half, ports), 1).ledger().amount(CostCategory.FUNDING), CENT);
+    }
+
+    @Test
+    void portsBeforeAndAfterTheirPurchase() {
+        PortFleet ports = new PortFleet(study.depot(), List.of(new PlanInput.PortPurchase(2, 0, 3, OptionalInt.empty())));
+        assertEquals(0, ports.count(1));
+        assertEquals(3, ports.count(2));
+        assertEquals(0, ports.connectedKw(1), 0);
+        assertEquals(3 * 19.2, ports.connectedKw(2), 1e-12);
+        assertEquals(0.88, ports.efficiency(1), 1e-12, "the port types on offer stand in");
+    }
+
     @Test
     void aScrappedBusBringsNoSale() {
         PlanInput plan = replacing(step(2, 1, TinyDistrict.ELECTRIC, -1, 0));

@@ -1,0 +1,85 @@
+package org.amberyard.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.money.PricePath;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every cost follows its own price path, at the time at which it is paid. */
+class PriceIndexTest {
+    private static final double RISE = 0.1;
+    private static final StudyInput STUDY = TinyDistrict.study();
+    private static final DutyTable DUTY = DutyTable.of(STUDY.duty());
+
+    private static StudyInput with(PriceDeck prices) {
+        return new StudyInput(STUDY.name(), STUDY.currency(), STUDY.baseYear(), STUDY.years(), STUDY.money(), STUDY.duty(),
+                STUDY.types(), STUDY.buses(), STUDY.depot(), prices, STUDY.programmes(), STUDY.air(), STUDY.rules(),
+                STUDY.plans(), STUDY.baseline());
+    }
+
+    private static PriceDeck deck(Map<PriceDeck.Subject, PricePath> indices) {
+        return new PriceDeck(STUDY.prices().fuels(), STUDY.prices().exhaustFluid(), STUDY.prices().pack(), indices);
+    }
+
+    private static CostLedger ledger(Map<PriceDeck.Subject, PricePath> indices) {
+        return TinyDistrict.evaluated(with(deck(indices)), DUTY, 1).ledger();
+    }
+
+    private static List<CostCategory> scaledBy(PriceDeck.Subject subject) {
+        return switch (subject) {
+            case ELECTRIC_ENERGY -> List.of(CostCategory.ELECTRIC_ENERGY);
+            case ELECTRIC_DEMAND -> List.of(CostCategory.ELECTRIC_DEMAND);
+            case ELECTRIC_FIXED -> List.of(CostCategory.ELECTRIC_FIXED);
+            case ENGINE_BUS -> List.of(CostCategory.BUS_SALE);
+            case ELECTRIC_BUS -> List.of(CostCategory.BUS_PURCHASE);
+            case UPKEEP -> List.of(CostCategory.UPKEEP, CostCategory.REGISTRATION, CostCategory.PORT_FEES);
+            case INFRASTRUCTURE -> List.of(CostCategory.PORTS, CostCategory.SITE_WORKS);
+        };
+    }
+
+    @ParameterizedTest
+    @EnumSource(PriceDeck.Subject.class)
+    void aRiseScalesItsCostsByTheTimeOfPaymentAndNoOthers(PriceDeck.Subject subject) {
+        CostLedger flat = ledger(Map.of());
+        CostLedger rising = ledger(Map.of(subject, new PricePath(RISE, List.of())));
+        for (CostCategory category : scaledBy(subject)) {
+            boolean seen = false;
+            for (int year = 0; year < STUDY.years(); year++) {
+                double expected = flat.amount(year, category) * Math.pow(1 + RISE, category.time().years(year, false));
+                assertEquals(expected, rising.amount(year, category), 1e-6 * Math.max(1, Math.abs(expected)), category + " " + year);
+                seen |= expected != 0;
+            }
+            assertTrue(seen, category + " must occur");
+        }
+        assertEquals(flat.amount(CostCategory.FUEL), rising.amount(CostCategory.FUEL), 0);
+    }
+
+    @Test
+    void whatIsLeftOfInfrastructureIsAtThePriceItWasBoughtFor() {
+        CostLedger rising = ledger(Map.of(PriceDeck.Subject.INFRASTRUCTURE, new PricePath(RISE, List.of())));
+        double works = (80_000 + 2 * 9000) * Math.pow(1 + RISE, 1) * 27 / 30.0;
+        double hardware = 2 * 6000 * Math.pow(1 + RISE, 3) * 0.5;
+        assertEquals(-works - hardware, rising.amount(CostCategory.INFRASTRUCTURE_LIFE_LEFT), 0.005);
+    }
+
+    @Test
+    void indicesOfAllSubjectsAreIndependent() {
+        Map<PriceDeck.Subject, PricePath> all = new EnumMap<>(PriceDeck.Subject.class);
+        for (PriceDeck.Subject subject : PriceDeck.Subject.values()) {
+            all.put(subject, new PricePath(RISE * (subject.ordinal() + 1), List.of()));
+        }
+        PriceDeck deck = deck(all);
+        for (PriceDeck.Subject subject : PriceDeck.Subject.values()) {
+            assertEquals(Math.pow(1 + RISE * (subject.ordinal() + 1), 2), deck.index(subject, 1, 2), 1e-12);
+        }
+    }
+}
