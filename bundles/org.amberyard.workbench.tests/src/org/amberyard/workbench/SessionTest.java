@@ -7,8 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.amberyard.model.io.RecoveryFile;
+import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyResource;
 import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.routes.RoutesPackage;
@@ -17,6 +23,9 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.session.UntitledStudy;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.Test;
@@ -50,6 +59,36 @@ class SessionTest {
             assertEquals(2.5, ((FuelPrice) kept.getPrices().get(0)).getPricePerL());
         }
         assertFalse(Files.exists(recovery));
+    }
+
+    /** Two new studies are edited at a time; what is kept of one must not take the place of the other. */
+    @Test
+    void studiesWithoutAFileKeepTheirChangesApart(Display display) throws Exception {
+        List<StudySession> sessions = new ArrayList<>();
+        display.syncExec(() -> {
+            for (String name : List.of("First", "Second")) {
+                StudyResource resource = new StudyResource(URI.createURI(name + ".amberyard"));
+                resource.getContents().add(StudyDefaults.create());
+                StudySession session = StudySession.openUntitled(resource);
+                session.execute(SetCommand.create(session.domain(), session.study(), StudyPackage.Literals.STUDY__NAME, name));
+                sessions.add(session);
+            }
+        });
+        try {
+            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+            while (UntitledStudy.kept().size() < 2 && System.nanoTime() < end) {
+                display.syncExec(() -> { });
+                Thread.sleep(100);
+            }
+            List<String> names = new ArrayList<>();
+            for (Path place : UntitledStudy.kept()) {
+                names.add(StudyFile.load(RecoveryFile.of(place)).getName());
+            }
+            assertEquals(Set.of("First", "Second"), Set.copyOf(names));
+        } finally {
+            display.syncExec(() -> sessions.forEach(StudySession::close));
+        }
+        assertEquals(List.of(), UntitledStudy.kept());
     }
 
     @Test

@@ -26,7 +26,7 @@ final class RecoveryFinder {
         if (kept.isEmpty()) {
             return kept;
         }
-        String question = study.equals(UntitledStudy.file())
+        String question = UntitledStudy.isPlace(study)
                 ? NLS.bind(Messages.Open_recoverUntitled, time(kept.get()))
                 : NLS.bind(Messages.Open_recover, study.getFileName(), time(kept.get()));
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Open_recoverTitle, question, 0,

@@ -12,7 +12,6 @@ import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.UntitledStudy;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.common.util.URI;
-import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorReference;
@@ -53,7 +52,7 @@ public final class StudyOpener {
     /** Opens what a file holds as a study of its own that is yet to be saved; the file stays as it is. */
     void openAsNew(Path file) {
         try {
-            edit(StudySession.open(StudyFile.open(file), null, false));
+            edit(StudySession.openUntitled(StudyFile.open(file)));
         } catch (StudyFileException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
         }
@@ -63,16 +62,23 @@ public final class StudyOpener {
     public void openNew() {
         StudyResource resource = new StudyResource(URI.createURI("untitled." + StudyFile.EXTENSION));
         resource.getContents().add(StudyDefaults.create());
-        edit(StudySession.open(resource, null, false));
+        edit(StudySession.openUntitled(resource));
     }
 
-    /** Offers a study that was never saved; true when it has been opened. */
+    /** Offers the studies that were never saved; true when one has been opened. */
     public boolean openUnsaved() {
+        boolean opened = false;
+        for (Path place : UntitledStudy.kept()) {
+            opened |= openUnsaved(place);
+        }
+        return opened;
+    }
+
+    private boolean openUnsaved(Path place) {
         try {
-            Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), UntitledStudy.file());
+            Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), place);
             if (kept.isPresent()) {
-                Resource resource = StudyFile.open(kept.get());
-                edit(StudySession.open(resource, null, true));
+                edit(StudySession.recoverUntitled(StudyFile.open(kept.get()), place));
             }
             return kept.isPresent();
         } catch (StudyFileException e) {

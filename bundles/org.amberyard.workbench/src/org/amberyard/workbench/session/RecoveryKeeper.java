@@ -20,13 +20,16 @@ final class RecoveryKeeper {
 
     private final StudySession session;
     private final Display display;
+    private final Path untitledPlace;
     private final Runnable keep = this::keep;
     private boolean scheduled;
     private volatile Job writing;
 
-    RecoveryKeeper(StudySession session, Display display) {
+    /** @param untitledPlace where changes are kept as long as the study has no file */
+    RecoveryKeeper(StudySession session, Display display, Path untitledPlace) {
         this.session = session;
         this.display = display;
+        this.untitledPlace = untitledPlace;
     }
 
     void studyChanged() {
@@ -75,6 +78,6 @@ final class RecoveryKeeper {
     }
 
     private Path file() {
-        return session.file().orElseGet(UntitledStudy::file);
+        return session.file().orElse(untitledPlace);
     }
 }

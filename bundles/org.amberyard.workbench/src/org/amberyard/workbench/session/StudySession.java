@@ -32,26 +32,36 @@ public final class StudySession {
     private boolean recovered;
     private Evaluation evaluation = Evaluation.NONE;
 
-    private StudySession(Resource resource, Path file, boolean recovered) {
+    private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered) {
         this.file = file;
         this.recovered = recovered;
         domain.getResourceSet().getResources().add(resource);
         study = (Study) resource.getContents().get(0);
         recomputation = new Recomputation(this, Display.getCurrent());
-        recovery = new RecoveryKeeper(this, Display.getCurrent());
+        recovery = new RecoveryKeeper(this, Display.getCurrent(), untitledPlace);
         commands.addCommandStackListener(e -> edited());
         recomputation.start();
     }
 
     /**
-     * Opens a study.
+     * Opens a study of a file.
      *
      * @param resource the study's resource
-     * @param file the file that it is saved to; null for a study that has none yet
+     * @param file the file that it is saved to
      * @param recovered true for unsaved changes of an earlier run
      */
     public static StudySession open(Resource resource, Path file, boolean recovered) {
-        return new StudySession(resource, file, recovered);
+        return new StudySession(resource, file, UntitledStudy.freshPlace(), recovered);
+    }
+
+    /** Opens a study that has no file yet. */
+    public static StudySession openUntitled(Resource resource) {
+        return new StudySession(resource, null, UntitledStudy.freshPlace(), false);
+    }
+
+    /** Opens a study that has no file yet, with the unsaved changes that an earlier run has left at a place. */
+    public static StudySession recoverUntitled(Resource resource, Path place) {
+        return new StudySession(resource, null, place, true);
     }
 
     /** The study. */
