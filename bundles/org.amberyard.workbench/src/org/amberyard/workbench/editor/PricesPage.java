@@ -7,14 +7,13 @@ import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.emf.ecore.EClass;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
 /** Prices and how they move; the points of the path in focus stand below the fuels. */
 final class PricesPage extends StudyPage {
 
-    private EObject path;
+    private FeatureTable paths;
 
     PricesPage(PageSite site) {
         super(site);
@@ -29,10 +28,10 @@ final class PricesPage extends StudyPage {
         SashForm right = stack(columns);
         FeatureTable fluid = paths(right, Messages.Table_fluid, PricesPackage.Literals.FLUID_PRICE);
         FeatureTable packs = paths(right, Messages.Table_pack, PricesPackage.Literals.PACK_PRICE);
-        path = fuels.selected();
-        FeatureTable points = rows(left, Messages.Table_points, () -> path,
+        paths = fuels;
+        FeatureTable points = rows(left, Messages.Table_points, () -> paths.selected(),
                 PricesPackage.Literals.PRICE_PATH__POINTS, PricesPackage.Literals.PRICE_POINT);
-        List.of(fuels, fluid, indexes, packs).forEach(t -> t.drives(() -> show(t.selected(), points)));
+        List.of(fuels, fluid, indexes, packs).forEach(t -> t.drives(() -> show(t, points)));
         left.setWeights(6, 4);
         columns.setWeights(5, 5, 5);
         return columns;
@@ -42,10 +41,11 @@ final class PricesPage extends StudyPage {
         return rows(parent, title, list(StudyPackage.Literals.STUDY__PRICES, type), Columns.ownFirst(type));
     }
 
-    private void show(EObject selected, FeatureTable points) {
-        if (selected != null && selected != path) {
-            path = selected;
-            points.update();
+    /** The points are those of whatever path the table in use has in focus now, never of one that is gone. */
+    private void show(FeatureTable used, FeatureTable points) {
+        if (used.selected() != null) {
+            paths = used;
         }
+        points.update();
     }
 }

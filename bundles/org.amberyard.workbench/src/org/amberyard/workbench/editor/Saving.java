@@ -1,11 +1,13 @@
 package org.amberyard.workbench.editor;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -49,10 +51,17 @@ final class Saving {
         dialog.setOverwrite(true);
         session.file().ifPresent(f -> dialog.setFilterPath(f.toAbsolutePath().getParent().toString()));
         dialog.setFileName(session.file().map(f -> f.getFileName().toString()).orElse(Messages.Editor_unnamed));
-        return Optional.ofNullable(dialog.open()).map(Saving::withExtension).map(Path::of);
+        return Optional.ofNullable(dialog.open()).flatMap(this::completed);
     }
 
-    private static String withExtension(String name) {
-        return name.endsWith("." + StudyFile.EXTENSION) ? name : name + "." + StudyFile.EXTENSION;
+    /** The dialog has asked about the name as typed; one that gets its ending here has not been asked about yet. */
+    private Optional<Path> completed(String name) {
+        if (name.endsWith("." + StudyFile.EXTENSION)) {
+            return Optional.of(Path.of(name));
+        }
+        Path file = Path.of(name + "." + StudyFile.EXTENSION);
+        boolean free = !Files.exists(file) || MessageDialog.openConfirm(shell, Messages.Editor_saveAs,
+                NLS.bind(Messages.Editor_overwrite, file.getFileName()));
+        return free ? Optional.of(file) : Optional.empty();
     }
 }

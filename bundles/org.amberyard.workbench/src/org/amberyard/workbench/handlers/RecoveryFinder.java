@@ -17,6 +17,8 @@ import org.eclipse.swt.widgets.Shell;
 /** Asks whether unsaved changes of an earlier run shall be brought back. */
 final class RecoveryFinder {
 
+    private static final int DECLINED = 1;
+
     private RecoveryFinder() {
     }
 
@@ -31,12 +33,11 @@ final class RecoveryFinder {
                 : NLS.bind(Messages.Open_recover, study.getFileName(), time(kept.get()));
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Open_recoverTitle, question, 0,
                 Messages.Open_recoverYes, Messages.Open_recoverNo);
-        if (answer == 0) {
+        if (answer != DECLINED) {
+            // Whoever closes the question has not given the changes up.
             return kept;
         }
-        if (answer == 1) {
-            RecoveryFile.discard(study);
-        }
+        RecoveryFile.discard(study);
         return Optional.empty();
     }
 

@@ -42,6 +42,7 @@ final class Recomputation {
 
     void studyChanged() {
         supersede();
+        session.publish(session.evaluation().computing());
         display.timerExec(PAUSE_MS, compile);
     }
 

@@ -23,13 +23,19 @@ final class RecoveryKeeper {
     private final Path untitledPlace;
     private final Runnable keep = this::keep;
     private boolean scheduled;
+    /** True when the recovery file on the disk is this session's: written by it, or brought back into it. */
+    private boolean owned;
     private volatile Job writing;
 
-    /** @param untitledPlace where changes are kept as long as the study has no file */
-    RecoveryKeeper(StudySession session, Display display, Path untitledPlace) {
+    /**
+     * @param untitledPlace where changes are kept as long as the study has no file
+     * @param recovered true when the session has begun with what was kept there
+     */
+    RecoveryKeeper(StudySession session, Display display, Path untitledPlace, boolean recovered) {
         this.session = session;
         this.display = display;
         this.untitledPlace = untitledPlace;
+        this.owned = recovered;
     }
 
     void studyChanged() {
@@ -45,6 +51,7 @@ final class RecoveryKeeper {
             discard();
             return;
         }
+        owned = true;
         Study copy = StudyFile.copy(session.study());
         Path file = file();
         writing = Job.createSystem(Messages.RecoveryJob_name, (ICoreRunnable) monitor -> write(copy, file));
@@ -69,7 +76,10 @@ final class RecoveryKeeper {
             if (writing != null) {
                 writing.join();
             }
-            RecoveryFile.discard(file());
+            if (owned) {
+                RecoveryFile.discard(file());
+                owned = false;
+            }
         } catch (StudyFileException e) {
             ILog.of(RecoveryKeeper.class).warn(e.getMessage(), e);
         } catch (InterruptedException e) {

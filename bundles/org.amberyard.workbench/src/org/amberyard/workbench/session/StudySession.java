@@ -9,6 +9,7 @@ import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.resource.Resource;
@@ -38,7 +39,7 @@ public final class StudySession {
         domain.getResourceSet().getResources().add(resource);
         study = (Study) resource.getContents().get(0);
         recomputation = new Recomputation(this, Display.getCurrent());
-        recovery = new RecoveryKeeper(this, Display.getCurrent(), untitledPlace);
+        recovery = new RecoveryKeeper(this, Display.getCurrent(), untitledPlace, recovered);
         commands.addCommandStackListener(e -> edited());
         recomputation.start();
     }
@@ -135,8 +136,17 @@ public final class StudySession {
         file = target;
         recovered = false;
         commands.saveIsDone();
-        RecoveryFile.discard(target);
+        forgetRecovery(target);
         tell(l -> l.fileChanged(this));
+    }
+
+    /** The study is safe on the disk; a recovery file that cannot be removed must not look like a failed save. */
+    private static void forgetRecovery(Path target) {
+        try {
+            RecoveryFile.discard(target);
+        } catch (StudyFileException e) {
+            ILog.of(StudySession.class).warn(e.getMessage(), e);
+        }
     }
 
     /** Ends the session; unsaved changes are given up. */
