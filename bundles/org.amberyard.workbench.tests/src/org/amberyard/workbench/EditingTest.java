@@ -12,15 +12,22 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricePoint;
+import org.amberyard.model.prices.PricesFactory;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.study.Study;
+import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -120,6 +127,91 @@ class EditingTest {
             keys.pressWith(SWT.CTRL, 'z');
 
             assertTrue(display.syncCall(() -> study.editor().isDirty()), "undo reaches back past the save");
+        }
+    }
+
+    /** A value that has been typed but not entered is work of the user's: the study is dirty and saving takes it along. */
+    @Test
+    void whatIsBeingTypedIsSavedToo(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(diesel(study.study()), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+
+            new Keyboard(display).type("6.5");
+
+            assertTrue(display.syncCall(() -> study.editor().isDirty()));
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+            assertEquals(6.5, Unit.MONEY_PER_LITRE.show(
+                    diesel(StudyFile.load(study.file())).getPricePerL(), UnitSystem.US), 1e-9);
+        }
+    }
+
+    /** Typed into the plan that was on show, then another plan is chosen: the value belongs to the first. */
+    @Test
+    void anOpenEntryStaysWithItsRowWhenAnotherPlanIsChosen(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Replacement first = study.study().getPlans().get(0).getReplacements().get(0);
+            Replacement other = study.study().getPlans().get(1).getReplacements().get(0);
+            study.goTo(first, PlansPackage.Literals.REPLACEMENT__YEAR);
+            new Keyboard(display).type("2036");
+
+            display.syncExec(() -> study.editor().reveal(study.study().getPlans().get(1), null));
+
+            assertEquals(2036, first.getYear());
+            assertEquals(2027, other.getYear());
+        }
+    }
+
+    /** The table changes under an entry by other means than the mouse: nothing is written to a row that it was not meant for. */
+    @Test
+    void anEntryWhoseCellIsGoneIsRefusedAndKept(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Replacement first = study.study().getPlans().get(0).getReplacements().get(0);
+            Replacement second = study.study().getPlans().get(0).getReplacements().get(1);
+            Grid grid = study.goTo(first, PlansPackage.Literals.REPLACEMENT__YEAR);
+            new Keyboard(display).type("2036");
+
+            display.syncExec(() -> study.session().execute(DeleteCommand.create(study.session().domain(), first)));
+
+            assertFalse(display.syncCall(() -> grid.entry().close()));
+            assertEquals("2036", display.syncCall(() -> grid.entry().typed()));
+            assertEquals(2027, second.getYear());
+            display.syncExec(() -> grid.entry().cancel());
+        }
+    }
+
+    @Test
+    void aRefusedEntryOnAnotherPageKeepsTheStudyFromBeingSaved(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid grid = study.goTo(diesel(study.study()), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+            new Keyboard(display).type("abc");
+
+            study.show(PageKind.BUSES);
+            NullProgressMonitor monitor = new NullProgressMonitor();
+            display.syncExec(() -> study.editor().doSave(monitor));
+
+            assertTrue(monitor.isCanceled());
+            assertEquals("abc", display.syncCall(() -> grid.entry().typed()));
+            assertTrue(display.syncCall(grid::isVisible), "the page that refused is on show");
+            display.syncExec(() -> grid.entry().cancel());
+        }
+    }
+
+    @Test
+    void pointsBelongToAPathThatIsStillThere(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            FuelPrice diesel = diesel(study.study());
+            study.goTo(diesel, PricesPackage.Literals.FUEL_PRICE__FUEL);
+            display.syncExec(() -> study.session().execute(DeleteCommand.create(study.session().domain(), diesel)));
+            FuelPrice gasoline = diesel(study.study());
+            PricePoint point = PricesFactory.eINSTANCE.createPricePoint();
+            display.syncExec(() -> study.session().execute(AddCommand.create(study.session().domain(), gasoline,
+                    PricesPackage.Literals.PRICE_PATH__POINTS, point)));
+
+            Grid points = study.goTo(point, PricesPackage.Literals.PRICE_POINT__YEAR);
+
+            assertEquals(1, display.syncCall(() -> points.model().rows()));
         }
     }
 

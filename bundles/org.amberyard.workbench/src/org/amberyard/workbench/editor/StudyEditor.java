@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.grid.CellEntry;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.SessionListener;
 import org.amberyard.workbench.session.StudySession;
@@ -54,6 +55,7 @@ public final class StudyEditor extends EditorPart {
     private StudySession session;
     private List<Finding> markedFindings = List.of();
     private CTabFolder folder;
+    private EntryGuard guard;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) {
@@ -73,12 +75,19 @@ public final class StudyEditor extends EditorPart {
             tab.setText(" " + kind.title() + " ");
             tab.setData(kind);
         }
-        folder.addListener(SWT.Selection, e -> {
-            shown();
-            shownPage().ifPresent(StudyPage::setFocus);
-        });
+        folder.addListener(SWT.Selection, e -> tabChosen());
+        guard = new EntryGuard(folder, pages::values);
+        guard.hook();
         folder.setSelection(0);
         shown();
+    }
+
+    /** The keyboard changes tabs without a mouse press; an entry that is refused brings its page back. */
+    private void tabChosen() {
+        if (closeEntries()) {
+            shown();
+            shownPage().ifPresent(StudyPage::setFocus);
+        }
     }
 
     /** The study that is edited. */
@@ -90,7 +99,7 @@ public final class StudyEditor extends EditorPart {
         PageKind kind = shownKind();
         StudyPage page = pages.get(kind);
         if (page == null) {
-            page = kind.newPage(new PageSite(session, this::hint, this::refusal));
+            page = kind.newPage(new PageSite(session, this::hint, this::entryChanged, this::refusal));
             folder.getSelection().setControl(page.create(folder));
             pages.put(kind, page);
         } else {
@@ -110,6 +119,10 @@ public final class StudyEditor extends EditorPart {
         statusLine().setMessage(text.replace('\n', ' '));
     }
 
+    private void entryChanged() {
+        firePropertyChange(PROP_DIRTY);
+    }
+
     private void refusal(String text) {
         statusLine().setErrorMessage(text);
     }
@@ -120,15 +133,24 @@ public final class StudyEditor extends EditorPart {
 
     /** Shows a page. */
     public void show(PageKind kind) {
-        if (shownPage().map(StudyPage::closeEntries).orElse(true)) {
+        showAfterEntry(kind);
+    }
+
+    private boolean showAfterEntry(PageKind kind) {
+        boolean entered = closeEntries();
+        if (entered) {
             folder.setSelection(kind.ordinal());
             shown();
         }
+        return entered;
     }
 
     /** Shows a field of an element, or the element when the field is null; answers the table that has it. */
     public Optional<FeatureTable> reveal(EObject element, EStructuralFeature feature) {
-        show(PageKind.of(element));
+        return showAfterEntry(PageKind.of(element)) ? revealShown(element, feature) : Optional.empty();
+    }
+
+    private Optional<FeatureTable> revealShown(EObject element, EStructuralFeature feature) {
         return shownPage().flatMap(page -> page.reveal(element, feature));
     }
 
@@ -140,7 +162,7 @@ public final class StudyEditor extends EditorPart {
 
     @Override
     public boolean isDirty() {
-        return session.isDirty();
+        return session.isDirty() || guard != null && guard.open().filter(CellEntry::isChanged).isPresent();
     }
 
     @Override
@@ -157,8 +179,20 @@ public final class StudyEditor extends EditorPart {
         }
     }
 
+    /** Enters what is being typed on any page; one that refuses it is shown. */
     private boolean closeEntries() {
-        return shownPage().map(StudyPage::closeEntries).orElse(true);
+        for (Map.Entry<PageKind, StudyPage> page : pages.entrySet()) {
+            if (!page.getValue().closeEntries()) {
+                folder.setSelection(page.getKey().ordinal());
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The entry that is open on any page, if there is one. */
+    public Optional<CellEntry> openEntry() {
+        return guard.open();
     }
 
     @Override

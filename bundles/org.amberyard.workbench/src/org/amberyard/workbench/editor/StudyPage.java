@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.amberyard.model.study.Study;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.grid.CellEntry;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -76,6 +78,7 @@ abstract class StudyPage {
 
     private FeatureTable keep(FeatureTable table) {
         tables.add(table);
+        table.grid().entry().onChange(site.entryChanged());
         return table;
     }
 
@@ -102,6 +105,11 @@ abstract class StudyPage {
 
     final void setFocus() {
         tables.get(0).grid().setFocus();
+    }
+
+    /** Entries of the page's tables, open or not. */
+    final Stream<CellEntry> entries() {
+        return tables.stream().map(t -> t.grid().entry());
     }
 
     /** Enters what is being typed; false when it is refused. */

@@ -40,6 +40,11 @@ public final class ElementList {
         return type;
     }
 
+    /** The element that holds the list now, or null. */
+    EObject owner() {
+        return owner.get();
+    }
+
     boolean canGrow() {
         return owner.get() != null && containment.isMany() && !type.isAbstract();
     }

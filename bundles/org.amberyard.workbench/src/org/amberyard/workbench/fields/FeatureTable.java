@@ -176,8 +176,7 @@ public final class FeatureTable {
     /** Deletes the selected elements. */
     public void deleteElements() {
         List<EObject> doomed = selectedElements();
-        if (list != null && !doomed.isEmpty()) {
-            grid.entry().cancel();
+        if (list != null && !doomed.isEmpty() && grid.entry().close()) {
             list.delete(doomed);
         }
     }

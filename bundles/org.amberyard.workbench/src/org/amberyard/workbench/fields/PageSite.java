@@ -8,7 +8,9 @@ import org.amberyard.workbench.session.StudySession;
  *
  * @param session the study
  * @param hint shows what the field in focus means; blank for nothing
+ * @param entryChanged is run when an entry into a cell opens, changes or closes
  * @param refusal shows why an entry has been refused; null when that is over
  */
-public record PageSite(StudySession session, Consumer<String> hint, Consumer<String> refusal) {
+public record PageSite(StudySession session, Consumer<String> hint, Runnable entryChanged,
+        Consumer<String> refusal) {
 }

@@ -119,6 +119,11 @@ final class PropertyModel implements ElementModel {
     }
 
     @Override
+    public Object subject(int row, int column) {
+        return element(row, column);
+    }
+
+    @Override
     public String meaning(int row, int column) {
         return fields.get(row).tip();
     }

@@ -111,6 +111,12 @@ final class RowModel implements ElementModel {
         return row < rows.size() ? rows.get(row) : null;
     }
 
+    /** The empty row stands for whatever would hold a new element. */
+    @Override
+    public Object subject(int row, int column) {
+        return row < rows.size() ? rows.get(row) : list.owner();
+    }
+
     @Override
     public String meaning(int row, int column) {
         return fields.get(column).tip();

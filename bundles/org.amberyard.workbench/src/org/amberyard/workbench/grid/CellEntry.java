@@ -1,11 +1,14 @@
 package org.amberyard.workbench.grid;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 
 /**
@@ -17,7 +20,9 @@ public final class CellEntry {
     private final GridGeometry geometry;
     private final RefusalHint hint;
     private final ChoiceList choices;
+    private final List<Runnable> listeners = new ArrayList<>();
     private StyledText text;
+    private Object subject;
     private int row;
     private int column;
     /** True after F2 or a double click: the arrow keys move within the text. */
@@ -33,6 +38,21 @@ public final class CellEntry {
     /** True while a cell is being edited. */
     public boolean isOpen() {
         return text != null;
+    }
+
+    /** True while closing would lose something: a text other than the cell's own has been typed. */
+    public boolean isChanged() {
+        return isOpen() && !isUnchanged(text.getText());
+    }
+
+    /** Calls the listener when an entry opens, changes or closes. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** True for the text being typed and the list of choices below it. */
+    public boolean owns(Control control) {
+        return control != null && (control == text || control.getShell() != grid.getShell());
     }
 
     /** What has been typed so far. */
@@ -53,6 +73,7 @@ public final class CellEntry {
             return;
         }
         withinText = typed == null;
+        subject = grid.model().subject(row, column);
         createText();
         String own = row < grid.model().rows() ? grid.model().fullText(row, column) : "";
         text.setText(typed == null ? own : typed);
@@ -86,6 +107,15 @@ public final class CellEntry {
     private void edited() {
         hint.hide();
         choices.narrow(text.getText());
+        tell();
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
+    }
+
+    private boolean isUnchanged(String entered) {
+        return row < grid.model().rows() ? entered.equals(grid.model().fullText(row, column)) : entered.isBlank();
     }
 
     /** Keeps the entry over its cell when the grid scrolls or grows. */
@@ -152,9 +182,11 @@ public final class CellEntry {
             return true;
         }
         String entered = choices.chosen(text.getText());
-        boolean unchanged = row < grid.model().rows() && entered.equals(grid.model().fullText(row, column))
-                || row >= grid.model().rows() && entered.isBlank();
-        if (unchanged) {
+        if (!stands()) {
+            hint.show(Messages.Entry_cellGone, geometry.cell(row, column));
+            return false;
+        }
+        if (isUnchanged(entered)) {
             cancel();
             return true;
         }
@@ -168,6 +200,12 @@ public final class CellEntry {
         cancel();
         grid.refresh();
         return true;
+    }
+
+    /** The table may have changed under the entry: then its text belongs to no cell on show. */
+    private boolean stands() {
+        boolean within = row < grid.shownRows() && column < grid.model().columns();
+        return within && Objects.equals(subject, grid.model().subject(row, column));
     }
 
     /** Closes without entering. */
@@ -186,6 +224,7 @@ public final class CellEntry {
             grid.setFocus();
         }
         grid.redraw();
+        tell();
     }
 
     /** The focus may have gone to the list of choices, or to another window and come back; look again later. */

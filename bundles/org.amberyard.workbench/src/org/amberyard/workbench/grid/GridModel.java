@@ -58,6 +58,13 @@ public interface GridModel {
         return false;
     }
 
+    /**
+     * What a cell stands for, so that an entry can tell whether its cell still means the same after the table has changed.
+     */
+    default Object subject(int row, int column) {
+        return row;
+    }
+
     /** Texts to choose from; empty when any text may be typed. */
     default List<String> choices(int row, int column) {
         return List.of();

@@ -34,6 +34,9 @@ public final class ExportHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
         Shell shell = HandlerUtil.getActiveShellChecked(event);
+        if (!OpenEntry.close(event)) {
+            return null;
+        }
         StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
         Evaluation evaluation = session.evaluation();
         if (evaluation.phase() != Evaluation.Phase.CURRENT) {

@@ -2,7 +2,6 @@ package org.amberyard.workbench.handlers;
 
 import java.util.Map;
 import java.util.Optional;
-import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.CellEntry;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
@@ -36,11 +35,11 @@ public final class HistoryHandler extends AbstractHandler implements IExecutable
 
     @Override
     public Object execute(ExecutionEvent event) {
-        Optional<CellEntry> typing = FeatureTable.inFocus().map(t -> t.grid().entry()).filter(CellEntry::isOpen);
-        if (typing.isPresent()) {
+        Optional<CellEntry> typing = OpenEntry.of(event);
+        if (typing.isPresent() && back) {
             // What is being typed is the last thing that the user did.
             typing.get().cancel();
-        } else {
+        } else if (typing.map(CellEntry::close).orElse(true)) {
             ActiveSession.here().get().ifPresent(back ? StudySession::undo : StudySession::redo);
         }
         return null;

@@ -28,6 +28,9 @@ public final class UnitsHandler extends AbstractHandler implements IElementUpdat
 
     @Override
     public Object execute(ExecutionEvent event) {
+        if (!OpenEntry.close(event)) {
+            return null;
+        }
         UnitChoice choice = UnitChoice.valueOf(event.getParameter(CHOICE));
         ActiveSession.here().get().ifPresent(session -> settings().filter(s -> s.getUnits() != choice)
                 .ifPresent(s -> session.execute(SetCommand.create(session.domain(), s,
