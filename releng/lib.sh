@@ -39,7 +39,7 @@ has_library() {
 }
 
 has_font() {
-    [ -n "$(find /usr/share/fonts "$HOME/.fonts" "$HOME/.local/share/fonts" \
+    [ -n "$(find /usr/share/fonts "${HOME:-/nowhere}/.fonts" "${HOME:-/nowhere}/.local/share/fonts" \
         \( -name '*.ttf' -o -name '*.otf' \) -print 2>/dev/null | head -n 1)" ]
 }
 

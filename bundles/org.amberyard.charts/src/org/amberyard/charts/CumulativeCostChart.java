@@ -1,7 +1,6 @@
 package org.amberyard.charts;
 
 import java.awt.geom.Line2D;
-import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -100,7 +99,7 @@ public final class CumulativeCostChart {
         int years = result.input().years();
         NumberAxis axis = new NumberAxis("Start of year");
         ChartFrame.style(axis, theme);
-        axis.setNumberFormatOverride(new DecimalFormat("0"));
+        axis.setNumberFormatOverride(Figures.pattern("0"));
         axis.setTickUnit(new NumberTickUnit(years <= YEARS_WITH_ALL_TICKS ? 1 : Math.ceil(years / 10.0)));
         axis.setRange(first - 0.01 * years, first + years + 0.02 * years);
         axis.setAutoRangeIncludesZero(false);

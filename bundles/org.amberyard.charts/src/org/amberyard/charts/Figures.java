@@ -53,7 +53,8 @@ public final class Figures {
         return pattern("0.#").format(100 * share) + " %";
     }
 
-    private static DecimalFormat pattern(String pattern) {
+    /** A number format that does not depend on where the program runs. */
+    static DecimalFormat pattern(String pattern) {
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 }

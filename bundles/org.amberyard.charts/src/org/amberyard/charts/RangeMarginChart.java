@@ -1,6 +1,5 @@
 package org.amberyard.charts;
 
-import java.text.DecimalFormat;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
@@ -82,7 +81,7 @@ public final class RangeMarginChart {
     private NumberAxis marginAxis() {
         String unit = Unit.KILOMETRE.symbol(system, result.input().currency());
         NumberAxis axis = ChartFrame.valueAxis("Distance left above the reserve (" + unit + "); below zero the route fails",
-                new DecimalFormat("0;−0"), theme);
+                Figures.pattern("0;−0"), theme);
         double low = Math.min(0, margins.least());
         double high = Math.max(1, margins.most());
         axis.setRange(low - 0.04 * (high - low), high + 0.32 * (high - low));

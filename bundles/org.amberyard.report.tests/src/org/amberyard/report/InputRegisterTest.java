@@ -60,6 +60,8 @@ class InputRegisterTest {
     void everyInputOfEveryElementIsThereOnceInTheUnitsOfTheStudy() {
         List<List<Object>> rows = InputRegister.of(study).rows();
         assertEquals(24, rows.stream().filter(r -> r.get(0).toString().startsWith("bus B") && r.get(1).equals("Odometer")).count());
+        assertEquals("R01", row("bus B01", "Route").get(2));
+        assertEquals("Diesel C 2005-2009", row("bus B01", "Vehicle type").get(2));
         assertTrue(rows.stream().noneMatch(r -> r.get(1).equals("Name") || r.get(1).equals("Format version")));
         study.getSettings().setUnits(UnitChoice.METRIC);
         assertEquals("USD/L", row("fuel price diesel", "Price").get(3));

@@ -19,6 +19,8 @@ import org.amberyard.study.StudyUnits;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
  * Every input of a study with its value and where it came from: the source that the user noted, else the model's own default,
@@ -68,26 +70,27 @@ public final class InputRegister {
     }
 
     private void add(EObject element) {
-        for (EAttribute field : element.eClass().getEAllAttributes()) {
+        for (EStructuralFeature field : element.eClass().getEAllStructuralFeatures()) {
             if (isInput(field)) {
                 rows.add(row(element, field));
             }
         }
     }
 
-    private static boolean isInput(EAttribute field) {
-        return !field.getName().equals("name") && field != CommonPackage.Literals.SOURCED__NOTE
+    private static boolean isInput(EStructuralFeature field) {
+        boolean elsewhere = field instanceof EAttribute || field instanceof EReference reference && !reference.isContainment();
+        return elsewhere && !field.getName().equals("name") && field != CommonPackage.Literals.SOURCED__NOTE
                 && field != StudyPackage.Literals.STUDY__FORMAT_VERSION;
     }
 
-    private List<Object> row(EObject element, EAttribute field) {
+    private List<Object> row(EObject element, EStructuralFeature field) {
         FieldInfo info = FieldInfo.of(field);
         String currency = StudyUnits.currency(study);
         FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
         Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         Object value = element.eGet(field);
         Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD));
-        boolean isDefault = Objects.equals(value, field.getDefaultValue()) && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
+        boolean isDefault = field instanceof EAttribute && Objects.equals(value, field.getDefaultValue()) && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
         String quality = note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE);
         String source = note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null);
         List<Object> row = new ArrayList<>();

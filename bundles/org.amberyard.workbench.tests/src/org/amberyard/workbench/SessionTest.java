@@ -92,6 +92,15 @@ class SessionTest {
     }
 
     @Test
+    void aFileThatAnotherProgramHasChangedIsNoticed(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            assertFalse(display.syncCall(() -> study.session().isChangedOutside()));
+            Files.writeString(study.file(), Files.readString(study.file()) + "\n");
+            assertTrue(display.syncCall(() -> study.session().isChangedOutside()));
+        }
+    }
+
+    @Test
     void unitsChangeTheDisplayOnly(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             var run = study.study().getRoutes().get(0).getRuns().get(0);

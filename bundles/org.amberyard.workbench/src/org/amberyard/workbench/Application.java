@@ -1,7 +1,12 @@
 package org.amberyard.workbench;
 
+import java.io.IOException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.service.datalocation.Location;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
@@ -13,10 +18,25 @@ public final class Application implements IApplication {
     public Object start(IApplicationContext context) {
         Display display = PlatformUI.createDisplay();
         try {
+            if (!isAlone()) {
+                MessageDialog.openInformation(null, Messages.Window_title, Messages.Application_running);
+                return EXIT_OK;
+            }
             int result = PlatformUI.createAndRunWorkbench(display, new AmberyardWorkbenchAdvisor());
             return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
+        }
+    }
+
+    /** Two windows over one workspace would take each other's unsaved changes for those of a program that died. */
+    private static boolean isAlone() {
+        Location workspace = Platform.getInstanceLocation();
+        try {
+            return workspace == null || !workspace.isSet() || workspace.lock();
+        } catch (IOException e) {
+            ILog.of(Application.class).warn(e.getMessage(), e);
+            return true;
         }
     }
 

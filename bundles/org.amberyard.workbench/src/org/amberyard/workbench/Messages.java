@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Application_running;
     public static String Menu_file;
     public static String Menu_edit;
     public static String Menu_view;

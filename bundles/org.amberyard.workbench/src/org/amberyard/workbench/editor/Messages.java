@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Editor_changedOutside;
     public static String Editor_overwrite;
     public static String Editor_saveAs;
     public static String Editor_saveFailed;

@@ -25,7 +25,13 @@ final class Saving {
 
     /** Saves to the study's own file; false when the user or the disk would not have it. */
     boolean save() {
-        return session.file().map(this::write).orElseGet(this::saveAs);
+        return !session.isChangedOutside() || mayReplaceWhatOthersSaved()
+                ? session.file().map(this::write).orElseGet(this::saveAs) : false;
+    }
+
+    private boolean mayReplaceWhatOthersSaved() {
+        return MessageDialog.openConfirm(shell, Messages.Editor_saveAs,
+                NLS.bind(Messages.Editor_changedOutside, session.file().map(Path::getFileName).orElseThrow()));
     }
 
     /** Saves to a file that the user names. */

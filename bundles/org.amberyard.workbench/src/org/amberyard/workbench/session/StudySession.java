@@ -1,5 +1,6 @@
 package org.amberyard.workbench.session;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +30,14 @@ public final class StudySession {
     private final Recomputation recomputation;
     private final RecoveryKeeper recovery;
     private Path file;
+    private FileStamp stamp;
     private int revision;
     private boolean recovered;
     private Evaluation evaluation = Evaluation.NONE;
 
     private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered) {
         this.file = file;
+        this.stamp = FileStamp.of(file);
         this.recovered = recovered;
         domain.getResourceSet().getResources().add(resource);
         study = (Study) resource.getContents().get(0);
@@ -91,6 +94,11 @@ public final class StudySession {
         return domain;
     }
 
+    /** True when something else has changed the study's file since it was opened or saved here. */
+    public boolean isChangedOutside() {
+        return file != null && Files.exists(file) && !stamp.equals(FileStamp.of(file));
+    }
+
     /** True when closing would lose something. */
     public boolean isDirty() {
         return recovered || commands.isSaveNeeded();
@@ -134,6 +142,7 @@ public final class StudySession {
         StudyFile.save(study, target);
         recovery.discard();
         file = target;
+        stamp = FileStamp.of(target);
         recovered = false;
         commands.saveIsDone();
         forgetRecovery(target);
