@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -61,5 +62,19 @@ class ChartExportTest {
         assertEquals(chart.title(), document.getElementsByTagName("title").item(0).getTextContent());
         assertEquals(chart.textAlternative(), document.getElementsByTagName("desc").item(0).getTextContent());
         assertEquals(svg, ChartExport.svg(build.apply(ChartTheme.light()), 900, 400));
+    }
+
+    /** Arabic in Egypt writes other digits; files must not depend on where they are made. */
+    @ParameterizedTest
+    @MethodSource("charts")
+    void aPictureIsTheSameInEveryLocale(Function<ChartTheme, Chart> build) throws IOException {
+        Locale own = Locale.getDefault();
+        String here = ChartExport.svg(build.apply(ChartTheme.light()), 900, 400);
+        try {
+            Locale.setDefault(new Locale("ar", "EG"));
+            assertEquals(here, ChartExport.svg(build.apply(ChartTheme.light()), 900, 400));
+        } finally {
+            Locale.setDefault(own);
+        }
     }
 }
