@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayTemperatures;
+import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.model.common.Month;
@@ -40,7 +41,14 @@ final class RouteCompiler {
 
     static RouteInput route(Route route) {
         return new RouteInput(route.getName(), route.getBodyType().getLiteral(),
-                route.getRuns().stream().map(RouteCompiler::run).toList());
+                route.getRuns().stream().map(RouteCompiler::run).toList(), energyModel(route.getEnergyModel()));
+    }
+
+    private static EnergyModel energyModel(org.amberyard.model.routes.EnergyModel model) {
+        return switch (model) {
+            case PHYSICS -> EnergyModel.PHYSICS;
+            case CURVE -> EnergyModel.CURVE;
+        };
     }
 
     private static RunInput run(Run run) {

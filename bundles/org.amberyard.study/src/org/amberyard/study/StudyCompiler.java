@@ -80,7 +80,7 @@ public final class StudyCompiler {
         DriverStyle style = new DriverStyle(settings.getAccelerationMps2(), settings.getDecelerationMps2());
         List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
         return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
-                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs);
+                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, List.of());
     }
 
     private VehicleTypeInput vehicle(VehicleType type) {

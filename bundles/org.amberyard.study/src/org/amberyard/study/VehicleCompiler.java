@@ -48,7 +48,7 @@ final class VehicleCompiler {
                 type.getRecoveryEfficiency());
         Heater heater = new Heater(heatSource(type), type.getHeaterKw(), type.getHeatPumpCopAtFreezing(),
                 type.getHeatPumpCopRisePerK(), type.getHeaterFuelEfficiency());
-        return new ElectricSpec(type.getName(), body(type), recovery, heater, battery(type));
+        return new ElectricSpec(type.getName(), body(type), recovery, heater, battery(type), CurveCompiler.curve(type));
     }
 
     private static Heater.Source heatSource(ElectricType type) {

@@ -16,6 +16,7 @@ import org.amberyard.core.duty.DayTemperatures;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
@@ -77,7 +78,7 @@ public final class SampleDistrict {
     private StudyInput study(int electricPlans, boolean withRoutes) {
         List<VehicleTypeInput> types = SampleTypes.all();
         DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2), 45, withRoutes ? routes() : List.of(),
-                types.stream().map(VehicleTypeInput::spec).toList());
+                types.stream().map(VehicleTypeInput::spec).toList(), List.of());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
         Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
                 Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));
@@ -101,7 +102,7 @@ public final class SampleDistrict {
             double km = SHORTEST_RUN_KM + (LONGEST_RUN_KM - SHORTEST_RUN_KM) * i / Math.max(1, routes - 1);
             boolean yard = i % 3 != 2;
             list.add(new RouteInput(String.format("R%02d", i + 1), "C",
-                    List.of(run("morning", 390, km, yard), run("afternoon", 870, km, yard))));
+                    List.of(run("morning", 390, km, yard), run("afternoon", 870, km, yard)), EnergyModel.PHYSICS));
         }
         return list;
     }

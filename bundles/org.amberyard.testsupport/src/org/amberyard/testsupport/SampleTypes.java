@@ -1,6 +1,7 @@
 package org.amberyard.testsupport;
 
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.duty.BrakeRecovery;
@@ -37,7 +38,7 @@ final class SampleTypes {
         BatterySpec battery = new BatterySpec(nominalKwh, 0.9, 0.006, 3_000, 0.75, new CapacityFade(0.015, 0.00003));
         Heater heater = new Heater(Heater.Source.RESISTANCE, 20, 2, 0.03, 0.8);
         ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh), new BrakeRecovery(120, 8, 0.75), heater,
-                battery);
+                battery, Optional.empty());
         VehiclePrices prices = new VehiclePrices(price, 15, 450_000, 3, 6_000, new UpkeepRate(0.22, 0.015), 180);
         return new VehicleTypeInput(spec, prices, 19.2, 60, DIESEL);
     }

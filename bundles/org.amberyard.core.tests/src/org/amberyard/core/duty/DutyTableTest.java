@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,7 @@ class DutyTableTest {
 
     private static ElectricSpec electric(Heater.Source source, BrakeRecovery recovery) {
         BatterySpec battery = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.01, 0));
-        return new ElectricSpec("E", BODY, recovery, new Heater(source, 20, 2.2, 0.05, 0.8), battery);
+        return new ElectricSpec("E", BODY, recovery, new Heater(source, 20, 2.2, 0.05, 0.8), battery, Optional.empty());
     }
 
     private static final BrakeRecovery RECOVERY = new BrakeRecovery(100, 8, 0.8);
@@ -32,7 +33,7 @@ class DutyTableTest {
         DayTemperatures day = new DayTemperatures(lowC, highC);
         Climate climate = new Climate(200, Collections.nCopies(12, new Climate.MonthWeather(day, day, day)));
         DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "C", List.of(run))), List.of(vehicle));
+                List.of(new RouteInput("R", "C", List.of(run), EnergyModel.PHYSICS)), List.of(vehicle), List.of());
         return DutyTable.of(input).use(0, 0).orElseThrow().year();
     }
 
@@ -114,7 +115,7 @@ class DutyTableTest {
         Climate climate = new Climate(0, Collections.nCopies(12, new Climate.MonthWeather(new DayTemperatures(0, 0),
                 new DayTemperatures(0, 0), new DayTemperatures(0, 0))));
         DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "A", List.of(run(1, 2)))), List.of(DIESEL));
+                List.of(new RouteInput("R", "A", List.of(run(1, 2)), EnergyModel.PHYSICS)), List.of(DIESEL), List.of());
         assertTrue(DutyTable.of(input).use(0, 0).isEmpty());
         assertEquals(EnergyUse.ZERO, DutyTable.of(input).perKm(0));
     }
@@ -134,7 +135,7 @@ class DutyTableTest {
         DayTemperatures day = new DayTemperatures(10, 20);
         Climate climate = new Climate(0, Collections.nCopies(12, new Climate.MonthWeather(day, day, day)));
         DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "C", List.of(run(4, 2), summer))), List.of(DIESEL));
+                List.of(new RouteInput("R", "C", List.of(run(4, 2), summer), EnergyModel.PHYSICS)), List.of(DIESEL), List.of());
         RouteUse use = DutyTable.of(input).use(0, 0).orElseThrow();
         assertEquals(List.of("AM", "S"), use.days(0, true).map(d -> d.legs().get(0).name()).toList());
         assertEquals(0, use.days(1, true).count());

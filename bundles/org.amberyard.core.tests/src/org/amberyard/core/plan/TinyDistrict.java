@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
@@ -20,6 +21,7 @@ import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
@@ -69,7 +71,7 @@ final class TinyDistrict {
 
     static DutyInput duty() {
         return new DutyInput(climate(), new DriverStyle(0.7, 0.9), 55, List.of(route("North", 24), route("South", 40)),
-                List.of(diesel().spec(), electric().spec()));
+                List.of(diesel().spec(), electric().spec()), List.of());
     }
 
     static Climate climate() {
@@ -78,7 +80,7 @@ final class TinyDistrict {
     }
 
     static RouteInput route(String name, double km) {
-        return new RouteInput(name, "C", List.of(run("AM", 390, km), run("PM", 860, km)));
+        return new RouteInput(name, "C", List.of(run("AM", 390, km), run("PM", 860, km)), EnergyModel.PHYSICS);
     }
 
     static RunInput run(String name, double departureMin, double km) {
@@ -99,7 +101,7 @@ final class TinyDistrict {
     static VehicleTypeInput electric() {
         BatterySpec battery = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.012, 0.15 / 2000));
         ElectricSpec spec = new ElectricSpec("Electric", body(9700), new BrakeRecovery(100, 8, 0.8),
-                new Heater(Heater.Source.RESISTANCE, 20, 2.2, 0.05, 0.8), battery);
+                new Heater(Heater.Source.RESISTANCE, 20, 2.2, 0.05, 0.8), battery, Optional.empty());
         return new VehicleTypeInput(spec, prices(330_000, 0.22, 0.016), 19.2, 60, ELECTRIC);
     }
 

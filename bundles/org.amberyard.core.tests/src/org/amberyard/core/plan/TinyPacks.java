@@ -20,12 +20,12 @@ final class TinyPacks {
 
     static StudyInput withPack(StudyInput study, BatterySpec battery) {
         ElectricSpec old = study.types().get(TinyDistrict.ELECTRIC).electric().orElseThrow();
-        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), old.heater(), battery));
+        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), old.heater(), battery, old.curve()));
     }
 
     static StudyInput withHeater(StudyInput study, Heater heater) {
         ElectricSpec old = study.types().get(TinyDistrict.ELECTRIC).electric().orElseThrow();
-        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), heater, old.battery()));
+        return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), heater, old.battery(), old.curve()));
     }
 
     private static StudyInput withSpec(StudyInput study, ElectricSpec spec) {
@@ -35,7 +35,7 @@ final class TinyPacks {
                 type.dcAcceptanceKw(), type.successor()));
         List<VehicleSpec> specs = types.stream().map(VehicleTypeInput::spec).toList();
         DutyInput duty = new DutyInput(study.duty().climate(), study.duty().style(), study.duty().riderMassKg(),
-                study.duty().routes(), specs);
+                study.duty().routes(), specs, study.duty().measured());
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
                 study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
                 study.baseline());

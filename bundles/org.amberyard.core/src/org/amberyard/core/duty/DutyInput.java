@@ -10,12 +10,14 @@ import java.util.List;
  * @param riderMassKg mass of one rider, kg
  * @param routes routes
  * @param vehicles vehicle types
+ * @param measured what buses were measured to use on routes
  */
 public record DutyInput(Climate climate, DriverStyle style, double riderMassKg, List<RouteInput> routes,
-        List<VehicleSpec> vehicles) {
+        List<VehicleSpec> vehicles, List<MeasuredUse> measured) {
 
     public DutyInput {
         routes = List.copyOf(routes);
         vehicles = List.copyOf(vehicles);
+        measured = List.copyOf(measured);
     }
 }

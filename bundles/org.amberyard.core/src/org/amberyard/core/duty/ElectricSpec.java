@@ -1,6 +1,8 @@
 package org.amberyard.core.duty;
 
+import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.consumption.ConsumptionCurve;
 
 /**
  * Physics of a battery-electric vehicle type.
@@ -10,7 +12,8 @@ import org.amberyard.core.battery.BatterySpec;
  * @param recovery braking energy recovery
  * @param heater cabin heater
  * @param battery the pack
+ * @param curve consumption curve, for routes that are modelled by it; empty when none is known
  */
-public record ElectricSpec(String name, VehicleBody body, BrakeRecovery recovery, Heater heater, BatterySpec battery)
-        implements VehicleSpec {
+public record ElectricSpec(String name, VehicleBody body, BrakeRecovery recovery, Heater heater, BatterySpec battery,
+        Optional<ConsumptionCurve> curve) implements VehicleSpec {
 }
