@@ -20,6 +20,11 @@ public final class Checks {
         return require(value > -1 && Double.isFinite(value), quantity, value, "above -100 %");
     }
 
+    /** The value when it is a finite number. */
+    public static double finite(String quantity, double value) {
+        return require(Double.isFinite(value), quantity, value, "a finite number");
+    }
+
     private static double require(boolean holds, String quantity, double value, String allowed) {
         if (!holds) {
             throw new IllegalArgumentException(quantity + " is " + value + " but must be " + allowed);
