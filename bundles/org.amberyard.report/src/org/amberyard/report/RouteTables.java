@@ -65,15 +65,15 @@ final class RouteTables {
                         "Net battery energy over distance; no figure for an engine bus.",
                         r -> perKm(r, r.electric(), year(r).batteryKwh()))
                 .number("traction", "Traction", Unit.KILOWATT_HOUR,
-                        "Battery energy, or crankshaft work of an engine, for driving.", r -> year(r).tractionKwh())
+                        "Battery energy, or crankshaft work of an engine, for driving.", r -> year(r).drawnKwh())
                 .number("recovered", "Recovered", Unit.KILOWATT_HOUR, "Braking energy returned to the battery.",
                         r -> year(r).recoveredKwh())
-                .number("heat", "Heat", Unit.KILOWATT_HOUR, "Electric energy for cabin heat.", r -> year(r).heatKwh())
-                .number("cooling", "Cooling", Unit.KILOWATT_HOUR, "Energy for cooling.", r -> year(r).coolingKwh())
+                .number("heat", "Heat", Unit.KILOWATT_HOUR, "Electric energy for cabin heat.", r -> year(r).causes().heatKwh())
+                .number("cooling", "Cooling", Unit.KILOWATT_HOUR, "Energy for cooling.", r -> year(r).causes().coolingKwh())
                 .number("auxiliary", "Auxiliaries", Unit.KILOWATT_HOUR, "Energy of the auxiliaries.",
-                        r -> year(r).auxiliaryKwh())
+                        r -> year(r).causes().auxiliaryKwh())
                 .number("friction_brakes", "Friction brakes", Unit.KILOWATT_HOUR, "Braking work at the friction brakes.",
-                        r -> year(r).frictionBrakeKwh())
+                        r -> year(r).causes().frictionBrakeKwh())
                 .optional("fuel", "Fuel", Unit.LITRE, "Fuel of the engine; no figure without one.",
                         r -> r.electric() ? OptionalDouble.empty() : OptionalDouble.of(year(r).fuelL()))
                 .optional("fuel_economy", "Fuel economy", ColumnUnit.FUEL_ECONOMY,

@@ -22,7 +22,7 @@ final class DepotCompiler {
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 depot.getWorks().stream().map(DepotCompiler::work).toList(), tariff(depot.getTariff()), service,
-                new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()), depot.isMiddayCharging());
+                new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()));
     }
 
     private static Port port(PortType type) {

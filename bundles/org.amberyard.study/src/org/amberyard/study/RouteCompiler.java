@@ -2,11 +2,12 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.core.duty.ClearSky;
 import org.amberyard.core.duty.Climate;
-import org.amberyard.core.duty.DayTemperatures;
 import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
+import org.amberyard.core.duty.WeatherDay;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
@@ -26,17 +27,25 @@ final class RouteCompiler {
         for (Month month : Month.values()) {
             MonthClimate row = site.getClimate().stream().filter(c -> c.getMonth() == month).findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("The climate lacks " + month.getLiteral()));
-            months.add(weather(row));
+            months.add(weather(site, row));
         }
         return new Climate(site.getElevationM(), months);
     }
 
-    /** The hottest day is given by its high alone; its low is taken at the month's usual daily span below it. */
-    private static Climate.MonthWeather weather(MonthClimate row) {
+    /**
+     * The hottest day is given by its high alone; its low is taken at the month's usual daily span below it. The sun shines as
+     * the month's share says on the normal day, not at all on the coldest and from a clear sky on the hottest.
+     */
+    private static Climate.MonthWeather weather(Site site, MonthClimate row) {
         double span = row.getMeanHighC() - row.getMeanLowC();
-        return new Climate.MonthWeather(new DayTemperatures(row.getMeanLowC(), row.getMeanHighC()),
-                new DayTemperatures(row.getColdestLowC(), row.getColdestHighC()),
-                new DayTemperatures(row.getHottestHighC() - span, row.getHottestHighC()));
+        return new Climate.MonthWeather(day(site, row, row.getMeanLowC(), row.getMeanHighC(), row.getSunShare()),
+                day(site, row, row.getColdestLowC(), row.getColdestHighC(), 0),
+                day(site, row, row.getHottestHighC() - span, row.getHottestHighC(), 1));
+    }
+
+    private static WeatherDay day(Site site, MonthClimate row, double lowC, double highC, double sunShare) {
+        int month = row.getMonth().ordinal();
+        return WeatherDay.ofExtremes(lowC, highC, ClearSky.hourlyWPerM2(site.getLatitudeDeg(), month, sunShare));
     }
 
     static RouteInput route(Route route) {

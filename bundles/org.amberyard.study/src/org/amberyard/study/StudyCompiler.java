@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.VehicleSpec;
+import org.amberyard.core.duty.YardHabit;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
@@ -77,10 +78,13 @@ public final class StudyCompiler {
     }
 
     private DutyInput duty(List<VehicleTypeInput> vehicles) {
-        DriverStyle style = new DriverStyle(settings.getAccelerationMps2(), settings.getDecelerationMps2());
+        DriverStyle style = DriverStyle.of(settings.getAccelerationMps2(), settings.getDecelerationMps2(),
+                settings.getDriverHurry());
+        YardHabit habit = new YardHabit(study.getDepot().isMiddayCharging(), study.getDepot().isPreconditioning());
         List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
         return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
-                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, List.of());
+                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, habit,
+                List.of());
     }
 
     private VehicleTypeInput vehicle(VehicleType type) {

@@ -1,9 +1,8 @@
 package org.amberyard.study;
 
-import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.duty.BrakeRecovery;
 import org.amberyard.core.duty.Cabin;
+import org.amberyard.core.duty.DrivelineLoss;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
@@ -19,6 +18,9 @@ import org.amberyard.model.vehicles.VehicleType;
 
 /** Compiles vehicle types. */
 final class VehicleCompiler {
+    /** Heat over fuel energy of a small fuel-fired heater; common practice, no source. */
+    private static final double AUXILIARY_HEATER_EFFICIENCY = 0.8;
+
     private VehicleCompiler() {
     }
 
@@ -39,16 +41,21 @@ final class VehicleCompiler {
     }
 
     private static EngineSpec engineSpec(CombustionType type) {
-        return new EngineSpec(type.getName(), body(type), fuel(type.getFuel()), type.getIndicatedEfficiency(),
-                type.getIdleFuelLPerH(), type.getExhaustFluidShare());
+        Heater heater = new Heater(Heater.Source.FUEL_FIRED, type.getAuxiliaryHeaterKw(), 1, 0, AUXILIARY_HEATER_EFFICIENCY);
+        VehicleBody body = body(type, DrivelineLoss.mechanical(type.getDrivelineEfficiency()));
+        return new EngineSpec(type.getName(), body, fuel(type.getFuel()), type.getIndicatedEfficiency(),
+                type.getIdleFuelLPerH(), type.getExhaustFluidShare(), type.getCoolantHeatShare(), heater);
     }
 
     private static ElectricSpec electricSpec(ElectricType type) {
         BrakeRecovery recovery = new BrakeRecovery(type.getRecoveryPowerKw(), type.getRecoveryCutoffKmh(),
-                type.getRecoveryEfficiency());
+                type.getRecoveryDecelerationMps2());
         Heater heater = new Heater(heatSource(type), type.getHeaterKw(), type.getHeatPumpCopAtFreezing(),
                 type.getHeatPumpCopRisePerK(), type.getHeaterFuelEfficiency());
-        return new ElectricSpec(type.getName(), body(type), recovery, heater, battery(type), CurveCompiler.curve(type));
+        DrivelineLoss driveline = DrivelineLoss.electric(type.getDrivelineEfficiency(), type.getMotorPowerKw(),
+                type.getBaseSpeedKmh());
+        return new ElectricSpec(type.getName(), body(type, driveline), recovery, heater, BatteryCompiler.battery(type),
+                CurveCompiler.curve(type));
     }
 
     private static Heater.Source heatSource(ElectricType type) {
@@ -59,18 +66,13 @@ final class VehicleCompiler {
         };
     }
 
-    private static BatterySpec battery(ElectricType type) {
-        CapacityFade fade = new CapacityFade(type.getCalendarFadePerYear(), type.getCycleFadeAtLimit() / type.getCycleLimit());
-        return new BatterySpec(type.getBatteryKwh(), type.getUsableShare(), type.getColdUsableLossPerK(),
-                type.getCycleLimit(), type.getEndOfLifeShare(), fade);
-    }
-
-    private static VehicleBody body(VehicleType type) {
-        Cabin cabin = new Cabin(type.getCabinSetpointC(), type.getCabinLossKwPerK(), type.getDoorLossKwhPerK(),
-                type.getSoakKwhPerK(), type.getCoolingThresholdC(), type.getCoolingKwPerK(), type.getCoolingCapKw());
+    private static VehicleBody body(VehicleType type, DrivelineLoss driveline) {
+        Cabin cabin = new Cabin(type.getCabinSetpointC(), type.getCabinLossKwPerK(), type.getFreshAirM3PerH(),
+                type.getDoorLossKwhPerK(), type.getSoakKwhPerK(), type.getSunApertureM2(), type.getCoolingThresholdC(),
+                type.getCoolingCop(), type.getCoolingCapKw());
         return new VehicleBody(type.getBodyType().getLiteral(), type.getCurbMassKg(), type.getRollingResistance(),
-                type.getDragCoefficient() * type.getFrontalAreaM2(), type.getRotatingMassFactor(),
-                type.getDrivelineEfficiency(), type.getAuxiliaryKw(), cabin);
+                type.getDragCoefficient() * type.getFrontalAreaM2(), type.getRotatingMassFactor(), driveline,
+                type.getAuxiliaryKw(), cabin);
     }
 
     private static VehiclePrices prices(VehicleType type) {

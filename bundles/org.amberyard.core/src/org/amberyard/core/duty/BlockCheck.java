@@ -1,14 +1,15 @@
 package org.amberyard.core.duty;
 
 import java.util.Comparator;
+import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
 
 /**
  * Walks a bus through a school week of equal days and finds how far its battery stays above the reserve.
  *
  * <p>The bus leaves with a full pack after the weekend. Between runs it is charged when it stands at the yard, if midday
- * charging is asked for; at night it is charged for the hours of the charge window, which may not fill it. The unit is the
- * day's block, not the run.
+ * charging is asked for; at night it is charged for the hours of the charge window, which may not fill it. Energy that a cold
+ * pack does not give and the reserve count as not there. The unit is the day's block, not the run.
  *
  * @param batteryKw power into the battery while plugged in, kW
  * @param nightHours hours of charging at night, h
@@ -21,17 +22,18 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
     /**
      * Outcome of a week.
      *
-     * @param usableKwh energy that can be drawn from the full pack on these days, kWh
+     * @param usableKwh energy that can be drawn from the full pack when it is as cold as on these days, kWh
      * @param needKwh net energy of one day's runs, kWh
-     * @param marginKwh energy left above the reserve at the week's lowest point, kWh; negative when the duty fails, and then
+     * @param marginKwh energy left above the reserve at the week's tightest moment, kWh; negative when the duty fails, and then
      *            that of the first day on which it does
+     * @param marginShare that margin over the usable energy of a warm pack
      * @param marginKm that margin as distance at the day's consumption, km
-     * @param worstRun run at whose end the charge is lowest
+     * @param worstRun run at whose end the margin is least
      * @param days days driven before the duty fails, the failing one included; the whole week when it holds
      * @param refilled true when every night fills the pack
      */
-    public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginKm, String worstRun,
-            int days, boolean refilled) {
+    public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginShare, double marginKm,
+            String worstRun, int days, boolean refilled) {
 
         /** Worst first: what fails before what holds, what fails sooner first, then by margin. */
         public static final Comparator<Outcome> WORST_FIRST = Comparator.comparing(Outcome::passes)
@@ -43,33 +45,51 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
         }
     }
 
+    /**
+     * State of charge at a moment.
+     *
+     * @param minute minutes after midnight; beyond 1,440 on the next day
+     * @param chargeShare energy in the pack over its usable energy
+     * @param floorShare what must be left: the reserve and what a cold pack does not give
+     */
+    public record Moment(double minute, double chargeShare, double floorShare) {
+    }
+
     /** A week of a day that is not empty, with a battery of a health. */
     public Outcome of(DayBlock day, BatterySpec battery, double health) {
-        double usable = battery.usableKwh(health, day.coldestC());
-        BlockWalk walk = new BlockWalk(this, day, usable);
-        double reserve = reserveShare * usable;
+        BlockWalk walk = new BlockWalk(this, day, battery, health);
         boolean refilled = true;
         int days = 0;
-        while (days < DAYS_IN_A_ROW && walk.lowestKwh() >= reserve) {
+        while (days < DAYS_IN_A_ROW && walk.marginShare() >= 0) {
             walk.day();
             days++;
             walk.night();
-            refilled &= walk.leftKwh() >= usable;
-            if (refilled && walk.lowestKwh() >= reserve) {
+            refilled &= walk.chargeShare() >= 1;
+            if (refilled && walk.marginShare() >= 0) {
                 // The next day starts full again, so the rest of the week is like this day.
                 days = DAYS_IN_A_ROW;
             }
         }
-        double margin = walk.lowestKwh() - reserve;
+        double usable = battery.usableKwh(health);
         double need = day.batteryKwh();
-        return new Outcome(usable, need, margin, need > 0 ? margin * day.km() / need : 0, walk.worstRun(),
-                days, refilled);
+        double margin = walk.marginShare() * usable;
+        return new Outcome(usable * (1 - battery.lockedShare(day.coldestPackC())), need, margin, walk.marginShare(),
+                need > 0 ? margin * day.km() / need : 0, walk.worstRun(), days, refilled);
+    }
+
+    /** State of charge through one day that starts with a full pack, and the night after it. */
+    public List<Moment> moments(DayBlock day, BatterySpec battery, double health) {
+        BlockWalk walk = new BlockWalk(this, day, battery, health);
+        walk.day();
+        walk.night();
+        return walk.moments();
     }
 
     /** What is charged on a day that starts with a full, new pack: between runs, and in the night after it. */
     public DayCharging charging(DayBlock day, BatterySpec battery) {
-        BlockWalk walk = new BlockWalk(this, day, battery.usableKwh(1, day.coldestC()));
+        BlockWalk walk = new BlockWalk(this, day, battery, 1);
         walk.day();
-        return new DayCharging(walk.sessions(), walk.missingKwh());
+        double missingKwh = (1 - walk.chargeShare()) * battery.usableKwh(1);
+        return new DayCharging(walk.sessions(), missingKwh, day.preheatKw());
     }
 }

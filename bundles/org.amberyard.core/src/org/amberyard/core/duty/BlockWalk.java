@@ -2,64 +2,81 @@ package org.amberyard.core.duty;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.ConstantPowerTaper;
 
 /** State of charge of one bus while a {@link BlockCheck} walks it through its days. */
 final class BlockWalk {
     private final BlockCheck check;
     private final DayBlock day;
+    private final BatterySpec battery;
     private final double usableKwh;
+    private final ConstantPowerTaper taper;
     private final List<DayCharging.Session> sessions = new ArrayList<>();
-    private double leftKwh;
-    private double lowestKwh;
+    private final List<BlockCheck.Moment> moments = new ArrayList<>();
+    private double chargeShare = 1;
+    private double marginShare;
     private String worstRun = "";
 
-    BlockWalk(BlockCheck check, DayBlock day, double usableKwh) {
+    BlockWalk(BlockCheck check, DayBlock day, BatterySpec battery, double health) {
         this.check = check;
         this.day = day;
-        this.usableKwh = usableKwh;
-        this.leftKwh = usableKwh;
-        this.lowestKwh = usableKwh;
+        this.battery = battery;
+        this.usableKwh = battery.usableKwh(health);
+        this.taper = new ConstantPowerTaper(battery, health);
+        this.marginShare = 1 - floorShare(day.legs().get(0));
     }
 
     /** Drives the day's runs and charges between them. */
     void day() {
-        for (int i = 0; i < day.legs().size(); i++) {
-            DayBlock.Leg leg = day.legs().get(i);
-            leftKwh -= leg.use().batteryKwh();
-            if (leftKwh < lowestKwh || worstRun.isEmpty()) {
-                lowestKwh = leftKwh;
+        for (int place = 0; place < day.legs().size(); place++) {
+            DayBlock.Leg leg = day.legs().get(place);
+            note(leg.departureMin(), leg);
+            chargeShare -= leg.use().batteryKwh() / usableKwh;
+            note(leg.arrivalMin(), leg);
+            double margin = chargeShare - floorShare(leg);
+            if (margin < marginShare || worstRun.isEmpty()) {
+                marginShare = margin;
                 worstRun = leg.name();
             }
-            if (check.midday() && leg.yardAfter() && i + 1 < day.legs().size()) {
-                charge(leg.arrivalMin(), day.legs().get(i + 1).departureMin());
+            if (check.midday() && leg.yardAfter() && place + 1 < day.legs().size()) {
+                charge(leg, day.legs().get(place + 1).departureMin());
             }
         }
     }
 
-    private void charge(double fromMin, double toMin) {
-        double possible = check.batteryKw() * Math.max(0, toMin - fromMin) / 60;
-        double charged = Math.min(usableKwh - leftKwh, possible);
-        if (charged > 0) {
-            leftKwh += charged;
-            sessions.add(new DayCharging.Session(fromMin, toMin, charged));
+    /** Share of the usable energy that must not be drawn at the end of a run. */
+    private double floorShare(DayBlock.Leg leg) {
+        return check.reserveShare() + battery.lockedShare(leg.packC());
+    }
+
+    private void note(double minute, DayBlock.Leg leg) {
+        moments.add(new BlockCheck.Moment(minute, chargeShare, floorShare(leg)));
+    }
+
+    private void charge(DayBlock.Leg after, double toMin) {
+        double hours = Math.max(0, toMin - after.arrivalMin()) / 60;
+        double before = chargeShare;
+        chargeShare = taper.endShare(chargeShare, check.batteryKw(), after.packC(), hours);
+        if (chargeShare > before) {
+            sessions.add(new DayCharging.Session(after.arrivalMin(), toMin, (chargeShare - before) * usableKwh));
         }
     }
 
-    /** Charges for the hours of the night. */
+    /** Charges for the hours of the night; plugged in, the pack is no colder than its heater holds it. */
     void night() {
-        leftKwh = Math.min(usableKwh, leftKwh + check.batteryKw() * check.nightHours());
+        DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
+        double packC = Math.max(last.packC(), battery.heat().heatedToC());
+        chargeShare = taper.endShare(chargeShare, check.batteryKw(), packC, check.nightHours());
+        note(day.legs().get(0).departureMin() + DayBlock.DAY_MIN, last);
     }
 
-    double leftKwh() {
-        return leftKwh;
+    double chargeShare() {
+        return chargeShare;
     }
 
-    double missingKwh() {
-        return usableKwh - leftKwh;
-    }
-
-    double lowestKwh() {
-        return lowestKwh;
+    double marginShare() {
+        return marginShare;
     }
 
     String worstRun() {
@@ -68,5 +85,9 @@ final class BlockWalk {
 
     List<DayCharging.Session> sessions() {
         return sessions;
+    }
+
+    List<BlockCheck.Moment> moments() {
+        return moments;
     }
 }

@@ -1,19 +1,15 @@
 package org.amberyard.core.duty;
 
 /**
- * How much of the braking power a motor takes up; the rest wears the friction brakes.
+ * How much of the braking a motor takes up; the rest wears the friction brakes. What the battery takes in at its temperature
+ * and state of charge limits it further, see {@link org.amberyard.core.battery.ChargeAcceptance}.
  *
  * @param powerLimitKw largest mechanical power taken from the wheels, kW
  * @param cutoffKmh speed below which only the friction brakes act, km/h
- * @param efficiency energy into the battery over mechanical energy taken
+ * @param decelerationMps2 slowing that the motor alone can give; harder braking is shared with the friction brakes, m/s²
  */
-public record BrakeRecovery(double powerLimitKw, double cutoffKmh, double efficiency) {
+public record BrakeRecovery(double powerLimitKw, double cutoffKmh, double decelerationMps2) {
 
     /** A vehicle that recovers nothing. */
     public static final BrakeRecovery NONE = new BrakeRecovery(0, 0, 0);
-
-    /** Power taken by the motor, W, of a braking power at a speed. */
-    double takenW(double brakingW, double speedMps) {
-        return speedMps * 3.6 < cutoffKmh ? 0 : Math.min(brakingW, powerLimitKw * 1000);
-    }
 }

@@ -1,32 +1,44 @@
 package org.amberyard.core.duty;
 
 /**
- * Heat balance of the cabin in one run: heat needed to warm and hold it, less what the riders give off; and the power to
- * cool it.
+ * Heat of the cabin: one thermal mass that loses heat through the shell, by fresh air and at each opening of the door, and
+ * gains it from riders and sun.
  *
- * @param setpointC temperature held in the cabin, °C
- * @param lossKwPerK loss through shell and ventilation, kW/K
+ * @param setpointC temperature to which it is heated, °C
+ * @param shellKwPerK loss through the shell, kW/K
+ * @param freshAirM3PerH outside air let in while driving, m³/h
  * @param doorLossKwhPerK heat lost at each stop, kWh/K
- * @param soakKwhPerK heat to warm the cabin at the start of a run, kWh/K
- * @param coolingThresholdC outside temperature above which the cabin is cooled, °C
- * @param coolingKwPerK power drawn by cooling per degree above the threshold, kW/K
- * @param coolingCapKw largest power drawn by cooling, kW
+ * @param capacityKwhPerK heat that warms the cabin by one degree, kWh/K
+ * @param sunApertureM2 glazed area times its transmittance, m²
+ * @param coolingFromC temperature to which it is cooled, °C
+ * @param coolingCop heat removed over power drawn by cooling
+ * @param coolingCapKw largest power drawn by cooling, kW; 0 where there is none
  */
-public record Cabin(double setpointC, double lossKwPerK, double doorLossKwhPerK, double soakKwhPerK,
-        double coolingThresholdC, double coolingKwPerK, double coolingCapKw) {
+public record Cabin(double setpointC, double shellKwPerK, double freshAirM3PerH, double doorLossKwhPerK,
+        double capacityKwhPerK, double sunApertureM2, double coolingFromC, double coolingCop, double coolingCapKw) {
 
     /** Sensible heat of one seated rider, kW; about 70 W in the handbooks of heating practice, from memory. */
     public static final double RIDER_KW = 0.07;
+    /** Heat capacity of air by volume near 15 °C, kWh/(m³ K): 1.2 kg/m³ times 1.006 kJ/(kg K). */
+    private static final double AIR_KWH_PER_M3_K = 1.2 * 1.006 / 3600;
 
-    /** Heat that the heater must bring in a run, kWh; never negative. */
-    public double heatKwh(double outsideC, double hours, int stops, double meanRiders) {
-        double coldK = Math.max(0, setpointC - outsideC);
-        double lostKwh = coldK * (lossKwPerK * hours + doorLossKwhPerK * stops + soakKwhPerK);
-        return Math.max(0, lostKwh - RIDER_KW * meanRiders * hours);
+    /** The cabin while standing closed. */
+    HeatBalance closed() {
+        return new HeatBalance(capacityKwhPerK, shellKwPerK);
     }
 
-    /** Energy drawn by cooling in a run, kWh. */
-    public double coolingKwh(double outsideC, double hours) {
-        return hours * Math.min(coolingCapKw, coolingKwPerK * Math.max(0, outsideC - coolingThresholdC));
+    /** The cabin while driving with so many stops per hour. */
+    HeatBalance driving(double stopsPerHour) {
+        return closed().with(freshAirM3PerH * AIR_KWH_PER_M3_K + doorLossKwhPerK * stopsPerHour);
+    }
+
+    /** Heat from riders and sun, kW. */
+    double gainsKw(double riders, double sunWPerM2) {
+        return RIDER_KW * riders + sunApertureM2 * sunWPerM2 / 1000;
+    }
+
+    /** The thermostat with a heater of a power. */
+    HeatBalance.Thermostat thermostat(double heaterKw) {
+        return new HeatBalance.Thermostat(setpointC, Math.max(setpointC, coolingFromC), heaterKw, coolingCapKw * coolingCop);
     }
 }

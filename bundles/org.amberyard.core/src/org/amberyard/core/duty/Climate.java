@@ -20,7 +20,17 @@ public record Climate(double elevationM, List<MonthWeather> months) {
      * @param coldest the coldest day on which buses ran
      * @param hottest the hottest day on which buses ran
      */
-    public record MonthWeather(DayTemperatures normal, DayTemperatures coldest, DayTemperatures hottest) {
+    public record MonthWeather(WeatherDay normal, WeatherDay coldest, WeatherDay hottest) {
+
+        /**
+         * The day at a place in the order of the month's operated days from coldest to hottest, both included, with the normal
+         * day in the middle and even steps between them (common practice where only these three are known, no source).
+         *
+         * @param place 0 for the coldest day, 1 for the hottest
+         */
+        public WeatherDay inOrder(double place) {
+            return place < 0.5 ? coldest.towards(normal, 2 * place) : normal.towards(hottest, 2 * place - 1);
+        }
     }
 
     public Climate {

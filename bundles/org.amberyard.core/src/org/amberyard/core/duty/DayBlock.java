@@ -18,10 +18,15 @@ public record DayBlock(List<Leg> legs) {
      * @param yardAfter true when the bus stands at the yard until its next run
      * @param outsideC outside air temperature, °C
      * @param use energy of the run
+     * @param packC temperature of the pack at the end of the run, °C
+     * @param preheatKw power from the yard in the half hour before the run, for heat, kW
      */
     public record Leg(String name, double departureMin, double arrivalMin, boolean yardAfter, double outsideC,
-            EnergyUse use) {
+            EnergyUse use, double packC, double preheatKw) {
     }
+
+    /** Minutes in a day. */
+    public static final double DAY_MIN = 1440;
 
     public DayBlock {
         legs = List.copyOf(legs);
@@ -37,8 +42,13 @@ public record DayBlock(List<Leg> legs) {
         return legs.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
     }
 
-    /** Coldest outside air of the day's runs, °C. */
-    public double coldestC() {
-        return legs.stream().mapToDouble(Leg::outsideC).min().orElseThrow();
+    /** Coldest pack at the end of a run, °C. */
+    public double coldestPackC() {
+        return legs.stream().mapToDouble(Leg::packC).min().orElseThrow();
+    }
+
+    /** Highest power from the yard for heat before a run, kW. */
+    public double preheatKw() {
+        return legs.stream().mapToDouble(Leg::preheatKw).max().orElseThrow();
     }
 }

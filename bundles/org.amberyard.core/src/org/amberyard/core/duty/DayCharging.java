@@ -7,11 +7,12 @@ import java.util.List;
  *
  * @param midday charging between runs
  * @param nightKwh energy into the battery in the night after, kWh
+ * @param preheatKw highest power for heat before a departure, at the meter, kW
  */
-public record DayCharging(List<Session> midday, double nightKwh) {
+public record DayCharging(List<Session> midday, double nightKwh, double preheatKw) {
 
     /** Nothing charged. */
-    public static final DayCharging NONE = new DayCharging(List.of(), 0);
+    public static final DayCharging NONE = new DayCharging(List.of(), 0, 0);
 
     /**
      * Charging between two runs, spread evenly over the time that the bus stands.

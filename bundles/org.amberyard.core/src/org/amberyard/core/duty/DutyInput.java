@@ -10,14 +10,25 @@ import java.util.List;
  * @param riderMassKg mass of one rider, kg
  * @param routes routes
  * @param vehicles vehicle types
- * @param measured what buses were measured to use on routes
+ * @param habit what the yard does with electric buses between runs
+ * @param measured measured consumption, by which the model is calibrated
  */
 public record DutyInput(Climate climate, DriverStyle style, double riderMassKg, List<RouteInput> routes,
-        List<VehicleSpec> vehicles, List<MeasuredUse> measured) {
+        List<VehicleSpec> vehicles, YardHabit habit, List<MeasuredUse> measured) {
 
     public DutyInput {
         routes = List.copyOf(routes);
         vehicles = List.copyOf(vehicles);
         measured = List.copyOf(measured);
+    }
+
+    /** The same under another habit of the yard. */
+    public DutyInput withHabit(YardHabit other) {
+        return new DutyInput(climate, style, riderMassKg, routes, vehicles, other, measured);
+    }
+
+    /** The same with other vehicle types, in the same order. */
+    public DutyInput withVehicles(List<VehicleSpec> others) {
+        return new DutyInput(climate, style, riderMassKg, routes, others, habit, measured);
     }
 }

@@ -12,7 +12,7 @@ import org.amberyard.core.consumption.ConsumptionCurve;
  * @param recovery braking energy recovery
  * @param heater cabin heater
  * @param battery the pack
- * @param curve consumption curve, for routes that are modelled by it; empty when none is known
+ * @param curve consumption curve for routes that go by it, if the type has one
  */
 public record ElectricSpec(String name, VehicleBody body, BrakeRecovery recovery, Heater heater, BatterySpec battery,
         Optional<ConsumptionCurve> curve) implements VehicleSpec {

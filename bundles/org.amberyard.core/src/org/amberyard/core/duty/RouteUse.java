@@ -7,8 +7,8 @@ import java.util.stream.Stream;
  * What one route takes of one vehicle type.
  *
  * @param year use in a year of service, every day by the same bus
- * @param designDays blocks of the design days: for each month that is driven its coldest and its hottest operated day, a
- *            school day and a day of the extended-year programme apart
+ * @param designDays days on which the duty must hold: for each month that is driven its coldest and its hottest operated day,
+ *            a school day and a day of the extended-year programme apart; none for a bus with an engine
  */
 public record RouteUse(EnergyUse year, List<DesignDay> designDays) {
 
@@ -16,18 +16,25 @@ public record RouteUse(EnergyUse year, List<DesignDay> designDays) {
      * A day on which the duty must hold.
      *
      * @param month month, 0 for January
+     * @param extendedYear true for a day of the extended-year programme
      * @param cold true for the coldest day, false for the hottest
-     * @param block the bus's day; never empty
+     * @param overnight the bus's day when it is plugged in at night only
+     * @param midday the same when it is plugged in between runs too
      */
-    public record DesignDay(int month, boolean cold, DayBlock block) {
+    public record DesignDay(int month, boolean extendedYear, boolean cold, DayBlock overnight, DayBlock midday) {
+
+        /** The day under a habit. */
+        public DayBlock block(boolean chargedMidday) {
+            return chargedMidday ? midday : overnight;
+        }
     }
 
     public RouteUse {
         designDays = List.copyOf(designDays);
     }
 
-    /** Design days of one month and one end of the thermometer. */
-    public Stream<DayBlock> days(int month, boolean cold) {
-        return designDays.stream().filter(d -> d.month() == month && d.cold() == cold).map(DesignDay::block);
+    /** Design days of one month and one end of the thermometer under a habit. */
+    public Stream<DayBlock> days(int month, boolean cold, boolean chargedMidday) {
+        return designDays.stream().filter(d -> d.month() == month && d.cold() == cold).map(d -> d.block(chargedMidday));
     }
 }

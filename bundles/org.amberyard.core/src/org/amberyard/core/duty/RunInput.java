@@ -1,6 +1,7 @@
 package org.amberyard.core.duty;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One scheduled run of a route's bus.
@@ -17,17 +18,13 @@ import java.util.List;
  * @param yardAfter true when the bus stands at the yard until its next run
  * @param extendedYear true for a run of the extended-year programme, whose days are not school days
  * @param daysByMonth days of service from January to December
+ * @param trace measured drive or drive schedule to follow, if there is one
  */
 public record RunInput(String name, double departureMin, double durationMin, double distanceKm, int stops, double dwellS,
         double meanRiders, double topSpeedKmh, double climbM, boolean yardAfter, boolean extendedYear,
-        List<Integer> daysByMonth) {
+        List<Integer> daysByMonth, Optional<SpeedTrace> trace) {
 
     public RunInput {
         daysByMonth = List.copyOf(daysByMonth);
-    }
-
-    /** Clock hour at the middle of the run. */
-    public double middleHour() {
-        return (departureMin + durationMin / 2) / 60;
     }
 }

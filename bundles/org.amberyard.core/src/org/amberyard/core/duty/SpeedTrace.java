@@ -1,6 +1,8 @@
 package org.amberyard.core.duty;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Speed and grade of a drive over time, in steps of any length. Between two points speed changes evenly.
@@ -74,6 +76,42 @@ public final class SpeedTrace {
             sum += meanSpeedMps(i) * durationS(i);
         }
         return sum;
+    }
+
+    /**
+     * The trace cut into drives that start and end at rest; time that the bus stands belongs to the drive before it.
+     *
+     * @throws IllegalArgumentException when the trace does not move, or not start and end at rest
+     */
+    public List<SpeedTrace> cutAtRest() {
+        if (speedMps[0] > 0 || speedMps[steps()] > 0 || !(distanceM() > 0)) {
+            throw new IllegalArgumentException("A drive trace must move and must start and end at rest");
+        }
+        List<SpeedTrace> pieces = new ArrayList<>();
+        int from = 0;
+        for (int point = 1; point < steps(); point++) {
+            boolean setsOff = speedMps[point] == 0 && speedMps[point + 1] > 0;
+            if (setsOff && hasMoved(from, point)) {
+                pieces.add(part(from, point));
+                from = point;
+            }
+        }
+        pieces.add(part(from, steps()));
+        return pieces;
+    }
+
+    private boolean hasMoved(int from, int to) {
+        for (int point = from; point <= to; point++) {
+            if (speedMps[point] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private SpeedTrace part(int from, int to) {
+        return new SpeedTrace(Arrays.copyOfRange(timeS, from, to + 1), Arrays.copyOfRange(speedMps, from, to + 1),
+                Arrays.copyOfRange(grade, from, to));
     }
 
     @Override

@@ -30,7 +30,7 @@ public final class TraceSynthesis {
         double lengthM = run.distanceKm() * 1000 / microTrips;
         int climbing = microTrips / 2;
         double grade = grade(run.climbM(), lengthM * climbing);
-        double peakMps = peakSpeedMps(lengthM, run.topSpeedKmh() / 3.6);
+        double peakMps = peakSpeedMps(lengthM, style.speedFactor() * run.topSpeedKmh() / 3.6);
         double standingS = standingS(run, microTrips, movingS(lengthM, peakMps));
         List<DrivePattern.Piece> pieces = new ArrayList<>();
         pieces.add(new DrivePattern.Piece(microTrip(lengthM, peakMps, standingS, grade), climbing));

@@ -5,18 +5,25 @@ package org.amberyard.core.duty;
  *
  * @param bodyType trade letter of the body type
  * @param curbMassKg mass without riders, kg
- * @param rollingResistance coefficient of rolling resistance
+ * @param rollingResistance coefficient of rolling resistance at 25 °C
  * @param dragAreaM2 drag coefficient times frontal area, m²
  * @param rotatingMassFactor apparent over real mass in acceleration
- * @param drivelineEfficiency wheel work over battery or crankshaft work
+ * @param driveline losses between the wheels and the terminals or the crankshaft
  * @param auxiliaryKw steady auxiliary load in a run, kW
- * @param cabin the cabin's heat balance
+ * @param cabin the cabin's heat
  */
 public record VehicleBody(String bodyType, double curbMassKg, double rollingResistance, double dragAreaM2,
-        double rotatingMassFactor, double drivelineEfficiency, double auxiliaryKw, Cabin cabin) {
+        double rotatingMassFactor, DrivelineLoss driveline, double auxiliaryKw, Cabin cabin) {
 
-    /** Road load with a mass of riders in air of a density. */
-    public RoadLoad roadLoad(double ridersKg, double airDensityKgPerM3) {
-        return new RoadLoad(curbMassKg + ridersKg, rollingResistance, dragAreaM2, rotatingMassFactor, airDensityKgPerM3);
+    /**
+     * Road load with a mass of riders.
+     *
+     * @param ridersKg mass of the riders, kg
+     * @param airC air temperature, °C
+     * @param elevationM elevation, m
+     */
+    public RoadLoad roadLoad(double ridersKg, double airC, double elevationM) {
+        return new RoadLoad(curbMassKg + ridersKg, RollingResistance.at(rollingResistance, airC), dragAreaM2,
+                rotatingMassFactor, StandardAtmosphere.densityKgPerM3(elevationM, airC));
     }
 }

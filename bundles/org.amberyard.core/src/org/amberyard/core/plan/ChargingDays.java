@@ -35,14 +35,14 @@ final class ChargingDays {
     }
 
     private List<DayCharging> days(Key key) {
-        BlockCheck check = RouteFitting.check(study, key.batteryKw(), study.depot().middayCharging());
+        BlockCheck check = RouteFitting.check(study, key.batteryKw(), study.middayCharging());
         BatterySpec battery = study.types().get(key.type()).electric().orElseThrow().battery();
         return IntStream.range(0, 2 * Climate.MONTHS).mapToObj(i -> duty.use(key.route(), key.type())
                 .map(use -> heaviest(use, check, battery, i / 2, i % 2 == 0)).orElse(DayCharging.NONE)).toList();
     }
 
     private static DayCharging heaviest(RouteUse use, BlockCheck check, BatterySpec battery, int month, boolean cold) {
-        return use.days(month, cold).map(day -> check.charging(day, battery))
+        return use.days(month, cold, check.midday()).map(day -> check.charging(day, battery))
                 .max(Comparator.comparingDouble(DayCharging::nightKwh)).orElse(DayCharging.NONE);
     }
 }

@@ -3,24 +3,29 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayCharging;
 
 /**
  * Charging demand of a plan in one year on each month's coldest or hottest operated day, whichever is higher. What is charged
- * at night is spread evenly over the charge window; what is charged between runs, over the time that each bus stands. Buses
- * without a route are left out: a spare drives when a route bus does not.
+ * at night is spread evenly over the charge window; what is charged between runs, over the time that each bus stands. Heat
+ * before departure counts as if all buses left together. Buses without a route are left out: a spare drives when a route bus
+ * does not.
  *
  * @param nightPeaksKw demand in the night of each month from January to December, kW
  * @param middayPeaksKw highest demand between runs of each month, kW
+ * @param preheatPeaksKw demand for heat before departure of each month, kW
  * @param batteryKwhOfNight energy into the batteries in the year's heaviest night, kWh
  */
-public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, double batteryKwhOfNight) {
+public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, List<Double> preheatPeaksKw,
+        double batteryKwhOfNight) {
 
     public DemandYear {
         nightPeaksKw = List.copyOf(nightPeaksKw);
         middayPeaksKw = List.copyOf(middayPeaksKw);
+        preheatPeaksKw = List.copyOf(preheatPeaksKw);
     }
 
     /** Demand of one year of a fleet. */
@@ -28,6 +33,7 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
         List<OnRoute> electric = onRoutes(study, fleet, ports, year);
         List<Double> nights = new ArrayList<>();
         List<Double> middays = new ArrayList<>();
+        List<Double> preheats = new ArrayList<>();
         double heaviestKwh = 0;
         for (int month = 0; month < Climate.MONTHS; month++) {
             YardDay cold = yardDay(charging, electric, month, true);
@@ -36,8 +42,9 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
             heaviestKwh = Math.max(heaviestKwh, nightKwh);
             nights.add(study.depot().window().spreadKw(nightKwh / ports.efficiency(year)));
             middays.add(Math.max(cold.middayKw(), hot.middayKw()) / ports.efficiency(year));
+            preheats.add(Math.max(cold.preheatKw(), hot.preheatKw()));
         }
-        return new DemandYear(nights, middays, heaviestKwh);
+        return new DemandYear(nights, middays, preheats, heaviestKwh);
     }
 
     /** An electric bus on a route, and the power into its battery. */
@@ -62,22 +69,19 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
         return yard;
     }
 
+    /** Highest demand of a month, kW. */
+    public double peakKw(int month) {
+        return Math.max(preheatPeaksKw.get(month), Math.max(nightPeaksKw.get(month), middayPeaksKw.get(month)));
+    }
+
     /** Sum of the twelve monthly demands, kW. */
     public double sumOfPeaksKw() {
-        double sum = 0;
-        for (int month = 0; month < Climate.MONTHS; month++) {
-            sum += Math.max(nightPeaksKw.get(month), middayPeaksKw.get(month));
-        }
-        return sum;
+        return IntStream.range(0, Climate.MONTHS).mapToDouble(this::peakKw).sum();
     }
 
     /** Highest of the monthly demands, kW. */
     public double peakKw() {
-        double peak = 0;
-        for (int month = 0; month < Climate.MONTHS; month++) {
-            peak = Math.max(peak, Math.max(nightPeaksKw.get(month), middayPeaksKw.get(month)));
-        }
-        return peak;
+        return IntStream.range(0, Climate.MONTHS).mapToDouble(this::peakKw).max().orElseThrow();
     }
 
     /** Load on the service with the ports of a year. */
@@ -92,10 +96,16 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
     private static final class YardDay {
         private final List<DayCharging.Session> sessions = new ArrayList<>();
         private double nightKwh;
+        private double preheatKw;
 
         void add(DayCharging charging) {
             sessions.addAll(charging.midday());
             nightKwh += charging.nightKwh();
+            preheatKw += charging.preheatKw();
+        }
+
+        double preheatKw() {
+            return preheatKw;
         }
 
         double nightKwh() {

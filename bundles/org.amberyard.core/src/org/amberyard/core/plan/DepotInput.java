@@ -14,10 +14,9 @@ import org.amberyard.core.depot.TariffInput;
  * @param tariff tariff of the charging meter
  * @param service electric service
  * @param window hours of overnight charging
- * @param middayCharging true when buses at the yard between runs are plugged in
  */
 public record DepotInput(List<Port> ports, List<SiteWork> works, TariffInput tariff, ServiceInput service,
-        ChargeWindow window, boolean middayCharging) {
+        ChargeWindow window) {
 
     /**
      * A work bought once and shared.

@@ -45,7 +45,7 @@ public record RouteAnswer(int route, OptionalInt assignedType, Optional<RouteFit
     private static RouteAnswer of(StudyInput study, PlanResult plan, int route) {
         List<Integer> types = electricTypes(study, plan.fleet(), route);
         if (types.isEmpty()) {
-            return new RouteAnswer(route, OptionalInt.empty(), plan.fits().best(route, study.depot().middayCharging()));
+            return new RouteAnswer(route, OptionalInt.empty(), plan.fits().best(route, study.middayCharging()));
         }
         Optional<RouteFit> unfit = Optional.empty();
         List<Optional<RouteFit>> fits = types.stream().map(t -> plan.fits().of(route, t)).toList();
@@ -55,7 +55,7 @@ public record RouteAnswer(int route, OptionalInt assignedType, Optional<RouteFit
 
     /** Several buses may share a route; the one with the least margin decides. */
     private static RouteAnswer ofWeakest(int route, List<RouteFit> fits, StudyInput study) {
-        boolean midday = study.depot().middayCharging();
+        boolean midday = study.middayCharging();
         RouteFit weakest = fits.stream()
                 .min(Comparator.comparingDouble(f -> f.whenNew(midday).marginKwh())).orElseThrow();
         return new RouteAnswer(route, OptionalInt.of(weakest.type()), Optional.of(weakest));

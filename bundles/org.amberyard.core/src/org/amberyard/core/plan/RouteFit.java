@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import org.amberyard.core.duty.BlockCheck;
 
 /**
@@ -20,10 +21,25 @@ import org.amberyard.core.duty.BlockCheck;
  * @param firstFailingAge age in years at which the route first fails under the study's charging habit; -1 when it does not in
  *            the pack's service
  * @param verdict the answer in one word
+ * @param months outcome of every month that is driven, under the study's charging habit
  */
 public record RouteFit(int route, int type, double batteryKw, int worstMonth, BlockCheck.Outcome newOvernight,
         BlockCheck.Outcome newMidday, BlockCheck.Outcome agedOvernight, BlockCheck.Outcome agedMidday, int agedYears,
-        double agedHealth, int firstFailingAge, Verdict verdict) {
+        double agedHealth, int firstFailingAge, Verdict verdict, List<Month> months) {
+
+    public RouteFit {
+        months = List.copyOf(months);
+    }
+
+    /**
+     * The worst day of one month.
+     *
+     * @param month month, 0 for January
+     * @param whenNew outcome with a new pack
+     * @param whenAged outcome with an aged pack
+     */
+    public record Month(int month, BlockCheck.Outcome whenNew, BlockCheck.Outcome whenAged) {
+    }
 
     /** Answers. */
     public enum Verdict {

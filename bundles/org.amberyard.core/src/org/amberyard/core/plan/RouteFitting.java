@@ -8,6 +8,7 @@ import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FullCycleCount;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.RouteUse;
@@ -60,18 +61,31 @@ public final class RouteFitting {
     private RouteFit fit(int route, int type, double batteryKw, BatterySpec battery, RouteUse use) {
         BlockCheck overnight = check(study, batteryKw, false);
         BlockCheck midday = check(study, batteryKw, true);
+        BlockCheck habit = study.middayCharging() ? midday : overnight;
         PackService service = PackService.of(battery, use, study.types().get(type).prices().lifeYears());
         double aged = service.health(service.lastAge());
         Worst newOvernight = worst(use, overnight, battery, 1);
         Worst newMidday = worst(use, midday, battery, 1);
         Worst agedOvernight = worst(use, overnight, battery, aged);
         Worst agedMidday = worst(use, midday, battery, aged);
-        boolean habit = study.depot().middayCharging();
-        int failing = (habit ? agedMidday : agedOvernight).passes() ? -1
-                : firstFailingAge(use, battery, service, habit ? midday : overnight);
+        int failing = (habit.midday() ? agedMidday : agedOvernight).passes() ? -1
+                : firstFailingAge(use, battery, service, habit);
         return new RouteFit(route, type, batteryKw, newOvernight.month(), newOvernight.outcome(), newMidday.outcome(),
                 agedOvernight.outcome(), agedMidday.outcome(), service.lastAge(), aged, failing,
-                verdict(newOvernight, newMidday, agedOvernight, agedMidday));
+                verdict(newOvernight, newMidday, agedOvernight, agedMidday), months(use, habit, battery, aged));
+    }
+
+    private static List<RouteFit.Month> months(RouteUse use, BlockCheck check, BatterySpec battery, double aged) {
+        List<RouteFit.Month> months = new ArrayList<>();
+        for (int month = 0; month < Climate.MONTHS; month++) {
+            int wanted = month;
+            List<RouteUse.DesignDay> days = use.designDays().stream().filter(d -> d.month() == wanted).toList();
+            if (!days.isEmpty()) {
+                months.add(new RouteFit.Month(month, worst(days, check, battery, 1).outcome(),
+                        worst(days, check, battery, aged).outcome()));
+            }
+        }
+        return months;
     }
 
     private record Worst(int month, BlockCheck.Outcome outcome) {
@@ -81,7 +95,11 @@ public final class RouteFitting {
     }
 
     private static Worst worst(RouteUse use, BlockCheck check, BatterySpec battery, double health) {
-        return use.designDays().stream().map(d -> new Worst(d.month(), check.of(d.block(), battery, health)))
+        return worst(use.designDays(), check, battery, health);
+    }
+
+    private static Worst worst(List<RouteUse.DesignDay> days, BlockCheck check, BatterySpec battery, double health) {
+        return days.stream().map(d -> new Worst(d.month(), check.of(d.block(check.midday()), battery, health)))
                 .min(Comparator.comparing(Worst::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
     }
 

@@ -35,4 +35,9 @@ public record StudyInput(String name, String currency, int baseYear, int years, 
         programmes = List.copyOf(programmes);
         plans = List.copyOf(plans);
     }
+
+    /** True when buses at the yard between runs are plugged in. */
+    public boolean middayCharging() {
+        return duty.habit().midday();
+    }
 }

@@ -1,0 +1,17 @@
+package org.amberyard.core.duty;
+
+import org.amberyard.core.consumption.ConsumptionCurve;
+
+/** Use of a run by a consumption curve, the second energy model; it does not say what braking gives back. */
+final class CurveUse {
+    private CurveUse() {
+    }
+
+    static EnergyUse of(ConsumptionCurve curve, double km, double hours, double airC, double gridKwh) {
+        double drivingKwh = curve.drivingKwh(km, airC);
+        double heatKwh = curve.heatKwh(hours, airC);
+        double coolingKwh = curve.coolingKwh(hours, airC);
+        EnergyCauses causes = new EnergyCauses(0, 0, 0, 0, 0, 0, 0, heatKwh, coolingKwh, 0, drivingKwh);
+        return new EnergyUse(km, hours, causes.totalKwh(), 0, causes, gridKwh, 0, 0, 0);
+    }
+}

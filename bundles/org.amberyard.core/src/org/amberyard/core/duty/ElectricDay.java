@@ -1,0 +1,140 @@
+package org.amberyard.core.duty;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.consumption.ConsumptionCurve;
+
+/**
+ * Drives an electric bus through one day that follows others like it: energy of every run with the temperatures of cabin and
+ * pack that the day brings.
+ *
+ * <p>The bus leaves fully charged with a new pack. Its temperatures are those of a second day, after a first has settled them.
+ * Conditions are updated at every stop, so a run that is cut in two at a stop takes what it took whole.
+ */
+final class ElectricDay {
+    private final ElectricSpec vehicle;
+    private final List<RunWork> runs;
+    private final WeatherDay weather;
+    private final YardHabit habit;
+    private final double factor;
+    private final Optional<ConsumptionCurve> curve;
+
+    /**
+     * @param vehicle the bus
+     * @param runs its runs of the day in this weather
+     * @param weather the day
+     * @param habit what the yard does
+     * @param factor calibration of the energy by measurements, 1 for none
+     * @param curve the consumption curve to go by instead of physics, if so
+     */
+    ElectricDay(ElectricSpec vehicle, List<RunWork> runs, WeatherDay weather, YardHabit habit, double factor,
+            Optional<ConsumptionCurve> curve) {
+        this.vehicle = vehicle;
+        this.runs = runs;
+        this.weather = weather;
+        this.habit = habit;
+        this.factor = factor;
+        this.curve = curve;
+    }
+
+    /** The day's block. */
+    DayBlock block() {
+        double firstMin = runs.get(0).run().departureMin();
+        Walk walk = new Walk(firstMin);
+        walk.day(BusHeat.Stand.NONE);
+        DayBlock.Leg last = walk.legs.get(walk.legs.size() - 1);
+        double nextMin = Math.max(last.arrivalMin(), firstMin + DayBlock.DAY_MIN);
+        BusHeat.Stand night = walk.heat.stand(last.arrivalMin(), nextMin, true, habit.precondition());
+        walk.day(night);
+        return new DayBlock(walk.legs);
+    }
+
+    /** State of the bus on its way. */
+    private final class Walk {
+        private final BusHeat heat;
+        private final List<DayBlock.Leg> legs = new ArrayList<>();
+        private double chargeShare;
+
+        Walk(double startMin) {
+            heat = new BusHeat(vehicle, weather, startMin);
+        }
+
+        void day(BusHeat.Stand night) {
+            legs.clear();
+            chargeShare = 1;
+            BusHeat.Stand before = night;
+            for (int place = 0; place < runs.size(); place++) {
+                RunWork run = runs.get(place);
+                legs.add(leg(run, before));
+                before = place + 1 < runs.size() ? stand(run, runs.get(place + 1)) : BusHeat.Stand.NONE;
+            }
+        }
+
+        private BusHeat.Stand stand(RunWork from, RunWork to) {
+            double arrival = from.run().departureMin() + from.drive().hours() * 60;
+            boolean plugged = habit.midday() && from.run().yardAfter();
+            return heat.stand(arrival, to.run().departureMin(), plugged, habit.precondition());
+        }
+
+        private DayBlock.Leg leg(RunWork run, BusHeat.Stand before) {
+            UseSum sum = new UseSum();
+            sum.addHeat(0, before.fuelL());
+            EnergyUse use = curve.isPresent() ? byCurve(run, before.gridKwh()) : byPhysics(run, sum, before.gridKwh());
+            RunInput plan = run.run();
+            return new DayBlock.Leg(plan.name(), plan.departureMin(), plan.departureMin() + run.drive().hours() * 60,
+                    plan.yardAfter(), run.airC(), use, heat.packC(), before.lastKw());
+        }
+
+        private EnergyUse byPhysics(RunWork run, UseSum sum, double gridKwh) {
+            HeatBalance cabin = vehicle.body().cabin().driving(run.drive().stopsPerHour());
+            List<RunDrive.Piece> pieces = run.drive().pieces();
+            for (int place = 0; place < pieces.size(); place++) {
+                for (double left = pieces.get(place).times(); left > 0; left--) {
+                    drive(run, place, Math.min(1, left), cabin, sum);
+                }
+            }
+            return sum.toUse(run.run().distanceKm(), run.drive().hours(), gridKwh, 0).calibrated(factor);
+        }
+
+        private void drive(RunWork run, int place, double times, HeatBalance cabin, UseSum sum) {
+            BatterySpec battery = vehicle.battery();
+            double hours = times * run.drive().pieces().get(place).steps().totalHours;
+            double before = sum.batteryKwh();
+            TractiveWork work = run.piece(place, battery.acceptanceKw(heat.packC(), chargeShare));
+            sum.addWork(work, times);
+            double steadyKwh = comfort(run, cabin, hours, sum);
+            double squareKw2h = times * work.squareKw2h() + steadyKwh * steadyKwh / hours
+                    + 2 * steadyKwh / hours * times * (work.drawnKwh() - work.recoveredKwh());
+            double lossKwh = battery.resistanceKwh(squareKw2h, heat.packC());
+            sum.addPackLoss(lossKwh);
+            heat.holdPack(run.airC(), lossKwh / hours, hours);
+            sum.addPackHeat(heat.packHeatKw() * hours);
+            chargeShare -= factor * (sum.batteryKwh() - before) / battery.usableKwh(1);
+        }
+
+        /** Auxiliaries, heat and cooling of a piece; their electric energy, kWh. */
+        private double comfort(RunWork run, HeatBalance cabin, double hours, UseSum sum) {
+            VehicleBody body = vehicle.body();
+            Heater heater = vehicle.heater();
+            double before = sum.drawnKwh();
+            HeatBalance.Held held = heat.holdCabin(run, cabin, hours);
+            sum.addAuxiliary(body.auxiliaryKw() * hours);
+            sum.addHeat(heater.electricKwh(held.heatKw() * hours, run.airC()), heater.fuelL(held.heatKw() * hours));
+            sum.addCooling(held.coldKw() * hours / body.cabin().coolingCop());
+            double steadyKw = cabin.conductanceKwPerK() * (body.cabin().setpointC() - run.airC()) - run.gainsKw();
+            sum.addHeatShort(Math.max(0, steadyKw - heater.outputLimitKw()) * hours);
+            return sum.drawnKwh() - before;
+        }
+
+        private EnergyUse byCurve(RunWork run, double gridKwh) {
+            EnergyUse use = CurveUse.of(curve.orElseThrow(), run.run().distanceKm(), run.drive().hours(), run.airC(), gridKwh)
+                    .calibrated(factor);
+            heat.cabinAtSetpoint();
+            heat.holdPack(run.airC(), 0, run.drive().hours());
+            chargeShare -= use.batteryKwh() / vehicle.battery().usableKwh(1);
+            return use;
+        }
+    }
+}

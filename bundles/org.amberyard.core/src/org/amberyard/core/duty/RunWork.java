@@ -1,0 +1,66 @@
+package org.amberyard.core.duty;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Work of one vehicle type on one run in one weather. Each piece is summed once for every braking limit that matters: a limit
+ * that no braking reaches is none, and lower ones count in whole kilowatts, rounded down, as a controller would have it.
+ */
+final class RunWork {
+    private final RunDrive drive;
+    private final VehicleBody body;
+    private final BrakeRecovery recovery;
+    private final double airC;
+    private final double sunWPerM2;
+    private final RoadLoad load;
+    private final List<Map<Integer, TractiveWork>> limited = new ArrayList<>();
+    private final List<TractiveWork> free = new ArrayList<>();
+
+    RunWork(RunDrive drive, VehicleBody body, BrakeRecovery recovery, WeatherDay weather, DutyInput duty) {
+        this.drive = drive;
+        this.body = body;
+        this.recovery = recovery;
+        this.airC = weather.airC(drive.middleMin());
+        this.sunWPerM2 = weather.sunWPerM2(drive.middleMin());
+        double ridersKg = drive.run().meanRiders() * duty.riderMassKg();
+        this.load = body.roadLoad(ridersKg, airC, duty.climate().elevationM());
+        for (RunDrive.Piece piece : drive.pieces()) {
+            free.add(work(piece, recovery.powerLimitKw()));
+            limited.add(new HashMap<>());
+        }
+    }
+
+    private TractiveWork work(RunDrive.Piece piece, double limitKw) {
+        return TractiveWork.of(piece.steps(), load, body.driveline(), recovery, limitKw);
+    }
+
+    /** Work of one drive of a piece where the battery takes in a power, kW. */
+    TractiveWork piece(int place, double acceptanceKw) {
+        TractiveWork unlimited = free.get(place);
+        if (acceptanceKw >= Math.min(recovery.powerLimitKw(), unlimited.peakBrakingKw())) {
+            return unlimited;
+        }
+        return limited.get(place).computeIfAbsent((int) acceptanceKw, kw -> work(drive.pieces().get(place), kw));
+    }
+
+    RunDrive drive() {
+        return drive;
+    }
+
+    RunInput run() {
+        return drive.run();
+    }
+
+    /** Outside air at the middle of the run, °C. */
+    double airC() {
+        return airC;
+    }
+
+    /** Heat from riders and sun in the cabin, kW. */
+    double gainsKw() {
+        return body.cabin().gainsKw(run().meanRiders(), sunWPerM2);
+    }
+}

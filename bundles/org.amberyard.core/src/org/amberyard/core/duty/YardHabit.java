@@ -1,0 +1,16 @@
+package org.amberyard.core.duty;
+
+/**
+ * What a yard does with its electric buses between runs.
+ *
+ * @param midday true when they are plugged in between runs at the yard
+ * @param precondition true when cabin and pack are brought to temperature on the yard's power before each departure from a
+ *            port
+ */
+public record YardHabit(boolean midday, boolean precondition) {
+
+    /** The same with another choice of charging between runs. */
+    public YardHabit withMidday(boolean other) {
+        return new YardHabit(other, precondition);
+    }
+}
