@@ -57,7 +57,7 @@ final class RangeMargins {
     }
 
     private boolean midday() {
-        return study.depot().middayCharging();
+        return study.middayCharging();
     }
 
     private Row row(RouteAnswer answer) {

@@ -8,7 +8,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.amberyard.core.duty.BrakeRecovery;
-import org.amberyard.core.duty.DrivePattern;
+import org.amberyard.core.duty.DrivelineLoss;
 import org.amberyard.core.duty.RoadLoad;
 import org.amberyard.core.duty.SpeedTrace;
 import org.amberyard.core.duty.TractiveWork;
@@ -47,11 +47,10 @@ class RoadLoadReferenceTest {
     void driveSchedules(String name, double miles, double drivingKwh, double brakingKwh, double rollingKwh, double dragKwh)
             throws IOException {
         SpeedTrace trace = schedule(name);
-        DrivePattern drive = new DrivePattern(List.of(new DrivePattern.Piece(trace, 1)));
-        TractiveWork work = TractiveWork.of(drive, BUS, BrakeRecovery.NONE);
+        TractiveWork work = TractiveWork.of(trace, BUS, DrivelineLoss.mechanical(1), BrakeRecovery.NONE);
         assertEquals(miles, trace.distanceM() / 1000 / Unit.KM_PER_MILE, miles * 1e-5);
-        assertEquals(drivingKwh, work.drivingKwh(), drivingKwh * 1e-4);
-        assertEquals(brakingKwh, work.brakingKwh(), brakingKwh * 1e-4);
+        assertEquals(drivingKwh, work.drawnKwh(), drivingKwh * 1e-4);
+        assertEquals(brakingKwh, work.frictionBrakeKwh(), brakingKwh * 1e-4);
         assertEquals(rollingKwh, work.rollingKwh(), rollingKwh * 1e-4);
         assertEquals(dragKwh, work.dragKwh(), 5e-5 + dragKwh * 1e-4);
     }

@@ -14,7 +14,7 @@ final class RouteSentence {
     RouteSentence(StudyResult result, int plan) {
         this.result = result;
         this.answers = RouteAnswer.of(result, plan);
-        this.midday = result.input().depot().middayCharging();
+        this.midday = result.input().middayCharging();
     }
 
     String text() {

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.duty.ClearSky;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.EnergyModel;
@@ -63,7 +64,8 @@ final class RouteCompiler {
     private static RunInput run(Run run) {
         return new RunInput(run.getName(), run.getDepartureMin(), run.getDurationMin(), run.getDistanceKm(),
                 run.getStops(), run.getDwellS(), run.getMeanRiders(), run.getTopSpeedKmh(), run.getClimbM(),
-                run.getLayover() == Layover.YARD, run.getKind() == RunKind.SUMMER, days(run.getCalendar()));
+                run.getLayover() == Layover.YARD, run.getKind() == RunKind.SUMMER, days(run.getCalendar()),
+                Optional.empty());
     }
 
     private static List<Integer> days(ServiceCalendar c) {

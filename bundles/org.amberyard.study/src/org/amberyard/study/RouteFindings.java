@@ -37,7 +37,7 @@ final class RouteFindings {
     }
 
     private void add(int place, Vehicle vehicle, RouteFit fit) {
-        boolean midday = input.depot().middayCharging();
+        boolean midday = input.middayCharging();
         if (!fit.whenNew(midday).passes()) {
             add(Severity.WARNING, place, fit, String.format(Locale.ROOT,
                     " falls %s short of the reserve in a week of the worst days even when new", distance(-fit.whenNew(midday).marginKm())));
@@ -60,7 +60,7 @@ final class RouteFindings {
 
     /** Only remedies that have been evaluated are named. */
     private String remedy(RouteFit fit) {
-        boolean midday = input.depot().middayCharging();
+        boolean midday = input.middayCharging();
         if (!midday && fit.agedMidday().passes()) {
             return "; charging between runs at the yard carries it to the end of the pack's service";
         }

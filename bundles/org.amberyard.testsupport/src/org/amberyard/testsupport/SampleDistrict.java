@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
@@ -12,7 +13,6 @@ import org.amberyard.core.depot.FlatTariff;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.Climate;
-import org.amberyard.core.duty.DayTemperatures;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.DutyTable;
@@ -20,6 +20,8 @@ import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
+import org.amberyard.core.duty.WeatherDay;
+import org.amberyard.core.duty.YardHabit;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
@@ -77,8 +79,8 @@ public final class SampleDistrict {
 
     private StudyInput study(int electricPlans, boolean withRoutes) {
         List<VehicleTypeInput> types = SampleTypes.all();
-        DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2), 45, withRoutes ? routes() : List.of(),
-                types.stream().map(VehicleTypeInput::spec).toList(), List.of());
+        DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2, 1), 45, withRoutes ? routes() : List.of(),
+                types.stream().map(VehicleTypeInput::spec).toList(), new YardHabit(true, false), List.of());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
         Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
                 Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));
@@ -90,10 +92,14 @@ public final class SampleDistrict {
         List<Climate.MonthWeather> months = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {
             double mean = 10 - 12 * Math.cos(2 * Math.PI * month / Climate.MONTHS);
-            months.add(new Climate.MonthWeather(new DayTemperatures(mean - 5, mean + 5),
-                    new DayTemperatures(mean - 18, mean - 10), new DayTemperatures(mean + 6, mean + 15)));
+            months.add(new Climate.MonthWeather(day(mean - 5, mean + 5), day(mean - 18, mean - 10),
+                    day(mean + 6, mean + 15)));
         }
         return new Climate(250, months);
+    }
+
+    private static WeatherDay day(double lowC, double highC) {
+        return WeatherDay.ofExtremes(lowC, highC, new double[WeatherDay.HOURS]);
     }
 
     private List<RouteInput> routes() {
@@ -109,7 +115,7 @@ public final class SampleDistrict {
 
     private static RunInput run(String name, double departureMin, double km, boolean yard) {
         return new RunInput(name, departureMin, 35 + 1.4 * km, km, 18, 18, 22, 72, 6 * km, yard, false,
-                SCHOOL_DAYS);
+                SCHOOL_DAYS, Optional.empty());
     }
 
     private List<BusInput> buses(boolean withRoutes) {
@@ -126,7 +132,7 @@ public final class SampleDistrict {
         return new DepotInput(List.of(new Port("AC 19.2 kW", false, 19.2, 0.9, 20, 6_200, 9_000, 10, 30, 240)),
                 List.of(new DepotInput.SiteWork("Trench and switchgear", 90_000, 30)),
                 new FlatTariff(120, 0.11, 0.01, 9.5, 0.03), new ServiceInput(480, 400, 300, 0.95, 60),
-                new ChargeWindow(1260, 330), true);
+                new ChargeWindow(1260, 330));
     }
 
     private static PriceDeck prices() {

@@ -4,8 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.ChargeAcceptance;
+import org.amberyard.core.battery.PackHeat;
+import org.amberyard.core.battery.PackResistance;
 import org.amberyard.core.duty.BrakeRecovery;
 import org.amberyard.core.duty.Cabin;
+import org.amberyard.core.duty.DrivelineLoss;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
@@ -29,22 +33,25 @@ final class SampleTypes {
     }
 
     private static VehicleTypeInput diesel() {
-        EngineSpec spec = new EngineSpec("Diesel C", body(7_400), FuelKind.DIESEL, 0.4, 2.2, 0.03);
+        EngineSpec spec = new EngineSpec("Diesel C", body(7_400, DrivelineLoss.mechanical(0.86)), FuelKind.DIESEL, 0.4, 2.2,
+                0.03, 0.2, new Heater(Heater.Source.FUEL_FIRED, 0, 1, 0, 0.8));
         VehiclePrices prices = new VehiclePrices(158_000, 12, 400_000, 3, 4_000, new UpkeepRate(0.35, 0.03), 120);
         return new VehicleTypeInput(spec, prices, 0, 0, DIESEL);
     }
 
     private static VehicleTypeInput electric(String name, double nominalKwh, double price) {
-        BatterySpec battery = new BatterySpec(nominalKwh, 0.9, 0.006, 3_000, 0.75, new CapacityFade(0.015, 0.00003));
+        BatterySpec battery = new BatterySpec(nominalKwh, 0.9, 0.006, new PackResistance(0.04),
+                new ChargeAcceptance(1, 15, -10, 0.9), new PackHeat(12, 5, 4, 32, 2), 3_000, 0.75,
+                new CapacityFade(0.015, 0.00003));
         Heater heater = new Heater(Heater.Source.RESISTANCE, 20, 2, 0.03, 0.8);
-        ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh), new BrakeRecovery(120, 8, 0.75), heater,
-                battery, Optional.empty());
+        ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh, DrivelineLoss.electric(0.88, 140, 50)),
+                new BrakeRecovery(120, 8, 1.3), heater, battery, Optional.empty());
         VehiclePrices prices = new VehiclePrices(price, 15, 450_000, 3, 6_000, new UpkeepRate(0.22, 0.015), 180);
         return new VehicleTypeInput(spec, prices, 19.2, 60, DIESEL);
     }
 
-    private static VehicleBody body(double massKg) {
-        Cabin cabin = new Cabin(18, 0.3, 0.006, 0.35, 24, 0.2, 9);
-        return new VehicleBody("C", massKg, 0.009, 5.4, 1.05, 0.86, 2.2, cabin);
+    private static VehicleBody body(double massKg, DrivelineLoss driveline) {
+        Cabin cabin = new Cabin(18, 0.2, 400, 0.006, 0.2, 3, 25, 2.5, 9);
+        return new VehicleBody("C", massKg, 0.008, 5.4, 1.05, driveline, 2.2, cabin);
     }
 }

@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Optional;
+import org.amberyard.core.duty.SampleBus;
 import org.junit.jupiter.api.Test;
 
 class PackReplacementTest {
-    private static final BatterySpec PACK = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.02, 0.0001));
+    private static final BatterySpec PACK = SampleBus.battery(150, 0.004, 2000, 0.7, new CapacityFade(0.02, 0.0001));
 
     @Test
     void whicheverLimitComesFirst() {

@@ -1,151 +1,163 @@
 package org.amberyard.core.duty;
 
+import static org.amberyard.core.duty.SampleBus.RECOVERY;
+import static org.amberyard.core.duty.SampleBus.electric;
+import static org.amberyard.core.duty.SampleBus.run;
+import static org.amberyard.core.duty.SampleBus.year;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.amberyard.core.consumption.ConsumptionCurve;
 import org.junit.jupiter.api.Test;
 
 class DutyTableTest {
-    private static final Cabin CABIN = new Cabin(16, 0.3, 0.003, 0.1, 22, 0.2, 8);
-    private static final VehicleBody BODY = new VehicleBody("C", 9500, 0.008, 4.5, 1.05, 0.85, 2, CABIN);
-    private static final EngineSpec DIESEL = new EngineSpec("D", BODY, FuelKind.DIESEL, 0.4, 1.8, 0.02);
-
-    private static ElectricSpec electric(Heater.Source source, BrakeRecovery recovery) {
-        BatterySpec battery = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.01, 0));
-        return new ElectricSpec("E", BODY, recovery, new Heater(source, 20, 2.2, 0.05, 0.8), battery, Optional.empty());
-    }
-
-    private static final BrakeRecovery RECOVERY = new BrakeRecovery(100, 8, 0.8);
-
-    private static RunInput run(int daysInJanuary, double riders) {
-        List<Integer> days = new ArrayList<>(Collections.nCopies(12, 0));
-        days.set(0, daysInJanuary);
-        return new RunInput("AM", 390, 70, 25, 20, 20, riders, 64, 60, true, false, days);
-    }
-
-    private static EnergyUse year(VehicleSpec vehicle, double lowC, double highC, RunInput run) {
-        DayTemperatures day = new DayTemperatures(lowC, highC);
-        Climate climate = new Climate(200, Collections.nCopies(12, new Climate.MonthWeather(day, day, day)));
-        DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "C", List.of(run), EnergyModel.PHYSICS)), List.of(vehicle), List.of());
-        return DutyTable.of(input).use(0, 0).orElseThrow().year();
-    }
 
     @Test
     void aYearIsDaysTimesADay() {
-        EnergyUse one = year(electric(Heater.Source.RESISTANCE, RECOVERY), 0, 10, run(1, 20));
-        EnergyUse twenty = year(electric(Heater.Source.RESISTANCE, RECOVERY), 0, 10, run(20, 20));
+        EnergyUse one = year(electric(), WeatherDay.steady(5), run(1, 20));
+        EnergyUse twenty = year(electric(), WeatherDay.steady(5), run(20, 20));
         assertEquals(20 * one.batteryKwh(), twenty.batteryKwh(), 1e-9);
         assertEquals(500, twenty.km(), 1e-9);
     }
 
     @Test
-    void coldTakesHeatPerHourAndDenserAir() {
-        VehicleSpec bus = electric(Heater.Source.RESISTANCE, RECOVERY);
-        EnergyUse cold = year(bus, -20, -20, run(1, 20));
-        EnergyUse mild = year(bus, 16, 16, run(1, 20));
-        assertEquals(0, mild.heatKwh(), 0);
-        double lost = 36 * (0.3 * cold.hours() + 0.003 * 20 + 0.1) - 0.07 * 20 * cold.hours();
-        assertEquals(lost, cold.heatKwh(), 1e-9);
-        assertTrue(cold.tractionKwh() > mild.tractionKwh());
+    void coldTakesHeatAndStiffensTyres() {
+        EnergyUse cold = year(electric(), WeatherDay.steady(-20), run(1, 20));
+        EnergyUse mild = year(electric(), WeatherDay.steady(20), run(1, 20));
+        assertEquals(0, mild.causes().heatKwh(), 0);
+        assertEquals(0, mild.causes().coolingKwh(), 0);
+        assertTrue(cold.causes().heatKwh() > 8, "holding 16 °C at -20 °C for 70 minutes: " + cold.causes().heatKwh());
+        assertTrue(cold.causes().rollingKwh() > 1.2 * mild.causes().rollingKwh());
+        assertTrue(cold.causes().packKwh() > mild.causes().packKwh());
     }
 
     @Test
     void heatPumpDrawsLessAndFuelFiredNothing() {
-        double resistance = year(electric(Heater.Source.RESISTANCE, RECOVERY), -5, -5, run(1, 20)).heatKwh();
-        EnergyUse pump = year(electric(Heater.Source.HEAT_PUMP, RECOVERY), -5, -5, run(1, 20));
-        EnergyUse fired = year(electric(Heater.Source.FUEL_FIRED, RECOVERY), -5, -5, run(1, 20));
-        assertEquals(resistance / (2.2 - 5 * 0.05), pump.heatKwh(), 1e-9);
-        assertEquals(0, fired.heatKwh(), 0);
+        WeatherDay day = WeatherDay.steady(-5);
+        double resistance = year(electric(), day, run(1, 20)).causes().heatKwh();
+        EnergyUse pump = year(electric(Heater.Source.HEAT_PUMP, RECOVERY), day, run(1, 20));
+        EnergyUse fired = year(electric(Heater.Source.FUEL_FIRED, RECOVERY), day, run(1, 20));
+        assertEquals(resistance / (2.2 - 5 * 0.05), pump.causes().heatKwh(), 1e-9);
+        assertEquals(0, fired.causes().heatKwh(), 0);
         assertEquals(resistance / 0.8 / FuelKind.DIESEL.kwhPerL(), fired.heaterFuelL(), 1e-9);
     }
 
     @Test
-    void heaterBringsNoMoreThanItCan() {
-        EnergyUse deep = year(electric(Heater.Source.RESISTANCE, RECOVERY), -60, -60, run(1, 0));
-        assertEquals(20 * deep.hours(), deep.heatKwh(), 1e-9);
+    void heaterBringsNoMoreThanItCanAndWhatIsMissingIsCounted() {
+        EnergyUse deep = year(electric(), WeatherDay.steady(-60), run(1, 0));
+        assertEquals(20 * deep.hours(), deep.causes().heatKwh(), 1e-9);
+        double lossKwPerK = 0.2 + 400 * 1.2 * 1.006 / 3600 + 0.003 * 20 / deep.hours();
+        assertEquals((76 * lossKwPerK - 20) * deep.hours(), deep.heatShortKwh(), 1e-9);
     }
 
     @Test
-    void hotDaysTakeCoolingUpToItsLimit() {
-        VehicleSpec bus = electric(Heater.Source.RESISTANCE, RECOVERY);
-        assertEquals(0.2 * 10, coolingKw(year(bus, 32, 32, run(1, 20))), 1e-9);
-        assertEquals(8, coolingKw(year(bus, 80, 80, run(1, 20))), 1e-9);
-    }
-
-    private static double coolingKw(EnergyUse use) {
-        return use.coolingKwh() / use.hours();
-    }
-
-    @Test
-    void recoveryGivesBackItsEfficiencyOfWhatItTakes() {
-        EnergyUse none = year(electric(Heater.Source.RESISTANCE, BrakeRecovery.NONE), 16, 16, run(1, 20));
-        EnergyUse some = year(electric(Heater.Source.RESISTANCE, RECOVERY), 16, 16, run(1, 20));
-        assertEquals(none.tractionKwh(), some.tractionKwh(), 1e-12);
-        assertEquals(0.8 * (none.frictionBrakeKwh() - some.frictionBrakeKwh()), some.recoveredKwh(), 1e-9);
-        assertEquals(none.batteryKwh() - some.recoveredKwh(), some.batteryKwh(), 1e-9);
+    void coolingRemovesWhatComesInAtSteadyHeat() {
+        EnergyUse hot = year(electric(), WeatherDay.steady(35), run(1, 20));
+        double lossKwPerK = 0.2 + 400 * 1.2 * 1.006 / 3600 + 0.003 * 20 / hot.hours();
+        double holdKwh = (10 * lossKwPerK + 0.07 * 20) / 2.5 * hot.hours();
+        double pullDownKwh = 0.12 * 10 / 2.5;
+        assertTrue(hot.causes().coolingKwh() > holdKwh);
+        assertTrue(hot.causes().coolingKwh() < holdKwh + pullDownKwh + 0.1, "the cabin is cooled down once");
+        EnergyUse blazing = year(electric(), WeatherDay.steady(120), run(1, 20));
+        assertEquals(8 * blazing.hours(), blazing.causes().coolingKwh(), 1e-9);
     }
 
     @Test
     void fuelIsIdleRatePlusWork() {
-        EnergyUse use = year(DIESEL, 16, 16, run(1, 20));
-        double shaft = use.tractionKwh() + use.auxiliaryKwh() + use.coolingKwh();
-        assertEquals(1.8 * use.hours() + shaft / 0.4 / FuelKind.DIESEL.kwhPerL(), use.fuelL(), 1e-9);
+        EnergyUse use = year(SampleBus.diesel(), WeatherDay.steady(16), run(1, 20));
+        assertEquals(1.8 * use.hours() + use.drawnKwh() / 0.4 / FuelKind.DIESEL.kwhPerL(), use.fuelL(), 1e-9);
+        assertEquals(use.causes().totalKwh(), use.drawnKwh(), 1e-9);
         double milesPerGallon = use.km() / 1.609344 / (use.fuelL() / 3.785411784);
         assertTrue(milesPerGallon > 5 && milesPerGallon < 9, "a school bus goes 6 to 8 mpg (from memory): " + milesPerGallon);
     }
 
     @Test
+    void coolantThatDoesNotReachLeavesTheCabinColdOrTheHeaterToBurn() {
+        EngineSpec bare = SampleBus.diesel();
+        EngineSpec heated = new EngineSpec(bare.name(), bare.body(), bare.fuel(), bare.indicatedEfficiency(),
+                bare.idleFuelLPerH(), bare.exhaustFluidShare(), 0.05, new Heater(Heater.Source.FUEL_FIRED, 25, 1, 0, 0.8));
+        EnergyUse deep = year(heated, WeatherDay.steady(-30), run(1, 0));
+        assertTrue(deep.heaterFuelL() > 0);
+        assertEquals(0, deep.heatShortKwh(), 0);
+        EngineSpec poor = new EngineSpec(bare.name(), bare.body(), bare.fuel(), bare.indicatedEfficiency(),
+                bare.idleFuelLPerH(), bare.exhaustFluidShare(), 0.05, bare.heater());
+        assertTrue(year(poor, WeatherDay.steady(-30), run(1, 0)).heatShortKwh() > 0);
+        assertEquals(0, year(bare, WeatherDay.steady(0), run(1, 0)).heaterFuelL(), 0);
+    }
+
+    @Test
     void ridersWeighAndWarm() {
-        VehicleSpec bus = electric(Heater.Source.RESISTANCE, RECOVERY);
-        EnergyUse empty = year(bus, -5, -5, run(1, 0));
-        EnergyUse full = year(bus, -5, -5, run(1, 60));
-        assertTrue(full.tractionKwh() > empty.tractionKwh());
-        assertTrue(full.heatKwh() < empty.heatKwh());
+        EnergyUse empty = year(electric(), WeatherDay.steady(-5), run(1, 0));
+        EnergyUse full = year(electric(), WeatherDay.steady(-5), run(1, 60));
+        assertTrue(full.causes().drivingKwh() > empty.causes().drivingKwh());
+        assertTrue(full.causes().heatKwh() < empty.causes().heatKwh());
     }
 
     @Test
     void bodiesThatDoNotFitAreLeftOut() {
-        Climate climate = new Climate(0, Collections.nCopies(12, new Climate.MonthWeather(new DayTemperatures(0, 0),
-                new DayTemperatures(0, 0), new DayTemperatures(0, 0))));
-        DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "A", List.of(run(1, 2)), EnergyModel.PHYSICS)), List.of(DIESEL), List.of());
-        assertTrue(DutyTable.of(input).use(0, 0).isEmpty());
-        assertEquals(EnergyUse.ZERO, DutyTable.of(input).perKm(0));
-    }
-
-    @Test
-    void dayIsColdestAtSixAndWarmestAtThree() {
-        DayTemperatures day = new DayTemperatures(-10, 4);
-        assertEquals(-10, day.atHour(6), 1e-12);
-        assertEquals(4, day.atHour(15), 1e-12);
-        assertEquals(-3, day.atHour(10.5), 1e-12);
-        assertEquals(day.atHour(0), day.atHour(24), 1e-12);
+        DutyInput input = SampleBus.duty(SampleBus.diesel(), WeatherDay.steady(0), run(1, 2));
+        DutyInput other = new DutyInput(input.climate(), input.style(), 55,
+                List.of(new RouteInput("R", "A", List.of(run(1, 2)), EnergyModel.PHYSICS)), input.vehicles(), input.habit(),
+                List.of());
+        assertTrue(DutyTable.of(other).use(0, 0).isEmpty());
+        assertEquals(EnergyUse.ZERO, DutyTable.of(other).perKm(0));
     }
 
     @Test
     void extendedYearDaysAreDaysOfTheirOwn() {
-        RunInput summer = new RunInput("S", 480, 60, 10, 10, 20, 5, 64, 0, true, true, run(4, 2).daysByMonth());
-        DayTemperatures day = new DayTemperatures(10, 20);
-        Climate climate = new Climate(0, Collections.nCopies(12, new Climate.MonthWeather(day, day, day)));
-        DutyInput input = new DutyInput(climate, new DriverStyle(0.7, 0.9), 55,
-                List.of(new RouteInput("R", "C", List.of(run(4, 2), summer), EnergyModel.PHYSICS)), List.of(DIESEL), List.of());
-        RouteUse use = DutyTable.of(input).use(0, 0).orElseThrow();
-        assertEquals(List.of("AM", "S"), use.days(0, true).map(d -> d.legs().get(0).name()).toList());
-        assertEquals(0, use.days(1, true).count());
+        RunInput summer = new RunInput("S", 480, 60, 10, 10, 20, 5, 64, 0, true, true, SampleBus.inJanuary(4),
+                Optional.empty());
+        RouteUse use = DutyTable.of(SampleBus.duty(electric(), WeatherDay.steady(15), run(4, 2), summer)).use(0, 0)
+                .orElseThrow();
+        assertEquals(List.of("AM", "S"), use.days(0, true, false).map(d -> d.legs().get(0).name()).toList());
+        assertEquals(0, use.days(1, true, false).count());
         assertEquals(4 * 25 + 4 * 10, use.year().km(), 1e-9);
     }
 
     @Test
-    void heatThatTheHeaterCannotBringIsCounted() {
-        EnergyUse deep = year(electric(Heater.Source.RESISTANCE, RECOVERY), -60, -60, run(1, 0));
-        double asked = 76 * (0.3 * deep.hours() + 0.003 * 20 + 0.1);
-        assertEquals(asked - deep.heatKwh(), deep.heatShortKwh(), 1e-9);
+    void aRouteGoesByTheCurveOfItsTypeWhenAsked() {
+        ConsumptionCurve curve = new ConsumptionCurve(0.8, 15, 0.005, 0.3, 20, 22, 0.1, 5);
+        ElectricSpec physics = electric();
+        ElectricSpec withCurve = new ElectricSpec("E", physics.body(), physics.recovery(), physics.heater(), physics.battery(),
+                Optional.of(curve));
+        DutyInput input = SampleBus.duty(withCurve, WeatherDay.steady(-5), run(1, 20));
+        DutyInput byCurve = new DutyInput(input.climate(), input.style(), 55,
+                List.of(new RouteInput("R", "C", List.of(run(1, 20)), EnergyModel.CURVE)), input.vehicles(), input.habit(),
+                List.of());
+        EnergyUse use = DutyTable.of(byCurve).use(0, 0).orElseThrow().year();
+        assertEquals(curve.drivingKwh(25, -5) + curve.heatKwh(use.hours(), -5), use.batteryKwh(), 1e-9);
+        assertEquals(DutyTable.of(SampleBus.duty(physics, WeatherDay.steady(-5), run(1, 20))).use(0, 0),
+                DutyTable.of(input).use(0, 0), "a route that does not ask for it goes by physics");
+    }
+
+    @Test
+    void measurementsScaleTheRoute() {
+        DutyInput raw = SampleBus.duty(electric(), WeatherDay.steady(-5), run(10, 20));
+        EnergyUse modelled = DutyTable.of(raw).use(0, 0).orElseThrow().year();
+        double perKm = modelled.batteryKwh() / modelled.km();
+        MeasuredUse measured = new MeasuredUse(0, 0, OptionalInt.of(0), OptionalDouble.empty(), 500, 500 * perKm * 1.2);
+        DutyTable table = DutyTable.of(new DutyInput(raw.climate(), raw.style(), 55, raw.routes(), raw.vehicles(),
+                raw.habit(), List.of(measured)));
+        assertEquals(1.2, table.calibration(0).factor(raw.vehicles().get(0)), 1e-9);
+        assertEquals(1, table.calibration(0).factor(SampleBus.diesel()), 0);
+        EnergyUse calibrated = table.use(0, 0).orElseThrow().year();
+        assertEquals(1.2 * modelled.batteryKwh(), calibrated.batteryKwh(), 0.02 * modelled.batteryKwh());
+        assertEquals(calibrated.causes().totalKwh(), calibrated.batteryKwh(), 1e-9);
+    }
+
+    @Test
+    void preconditioningTakesHeatFromTheYard() {
+        DutyInput cold = SampleBus.duty(electric(), WeatherDay.steady(-15), run(1, 20));
+        EnergyUse without = DutyTable.of(cold).use(0, 0).orElseThrow().year();
+        EnergyUse with = DutyTable.of(cold.withHabit(new YardHabit(false, true))).use(0, 0).orElseThrow().year();
+        double soakKwh = 0.12 * 31;
+        double savedKwh = without.causes().heatKwh() - with.causes().heatKwh();
+        assertTrue(savedKwh > 0.5 * soakKwh && savedKwh < soakKwh, "a cabin that warms slowly also loses less: " + savedKwh);
+        assertTrue(with.gridKwh() > without.gridKwh() + soakKwh);
+        assertTrue(with.batteryKwh() < without.batteryKwh());
     }
 }

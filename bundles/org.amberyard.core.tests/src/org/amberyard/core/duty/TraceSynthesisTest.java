@@ -11,10 +11,10 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class TraceSynthesisTest {
-    private final TraceSynthesis synthesis = new TraceSynthesis(new DriverStyle(0.7, 0.9));
+    private final TraceSynthesis synthesis = new TraceSynthesis(new DriverStyle(0.7, 0.9, 1));
 
     private static RunInput run(double km, double minutes, int stops, double topKmh, double climbM) {
-        return new RunInput("AM", 390, minutes, km, stops, 20, 20, topKmh, climbM, true, false, Collections.nCopies(12, 15));
+        return SampleBus.run("AM", 390, minutes, km, stops, 20, topKmh, climbM, Collections.nCopies(12, 15));
     }
 
     @Property(tries = 200)

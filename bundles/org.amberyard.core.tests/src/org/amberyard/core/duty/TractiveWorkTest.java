@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -14,38 +15,70 @@ import org.junit.jupiter.api.Test;
 class TractiveWorkTest {
     private static final RoadLoad BUS = new RoadLoad(10_000, 0.008, 4.5, 1.05, 1.2);
 
-    private static DrivePattern drive(double km, int stops, double climbM) {
-        RunInput run = new RunInput("AM", 390, 200, km, stops, 20, 20, 65, climbM, true, false, Collections.nCopies(12, 15));
-        return new TraceSynthesis(new DriverStyle(0.8, 1.0)).of(run);
+    private static SpeedTrace microTrip(double km, int stops, double climbM) {
+        RunInput run = SampleBus.run("AM", 390, 200, km, stops, 20, 65, climbM, Collections.nCopies(12, 15));
+        return new TraceSynthesis(new DriverStyle(0.8, 1.0, 1)).of(run).pieces().get(0).trace();
     }
 
-    /** Work goes in as driving and out as rolling, drag and braking; what is climbed is descended. */
+    private static TractiveWork work(SpeedTrace trace, double limitKw, double cutoffKmh) {
+        return TractiveWork.of(trace, BUS, SampleBus.DRIVELINE, new BrakeRecovery(limitKw, cutoffKmh, 1.3));
+    }
+
+    /** What is drawn at the terminals and not given back is rolling, drag, climbing, friction brakes and losses. */
     @Property(tries = 200)
     void energyIsConserved(@ForAll @DoubleRange(min = 3, max = 60) double km, @ForAll @IntRange(min = 1, max = 50) int stops,
-            @ForAll @DoubleRange(min = 0, max = 300) double climbM) {
-        TractiveWork work = TractiveWork.of(drive(km, stops, climbM), BUS, new BrakeRecovery(80, 8, 0.8));
-        assertEquals(work.rollingKwh() + work.dragKwh() + work.brakingKwh(), work.drivingKwh(), 1e-9);
+            @ForAll @DoubleRange(min = 0, max = 300) double climbM, @ForAll @DoubleRange(min = 0, max = 200) double limitKw) {
+        TractiveWork work = work(microTrip(km, stops, climbM), limitKw, 8);
+        assertEquals(work.drawnKwh() - work.recoveredKwh(), work.rollingKwh() + work.dragKwh() + work.climbingKwh()
+                + work.frictionBrakeKwh() + work.drivelineKwh(), 1e-9);
     }
 
-    @Property(tries = 100)
-    void strongerRecoveryLeavesLessFriction(@ForAll @DoubleRange(min = 0, max = 150) double kw) {
-        DrivePattern drive = drive(20, 20, 80);
-        double weak = TractiveWork.of(drive, BUS, new BrakeRecovery(kw, 8, 0.8)).frictionKwh();
-        double strong = TractiveWork.of(drive, BUS, new BrakeRecovery(kw + 10, 8, 0.8)).frictionKwh();
-        assertTrue(strong <= weak);
+    /** Higher limits never cost energy, at any cut-off, because the motor is not asked to brake at a loss. */
+    @Property(tries = 200)
+    void aHigherLimitNeverRaisesEnergy(@ForAll @DoubleRange(min = 0, max = 150) double kw,
+            @ForAll @DoubleRange(min = 0, max = 20) double cutoffKmh, @ForAll @DoubleRange(min = 0, max = 300) double climbM) {
+        SpeedTrace trace = microTrip(20, 20, climbM);
+        TractiveWork weak = work(trace, kw, cutoffKmh);
+        TractiveWork strong = work(trace, kw + 10, cutoffKmh);
+        assertTrue(strong.frictionBrakeKwh() <= weak.frictionBrakeKwh());
+        assertTrue(strong.drawnKwh() - strong.recoveredKwh() <= weak.drawnKwh() - weak.recoveredKwh() + 1e-12);
     }
 
     @Test
     void nothingIsRecoveredBelowTheCutoff() {
-        TractiveWork work = TractiveWork.of(drive(20, 20, 0), BUS, new BrakeRecovery(1000, 500, 0.8));
-        assertEquals(0, work.recoverableKwh(), 0);
-        assertTrue(work.frictionKwh() > 0);
+        TractiveWork work = work(microTrip(20, 20, 0), 1000, 500);
+        assertEquals(0, work.recoveredKwh(), 0);
+        assertEquals(0, work.peakBrakingKw(), 0);
+        assertTrue(work.frictionBrakeKwh() > 0);
     }
 
     @Test
-    void moreStopsTakeMore() {
-        assertTrue(TractiveWork.of(drive(20, 40, 0), BUS, BrakeRecovery.NONE).drivingKwh()
-                > TractiveWork.of(drive(20, 10, 0), BUS, BrakeRecovery.NONE).drivingKwh());
+    void harderBrakingLeavesMoreToTheFrictionBrakes() {
+        double[] speeds = {15, 0};
+        double soft = share(SpeedTrace.level(new double[] {0, 15}, speeds));
+        double hard = share(SpeedTrace.level(new double[] {0, 5}, speeds));
+        assertTrue(soft > 0.75 && hard < 0.6, soft + " of the braking is recovered softly, " + hard + " hard");
+    }
+
+    private static double share(SpeedTrace stop) {
+        TractiveWork work = work(stop, 500, 0);
+        return work.recoveredKwh() / (work.recoveredKwh() + work.frictionBrakeKwh());
+    }
+
+    @Test
+    void aTraceIsCutWhereTheBusStandsAndDrivenAsFarAsAsked() {
+        SpeedTrace trace = SpeedTrace.level(new double[] {0, 5, 15, 25, 40, 50, 60, 70}, new double[] {0, 0, 10, 0, 0, 10, 0, 0});
+        List<SpeedTrace> pieces = trace.cutAtRest();
+        assertEquals(2, pieces.size());
+        assertEquals(trace.distanceM(), pieces.stream().mapToDouble(SpeedTrace::distanceM).sum(), 1e-12);
+        assertEquals(trace.totalS(), pieces.stream().mapToDouble(SpeedTrace::totalS).sum(), 1e-12);
+        DrivePattern pattern = DrivePattern.ofTrace(trace, 0.5);
+        assertEquals(500, pattern.distanceM(), 1e-9);
+        assertEquals(70 * 2.5, pattern.totalS(), 1e-9);
+        assertThrows(IllegalArgumentException.class,
+                () -> SpeedTrace.level(new double[] {0, 1}, new double[] {0, 5}).cutAtRest());
+        assertThrows(IllegalArgumentException.class,
+                () -> SpeedTrace.level(new double[] {0, 1}, new double[] {0, 0}).cutAtRest());
     }
 
     @Test

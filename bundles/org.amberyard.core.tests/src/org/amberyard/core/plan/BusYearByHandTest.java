@@ -39,13 +39,14 @@ class BusYearByHandTest {
     void electricBusInItsFirstYear() {
         CostLedger ledger = TinyDistrict.evaluated(study, duty, 1).ledger();
         double km = 0.95 * 180 * 2 * 24;
-        double batteryKwh = 0.95 * duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().year().batteryKwh();
+        EnergyUse route = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().year();
+        double batteryKwh = 0.95 * route.batteryKwh();
         double price = 330_000 * 0.99;
         assertEquals(price, ledger.amount(0, 1, CostCategory.BUS_PURCHASE), CENT);
         double priceThen = price * 1.025;
         double award = Math.min(60_000, 10_000 + 0.5 * (priceThen - 150_000 * 1.025));
         assertEquals(-award / 1.025, ledger.amount(0, 1, CostCategory.FUNDING), CENT);
-        assertEquals(batteryKwh / 0.88 * 0.105, ledger.amount(0, 1, CostCategory.ELECTRIC_ENERGY), CENT);
+        assertEquals((batteryKwh / 0.88 + 0.95 * route.gridKwh()) * 0.105, ledger.amount(0, 1, CostCategory.ELECTRIC_ENERGY), CENT);
         assertEquals(km * 0.22, ledger.amount(0, 1, CostCategory.UPKEEP), CENT);
         assertEquals(0.01 * 330_000 * Math.pow(0.99, 2), ledger.amount(0, 1, CostCategory.INSURANCE), CENT);
         double left = 3500 + (330_000 - 3500) * (1 - 3 / 15.0);
@@ -62,7 +63,7 @@ class BusYearByHandTest {
         assertEquals(9000, ledger.amount(yard, 1, CostCategory.TRAINING_AND_TOOLS), CENT);
         double portAward = Math.min(0.5 * 30_000 * 1.025, 2 * 5000) / 1.025;
         assertEquals(-portAward - 40_000, ledger.amount(yard, 1, CostCategory.FUNDING), CENT);
-        List<DayBlock.Leg> legs = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().days(0, true).findFirst().orElseThrow().legs();
+        List<DayBlock.Leg> legs = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().days(0, true, true).findFirst().orElseThrow().legs();
         double middayKw = legs.get(0).use().batteryKwh() / 0.88 / ((860 - (390 + 70)) / 60.0);
         double nightKw = legs.get(1).use().batteryKwh() / 0.88 / 7.25;
         assertTrue(middayKw > nightKw, "the colder morning comes back in the shorter time");

@@ -128,7 +128,7 @@ class PlanEvaluationTest {
     void refusesTheTableOfAnotherDuty() {
         StudyInput other = TinyDistrict.withBuses(study, study.buses());
         DutyTable foreign = DutyTable.of(new DutyInput(TinyDistrict.climate(),
-                new DriverStyle(1, 1), 55, study.duty().routes(), study.duty().vehicles(), List.of()));
+                new DriverStyle(1, 1, 1), 55, study.duty().routes(), study.duty().vehicles(), study.duty().habit(), List.of()));
         assertThrows(IllegalArgumentException.class, () -> StudyEvaluation.of(other, foreign));
     }
 }

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.SampleBus;
 import org.junit.jupiter.api.Test;
 
 class RouteFittingTest {
@@ -15,7 +15,7 @@ class RouteFittingTest {
 
     private RouteFits fits(double nominalKwh, double calendarFade) {
         StudyInput sized = TinyPacks.withPack(study,
-                new BatterySpec(nominalKwh, 0.9, 0.004, 2000, 0.7, new CapacityFade(calendarFade, 0)));
+                SampleBus.battery(nominalKwh, 0.004, 2000, 0.7, new CapacityFade(calendarFade, 0)));
         return RouteFitting.of(sized, DutyTable.of(sized.duty()));
     }
 
@@ -69,8 +69,8 @@ class RouteFittingTest {
     void coldestDayIsTheWorstWhereHeatIsElectric() {
         RouteFit fit = fit(150, 0.01, 0);
         var use = DutyTable.of(study.duty()).use(0, TinyDistrict.ELECTRIC).orElseThrow();
-        double cold = use.days(fit.worstMonth(), true).findFirst().orElseThrow().batteryKwh();
-        double hot = use.days(fit.worstMonth(), false).findFirst().orElseThrow().batteryKwh();
+        double cold = use.days(fit.worstMonth(), true, false).findFirst().orElseThrow().batteryKwh();
+        double hot = use.days(fit.worstMonth(), false, false).findFirst().orElseThrow().batteryKwh();
         assertTrue(cold > hot);
         assertEquals(cold, fit.newOvernight().needKwh(), 1e-9);
     }

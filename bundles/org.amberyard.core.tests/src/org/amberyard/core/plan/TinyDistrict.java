@@ -7,16 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
-import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.FlatTariff;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
-import org.amberyard.core.duty.BrakeRecovery;
-import org.amberyard.core.duty.Cabin;
 import org.amberyard.core.duty.Climate;
-import org.amberyard.core.duty.DayTemperatures;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.DutyTable;
@@ -24,10 +19,11 @@ import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
-import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
-import org.amberyard.core.duty.VehicleBody;
+import org.amberyard.core.duty.SampleBus;
+import org.amberyard.core.duty.WeatherDay;
+import org.amberyard.core.duty.YardHabit;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
@@ -70,13 +66,16 @@ final class TinyDistrict {
     }
 
     static DutyInput duty() {
-        return new DutyInput(climate(), new DriverStyle(0.7, 0.9), 55, List.of(route("North", 24), route("South", 40)),
-                List.of(diesel().spec(), electric().spec()), List.of());
+        return new DutyInput(climate(), new DriverStyle(0.7, 0.9, 1), 55, List.of(route("North", 24), route("South", 40)),
+                List.of(diesel().spec(), electric().spec()), new YardHabit(true, false), List.of());
     }
 
     static Climate climate() {
-        return new Climate(300, Collections.nCopies(12, new Climate.MonthWeather(new DayTemperatures(-4, 6),
-                new DayTemperatures(-22, -10), new DayTemperatures(15, 28))));
+        return new Climate(300, Collections.nCopies(12, new Climate.MonthWeather(day(-4, 6), day(-22, -10), day(15, 28))));
+    }
+
+    private static WeatherDay day(double lowC, double highC) {
+        return WeatherDay.ofExtremes(lowC, highC, new double[WeatherDay.HOURS]);
     }
 
     static RouteInput route(String name, double km) {
@@ -84,24 +83,20 @@ final class TinyDistrict {
     }
 
     static RunInput run(String name, double departureMin, double km) {
-        List<Integer> days = Collections.nCopies(12, 15);
-        return new RunInput(name, departureMin, 70, km, 20, 20, 25, 64, 60, true, false, days);
-    }
-
-    static VehicleBody body(double massKg) {
-        Cabin cabin = new Cabin(16, 0.3, 0.003, 0.1, 22, 0.2, 8);
-        return new VehicleBody("C", massKg, 0.008, 4.5, 1.05, 0.85, 2, cabin);
+        return SampleBus.run(name, departureMin, 70, km, 20, 25, 64, 60, Collections.nCopies(12, 15));
     }
 
     static VehicleTypeInput diesel() {
-        EngineSpec spec = new EngineSpec("Diesel", body(8300), FuelKind.DIESEL, 0.4, 1.8, 0.025);
+        EngineSpec sample = SampleBus.diesel();
+        EngineSpec spec = new EngineSpec("Diesel", SampleBus.body(8300, sample.body().driveline()), FuelKind.DIESEL, 0.4, 1.8,
+                0.025, 0.2, sample.heater());
         return new VehicleTypeInput(spec, prices(150_000, 0.26, 0.026), 0, 0, DIESEL);
     }
 
     static VehicleTypeInput electric() {
-        BatterySpec battery = new BatterySpec(150, 0.9, 0.004, 2000, 0.7, new CapacityFade(0.012, 0.15 / 2000));
-        ElectricSpec spec = new ElectricSpec("Electric", body(9700), new BrakeRecovery(100, 8, 0.8),
-                new Heater(Heater.Source.RESISTANCE, 20, 2.2, 0.05, 0.8), battery, Optional.empty());
+        ElectricSpec sample = SampleBus.electric();
+        ElectricSpec spec = new ElectricSpec("Electric", SampleBus.body(9700, SampleBus.DRIVELINE), sample.recovery(),
+                sample.heater(), sample.battery(), Optional.empty());
         return new VehicleTypeInput(spec, prices(330_000, 0.22, 0.016), 19.2, 60, ELECTRIC);
     }
 
@@ -122,8 +117,7 @@ final class TinyDistrict {
     private static DepotInput depot() {
         Port port = new Port("AC", false, 19.2, 0.88, 15, 6000, 9000, 2, 30, 250);
         return new DepotInput(List.of(port), List.of(new DepotInput.SiteWork("Trench", 80_000, 30)),
-                new FlatTariff(100, 0.10, 0.005, 5, 0), new ServiceInput(480, 800, 300, 0.95, 80), new ChargeWindow(1320, 315),
-                true);
+                new FlatTariff(100, 0.10, 0.005, 5, 0), new ServiceInput(480, 800, 300, 0.95, 80), new ChargeWindow(1320, 315));
     }
 
     private static PriceDeck prices() {

@@ -7,6 +7,7 @@ import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.Heater;
+import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.duty.VehicleSpec;
 
 /** The tiny district with another pack or heater. */
@@ -15,7 +16,7 @@ final class TinyPacks {
     }
 
     static StudyInput withCycleLimit(StudyInput study, double limit) {
-        return withPack(study, new BatterySpec(150, 0.9, 0.004, limit, 0.5, new CapacityFade(0.01, 0)));
+        return withPack(study, SampleBus.battery(150, 0.004, limit, 0.5, new CapacityFade(0.01, 0)));
     }
 
     static StudyInput withPack(StudyInput study, BatterySpec battery) {
@@ -34,8 +35,7 @@ final class TinyPacks {
         types.set(TinyDistrict.ELECTRIC, new VehicleTypeInput(spec, type.prices(), type.acAcceptanceKw(),
                 type.dcAcceptanceKw(), type.successor()));
         List<VehicleSpec> specs = types.stream().map(VehicleTypeInput::spec).toList();
-        DutyInput duty = new DutyInput(study.duty().climate(), study.duty().style(), study.duty().riderMassKg(),
-                study.duty().routes(), specs, study.duty().measured());
+        DutyInput duty = study.duty().withVehicles(specs);
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
                 study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
                 study.baseline());
