@@ -3,9 +3,6 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
-import org.amberyard.core.duty.DayBlock;
-import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.plan.BusInput;
 import org.amberyard.core.plan.Role;
@@ -45,31 +42,23 @@ final class DutyFindings {
         return List.copyOf(findings);
     }
 
-    /** The time driven is the same for every vehicle type, so the first that fits will do. */
     private void addSchedules(int route) {
-        IntStream.range(0, input.types().size()).mapToObj(t -> result.duty().use(route, t)).flatMap(u -> u.stream()).findFirst()
-                .ifPresent(use -> use.designDays().stream().map(RouteUse.DesignDay::block).flatMap(b -> b.legs().stream())
-                        .map(DayBlock.Leg::name).distinct().forEach(name -> addSchedule(route, name, use)));
-    }
-
-    private void addSchedule(int route, String name, RouteUse use) {
-        RunInput planned = input.duty().routes().get(route).runs().stream().filter(r -> r.name().equals(name)).findFirst()
-                .orElseThrow();
-        double driven = use.designDays().stream().flatMap(d -> d.block().legs().stream()).filter(l -> l.name().equals(name))
-                .mapToDouble(l -> l.arrivalMin() - l.departureMin()).max().orElse(0);
-        if (driven > planned.durationMin() + TOLERANCE_MIN) {
-            Run run = study.getRoutes().get(route).getRuns().stream().filter(r -> r.getName().equals(name)).findFirst()
-                    .orElseThrow();
-            findings.add(new Finding(Severity.WARNING, run, null, String.format(Locale.ROOT,
-                    "Run %s of route %s takes %.0f minutes with its stops and top speed but is scheduled for %.0f; "
-                            + "correct the duration, the stops or the top speed.",
-                    name, input.duty().routes().get(route).name(), driven, planned.durationMin())));
+        List<RunInput> runs = input.duty().routes().get(route).runs();
+        List<Double> minutes = result.duty().drivenMin(route);
+        for (int run = 0; run < runs.size(); run++) {
+            RunInput planned = runs.get(run);
+            if (minutes.get(run) > planned.durationMin() + TOLERANCE_MIN) {
+                findings.add(new Finding(Severity.WARNING, study.getRoutes().get(route).getRuns().get(run), null,
+                        String.format(Locale.ROOT, "Run %s of route %s takes %.0f minutes with its stops and top speed but is "
+                                + "scheduled for %.0f; correct the duration, the stops or the top speed.", planned.name(),
+                                input.duty().routes().get(route).name(), minutes.get(run), planned.durationMin())));
+            }
         }
     }
 
     private void addHeater(int route, int type) {
         double shortKwh = result.duty().use(route, type).stream().flatMap(u -> u.designDays().stream())
-                .mapToDouble(d -> d.block().legs().stream().mapToDouble(l -> l.use().heatShortKwh() / l.use().hours()).max().orElse(0))
+                .mapToDouble(d -> d.overnight().legs().stream().mapToDouble(l -> l.use().heatShortKwh() / l.use().hours()).max().orElse(0))
                 .max().orElse(0);
         if (shortKwh > 1) {
             findings.add(new Finding(Severity.INFO, study.getVehicleTypes().get(type), null, String.format(Locale.ROOT,

@@ -49,6 +49,11 @@ public final class DutyTable {
         return uses.get(route).get(vehicle);
     }
 
+    /** Minutes that the runs of a route take as driven, in their order; longer than scheduled where the schedule is too tight. */
+    public List<Double> drivenMin(int route) {
+        return RouteDuty.drives(input, input.routes().get(route)).stream().map(d -> d.hours() * 60).toList();
+    }
+
     /** What measurements say about the model on a route. */
     public RouteCalibration calibration(int route) {
         return calibrations.get(route);
