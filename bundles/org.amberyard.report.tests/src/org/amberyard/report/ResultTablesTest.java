@@ -117,10 +117,12 @@ class ResultTablesTest {
         ResultTable energy = table("route_energy", UnitSystem.METRIC);
         for (int row = 0; row < energy.rows().size(); row++) {
             if (energy.cell(row, "energy_per_distance") != null) {
-                double sum = -(Double) energy.cell(row, "recovered");
-                for (String part : List.of("traction", "heat", "cooling", "auxiliary")) {
+                double sum = 0;
+                for (String part : List.of("rolling", "drag", "climbing", "friction_brakes", "driveline", "pack_loss",
+                        "auxiliary", "heat", "cooling", "pack_heat", "unsplit")) {
                     sum += (Double) energy.cell(row, part);
                 }
+                assertEquals(sum, (Double) energy.cell(row, "drawn") - (Double) energy.cell(row, "recovered"), 1e-6);
                 double net = (Double) energy.cell(row, "energy_per_distance") * (Double) energy.cell(row, "distance");
                 assertEquals(net, sum, 1e-6);
             }

@@ -27,7 +27,8 @@ class RouteSentenceTest {
     private RouteFit failing(int route, int type) {
         RouteFit bad = result.fits().of(2, 2).orElseThrow();
         return new RouteFit(route, type, bad.batteryKw(), bad.worstMonth(), bad.newOvernight(), bad.newMidday(),
-                bad.agedOvernight(), bad.agedMidday(), bad.agedYears(), bad.agedHealth(), 0, bad.verdict());
+                bad.agedOvernight(), bad.agedMidday(), bad.agedYears(), bad.agedHealth(), 0, bad.verdict(),
+                bad.months());
     }
 
     @Test

@@ -64,16 +64,34 @@ final class RouteTables {
                 .optional("energy_per_distance", "Energy per distance", Unit.KWH_PER_KM,
                         "Net battery energy over distance; no figure for an engine bus.",
                         r -> perKm(r, r.electric(), year(r).batteryKwh()))
-                .number("traction", "Traction", Unit.KILOWATT_HOUR,
-                        "Battery energy, or crankshaft work of an engine, for driving.", r -> year(r).drawnKwh())
+                .number("drawn", "Drawn", Unit.KILOWATT_HOUR, "Energy drawn from the battery, or work of the crankshaft.",
+                        r -> year(r).drawnKwh())
                 .number("recovered", "Recovered", Unit.KILOWATT_HOUR, "Braking energy returned to the battery.",
                         r -> year(r).recoveredKwh())
-                .number("heat", "Heat", Unit.KILOWATT_HOUR, "Electric energy for cabin heat.", r -> year(r).causes().heatKwh())
-                .number("cooling", "Cooling", Unit.KILOWATT_HOUR, "Energy for cooling.", r -> year(r).causes().coolingKwh())
+                .number("rolling", "Rolling", Unit.KILOWATT_HOUR, "Work against rolling resistance.",
+                        r -> year(r).causes().rollingKwh())
+                .number("drag", "Air drag", Unit.KILOWATT_HOUR, "Work against air drag.",
+                        r -> year(r).causes().dragKwh())
+                .number("climbing", "Climb", Unit.KILOWATT_HOUR, "Work of height gained less height lost.",
+                        r -> year(r).causes().climbingKwh())
+                .number("friction_brakes", "Friction brakes", Unit.KILOWATT_HOUR, "Braking work lost at the friction brakes.",
+                        r -> year(r).causes().frictionBrakeKwh())
+                .number("driveline", "Driveline", Unit.KILOWATT_HOUR, "Losses of motor and gears.",
+                        r -> year(r).causes().drivelineKwh())
+                .number("pack_loss", "Pack loss", Unit.KILOWATT_HOUR, "Heat in the battery's resistance.",
+                        r -> year(r).causes().packKwh())
                 .number("auxiliary", "Auxiliaries", Unit.KILOWATT_HOUR, "Energy of the auxiliaries.",
                         r -> year(r).causes().auxiliaryKwh())
-                .number("friction_brakes", "Friction brakes", Unit.KILOWATT_HOUR, "Braking work at the friction brakes.",
-                        r -> year(r).causes().frictionBrakeKwh())
+                .number("heat", "Heat", Unit.KILOWATT_HOUR, "Electric energy for cabin heat.",
+                        r -> year(r).causes().heatKwh())
+                .number("cooling", "Cooling", Unit.KILOWATT_HOUR, "Energy for cooling the cabin.",
+                        r -> year(r).causes().coolingKwh())
+                .number("pack_heat", "Pack heat", Unit.KILOWATT_HOUR, "Energy to heat and cool the battery.",
+                        r -> year(r).causes().packHeatKwh())
+                .number("unsplit", "Not split", Unit.KILOWATT_HOUR, "Driving by a consumption curve, which does not say where the energy goes.",
+                        r -> year(r).causes().unsplitKwh())
+                .number("from_yard", "From the yard", Unit.KILOWATT_HOUR,
+                        "Energy for heat while plugged in, at the meter.", r -> year(r).gridKwh())
                 .optional("fuel", "Fuel", Unit.LITRE, "Fuel of the engine; no figure without one.",
                         r -> r.electric() ? OptionalDouble.empty() : OptionalDouble.of(year(r).fuelL()))
                 .optional("fuel_economy", "Fuel economy", ColumnUnit.FUEL_ECONOMY,
