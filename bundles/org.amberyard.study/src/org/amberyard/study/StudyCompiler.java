@@ -80,7 +80,8 @@ public final class StudyCompiler {
         DriverStyle style = new DriverStyle(settings.getAccelerationMps2(), settings.getDecelerationMps2());
         List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
         return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
-                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, List.of());
+                study.getRoutes().stream().map(RouteCompiler::route).toList(), specs,
+                LogCompiler.measured(study, types, routes));
     }
 
     private VehicleTypeInput vehicle(VehicleType type) {
