@@ -30,6 +30,8 @@ final class StudyTables {
             StudyTable.of("electric_types", VehiclesPackage.Literals.ELECTRIC_TYPE,
                     StudyPackage.Literals.STUDY__VEHICLE_TYPES),
             StudyTable.of("buses", FleetPackage.Literals.BUS, StudyPackage.Literals.STUDY__BUSES),
+            StudyTable.of("consumption_logs", FleetPackage.Literals.CONSUMPTION_LOG,
+                    StudyPackage.Literals.STUDY__CONSUMPTION_LOGS),
             StudyTable.of("depot", DepotPackage.Literals.DEPOT, StudyPackage.Literals.STUDY__DEPOT),
             StudyTable.of("port_types", DepotPackage.Literals.PORT_TYPE, StudyPackage.Literals.STUDY__DEPOT,
                     DepotPackage.Literals.DEPOT__PORT_TYPES),

@@ -2,6 +2,7 @@ package org.amberyard.model;
 
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.funding.FundingFactory;
@@ -89,6 +90,17 @@ public final class SmallStudy {
         added.setType(diesel);
         study.getBuses().add(added);
         return added;
+    }
+
+    /** Adds a log that is right in every respect, of 100 km with the electric type at 5 °C. */
+    public ConsumptionLog addLog() {
+        ConsumptionLog log = FleetFactory.eINSTANCE.createConsumptionLog();
+        log.setType(electric);
+        log.setOutsideC(5.0);
+        log.setHours(4);
+        log.setEnergyKwh(110);
+        study.getConsumptionLogs().add(log);
+        return log;
     }
 
     /** Adds a diesel type of a body type. */

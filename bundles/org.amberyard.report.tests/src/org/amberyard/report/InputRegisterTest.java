@@ -48,6 +48,14 @@ class InputRegisterTest {
     }
 
     @Test
+    void anInputThatMayBeMissingIsBlank() {
+        study.getConsumptionLogs().get(0).getSources().clear();
+        study.getConsumptionLogs().get(0).setOutsideC(null);
+        assertEquals(Arrays.asList("consumption log no. 1", "Outside temperature", "", "°F", "default",
+                "empty: not measured", null), row("consumption log no. 1", "Outside temperature"));
+    }
+
+    @Test
     void aNoteOnTheWholeElementSpeaksForItsFields() {
         assertEquals(Arrays.asList("Route sheets of the district's routing program, FY2026 (invented)", "2025-09-15"),
                 row("run AM of route R01", "Distance").subList(5, 7));

@@ -96,7 +96,8 @@ public final class InputRegister {
         List<Object> row = new ArrayList<>();
         row.add(ElementNames.withKind(element));
         row.add(info.label());
-        row.add(format.isNumber() ? unit.show(((Number) value).doubleValue(), system) : format.text(value));
+        row.add(format.isNumber() && value instanceof Number number ? unit.show(number.doubleValue(), system)
+                : format.text(value));
         row.add(unit.symbol(system, currency));
         row.add(quality);
         row.add(source);

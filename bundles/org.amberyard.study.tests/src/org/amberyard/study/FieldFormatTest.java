@@ -1,6 +1,7 @@
 package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.DataDictionary;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.routes.Layover;
@@ -42,6 +44,17 @@ class FieldFormatTest {
         assertEquals("Distance (km)", FieldFormat.of(DISTANCE, UnitSystem.METRIC, "USD", Locale.US).header());
         assertEquals("Price (USD/gal)", us(FUEL).header());
         assertEquals("Name", us(RoutesPackage.Literals.RUN__NAME).header());
+    }
+
+    @Test
+    void aNumberThatMayBeMissingIsReadFromABlank() throws FieldFormatException {
+        FieldFormat outside = us(FleetPackage.Literals.CONSUMPTION_LOG__OUTSIDE_C);
+        assertNull(outside.parse(" "));
+        assertEquals("", outside.text(null));
+        assertEquals(10, (double) outside.parse("50"), 1e-12);
+        assertEquals("50", outside.text(10.0));
+        assertTrue(outside.isNumber());
+        assertThrows(FieldFormatException.class, () -> us(DISTANCE).parse(""));
     }
 
     @Test

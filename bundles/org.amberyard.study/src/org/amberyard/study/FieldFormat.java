@@ -61,7 +61,7 @@ public final class FieldFormat {
     /** True for fields that hold a number; clock times are not shown as numbers. */
     public boolean isNumber() {
         Class<?> type = feature.getEType().getInstanceClass();
-        return (type == double.class || type == int.class) && unit != Unit.CLOCK;
+        return (type == double.class || type == Double.class || type == int.class) && unit != Unit.CLOCK;
     }
 
     /** Text of a value; blank for a missing one. */
@@ -91,7 +91,8 @@ public final class FieldFormat {
     }
 
     /**
-     * Value of a typed text, for attributes; references are chosen, not typed.
+     * Value of a typed text, for attributes; references are chosen, not typed. A blank is null where the model allows a
+     * number to be missing.
      *
      * @throws FieldFormatException when the text is no value of the field; ranges are left to validation
      */
@@ -111,7 +112,10 @@ public final class FieldFormat {
         if (java == int.class) {
             return parseWhole(text);
         }
-        return java == double.class ? (Object) parseNumber(text) : text;
+        if (java == Double.class && text.isEmpty()) {
+            return null;
+        }
+        return java == double.class || java == Double.class ? (Object) parseNumber(text) : text;
     }
 
     private Enumerator parseChoice(EEnum choices, String text) throws FieldFormatException {

@@ -84,7 +84,7 @@ public final class StudyCompiler {
         List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
         return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
                 study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, habit,
-                List.of());
+                LogCompiler.measured(study, types, routes));
     }
 
     private VehicleTypeInput vehicle(VehicleType type) {

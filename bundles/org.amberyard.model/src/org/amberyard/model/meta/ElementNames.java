@@ -3,6 +3,7 @@ package org.amberyard.model.meta;
 import java.util.List;
 import java.util.function.Function;
 import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
@@ -31,6 +32,7 @@ public final class ElementNames {
             new Naming<>(CostIndex.class, i -> i.getSubject().getLiteral()),
             new Naming<>(PricePoint.class, p -> String.valueOf(p.getYear())),
             new Naming<>(BusAward.class, a -> a.getBodyType().getLiteral()),
+            new Naming<>(ConsumptionLog.class, ElementNames::placeAmongSiblings),
             new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
 
     private ElementNames() {

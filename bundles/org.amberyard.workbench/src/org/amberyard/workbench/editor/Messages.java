@@ -14,6 +14,7 @@ final class Messages extends NLS {
     public static String Page_climate;
     public static String Page_routes;
     public static String Page_buses;
+    public static String Page_measurements;
     public static String Page_types;
     public static String Page_depot;
     public static String Page_prices;
@@ -28,6 +29,7 @@ final class Messages extends NLS {
     public static String Table_routes;
     public static String Table_runs;
     public static String Table_buses;
+    public static String Table_logs;
     public static String Table_engines;
     public static String Table_electric;
     public static String Table_depot;
