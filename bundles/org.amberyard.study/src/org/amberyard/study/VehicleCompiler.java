@@ -1,5 +1,6 @@
 package org.amberyard.study;
 
+import java.util.OptionalDouble;
 import org.amberyard.core.duty.BrakeRecovery;
 import org.amberyard.core.duty.Cabin;
 import org.amberyard.core.duty.DrivelineLoss;
@@ -78,6 +79,12 @@ final class VehicleCompiler {
     private static VehiclePrices prices(VehicleType type) {
         return new VehiclePrices(type.getPurchasePrice(), type.getLifeYears(), type.getLifeKm(),
                 type.getSpareExtraYears(), type.getValueAtRetirement(),
-                new UpkeepRate(type.getUpkeepPerKm(), type.getUpkeepRisePerKmYear()), type.getRegistrationPerYear());
+                new UpkeepRate(type.getUpkeepPerKm(), type.getUpkeepRisePerKmYear()), type.getRegistrationPerYear(),
+                fuelFiredHeater(type));
+    }
+
+    private static OptionalDouble fuelFiredHeater(VehicleType type) {
+        return type instanceof ElectricType electric && electric.getFuelFiredHeaterPrice() > 0
+                ? OptionalDouble.of(electric.getFuelFiredHeaterPrice()) : OptionalDouble.empty();
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.testsupport;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
 import org.amberyard.core.battery.ChargeAcceptance;
@@ -35,7 +36,8 @@ final class SampleTypes {
     private static VehicleTypeInput diesel() {
         EngineSpec spec = new EngineSpec("Diesel C", body(7_400, DrivelineLoss.mechanical(0.86)), FuelKind.DIESEL, 0.4, 2.2,
                 0.03, 0.2, new Heater(Heater.Source.FUEL_FIRED, 0, 1, 0, 0.8));
-        VehiclePrices prices = new VehiclePrices(158_000, 12, 400_000, 3, 4_000, new UpkeepRate(0.35, 0.03), 120);
+        VehiclePrices prices = new VehiclePrices(158_000, 12, 400_000, 3, 4_000, new UpkeepRate(0.35, 0.03), 120,
+                OptionalDouble.empty());
         return new VehicleTypeInput(spec, prices, 0, 0, DIESEL);
     }
 
@@ -46,7 +48,8 @@ final class SampleTypes {
         Heater heater = new Heater(Heater.Source.RESISTANCE, 20, 2, 0.03, 0.8);
         ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh, DrivelineLoss.electric(0.88, 140, 50)),
                 new BrakeRecovery(120, 8, 1.3), heater, battery, Optional.empty());
-        VehiclePrices prices = new VehiclePrices(price, 15, 450_000, 3, 6_000, new UpkeepRate(0.22, 0.015), 180);
+        VehiclePrices prices = new VehiclePrices(price, 15, 450_000, 3, 6_000, new UpkeepRate(0.22, 0.015), 180,
+                OptionalDouble.of(5_000));
         return new VehicleTypeInput(spec, prices, 19.2, 60, DIESEL);
     }
 

@@ -101,7 +101,8 @@ final class TinyDistrict {
     }
 
     private static VehiclePrices prices(double purchase, double upkeep, double rise) {
-        return new VehiclePrices(purchase, 15, 400_000, 8, 3500, new UpkeepRate(upkeep, rise), 120);
+        return new VehiclePrices(purchase, 15, 400_000, 8, 3500, new UpkeepRate(upkeep, rise), 120,
+                OptionalDouble.of(5000));
     }
 
     static List<BusInput> buses() {

@@ -16,4 +16,9 @@ import org.amberyard.core.consumption.ConsumptionCurve;
  */
 public record ElectricSpec(String name, VehicleBody body, BrakeRecovery recovery, Heater heater, BatterySpec battery,
         Optional<ConsumptionCurve> curve) implements VehicleSpec {
+
+    /** The same with another heater. */
+    public ElectricSpec withHeater(Heater other) {
+        return new ElectricSpec(name, body, recovery, other, battery, curve);
+    }
 }

@@ -17,9 +17,9 @@ public record Heater(Source source, double outputLimitKw, double copAtFreezing, 
         RESISTANCE, HEAT_PUMP, FUEL_FIRED
     }
 
-    /** Heat that the heater brings of the heat that is asked for within a time, kWh. */
-    public double broughtKwh(double askedKwh, double hours) {
-        return Math.min(askedKwh, outputLimitKw * hours);
+    /** A fuel-fired heater of the same output. */
+    public Heater fuelFired() {
+        return new Heater(Source.FUEL_FIRED, outputLimitKw, copAtFreezing, copRisePerK, fuelEfficiency);
     }
 
     /** Electric energy drawn for a heat, kWh. */

@@ -1,31 +1,34 @@
 package org.amberyard.core.duty;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.core.consumption.Calibration;
 
 /**
  * What measurements on a route say about the model: one multiplier for electric buses and one for buses with an engine.
  *
- * @param electric multiplier of the energy of electric buses, 1 where nothing was measured
- * @param engine multiplier of the fuel of buses with an engine, 1 where nothing was measured
+ * @param electric calibration of the energy of electric buses, where it was measured
+ * @param engine calibration of the fuel of buses with an engine, where it was measured
  */
-public record RouteCalibration(double electric, double engine) {
+public record RouteCalibration(Optional<Calibration> electric, Optional<Calibration> engine) {
 
     static RouteCalibration of(DutyInput duty, int route, List<RunDrive> drives) {
-        return new RouteCalibration(factor(duty, route, drives, true), factor(duty, route, drives, false));
+        return new RouteCalibration(calibration(duty, route, drives, true), calibration(duty, route, drives, false));
     }
 
-    private static double factor(DutyInput duty, int route, List<RunDrive> drives, boolean electric) {
-        double measured = 0;
-        double modelled = 0;
+    private static Optional<Calibration> calibration(DutyInput duty, int route, List<RunDrive> drives, boolean electric) {
+        List<Calibration.Pair> pairs = new ArrayList<>();
         for (MeasuredUse use : duty.measured()) {
-            VehicleSpec vehicle = duty.vehicles().get(use.vehicle());
-            if (use.route() == route && vehicle instanceof ElectricSpec == electric) {
-                measured += use.amount();
-                modelled += modelled(duty, drives, use);
+            if (use.route() == route && duty.vehicles().get(use.vehicle()) instanceof ElectricSpec == electric) {
+                double modelled = modelled(duty, drives, use);
+                if (modelled > 0) {
+                    pairs.add(new Calibration.Pair(use.amount(), modelled));
+                }
             }
         }
-        return modelled > 0 ? measured / modelled : 1;
+        return pairs.isEmpty() ? Optional.empty() : Optional.of(Calibration.of(pairs));
     }
 
     /** What the model says, uncalibrated, for the distance and the weather of a measurement. */
@@ -52,8 +55,8 @@ public record RouteCalibration(double electric, double engine) {
         return IntStream.range(0, Climate.MONTHS).filter(m -> raw.drivenOn(m, false)).findFirst().orElse(0);
     }
 
-    /** The multiplier for a vehicle. */
+    /** The multiplier for a vehicle; 1 where nothing was measured. */
     public double factor(VehicleSpec vehicle) {
-        return vehicle instanceof ElectricSpec ? electric : engine;
+        return (vehicle instanceof ElectricSpec ? electric : engine).map(Calibration::factor).orElse(1.0);
     }
 }

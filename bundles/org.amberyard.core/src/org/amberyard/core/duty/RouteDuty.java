@@ -40,7 +40,7 @@ public final class RouteDuty {
     }
 
     /** Use of a year and the design days. */
-    RouteUse use() {
+    public RouteUse use() {
         EnergyUse year = EnergyUse.ZERO;
         List<RouteUse.DesignDay> days = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {

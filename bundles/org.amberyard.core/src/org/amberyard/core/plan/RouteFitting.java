@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.FullCycleCount;
-import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DutyTable;
@@ -62,7 +60,7 @@ public final class RouteFitting {
         BlockCheck overnight = check(study, batteryKw, false);
         BlockCheck midday = check(study, batteryKw, true);
         BlockCheck habit = study.middayCharging() ? midday : overnight;
-        PackService service = PackService.of(battery, use, study.types().get(type).prices().lifeYears());
+        PackService service = PackService.of(battery, use.year(), study.types().get(type).prices().lifeYears());
         double aged = service.health(service.lastAge());
         Worst newOvernight = worst(use, overnight, battery, 1);
         Worst newMidday = worst(use, midday, battery, 1);
@@ -88,7 +86,7 @@ public final class RouteFitting {
         return months;
     }
 
-    private record Worst(int month, BlockCheck.Outcome outcome) {
+    record Worst(int month, BlockCheck.Outcome outcome) {
         boolean passes() {
             return outcome.passes();
         }
@@ -98,7 +96,7 @@ public final class RouteFitting {
         return worst(use.designDays(), check, battery, health);
     }
 
-    private static Worst worst(List<RouteUse.DesignDay> days, BlockCheck check, BatterySpec battery, double health) {
+    static Worst worst(List<RouteUse.DesignDay> days, BlockCheck check, BatterySpec battery, double health) {
         return days.stream().map(d -> new Worst(d.month(), check.of(d.block(check.midday()), battery, health)))
                 .min(Comparator.comparing(Worst::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
     }
@@ -110,28 +108,6 @@ public final class RouteFitting {
             age++;
         }
         return age;
-    }
-
-    /** A pack's years on one route. */
-    private record PackService(BatterySpec battery, double cyclesPerYear, int lastAge) {
-
-        static PackService of(BatterySpec battery, RouteUse use, double busLifeYears) {
-            double cyclesPerYear = FullCycleCount.of(use.year().dischargedKwh(), battery.nominalKwh());
-            return new PackService(battery, cyclesPerYear, lastAge(battery, cyclesPerYear, busLifeYears));
-        }
-
-        /** Whole years to the retirement of the bus, or to the last before the pack is due. */
-        private static int lastAge(BatterySpec battery, double cyclesPerYear, double busLifeYears) {
-            int age = 0;
-            while (age + 1 <= busLifeYears && PackReplacement.due(battery, age + 1, cyclesPerYear * (age + 1)).isEmpty()) {
-                age++;
-            }
-            return age;
-        }
-
-        double health(int age) {
-            return battery.fade().health(age, cyclesPerYear * age);
-        }
     }
 
     private static RouteFit.Verdict verdict(Worst newOvernight, Worst newMidday, Worst agedOvernight, Worst agedMidday) {

@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.OptionalDouble;
 import org.amberyard.core.money.StraightLine;
 import org.amberyard.core.upkeep.UpkeepRate;
 
@@ -13,9 +14,11 @@ import org.amberyard.core.upkeep.UpkeepRate;
  * @param valueAtRetirement resale value from that age on
  * @param upkeep upkeep per distance
  * @param registrationPerYear registration and fees per year
+ * @param fuelFiredHeater price to fit a fuel-fired heater, if one is offered
  */
 public record VehiclePrices(double purchase, double lifeYears, double lifeKm, double spareExtraYears,
-        double valueAtRetirement, UpkeepRate upkeep, double registrationPerYear) {
+        double valueAtRetirement, UpkeepRate upkeep, double registrationPerYear,
+        OptionalDouble fuelFiredHeater) {
 
     /** Resale value at an age, base-date money: straight line from price to value at retirement age. */
     public double value(double ageYears) {

@@ -1,0 +1,89 @@
+package org.amberyard.core.plan;
+
+import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.depot.TariffInput;
+import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.duty.DayCharging;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EngineSpec;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.duty.VehicleSpec;
+import org.amberyard.core.money.DiscountFactor;
+
+/**
+ * What a bus on a route costs in a typical year at base-date prices, to compare remedies: capital recovery of its price over
+ * its life, energy, upkeep at half its life, packs worn beyond the first.
+ *
+ * <p>Its charging demand counts in full, as if it fell together with the yard's peak, so a remedy that charges by day or heats
+ * from the grid is not made to look cheap. Grants, ports and insurance are left out: they are alike for the remedies or not
+ * theirs to decide.
+ */
+final class YearlyCost {
+    private final StudyInput study;
+    private final double efficiency;
+
+    YearlyCost(StudyInput study) {
+        this.study = study;
+        this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
+    }
+
+    /** Cost of a type on a route, money per year; {@code spec} may differ from the type's own, as with another heater. */
+    double of(VehicleTypeInput type, VehicleSpec spec, RouteUse use, BlockCheck check) {
+        VehiclePrices prices = type.prices();
+        double capital = (prices.purchase() - prices.value(prices.lifeYears())
+                * DiscountFactor.single(study.money().rates().real(), prices.lifeYears())) * recovery(prices);
+        double upkeep = prices.upkeep().cost(use.year().km(), prices.lifeYears() / 2);
+        double heaterFuel = fuel(FuelKind.DIESEL, use.year().heaterFuelL());
+        return capital + upkeep + heaterFuel
+                + (spec instanceof ElectricSpec electric ? electric(electric.battery(), use, check, prices)
+                        : engine((EngineSpec) spec, use));
+    }
+
+    /** Yearly cost of something fitted once for the life of a bus. */
+    double ofPrice(double price, VehiclePrices prices) {
+        return price * recovery(prices);
+    }
+
+    private double recovery(VehiclePrices prices) {
+        return DiscountFactor.capitalRecovery(study.money().rates().real(), prices.lifeYears());
+    }
+
+    private double engine(EngineSpec engine, RouteUse use) {
+        double litres = use.year().fuelL();
+        return fuel(engine.fuel(), litres) + litres * engine.exhaustFluidShare() * study.prices().exhaustFluid().base();
+    }
+
+    private double fuel(FuelKind kind, double litres) {
+        return litres > 0 ? litres * study.prices().fuels().get(kind).base() : 0;
+    }
+
+    private double electric(BatterySpec battery, RouteUse use, BlockCheck check, VehiclePrices prices) {
+        double meterKwh = use.year().batteryKwh() / efficiency + use.year().gridKwh();
+        double peaks = 0;
+        for (int month = 0; month < Climate.MONTHS; month++) {
+            peaks += demandKw(battery, use, check, month);
+        }
+        TariffInput.BillParts bill = study.depot().tariff().year(meterKwh, peaks);
+        return bill.energy() + bill.demand() + packs(battery, use, prices);
+    }
+
+    private double demandKw(BatterySpec battery, RouteUse use, BlockCheck check, int month) {
+        return use.days(month, true, check.midday()).map(day -> check.charging(day, battery))
+                .mapToDouble(this::demandKw).max().orElse(0);
+    }
+
+    private double demandKw(DayCharging charging) {
+        double night = study.depot().window().spreadKw(charging.nightKwh() / efficiency);
+        double midday = charging.midday().stream().mapToDouble(DayCharging.Session::batteryKw).max().orElse(0) / efficiency;
+        return Math.max(charging.preheatKw(), Math.max(night, midday));
+    }
+
+    private double packs(BatterySpec battery, RouteUse use, VehiclePrices prices) {
+        double serviceYears = PackService.of(battery, use.year(), prices.lifeYears()).lastAge() + 1.0;
+        double beyondFirst = Math.max(0, prices.lifeYears() / serviceYears - 1);
+        return battery.nominalKwh() * study.prices().pack().base() * beyondFirst / prices.lifeYears();
+    }
+}
