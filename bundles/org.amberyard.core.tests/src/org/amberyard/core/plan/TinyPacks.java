@@ -9,6 +9,7 @@ import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.duty.VehicleSpec;
+import org.amberyard.core.duty.YardHabit;
 
 /** The tiny district with another pack or heater. */
 final class TinyPacks {
@@ -29,6 +30,10 @@ final class TinyPacks {
         return withSpec(study, new ElectricSpec(old.name(), old.body(), old.recovery(), heater, old.battery(), old.curve()));
     }
 
+    static StudyInput withHabit(StudyInput study, YardHabit habit) {
+        return with(study, study.types(), study.duty().withHabit(habit));
+    }
+
     private static StudyInput withSpec(StudyInput study, ElectricSpec spec) {
         VehicleTypeInput type = study.types().get(TinyDistrict.ELECTRIC);
         List<VehicleTypeInput> types = new ArrayList<>(study.types());
@@ -36,6 +41,10 @@ final class TinyPacks {
                 type.dcAcceptanceKw(), type.successor()));
         List<VehicleSpec> specs = types.stream().map(VehicleTypeInput::spec).toList();
         DutyInput duty = study.duty().withVehicles(specs);
+        return with(study, types, duty);
+    }
+
+    private static StudyInput with(StudyInput study, List<VehicleTypeInput> types, DutyInput duty) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
                 study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
                 study.baseline());

@@ -10,7 +10,7 @@ import org.amberyard.core.consumption.ConsumptionCurve;
  * Drives an electric bus through one day that follows others like it: energy of every run with the temperatures of cabin and
  * pack that the day brings.
  *
- * <p>The bus leaves fully charged with a new pack. Its temperatures are those of a second day, after a first has settled them.
+ * <p>The bus leaves fully charged with a new pack, as warm as the day and night before have left it.
  * Conditions are updated at every stop, so a run that is cut in two at a stop takes what it took whole.
  */
 final class ElectricDay {
@@ -41,29 +41,37 @@ final class ElectricDay {
 
     /** The day's block. */
     DayBlock block() {
-        double firstMin = runs.get(0).run().departureMin();
-        Walk walk = new Walk(firstMin);
-        walk.day(BusHeat.Stand.NONE);
-        DayBlock.Leg last = walk.legs.get(walk.legs.size() - 1);
-        double nextMin = Math.max(last.arrivalMin(), firstMin + DayBlock.DAY_MIN);
-        BusHeat.Stand night = walk.heat.stand(last.arrivalMin(), nextMin, true, habit.precondition());
-        walk.day(night);
+        Walk walk = new Walk();
+        walk.day(walk.night());
         return new DayBlock(walk.legs);
+    }
+
+    private static double arrivalMin(RunWork run) {
+        return run.run().departureMin() + run.drive().hours() * 60;
     }
 
     /** State of the bus on its way. */
     private final class Walk {
-        private final BusHeat heat;
+        private final BusHeat heat = new BusHeat(vehicle, weather, runs.get(0).run().departureMin());
         private final List<DayBlock.Leg> legs = new ArrayList<>();
-        private double chargeShare;
+        private double chargeShare = 1;
 
-        Walk(double startMin) {
-            heat = new BusHeat(vehicle, weather, startMin);
+        /** The day and night before: what driving leaves in the pack as heat, run by run, and what the night makes of it. */
+        BusHeat.Stand night() {
+            for (int place = 0; place < runs.size(); place++) {
+                RunWork run = runs.get(place);
+                double hours = run.drive().hours();
+                heat.holdPack(run.airC(), vehicle.battery().resistanceKwh(run.squareKw2h(), heat.packC()) / hours, hours);
+                if (place + 1 < runs.size()) {
+                    stand(run, runs.get(place + 1));
+                }
+            }
+            double lastMin = arrivalMin(runs.get(runs.size() - 1));
+            double nextMin = Math.max(lastMin, runs.get(0).run().departureMin() + DayBlock.DAY_MIN);
+            return heat.stand(lastMin, nextMin, true, habit.precondition());
         }
 
         void day(BusHeat.Stand night) {
-            legs.clear();
-            chargeShare = 1;
             BusHeat.Stand before = night;
             for (int place = 0; place < runs.size(); place++) {
                 RunWork run = runs.get(place);
@@ -73,9 +81,8 @@ final class ElectricDay {
         }
 
         private BusHeat.Stand stand(RunWork from, RunWork to) {
-            double arrival = from.run().departureMin() + from.drive().hours() * 60;
             boolean plugged = habit.midday() && from.run().yardAfter();
-            return heat.stand(arrival, to.run().departureMin(), plugged, habit.precondition());
+            return heat.stand(arrivalMin(from), to.run().departureMin(), plugged, habit.precondition());
         }
 
         private DayBlock.Leg leg(RunWork run, BusHeat.Stand before) {
@@ -83,7 +90,7 @@ final class ElectricDay {
             sum.addHeat(0, before.fuelL());
             EnergyUse use = curve.isPresent() ? byCurve(run, before.gridKwh()) : byPhysics(run, sum, before.gridKwh());
             RunInput plan = run.run();
-            return new DayBlock.Leg(plan.name(), plan.departureMin(), plan.departureMin() + run.drive().hours() * 60,
+            return new DayBlock.Leg(plan.name(), plan.departureMin(), arrivalMin(run),
                     plan.yardAfter(), run.airC(), use, heat.packC(), before.lastKw());
         }
 

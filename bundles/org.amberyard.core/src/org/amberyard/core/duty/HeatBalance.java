@@ -16,17 +16,20 @@ record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
 
     /** Temperature after hours of a steady power, °C. */
     double endC(double startC, double surroundC, double powerKw, double hours) {
+        return endC(startC, surroundC, powerKw, hours, leftShare(hours));
+    }
+
+    private double endC(double startC, double surroundC, double powerKw, double hours, double left) {
         if (conductanceKwPerK > 0) {
             double steadyC = surroundC + powerKw / conductanceKwPerK;
-            return steadyC + (startC - steadyC) * leftShare(hours);
+            return steadyC + (startC - steadyC) * left;
         }
         return capacityKwhPerK > 0 ? startC + powerKw * hours / capacityKwhPerK : startC;
     }
 
     /** Power that brings the body to a temperature at the end of the hours, kW; negative where it must be cooled. */
-    double powerToReachKw(double targetC, double startC, double surroundC, double hours) {
+    private double powerToReachKw(double targetC, double startC, double surroundC, double hours, double left) {
         if (conductanceKwPerK > 0) {
-            double left = leftShare(hours);
             return conductanceKwPerK * ((targetC - startC * left) / (1 - left) - surroundC);
         }
         return capacityKwhPerK * (targetC - startC) / hours;
@@ -53,9 +56,10 @@ record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
         if (!(hours > 0)) {
             return new Held(startC, 0, 0);
         }
-        double heat = clamp(powerToReachKw(limits.lowC(), startC, surroundC, hours) - gainsKw, limits.heatKw());
-        double cold = clamp(gainsKw - powerToReachKw(limits.highC(), startC, surroundC, hours), limits.coldKw());
-        return new Held(endC(startC, surroundC, gainsKw + heat - cold, hours), heat, cold);
+        double left = leftShare(hours);
+        double heat = clamp(powerToReachKw(limits.lowC(), startC, surroundC, hours, left) - gainsKw, limits.heatKw());
+        double cold = clamp(gainsKw - powerToReachKw(limits.highC(), startC, surroundC, hours, left), limits.coldKw());
+        return new Held(endC(startC, surroundC, gainsKw + heat - cold, hours, left), heat, cold);
     }
 
     private static double clamp(double power, double limit) {

@@ -16,8 +16,8 @@ final class RunWork {
     private final double airC;
     private final double sunWPerM2;
     private final RoadLoad load;
-    private final List<Map<Integer, TractiveWork>> limited = new ArrayList<>();
-    private final List<TractiveWork> free = new ArrayList<>();
+    private final Map<Limited, TractiveWork> limited = new HashMap<>();
+    private final List<TractiveWork> free;
 
     RunWork(RunDrive drive, VehicleBody body, BrakeRecovery recovery, WeatherDay weather, DutyInput duty) {
         this.drive = drive;
@@ -27,10 +27,14 @@ final class RunWork {
         this.sunWPerM2 = weather.sunWPerM2(drive.middleMin());
         double ridersKg = drive.run().meanRiders() * duty.riderMassKg();
         this.load = body.roadLoad(ridersKg, airC, duty.climate().elevationM());
+        this.free = new ArrayList<>(drive.pieces().size());
         for (RunDrive.Piece piece : drive.pieces()) {
             free.add(work(piece, recovery.powerLimitKw()));
-            limited.add(new HashMap<>());
         }
+    }
+
+    /** A piece under a limit in whole kilowatts. */
+    private record Limited(int place, int kw) {
     }
 
     private TractiveWork work(RunDrive.Piece piece, double limitKw) {
@@ -43,7 +47,16 @@ final class RunWork {
         if (acceptanceKw >= Math.min(recovery.powerLimitKw(), unlimited.peakBrakingKw())) {
             return unlimited;
         }
-        return limited.get(place).computeIfAbsent((int) acceptanceKw, kw -> work(drive.pieces().get(place), kw));
+        return limited.computeIfAbsent(new Limited(place, (int) acceptanceKw), l -> work(drive.pieces().get(place), l.kw()));
+    }
+
+    /** Integral of the square of the traction power over the run where nothing but the motor limits braking, kW²h. */
+    double squareKw2h() {
+        double sum = 0;
+        for (int place = 0; place < free.size(); place++) {
+            sum += drive.pieces().get(place).times() * free.get(place).squareKw2h();
+        }
+        return sum;
     }
 
     RunDrive drive() {

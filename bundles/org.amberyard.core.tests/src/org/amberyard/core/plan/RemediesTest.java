@@ -1,0 +1,105 @@
+package org.amberyard.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.SampleBus;
+import org.amberyard.core.duty.YardHabit;
+import org.junit.jupiter.api.Test;
+
+class RemediesTest {
+
+    /** The tiny district charged overnight only, with a pack of a size. */
+    private static StudyResult overnight(double packKwh) {
+        StudyInput study = TinyPacks.withPack(TinyDistrict.study(),
+                SampleBus.battery(packKwh, 0.004, 2000, 0.7, new CapacityFade(0.01, 0)));
+        StudyInput habit = TinyPacks.withHabit(study, new YardHabit(false, false));
+        return StudyEvaluation.of(habit, DutyTable.of(habit.duty()));
+    }
+
+    private static RouteFit fit(StudyResult result, int route) {
+        return result.plans().get(1).fits().of(route, TinyDistrict.ELECTRIC).orElseThrow();
+    }
+
+    @Test
+    void nothingToRemedyWhereTheDutyIsDone() {
+        StudyResult result = overnight(400);
+        assertEquals(List.of(), Remedies.of(result, 1, fit(result, 0)));
+        assertEquals(0, FailingDays.of(result, fit(result, 0), 1).total());
+    }
+
+    @Test
+    void everyOfferIsEvaluatedAloneAndTogetherAndThoseThatCureComeFirst() {
+        StudyResult result = overnight(130);
+        RouteFit fit = fit(result, 1);
+        assertFalse(fit.agedOvernight().passes());
+        List<Remedy> remedies = Remedies.of(result, 1, fit);
+        Set<List<Remedy.Measure>> measures = remedies.stream().map(Remedy::measures).collect(Collectors.toSet());
+        assertTrue(measures.containsAll(Set.of(List.of(Remedy.Measure.PRECONDITION), List.of(Remedy.Measure.MIDDAY_CHARGE),
+                List.of(Remedy.Measure.FUEL_FIRED_HEAT), List.of(Remedy.Measure.KEEP_ENGINE),
+                List.of(Remedy.Measure.PRECONDITION, Remedy.Measure.MIDDAY_CHARGE, Remedy.Measure.FUEL_FIRED_HEAT))));
+        boolean helpsOnly = false;
+        double last = Double.NEGATIVE_INFINITY;
+        for (Remedy remedy : remedies) {
+            if (!remedy.cures() && !helpsOnly) {
+                helpsOnly = true;
+                last = Double.NEGATIVE_INFINITY;
+            }
+            assertFalse(helpsOnly && remedy.cures(), "a cure after one that only helps");
+            assertTrue(remedy.costPerKm().orElseThrow() >= last);
+            last = remedy.costPerKm().orElseThrow();
+        }
+    }
+
+    @Test
+    void middayChargeRecoversWhatTheMiddayCheckSays() {
+        StudyResult result = overnight(130);
+        RouteFit fit = fit(result, 1);
+        Remedy midday = Remedies.of(result, 1, fit).stream()
+                .filter(r -> r.measures().equals(List.of(Remedy.Measure.MIDDAY_CHARGE))).findFirst().orElseThrow();
+        assertEquals(fit.agedMidday().marginKwh(), midday.after().marginKwh(), 1e-9);
+        assertEquals(fit.agedMidday().marginKm() - fit.agedOvernight().marginKm(), midday.recoveredKm(), 1e-9);
+    }
+
+    @Test
+    void failingDaysFallWithABiggerPackAndRiseWithAge() {
+        StudyResult small = overnight(110);
+        StudyResult large = overnight(130);
+        int fewer = FailingDays.of(large, fit(large, 1), 1).total();
+        int more = FailingDays.of(small, fit(small, 1), 1).total();
+        assertTrue(more > fewer, more + " days fail with the small pack, " + fewer + " with the large one");
+        assertTrue(FailingDays.of(large, fit(large, 1), 0.8).total() > fewer);
+        assertEquals(180, FailingDays.of(overnight(30), fit(overnight(30), 1), 1).total(), "no day of the year is done");
+    }
+
+    @Test
+    void theDayOfABusFollowsItsPackAndItsPorts() {
+        StudyResult result = overnight(150);
+        BusDay.Asked asked = new BusDay.Asked(0, 3, 0, false, DayKind.COLDEST);
+        BusDay day = BusDay.of(result, 1, asked).orElseThrow();
+        VehicleYear bus = result.plans().get(1).fleet().inYear(3).get(0);
+        assertEquals(1 - 0.01 * bus.vehicle().packYears(), day.health(), 1e-12);
+        assertEquals(5, day.moments().size());
+        assertEquals(1, day.moments().get(0).chargeShare(), 0);
+        double am = day.block().legs().get(0).use().batteryKwh() / day.usableKwh();
+        assertEquals(1 - am, day.moments().get(1).chargeShare(), 1e-12);
+        assertTrue(BusDay.of(result, 0, asked).isEmpty(), "a diesel bus has no charge");
+        assertTrue(BusDay.of(result, 1, new BusDay.Asked(0, 3, 0, true, DayKind.COLDEST)).isEmpty(), "no summer runs");
+    }
+
+    @Test
+    void consumptionIsLeastWhenMild() {
+        StudyResult result = overnight(150);
+        List<ConsumptionByTemperature.Point> points = ConsumptionByTemperature.of(result, 0, TinyDistrict.ELECTRIC).points();
+        ConsumptionByTemperature.Point least = points.stream()
+                .min((a, b) -> Double.compare(a.kwhPerKm(), b.kwhPerKm())).orElseThrow();
+        assertTrue(least.airC() >= 14 && least.airC() <= 26, "least at " + least.airC() + " °C");
+        assertTrue(points.get(0).kwhPerKm() > 1.5 * least.kwhPerKm());
+    }
+}
