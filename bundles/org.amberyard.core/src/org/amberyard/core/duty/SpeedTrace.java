@@ -44,6 +44,16 @@ public final class SpeedTrace {
         return grade.length;
     }
 
+    /** Time of a point, s; a trace has one point more than steps. */
+    public double timeS(int point) {
+        return timeS[point];
+    }
+
+    /** Speed at a point, m/s. */
+    public double speedMps(int point) {
+        return speedMps[point];
+    }
+
     /** Length of a step, s. */
     public double durationS(int step) {
         return timeS[step + 1] - timeS[step];

@@ -1,0 +1,106 @@
+package org.amberyard.core.trace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Elevations of an invented drive of 10 km at 10 m/s, with the noise of a receiver. */
+class ElevationTest {
+    private static final int SECONDS = 1000;
+
+    private static CleanedTrack driven(DoubleUnaryOperator elevationM, double noiseM, long seed) throws UnusableTrackException {
+        Random noise = new Random(seed);
+        List<TrackPoint> points = new ArrayList<>();
+        for (int s = 0; s <= SECONDS; s++) {
+            double speed = Math.min(10, Math.min(s, SECONDS - s));
+            double elevation = elevationM.applyAsDouble(10.0 * s) + noiseM * noise.nextGaussian();
+            points.add(new TrackPoint(s, Double.NaN, Double.NaN, speed, elevation));
+        }
+        return TrackCleaning.clean(new Track(points));
+    }
+
+    /** Two hills of 60 m, 2 km from foot to foot, rounded like roads. */
+    private static double hills(double atM) {
+        double x = atM % 5000;
+        return x < 2000 ? 30 * (1 - Math.cos(2 * Math.PI * x / 2000)) : 0;
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void noiseOnTheFlatIsNoClimb(long seed) throws UnusableTrackException {
+        CleaningReport report = driven(m -> 200, 2, seed).report();
+        assertTrue(report.rawClimbM().orElseThrow() > 1000, "the noise sums up to a mountain");
+        assertTrue(report.cleanClimbM() < 6, "clean climb " + report.cleanClimbM());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void hillsKeepTheirClimbUnderNoise(long seed) throws UnusableTrackException {
+        assertEquals(120, driven(ElevationTest::hills, 2, seed).report().cleanClimbM(), 6);
+    }
+
+    @Test
+    void hillsKeepTheirClimbAndGradeWithoutNoise() throws UnusableTrackException {
+        CleanedTrack cleaned = driven(ElevationTest::hills, 0, 1);
+        assertEquals(120, cleaned.report().cleanClimbM(), 1);
+        double steepest = 0;
+        for (int i = 0; i < cleaned.trace().steps(); i++) {
+            steepest = Math.max(steepest, cleaned.trace().grade(i));
+        }
+        assertEquals(30 * 2 * Math.PI / 2000, steepest, 0.003);
+        assertEquals(0, cleaned.report().clippedSteps());
+    }
+
+    @Test
+    void aSingleLeapOfTheElevationIsIgnored() throws UnusableTrackException {
+        assertEquals(0, driven(m -> m == 5000 ? 900 : 200, 0, 1).report().cleanClimbM(), 1e-9);
+    }
+
+    @Test
+    void stepsSteeperThanAnyRoadAreClippedAndCounted() throws UnusableTrackException {
+        CleanedTrack cleaned = driven(m -> m < 5000 ? 200 : 500, 0, 1);
+        assertTrue(cleaned.report().clippedSteps() > 5);
+        for (int i = 0; i < cleaned.trace().steps(); i++) {
+            assertTrue(Math.abs(cleaned.trace().grade(i)) <= 0.25);
+        }
+    }
+
+    @Test
+    void aSteadySlopeKeepsItsEnds() throws UnusableTrackException {
+        CleanedTrack cleaned = driven(m -> 100 + 0.03 * m, 0, 1);
+        assertEquals(0.03 * 9900, cleaned.report().cleanClimbM(), 4);
+        assertEquals(cleaned.trace().steps() + 1, cleaned.elevationM().size());
+    }
+
+    @Test
+    void missingElevationsAreFilledByStraightLines() throws UnusableTrackException {
+        List<TrackPoint> points = new ArrayList<>();
+        for (int s = 0; s <= SECONDS; s++) {
+            double elevation = s < 300 || s > 600 ? Double.NaN : 0.2 * s;
+            points.add(new TrackPoint(s, Double.NaN, Double.NaN, Math.min(10, Math.min(s, SECONDS - s)), elevation));
+        }
+        CleanedTrack cleaned = TrackCleaning.clean(new Track(points));
+        assertEquals(60, cleaned.report().cleanClimbM(), 1);
+        assertEquals(60, cleaned.elevationM().get(0), 0.5);
+        assertEquals(120, cleaned.elevationM().get(SECONDS), 0.5);
+    }
+
+    @Test
+    void theDeadBandKeepsTurnsAndTakesRipples() {
+        assertEquals(List.of(0.0, 0.0, 0.0), list(DeadBand.applied(new double[] {0, 0, 0})));
+        double[] kept = DeadBand.applied(new double[] {0, 5, 4, 10, 8, 20, 10, 13, 0});
+        assertEquals(List.of(0.0, 4.5, 4.5, 9.0, 9.0, 20.0, 11.5, 11.5, 0.0), list(kept));
+    }
+
+    private static List<Double> list(double[] values) {
+        return Arrays.stream(values).boxed().toList();
+    }
+}
