@@ -42,18 +42,31 @@ class RemediesTest {
         List<Remedy> remedies = Remedies.of(result, 1, fit);
         Set<List<Remedy.Measure>> measures = remedies.stream().map(Remedy::measures).collect(Collectors.toSet());
         assertTrue(measures.containsAll(Set.of(List.of(Remedy.Measure.PRECONDITION), List.of(Remedy.Measure.MIDDAY_CHARGE),
-                List.of(Remedy.Measure.FUEL_FIRED_HEAT), List.of(Remedy.Measure.KEEP_ENGINE),
-                List.of(Remedy.Measure.PRECONDITION, Remedy.Measure.MIDDAY_CHARGE, Remedy.Measure.FUEL_FIRED_HEAT))));
-        boolean helpsOnly = false;
-        double last = Double.NEGATIVE_INFINITY;
-        for (Remedy remedy : remedies) {
-            if (!remedy.cures() && !helpsOnly) {
-                helpsOnly = true;
-                last = Double.NEGATIVE_INFINITY;
+                List.of(Remedy.Measure.FUEL_FIRED_HEAT), List.of(Remedy.Measure.KEEP_ENGINE))), measures.toString());
+        assertEquals(List.of(Remedy.Measure.KEEP_ENGINE), remedies.get(remedies.size() - 1).measures());
+        assertEquals(-fit.agedOvernight().marginKm(), remedies.get(remedies.size() - 1).recoveredKm(), 1e-9);
+        for (int place = 1; place < remedies.size() - 1; place++) {
+            assertTrue(rank(remedies.get(place - 1)) <= rank(remedies.get(place)), remedies.toString());
+        }
+    }
+
+    /** Cures before helps, savings before costs, then cost per distance. */
+    private static double rank(Remedy remedy) {
+        double money = remedy.costPerYear() > 0 ? remedy.costPerKm().orElseThrow() : -1e6 + remedy.costPerYear();
+        return (remedy.cures() ? 0 : 1e9) + money;
+    }
+
+    @Test
+    void whatFewerMeasuresDoIsNotOfferedAgainWithMore() {
+        StudyResult result = overnight(130);
+        List<Remedy> remedies = Remedies.of(result, 1, fit(result, 1));
+        for (Remedy more : remedies) {
+            for (Remedy fewer : remedies) {
+                if (more != fewer && more.measures().containsAll(fewer.measures())) {
+                    assertTrue(more.recoveredKm() > fewer.recoveredKm() + 0.5 || more.cures() && !fewer.cures(),
+                            more + " does no more than " + fewer);
+                }
             }
-            assertFalse(helpsOnly && remedy.cures(), "a cure after one that only helps");
-            assertTrue(remedy.costPerKm().orElseThrow() >= last);
-            last = remedy.costPerKm().orElseThrow();
         }
     }
 

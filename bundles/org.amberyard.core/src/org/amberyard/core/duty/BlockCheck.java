@@ -85,11 +85,14 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
         return walk.moments();
     }
 
-    /** What is charged on a day that starts with a full, new pack: between runs, and in the night after it. */
+    /**
+     * What is charged on a day that starts with a full, new pack: between runs, and in the night after it. Heat before departure
+     * draws no more from the port than charging could.
+     */
     public DayCharging charging(DayBlock day, BatterySpec battery) {
         BlockWalk walk = new BlockWalk(this, day, battery, 1);
         walk.day();
         double missingKwh = (1 - walk.chargeShare()) * battery.usableKwh(1);
-        return new DayCharging(walk.sessions(), missingKwh, day.preheatKw());
+        return new DayCharging(walk.sessions(), missingKwh, Math.min(day.preheatKw(), batteryKw));
     }
 }

@@ -7,16 +7,19 @@ import org.amberyard.core.battery.PackHeat;
  * Temperatures of cabin and pack of an electric bus as it drives and stands through the day, and the power that holds them.
  *
  * <p>While driving all of it comes from the battery (or the fuel-fired heater). Plugged in at the yard, the pack is held in
- * its limits on the yard's power; with preconditioning the cabin too, in the last half hour before departure.
+ * its limits on the yard's power; with preconditioning it is warmed to a mild temperature in the last hour before departure,
+ * and the cabin brought to temperature in the last half hour.
  */
 final class BusHeat {
     private static final double STEP_MIN = 60;
-    private static final double PRECONDITION_MIN = 30;
+    private static final double PACK_PRECONDITION_MIN = 60;
+    private static final double CABIN_PRECONDITION_MIN = 30;
 
     private final ElectricSpec vehicle;
     private final WeatherDay weather;
     private final HeatBalance pack;
     private final HeatBalance.Thermostat packLimits;
+    private final HeatBalance.Thermostat mildLimits;
     private double cabinC;
     private double packC;
     private double packHeatKw;
@@ -28,10 +31,15 @@ final class BusHeat {
         PackHeat heat = battery.heat();
         this.pack = new HeatBalance(heat.capacityKwhPerK(battery.nominalKwh()),
                 heat.conductanceKwPerK(battery.nominalKwh()));
-        this.packLimits = new HeatBalance.Thermostat(heat.heatedToC(), Math.max(heat.heatedToC(), heat.cooledToC()),
-                heat.heaterKw(), heat.coolerKw() * PackHeat.COOLER_COP);
+        this.packLimits = limits(heat, heat.heatedToC());
+        this.mildLimits = limits(heat, Math.max(heat.heatedToC(), BatterySpec.MILD_C));
         this.cabinC = weather.airC(startMin);
         this.packC = Math.max(packLimits.lowC(), Math.min(packLimits.highC(), weather.meanAirC()));
+    }
+
+    private static HeatBalance.Thermostat limits(PackHeat heat, double lowC) {
+        return new HeatBalance.Thermostat(lowC, Math.max(lowC, heat.cooledToC()), heat.heaterKw(),
+                heat.coolerKw() * PackHeat.COOLER_COP);
     }
 
     double packC() {
@@ -45,7 +53,11 @@ final class BusHeat {
 
     /** Lets the pack follow the air for a time, with heat of its own and its heater and cooler at work. */
     void holdPack(double airC, double ownHeatKw, double hours) {
-        HeatBalance.Held held = pack.held(packC, airC, ownHeatKw, hours, packLimits);
+        holdPack(airC, ownHeatKw, hours, packLimits);
+    }
+
+    private void holdPack(double airC, double ownHeatKw, double hours, HeatBalance.Thermostat limits) {
+        HeatBalance.Held held = pack.held(packC, airC, ownHeatKw, hours, limits);
         packC = held.endC();
         packHeatKw = held.heatKw() + held.coldKw() / PackHeat.COOLER_COP;
     }
@@ -81,23 +93,33 @@ final class BusHeat {
 
     /** Stands from one minute to another, plugged in or not. */
     Stand stand(double fromMin, double toMin, boolean plugged, boolean precondition) {
-        double heatedFrom = precondition && plugged ? Math.max(fromMin, toMin - PRECONDITION_MIN) : toMin;
+        boolean warmed = plugged && precondition;
+        double packFrom = warmed ? Math.max(fromMin, toMin - PACK_PRECONDITION_MIN) : toMin;
+        double cabinFrom = warmed ? Math.max(fromMin, toMin - CABIN_PRECONDITION_MIN) : toMin;
+        return stand(fromMin, packFrom, new Care(plugged, false, false))
+                .plus(stand(packFrom, cabinFrom, new Care(plugged, true, false)))
+                .plus(stand(cabinFrom, toMin, new Care(plugged, true, true)));
+    }
+
+    /** What is done to a standing bus. */
+    private record Care(boolean plugged, boolean warmPack, boolean warmCabin) {
+    }
+
+    private Stand stand(double fromMin, double toMin, Care care) {
         Stand sum = Stand.NONE;
-        for (double at = fromMin; at < toMin;) {
-            double end = Math.min(at < heatedFrom ? heatedFrom : toMin, at + STEP_MIN);
-            sum = sum.plus(step(at, end, plugged, at >= heatedFrom));
-            at = end;
+        for (double at = fromMin; at < toMin; at += STEP_MIN) {
+            sum = sum.plus(step(at, Math.min(toMin, at + STEP_MIN), care));
         }
         return sum;
     }
 
-    private Stand step(double fromMin, double toMin, boolean plugged, boolean heated) {
+    private Stand step(double fromMin, double toMin, Care care) {
         double middle = (fromMin + toMin) / 2;
         double hours = (toMin - fromMin) / 60;
         double airC = weather.airC(middle);
-        double packKw = plugged ? heldPackKw(airC, hours) : idlePackKw(airC, hours);
+        double packKw = standPackKw(airC, hours, care);
         Cabin cabin = vehicle.body().cabin();
-        HeatBalance.Thermostat limits = heated ? cabin.thermostat(vehicle.heater().outputLimitKw())
+        HeatBalance.Thermostat limits = care.warmCabin() ? cabin.thermostat(vehicle.heater().outputLimitKw())
                 : new HeatBalance.Thermostat(cabin.setpointC(), cabin.setpointC(), 0, 0);
         HeatBalance.Held held = cabin.closed().held(cabinC, airC, cabin.gainsKw(0, weather.sunWPerM2(middle)), hours, limits);
         cabinC = held.endC();
@@ -106,13 +128,12 @@ final class BusHeat {
         return new Stand((packKw + cabinKw) * hours, vehicle.heater().fuelL(heatKwh), packKw + cabinKw);
     }
 
-    private double heldPackKw(double airC, double hours) {
-        holdPack(airC, 0, hours);
+    private double standPackKw(double airC, double hours, Care care) {
+        if (!care.plugged()) {
+            packC = pack.endC(packC, airC, 0, hours);
+            return 0;
+        }
+        holdPack(airC, 0, hours, care.warmPack() ? mildLimits : packLimits);
         return packHeatKw;
-    }
-
-    private double idlePackKw(double airC, double hours) {
-        packC = pack.endC(packC, airC, 0, hours);
-        return 0;
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param midday charging between runs
  * @param nightKwh energy into the battery in the night after, kWh
- * @param preheatKw highest power for heat before a departure, at the meter, kW
+ * @param preheatKw highest power for heat before a departure, behind the port, kW
  */
 public record DayCharging(List<Session> midday, double nightKwh, double preheatKw) {
 

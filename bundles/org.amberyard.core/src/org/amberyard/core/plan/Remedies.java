@@ -18,11 +18,16 @@ import org.amberyard.core.duty.YardHabit;
  * Finds what would make an electric bus do a route that it fails with an aged pack: every remedy on offer is evaluated by
  * driving the route again under it, alone and, for those that can be joined, together.
  *
- * <p>Remedies that cure come first; among them, and among those that only help, the one with the least yearly cost per
- * distance recovered on the worst day.
+ * <p>Remedies that cure come before those that only help; within each, what saves money comes first, then the least yearly
+ * cost per distance recovered on the worst day. Keeping an engine bus always works and always comes last. Measures together are
+ * left out where fewer of them do as much.
  */
 public final class Remedies {
-    private static final double NEGLIGIBLE_KM = 0.05;
+    private static final double NEGLIGIBLE_KM = 0.5;
+    private static final Comparator<Remedy> BEST_FIRST = Comparator
+            .comparing((Remedy r) -> r.measures().contains(Remedy.Measure.KEEP_ENGINE)).thenComparing(r -> !r.cures())
+            .thenComparing(r -> r.costPerYear() > 0)
+            .thenComparing(r -> r.costPerYear() > 0 ? r.costPerKm().orElse(Double.MAX_VALUE) : r.costPerYear());
 
     private final StudyResult result;
     private final PlanResult plan;
@@ -57,9 +62,7 @@ public final class Remedies {
         remedies.addLargerPacks();
         remedies.addSwap();
         remedies.addEngine();
-        remedies.found.sort(Comparator.comparing((Remedy r) -> !r.cures())
-                .thenComparing(r -> r.costPerKm().orElse(Double.MAX_VALUE)));
-        return List.copyOf(remedies.found);
+        return remedies.found.stream().sorted(BEST_FIRST).toList();
     }
 
     private RouteUse use(int route, int vehicle) {
@@ -70,7 +73,7 @@ public final class Remedies {
         return RouteFitting.check(study, of.batteryKw(), midday);
     }
 
-    /** All ways to join what the yard and the heater can do. */
+    /** All ways to join what the yard and the heater can do; fewer measures come before more. */
     private void addMeasures() {
         List<Remedy.Measure> offered = new ArrayList<>();
         YardHabit habit = study.duty().habit();
@@ -102,9 +105,18 @@ public final class Remedies {
         RouteUse driven = result.duty().duty(duty(spec, habit), fit.route(), fit.type()).use();
         BlockCheck check = check(fit, habit.midday());
         BlockCheck.Outcome after = RouteFitting.worst(driven.designDays(), check, electric.battery(), fit.agedHealth()).outcome();
+        if (fewerDoAsMuch(joined, after)) {
+            return;
+        }
         double heater = fired ? cost.ofPrice(type.prices().fuelFiredHeater().orElseThrow(), type.prices()) : 0;
         add(new ArrayList<>(joined), fit.type(), OptionalInt.empty(), after,
                 cost.of(type, spec, driven, check) + heater - costBefore);
+    }
+
+    private boolean fewerDoAsMuch(Set<Remedy.Measure> joined, BlockCheck.Outcome after) {
+        double recoveredKm = after.marginKm() - before.marginKm();
+        return found.stream().filter(r -> joined.containsAll(r.measures()))
+                .anyMatch(r -> r.recoveredKm() > recoveredKm - NEGLIGIBLE_KM && (r.cures() || !after.passes()));
     }
 
     private DutyInput duty(ElectricSpec spec, YardHabit habit) {
