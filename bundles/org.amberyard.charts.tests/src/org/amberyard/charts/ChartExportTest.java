@@ -27,7 +27,8 @@ class ChartExportTest {
 
     static List<Function<ChartTheme, Chart>> charts() {
         return List.of(t -> AnnualCostChart.of(RESULT, UnitSystem.US, t),
-                t -> CumulativeCostChart.of(RESULT, UnitSystem.US, t), t -> RangeMarginChart.of(RESULT, UnitSystem.US, t));
+                t -> CumulativeCostChart.of(RESULT, UnitSystem.US, t), t -> RangeMarginChart.of(RESULT, UnitSystem.US, t),
+                t -> RangeHeatMap.of(RESULT, UnitSystem.US, t));
     }
 
     private static byte[] png(Chart chart) throws IOException {

@@ -3,6 +3,7 @@ package org.amberyard.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.RouteFit;
@@ -10,7 +11,9 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
 import org.jfree.chart.annotations.CategoryTextAnnotation;
+import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.data.category.CategoryDataset;
 import org.junit.jupiter.api.Test;
 
 class RangeMarginChartTest {
@@ -56,5 +59,14 @@ class RangeMarginChartTest {
         assertEquals(1, answers.get(0).assignedType().orElseThrow());
         assertEquals(2, answers.get(1).assignedType().orElseThrow());
         assertTrue(answers.get(2).assignedType().isEmpty());
+    }
+
+    @Test
+    void aBarLeadsToItsRoute() {
+        Chart chart = RangeMarginChart.of(result, 1, UnitSystem.US, ChartTheme.light());
+        CategoryDataset dataset = plot(chart).getDataset();
+        CategoryItemEntity bar = new CategoryItemEntity(new Rectangle2D.Double(), "", "", dataset, dataset.getRowKey(0),
+                dataset.getColumnKey(2));
+        assertEquals(new Subject(Subject.Kind.ROUTE, 2), chart.subjects().of(bar).orElseThrow());
     }
 }

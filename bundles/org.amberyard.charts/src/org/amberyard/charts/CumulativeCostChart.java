@@ -36,7 +36,8 @@ public final class CumulativeCostChart {
     /** The chart of a result. Money has no unit system; the argument keeps all charts alike. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
         CumulativeCostChart build = new CumulativeCostChart(result, theme);
-        return new Chart("cumulative_cost", TITLE, build.chart(), build.sentences(), build.data(), HEIGHT);
+        return new Chart("cumulative_cost", TITLE, build.chart(), build.sentences(), build.data(), HEIGHT,
+                Subjects.NONE);
     }
 
     private JFreeChart chart() {

@@ -43,6 +43,17 @@ public final class Figures {
         return (value < 0 && !"0".equals(text) ? "−" : "") + text;
     }
 
+    /** A number with its sign, to the whole or, when it is smaller than one, with one decimal: {@code +23}, {@code −0.4}. */
+    public static String signed(double value) {
+        return (value < 0 ? "−" : "+") + size(value);
+    }
+
+    /** The size of a number, to the whole or, when it is smaller than one, with one decimal: {@code 23}, {@code 0.4}. */
+    static String size(double value) {
+        double size = Math.abs(value);
+        return pattern(size < 1 ? "0.0" : "#,##0").format(size);
+    }
+
     /** A number of years with one decimal: {@code 9.3 years}. */
     public static String years(double years) {
         return pattern("0.0").format(years) + " years";

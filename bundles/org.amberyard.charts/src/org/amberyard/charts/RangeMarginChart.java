@@ -1,6 +1,7 @@
 package org.amberyard.charts;
 
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
@@ -10,6 +11,8 @@ import org.jfree.chart.annotations.CategoryTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.entity.CategoryItemEntity;
+import org.jfree.chart.entity.ChartEntity;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.ui.TextAnchor;
@@ -35,15 +38,22 @@ public final class RangeMarginChart {
 
     /** The chart of the first plan that is compared with the baseline, else of the baseline. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
-        int plan = result.comparisons().isEmpty() ? result.input().baseline() : result.comparisons().get(0).plan();
-        return of(result, plan, system, theme);
+        return of(result, RangeWords.firstPlan(result), system, theme);
     }
 
     /** The chart of a plan by its place in the study. */
     public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
         RangeMarginChart build = new RangeMarginChart(result, plan, system, theme);
         int height = HEIGHT_AROUND + HEIGHT_PER_ROUTE * build.margins.rows().size();
-        return new Chart("range_margin", TITLE, build.chart(), build.margins.sentences(), build.margins.data(), height);
+        return new Chart("range_margin", TITLE, build.chart(), build.margins.sentences(), build.margins.data(), height,
+                build::subject);
+    }
+
+    private Optional<Subject> subject(ChartEntity entity) {
+        return entity instanceof CategoryItemEntity bar
+                ? margins.rows().stream().filter(r -> r.label().equals(bar.getColumnKey())).findFirst()
+                        .map(r -> new Subject(Subject.Kind.ROUTE, r.answer().route()))
+                : Optional.empty();
     }
 
     private JFreeChart chart() {

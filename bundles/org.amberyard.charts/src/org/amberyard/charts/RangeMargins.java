@@ -8,22 +8,17 @@ import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
-import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 
 /** The figures and words of the range margin chart. */
 final class RangeMargins {
-    private final StudyResult result;
     private final StudyInput study;
-    private final int plan;
-    private final UnitSystem system;
+    private final RangeWords words;
     private final List<Row> rows;
 
     RangeMargins(StudyResult result, int plan, UnitSystem system) {
-        this.result = result;
         this.study = result.input();
-        this.plan = plan;
-        this.system = system;
+        this.words = new RangeWords(result, plan, system);
         this.rows = RouteAnswer.of(result, plan).stream().map(this::row).toList();
     }
 
@@ -61,23 +56,13 @@ final class RangeMargins {
     }
 
     private Row row(RouteAnswer answer) {
-        String route = study.duty().routes().get(answer.route()).name();
         if (answer.fit().isEmpty()) {
-            return new Row(route, null, null, "no electric bus listed can be judged here", answer);
+            return new Row(words.label(answer), null, null, RangeWords.NOT_JUDGED, answer);
         }
         RouteFit fit = answer.fit().get();
-        double whenNew = shown(fit.whenNew(midday()).marginKm());
-        double whenAged = shown(fit.whenAged(midday()).marginKm());
-        String label = route + " · " + study.types().get(fit.type()).name() + (answer.electric() ? "" : " °");
-        return new Row(label, whenNew, whenAged, note(whenNew, whenAged), answer);
-    }
-
-    private double shown(double km) {
-        return Unit.KILOMETRE.show(km, system);
-    }
-
-    private String unit() {
-        return Unit.KILOMETRE.symbol(system, study.currency());
+        double whenNew = words.shown(fit.whenNew(midday()).marginKm());
+        double whenAged = words.shown(fit.whenAged(midday()).marginKm());
+        return new Row(words.label(answer), whenNew, whenAged, note(whenNew, whenAged), answer);
     }
 
     private static String note(double whenNew, double whenAged) {
@@ -89,9 +74,7 @@ final class RangeMargins {
     }
 
     String caption() {
-        String habit = midday() ? "Charged overnight and between runs at the yard" : "Charged overnight only";
-        return habit + "; reserve " + Figures.percent(study.rules().reserveShare()) + " of the usable energy; plan “"
-                + result.plans().get(plan).name() + "”\n° no electric bus there in this plan; the best-fitting type is shown";
+        return words.caption();
     }
 
     String sentences() {
@@ -103,21 +86,21 @@ final class RangeMargins {
                 .append(" could be judged; ").append(passNew).append(" pass with a new pack and ").append(passAged)
                 .append(" with an aged one.");
         rows.forEach(r -> text.append(' ').append(r.label()).append(": ").append(r.note()).append('.'));
-        return text.append(" Distances in ").append(unit()).append('.').toString();
+        return text.append(" Distances in ").append(words.unit()).append('.').toString();
     }
 
     ChartData data() {
         List<List<Object>> cells = new ArrayList<>();
         for (Row row : rows) {
             List<Object> line = new ArrayList<>();
-            line.add(study.duty().routes().get(row.answer().route()).name());
+            line.add(words.route(row.answer()));
             line.add(row.answer().fit().map(f -> study.types().get(f.type()).name()).orElse(null));
             line.add(row.answer().electric() ? "yes" : "no");
             line.add(row.whenNew());
             line.add(row.whenAged());
             cells.add(line);
         }
-        String unit = " (" + unit() + ")";
+        String unit = " (" + words.unit() + ")";
         return new ChartData(List.of("Route", "Electric type", "Electric in the plan", "Margin with a new pack" + unit,
                 "Margin with an aged pack" + unit), cells);
     }

@@ -1,0 +1,53 @@
+package org.amberyard.charts;
+
+import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+
+/** Labels and captions that charts about the range of a plan's buses share. */
+final class RangeWords {
+    static final String NOT_JUDGED = "no electric bus listed can be judged here";
+
+    private final StudyResult result;
+    private final StudyInput study;
+    private final int plan;
+    private final UnitSystem system;
+
+    RangeWords(StudyResult result, int plan, UnitSystem system) {
+        this.result = result;
+        this.study = result.input();
+        this.plan = plan;
+        this.system = system;
+    }
+
+    /** The plan that a chart of a whole study shows: the first that is compared with the baseline, else the baseline. */
+    static int firstPlan(StudyResult result) {
+        return result.comparisons().isEmpty() ? result.input().baseline() : result.comparisons().get(0).plan();
+    }
+
+    String route(RouteAnswer answer) {
+        return study.duty().routes().get(answer.route()).name();
+    }
+
+    /** Route and type, with a ring where the plan has no electric bus there. */
+    String label(RouteAnswer answer) {
+        return route(answer) + answer.fit()
+                .map(f -> " · " + study.types().get(f.type()).name() + (answer.electric() ? "" : " °")).orElse("");
+    }
+
+    double shown(double km) {
+        return Unit.KILOMETRE.show(km, system);
+    }
+
+    String unit() {
+        return Unit.KILOMETRE.symbol(system, study.currency());
+    }
+
+    String caption() {
+        String habit = study.middayCharging() ? "Charged overnight and between runs at the yard" : "Charged overnight only";
+        return habit + "; reserve " + Figures.percent(study.rules().reserveShare()) + " of the usable energy; plan “"
+                + result.plans().get(plan).name() + "”\n° no electric bus there in this plan; the best-fitting type is shown";
+    }
+}
