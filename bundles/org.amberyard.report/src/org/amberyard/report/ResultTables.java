@@ -21,7 +21,8 @@ public final class ResultTables {
 
     static List<TableDefinition<?>> definitions() {
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
-                FleetTables.vehicleYears(), FleetTables.fleetEvents(), RouteTables.routeFit(), RouteTables.routeEnergy(),
+                FleetTables.vehicleYears(), FleetTables.fleetEvents(), RouteTables.routeFit(), RouteTables.routeEnergy(), OutlookTables.routeOutlook(),
+                OutlookTables.remedies(), OutlookTables.routeWeather(), OutlookTables.routeCalibration(),
                 YardTables.serviceByYear(), YardTables.emissionsByYear());
     }
 }

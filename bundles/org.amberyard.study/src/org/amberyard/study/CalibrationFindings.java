@@ -1,10 +1,14 @@
 package org.amberyard.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.amberyard.core.consumption.Calibration;
+import org.amberyard.core.duty.RouteCalibration;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleYear;
 import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
@@ -23,8 +27,24 @@ final class CalibrationFindings {
     }
 
     List<Finding> list() {
-        return result.baseline().fleet().inYear(0).stream()
-                .filter(v -> Math.abs(v.vehicle().fuelFactor() - 1) > FAR).map(this::finding).toList();
+        List<Finding> findings = new ArrayList<>(result.baseline().fleet().inYear(0).stream()
+                .filter(v -> Math.abs(v.vehicle().fuelFactor() - 1) > FAR).map(this::finding).toList());
+        for (int route = 0; route < study.getRoutes().size(); route++) {
+            Route of = study.getRoutes().get(route);
+            RouteCalibration calibration = result.duty().calibration(route);
+            calibration.electric().filter(Calibration::isSuspicious).ifPresent(c -> findings.add(finding(of, "energy", c)));
+            calibration.engine().filter(Calibration::isSuspicious).ifPresent(c -> findings.add(finding(of, "fuel", c)));
+        }
+        return List.copyOf(findings);
+    }
+
+    private static Finding finding(Route route, String subject, Calibration calibration) {
+        double error = calibration.rawErrorShare();
+        String text = String.format(Locale.ROOT, "On route %s the model says %.0f %% %s %s than was measured (%d %s), beyond the "
+                + "25 %% within which a calibration can be trusted; check the measurements, the route and the vehicle type.",
+                route.getName(), 100 * Math.abs(error), error > 0 ? "more" : "less", subject, calibration.pairs(),
+                calibration.pairs() == 1 ? "measurement" : "measurements");
+        return new Finding(Severity.WARNING, route, null, text);
     }
 
     private Finding finding(VehicleYear record) {

@@ -3,8 +3,11 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.Remedy;
 import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.plan.RouteOutlook;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.Vehicle;
@@ -19,12 +22,14 @@ final class RouteFindings {
     private final Study study;
     private final StudyInput input;
     private final PlanResult plan;
+    private final List<RouteOutlook> outlooks;
     private final List<Finding> findings = new ArrayList<>();
 
     RouteFindings(Study study, StudyResult result, int plan) {
         this.study = study;
         this.input = result.input();
         this.plan = result.plans().get(plan);
+        this.outlooks = result.outlooks().get(plan);
     }
 
     List<Finding> list() {
@@ -58,18 +63,17 @@ final class RouteFindings {
         findings.add(new Finding(severity, study.getBuses().get(place), null, text));
     }
 
-    /** Only remedies that have been evaluated are named. */
+    /** How many days fail, and the best remedy but for an engine; both were evaluated. */
     private String remedy(RouteFit fit) {
-        boolean midday = input.middayCharging();
-        if (!midday && fit.agedMidday().passes()) {
-            return "; charging between runs at the yard carries it to the end of the pack's service";
+        RouteOutlook outlook = outlooks.get(fit.route());
+        if (!outlook.answer().fit().equals(Optional.of(fit))) {
+            return "";
         }
-        if (!midday && fit.newMidday().passes()) {
-            return "; charging between runs at the yard carries it while the pack is new";
-        }
-        return plan.fits().best(fit.route(), midday).filter(best -> best.type() != fit.type() && best.whenNew(midday).passes())
-                .map(best -> "; " + input.types().get(best.type()).name() + " would keep " + distance(best.whenNew(midday).marginKm())
-                        + " above the reserve when new").orElse("");
+        String days = outlook.failingWhenAged().filter(d -> d.total() > 0)
+                .map(d -> "; with an aged pack on " + d.total() + (d.total() == 1 ? " day" : " days") + " a year").orElse("");
+        return days + outlook.remedies().stream().filter(r -> !r.measures().contains(Remedy.Measure.KEEP_ENGINE)).findFirst()
+                .map(r -> "; " + RemedyWords.of(input, r) + (r.cures() ? " cures it" : " brings " + distance(r.recoveredKm())
+                        + " more but does not cure it")).orElse("");
     }
 
     private String distance(double km) {

@@ -2,7 +2,9 @@ package org.amberyard.core.duty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /** What every route takes of every vehicle type whose body fits it: the first stage of a study. */
@@ -11,6 +13,7 @@ public final class DutyTable {
     private final List<List<Optional<RouteUse>>> uses;
     private final List<RouteCalibration> calibrations;
     private final List<EnergyUse> perKm;
+    private final Map<Variant, RouteUse> variants = new ConcurrentHashMap<>();
 
     private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses, List<RouteCalibration> calibrations) {
         this.input = input;
@@ -61,13 +64,26 @@ public final class DutyTable {
 
     /** A vehicle type on a route, to be driven in any weather. */
     public RouteDuty duty(int route, int vehicle) {
-        return duty(input, route, vehicle);
+        VehicleSpec spec = input.vehicles().get(vehicle);
+        return RouteDuty.of(input, input.routes().get(route), spec, calibrations.get(route).factor(spec));
     }
 
-    /** The same under other inputs, for example another habit of the yard; the calibration stays. */
-    public RouteDuty duty(DutyInput other, int route, int vehicle) {
-        VehicleSpec spec = other.vehicles().get(vehicle);
-        return RouteDuty.of(other, other.routes().get(route), spec, calibrations.get(route).factor(spec));
+    /**
+     * Use of an electric type on a route under another habit of the yard, or with a fuel-fired heater. What was asked once is
+     * kept, because remedies are asked again at every change of a price.
+     */
+    public RouteUse variant(int route, int vehicle, YardHabit habit, boolean fuelFired) {
+        return variants.computeIfAbsent(new Variant(route, vehicle, habit, fuelFired), this::drive);
+    }
+
+    private record Variant(int route, int vehicle, YardHabit habit, boolean fuelFired) {
+    }
+
+    private RouteUse drive(Variant asked) {
+        ElectricSpec own = (ElectricSpec) input.vehicles().get(asked.vehicle());
+        ElectricSpec spec = asked.fuelFired() ? own.withHeater(own.heater().fuelFired()) : own;
+        return RouteDuty.of(input.withHabit(asked.habit()), input.routes().get(asked.route()), spec,
+                calibrations.get(asked.route()).factor(spec)).use();
     }
 
     /** Average use per distance of a vehicle type over the routes that it fits, weighted by their distance per year. */

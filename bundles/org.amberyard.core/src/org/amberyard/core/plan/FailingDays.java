@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.amberyard.core.duty.BlockCheck;
@@ -16,6 +17,9 @@ import org.amberyard.core.duty.RouteDuty;
  * @param byMonth failing days from January to December
  */
 public record FailingDays(List<Integer> byMonth) {
+
+    /** No day fails. */
+    public static final FailingDays NONE = new FailingDays(Collections.nCopies(Climate.MONTHS, 0));
 
     public FailingDays {
         byMonth = List.copyOf(byMonth);

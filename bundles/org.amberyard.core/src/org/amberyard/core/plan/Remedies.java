@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.amberyard.core.duty.BlockCheck;
-import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.RouteUse;
-import org.amberyard.core.duty.VehicleSpec;
 import org.amberyard.core.duty.YardHabit;
 
 /**
@@ -102,7 +100,7 @@ public final class Remedies {
         ElectricSpec spec = fired ? electric.withHeater(electric.heater().fuelFired()) : electric;
         YardHabit habit = new YardHabit(study.middayCharging() || joined.contains(Remedy.Measure.MIDDAY_CHARGE),
                 study.duty().habit().precondition() || joined.contains(Remedy.Measure.PRECONDITION));
-        RouteUse driven = result.duty().duty(duty(spec, habit), fit.route(), fit.type()).use();
+        RouteUse driven = result.duty().variant(fit.route(), fit.type(), habit, fired);
         BlockCheck check = check(fit, habit.midday());
         BlockCheck.Outcome after = RouteFitting.worst(driven.designDays(), check, electric.battery(), fit.agedHealth()).outcome();
         if (fewerDoAsMuch(joined, after)) {
@@ -117,12 +115,6 @@ public final class Remedies {
         double recoveredKm = after.marginKm() - before.marginKm();
         return found.stream().filter(r -> joined.containsAll(r.measures()))
                 .anyMatch(r -> r.recoveredKm() > recoveredKm - NEGLIGIBLE_KM && (r.cures() || !after.passes()));
-    }
-
-    private DutyInput duty(ElectricSpec spec, YardHabit habit) {
-        List<VehicleSpec> vehicles = new ArrayList<>(study.duty().vehicles());
-        vehicles.set(fit.type(), spec);
-        return study.duty().withVehicles(vehicles).withHabit(habit);
     }
 
     private void addLargerPacks() {

@@ -25,7 +25,8 @@ public final class StudyEvaluation {
         for (PlanInput plan : study.plans()) {
             plans.add(PlanEvaluation.of(study, plan, duty, fits));
         }
-        return new StudyResult(study, duty, fits, plans, compared(study, plans));
+        StudyResult result = new StudyResult(study, duty, fits, plans, compared(study, plans), List.of());
+        return result.withOutlooks(new RouteOutlooks(result).all());
     }
 
     private static List<Comparison> compared(StudyInput study, List<PlanResult> plans) {

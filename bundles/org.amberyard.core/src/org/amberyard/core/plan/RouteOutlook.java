@@ -1,0 +1,20 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan means for one route, and what could be done where an electric bus fails it.
+ *
+ * @param answer the answer of the plan
+ * @param failingWhenNew days of a year that fail with a new pack; empty where no electric type is judged
+ * @param failingWhenAged the same with an aged pack
+ * @param remedies remedies where it fails with an aged pack, best first
+ */
+public record RouteOutlook(RouteAnswer answer, Optional<FailingDays> failingWhenNew, Optional<FailingDays> failingWhenAged,
+        List<Remedy> remedies) {
+
+    public RouteOutlook {
+        remedies = List.copyOf(remedies);
+    }
+}
