@@ -3,7 +3,6 @@ package org.amberyard.model.meta;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Many numbers in one text, separated by blanks, with a point for the decimals whatever the locale. */
@@ -11,7 +10,8 @@ public final class NumberSeries {
     /** More than a day of seconds; keeps a damaged text from filling the memory. */
     private static final int MOST = 100_000;
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    /** What keeps Java's own words, such as NaN and 0x1p3, from being read as numbers. */
+    private static final String LETTERS_OF_NUMBERS = "+-.eE";
 
     private NumberSeries() {
     }
@@ -34,10 +34,14 @@ public final class NumberSeries {
     }
 
     private static double number(String word, int place) {
-        if (!NUMBER.matcher(word).matches()) {
-            throw new NumberFormatException("number " + (place + 1) + " is “" + word + "”, which is no number");
+        try {
+            if (word.chars().allMatch(c -> c >= '0' && c <= '9' || LETTERS_OF_NUMBERS.indexOf(c) >= 0)) {
+                return Double.parseDouble(word);
+            }
+        } catch (NumberFormatException e) {
+            // told below, with its place
         }
-        return Double.parseDouble(word);
+        throw new NumberFormatException("number " + (place + 1) + " is “" + word + "”, which is no number");
     }
 
     /** The text of numbers, rounded to decimals. */
