@@ -15,6 +15,8 @@ import java.util.Locale;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.amberyard.core.plan.BusDay;
+import org.amberyard.core.plan.DayKind;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
@@ -28,7 +30,8 @@ class ChartExportTest {
     static List<Function<ChartTheme, Chart>> charts() {
         return List.of(t -> AnnualCostChart.of(RESULT, UnitSystem.US, t),
                 t -> CumulativeCostChart.of(RESULT, UnitSystem.US, t), t -> RangeMarginChart.of(RESULT, UnitSystem.US, t),
-                t -> RangeHeatMap.of(RESULT, UnitSystem.US, t));
+                t -> RangeHeatMap.of(RESULT, UnitSystem.US, t), t -> ChargeThroughDayChart.of(RESULT, 1,
+                        new BusDay.Asked(0, 8, 0, false, DayKind.COLDEST), UnitSystem.US, t));
     }
 
     private static byte[] png(Chart chart) throws IOException {

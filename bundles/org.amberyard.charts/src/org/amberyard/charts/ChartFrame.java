@@ -41,6 +41,13 @@ final class ChartFrame {
         return chart;
     }
 
+    /** A chart without a plot, which says why there is none. */
+    static JFreeChart without(String title, String reason, ChartTheme theme) {
+        XYPlot plot = new XYPlot();
+        style(plot, theme);
+        return around(plot, title, reason, theme);
+    }
+
     private static void style(TextTitle title, ChartTheme theme) {
         title.setPaint(theme.text());
         title.setHorizontalAlignment(HorizontalAlignment.LEFT);

@@ -64,6 +64,11 @@ public final class Figures {
         return pattern("0.#").format(100 * share) + " %";
     }
 
+    /** A share as a whole percentage: {@code 31 %}. */
+    public static String wholePercent(double share) {
+        return whole(100 * share) + " %";
+    }
+
     /** A number format that does not depend on where the program runs. */
     static DecimalFormat pattern(String pattern) {
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));

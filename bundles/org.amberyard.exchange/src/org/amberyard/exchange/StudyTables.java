@@ -22,6 +22,7 @@ final class StudyTables {
             StudyTable.of("climate", SitePackage.Literals.MONTH_CLIMATE, StudyPackage.Literals.STUDY__SITE,
                     SitePackage.Literals.SITE__CLIMATE),
             StudyTable.of("calendars", SitePackage.Literals.SERVICE_CALENDAR, StudyPackage.Literals.STUDY__CALENDARS),
+            StudyTable.of("traces", RoutesPackage.Literals.DRIVE_TRACE, StudyPackage.Literals.STUDY__TRACES),
             StudyTable.of("routes", RoutesPackage.Literals.ROUTE, StudyPackage.Literals.STUDY__ROUTES),
             StudyTable.of("runs", RoutesPackage.Literals.RUN, StudyPackage.Literals.STUDY__ROUTES,
                     RoutesPackage.Literals.ROUTE__RUNS),

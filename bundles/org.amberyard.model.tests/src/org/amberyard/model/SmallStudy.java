@@ -12,6 +12,7 @@ import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.Run;
@@ -101,6 +102,17 @@ public final class SmallStudy {
         log.setEnergyKwh(110);
         study.getConsumptionLogs().add(log);
         return log;
+    }
+
+    /** Adds a trace that is right in every respect: 100 m in 20 s, up and down by 3 m. */
+    public DriveTrace addTrace() {
+        DriveTrace trace = RoutesFactory.eINSTANCE.createDriveTrace();
+        trace.setName("Measured");
+        trace.setTimesS("0 10 20");
+        trace.setSpeedsMps("0 10 0");
+        trace.setElevationsM("100 103 100");
+        study.getTraces().add(trace);
+        return trace;
     }
 
     /** Adds a diesel type of a body type. */

@@ -32,6 +32,8 @@ public final class InputRegister {
     private static final String EVERY_FIELD = "*";
     /** Begins the source of a default that only stands in until the user's own value is entered. */
     private static final String NONE_OF_ITS_OWN = "none";
+    private static final int LONGEST_TEXT = 1000;
+    private static final int SHOWN_OF_LONG = 60;
 
     private final Study study;
     private final UnitSystem system;
@@ -97,12 +99,18 @@ public final class InputRegister {
         row.add(ElementNames.withKind(element));
         row.add(info.label());
         row.add(format.isNumber() && value instanceof Number number ? unit.show(number.doubleValue(), system)
-                : format.text(value));
+                : brief(format.text(value)));
         row.add(unit.symbol(system, currency));
         row.add(quality);
         row.add(source);
         row.add(note.map(SourceNote::getDate).orElse(null));
         return row;
+    }
+
+    /** The figures of a drive trace would drown the register; its beginning tells which one it is. */
+    private static String brief(String text) {
+        return text.length() <= LONGEST_TEXT ? text
+                : String.format(Locale.ROOT, "%s … (%,d characters)", text.substring(0, SHOWN_OF_LONG), text.length());
     }
 
     private static Optional<SourceNote> note(EObject element, String field) {

@@ -65,7 +65,7 @@ final class RouteCompiler {
         return new RunInput(run.getName(), run.getDepartureMin(), run.getDurationMin(), run.getDistanceKm(),
                 run.getStops(), run.getDwellS(), run.getMeanRiders(), run.getTopSpeedKmh(), run.getClimbM(),
                 run.getLayover() == Layover.YARD, run.getKind() == RunKind.SUMMER, days(run.getCalendar()),
-                Optional.empty());
+                Optional.ofNullable(run.getTrace()).map(TraceCompiler::compile));
     }
 
     private static List<Integer> days(ServiceCalendar c) {

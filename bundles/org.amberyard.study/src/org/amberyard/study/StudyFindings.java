@@ -1,20 +1,25 @@
 package org.amberyard.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 import org.amberyard.model.validation.StudyValidation;
 
-/** What the rules of the model find in a study, worded in the study's own units. */
+/** What is found in a study before it is computed, worded in the study's own units. */
 public final class StudyFindings {
     private StudyFindings() {
     }
 
-    /** Findings in the order of the study. */
+    /** Findings of the rules of the model in the order of the study; a study without errors is looked at further. */
     public static List<Finding> of(Study study) {
-        return new StudyValidation((feature, owner, value) -> FieldFormat.of(feature, study).textWithUnit(value))
-                .check(study);
+        List<Finding> findings = new ArrayList<>(
+                new StudyValidation((feature, owner, value) -> FieldFormat.of(feature, study).textWithUnit(value)).check(study));
+        if (canEvaluate(findings)) {
+            findings.addAll(TraceFindings.of(study));
+        }
+        return List.copyOf(findings);
     }
 
     /** True when nothing found keeps the study from being evaluated. */

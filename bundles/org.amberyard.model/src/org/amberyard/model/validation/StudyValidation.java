@@ -13,7 +13,7 @@ public final class StudyValidation {
     private static final List<Rule> RULES = List.of(
             new RequiredRule(), new RangeRule(), new UniqueNameRule(), new OwnStudyRule(),
             new ClimateRule(), new CalendarRule(),
-            new RunOrderRule(), new RunClockRule(), new RunMotionRule(),
+            new RunOrderRule(), new RunClockRule(), new RunMotionRule(), new DriveTraceRule(),
             new VehicleTypeRule(), new ConsumptionCurveRule(), new EnergyModelRule(),
             new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
             new LogEnergyRule(), new LogUseRule(),

@@ -1,0 +1,32 @@
+package org.amberyard.charts;
+
+import java.text.FieldPosition;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
+
+/** Writes minutes after midnight as a clock: {@code 6:05}; beyond a day the clock starts again. */
+final class ClockTickFormat extends NumberFormat {
+    private static final long serialVersionUID = 1L;
+    private static final int DAY_MIN = 1440;
+
+    /** The clock at a minute, rounded to the whole minute. */
+    static String clock(double minute) {
+        long whole = Math.floorMod(Math.round(minute), (long) DAY_MIN);
+        return whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
+    }
+
+    @Override
+    public StringBuffer format(double number, StringBuffer to, FieldPosition position) {
+        return to.append(clock(number));
+    }
+
+    @Override
+    public StringBuffer format(long number, StringBuffer to, FieldPosition position) {
+        return format((double) number, to, position);
+    }
+
+    @Override
+    public Number parse(String source, ParsePosition position) {
+        throw new UnsupportedOperationException("Labels of an axis are not read back");
+    }
+}
