@@ -42,7 +42,8 @@ class ResultFolderTest {
         Files.writeString(second.resolve("results.json"), "old");
         List<Path> written = ResultFolder.write(result, inputs, UnitSystem.US, first);
         ResultFolder.write(result, inputs, UnitSystem.US, second);
-        assertEquals(1 + 10 + 1 + 3 * 3, written.size());
+        int tables = ResultTables.of(result, UnitSystem.US).size();
+        assertEquals(1 + tables + 1 + 3 * 3, written.size(), "json, tables, inputs, and each chart as SVG, PNG and data");
         assertEquals(written.stream().sorted().toList(), files(first));
         for (Path file : written) {
             assertTrue(Files.size(file) > 0);

@@ -9,6 +9,8 @@ interface ColumnUnit {
     ColumnUnit NONE = of(Unit.NONE, "");
     /** Number of things. */
     ColumnUnit COUNT = of(Unit.COUNT, "count");
+    /** A factor. */
+    ColumnUnit TIMES = of(Unit.ONE, "times");
     /** Calendar years. */
     ColumnUnit CALENDAR = of(Unit.CALENDAR, "calendar year");
     /** Kilograms of greenhouse gas, shown in tonnes. */

@@ -118,11 +118,11 @@ final class OutlookTables {
         return new TableDefinition<>("route_calibration", "Calibration by measurements", OfCalibration::all)
                 .text("route", "Route", "Name of the route.", OfCalibration::route)
                 .text("of", "Of", "Energy of electric buses, or fuel of buses with an engine.", OfCalibration::subject)
-                .number("factor", "Multiplier", Unit.ONE, "Measured over modelled; the model's energy is multiplied by it.",
+                .number("factor", "Multiplier", ColumnUnit.TIMES, "Measured over modelled; the model's energy is multiplied by it.",
                         r -> r.calibration().factor())
-                .optional("factor_low", "Multiplier, low", Unit.ONE,
+                .optional("factor_low", "Multiplier, low", ColumnUnit.TIMES,
                         "Lower end of its 95 % confidence; no figure from one measurement.", r -> bound(r.calibration(), false))
-                .optional("factor_high", "Multiplier, high", Unit.ONE,
+                .optional("factor_high", "Multiplier, high", ColumnUnit.TIMES,
                         "Upper end of its 95 % confidence; no figure from one measurement.", r -> bound(r.calibration(), true))
                 .number("raw_error", "Error of the model before", Unit.SHARE,
                         "Modelled over measured less one, before calibration.", r -> r.calibration().rawErrorShare())

@@ -41,7 +41,7 @@ import org.amberyard.core.plan.VehicleTypeInput;
 /** Invented districts of any size; all figures are made up. */
 public final class SampleDistrict {
     private static final double SHORTEST_RUN_KM = 12;
-    private static final double LONGEST_RUN_KM = 62;
+    private static final double LONGEST_RUN_KM = 78;
     private static final List<Integer> SCHOOL_DAYS = List.of(19, 18, 20, 19, 21, 8, 0, 4, 20, 21, 17, 14);
 
     private final int routes;
