@@ -77,12 +77,12 @@ public final class ChartTheme {
         return groups.get(group.ordinal());
     }
 
-    /** Colour of a plan by its place in the study. */
+    /** Colour of a plan by its place in the study; of a line by its place where a chart shows no plans. */
     public Color plan(int place) {
         return plans.get(place % plans.size());
     }
 
-    /** Line of a plan by its place in the study; dashes repeat later than colours do. */
+    /** Line of a plan, or of whatever {@link #plan} colours, by its place; dashes repeat later than colours do. */
     public Stroke planStroke(int place) {
         float[] dash = DASHES.get((place + place / plans.size()) % DASHES.size());
         return dash.length == 0 ? new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)

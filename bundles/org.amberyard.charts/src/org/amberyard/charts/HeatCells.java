@@ -39,13 +39,16 @@ final class HeatCells extends XYBlockRenderer {
     }
 
     @Override
-    public void drawItem(Graphics2D graphics, XYItemRendererState state, Rectangle2D area, PlotRenderingInfo info, XYPlot plot,
-            ValueAxis months, ValueAxis routes, XYDataset dataset, int series, int item, CrosshairState crosshair, int pass) {
-        Rectangle2D cell = cell(area, plot, months, routes, dataset.getXValue(series, item), dataset.getYValue(series, item));
+    public void drawItem(Graphics2D graphics, XYItemRendererState state, Rectangle2D area, PlotRenderingInfo info,
+            XYPlot plot, ValueAxis months, ValueAxis routes, XYDataset dataset, int series, int item,
+            CrosshairState crosshair, int pass) {
+        Rectangle2D cell = cell(area, plot, months, routes, dataset.getXValue(series, item),
+                dataset.getYValue(series, item));
         fill(graphics, cell, cells.get(item).standing());
         write(graphics, cell, item);
         if (info != null && info.getOwner().getEntityCollection() != null) {
-            addEntity(info.getOwner().getEntityCollection(), cell, dataset, series, item, cell.getCenterX(), cell.getCenterY());
+            addEntity(info.getOwner().getEntityCollection(), cell, dataset, series, item, cell.getCenterX(),
+                    cell.getCenterY());
         }
     }
 
