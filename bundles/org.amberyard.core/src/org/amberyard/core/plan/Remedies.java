@@ -58,9 +58,17 @@ public final class Remedies {
         Remedies remedies = new Remedies(result, plan, fit);
         remedies.addMeasures();
         remedies.addLargerPacks();
-        remedies.addSwap();
+        if (remedies.serves()) {
+            remedies.addSwap();
+        }
         remedies.addEngine();
         return remedies.found.stream().sorted(BEST_FIRST).toList();
+    }
+
+    /** True when a bus of the type serves the route at the end of the study; only then is there a bus to change places. */
+    private boolean serves() {
+        return plan.fleet().inYear(study.years() - 1).stream().anyMatch(v -> v.vehicle().type() == fit.type()
+                && study.buses().get(v.place()).route().equals(OptionalInt.of(fit.route())));
     }
 
     private RouteUse use(int route, int vehicle) {
