@@ -27,13 +27,17 @@ record CsvSheet(String file, List<String> header, List<List<String>> rows) {
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     static CsvSheet read(Path path, List<ImportProblem> problems) {
+        return read(path, ',', problems);
+    }
+
+    static CsvSheet read(Path path, char separator, List<ImportProblem> problems) {
         String file = path.getFileName().toString();
         try {
             if (Files.size(path) > MOST_BYTES) {
                 return failed(file, problems, "The file is larger than 32 MiB; split it or remove what is not needed.");
             }
             try (BufferedReader reader = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
-                return sheet(file, FORMAT.parse(reader), problems);
+                return sheet(file, FORMAT.builder().setDelimiter(separator).get().parse(reader), problems);
             }
         } catch (IOException e) {
             return unreadable(file, problems, e);

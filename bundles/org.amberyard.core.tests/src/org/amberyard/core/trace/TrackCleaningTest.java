@@ -42,7 +42,7 @@ class TrackCleaningTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.05,1", "0.3,2", "1,3", "2,4", "3,5", "3,6"})
+    @CsvSource({"0.05,1", "0.3,2", "1,3", "2,4", "3,5", "3,6", "5,7"})
     void scatteringPositionsGiveDistanceAndWork(double scatterM, long seed) throws UnusableTrackException {
         MadeDrive drive = MadeDrive.of(seed, 30);
         CleanedTrack cleaned = TrackCleaning.clean(new Track(drive.positions(scatterM, 1, seed)));
@@ -189,6 +189,20 @@ class TrackCleaningTest {
         assertEquals(new GapTotal(1, 16), cleaned.report().gaps().bridged());
         assertEquals(160, cleaned.report().gaps().bridgedM(), 1e-9);
         assertEquals(1800, cleaned.trace().distanceM(), 1);
+    }
+
+    @Test
+    void burstsOfPointsBetweenLongGapsAreNoTrouble() throws UnusableTrackException {
+        MadeDrive drive = MadeDrive.of(12, 30);
+        List<TrackPoint> points = new ArrayList<>(drive.positions(0.3, 1, 12));
+        double startS = drive.seconds() + 60;
+        for (int i = 0; i < 6; i++) {
+            TrackPoint last = points.get(points.size() - 1);
+            points.add(new TrackPoint(startS + 0.05 * i, last.latitudeDeg(), last.longitudeDeg(), Double.NaN, Double.NaN));
+        }
+        CleanedTrack cleaned = TrackCleaning.clean(new Track(points));
+        assertEquals(1, cleaned.report().gaps().standing().count());
+        assertEquals(drive.truth().distanceM(), cleaned.trace().distanceM(), 0.01 * drive.truth().distanceM());
     }
 
     @Test

@@ -10,17 +10,21 @@ import java.util.List;
  * its whole climb.
  */
 final class DeadBand {
-    /** Height of the band, m; twice what a smoothed receiver's elevation wavers by, by trial. */
-    private static final double BAND_M = 4;
-
     private final double[] profileM;
+    private final double bandM;
 
-    private DeadBand(double[] profileM) {
+    private DeadBand(double[] profileM, double bandM) {
         this.profileM = profileM;
+        this.bandM = bandM;
     }
 
-    static double[] applied(double[] profileM) {
-        DeadBand band = new DeadBand(profileM);
+    /**
+     * A profile without its small ups and downs.
+     *
+     * @param bandM height of the band, m
+     */
+    static double[] applied(double[] profileM, double bandM) {
+        DeadBand band = new DeadBand(profileM, bandM);
         double[] kept = profileM.clone();
         List<Integer> turns = band.turns();
         for (int i = 1; i < turns.size(); i++) {
@@ -38,12 +42,12 @@ final class DeadBand {
         for (int i = 1; i < profileM.length; i++) {
             high = profileM[i] > profileM[high] ? i : high;
             low = profileM[i] < profileM[low] ? i : low;
-            if (direction >= 0 && profileM[high] - profileM[i] >= BAND_M) {
+            if (direction >= 0 && profileM[high] - profileM[i] >= bandM) {
                 turns.add(high);
                 direction = -1;
                 low = i;
                 high = i;
-            } else if (direction <= 0 && profileM[i] - profileM[low] >= BAND_M) {
+            } else if (direction <= 0 && profileM[i] - profileM[low] >= bandM) {
                 turns.add(low);
                 direction = 1;
                 high = i;

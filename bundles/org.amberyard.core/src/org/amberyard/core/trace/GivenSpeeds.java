@@ -53,7 +53,7 @@ final class GivenSpeeds implements SpeedSource {
         LocalFit fit = new LocalFit(timeS, speedMps, halfWidthS());
         double[] smoothed = new double[speedMps.length];
         for (int i = 0; i < smoothed.length; i++) {
-            smoothed[i] = Math.max(0, fit.at(i).value());
+            smoothed[i] = Math.max(0, fit.fit(i).value());
         }
         return smoothed;
     }

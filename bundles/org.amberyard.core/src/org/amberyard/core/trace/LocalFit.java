@@ -2,12 +2,12 @@ package org.amberyard.core.trace;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.QRDecomposition;
 
 /**
- * A cubic fitted by least squares to the figures around a moment; its value and its slope there are the smoothed figure and
- * its rate (local regression after A. Savitzky and M. J. E. Golay, "Smoothing and Differentiation of Data by Simplified
- * Least Squares Procedures", Analytical Chemistry 36, 1964, from memory, here for times at any distance).
+ * A cubic fitted by least squares to the figures around a moment, or a place; its value and its slope there are the smoothed
+ * figure and its rate (local regression after A. Savitzky and M. J. E. Golay, "Smoothing and Differentiation of Data by
+ * Simplified Least Squares Procedures", Analytical Chemistry 36, 1964, from memory, here for moments at any distance).
  *
  * <p>A cubic follows accelerating and braking, which a straight line over the same window would blunt. Near the ends, where
  * figures stand on one side only, a straight line is fitted, because a cubic would run wild.
@@ -16,44 +16,45 @@ final class LocalFit {
     private static final int CUBIC = 4;
     private static final int LINE = 2;
 
-    private final double[] timeS;
+    private final double[] at;
     private final double[] figure;
-    private final double halfWidthS;
+    private final double reach;
 
     /**
-     * @param timeS times, rising strictly
-     * @param figure figure at each time
-     * @param halfWidthS how far the window reaches to either side, s
+     * @param at times in s or places in m, rising strictly
+     * @param figure figure at each
+     * @param reach how far the window reaches to either side, s or m
      */
-    LocalFit(double[] timeS, double[] figure, double halfWidthS) {
-        this.timeS = timeS;
+    LocalFit(double[] at, double[] figure, double reach) {
+        this.at = at;
         this.figure = figure;
-        this.halfWidthS = halfWidthS;
+        this.reach = reach;
     }
 
     /** Value and slope at a point. */
     record Result(double value, double slope) {
     }
 
-    Result at(int point) {
+    Result fit(int point) {
         int from = point;
         int to = point;
-        while (from > 0 && timeS[point] - timeS[from - 1] <= halfWidthS) {
+        while (from > 0 && at[point] - at[from - 1] <= reach) {
             from--;
         }
-        while (to < timeS.length - 1 && timeS[to + 1] - timeS[point] <= halfWidthS) {
+        while (to < at.length - 1 && at[to + 1] - at[point] <= reach) {
             to++;
         }
         int terms = Math.min(point - from, to - point) >= (to - from + 1) / 4 ? CUBIC : LINE;
-        return fit(point, from, to, Math.min(terms, to - from + 1));
+        return from == to ? new Result(figure[point], 0) : fitted(point, from, to, Math.min(terms, to - from + 1));
     }
 
-    /** Normal equations in the time over the half width, which keeps them well conditioned. */
-    private Result fit(int point, int from, int to, int terms) {
+    /** Normal equations in units of the window, which keeps them well conditioned. */
+    private Result fitted(int point, int from, int to, int terms) {
+        double unit = Math.max(at[point] - at[from], at[to] - at[point]);
         double[] powers = new double[2 * terms - 1];
         double[] moments = new double[terms];
         for (int i = from; i <= to; i++) {
-            double x = (timeS[i] - timeS[point]) / halfWidthS;
+            double x = (at[i] - at[point]) / unit;
             double power = 1;
             for (int k = 0; k < powers.length; k++) {
                 powers[k] += power;
@@ -64,7 +65,7 @@ final class LocalFit {
             }
         }
         double[] coefficients = solve(powers, moments);
-        return new Result(figure[point] + coefficients[0], terms > 1 ? coefficients[1] / halfWidthS : 0);
+        return new Result(figure[point] + coefficients[0], coefficients[1] / unit);
     }
 
     private static double[] solve(double[] powers, double[] moments) {
@@ -72,7 +73,7 @@ final class LocalFit {
         for (int row = 0; row < matrix.length; row++) {
             System.arraycopy(powers, row, matrix[row], 0, matrix.length);
         }
-        return new LUDecomposition(new Array2DRowRealMatrix(matrix, false)).getSolver()
+        return new QRDecomposition(new Array2DRowRealMatrix(matrix, false)).getSolver()
                 .solve(new ArrayRealVector(moments, false)).toArray();
     }
 }

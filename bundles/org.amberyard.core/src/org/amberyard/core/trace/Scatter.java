@@ -31,6 +31,19 @@ final class Scatter {
         return of(both);
     }
 
+    /** Standard error of figures that follow each other evenly, in their own unit; 0 for fewer than four. */
+    static double even(double[] figures) {
+        double[] sizes = new double[Math.max(0, figures.length - 3)];
+        for (int i = 0; i < sizes.length; i++) {
+            sizes[i] = thirdDifference(figures[i], figures[i + 1], figures[i + 2], figures[i + 3]);
+        }
+        return of(sizes);
+    }
+
+    private static double thirdDifference(double a, double b, double c, double d) {
+        return Math.abs(d - 3 * c + 3 * b - a);
+    }
+
     /** Standard error of a speed, m/s; 0 when no four points lie close enough in time. */
     static double speedMps(List<TrackPoint> points) {
         return of(sizes(points, TrackPoint::speedMps));
@@ -42,7 +55,7 @@ final class Scatter {
         for (int i = 0; i + 3 < points.size(); i++) {
             if (points.get(i + 3).timeS() - points.get(i).timeS() <= LONGEST_S) {
                 double[] y = points.subList(i, i + 4).stream().mapToDouble(figure).toArray();
-                sizes[count++] = Math.abs(y[3] - 3 * y[2] + 3 * y[1] - y[0]);
+                sizes[count++] = thirdDifference(y[0], y[1], y[2], y[3]);
             }
         }
         return Arrays.copyOf(sizes, count);

@@ -1,0 +1,111 @@
+package org.amberyard.exchange;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.amberyard.core.trace.Track;
+import org.amberyard.core.trace.TrackPoint;
+
+/**
+ * Reads a logged drive from a GPX 1.1 file (topografix.com/GPX/1/1): position, time and elevation of the points of its
+ * tracks, segment after segment. Waypoints and routes have no drive in them, and extensions differ from device to device;
+ * both are passed over. Document types and entities are refused.
+ */
+public final class TraceGpx {
+    static final int MOST_POINTS = 1_000_000;
+    private static final long MOST_BYTES = 512L * 1024 * 1024;
+    private static final String NAMESPACE = "http://www.topografix.com/GPX/1/1";
+
+    private final String file;
+    private final ProblemList problems;
+    private final List<TrackPoint> points = new ArrayList<>();
+
+    private TraceGpx(String file) {
+        this.file = file;
+        this.problems = new ProblemList(file);
+    }
+
+    /**
+     * The track in a file.
+     *
+     * @throws ImportException when anything in the file is not understood
+     */
+    public static Track read(Path path) throws ImportException {
+        TraceGpx gpx = new TraceGpx(path.getFileName().toString());
+        gpx.readFile(path);
+        if (gpx.problems.isEmpty() && gpx.points.isEmpty()) {
+            gpx.problems.add(0, "", "The file holds no points of a track (trk, trkseg, trkpt).");
+        }
+        gpx.problems.refuseIfAny();
+        return Tracks.of(gpx.points, gpx.file);
+    }
+
+    private void readFile(Path path) {
+        try {
+            if (Files.size(path) > MOST_BYTES) {
+                problems.add(0, "", "The file is larger than 512 MiB; cut it into single drives.");
+                return;
+            }
+            try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
+                readXml(factory().createXMLStreamReader(in));
+            }
+        } catch (XMLStreamException e) {
+            problems.add(e.getLocation() == null ? 0 : e.getLocation().getLineNumber(), "",
+                    "The file is not XML, or it is damaged there.");
+        } catch (IOException e) {
+            problems.add(0, "", "The file cannot be read: " + e.getMessage());
+        }
+    }
+
+    private static XMLInputFactory factory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        return factory;
+    }
+
+    private void readXml(XMLStreamReader xml) throws XMLStreamException {
+        if (toRoot(xml)) {
+            while (xml.hasNext() && points.size() <= MOST_POINTS) {
+                if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("trkpt")) {
+                    new GpxPoint(xml, problems).read().ifPresent(this::add);
+                }
+            }
+        }
+        if (points.size() > MOST_POINTS) {
+            problems.add(0, "", "The file has more than 1,000,000 points; cut it into single drives.");
+        }
+    }
+
+    private boolean toRoot(XMLStreamReader xml) throws XMLStreamException {
+        while (xml.next() != XMLStreamConstants.START_ELEMENT) {
+            if (xml.getEventType() == XMLStreamConstants.DTD) {
+                problems.add(xml.getLocation().getLineNumber(), "", "The file declares a document type (DOCTYPE). GPX files "
+                        + "never need one; such a declaration can pull in other files or fill the memory.");
+                return false;
+            }
+        }
+        boolean gpx = xml.getLocalName().equals("gpx") && NAMESPACE.equals(xml.getNamespaceURI());
+        if (!gpx) {
+            problems.add(xml.getLocation().getLineNumber(), "", "The file is no GPX 1.1 but begins with “"
+                    + xml.getLocalName() + "” of " + (xml.getNamespaceURI() == null ? "no namespace" : xml.getNamespaceURI())
+                    + "; export it as GPX 1.1.");
+        }
+        return gpx;
+    }
+
+    private void add(GpxPoint.Placed placed) {
+        if (!points.isEmpty() && placed.point().timeS() < points.get(points.size() - 1).timeS()) {
+            problems.add(placed.line(), "time", "The time is earlier than that of the point before.");
+        }
+        points.add(placed.point());
+    }
+}
