@@ -6,7 +6,10 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.duty.VehicleSpec;
 import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfFit;
@@ -60,6 +63,8 @@ final class RouteTables {
         return new TableDefinition<>("route_energy", "What routes take in a year", OfUse::all)
                 .text("route", "Route", "Name of the route.", r -> r.result().input().duty().routes().get(r.route()).name())
                 .text("type", "Type", "Vehicle type.", r -> r.result().input().types().get(r.type()).name())
+                .text("energy_model", "Energy model", "How the energy was found: physics, or the type's consumption curve; and "
+                        + "whether measurements calibrate it.", RouteTables::energyModel)
                 .number("distance", "Distance", Unit.KILOMETRE, "Distance in a year of service.", r -> year(r).km())
                 .optional("energy_per_distance", "Energy per distance", Unit.KWH_PER_KM,
                         "Net battery energy over distance; no figure for an engine bus.",
@@ -99,6 +104,14 @@ final class RouteTables {
                         r -> perKm(r, !r.electric(), year(r).fuelL()))
                 .number("heater_fuel", "Heater fuel", Unit.LITRE, "Fuel of a fuel-fired heater.",
                         r -> year(r).heaterFuelL());
+    }
+
+    private static String energyModel(OfUse row) {
+        VehicleSpec vehicle = row.result().input().types().get(row.type()).spec();
+        boolean curve = row.result().input().duty().routes().get(row.route()).energyModel() == EnergyModel.CURVE
+                && vehicle instanceof ElectricSpec electric && electric.curve().isPresent();
+        boolean calibrated = row.result().duty().calibration(row.route()).factor(vehicle) != 1;
+        return (curve ? "consumption curve" : "physics") + (calibrated ? ", calibrated" : "");
     }
 
     private static EnergyUse year(OfUse row) {

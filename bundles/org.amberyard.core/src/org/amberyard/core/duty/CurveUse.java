@@ -7,11 +7,11 @@ final class CurveUse {
     private CurveUse() {
     }
 
-    static EnergyUse of(ConsumptionCurve curve, double km, double hours, double airC, double gridKwh) {
+    static EnergyUse of(ConsumptionCurve curve, double km, double hours, double airC, BusHeat.Stand before) {
         double drivingKwh = curve.drivingKwh(km, airC);
         double heatKwh = curve.heatKwh(hours, airC);
         double coolingKwh = curve.coolingKwh(hours, airC);
         EnergyCauses causes = new EnergyCauses(0, 0, 0, 0, 0, 0, 0, heatKwh, coolingKwh, 0, drivingKwh);
-        return new EnergyUse(km, hours, causes.totalKwh(), 0, causes, gridKwh, 0, 0, 0);
+        return new EnergyUse(km, hours, causes.totalKwh(), 0, causes, before.gridKwh(), 0, before.fuelL(), 0);
     }
 }

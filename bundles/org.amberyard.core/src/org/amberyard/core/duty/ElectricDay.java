@@ -86,15 +86,15 @@ final class ElectricDay {
         }
 
         private DayBlock.Leg leg(RunWork run, BusHeat.Stand before) {
-            UseSum sum = new UseSum();
-            sum.addHeat(0, before.fuelL());
-            EnergyUse use = curve.isPresent() ? byCurve(run, before.gridKwh()) : byPhysics(run, sum, before.gridKwh());
+            EnergyUse use = curve.isPresent() ? byCurve(run, before) : byPhysics(run, before);
             RunInput plan = run.run();
-            return new DayBlock.Leg(plan.name(), plan.departureMin(), arrivalMin(run),
-                    plan.yardAfter(), run.airC(), use, heat.packC(), before.lastKw());
+            return new DayBlock.Leg(plan.name(), plan.departureMin(), arrivalMin(run), plan.yardAfter(),
+                    run.airC(), use, heat.packC(), before.lastKw());
         }
 
-        private EnergyUse byPhysics(RunWork run, UseSum sum, double gridKwh) {
+        private EnergyUse byPhysics(RunWork run, BusHeat.Stand before) {
+            UseSum sum = new UseSum();
+            sum.addHeat(0, before.fuelL());
             HeatBalance cabin = vehicle.body().cabin().driving(run.drive().stopsPerHour());
             List<RunDrive.Piece> pieces = run.drive().pieces();
             for (int place = 0; place < pieces.size(); place++) {
@@ -102,7 +102,7 @@ final class ElectricDay {
                     drive(run, place, Math.min(1, left), cabin, sum);
                 }
             }
-            return sum.toUse(run.run().distanceKm(), run.drive().hours(), gridKwh, 0).calibrated(factor);
+            return sum.toUse(run.run().distanceKm(), run.drive().hours(), before.gridKwh(), 0).calibrated(factor);
         }
 
         private void drive(RunWork run, int place, double times, HeatBalance cabin, UseSum sum) {
@@ -135,8 +135,8 @@ final class ElectricDay {
             return sum.drawnKwh() - before;
         }
 
-        private EnergyUse byCurve(RunWork run, double gridKwh) {
-            EnergyUse use = CurveUse.of(curve.orElseThrow(), run.run().distanceKm(), run.drive().hours(), run.airC(), gridKwh)
+        private EnergyUse byCurve(RunWork run, BusHeat.Stand before) {
+            EnergyUse use = CurveUse.of(curve.orElseThrow(), run.run().distanceKm(), run.drive().hours(), run.airC(), before)
                     .calibrated(factor);
             heat.cabinAtSetpoint();
             heat.holdPack(run.airC(), 0, run.drive().hours());
