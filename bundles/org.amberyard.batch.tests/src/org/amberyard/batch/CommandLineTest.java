@@ -1,5 +1,6 @@
 package org.amberyard.batch;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Set;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.Cautions;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -96,8 +98,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",
@@ -205,5 +207,37 @@ class CommandLineTest {
         assertTrue(err().contains("“import” takes a folder and a study but got 1 (csv)"), err());
         assertEquals(2, run("import", "nowhere", "made.amberyard"));
         assertTrue(err().contains("where there is no folder"), err());
+    }
+
+    @Test
+    void importTraceAddsADriveAndSaysWhatWasDone() throws Exception {
+        Path schedule = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/drive-schedules/epa_hd_udds.csv")
+                .toAbsolutePath();
+        assertEquals(0, run("import-trace", STUDY, schedule.toString(), "--run", "R02/PM"), err());
+        assertTrue(out().startsWith("1,061 points were read."), out());
+        assertTrue(out().contains("The drive is 5.55 mi long and takes 17.7 min: mean 18.9 mph"), out());
+        assertTrue(out().contains("Drive trace “epa_hd_udds” is in the study."), out());
+        assertTrue(out().contains("Run PM of route R02: distance is "), out());
+        assertEquals(0, run("import-trace", STUDY, schedule.toString()), err());
+        Study study = StudyFile.load(folder.resolve(STUDY));
+        List<String> names = study.getTraces().stream().map(DriveTrace::getName).filter(n -> n.startsWith("epa")).toList();
+        assertEquals(List.of("epa_hd_udds", "epa_hd_udds 2"), names);
+        assertEquals("epa_hd_udds", study.getRoutes().get(1).getRuns().get(1).getTrace().getName());
+        assertEquals(0, run("check", STUDY), out());
+    }
+
+    @Test
+    void importTraceChangesNothingWhenItIsRefused() throws IOException {
+        byte[] before = Files.readAllBytes(folder.resolve(STUDY));
+        Files.writeString(folder.resolve("log.csv"), "time_s,speed_mps\n0,0\n1,fast\n");
+        assertEquals(2, run("import-trace", STUDY, "log.csv"));
+        assertTrue(err().contains("log.csv, row 3, column “speed_mps”: “fast” must be a number, 0 to 100 m/s."), err());
+        assertEquals(2, run("import-trace", STUDY, "nowhere.gpx"));
+        assertTrue(err().contains("FILE is " + folder.resolve("nowhere.gpx") + ", where there is no file"), err());
+        assertEquals(2, run("import-trace", STUDY, "log.csv", "--run", "R02/XM"));
+        assertTrue(err().contains("--run is R02/XM, which is no run of the study; give ROUTE/RUN, such as R01/AM."), err());
+        assertEquals(2, run("import-trace", STUDY));
+        assertTrue(err().contains("“import-trace” takes a study and a file but got 1 (" + STUDY + ")"), err());
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve(STUDY)));
     }
 }

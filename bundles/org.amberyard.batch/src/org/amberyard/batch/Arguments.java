@@ -7,6 +7,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** What follows a verb: files and folders, and options. */
@@ -66,15 +67,28 @@ final class Arguments {
 
     /** The paths of a folder to read and a study to write. */
     FolderAndStudy folderAndStudy(Path folder) throws WrongUse {
-        if (operands.size() != 2) {
-            throw new WrongUse("“" + verb.name() + "” takes a folder and a study but got " + given() + ": " + verb.usage()
-                    + ".");
-        }
+        checkTwo("a folder and a study");
         return new FolderAndStudy(path("FOLDER", operands.get(0), folder), path("STUDY", operands.get(1), folder));
+    }
+
+    /** The paths of a study to change and a file to read. */
+    StudyAndFile studyAndFile(Path folder) throws WrongUse {
+        checkTwo("a study and a file");
+        return new StudyAndFile(path("STUDY", operands.get(0), folder), path("FILE", operands.get(1), folder));
+    }
+
+    private void checkTwo(String what) throws WrongUse {
+        if (operands.size() != 2) {
+            throw new WrongUse("“" + verb.name() + "” takes " + what + " but got " + given() + ": " + verb.usage() + ".");
+        }
     }
 
     /** A folder and a study. */
     record FolderAndStudy(Path folder, Path study) {
+    }
+
+    /** A study and a file. */
+    record StudyAndFile(Path study, Path file) {
     }
 
     private String given() {
@@ -87,6 +101,11 @@ final class Arguments {
             throw new WrongUse("Option " + option + " is missing: " + verb.usage() + ".");
         }
         return path(option, options.get(option), folder);
+    }
+
+    /** The value of an option that may be left out. */
+    Optional<String> value(String option) {
+        return Optional.ofNullable(options.get(option));
     }
 
     private static Path path(String argument, String value, Path folder) throws WrongUse {

@@ -17,7 +17,7 @@ public final class CommandLine {
 
     /** With the verbs of the program. */
     public CommandLine() {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb()));
+        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb()));
     }
 
     CommandLine(List<Verb> verbs) {

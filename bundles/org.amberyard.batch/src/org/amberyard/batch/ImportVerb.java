@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.StudyFolderImport;
-import org.amberyard.model.io.StudyFile;
-import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.study.StudyFindings;
@@ -44,7 +42,7 @@ final class ImportVerb implements Verb {
         Study study = read(paths.folder());
         List<Finding> findings = StudyFindings.of(study);
         FindingsText.print(findings, console.err());
-        save(study, paths.study());
+        StudyArgument.save(study, paths.study());
         console.out().println("“" + study.getName() + "” is in " + paths.study());
         return StudyFindings.canEvaluate(findings) ? ExitCode.DONE : ExitCode.WRONG_USE;
     }
@@ -54,14 +52,6 @@ final class ImportVerb implements Verb {
             return StudyFolderImport.read(folder);
         } catch (ImportException e) {
             throw new WrongUse("Nothing was imported from " + folder + ":" + System.lineSeparator() + e.getMessage());
-        }
-    }
-
-    private static void save(Study study, Path file) throws WrongUse {
-        try {
-            StudyFile.save(study, file);
-        } catch (StudyFileException e) {
-            throw new WrongUse("STUDY is " + file + ". " + e.getMessage());
         }
     }
 }

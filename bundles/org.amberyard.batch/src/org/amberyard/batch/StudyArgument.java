@@ -6,7 +6,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 
-/** Reads the study that the command line names. */
+/** Reads and saves the study that the command line names. */
 final class StudyArgument {
     private StudyArgument() {
     }
@@ -18,6 +18,15 @@ final class StudyArgument {
         }
         try {
             return StudyFile.load(file);
+        } catch (StudyFileException e) {
+            throw new WrongUse("STUDY is " + file + ". " + e.getMessage());
+        }
+    }
+
+    /** Saves the study; what the file held before is kept beside it. */
+    static void save(Study study, Path file) throws WrongUse {
+        try {
+            StudyFile.save(study, file);
         } catch (StudyFileException e) {
             throw new WrongUse("STUDY is " + file + ". " + e.getMessage());
         }

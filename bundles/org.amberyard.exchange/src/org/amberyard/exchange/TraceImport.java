@@ -3,6 +3,10 @@ package org.amberyard.exchange;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.duty.SpeedTrace;
 import org.amberyard.core.trace.CleanedTrack;
 import org.amberyard.core.trace.Track;
@@ -11,6 +15,7 @@ import org.amberyard.core.trace.UnusableTrackException;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.routes.RoutesFactory;
+import org.amberyard.model.study.Study;
 
 /**
  * A drive trace made from a file: read, cleaned and ready to be put into a study.
@@ -37,6 +42,13 @@ public record TraceImport(DriveTrace trace, CleanedTrack cleaned) {
         } catch (UnusableTrackException e) {
             throw new ImportException(List.of(new ImportProblem(file, 0, "", e.getMessage())));
         }
+    }
+
+    /** A name that no trace of a study has yet: the one that is wanted, or with a number behind it. */
+    public static String freeName(Study study, String wanted) {
+        Set<String> taken = study.getTraces().stream().map(DriveTrace::getName).collect(Collectors.toSet());
+        return Stream.concat(Stream.of(wanted), IntStream.iterate(2, i -> i + 1).mapToObj(i -> wanted + " " + i))
+                .filter(n -> !taken.contains(n)).findFirst().orElseThrow();
     }
 
     private static DriveTrace trace(String file, CleanedTrack cleaned) {

@@ -2,6 +2,7 @@ package org.amberyard.report;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -43,13 +44,36 @@ class ResultFolderTest {
         List<Path> written = ResultFolder.write(result, inputs, UnitSystem.US, first);
         ResultFolder.write(result, inputs, UnitSystem.US, second);
         int tables = ResultTables.of(result, UnitSystem.US).size();
-        assertEquals(1 + tables + 1 + 3 * 3, written.size(), "json, tables, inputs, and each chart as SVG, PNG and data");
+        assertEquals(1 + tables + 1 + 7 * 3, written.size(), "json, tables, inputs, and each chart as SVG, PNG and data");
         assertEquals(written.stream().sorted().toList(), files(first));
         for (Path file : written) {
             assertTrue(Files.size(file) > 0);
             assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(second.resolve(file.getFileName())));
         }
         assertEquals("mine", Files.readString(second.resolve("notes.txt")));
+    }
+
+    @Test
+    void chartsOfOneRouteAreThoseOfTheFirstElectricRoute() throws IOException {
+        ResultFolder.write(result, InputRegister.of(StudyDefaults.create()), UnitSystem.US, folder);
+        assertTrue(Files.readString(folder.resolve("energy_by_cause.txt")).startsWith("Route R01 with E150, "));
+        assertTrue(Files.readString(folder.resolve("consumption_by_temperature.txt")).startsWith("What route R01 takes "));
+        assertTrue(Files.readString(folder.resolve("charge_through_day.txt"))
+                .startsWith("Bus B01, E150, coldest day of January 2035: lowest "));
+        assertTrue(Files.readString(folder.resolve("range_by_month.txt")).contains("Worst is R03 in "));
+    }
+
+    @Test
+    void chartsThatHaveNothingToShowAreLeftOut() throws IOException {
+        ResultTable inputs = InputRegister.of(StudyDefaults.create());
+        Path bare = folder.resolve("bare");
+        ResultFolder.write(SampleDistrict.evaluated(SampleDistrict.withoutRoutes()), inputs, UnitSystem.US, bare);
+        assertTrue(Files.exists(bare.resolve("range_by_month.svg")));
+        assertFalse(Files.exists(bare.resolve("energy_by_cause.svg")));
+        Path engines = folder.resolve("engines");
+        ResultFolder.write(SampleDistrict.evaluated(SampleDistrict.baselineOnly()), inputs, UnitSystem.US, engines);
+        assertTrue(Files.exists(engines.resolve("energy_by_cause.svg")));
+        assertFalse(Files.exists(engines.resolve("charge_through_day.svg")));
     }
 
     @Test

@@ -8,17 +8,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.charts.AnnualCostChart;
+import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartExport;
 import org.amberyard.charts.ChartTheme;
+import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.EnergyWaterfallChart;
+import org.amberyard.charts.FirstElectricRoute;
+import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 
 /**
  * Writes all results into a folder: results.json, a CSV file for each table and for the inputs that they were computed from,
- * and each chart as PNG, SVG and text.
+ * and each chart as PNG, SVG and text. Charts of a single route are those of the first electric route of the first plan that
+ * is compared with the baseline; without such a route they are left out.
  *
  * <p>Everything is written under temporary names first and then moved into place, so that a failure leaves the previous
  * results as they were. Files of other names are never touched.
@@ -60,7 +66,16 @@ public final class ResultFolder {
         charts.add(AnnualCostChart.of(result, system, theme));
         charts.add(CumulativeCostChart.of(result, system, theme));
         charts.add(RangeMarginChart.of(result, system, theme));
+        charts.add(RangeHeatMap.of(result, system, theme));
+        FirstElectricRoute.of(result).ifPresent(first -> addRoute(charts, result, first, system));
         return charts;
+    }
+
+    private static void addRoute(List<Chart> charts, StudyResult result, FirstElectricRoute first, UnitSystem system) {
+        ChartTheme theme = ChartTheme.light();
+        charts.add(ConsumptionTemperatureChart.of(result, first.route(), system, theme));
+        charts.add(EnergyWaterfallChart.of(result, first.route(), first.type(), system, theme));
+        first.day().ifPresent(day -> charts.add(ChargeThroughDayChart.of(result, first.plan(), day, system, theme)));
     }
 
     private static void write(ResultTable table, StagedFiles files) throws IOException {
