@@ -1,11 +1,7 @@
 package org.amberyard.workbench.measurements;
 
 import java.util.List;
-import org.amberyard.core.consumption.FitSettings;
-import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
-import org.amberyard.model.vehicles.VehiclesPackage.Literals;
 import org.amberyard.report.ResidualTable;
 import org.amberyard.study.CurveFitting;
 import org.amberyard.study.CurveLogs;
@@ -17,14 +13,11 @@ import org.amberyard.workbench.views.ResultModel;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
@@ -36,10 +29,7 @@ public final class FitCurveDialog extends Dialog {
 
     private final StudySession session;
     private final List<ElectricType> types;
-    private Combo chooser;
-    private FitEntry mild;
-    private FitEntry coolFrom;
-    private FitEntry rise;
+    private FitForm form;
     private Text words;
     private Grid residuals;
     private FitJob job;
@@ -71,7 +61,7 @@ public final class FitCurveDialog extends Dialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
-        createEntries(area);
+        form = new FitForm(area, session.study(), types, this::refit);
         words = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WORDS_HEIGHT).applyTo(words);
         residuals = new Grid(area, new ResultModel(ResidualTable.NONE));
@@ -79,57 +69,22 @@ public final class FitCurveDialog extends Dialog {
         return area;
     }
 
-    private void createEntries(Composite area) {
-        Composite line = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(4).applyTo(line);
-        new Label(line, SWT.NONE).setText(Messages.Fit_type);
-        chooser = new Combo(line, SWT.READ_ONLY);
-        chooser.setItems(types.stream().map(ElementNames::of).toArray(String[]::new));
-        chooser.select(0);
-        chooser.addListener(SWT.Selection, e -> typeChosen());
-        Study study = session.study();
-        rise = new FitEntry(line, Literals.ELECTRIC_TYPE__CURVE_RISE_PER_K, study, this::refit)
-                .whenBlank(Messages.Fit_blankRise);
-        mild = new FitEntry(line, Literals.ELECTRIC_TYPE__CURVE_MILD_C, study, this::refit);
-        coolFrom = new FitEntry(line, Literals.ELECTRIC_TYPE__CURVE_COOL_FROM_C, study, this::refit);
-    }
-
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, IDialogConstants.OK_ID, Messages.Fit_accept, true);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
-        typeChosen();
-    }
-
-    private ElectricType type() {
-        return types.get(chooser.getSelectionIndex());
-    }
-
-    private void typeChosen() {
-        mild.show(type().getCurveMildC());
-        coolFrom.show(type().getCurveCoolFromC());
-        rise.clear();
         refit();
     }
 
     private void refit() {
         forget();
         try {
-            FitSettings settings = settings();
-            job = new FitJob(CurveLogs.of(session.study(), type()), settings, getShell().getDisplay(), this::show);
+            CurveLogs logs = CurveLogs.of(session.study(), form.type());
+            job = new FitJob(logs, form.settings(), getShell().getDisplay(), this::show);
             job.schedule();
         } catch (FieldRefusal refusal) {
             words.setText(refusal.getMessage());
         }
-    }
-
-    private FitSettings settings() throws FieldRefusal {
-        double mildC = mild.required();
-        double coolFromC = coolFrom.required();
-        if (coolFromC < mildC) {
-            throw new FieldRefusal(Messages.Fit_coolsBelowMild);
-        }
-        return CurveFitting.settings(type(), mildC, coolFromC, rise.optional());
     }
 
     /** What was found for other entries is no longer true. */

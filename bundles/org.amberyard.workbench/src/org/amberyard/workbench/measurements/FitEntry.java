@@ -19,28 +19,26 @@ final class FitEntry {
     private final Field field;
     private final Text text;
 
-    FitEntry(Composite parent, EAttribute attribute, Study study, Runnable changed) {
+    FitEntry(Composite parent, EAttribute attribute, Study study) {
         field = new Field(attribute, study);
         Label label = new Label(parent, SWT.NONE);
         label.setText(field.header());
         text = new Text(parent, SWT.BORDER);
         text.setToolTipText(field.tip());
         GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(text);
-        text.addListener(SWT.Modify, e -> changed.run());
     }
 
     /** Says what a blank stands for. */
-    FitEntry whenBlank(String meaning) {
+    void whenBlank(String meaning) {
         text.setMessage(meaning);
-        return this;
+    }
+
+    void onChange(Runnable listener) {
+        text.addListener(SWT.Modify, e -> listener.run());
     }
 
     void show(double value) {
         text.setText(field.text((Object) value));
-    }
-
-    void clear() {
-        text.setText("");
     }
 
     /** The figure; empty for a blank. */
