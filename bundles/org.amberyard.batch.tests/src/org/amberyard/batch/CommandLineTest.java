@@ -17,6 +17,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.report.Cautions;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
@@ -98,8 +99,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace, fit-curve. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, fit-curve. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",
@@ -186,6 +187,39 @@ class CommandLineTest {
     void debugPrintsTheDetails() {
         assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail", "--debug"));
         assertTrue(err().contains("at org.amberyard.batch"), err());
+    }
+
+    @Test
+    void fitCurvePrintsCurveAndResidualsAndLeavesTheFileAlone() throws IOException {
+        byte[] before = Files.readAllBytes(folder.resolve(STUDY));
+        assertEquals(0, run("fit-curve", STUDY, "Electric C 150"), err());
+        assertTrue(out().contains("Base use: 1.") && out().contains("Heating limit: 20 kW"), out());
+        assertTrue(out().contains("By the curve (kWh)") && out().lines().anyMatch(l -> l.startsWith("no. 15 ")), out());
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve(STUDY)));
+    }
+
+    @Test
+    void fitCurveWritesTheCurveWhenAsked() throws StudyFileException {
+        assertEquals(0, run("fit-curve", STUDY, "Electric C 150", "--rise", "0.2 %/°F", "--write"), err());
+        ElectricType type = (ElectricType) StudyFile.load(folder.resolve(STUDY)).getVehicleTypes().stream()
+                .filter(t -> t.getName().equals("Electric C 150")).findFirst().orElseThrow();
+        assertEquals(0.0036, type.getCurveRisePerK(), 1e-12);
+        assertTrue(type.getCurveBaseKwhPerKm() > 0.7);
+        assertTrue(out().contains("The curve is in " + folder.resolve(STUDY)), out());
+    }
+
+    @Test
+    void fitCurveSaysWhatKeptItFromFitting() {
+        assertEquals(2, run("fit-curve", STUDY, "Electric A 118"));
+        assertTrue(out().contains("Electric A 118 has 0 usable consumption logs but a curve needs 5."), out());
+        assertEquals(2, run("fit-curve", STUDY, "Diesel C 2010-2016", "--write"));
+        assertTrue(err().contains("TYPE is “Diesel C 2010-2016”; it must be one of the electric types: Electric C 150, "), err());
+        assertEquals(2, run("fit-curve", STUDY));
+        assertTrue(err().contains("“fit-curve” takes a study and a name but got 1 (" + STUDY + ")"), err());
+        assertEquals(2, run("fit-curve", STUDY, "Electric C 150", "--rise", "some"));
+        assertTrue(err().contains("Curve: rise in the cold is “some”; it must be a number"), err());
+        assertEquals(2, run("fit-curve", STUDY, "Electric C 150", "--wrote"));
+        assertTrue(err().contains("has no option --wrote; allowed: --debug, --rise, --write."), err());
     }
 
     @Test

@@ -3,11 +3,13 @@ package org.amberyard.batch;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What follows a verb: files and folders, and options. */
@@ -17,6 +19,7 @@ final class Arguments {
     private final Verb verb;
     private final List<String> operands = new ArrayList<>();
     private final Map<String, String> options = new LinkedHashMap<>();
+    private final Set<String> flags = new HashSet<>();
 
     private Arguments(Verb verb) {
         this.verb = verb;
@@ -37,8 +40,11 @@ final class Arguments {
             operands.add(word);
         } else if (verb.options().contains(word)) {
             takeOption(word, rest);
+        } else if (verb.flags().contains(word)) {
+            flags.add(word);
         } else if (!word.equals(DEBUG)) {
             TreeSet<String> allowed = new TreeSet<>(verb.options());
+            allowed.addAll(verb.flags());
             allowed.add(DEBUG);
             throw new WrongUse("“" + verb.name() + "” has no option " + word + "; allowed: " + String.join(", ", allowed)
                     + ".");
@@ -77,6 +83,12 @@ final class Arguments {
         return new StudyAndFile(path("STUDY", operands.get(0), folder), path("FILE", operands.get(1), folder));
     }
 
+    /** The path of a study, and the name of something in it. */
+    StudyAndName studyAndName(Path folder) throws WrongUse {
+        checkTwo("a study and a name");
+        return new StudyAndName(path("STUDY", operands.get(0), folder), operands.get(1));
+    }
+
     private void checkTwo(String what) throws WrongUse {
         if (operands.size() != 2) {
             throw new WrongUse("“" + verb.name() + "” takes " + what + " but got " + given() + ": " + verb.usage() + ".");
@@ -89,6 +101,15 @@ final class Arguments {
 
     /** A study and a file. */
     record StudyAndFile(Path study, Path file) {
+    }
+
+    /** A study and the name of something in it. */
+    record StudyAndName(Path study, String name) {
+    }
+
+    /** True when an option that takes no value is given. */
+    boolean has(String flag) {
+        return flags.contains(flag);
     }
 
     private String given() {

@@ -17,7 +17,7 @@ public final class CommandLine {
 
     /** With the verbs of the program. */
     public CommandLine() {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb()));
+        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(), new FitCurveVerb()));
     }
 
     CommandLine(List<Verb> verbs) {

@@ -18,6 +18,11 @@ interface Verb {
     /** Options that take a value, beside those of every verb. */
     Set<String> options();
 
+    /** Options that take no value, beside those of every verb. */
+    default Set<String> flags() {
+        return Set.of();
+    }
+
     /**
      * Does it.
      *

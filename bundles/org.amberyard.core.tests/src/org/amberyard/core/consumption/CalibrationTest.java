@@ -22,7 +22,8 @@ class CalibrationTest {
      */
     @Test
     void fourPairsByHand() {
-        Calibration calibration = Calibration.of(List.of(new Pair(52, 50), new Pair(47, 50), new Pair(61, 58), new Pair(40, 42)));
+        Calibration calibration = Calibration.of(
+                List.of(new Pair(52, 50), new Pair(47, 50), new Pair(61, 58), new Pair(40, 42)));
         assertEquals(1, calibration.factor(), 1e-12);
         Interval interval = calibration.interval95().orElseThrow();
         assertEquals(1 - 3.182446 * 0.0294392, interval.low(), 1e-6);

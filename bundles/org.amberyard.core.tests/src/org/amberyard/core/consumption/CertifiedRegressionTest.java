@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Least squares and intervals against NIST, "Statistical Reference Datasets", linear regression, data set NoInt1 (one term, no
- * constant), certified values from memory, and against small cases worked by hand.
+ * Least squares and intervals against NIST, "Statistical Reference Datasets", linear regression, data set NoInt1 (one term,
+ * no constant), certified values from memory, and against small cases worked by hand.
  */
 class CertifiedRegressionTest {
     private static final double[] X = IntStream.rangeClosed(60, 70).asDoubleStream().toArray();

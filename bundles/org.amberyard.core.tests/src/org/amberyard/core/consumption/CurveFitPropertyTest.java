@@ -52,7 +52,8 @@ class CurveFitPropertyTest {
     /** No curve without negative terms that lies near the fitted one is nearer to the logs. */
     @Property(tries = 100)
     void noNeighbourFitsBetter(@ForAll @DoubleRange(min = -0.05, max = 0.05) double base,
-            @ForAll @DoubleRange(max = 0.002) @Scale(4) double rise, @ForAll @DoubleRange(min = -0.05, max = 0.05) double heat) {
+            @ForAll @DoubleRange(max = 0.002) @Scale(4) double rise,
+            @ForAll @DoubleRange(min = -0.05, max = 0.05) double heat) {
         List<LogEntry> logs = SampleLogs.withoutRise();
         ConsumptionCurve best = fit(logs).curve();
         ConsumptionCurve other = new ConsumptionCurve(best.baseKwhPerKm() + base, 18, best.tractionRisePerK() + rise,
@@ -62,8 +63,10 @@ class CurveFitPropertyTest {
     }
 
     private static double weightedSquares(List<LogEntry> logs, ConsumptionCurve curve) {
-        return logs.stream().mapToDouble(e -> Math.pow(e.energyKwh() - curve.totalKwh(e.km(), e.hours(), e.outsideC()), 2)
-                / e.km()).sum();
+        return logs.stream().mapToDouble(e -> {
+            double residualKwh = e.energyKwh() - curve.totalKwh(e.km(), e.hours(), e.outsideC());
+            return residualKwh * residualKwh / e.km();
+        }).sum();
     }
 
     private static CurveFit fit(List<LogEntry> logs) {

@@ -42,7 +42,8 @@ public record Calibration(double factor, Optional<Interval> interval95, int pair
      */
     public static Calibration of(List<Pair> pairs) {
         if (pairs.isEmpty()) {
-            throw new IllegalArgumentException("A calibration needs at least 1 pair of measured and modelled energy but has 0");
+            throw new IllegalArgumentException(
+                    "A calibration needs at least 1 pair of measured and modelled energy but has 0");
         }
         double modelled = pairs.stream().mapToDouble(Pair::modelled).sum();
         double factor = pairs.stream().mapToDouble(Pair::measured).sum() / modelled;

@@ -49,6 +49,7 @@ public enum Unit {
         }
     },
     PER_KELVIN("1/K", "1/°F", "1/K", 1 / 1.8),
+    SHARE_PER_KELVIN("share/K", "%/°F", "%/K", 100 / 1.8, 100),
     KW_PER_KELVIN("kW/K", "kW/°F", "kW/K", 1 / 1.8),
     KWH_PER_KELVIN("kWh/K", "kWh/°F", "kWh/K", 1 / 1.8),
     PER_HOUR("1/h", "1/h", "1/h", 1),

@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String Editor_saveFailed;
     public static String Editor_fileKind;
     public static String Editor_unnamed;
+    public static String FitCurve;
+    public static String FitCurve_tip;
     public static String Page_study;
     public static String Page_climate;
     public static String Page_routes;

@@ -12,6 +12,7 @@ import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.grid.CellEntry;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -34,7 +35,11 @@ abstract class StudyPage {
     abstract Composite create(Composite parent);
 
     final Study study() {
-        return site.session().study();
+        return session().study();
+    }
+
+    final StudySession session() {
+        return site.session();
     }
 
     /** Parts that lie side by side, with shares of the width. */

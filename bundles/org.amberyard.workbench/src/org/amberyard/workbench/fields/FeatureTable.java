@@ -34,6 +34,7 @@ public final class FeatureTable {
     private final ElementList list;
     private final Composite area;
     private final Grid grid;
+    private ToolBar tools;
 
     private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {
         this.site = site;
@@ -111,15 +112,16 @@ public final class FeatureTable {
                     .align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
             return;
         }
-        ToolBar tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
-        tool(tools, Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
+        tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
+        addTool(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
                 this::addElement);
-        tool(tools, Messages.Delete, Messages.Delete_tip, this::deleteElements);
+        addTool(Messages.Delete, Messages.Delete_tip, this::deleteElements);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(tools);
     }
 
-    private static void tool(ToolBar bar, String text, String tip, Runnable action) {
-        ToolItem item = new ToolItem(bar, SWT.PUSH);
+    /** Adds a command beside the title; for tables whose elements come and go. */
+    public void addTool(String text, String tip, Runnable action) {
+        ToolItem item = new ToolItem(tools, SWT.PUSH);
         item.setText(text);
         item.setForeground(Palette.MUTED.color());
         item.setToolTipText(tip);

@@ -40,12 +40,13 @@ public final class Field {
         return FieldInfo.of(feature).label();
     }
 
-    String header() {
+    /** Label with unit. */
+    public String header() {
         return format.header();
     }
 
     /** What the field means and where its default comes from. */
-    String tip() {
+    public String tip() {
         FieldInfo info = FieldInfo.of(feature);
         Object value = feature.getDefaultValue();
         if (info.defaultSource().isEmpty() || value == null) {
@@ -68,7 +69,11 @@ public final class Field {
 
     /** Text at a length for reading. */
     String text(EObject element) {
-        Object value = element.eGet(feature);
+        return text(element.eGet(feature));
+    }
+
+    /** Text of a value at a length for reading. */
+    public String text(Object value) {
         return format.text(readable(value));
     }
 
@@ -96,8 +101,12 @@ public final class Field {
         return List.of();
     }
 
-    /** The value of a typed text. */
-    Object value(String typed) throws FieldRefusal {
+    /**
+     * The value of a typed text.
+     *
+     * @throws FieldRefusal when the text is no value of the field or lies outside its limits
+     */
+    public Object value(String typed) throws FieldRefusal {
         if (feature instanceof EReference reference) {
             return new Candidates(reference, study).named(typed.strip());
         }

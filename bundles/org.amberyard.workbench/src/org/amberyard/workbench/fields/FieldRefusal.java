@@ -1,10 +1,10 @@
 package org.amberyard.workbench.fields;
 
 /** A text that a field does not take; the message is meant for the user. */
-final class FieldRefusal extends Exception {
+public final class FieldRefusal extends Exception {
     private static final long serialVersionUID = 1L;
 
-    FieldRefusal(String message) {
+    public FieldRefusal(String message) {
         super(message);
     }
 }

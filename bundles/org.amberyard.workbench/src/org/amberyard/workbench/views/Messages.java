@@ -26,6 +26,7 @@ final class Messages extends NLS {
     public static String Outline_routes;
     public static String Outline_service;
     public static String Outline_tariff;
+    public static String Outline_logs;
     public static String Outline_types;
     public static String Outline_buses;
     public static String Outline_works;

@@ -9,7 +9,7 @@ import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
 
 /** A table of results, or some of its columns, in the user's locale. */
-final class ResultModel implements GridModel {
+public final class ResultModel implements GridModel {
 
     private static final int READABLE_DIGITS = 3;
 
@@ -19,7 +19,7 @@ final class ResultModel implements GridModel {
     private final List<NumberFormat> formats;
 
     /** All columns of a table. */
-    ResultModel(ResultTable table) {
+    public ResultModel(ResultTable table) {
         this(table, IntStream.range(0, table.columns().size()).boxed().toList(),
                 table.columns().stream().map(ResultColumn::header).toList());
     }

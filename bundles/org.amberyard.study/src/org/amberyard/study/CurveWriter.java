@@ -1,0 +1,73 @@
+package org.amberyard.study;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.core.consumption.ConsumptionCurve;
+import org.amberyard.core.consumption.CurveFit;
+import org.amberyard.core.consumption.CurveTerm;
+import org.amberyard.core.consumption.TermEstimate;
+import org.amberyard.core.consumption.TermEstimate.Standing;
+import org.amberyard.model.common.CommonFactory;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.vehicles.ElectricType;
+import org.amberyard.model.vehicles.VehiclesPackage.Literals;
+import org.eclipse.emf.ecore.EAttribute;
+
+/** Writes a fitted curve into the fields of its type, with a note of where the figures come from. */
+public final class CurveWriter {
+    private CurveWriter() {
+    }
+
+    /**
+     * Writes a fit into its type. Cooling that no log has seen stays as it is.
+     *
+     * @param fitting a fitting that has a fit
+     */
+    public static void write(CurveFitting fitting) {
+        CurveFit fit = fitting.fit().orElseThrow();
+        values(fit).forEach((field, value) -> fitting.type().eSet(field, value));
+        for (TermEstimate term : fit.terms()) {
+            if (term.standing() == Standing.FITTED || term.standing() == Standing.AT_ZERO) {
+                note(fitting.type(), CurveFields.of(term.term()), citation(fitting, fit));
+            }
+        }
+        if (fit.heatLimitSeen()) {
+            note(fitting.type(), Literals.ELECTRIC_TYPE__CURVE_HEAT_CAP_KW, citation(fitting, fit));
+        }
+    }
+
+    private static Map<EAttribute, Double> values(CurveFit fit) {
+        ConsumptionCurve curve = fit.curve();
+        Map<EAttribute, Double> values = new LinkedHashMap<>();
+        values.put(Literals.ELECTRIC_TYPE__CURVE_BASE_KWH_PER_KM, curve.baseKwhPerKm());
+        values.put(Literals.ELECTRIC_TYPE__CURVE_MILD_C, curve.mildC());
+        values.put(Literals.ELECTRIC_TYPE__CURVE_RISE_PER_K, curve.tractionRisePerK());
+        values.put(Literals.ELECTRIC_TYPE__CURVE_HEAT_KW_PER_K, curve.heatKwPerK());
+        values.put(Literals.ELECTRIC_TYPE__CURVE_HEAT_CAP_KW, curve.heatCapKw());
+        values.put(Literals.ELECTRIC_TYPE__CURVE_COOL_FROM_C, curve.coolingFromC());
+        if (fit.term(CurveTerm.COOLING).standing() != Standing.NOT_SEEN) {
+            values.put(Literals.ELECTRIC_TYPE__CURVE_COOL_KW_PER_K, curve.coolKwPerK());
+            values.put(Literals.ELECTRIC_TYPE__CURVE_COOL_CAP_KW, curve.coolCapKw());
+        }
+        return values;
+    }
+
+    private static String citation(CurveFitting fitting, CurveFit fit) {
+        return "Fitted to " + fitting.logs().used().size() + " consumption logs of the study, off by "
+                + RoundedText.percent(fit.rmsShare());
+    }
+
+    private static void note(ElectricType type, EAttribute field, String citation) {
+        Optional<SourceNote> old = type.getSources().stream().filter(n -> field.getName().equals(n.getField())).findFirst();
+        SourceNote note = old.orElseGet(CommonFactory.eINSTANCE::createSourceNote);
+        note.setField(field.getName());
+        note.setQuality(Quality.MEASURED);
+        note.setCitation(citation);
+        note.setDate(null);
+        if (old.isEmpty()) {
+            type.getSources().add(note);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.model.vehicles.ElectricType;
+import org.amberyard.study.CurveLogs;
+import org.amberyard.workbench.measurements.FitCurveDialog;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Fits the curve of the example's demonstration bus in the dialog, accepts it and takes it back. */
+@ExtendWith(WorkbenchExtension.class)
+class FitCurveTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void anAcceptedCurveIsOneStepThatCanBeUndone(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ElectricType type = CurveLogs.typesWithLogs(study.study()).get(0);
+            int notes = type.getSources().size();
+            FitCurveDialog dialog = open(study, type);
+            study.await(() -> accept(dialog).isEnabled());
+            assertTrue(display.syncCall(() -> texts(dialog).stream().anyMatch(t -> t.startsWith("Good fit"))));
+
+            display.syncExec(() -> press(accept(dialog)));
+
+            assertTrue(type.getCurveBaseKwhPerKm() > 0.7);
+            assertTrue(display.syncCall(() -> study.session().undoable().orElseThrow().getLabel())
+                    .equals("Consumption curve of Electric C 150"));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(0, type.getCurveBaseKwhPerKm());
+            assertEquals(notes, type.getSources().size());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+
+            display.syncExec(() -> study.session().redo());
+
+            assertTrue(type.getCurveHeatKwPerK() > 0);
+        }
+    }
+
+    @Test
+    void aFigureThatIsNoneIsRefusedAndNothingCanBeAccepted(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ElectricType type = CurveLogs.typesWithLogs(study.study()).get(0);
+            FitCurveDialog dialog = open(study, type);
+            study.await(() -> accept(dialog).isEnabled());
+
+            display.syncExec(() -> entries(dialog).get(0).setText("steep"));
+
+            assertFalse(display.syncCall(() -> accept(dialog).isEnabled()));
+            assertTrue(display.syncCall(() -> texts(dialog).stream()
+                    .anyMatch(t -> t.startsWith("Curve: rise in the cold is “steep”; it must be a number"))));
+
+            display.syncExec(() -> {
+                entries(dialog).get(0).setText("");
+                entries(dialog).get(1).setText("75");
+            });
+
+            assertFalse(display.syncCall(() -> accept(dialog).isEnabled()));
+            assertTrue(display.syncCall(() -> texts(dialog).stream().anyMatch(t -> t.startsWith("Cooling must not start"))));
+            display.syncExec(dialog::close);
+            assertEquals(0, type.getCurveBaseKwhPerKm());
+        }
+    }
+
+    private static FitCurveDialog open(OpenStudy study, ElectricType type) {
+        return study.display().syncCall(() -> {
+            FitCurveDialog dialog = new FitCurveDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(),
+                    List.of(type));
+            dialog.setBlockOnOpen(false);
+            dialog.open();
+            return dialog;
+        });
+    }
+
+    private static Button accept(FitCurveDialog dialog) {
+        return controls(dialog.getShell()).stream().filter(Button.class::isInstance).map(Button.class::cast)
+                .filter(b -> Integer.valueOf(IDialogConstants.OK_ID).equals(b.getData())).findFirst().orElseThrow();
+    }
+
+    private static void press(Button button) {
+        button.notifyListeners(SWT.Selection, null);
+    }
+
+    private static List<Text> entries(FitCurveDialog dialog) {
+        return controls(dialog.getShell()).stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
+    }
+
+    private static List<String> texts(FitCurveDialog dialog) {
+        return entries(dialog).stream().map(Text::getText).toList();
+    }
+
+    private static List<Control> controls(Composite parent) {
+        List<Control> all = new ArrayList<>();
+        for (Control child : parent.getChildren()) {
+            all.add(child);
+            if (child instanceof Composite composite) {
+                all.addAll(controls(composite));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,22 @@
+package org.amberyard.workbench.measurements;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Texts of this package. */
+final class Messages extends NLS {
+    public static String Fit_accept;
+    public static String Fit_blankRise;
+    public static String Fit_command;
+    public static String Fit_coolsBelowMild;
+    public static String Fit_job;
+    public static String Fit_noLogs;
+    public static String Fit_title;
+    public static String Fit_type;
+
+    static {
+        NLS.initializeMessages("org.amberyard.workbench.measurements.messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

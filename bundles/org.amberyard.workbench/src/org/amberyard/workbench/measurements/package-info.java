@@ -1,0 +1,2 @@
+/** What is made of measurements in the window. */
+package org.amberyard.workbench.measurements;
