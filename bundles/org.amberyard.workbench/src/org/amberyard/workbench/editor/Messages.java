@@ -50,6 +50,19 @@ final class Messages extends NLS {
     public static String Table_portPurchases;
     public static String Table_workOrders;
     public static String Table_oneOffs;
+    public static String Table_traces;
+    public static String Trace_import;
+    public static String Trace_import_tip;
+    public static String Trace_length;
+    public static String Trace_length_tip;
+    public static String Trace_duration;
+    public static String Trace_duration_tip;
+    public static String Trace_meanSpeed;
+    public static String Trace_meanSpeed_tip;
+    public static String Trace_stops;
+    public static String Trace_stops_tip;
+    public static String Trace_climb;
+    public static String Trace_climb_tip;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

@@ -27,8 +27,9 @@ public enum PageKind {
     ROUTES(Messages.Page_routes, RoutesPage::new, RoutesPackage.Literals.ROUTE, RoutesPackage.Literals.RUN),
     /** Buses. */
     BUSES(Messages.Page_buses, BusesPage::new, FleetPackage.Literals.BUS),
-    /** Consumption logs. */
-    MEASUREMENTS(Messages.Page_measurements, MeasurementsPage::new, FleetPackage.Literals.CONSUMPTION_LOG),
+    /** Consumption logs and drive traces. */
+    MEASUREMENTS(Messages.Page_measurements, MeasurementsPage::new, FleetPackage.Literals.CONSUMPTION_LOG,
+            RoutesPackage.Literals.DRIVE_TRACE),
     /** Vehicle types. */
     TYPES(Messages.Page_types, VehicleTypesPage::new, VehiclesPackage.Literals.VEHICLE_TYPE),
     /** Service, tariff, ports, works. */

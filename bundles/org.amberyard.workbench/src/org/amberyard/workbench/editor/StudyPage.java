@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.amberyard.model.study.Study;
 import org.amberyard.workbench.fields.Columns;
+import org.amberyard.workbench.fields.ComputedColumn;
 import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
@@ -66,6 +67,11 @@ abstract class StudyPage {
 
     final FeatureTable rows(Composite parent, String title, ElementList elements, List<EStructuralFeature> columns) {
         return keep(FeatureTable.ofRows(parent, site, title, elements, columns));
+    }
+
+    final FeatureTable rows(Composite parent, String title, ElementList elements, List<EStructuralFeature> columns,
+            List<ComputedColumn> computed) {
+        return keep(FeatureTable.ofRows(parent, site, title, elements, columns, computed));
     }
 
     final ElementList list(EReference list, EClass type) {

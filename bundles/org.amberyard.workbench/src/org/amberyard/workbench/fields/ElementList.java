@@ -21,6 +21,7 @@ public final class ElementList {
     private final Supplier<EObject> owner;
     private final EReference containment;
     private final EClass type;
+    private final boolean typed;
 
     /**
      * A list.
@@ -30,10 +31,21 @@ public final class ElementList {
      * @param type the kind of the elements that are of interest
      */
     public ElementList(StudySession session, Supplier<EObject> owner, EReference containment, EClass type) {
+        this(session, owner, containment, type, true);
+    }
+
+    private ElementList(StudySession session, Supplier<EObject> owner, EReference containment, EClass type,
+            boolean typed) {
         this.session = session;
         this.owner = owner;
         this.containment = containment;
         this.type = type;
+        this.typed = typed;
+    }
+
+    /** The same list, for elements that are imported and never typed in. */
+    public ElementList importedOnly() {
+        return new ElementList(session, owner, containment, type, false);
     }
 
     EClass type() {
@@ -45,8 +57,13 @@ public final class ElementList {
         return owner.get();
     }
 
+    /** True when elements of the kind can be typed in. */
+    boolean isTyped() {
+        return typed;
+    }
+
     boolean canGrow() {
-        return owner.get() != null && containment.isMany() && !type.isAbstract();
+        return typed && owner.get() != null && containment.isMany() && !type.isAbstract();
     }
 
     /** The elements, in the order of the study. */

@@ -61,6 +61,13 @@ public final class FeatureTable {
         return new FeatureTable(parent, site, title, new RowModel(site.session(), list, features), list);
     }
 
+    /** Elements as rows, with columns behind that are computed. */
+    public static FeatureTable ofRows(Composite parent, PageSite site, String title, ElementList list,
+            List<EStructuralFeature> features, List<ComputedColumn> computed) {
+        RowModel rows = new RowModel(site.session(), list, features);
+        return new FeatureTable(parent, site, title, new ComputedModel(rows, site.session(), computed), list);
+    }
+
     /** Elements of a list as columns. */
     public static FeatureTable ofColumns(Composite parent, PageSite site, String title, ElementList list,
             List<EStructuralFeature> features) {
@@ -113,8 +120,10 @@ public final class FeatureTable {
             return;
         }
         tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
-        addTool(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
-                this::addElement);
+        if (list.isTyped()) {
+            addTool(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
+                    this::addElement);
+        }
         addTool(Messages.Delete, Messages.Delete_tip, this::deleteElements);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(tools);
     }
@@ -160,14 +169,19 @@ public final class FeatureTable {
                 .filter(e -> e != null).distinct().toList();
     }
 
-    /** True when elements can come and go. */
-    public boolean canChangeRows() {
+    /** True when elements can be typed in. */
+    private boolean canAddRows() {
         return list != null && list.canGrow();
+    }
+
+    /** True when elements can be deleted. */
+    boolean canDeleteRows() {
+        return list != null;
     }
 
     /** Adds an element below the one in focus and goes to it. */
     public void addElement() {
-        if (canChangeRows() && grid.entry().close()) {
+        if (canAddRows() && grid.entry().close()) {
             EObject element = list.create();
             site.session().execute(list.addition(element, selected()));
             reveal(element, null);

@@ -17,6 +17,7 @@ final class Messages extends NLS {
     public static String Change_block;
     public static String Change_field;
     public static String Change_clear;
+    public static String Computed_refused;
     public static String Delete;
     public static String Delete_rows;
     public static String Delete_tip;

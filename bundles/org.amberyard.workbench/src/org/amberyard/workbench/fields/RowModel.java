@@ -178,7 +178,10 @@ final class RowModel implements ElementModel {
 
     @Override
     public void sort(int column, boolean ascending) {
-        Comparator<EObject> up = new FieldOrder(fields.get(column));
+        sort(new FieldOrder(fields.get(column)), ascending);
+    }
+
+    void sort(Comparator<EObject> up, boolean ascending) {
         order = ascending ? up : up.reversed();
         rows = rows.stream().sorted(order).toList();
     }

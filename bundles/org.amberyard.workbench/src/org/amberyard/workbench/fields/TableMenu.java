@@ -20,7 +20,7 @@ final class TableMenu {
         new MenuItem(menu, SWT.SEPARATOR);
         item(Messages.Menu_fillDown, grid::fillDown);
         item(Messages.Menu_clear, grid::clear);
-        if (table.canChangeRows()) {
+        if (table.canDeleteRows()) {
             new MenuItem(menu, SWT.SEPARATOR);
             item(Messages.Menu_delete, table::deleteElements);
         }

@@ -27,6 +27,14 @@ final class Messages extends NLS {
     public static String Export_failed;
     public static String Export_nothing;
     public static String Export_done;
+    public static String Trace_added;
+    public static String Trace_anyFile;
+    public static String Trace_failed;
+    public static String Trace_fileKind;
+    public static String Trace_more;
+    public static String Trace_offer;
+    public static String Trace_reading;
+    public static String Trace_title;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);

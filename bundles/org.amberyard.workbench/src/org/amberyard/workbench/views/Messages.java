@@ -27,6 +27,7 @@ final class Messages extends NLS {
     public static String Outline_service;
     public static String Outline_tariff;
     public static String Outline_logs;
+    public static String Outline_traces;
     public static String Outline_types;
     public static String Outline_buses;
     public static String Outline_works;

@@ -1,0 +1,155 @@
+package org.amberyard.workbench.fields;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.grid.CellMark;
+import org.amberyard.workbench.grid.CellRange;
+import org.amberyard.workbench.grid.CellRefusal;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.graphics.Point;
+
+/** Elements as rows, their fields as columns, and behind those columns that are computed and only read. */
+final class ComputedModel implements ElementModel {
+
+    private final RowModel rows;
+    private final StudySession session;
+    private final List<ComputedColumn> computed;
+
+    ComputedModel(RowModel rows, StudySession session, List<ComputedColumn> computed) {
+        this.rows = rows;
+        this.session = session;
+        this.computed = computed;
+    }
+
+    private boolean isField(int column) {
+        return column < rows.columns();
+    }
+
+    private ComputedColumn computed(int column) {
+        return computed.get(column - rows.columns());
+    }
+
+    private UnitSystem units() {
+        return StudyUnits.of(session.study());
+    }
+
+    @Override
+    public void update() {
+        rows.update();
+    }
+
+    @Override
+    public int rows() {
+        return rows.rows();
+    }
+
+    @Override
+    public int columns() {
+        return rows.columns() + computed.size();
+    }
+
+    @Override
+    public String header(int column) {
+        return isField(column) ? rows.header(column) : computed(column).header(units());
+    }
+
+    @Override
+    public String headerTip(int column) {
+        return isField(column) ? rows.headerTip(column) : computed(column).meaning();
+    }
+
+    @Override
+    public String text(int row, int column) {
+        return isField(column) ? rows.text(row, column) : computed(column).text(rows.element(row, 0), units());
+    }
+
+    @Override
+    public String fullText(int row, int column) {
+        return isField(column) ? rows.fullText(row, column) : text(row, column);
+    }
+
+    @Override
+    public boolean isFigure(int row, int column) {
+        return !isField(column) || rows.isFigure(row, column);
+    }
+
+    @Override
+    public int frozenColumns() {
+        return rows.frozenColumns();
+    }
+
+    @Override
+    public Optional<CellMark> mark(int row, int column) {
+        return isField(column) ? rows.mark(row, column) : Optional.empty();
+    }
+
+    @Override
+    public boolean isEditable(int row, int column) {
+        return isField(column) && rows.isEditable(row, column);
+    }
+
+    @Override
+    public List<String> choices(int row, int column) {
+        return isField(column) ? rows.choices(row, column) : List.of();
+    }
+
+    @Override
+    public boolean hasEntryRow() {
+        return rows.hasEntryRow();
+    }
+
+    @Override
+    public EObject element(int row, int column) {
+        return rows.element(row, column);
+    }
+
+    @Override
+    public Object subject(int row, int column) {
+        return rows.subject(row, column);
+    }
+
+    @Override
+    public String meaning(int row, int column) {
+        return isField(column) ? rows.meaning(row, column) : computed(column).meaning();
+    }
+
+    @Override
+    public Point find(EObject element, EStructuralFeature feature) {
+        return rows.find(element, feature);
+    }
+
+    @Override
+    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+        if (!isField(column)) {
+            throw new CellRefusal(NLS.bind(Messages.Computed_refused, computed(column).label()), row, column);
+        }
+        rows.put(row, column, block);
+    }
+
+    @Override
+    public void clear(CellRange range) {
+        if (isField(range.left())) {
+            rows.clear(range.within(rows.columns()));
+        }
+    }
+
+    @Override
+    public boolean isSortable() {
+        return true;
+    }
+
+    @Override
+    public void sort(int column, boolean ascending) {
+        if (isField(column)) {
+            rows.sort(column, ascending);
+        } else {
+            rows.sort(Comparator.comparingDouble(computed(column).figure()), ascending);
+        }
+    }
+}
