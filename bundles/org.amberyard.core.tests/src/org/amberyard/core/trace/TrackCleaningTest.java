@@ -81,6 +81,17 @@ class TrackCleaningTest {
         assertEquals(drive.truth().distanceM(), cleaned.trace().distanceM(), 0.005 * drive.truth().distanceM());
     }
 
+    @Test
+    void speedsThatNeverComeToZeroStillStand() throws UnusableTrackException {
+        MadeDrive drive = MadeDrive.of(13, 10);
+        Random noise = new Random(13);
+        Track creeping = new Track(drive.speeds().points().stream()
+                .map(p -> TrackPoint.ofSpeed(p.timeS(), Math.max(0.01, p.speedMps() + 0.05 * noise.nextGaussian()))).toList());
+        SpeedTrace cleaned = TrackCleaning.clean(creeping).trace();
+        assertEquals(DriveStatistics.of(drive.truth()).idleShare(), DriveStatistics.of(cleaned).idleShare(), 0.02);
+        assertEquals(drive.truth().distanceM(), cleaned.distanceM(), 0.005 * drive.truth().distanceM());
+    }
+
     private static double[] times(Track track) {
         return track.points().stream().mapToDouble(TrackPoint::timeS).toArray();
     }

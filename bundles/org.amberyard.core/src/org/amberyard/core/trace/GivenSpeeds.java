@@ -7,7 +7,8 @@ import java.util.List;
  * Steps between points that bear speeds.
  *
  * <p>Speeds that are given to the third digit are taken as they are, because every smoothing takes work off a lively drive:
- * a published schedule stays what it is. Where they scatter by more than an eighth of a metre per second, as those of a
+ * a published schedule stays what it is. Where they are 0 for a good part of the time, they tell by themselves when the bus
+ * stands. Where they scatter by more than an eighth of a metre per second, as those of a
  * cheap receiver do, a cubic is fitted over a window that grows with the scatter.
  */
 final class GivenSpeeds implements SpeedSource {
@@ -15,10 +16,15 @@ final class GivenSpeeds implements SpeedSource {
     private static final double CLEAN_MPS = 0.125;
     private static final double WIDEST_S = 6;
 
-    private final double scatterMps;
+    /** Schedules, and loggers that know when the wheels stand, have more zeros than that; by trial. */
+    private static final double FEWEST_ZEROS = 0.02;
 
-    GivenSpeeds(double scatterMps) {
+    private final double scatterMps;
+    private final boolean tellsRest;
+
+    GivenSpeeds(List<TrackPoint> points, double scatterMps) {
         this.scatterMps = scatterMps;
+        this.tellsRest = points.stream().filter(p -> p.speedMps() == 0).count() > FEWEST_ZEROS * points.size();
     }
 
     /**
@@ -33,6 +39,11 @@ final class GivenSpeeds implements SpeedSource {
     @Override
     public double positionScatterM() {
         return 0;
+    }
+
+    @Override
+    public double standingBelowMps() {
+        return halfWidthS() == 0 && tellsRest ? 0 : Standing.limitMps(0);
     }
 
     @Override

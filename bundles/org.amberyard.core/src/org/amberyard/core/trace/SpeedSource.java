@@ -16,10 +16,15 @@ interface SpeedSource {
     /** Usual error of the positions that the speeds come from, along one axis, m; 0 for speeds that were given. */
     double positionScatterM();
 
+    /** Speed below which the bus is taken to stand, m/s. */
+    default double standingBelowMps() {
+        return Standing.limitMps(positionScatterM());
+    }
+
     /** The logger's speeds where every point has one, else the positions. */
     static SpeedSource of(Track track, KeptPoints kept) {
         if (track.hasSpeeds()) {
-            return new GivenSpeeds(kept.scatter());
+            return new GivenSpeeds(kept.points(), kept.scatter());
         }
         double intervalS = kept.intervalS();
         return intervalS <= LONGEST_FITTED_S ? new FittedSpeeds(kept.scatter(), intervalS) : new ChordSpeeds();

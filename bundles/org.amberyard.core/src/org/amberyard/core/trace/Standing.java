@@ -14,12 +14,16 @@ final class Standing {
     }
 
     /**
-     * Speeds with those of a standing bus at 0.
+     * Speed below which a bus is taken to stand, m/s.
      *
-     * @param positionScatterM usual error of positions that the speeds come from, m; 0 for measured speeds
+     * @param positionScatterM usual error of positions that speeds come from, m; 0 for measured speeds
      */
-    static double[] atRest(double[] speedMps, double positionScatterM) {
-        double limitMps = LEAST_MPS + PER_SCATTER * positionScatterM;
+    static double limitMps(double positionScatterM) {
+        return LEAST_MPS + PER_SCATTER * positionScatterM;
+    }
+
+    /** Speeds with those below a limit at 0. */
+    static double[] atRest(double[] speedMps, double limitMps) {
         double[] still = speedMps.clone();
         for (int i = 0; i < still.length; i++) {
             still[i] = still[i] < limitMps ? 0 : still[i];

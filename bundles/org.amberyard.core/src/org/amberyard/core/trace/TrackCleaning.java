@@ -51,7 +51,7 @@ public final class TrackCleaning {
     }
 
     private CleanedTrack drive(List<PathStep> steps) {
-        RestEnds drive = RestEnds.of(Standing.atRest(SecondSpeeds.of(steps), source.positionScatterM()));
+        RestEnds drive = RestEnds.of(Standing.atRest(SecondSpeeds.of(steps), source.standingBelowMps()));
         double[] speedMps = drive.speedMps();
         double[] timeS = IntStream.range(0, speedMps.length).mapToDouble(s -> s).toArray();
         double[] distanceM = distances(speedMps);
