@@ -10,8 +10,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Random;
+import org.amberyard.core.duty.BrakeRecovery;
+import org.amberyard.core.duty.DrivelineLoss;
 import org.amberyard.core.duty.RoadLoad;
 import org.amberyard.core.duty.SpeedTrace;
+import org.amberyard.core.duty.TractiveWork;
 import org.amberyard.core.trace.DriveStatistics;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.routes.DriveTrace;
@@ -125,12 +128,7 @@ class TraceImportTest {
     /** Work at the wheels of a bus of 11 t, kWh, from the road load alone. */
     private static double wheelKwh(SpeedTrace trace) {
         RoadLoad bus = new RoadLoad(11_000, 0.008, 4.55, 1.05, 1.225);
-        double sumJ = 0;
-        for (int i = 0; i < trace.steps(); i++) {
-            double speed = trace.meanSpeedMps(i);
-            sumJ += Math.max(0, bus.forceN(speed, trace.accelerationMps2(i), trace.grade(i)) * speed * trace.durationS(i));
-        }
-        return sumJ / 3.6e6;
+        return TractiveWork.of(trace, bus, DrivelineLoss.mechanical(1), BrakeRecovery.NONE).drawnKwh();
     }
 
     @Test

@@ -25,9 +25,7 @@ class CoastDownReferenceTest {
         return Math.sqrt(A / B) * Math.tan(Math.atan(startMps * Math.sqrt(B / A)) - Math.sqrt(A * B) * seconds);
     }
 
-    @ParameterizedTest
-    @ValueSource(doubles = {8, 15, 25})
-    void coastingNeedsNoForce(double startMps) {
+    private static SpeedTrace coastDown(double startMps) {
         double stopS = Math.atan(startMps * Math.sqrt(B / A)) / Math.sqrt(A * B);
         int steps = (int) Math.floor(stopS);
         double[] times = new double[steps + 2];
@@ -37,25 +35,27 @@ class CoastDownReferenceTest {
             speeds[step] = speedMps(startMps, step);
         }
         times[steps + 1] = stopS;
-        TractiveWork work = TractiveWork.of(SpeedTrace.level(times, speeds), BUS, DrivelineLoss.mechanical(1), BrakeRecovery.NONE);
+        return SpeedTrace.level(times, speeds);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {8, 15, 25})
+    void coastingNeedsNoForce(double startMps) {
+        TractiveWork work = TractiveWork.of(coastDown(startMps), BUS, DrivelineLoss.mechanical(1), BrakeRecovery.NONE);
         double kineticKwh = 0.5 * 1.05 * 11_000 * startMps * startMps / 3.6e6;
         assertEquals(kineticKwh, work.rollingKwh() + work.dragKwh(), 2e-4 * kineticKwh);
         assertEquals(0, work.drawnKwh(), 2e-4 * kineticKwh);
         assertEquals(0, work.frictionBrakeKwh(), 2e-4 * kineticKwh);
     }
 
-    /** The distance of the coast-down, {@code ln(1 + b·v₀²/a) / (2b)}, also in closed form. */
+    /** The distance of the coast-down, {@code ln(1 + b·v₀²/a) / (2b)}, also in closed form, and what drag takes over it. */
     @ParameterizedTest
     @ValueSource(doubles = {8, 15, 25})
     void rollsAsFarAsTheClosedForm(double startMps) {
-        double metres = 0;
-        double stopS = Math.atan(startMps * Math.sqrt(B / A)) / Math.sqrt(A * B);
-        int steps = 20_000;
-        for (int step = 0; step < steps; step++) {
-            metres += speedMps(startMps, (step + 0.5) * stopS / steps) * stopS / steps;
-        }
-        assertEquals(Math.log(1 + B * startMps * startMps / A) / (2 * B), metres, 1e-3);
-        double drag = BUS.dragN(startMps) / (1.05 * 11_000);
-        assertEquals(B * startMps * startMps, drag, 1e-12);
+        SpeedTrace trace = coastDown(startMps);
+        double metres = Math.log(1 + B * startMps * startMps / A) / (2 * B);
+        assertEquals(metres, trace.distanceM(), 1e-4 * metres);
+        TractiveWork work = TractiveWork.of(trace, BUS, DrivelineLoss.mechanical(1), BrakeRecovery.NONE);
+        assertEquals(0.008 * 11_000 * RoadLoad.GRAVITY * metres / 3.6e6, work.rollingKwh(), 1e-4 * work.rollingKwh());
     }
 }

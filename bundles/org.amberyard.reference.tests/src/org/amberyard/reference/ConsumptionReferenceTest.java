@@ -36,8 +36,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Consumption and range of a type C electric school bus against what was published, with the default inputs of the model: a
- * route of 18 miles out and 18 back, 15 stops each, roads of 40 mph, 18 mph with all stops (invented).
+ * Consumption and range of a type C electric school bus against what was published: a bus of 9.7 t with common inputs
+ * (invented within the ranges that the data dictionary cites), on a route of 18 miles out and 18 back, 15 stops each, roads of 40 mph, 18 mph with all stops (invented).
  */
 class ConsumptionReferenceTest {
     private static final double USABLE_SHARE = 0.9;
@@ -63,7 +63,7 @@ class ConsumptionReferenceTest {
                 IntStream.range(0, 12).mapToObj(m -> new Climate.MonthWeather(weather, weather, weather)).toList());
         RouteInput route = new RouteInput("R", "C", List.of(run("AM", 390), run("PM", 860)), EnergyModel.PHYSICS);
         DutyInput duty = new DutyInput(climate, DriverStyle.of(0.7, 0.9, 0.5), 55, List.of(route), List.of(bus(packKwh)),
-                new YardHabit(false, false), List.of());
+                new YardHabit(false, false, 17), List.of());
         return RouteDuty.of(duty, route, bus(packKwh), 1).dayUse(0, false, weather);
     }
 
@@ -75,14 +75,14 @@ class ConsumptionReferenceTest {
     /**
      * Three type C electric school buses in Massachusetts: 1.3 to 1.4 kWh/mi over about 14,000 miles and all seasons (US DOE
      * alternative fuels data center, case study 3092, read). The mild figure must lie a little below, the mean of a cold and a
-     * mild day a little above.
+     * mild day at most 15 % above.
      */
     @Test
     void schoolBusesInService() {
         double mild = kwhPerMile(18);
         assertTrue(mild > 1.15 && mild < 1.45, "mild: " + mild);
         double year = (kwhPerMile(0) + kwhPerMile(8) + kwhPerMile(18)) / 3;
-        assertTrue(year > 1.3 && year < 1.7, "mean of the school year: " + year);
+        assertTrue(year > 1.3 && year < 1.4 * 1.15, "mean of the school year: " + year);
     }
 
     /**

@@ -28,16 +28,16 @@ class RoadLoadReferenceTest {
     @CsvSource({"20,862.985,222.777,0.4853791106", "35,862.985,682.254,0.6907839122", "55,862.985,1684.751,1.138939843"})
     void steadySpeed(double mph, double rollingN, double dragN, double kwhPerMile) {
         double speed = mph * 0.44704;
-        assertEquals(rollingN, BUS.rollingN(0), 1e-3);
+        assertEquals(rollingN, BUS.rollingN(1), 1e-3);
         assertEquals(dragN, BUS.dragN(speed), 1e-3);
         double metresPerMile = Unit.KM_PER_MILE * 1000;
-        assertEquals(kwhPerMile, BUS.forceN(speed, 0, 0) * metresPerMile / 3.6e6, kwhPerMile * 1e-6);
+        assertEquals(kwhPerMile, (BUS.rollingN(1) + BUS.dragN(speed)) * metresPerMile / 3.6e6, kwhPerMile * 1e-6);
     }
 
     @ParameterizedTest
     @CsvSource("0.05,5386.93")
     void grade(double grade, double climbingN) {
-        assertEquals(climbingN, BUS.climbingN(grade), 5e-3);
+        assertEquals(climbingN, BUS.climbingN(Math.sin(Math.atan(grade))), 5e-3);
     }
 
     @ParameterizedTest

@@ -124,7 +124,7 @@ class ExampleStudyTest {
     void electricityEqualsBatteryEnergyOverEfficiencyAndHeatFromTheYard() {
         for (VehicleYear record : result.plans().get(1).fleet().years()) {
             if (record.meterKwh() > 0) {
-                assertEquals(record.use().batteryKwh() / 0.88 + record.use().gridKwh(), record.meterKwh(), 1e-6);
+                assertEquals((record.use().batteryKwh() + record.use().gridKwh()) / 0.88, record.meterKwh(), 1e-6);
             }
         }
     }

@@ -1,5 +1,6 @@
 package org.amberyard.study;
 
+import java.util.List;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
@@ -23,6 +24,14 @@ final class DepotCompiler {
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 depot.getWorks().stream().map(DepotCompiler::work).toList(), tariff(depot.getTariff()), service,
                 new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()));
+    }
+
+    /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */
+    static double portKw(Depot depot) {
+        List<Port> ports = depot.getPortTypes().stream().map(DepotCompiler::port).toList();
+        boolean alternating = ports.stream().anyMatch(p -> !p.direct());
+        return ports.stream().filter(p -> p.direct() != alternating).mapToDouble(p -> p.powerKw() * p.efficiency()).max()
+                .orElse(0);
     }
 
     private static Port port(PortType type) {

@@ -80,7 +80,8 @@ public final class StudyCompiler {
     private DutyInput duty(List<VehicleTypeInput> vehicles) {
         DriverStyle style = DriverStyle.of(settings.getAccelerationMps2(), settings.getDecelerationMps2(),
                 settings.getDriverHurry());
-        YardHabit habit = new YardHabit(study.getDepot().isMiddayCharging(), study.getDepot().isPreconditioning());
+        YardHabit habit = new YardHabit(study.getDepot().isMiddayCharging(), study.getDepot().isPreconditioning(),
+                DepotCompiler.portKw(study.getDepot()));
         List<VehicleSpec> specs = vehicles.stream().map(VehicleTypeInput::spec).toList();
         return new DutyInput(RouteCompiler.climate(study.getSite()), style, settings.getRiderMassKg(),
                 study.getRoutes().stream().map(RouteCompiler::route).toList(), specs, habit,

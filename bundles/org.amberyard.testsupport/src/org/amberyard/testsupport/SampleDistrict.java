@@ -80,7 +80,7 @@ public final class SampleDistrict {
     private StudyInput study(int electricPlans, boolean withRoutes) {
         List<VehicleTypeInput> types = SampleTypes.all();
         DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2, 1), 45, withRoutes ? routes() : List.of(),
-                types.stream().map(VehicleTypeInput::spec).toList(), new YardHabit(true, false), List.of());
+                types.stream().map(VehicleTypeInput::spec).toList(), new YardHabit(true, false, 17), List.of());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
         Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
                 Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));

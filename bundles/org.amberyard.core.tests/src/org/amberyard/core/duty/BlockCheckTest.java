@@ -7,10 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.depot.ChargeWindow;
 import org.junit.jupiter.api.Test;
 
 /** A day in round numbers: two runs of 40 kWh and 20 km, four hours apart, with a pack at 15 °C. */
 class BlockCheckTest {
+    /** Eight hours, from 22:00 to 6:00. */
+    private static final ChargeWindow NIGHT = new ChargeWindow(1320, 360);
+    /** From the last run to the first. */
+    private static final ChargeWindow ALL_NIGHT = new ChargeWindow(780, 420);
     private static final BatterySpec PACK = SampleBus.battery(100, 0.01, 2000, 0.7, new CapacityFade(0.01, 0));
 
     private static final BatterySpec PACK_WARM_ENOUGH = SampleBus.battery(100, 0, 2000, 0.7, new CapacityFade(0.01, 0));
@@ -21,11 +26,11 @@ class BlockCheckTest {
     }
 
     private static DayBlock day(boolean yardBetween, double packC) {
-        return new DayBlock(List.of(leg("AM", 420, yardBetween, packC), leg("PM", 720, true, packC)));
+        return new DayBlock(List.of(leg("AM", 420, yardBetween, packC), leg("PM", 720, true, packC)), packC);
     }
 
     private static BlockCheck overnight(double batteryKw, double reserve) {
-        return new BlockCheck(batteryKw, 8, false, reserve);
+        return new BlockCheck(batteryKw, NIGHT, false, reserve);
     }
 
     @Test
@@ -48,10 +53,11 @@ class BlockCheckTest {
 
     @Test
     void middayChargeFillsOnlyAtTheYardAndOnlyToTheBrim() {
-        assertEquals(90 - 80 + 20, new BlockCheck(5, 24, true, 0).of(day(true, 15), PACK, 1).marginKwh(), 1e-12);
-        assertEquals(90 - 80, new BlockCheck(5, 24, true, 0).of(day(false, 15), PACK, 1).marginKwh(), 1e-12);
-        assertEquals(90 - 40, new BlockCheck(100, 24, true, 0).of(day(true, 15), PACK, 1).marginKwh(), 1e-9);
-        assertEquals(90 - 80, new BlockCheck(100, 24, true, 0).of(day(true, -10), PACK_WARM_ENOUGH, 1).marginKwh(), 1e-12,
+        assertEquals(90 - 80 + 20, new BlockCheck(5, ALL_NIGHT, true, 0).of(day(true, 15), PACK, 1).marginKwh(), 1e-12);
+        assertEquals(90 - 80, new BlockCheck(5, ALL_NIGHT, true, 0).of(day(false, 15), PACK, 1).marginKwh(), 1e-12);
+        assertEquals(90 - 40, new BlockCheck(100, ALL_NIGHT, true, 0).of(day(true, 15), PACK, 1).marginKwh(), 1e-9);
+        assertEquals(90 - 80, new BlockCheck(100, ALL_NIGHT, true, 0).of(new DayBlock(day(true, -10).legs(), 15), PACK_WARM_ENOUGH, 1)
+                .marginKwh(), 1e-12,
                 "a pack that is too cold takes nothing in");
     }
 
@@ -75,16 +81,16 @@ class BlockCheckTest {
 
     @Test
     void middaySessionIsSpreadOverTheTimeThatTheBusStands() {
-        DayCharging charging = new BlockCheck(20, 8, true, 0).charging(day(true, 15), PACK);
+        DayCharging charging = new BlockCheck(20, NIGHT, true, 0).charging(day(true, 15), PACK);
         assertEquals(40, charging.midday().get(0).batteryKwh(), 1e-12);
         assertEquals(10, charging.midday().get(0).batteryKw(), 1e-12);
         assertEquals(40, charging.nightKwh(), 1e-12);
-        assertEquals(80, new BlockCheck(20, 8, false, 0).charging(day(true, 15), PACK).nightKwh(), 1e-12);
+        assertEquals(80, new BlockCheck(20, NIGHT, false, 0).charging(day(true, 15), PACK).nightKwh(), 1e-12);
     }
 
     @Test
     void momentsFollowTheDay() {
-        List<BlockCheck.Moment> moments = new BlockCheck(5, 8, true, 0.1).moments(day(true, 15), PACK, 1);
+        List<BlockCheck.Moment> moments = new BlockCheck(5, NIGHT, true, 0.1).moments(day(true, 15), PACK, 1);
         assertEquals(List.of(420.0, 480.0, 720.0, 780.0, 420.0 + 1440),
                 moments.stream().map(BlockCheck.Moment::minute).toList());
         double[] left = {90, 50, 70, 30, 70};
@@ -92,5 +98,32 @@ class BlockCheckTest {
             assertEquals(left[i] / 90, moments.get(i).chargeShare(), 1e-12);
             assertEquals(0.1, moments.get(i).floorShare(), 1e-12);
         }
+    }
+
+    /** Run from 22:00 to 5:00; only the quarter of an hour until 5:15 is left of the window. */
+    @Test
+    void aBusThatDrivesAtNightIsNotChargedMeanwhile() {
+        DayBlock.Leg night = new DayBlock.Leg("Night", 1320, 1320 + 420, true, 15,
+                new EnergyUse(20, 7, 40, 0, EnergyCauses.ZERO, 0, 0, 0, 0), 15, 0);
+        BlockCheck.Outcome outcome = new BlockCheck(20, new ChargeWindow(1320, 315), false, 0)
+                .of(new DayBlock(List.of(night), 15), PACK, 1);
+        assertFalse(outcome.refilled());
+        assertEquals(3, outcome.days(), "90, 50 + 5, 15 + 5, then short");
+        assertEquals(90 - 40 + 5 - 40 + 5 - 40, outcome.marginKwh(), 1e-9);
+    }
+
+    @Test
+    void aReserveThatIsNeverLeftFailsOnTheFirstDay() {
+        BlockCheck.Outcome outcome = overnight(20, 1.2).of(day(true, 15), PACK, 1);
+        assertEquals(1, outcome.days());
+        assertEquals("PM", outcome.worstRun());
+        assertEquals(90 - 80 - 1.2 * 90, outcome.marginKwh(), 1e-9);
+    }
+
+    @Test
+    void aPackTooColdAtNightTakesNothing() {
+        DayBlock cold = new DayBlock(day(true, 15).legs(), -12);
+        assertFalse(overnight(20, 0).of(cold, PACK, 1).refilled());
+        assertEquals(2, overnight(20, 0).of(cold, PACK, 1).days());
     }
 }

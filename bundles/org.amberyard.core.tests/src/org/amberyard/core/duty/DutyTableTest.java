@@ -153,11 +153,74 @@ class DutyTableTest {
     void preconditioningTakesHeatFromTheYard() {
         DutyInput cold = SampleBus.duty(electric(), WeatherDay.steady(-15), run(1, 20));
         EnergyUse without = DutyTable.of(cold).use(0, 0).orElseThrow().year();
-        EnergyUse with = DutyTable.of(cold.withHabit(new YardHabit(false, true))).use(0, 0).orElseThrow().year();
+        EnergyUse with = DutyTable.of(cold.withHabit(new YardHabit(false, true, 17))).use(0, 0).orElseThrow().year();
         double soakKwh = 0.12 * 31;
         double savedKwh = without.causes().heatKwh() - with.causes().heatKwh();
         assertTrue(savedKwh > 0.5 * soakKwh && savedKwh < soakKwh, "a cabin that warms slowly also loses less: " + savedKwh);
         assertTrue(with.gridKwh() > without.gridKwh() + soakKwh);
         assertTrue(with.batteryKwh() < without.batteryKwh());
+    }
+
+    private static DutyTable measured(DutyInput raw, MeasuredUse... uses) {
+        return DutyTable.of(new DutyInput(raw.climate(), raw.style(), 55, raw.routes(), raw.vehicles(), raw.habit(),
+                List.of(uses)));
+    }
+
+    /** What was tanked holds the heater's diesel too; a log equal to the model's own total leaves the model as it is. */
+    @Test
+    void theHeatersDieselIsPartOfTheLog() {
+        EngineSpec bare = SampleBus.diesel();
+        EngineSpec heated = new EngineSpec(bare.name(), bare.body(), bare.fuel(), bare.indicatedEfficiency(),
+                bare.idleFuelLPerH(), bare.exhaustFluidShare(), 0.05, new Heater(Heater.Source.FUEL_FIRED, 25, 1, 0, 0.8));
+        DutyInput raw = SampleBus.duty(heated, WeatherDay.steady(-30), run(5, 0));
+        EnergyUse own = DutyTable.of(raw).use(0, 0).orElseThrow().year();
+        assertTrue(own.heaterFuelL() > 0);
+        DutyTable table = measured(raw, new MeasuredUse(0, 0, OptionalInt.of(0), OptionalDouble.empty(), own.km(),
+                own.fuelL() + own.heaterFuelL()));
+        assertEquals(1, table.calibration(0).factor(heated), 1e-9);
+    }
+
+    @Test
+    void aMonthsLogWeighsItsRunsByTheirDays() {
+        RunInput often = SampleBus.run("AM", 390, 70, 25, 20, 20, 64, 60, SampleBus.inJanuary(20));
+        RunInput seldom = SampleBus.run("Late", 960, 70, 40, 5, 5, 90, 300, SampleBus.inJanuary(2));
+        DutyInput raw = SampleBus.duty(electric(), WeatherDay.steady(-5), often, seldom);
+        EnergyUse own = DutyTable.of(raw).use(0, 0).orElseThrow().year();
+        DutyTable table = measured(raw, new MeasuredUse(0, 0, OptionalInt.of(0), OptionalDouble.empty(), own.km(),
+                own.batteryKwh()));
+        assertEquals(1, table.calibration(0).factor(electric()), 1e-9);
+    }
+
+    @Test
+    void aLogOfAMonthThatIsNotDrivenCountsByItsTemperatureOnly() {
+        DutyInput raw = SampleBus.duty(electric(), WeatherDay.steady(-5), run(10, 20));
+        assertEquals(1, measured(raw, new MeasuredUse(0, 0, OptionalInt.of(6), OptionalDouble.empty(), 100, 500))
+                .calibration(0).factor(electric()), 0);
+        assertTrue(measured(raw, new MeasuredUse(0, 0, OptionalInt.of(6), OptionalDouble.of(20), 100, 500))
+                .calibration(0).factor(electric()) > 3);
+    }
+
+    @Test
+    void aShortTraceOnALongScheduleStandsForTheRest() {
+        RunInput summary = run(1, 20);
+        SpeedTrace minute = SpeedTrace.level(new double[] {0, 20, 50, 60}, new double[] {0, 15, 15, 0});
+        RunInput traced = new RunInput("AM", 390, 70, 5, 5, 20, 20, 64, 0, true, false, summary.daysByMonth(),
+                Optional.of(minute));
+        EnergyUse use = year(electric(), WeatherDay.steady(-10), traced);
+        assertEquals(70.0 / 60, use.hours(), 1e-9);
+        assertEquals(2 * use.hours(), use.causes().auxiliaryKwh(), 1e-9);
+        assertTrue(Double.isFinite(use.batteryKwh()));
+    }
+
+    @Test
+    void preheatingTakesNoMoreThanThePortGives() {
+        DutyInput cold = SampleBus.duty(electric(), WeatherDay.steady(-25), run(1, 20));
+        DayBlock weak = DutyTable.of(cold.withHabit(new YardHabit(false, true, 6))).use(0, 0).orElseThrow()
+                .days(0, true, false).findFirst().orElseThrow();
+        DayBlock strong = DutyTable.of(cold.withHabit(new YardHabit(false, true, 40))).use(0, 0).orElseThrow()
+                .days(0, true, false).findFirst().orElseThrow();
+        assertEquals(6, weak.preheatKw(), 1e-9);
+        assertTrue(strong.preheatKw() > 15);
+        assertTrue(strong.batteryKwh() < weak.batteryKwh());
     }
 }

@@ -88,7 +88,7 @@ public final class SampleBus {
     public static DutyInput duty(VehicleSpec vehicle, WeatherDay day, RunInput... runs) {
         return new DutyInput(climate(200, day), new DriverStyle(0.7, 0.9, 1), 55,
                 List.of(new RouteInput("R", "C", List.of(runs), EnergyModel.PHYSICS)), List.of(vehicle),
-                new YardHabit(false, false), List.of());
+                new YardHabit(false, false, 17), List.of());
     }
 
     /** Use of a year of that route. */

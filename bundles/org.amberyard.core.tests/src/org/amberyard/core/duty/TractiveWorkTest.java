@@ -48,7 +48,7 @@ class TractiveWorkTest {
     void nothingIsRecoveredBelowTheCutoff() {
         TractiveWork work = work(microTrip(20, 20, 0), 1000, 500);
         assertEquals(0, work.recoveredKwh(), 0);
-        assertEquals(0, work.peakBrakingKw(), 0);
+        assertEquals(0, work.peakRecoveredKw(), 0);
         assertTrue(work.frictionBrakeKwh() > 0);
     }
 
@@ -87,5 +87,31 @@ class TractiveWorkTest {
         assertThrows(IllegalArgumentException.class, () -> SpeedTrace.level(times, new double[3]));
         assertThrows(IllegalArgumentException.class, () -> SpeedTrace.level(new double[] {0, 1}, new double[] {0, -1}));
         assertThrows(IllegalArgumentException.class, () -> SpeedTrace.level(new double[] {0}, new double[] {0}));
+    }
+
+    /** What the battery takes in limits the terminals, not the wheels. */
+    @Property(tries = 100)
+    void recoveryMeetsTheLimitAtTheTerminals(@ForAll @DoubleRange(min = 1, max = 60) double limitKw) {
+        TraceSteps steps = new TraceSteps(microTrip(20, 10, 0));
+        TractiveWork free = TractiveWork.of(steps, BUS, SampleBus.DRIVELINE, SampleBus.RECOVERY, Double.MAX_VALUE);
+        TractiveWork limited = TractiveWork.of(steps, BUS, SampleBus.DRIVELINE, SampleBus.RECOVERY, limitKw);
+        assertEquals(Math.min(limitKw, free.peakRecoveredKw()), limited.peakRecoveredKw(), 1e-9);
+        assertTrue(limited.drawnKwh() - limited.recoveredKwh() >= free.drawnKwh() - free.recoveredKwh() - 1e-12);
+    }
+
+    @Test
+    void lossesFollowTheLoad() {
+        DrivelineLoss loss = DrivelineLoss.electric(0.9, 120, 54);
+        double ratedN = 120_000 / 15.0;
+        assertEquals(120_000 * (1 / 0.9 - 1), loss.lossW(15, ratedN), 1e-9);
+        double tenthShare = loss.lossW(15, ratedN / 10) / (15 * ratedN / 10);
+        assertTrue(tenthShare > 0.25 && tenthShare < 0.4, "at a tenth of the load the losses weigh more: " + tenthShare);
+    }
+
+    @Test
+    void whatRoundingLeavesOfARepeatIsNotDriven() {
+        SpeedTrace trace = microTrip(20, 10, 0);
+        double km = trace.distanceM() / 1000 * (1 + 3e-16);
+        assertEquals(trace.cutAtRest().size(), DrivePattern.ofTrace(trace, km).pieces().size());
     }
 }

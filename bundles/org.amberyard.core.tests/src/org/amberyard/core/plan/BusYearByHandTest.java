@@ -46,7 +46,7 @@ class BusYearByHandTest {
         double priceThen = price * 1.025;
         double award = Math.min(60_000, 10_000 + 0.5 * (priceThen - 150_000 * 1.025));
         assertEquals(-award / 1.025, ledger.amount(0, 1, CostCategory.FUNDING), CENT);
-        assertEquals((batteryKwh / 0.88 + 0.95 * route.gridKwh()) * 0.105, ledger.amount(0, 1, CostCategory.ELECTRIC_ENERGY), CENT);
+        assertEquals((batteryKwh + 0.95 * route.gridKwh()) / 0.88 * 0.105, ledger.amount(0, 1, CostCategory.ELECTRIC_ENERGY), CENT);
         assertEquals(km * 0.22, ledger.amount(0, 1, CostCategory.UPKEEP), CENT);
         assertEquals(0.01 * 330_000 * Math.pow(0.99, 2), ledger.amount(0, 1, CostCategory.INSURANCE), CENT);
         double left = 3500 + (330_000 - 3500) * (1 - 3 / 15.0);
@@ -65,7 +65,7 @@ class BusYearByHandTest {
         assertEquals(-portAward - 40_000, ledger.amount(yard, 1, CostCategory.FUNDING), CENT);
         List<DayBlock.Leg> legs = duty.use(0, TinyDistrict.ELECTRIC).orElseThrow().days(0, true, true).findFirst().orElseThrow().legs();
         double middayKw = legs.get(0).use().batteryKwh() / 0.88 / ((860 - (390 + 70)) / 60.0);
-        double nightKw = legs.get(1).use().batteryKwh() / 0.88 / 7.25;
+        double nightKw = (legs.get(1).use().batteryKwh() + legs.get(0).use().gridKwh()) / 0.88 / 7.25;
         assertTrue(middayKw > nightKw, "the colder morning comes back in the shorter time");
         double standbyKw = 2 * 0.015;
         assertEquals(12 * 5 * (middayKw + standbyKw), ledger.amount(yard, 1, CostCategory.ELECTRIC_DEMAND), CENT);

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.SampleBus;
+import org.amberyard.core.duty.WeatherDay;
 import org.amberyard.core.duty.YardHabit;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +21,7 @@ class RemediesTest {
     private static StudyResult overnight(double packKwh) {
         StudyInput study = TinyPacks.withPack(TinyDistrict.study(),
                 SampleBus.battery(packKwh, 0.004, 2000, 0.7, new CapacityFade(0.01, 0)));
-        StudyInput habit = TinyPacks.withHabit(study, new YardHabit(false, false));
+        StudyInput habit = TinyPacks.withHabit(study, new YardHabit(false, false, 17));
         return StudyEvaluation.of(habit, DutyTable.of(habit.duty()));
     }
 
@@ -114,5 +116,25 @@ class RemediesTest {
                 .min((a, b) -> Double.compare(a.kwhPerKm(), b.kwhPerKm())).orElseThrow();
         assertTrue(least.airC() >= 14 && least.airC() <= 26, "least at " + least.airC() + " °C");
         assertTrue(points.get(0).kwhPerKm() > 1.5 * least.kwhPerKm());
+    }
+
+    @Test
+    void hotDaysAreCountedPastTheNormalDay() {
+        StudyInput study = TinyPacks.withHabit(TinyPacks.withPack(TinyDistrict.study(),
+                SampleBus.battery(86, 0.004, 2000, 0.7, new CapacityFade(0.01, 0))), new YardHabit(false, false, 17));
+        WeatherDay[] days = {WeatherDay.steady(18), WeatherDay.steady(30), WeatherDay.steady(38)};
+        StudyInput hot = TinyPacks.withClimate(study, SampleBus.climate(200, days[1]), days[0], days[2]);
+        StudyResult result = StudyEvaluation.of(hot, DutyTable.of(hot.duty()));
+        RouteFit fit = fit(result, 1);
+        int counted = FailingDays.of(result, fit, 1).byMonth().get(0);
+        BlockCheck check = RouteFitting.check(hot, fit.batteryKw(), false);
+        int driven = 0;
+        for (int day = 0; day < 15; day++) {
+            WeatherDay weather = hot.duty().climate().months().get(0).inOrder(day / 14.0);
+            driven += check.of(result.duty().duty(1, TinyDistrict.ELECTRIC).block(0, false, weather, hot.duty().habit()),
+                    hot.types().get(TinyDistrict.ELECTRIC).electric().orElseThrow().battery(), 1).passes() ? 0 : 1;
+        }
+        assertEquals(driven, counted);
+        assertTrue(counted > 0 && counted < 15, "some days fail: " + counted);
     }
 }

@@ -67,7 +67,7 @@ final class TinyDistrict {
 
     static DutyInput duty() {
         return new DutyInput(climate(), new DriverStyle(0.7, 0.9, 1), 55, List.of(route("North", 24), route("South", 40)),
-                List.of(diesel().spec(), electric().spec()), new YardHabit(true, false), List.of());
+                List.of(diesel().spec(), electric().spec()), new YardHabit(true, false, 17), List.of());
     }
 
     static Climate climate() {

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.duty.VehicleSpec;
+import org.amberyard.core.duty.WeatherDay;
 import org.amberyard.core.duty.YardHabit;
 
 /** The tiny district with another pack or heater. */
@@ -32,6 +34,14 @@ final class TinyPacks {
 
     static StudyInput withHabit(StudyInput study, YardHabit habit) {
         return with(study, study.types(), study.duty().withHabit(habit));
+    }
+
+    static StudyInput withClimate(StudyInput study, Climate normal, WeatherDay coldest, WeatherDay hottest) {
+        List<Climate.MonthWeather> months = normal.months().stream()
+                .map(m -> new Climate.MonthWeather(m.normal(), coldest, hottest)).toList();
+        DutyInput duty = study.duty();
+        return with(study, study.types(), new DutyInput(new Climate(normal.elevationM(), months), duty.style(),
+                duty.riderMassKg(), duty.routes(), duty.vehicles(), duty.habit(), duty.measured()));
     }
 
     private static StudyInput withSpec(StudyInput study, ElectricSpec spec) {

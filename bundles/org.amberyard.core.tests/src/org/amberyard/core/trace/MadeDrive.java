@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.amberyard.core.duty.BrakeRecovery;
+import org.amberyard.core.duty.DrivelineLoss;
 import org.amberyard.core.duty.RoadLoad;
 import org.amberyard.core.duty.SpeedTrace;
+import org.amberyard.core.duty.TractiveWork;
 
 /**
  * An invented drive with stops, corners and hills whose truth is known at every second, and what a logger would make of it.
@@ -110,11 +113,6 @@ final class MadeDrive {
 
     /** Work that the wheels of a bus of 11 t must be given over a trace, kWh, from the road load alone. */
     static double wheelKwh(SpeedTrace trace) {
-        double sumJ = 0;
-        for (int i = 0; i < trace.steps(); i++) {
-            double speed = trace.meanSpeedMps(i);
-            sumJ += Math.max(0, BUS.forceN(speed, trace.accelerationMps2(i), trace.grade(i)) * speed * trace.durationS(i));
-        }
-        return sumJ / 3.6e6;
+        return TractiveWork.of(trace, BUS, DrivelineLoss.mechanical(1), BrakeRecovery.NONE).drawnKwh();
     }
 }

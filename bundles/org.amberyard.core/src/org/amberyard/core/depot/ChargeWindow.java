@@ -15,6 +15,16 @@ public record ChargeWindow(double startMin, double endMin) {
         return (length == 0 ? DAY_MIN : length) / 60;
     }
 
+    /** Hours of the window between two times, h; minutes after midnight, those beyond 1,440 on later days. */
+    public double hoursWithin(double fromMin, double toMin) {
+        double minutes = 0;
+        for (double day = Math.floor(fromMin / DAY_MIN) - 1; day * DAY_MIN < toMin; day++) {
+            double opens = startMin + day * DAY_MIN;
+            minutes += Math.max(0, Math.min(toMin, opens + hours() * 60) - Math.max(fromMin, opens));
+        }
+        return minutes / 60;
+    }
+
     /** Demand when an energy at the meter is spread evenly over the window, kW. */
     public double spreadKw(double meterKwh) {
         return meterKwh / hours();

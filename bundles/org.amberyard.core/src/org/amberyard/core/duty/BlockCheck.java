@@ -3,20 +3,21 @@ package org.amberyard.core.duty;
 import java.util.Comparator;
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.depot.ChargeWindow;
 
 /**
  * Walks a bus through a school week of equal days and finds how far its battery stays above the reserve.
  *
  * <p>The bus leaves with a full pack after the weekend. Between runs it is charged when it stands at the yard, if midday
- * charging is asked for; at night it is charged for the hours of the charge window, which may not fill it. Energy that a cold
- * pack does not give and the reserve count as not there. The unit is the day's block, not the run.
+ * charging is asked for; at night it stands at a port of the yard and is charged for those hours of the charge window between
+ * its last run and its first, which may not fill it. Energy that a cold pack does not give and the reserve count as not there. The unit is the day's block, not the run.
  *
  * @param batteryKw power into the battery while plugged in, kW
- * @param nightHours hours of charging at night, h
+ * @param window hours of the night in which buses are charged
  * @param midday true when the bus is plugged in between runs at the yard
  * @param reserveShare share of the usable energy that planning keeps
  */
-public record BlockCheck(double batteryKw, double nightHours, boolean midday, double reserveShare) {
+public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, double reserveShare) {
     private static final int DAYS_IN_A_ROW = 5;
 
     /**
@@ -28,12 +29,13 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
      *            that of the first day on which it does
      * @param marginShare that margin over the usable energy of a warm pack
      * @param marginKm that margin as distance at the day's consumption, km
+     * @param fullDayMarginKm the margin of a day that starts with a full pack, as distance, km
      * @param worstRun run at whose end the margin is least
      * @param days days driven before the duty fails, the failing one included; the whole week when it holds
      * @param refilled true when every night fills the pack
      */
     public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginShare, double marginKm,
-            String worstRun, int days, boolean refilled) {
+            double fullDayMarginKm, String worstRun, int days, boolean refilled) {
 
         /** Worst first: what fails before what holds, what fails sooner first, then by margin. */
         public static final Comparator<Outcome> WORST_FIRST = Comparator.comparing(Outcome::passes)
@@ -58,23 +60,23 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
     /** A week of a day that is not empty, with a battery of a health. */
     public Outcome of(DayBlock day, BatterySpec battery, double health) {
         BlockWalk walk = new BlockWalk(this, day, battery, health);
-        boolean refilled = true;
-        int days = 0;
-        while (days < DAYS_IN_A_ROW && walk.marginShare() >= 0) {
+        walk.day();
+        double fullDayShare = walk.marginShare();
+        walk.night();
+        boolean refilled = walk.chargeShare() >= 1;
+        int days = 1;
+        // After a night that fills the pack the rest of the week is like the first day.
+        while (!refilled && days < DAYS_IN_A_ROW && walk.marginShare() >= 0) {
             walk.day();
-            days++;
             walk.night();
-            refilled &= walk.chargeShare() >= 1;
-            if (refilled && walk.marginShare() >= 0) {
-                // The next day starts full again, so the rest of the week is like this day.
-                days = DAYS_IN_A_ROW;
-            }
+            days++;
         }
-        double usable = battery.usableKwh(health);
+        double usable = walk.usableKwh();
         double need = day.batteryKwh();
-        double margin = walk.marginShare() * usable;
-        return new Outcome(usable * (1 - battery.lockedShare(day.coldestPackC())), need, margin, walk.marginShare(),
-                need > 0 ? margin * day.km() / need : 0, walk.worstRun(), days, refilled);
+        double kmPerShare = need > 0 ? usable * day.km() / need : 0;
+        return new Outcome(usable * (1 - battery.lockedShare(day.coldestPackC())), need, walk.marginShare() * usable,
+                walk.marginShare(), walk.marginShare() * kmPerShare, fullDayShare * kmPerShare, walk.worstRun(),
+                walk.marginShare() >= 0 ? DAYS_IN_A_ROW : days, refilled);
     }
 
     /** State of charge through one day that starts with a full pack, and the night after it. */
@@ -85,14 +87,11 @@ public record BlockCheck(double batteryKw, double nightHours, boolean midday, do
         return walk.moments();
     }
 
-    /**
-     * What is charged on a day that starts with a full, new pack: between runs, and in the night after it. Heat before departure
-     * draws no more from the port than charging could.
-     */
+    /** What is charged on a day that starts with a full, new pack: between runs, and in the night after it. */
     public DayCharging charging(DayBlock day, BatterySpec battery) {
         BlockWalk walk = new BlockWalk(this, day, battery, 1);
         walk.day();
         double missingKwh = (1 - walk.chargeShare()) * battery.usableKwh(1);
-        return new DayCharging(walk.sessions(), missingKwh, Math.min(day.preheatKw(), batteryKw));
+        return new DayCharging(walk.sessions(), missingKwh, day.legs().get(0).use().gridKwh(), day.preheatKw());
     }
 }

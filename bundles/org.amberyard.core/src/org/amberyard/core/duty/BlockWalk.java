@@ -7,6 +7,9 @@ import org.amberyard.core.battery.ConstantPowerTaper;
 
 /** State of charge of one bus while a {@link BlockCheck} walks it through its days. */
 final class BlockWalk {
+    /** Keeps the arithmetic finite for a pack that is worn out. */
+    private static final double LEAST_HEALTH = 0.01;
+
     private final BlockCheck check;
     private final DayBlock day;
     private final BatterySpec battery;
@@ -22,9 +25,9 @@ final class BlockWalk {
         this.check = check;
         this.day = day;
         this.battery = battery;
-        this.usableKwh = battery.usableKwh(health);
-        this.taper = new ConstantPowerTaper(battery, health);
-        this.marginShare = 1 - floorShare(day.legs().get(0));
+        double alive = Math.max(LEAST_HEALTH, health);
+        this.usableKwh = battery.usableKwh(alive);
+        this.taper = new ConstantPowerTaper(battery, alive);
     }
 
     /** Drives the day's runs and charges between them. */
@@ -63,12 +66,17 @@ final class BlockWalk {
         }
     }
 
-    /** Charges for the hours of the night; plugged in, the pack is no colder than its heater holds it. */
+    /** Charges in those hours of the charge window in which the bus stands at night. */
     void night() {
         DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
-        double packC = Math.max(last.packC(), battery.heat().heatedToC());
-        chargeShare = taper.endShare(chargeShare, check.batteryKw(), packC, check.nightHours());
-        note(day.legs().get(0).departureMin() + DayBlock.DAY_MIN, last);
+        double nextMin = day.legs().get(0).departureMin() + DayBlock.DAY_MIN;
+        double hours = check.window().hoursWithin(last.arrivalMin(), nextMin);
+        chargeShare = taper.endShare(chargeShare, check.batteryKw(), day.nightPackC(), hours);
+        note(nextMin, last);
+    }
+
+    double usableKwh() {
+        return usableKwh;
     }
 
     double chargeShare() {

@@ -91,18 +91,18 @@ final class BusHeat {
         }
     }
 
-    /** Stands from one minute to another, plugged in or not. */
-    Stand stand(double fromMin, double toMin, boolean plugged, boolean precondition) {
-        boolean warmed = plugged && precondition;
+    /** Stands from one minute to another, plugged in or not; heat takes no more than the port gives. */
+    Stand stand(double fromMin, double toMin, boolean plugged, YardHabit habit) {
+        boolean warmed = plugged && habit.precondition();
         double packFrom = warmed ? Math.max(fromMin, toMin - PACK_PRECONDITION_MIN) : toMin;
         double cabinFrom = warmed ? Math.max(fromMin, toMin - CABIN_PRECONDITION_MIN) : toMin;
-        return stand(fromMin, packFrom, new Care(plugged, false, false))
-                .plus(stand(packFrom, cabinFrom, new Care(plugged, true, false)))
-                .plus(stand(cabinFrom, toMin, new Care(plugged, true, true)));
+        return stand(fromMin, packFrom, new Care(plugged, false, false, habit.portKw()))
+                .plus(stand(packFrom, cabinFrom, new Care(plugged, true, false, habit.portKw())))
+                .plus(stand(cabinFrom, toMin, new Care(plugged, true, true, habit.portKw())));
     }
 
     /** What is done to a standing bus. */
-    private record Care(boolean plugged, boolean warmPack, boolean warmCabin) {
+    private record Care(boolean plugged, boolean warmPack, boolean warmCabin, double portKw) {
     }
 
     private Stand stand(double fromMin, double toMin, Care care) {
@@ -119,7 +119,7 @@ final class BusHeat {
         double airC = weather.airC(middle);
         double packKw = standPackKw(airC, hours, care);
         Cabin cabin = vehicle.body().cabin();
-        HeatBalance.Thermostat limits = care.warmCabin() ? cabin.thermostat(vehicle.heater().outputLimitKw())
+        HeatBalance.Thermostat limits = care.warmCabin() ? cabin.thermostat(vehicle.heater().outputKw(care.portKw() - packKw, airC))
                 : new HeatBalance.Thermostat(cabin.setpointC(), cabin.setpointC(), 0, 0);
         HeatBalance.Held held = cabin.closed().held(cabinC, airC, cabin.gainsKw(0, weather.sunWPerM2(middle)), hours, limits);
         cabinC = held.endC();
@@ -133,7 +133,8 @@ final class BusHeat {
             packC = pack.endC(packC, airC, 0, hours);
             return 0;
         }
-        holdPack(airC, 0, hours, care.warmPack() ? mildLimits : packLimits);
+        HeatBalance.Thermostat limits = care.warmPack() ? mildLimits : packLimits;
+        holdPack(airC, 0, hours, limits.withHeat(Math.min(limits.heatKw(), care.portKw())));
         return packHeatKw;
     }
 }

@@ -6,8 +6,9 @@ import java.util.List;
  * One bus's day on a route: its runs with the energy that each takes and where the bus stands after it.
  *
  * @param legs runs of the day in order; at least one
+ * @param nightPackC temperature of the pack while it is charged at night, °C
  */
-public record DayBlock(List<Leg> legs) {
+public record DayBlock(List<Leg> legs, double nightPackC) {
 
     /**
      * One run of the day.

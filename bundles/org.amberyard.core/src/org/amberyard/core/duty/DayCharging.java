@@ -7,12 +7,13 @@ import java.util.List;
  *
  * @param midday charging between runs
  * @param nightKwh energy into the battery in the night after, kWh
+ * @param nightHeatKwh energy for heat while plugged in at night, behind the port, kWh
  * @param preheatKw highest power for heat before a departure, behind the port, kW
  */
-public record DayCharging(List<Session> midday, double nightKwh, double preheatKw) {
+public record DayCharging(List<Session> midday, double nightKwh, double nightHeatKwh, double preheatKw) {
 
     /** Nothing charged. */
-    public static final DayCharging NONE = new DayCharging(List.of(), 0, 0);
+    public static final DayCharging NONE = new DayCharging(List.of(), 0, 0, 0);
 
     /**
      * Charging between two runs, spread evenly over the time that the bus stands.

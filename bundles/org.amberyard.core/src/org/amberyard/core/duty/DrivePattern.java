@@ -11,6 +11,9 @@ import java.util.List;
  */
 public record DrivePattern(List<Piece> pieces) {
 
+    /** What is left of a repeat by rounding is not driven. */
+    private static final double NEGLIGIBLE_REPEAT = 1e-9;
+
     /** A trace and how often it is driven; the last repeat may be driven in part, in proportion. */
     public record Piece(SpeedTrace trace, double times) {
     }
@@ -29,7 +32,7 @@ public record DrivePattern(List<Piece> pieces) {
         List<SpeedTrace> pieces = trace.cutAtRest();
         double repeats = distanceKm * 1000 / trace.distanceM();
         List<Piece> driven = new ArrayList<>();
-        for (double left = repeats; left > 0; left--) {
+        for (double left = repeats; left > NEGLIGIBLE_REPEAT; left--) {
             double times = Math.min(1, left);
             pieces.forEach(p -> driven.add(new Piece(p, times)));
         }

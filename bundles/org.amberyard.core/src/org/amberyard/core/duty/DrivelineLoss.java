@@ -1,5 +1,7 @@
 package org.amberyard.core.duty;
 
+import org.amberyard.core.math.Checks;
+
 /**
  * Losses of motor, inverter and gears by load: {@code loss = c₀ + c₁·v + c₃·v³ + g·|F|·v + k·F²} at wheel speed v and motor
  * force F, so that efficiency is a surface over load and speed and not one constant.
@@ -32,10 +34,10 @@ public record DrivelineLoss(double constantW, double perSpeedN, double perCubedS
      * @param speedKmh speed at which that power meets the largest continuous force, km/h
      */
     public static DrivelineLoss electric(double efficiency, double powerKw, double speedKmh) {
-        double powerW = powerKw * 1000;
+        double powerW = Checks.positive("Motor power (kW)", powerKw) * 1000;
         double speed = speedKmh / 3.6;
         double force = powerW / speed;
-        double lossW = powerW * (1 / efficiency - 1);
+        double lossW = powerW * (1 / Checks.positive("Driveline efficiency", efficiency) - 1);
         return new DrivelineLoss(CONSTANT * lossW, IRON * lossW / speed, WINDAGE * lossW / (speed * speed * speed),
                 GEARS * lossW / powerW, COPPER * lossW / (force * force));
     }
@@ -51,14 +53,16 @@ public record DrivelineLoss(double constantW, double perSpeedN, double perCubedS
                 + copperWPerN2 * forceN * forceN;
     }
 
-    /** Wheel power over terminal power when driving. */
-    public double efficiency(double speedMps, double forceN) {
-        double wheelW = speedMps * forceN;
-        return wheelW / (wheelW + lossW(speedMps, forceN));
-    }
-
     /** Braking force beyond which the motor would give back less for more, N; no controller goes there. */
     double mostUsefulBrakingN(double speedMps) {
         return copperWPerN2 > 0 ? Math.max(0, speedMps * (1 - gearShare) / (2 * copperWPerN2)) : Double.MAX_VALUE;
+    }
+
+    /** Least braking force that brings a power back at the terminals, N; there must be one. */
+    double brakingN(double speedMps, double terminalW) {
+        double linear = speedMps * (1 - gearShare);
+        double needed = terminalW + lossW(speedMps, 0);
+        return copperWPerN2 > 0
+                ? 2 * needed / (linear + Math.sqrt(Math.max(0, linear * linear - 4 * copperWPerN2 * needed))) : needed / linear;
     }
 }

@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.ConstantPowerTaper;
 import org.amberyard.core.consumption.ConsumptionCurve;
 
 /**
  * Drives an electric bus through one day that follows others like it: energy of every run with the temperatures of cabin and
  * pack that the day brings.
  *
- * <p>The bus leaves fully charged with a new pack, as warm as the day and night before have left it.
+ * <p>The bus leaves fully charged with a new pack, as warm as one day and night before have left it, which began at the day's
+ * mean air. Every night it stands at a port of the yard, wherever it stands between its runs.
  * Conditions are updated at every stop, so a run that is cut in two at a stop takes what it took whole.
  */
 final class ElectricDay {
@@ -27,14 +29,15 @@ final class ElectricDay {
      * @param weather the day
      * @param habit what the yard does
      * @param factor calibration of the energy by measurements, 1 for none
-     * @param curve the consumption curve to go by instead of physics, if so
+     * @param curve the consumption curve to go by instead of physics, if so; it holds the heat of logged days, so nothing is
+     *            preconditioned beside it
      */
     ElectricDay(ElectricSpec vehicle, List<RunWork> runs, WeatherDay weather, YardHabit habit, double factor,
             Optional<ConsumptionCurve> curve) {
         this.vehicle = vehicle;
         this.runs = runs;
         this.weather = weather;
-        this.habit = habit;
+        this.habit = curve.isPresent() ? habit.withoutPrecondition() : habit;
         this.factor = factor;
         this.curve = curve;
     }
@@ -43,7 +46,7 @@ final class ElectricDay {
     DayBlock block() {
         Walk walk = new Walk();
         walk.day(walk.night());
-        return new DayBlock(walk.legs);
+        return new DayBlock(walk.legs, walk.nightPackC);
     }
 
     private static double arrivalMin(RunWork run) {
@@ -52,9 +55,11 @@ final class ElectricDay {
 
     /** State of the bus on its way. */
     private final class Walk {
+        private final ConstantPowerTaper taper = new ConstantPowerTaper(vehicle.battery(), 1);
         private final BusHeat heat = new BusHeat(vehicle, weather, runs.get(0).run().departureMin());
         private final List<DayBlock.Leg> legs = new ArrayList<>();
         private double chargeShare = 1;
+        private double nightPackC;
 
         /** The day and night before: what driving leaves in the pack as heat, run by run, and what the night makes of it. */
         BusHeat.Stand night() {
@@ -66,9 +71,13 @@ final class ElectricDay {
                     stand(run, runs.get(place + 1));
                 }
             }
+            chargeShare = 1;
             double lastMin = arrivalMin(runs.get(runs.size() - 1));
             double nextMin = Math.max(lastMin, runs.get(0).run().departureMin() + DayBlock.DAY_MIN);
-            return heat.stand(lastMin, nextMin, true, habit.precondition());
+            double middleMin = (lastMin + nextMin) / 2;
+            BusHeat.Stand evening = heat.stand(lastMin, middleMin, true, habit.withoutPrecondition());
+            nightPackC = heat.packC();
+            return evening.plus(heat.stand(middleMin, nextMin, true, habit));
         }
 
         void day(BusHeat.Stand night) {
@@ -82,7 +91,12 @@ final class ElectricDay {
 
         private BusHeat.Stand stand(RunWork from, RunWork to) {
             boolean plugged = habit.midday() && from.run().yardAfter();
-            return heat.stand(arrivalMin(from), to.run().departureMin(), plugged, habit.precondition());
+            double toMin = to.run().departureMin();
+            if (plugged) {
+                double hours = Math.max(0, toMin - arrivalMin(from)) / 60;
+                chargeShare = taper.endShare(chargeShare, habit.portKw(), heat.packC(), hours);
+            }
+            return heat.stand(arrivalMin(from), toMin, plugged, habit);
         }
 
         private DayBlock.Leg leg(RunWork run, BusHeat.Stand before) {
@@ -136,8 +150,8 @@ final class ElectricDay {
         }
 
         private EnergyUse byCurve(RunWork run, BusHeat.Stand before) {
-            EnergyUse use = CurveUse.of(curve.orElseThrow(), run.run().distanceKm(), run.drive().hours(), run.airC(), before)
-                    .calibrated(factor);
+            EnergyUse use = CurveUse.of(curve.orElseThrow(), run.run().distanceKm(), run.drive().hours(), run.airC(), before,
+                    vehicle.heater()).calibrated(factor);
             heat.cabinAtSetpoint();
             heat.holdPack(run.airC(), 0, run.drive().hours());
             chargeShare -= use.batteryKwh() / vehicle.battery().usableKwh(1);

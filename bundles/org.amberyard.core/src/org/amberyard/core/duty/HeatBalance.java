@@ -9,28 +9,28 @@ package org.amberyard.core.duty;
  */
 record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
 
-    /** Share of the first temperature difference that is left after a time. */
-    private double leftShare(double hours) {
-        return capacityKwhPerK > 0 ? Math.exp(-conductanceKwPerK * hours / capacityKwhPerK) : 0;
+    /** Share of the first temperature difference that is gone after a time; exact for the shortest of times too. */
+    private double goneShare(double hours) {
+        return capacityKwhPerK > 0 ? -Math.expm1(-conductanceKwPerK * hours / capacityKwhPerK) : 1;
     }
 
     /** Temperature after hours of a steady power, °C. */
     double endC(double startC, double surroundC, double powerKw, double hours) {
-        return endC(startC, surroundC, powerKw, hours, leftShare(hours));
+        return endC(startC, surroundC, powerKw, hours, goneShare(hours));
     }
 
-    private double endC(double startC, double surroundC, double powerKw, double hours, double left) {
+    private double endC(double startC, double surroundC, double powerKw, double hours, double gone) {
         if (conductanceKwPerK > 0) {
             double steadyC = surroundC + powerKw / conductanceKwPerK;
-            return steadyC + (startC - steadyC) * left;
+            return startC + (steadyC - startC) * gone;
         }
         return capacityKwhPerK > 0 ? startC + powerKw * hours / capacityKwhPerK : startC;
     }
 
     /** Power that brings the body to a temperature at the end of the hours, kW; negative where it must be cooled. */
-    private double powerToReachKw(double targetC, double startC, double surroundC, double hours, double left) {
+    private double powerToReachKw(double targetC, double startC, double surroundC, double hours, double gone) {
         if (conductanceKwPerK > 0) {
-            return conductanceKwPerK * ((targetC - startC * left) / (1 - left) - surroundC);
+            return conductanceKwPerK * (startC + (targetC - startC) / gone - surroundC);
         }
         return capacityKwhPerK * (targetC - startC) / hours;
     }
@@ -56,10 +56,10 @@ record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
         if (!(hours > 0)) {
             return new Held(startC, 0, 0);
         }
-        double left = leftShare(hours);
-        double heat = clamp(powerToReachKw(limits.lowC(), startC, surroundC, hours, left) - gainsKw, limits.heatKw());
-        double cold = clamp(gainsKw - powerToReachKw(limits.highC(), startC, surroundC, hours, left), limits.coldKw());
-        return new Held(endC(startC, surroundC, gainsKw + heat - cold, hours, left), heat, cold);
+        double gone = goneShare(hours);
+        double heat = clamp(powerToReachKw(limits.lowC(), startC, surroundC, hours, gone) - gainsKw, limits.heatKw());
+        double cold = clamp(gainsKw - powerToReachKw(limits.highC(), startC, surroundC, hours, gone), limits.coldKw());
+        return new Held(endC(startC, surroundC, gainsKw + heat - cold, hours, gone), heat, cold);
     }
 
     private static double clamp(double power, double limit) {
@@ -68,5 +68,10 @@ record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
 
     /** Limits of temperature and of the powers that hold them. */
     record Thermostat(double lowC, double highC, double heatKw, double coldKw) {
+
+        /** The same with another power of heating. */
+        Thermostat withHeat(double otherKw) {
+            return new Thermostat(lowC, highC, otherKw, coldKw);
+        }
     }
 }

@@ -22,6 +22,12 @@ public record Heater(Source source, double outputLimitKw, double copAtFreezing, 
         return new Heater(Source.FUEL_FIRED, outputLimitKw, copAtFreezing, copRisePerK, fuelEfficiency);
     }
 
+    /** Heat output that an electric power allows, kW. */
+    public double outputKw(double electricKw, double outsideC) {
+        double perElectric = electricKwh(1, outsideC);
+        return perElectric > 0 ? Math.min(outputLimitKw, Math.max(0, electricKw) / perElectric) : outputLimitKw;
+    }
+
     /** Electric energy drawn for a heat, kWh. */
     public double electricKwh(double heatKwh, double outsideC) {
         return switch (source) {

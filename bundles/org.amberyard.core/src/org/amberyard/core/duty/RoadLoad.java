@@ -16,14 +16,14 @@ public record RoadLoad(double massKg, double rollingResistance, double dragAreaM
     /** Standard acceleration of free fall, m/s². */
     public static final double GRAVITY = 9.80665;
 
-    /** Rolling resistance on a grade, N; {@code grade} is rise over run. */
-    public double rollingN(double grade) {
-        return rollingResistance * massKg * GRAVITY / Math.sqrt(1 + grade * grade);
+    /** Rolling resistance on a slope of a cosine, N. */
+    public double rollingN(double cosine) {
+        return rollingResistance * massKg * GRAVITY * cosine;
     }
 
-    /** Climbing force, N; negative downhill. */
-    public double climbingN(double grade) {
-        return massKg * GRAVITY * grade / Math.sqrt(1 + grade * grade);
+    /** Climbing force on a slope of a sine, N; negative downhill. */
+    public double climbingN(double sine) {
+        return massKg * GRAVITY * sine;
     }
 
     /** Air drag in still air, N. */
@@ -34,10 +34,5 @@ public record RoadLoad(double massKg, double rollingResistance, double dragAreaM
     /** Inertia force, N; negative when slowing. */
     public double inertiaN(double accelerationMps2) {
         return rotatingMassFactor * massKg * accelerationMps2;
-    }
-
-    /** Whole force at the wheels of a moving vehicle, N; negative when it must be braked. */
-    public double forceN(double speedMps, double accelerationMps2, double grade) {
-        return rollingN(grade) + climbingN(grade) + dragN(speedMps) + inertiaN(accelerationMps2);
     }
 }

@@ -1,28 +1,18 @@
 package org.amberyard.core.duty;
 
-/** Sums the road load over the steps of a trace; what does not change from step to step is worked out before. */
+/** Sums the road load over the steps of a trace. */
 final class RoadLoadSum {
     private static final double J_PER_KWH = 3.6e6;
     private static final double W2S_PER_KW2H = 3.6e9;
 
-    private final double weightN;
-    private final double rollingN;
-    private final double inertiaKg;
-    private final double dragNPerSpeed2;
+    private final RoadLoad load;
+    private final MotorBraking braking;
     private final DrivelineLoss driveline;
-    private final double limitW;
-    private final double cutoffMps;
-    private final double brakingLimitN;
 
-    RoadLoadSum(RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery, double limitKw) {
-        this.weightN = load.massKg() * RoadLoad.GRAVITY;
-        this.rollingN = load.rollingResistance() * weightN;
-        this.inertiaKg = load.rotatingMassFactor() * load.massKg();
-        this.dragNPerSpeed2 = load.dragN(1);
+    RoadLoadSum(RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery, double terminalLimitKw) {
+        this.load = load;
         this.driveline = driveline;
-        this.limitW = limitKw * 1000;
-        this.cutoffMps = recovery.cutoffKmh() / 3.6;
-        this.brakingLimitN = inertiaKg * recovery.decelerationMps2();
+        this.braking = new MotorBraking(recovery, driveline, load.inertiaN(recovery.decelerationMps2()), terminalLimitKw * 1000);
     }
 
     /** One loop over local sums: this is where a study's time goes, and sums in fields cost half as much again. */
@@ -35,21 +25,16 @@ final class RoadLoadSum {
         double climbingJ = 0;
         double frictionJ = 0;
         double drivelineJ = 0;
-        double peakW = 0;
+        double leastW = 0;
         for (int step = 0; step < steps.count; step++) {
             double seconds = steps.seconds[step];
             double speed = steps.speedMps[step];
             double metres = speed * seconds;
-            double rolling = rollingN * steps.cosine[step];
-            double climbing = weightN * steps.sine[step];
-            double drag = dragNPerSpeed2 * speed * speed;
-            double force = rolling + climbing + drag + inertiaKg * steps.accelerationMps2[step];
-            double motorN = force;
-            if (force < 0) {
-                double asked = askedN(-force, speed);
-                peakW = Math.max(peakW, asked * speed);
-                motorN = -Math.min(asked, limitW / speed);
-            }
+            double rolling = load.rollingN(steps.cosine[step]);
+            double climbing = load.climbingN(steps.sine[step]);
+            double drag = load.dragN(speed);
+            double force = rolling + climbing + drag + load.inertiaN(steps.accelerationMps2[step]);
+            double motorN = force >= 0 ? force : -braking.takenN(-force, speed);
             double lossW = driveline.lossW(speed, motorN);
             double terminalW = motorN * speed + lossW;
             rollingJ += rolling * metres;
@@ -62,15 +47,10 @@ final class RoadLoadSum {
                 drawnJ += terminalW * seconds;
             } else {
                 recoveredJ -= terminalW * seconds;
+                leastW = Math.min(leastW, terminalW);
             }
         }
         return new TractiveWork(drawnJ / J_PER_KWH, recoveredJ / J_PER_KWH, squareW2s / W2S_PER_KW2H, rollingJ / J_PER_KWH,
-                dragJ / J_PER_KWH, climbingJ / J_PER_KWH, frictionJ / J_PER_KWH, drivelineJ / J_PER_KWH, peakW / 1000);
-    }
-
-    /** Braking force that the motor would take of a whole one but for the power limit, N. */
-    private double askedN(double brakingN, double speed) {
-        return speed < cutoffMps ? 0
-                : Math.min(Math.min(brakingN, brakingLimitN), driveline.mostUsefulBrakingN(speed));
+                dragJ / J_PER_KWH, climbingJ / J_PER_KWH, frictionJ / J_PER_KWH, drivelineJ / J_PER_KWH, -leastW / 1000);
     }
 }

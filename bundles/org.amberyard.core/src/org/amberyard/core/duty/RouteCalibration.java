@@ -31,28 +31,28 @@ public record RouteCalibration(Optional<Calibration> electric, Optional<Calibrat
         return pairs.isEmpty() ? Optional.empty() : Optional.of(Calibration.of(pairs));
     }
 
-    /** What the model says, uncalibrated, for the distance and the weather of a measurement. */
+    /**
+     * What the model says, uncalibrated, for the distance and the weather of a measurement; zero when its month is not driven
+     * and no temperature tells the weather. A diesel log holds the fuel of the heater too.
+     */
     private static double modelled(DutyInput duty, List<RunDrive> drives, MeasuredUse use) {
         VehicleSpec vehicle = duty.vehicles().get(use.vehicle());
         RouteDuty raw = new RouteDuty(duty, duty.routes().get(use.route()), drives, vehicle, 1);
         EnergyUse modelled = inWeather(duty, raw, use);
-        double amount = vehicle instanceof ElectricSpec ? modelled.batteryKwh() : modelled.fuelL();
+        double amount = vehicle instanceof EngineSpec engine
+                ? modelled.fuelL() + (engine.fuel() == FuelKind.DIESEL ? modelled.heaterFuelL() : 0) : modelled.batteryKwh();
         return modelled.km() > 0 ? amount / modelled.km() * use.km() : 0;
     }
 
     private static EnergyUse inWeather(DutyInput duty, RouteDuty raw, MeasuredUse use) {
-        if (use.outsideC().isEmpty() && use.month().isEmpty()) {
-            return raw.use().year();
+        if (use.outsideC().isPresent()) {
+            WeatherDay weather = WeatherDay.steady(use.outsideC().getAsDouble());
+            return IntStream.concat(use.month().stream(), IntStream.range(0, Climate.MONTHS))
+                    .mapToObj(month -> raw.monthUse(month, weather)).filter(u -> u.km() > 0).findFirst().orElse(EnergyUse.ZERO);
         }
-        int month = use.month().orElseGet(() -> firstDriven(raw));
-        boolean extendedYear = !raw.drivenOn(month, false);
-        WeatherDay weather = use.outsideC().isPresent() ? WeatherDay.steady(use.outsideC().getAsDouble())
-                : duty.climate().months().get(month).normal();
-        return raw.dayUse(month, extendedYear, weather);
-    }
-
-    private static int firstDriven(RouteDuty raw) {
-        return IntStream.range(0, Climate.MONTHS).filter(m -> raw.drivenOn(m, false)).findFirst().orElse(0);
+        return use.month().isPresent()
+                ? raw.monthUse(use.month().getAsInt(), duty.climate().months().get(use.month().getAsInt()).normal())
+                : raw.use().year();
     }
 
     /** The multiplier for a vehicle; 1 where nothing was measured. */

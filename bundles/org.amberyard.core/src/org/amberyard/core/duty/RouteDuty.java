@@ -45,7 +45,7 @@ public final class RouteDuty {
         List<RouteUse.DesignDay> days = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {
             for (boolean extendedYear : new boolean[] {false, true}) {
-                year = year.plus(monthUse(month, extendedYear));
+                year = year.plus(monthUse(month, extendedYear, duty.climate().months().get(month).normal()));
                 if (drivenOn(month, extendedYear) && vehicle instanceof ElectricSpec) {
                     days.add(designDay(month, extendedYear, true));
                     days.add(designDay(month, extendedYear, false));
@@ -74,11 +74,15 @@ public final class RouteDuty {
                 electricDay(work, day, duty.habit().withMidday(true)).block());
     }
 
-    private EnergyUse monthUse(int month, boolean extendedYear) {
+    /** Use of all days of a month, each in the same weather; nothing when the route is not driven. */
+    public EnergyUse monthUse(int month, WeatherDay weather) {
+        return monthUse(month, false, weather).plus(monthUse(month, true, weather));
+    }
+
+    private EnergyUse monthUse(int month, boolean extendedYear, WeatherDay day) {
         if (!drivenOn(month, extendedYear)) {
             return EnergyUse.ZERO;
         }
-        WeatherDay day = duty.climate().months().get(month).normal();
         List<EnergyUse> uses = uses(month, extendedYear, day);
         List<RunDrive> driven = together(month, extendedYear);
         EnergyUse sum = EnergyUse.ZERO;

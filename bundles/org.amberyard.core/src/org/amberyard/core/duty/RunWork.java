@@ -29,7 +29,7 @@ final class RunWork {
         this.load = body.roadLoad(ridersKg, airC, duty.climate().elevationM());
         this.free = new ArrayList<>(drive.pieces().size());
         for (RunDrive.Piece piece : drive.pieces()) {
-            free.add(work(piece, recovery.powerLimitKw()));
+            free.add(work(piece, Double.MAX_VALUE));
         }
     }
 
@@ -41,13 +41,14 @@ final class RunWork {
         return TractiveWork.of(piece.steps(), load, body.driveline(), recovery, limitKw);
     }
 
-    /** Work of one drive of a piece where the battery takes in a power, kW. */
+    /** Work of one drive of a piece where the battery takes in a power, kW, beside what the auxiliaries take. */
     TractiveWork piece(int place, double acceptanceKw) {
         TractiveWork unlimited = free.get(place);
-        if (acceptanceKw >= Math.min(recovery.powerLimitKw(), unlimited.peakBrakingKw())) {
+        double limitKw = acceptanceKw + body.auxiliaryKw();
+        if (limitKw >= unlimited.peakRecoveredKw()) {
             return unlimited;
         }
-        return limited.computeIfAbsent(new Limited(place, (int) acceptanceKw), l -> work(drive.pieces().get(place), l.kw()));
+        return limited.computeIfAbsent(new Limited(place, (int) limitKw), l -> work(drive.pieces().get(place), l.kw()));
     }
 
     /** Integral of the square of the traction power over the run where nothing but the motor limits braking, kW²h. */

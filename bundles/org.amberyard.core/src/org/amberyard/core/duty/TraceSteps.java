@@ -12,7 +12,6 @@ final class TraceSteps {
     final double[] cosine;
     final double[] sine;
     final double totalHours;
-    final double km;
 
     TraceSteps(SpeedTrace trace) {
         seconds = new double[trace.steps()];
@@ -28,7 +27,6 @@ final class TraceSteps {
         }
         count = moving;
         totalHours = trace.totalS() / 3600;
-        km = trace.distanceM() / 1000;
     }
 
     private void take(SpeedTrace trace, int step, int place) {

@@ -15,19 +15,19 @@ package org.amberyard.core.duty;
  * @param climbingKwh work against gravity, kWh; zero where the drive ends as high as it began
  * @param frictionBrakeKwh braking work left to the friction brakes, kWh
  * @param drivelineKwh losses of motor and gears, kWh
- * @param peakBrakingKw largest braking power that the motor was asked for, kW
+ * @param peakRecoveredKw largest power that came back at the terminals, kW
  */
 public record TractiveWork(double drawnKwh, double recoveredKwh, double squareKw2h, double rollingKwh, double dragKwh,
-        double climbingKwh, double frictionBrakeKwh, double drivelineKwh, double peakBrakingKw) {
+        double climbingKwh, double frictionBrakeKwh, double drivelineKwh, double peakRecoveredKw) {
 
     /** Sums the road load over a trace at rest at both ends. */
     public static TractiveWork of(SpeedTrace trace, RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery) {
-        return of(new TraceSteps(trace), load, driveline, recovery, recovery.powerLimitKw());
+        return of(new TraceSteps(trace), load, driveline, recovery, Double.MAX_VALUE);
     }
 
-    /** The same with another limit on the braking power, kW. */
+    /** The same with a limit on the power that may come back at the terminals, kW. */
     static TractiveWork of(TraceSteps steps, RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery,
-            double limitKw) {
-        return new RoadLoadSum(load, driveline, recovery, limitKw).over(steps);
+            double terminalLimitKw) {
+        return new RoadLoadSum(load, driveline, recovery, terminalLimitKw).over(steps);
     }
 }

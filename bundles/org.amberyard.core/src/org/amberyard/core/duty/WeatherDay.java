@@ -1,6 +1,7 @@
 package org.amberyard.core.duty;
 
 import java.util.Arrays;
+import org.amberyard.core.math.Checks;
 
 /**
  * Outside air and sun of one day by clock hour; between two hours the values change evenly, and the day follows itself.
@@ -28,6 +29,7 @@ public final class WeatherDay {
             throw new IllegalArgumentException("A day needs 24 hourly values of air and of sun but has " + airC.length
                     + " and " + sunWPerM2.length);
         }
+        Arrays.stream(sunWPerM2).forEach(sun -> Checks.notNegative("Sun (W/m²)", sun));
         this.airC = airC.clone();
         this.sunWPerM2 = sunWPerM2.clone();
     }

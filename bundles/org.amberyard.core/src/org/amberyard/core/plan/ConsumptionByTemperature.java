@@ -38,13 +38,14 @@ public record ConsumptionByTemperature(List<Point> points) {
     /** The curve of a route with an electric type whose body fits it. */
     public static ConsumptionByTemperature of(StudyResult result, int route, int type) {
         RouteDuty duty = result.duty().duty(route, type);
-        return IntStream.range(0, Climate.MONTHS).filter(m -> duty.drivenOn(m, false)).boxed().findFirst()
+        return IntStream.range(0, Climate.MONTHS).filter(m -> duty.drivenOn(m, false) || duty.drivenOn(m, true)).boxed()
+                .findFirst()
                 .map(month -> new ConsumptionByTemperature(IntStream.rangeClosed(0, (WARMEST_C - COLDEST_C) / STEP_K)
                         .mapToObj(i -> point(duty, month, COLDEST_C + i * STEP_K)).toList()))
                 .orElse(new ConsumptionByTemperature(List.of()));
     }
 
     private static Point point(RouteDuty duty, int month, double airC) {
-        return new Point(airC, duty.dayUse(month, false, WeatherDay.steady(airC)));
+        return new Point(airC, duty.dayUse(month, !duty.drivenOn(month, false), WeatherDay.steady(airC)));
     }
 }

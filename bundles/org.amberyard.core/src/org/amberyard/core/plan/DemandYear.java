@@ -10,7 +10,7 @@ import org.amberyard.core.duty.DayCharging;
 
 /**
  * Charging demand of a plan in one year on each month's coldest or hottest operated day, whichever is higher. What is charged
- * at night is spread evenly over the charge window; what is charged between runs, over the time that each bus stands. Heat
+ * at night, heat of the night included, is spread evenly over the charge window; what is charged between runs, over the time that each bus stands. Heat
  * before departure counts as if all buses left together. Buses without a route are left out: a spare drives when a route bus
  * does not.
  *
@@ -38,11 +38,11 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
         for (int month = 0; month < Climate.MONTHS; month++) {
             YardDay cold = yardDay(charging, electric, month, true);
             YardDay hot = yardDay(charging, electric, month, false);
-            double nightKwh = Math.max(cold.nightKwh(), hot.nightKwh());
-            heaviestKwh = Math.max(heaviestKwh, nightKwh);
+            double nightKwh = Math.max(cold.nightKwh() + cold.nightHeatKwh(), hot.nightKwh() + hot.nightHeatKwh());
+            heaviestKwh = Math.max(heaviestKwh, Math.max(cold.nightKwh(), hot.nightKwh()));
             nights.add(study.depot().window().spreadKw(nightKwh / ports.efficiency(year)));
             middays.add(Math.max(cold.middayKw(), hot.middayKw()) / ports.efficiency(year));
-            preheats.add(Math.max(cold.preheatKw(), hot.preheatKw()));
+            preheats.add(Math.max(cold.preheatKw(), hot.preheatKw()) / ports.efficiency(year));
         }
         return new DemandYear(nights, middays, preheats, heaviestKwh);
     }
@@ -96,12 +96,18 @@ public record DemandYear(List<Double> nightPeaksKw, List<Double> middayPeaksKw, 
     private static final class YardDay {
         private final List<DayCharging.Session> sessions = new ArrayList<>();
         private double nightKwh;
+        private double nightHeatKwh;
         private double preheatKw;
 
         void add(DayCharging charging) {
             sessions.addAll(charging.midday());
             nightKwh += charging.nightKwh();
+            nightHeatKwh += charging.nightHeatKwh();
             preheatKw += charging.preheatKw();
+        }
+
+        double nightHeatKwh() {
+            return nightHeatKwh;
         }
 
         double preheatKw() {

@@ -2,8 +2,10 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayBlock;
@@ -17,6 +19,8 @@ import org.amberyard.core.duty.RouteDuty;
  * @param byMonth failing days from January to December
  */
 public record FailingDays(List<Integer> byMonth) {
+    private static final double LEAST_USE_C = 20;
+
 
     /** No day fails. */
     public static final FailingDays NONE = new FailingDays(Collections.nCopies(Climate.MONTHS, 0));
@@ -56,11 +60,21 @@ public record FailingDays(List<Integer> byMonth) {
             if (days == 0) {
                 return 0;
             }
-            IntPredicate fails = day -> fails(month, extendedYear, days == 1 ? 0 : day / (days - 1.0));
-            int middle = (days - 1) / 2;
-            int cold = leading(middle + 1, fails);
-            int hot = leading(days - middle - 1, day -> fails.test(days - 1 - day));
+            if (days == 1) {
+                return fails(month, extendedYear, 0) || fails(month, extendedYear, 1) ? 1 : 0;
+            }
+            IntPredicate fails = day -> fails(month, extendedYear, day / (days - 1.0));
+            int mildest = mildest(month, days);
+            int cold = leading(mildest + 1, fails);
+            int hot = leading(days - mildest - 1, day -> fails.test(days - 1 - day));
             return cold + hot;
+        }
+
+        /** The day nearest to the temperature at which buses use least; consumption rises to both sides of it. */
+        private int mildest(int month, int days) {
+            Climate.MonthWeather weather = study.duty().climate().months().get(month);
+            return IntStream.range(0, days).boxed().min(Comparator.comparingDouble(
+                    day -> Math.abs(weather.inOrder(day / (days - 1.0)).meanAirC() - LEAST_USE_C))).orElseThrow();
         }
 
         /** How many of the first days fail, when those that fail come first. */

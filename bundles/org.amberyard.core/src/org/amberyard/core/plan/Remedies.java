@@ -6,8 +6,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.duty.YardHabit;
@@ -89,7 +91,8 @@ public final class Remedies {
         if (!habit.midday()) {
             offered.add(Remedy.Measure.MIDDAY_CHARGE);
         }
-        if (electric.heater().source() != Heater.Source.FUEL_FIRED && type.prices().fuelFiredHeater().isPresent()) {
+        if (electric.heater().source() != Heater.Source.FUEL_FIRED && type.prices().fuelFiredHeater().isPresent()
+                && cost.prices(FuelKind.DIESEL)) {
             offered.add(Remedy.Measure.FUEL_FIRED_HEAT);
         }
         for (int mask = 1; mask < 1 << offered.size(); mask++) {
@@ -107,7 +110,8 @@ public final class Remedies {
         boolean fired = joined.contains(Remedy.Measure.FUEL_FIRED_HEAT);
         ElectricSpec spec = fired ? electric.withHeater(electric.heater().fuelFired()) : electric;
         YardHabit habit = new YardHabit(study.middayCharging() || joined.contains(Remedy.Measure.MIDDAY_CHARGE),
-                study.duty().habit().precondition() || joined.contains(Remedy.Measure.PRECONDITION));
+                study.duty().habit().precondition() || joined.contains(Remedy.Measure.PRECONDITION),
+                study.duty().habit().portKw());
         RouteUse driven = result.duty().variant(fit.route(), fit.type(), habit, fired);
         BlockCheck check = check(fit, habit.midday());
         BlockCheck.Outcome after = RouteFitting.worst(driven.designDays(), check, electric.battery(), fit.agedHealth()).outcome();
@@ -120,7 +124,7 @@ public final class Remedies {
     }
 
     private boolean fewerDoAsMuch(Set<Remedy.Measure> joined, BlockCheck.Outcome after) {
-        double recoveredKm = after.marginKm() - before.marginKm();
+        double recoveredKm = recoveredKm(after);
         return found.stream().filter(r -> joined.containsAll(r.measures()))
                 .anyMatch(r -> r.recoveredKm() > recoveredKm - NEGLIGIBLE_KM && (r.cures() || !after.passes()));
     }
@@ -165,23 +169,31 @@ public final class Remedies {
         return cost.of(served, served.spec(), use(route, engine), check(fit, false));
     }
 
-    /** The cheapest type with an engine that fits the route. */
+    /** The cheapest type with an engine that fits the route and is still bought. */
     private void addEngine() {
-        double shortKm = -before.marginKm();
-        for (int other = 0; other < study.types().size(); other++) {
-            if (study.types().get(other).engine().isPresent() && study.types().get(other).successor() == other
-                    && result.duty().use(fit.route(), other).isPresent()) {
-                found.add(new Remedy(List.of(Remedy.Measure.KEEP_ENGINE), other, OptionalInt.empty(), before, true, shortKm,
-                        ofEngine(other, fit.route()) - costBefore));
-            }
-        }
+        IntStream.range(0, study.types().size()).filter(this::canServe).boxed()
+                .min(Comparator.comparingDouble(other -> ofEngine(other, fit.route())))
+                .ifPresent(other -> found.add(new Remedy(List.of(Remedy.Measure.KEEP_ENGINE), other, OptionalInt.empty(),
+                        before, true, -before.marginKm(), ofEngine(other, fit.route()) - costBefore)));
+    }
+
+    private boolean canServe(int other) {
+        VehicleTypeInput candidate = study.types().get(other);
+        return candidate.engine().filter(e -> cost.prices(e.fuel())).isPresent() && candidate.successor() == other
+                && result.duty().use(fit.route(), other).isPresent();
     }
 
     private void add(List<Remedy.Measure> measures, int served, OptionalInt swapRoute, BlockCheck.Outcome after,
             double costPerYear) {
-        double recoveredKm = after.marginKm() - before.marginKm();
+        double recoveredKm = recoveredKm(after);
         if (recoveredKm > NEGLIGIBLE_KM) {
             found.add(new Remedy(measures, served, swapRoute, after, after.passes(), recoveredKm, costPerYear));
         }
+    }
+
+    /** Distance gained on a day that starts full; a cure gains at least what was missing. */
+    private double recoveredKm(BlockCheck.Outcome after) {
+        double gained = after.fullDayMarginKm() - before.fullDayMarginKm();
+        return after.passes() ? Math.max(gained, -before.marginKm()) : gained;
     }
 }

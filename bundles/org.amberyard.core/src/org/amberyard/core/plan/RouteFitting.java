@@ -47,7 +47,7 @@ public final class RouteFitting {
 
     /** The check of a day's block by the rules of a study. */
     static BlockCheck check(StudyInput study, double batteryKw, boolean midday) {
-        return new BlockCheck(batteryKw, study.depot().window().hours(), midday, study.rules().reserveShare());
+        return new BlockCheck(batteryKw, study.depot().window(), midday, study.rules().reserveShare());
     }
 
     private Optional<RouteFit> fit(int route, int type, double batteryKw) {

@@ -67,7 +67,7 @@ final class YearOfDriving {
     private Driven electricYear(int year, int place, Vehicle vehicle, EnergyUse use, BatterySpec battery) {
         double cycles = FullCycleCount.of(use.dischargedKwh(), battery.nominalKwh());
         Vehicle.Pack pack = new Vehicle.Pack(vehicle.packYears() + 1, vehicle.packCycles() + cycles, vehicle.packPaid());
-        double meterKwh = use.batteryKwh() / ports.efficiency(year) + use.gridKwh();
+        double meterKwh = (use.batteryKwh() + use.gridKwh()) / ports.efficiency(year);
         double health = battery.fade().health(pack.years(), pack.cycles());
         VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, pack.cycles(), health);
         return new Driven(record, vehicle.drivenWith(use.km(), pack),

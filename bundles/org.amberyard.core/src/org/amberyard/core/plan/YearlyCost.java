@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.TariffInput;
@@ -56,12 +57,17 @@ final class YearlyCost {
         return fuel(engine.fuel(), litres) + litres * engine.exhaustFluidShare() * study.prices().exhaustFluid().base();
     }
 
+    /** True when the study prices a fuel. */
+    boolean prices(FuelKind kind) {
+        return study.prices().fuels().containsKey(kind);
+    }
+
     private double fuel(FuelKind kind, double litres) {
         return litres > 0 ? litres * study.prices().fuels().get(kind).base() : 0;
     }
 
     private double electric(BatterySpec battery, RouteUse use, BlockCheck check, VehiclePrices prices) {
-        double meterKwh = use.year().batteryKwh() / efficiency + use.year().gridKwh();
+        double meterKwh = (use.year().batteryKwh() + use.year().gridKwh()) / efficiency;
         double peaks = 0;
         for (int month = 0; month < Climate.MONTHS; month++) {
             peaks += demandKw(battery, use, check, month);
@@ -71,14 +77,14 @@ final class YearlyCost {
     }
 
     private double demandKw(BatterySpec battery, RouteUse use, BlockCheck check, int month) {
-        return use.days(month, true, check.midday()).map(day -> check.charging(day, battery))
-                .mapToDouble(this::demandKw).max().orElse(0);
+        return Stream.of(true, false).flatMap(cold -> use.days(month, cold, check.midday()))
+                .map(day -> check.charging(day, battery)).mapToDouble(this::demandKw).max().orElse(0);
     }
 
     private double demandKw(DayCharging charging) {
-        double night = study.depot().window().spreadKw(charging.nightKwh() / efficiency);
+        double night = study.depot().window().spreadKw((charging.nightKwh() + charging.nightHeatKwh()) / efficiency);
         double midday = charging.midday().stream().mapToDouble(DayCharging.Session::batteryKw).max().orElse(0) / efficiency;
-        return Math.max(charging.preheatKw(), Math.max(night, midday));
+        return Math.max(charging.preheatKw() / efficiency, Math.max(night, midday));
     }
 
     private double packs(BatterySpec battery, RouteUse use, VehiclePrices prices) {
