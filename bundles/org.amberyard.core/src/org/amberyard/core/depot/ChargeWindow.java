@@ -15,6 +15,16 @@ public record ChargeWindow(double startMin, double endMin) {
         return (length == 0 ? DAY_MIN : length) / 60;
     }
 
+    /** Hours of the window between two moments, minutes after midnight; beyond 1,440 on the days after. */
+    public double hoursWithin(double fromMin, double toMin) {
+        double lengthMin = hours() * 60;
+        double sumMin = 0;
+        for (double start = startMin - DAY_MIN; start < toMin; start += DAY_MIN) {
+            sumMin += Math.max(0, Math.min(toMin, start + lengthMin) - Math.max(fromMin, start));
+        }
+        return sumMin / 60;
+    }
+
     /** Demand when an energy at the meter is spread evenly over the window, kW. */
     public double spreadKw(double meterKwh) {
         return meterKwh / hours();

@@ -47,7 +47,12 @@ public final class RouteFitting {
 
     /** The check of a day's block by the rules of a study. */
     static BlockCheck check(StudyInput study, double batteryKw, boolean midday) {
-        return new BlockCheck(batteryKw, study.depot().window().hours(), midday, study.rules().reserveShare());
+        return check(study, batteryKw, study.depot().window().hours(), midday);
+    }
+
+    /** The same with another number of hours of charging at night. */
+    static BlockCheck check(StudyInput study, double batteryKw, double nightHours, boolean midday) {
+        return new BlockCheck(batteryKw, nightHours, midday, study.rules().reserveShare());
     }
 
     private Optional<RouteFit> fit(int route, int type, double batteryKw) {
