@@ -54,7 +54,7 @@ class CoverTablesTest {
         assertEquals(List.of("B03", "B03"), IntStream.range(0, 2).mapToObj(r -> spares.cell(r, "place")).toList());
         assertEquals(3, spares.cell(0, "covered"));
         assertEquals("R03", spares.cell(0, "longest_covered"));
-        assertEquals(124.0, spares.cell(0, "longest_covered_distance"));
+        assertEquals(2 * 78.0, spares.cell(0, "longest_covered_distance"));
         assertNull(spares.cell(0, "longest_not_covered"));
         assertNull(spares.cell(0, "longest_not_covered_distance"));
         assertEquals(0, spares.cell(0, "routes_without_spare"));
