@@ -33,7 +33,7 @@ public final class RangeHeatMap {
 
     /** The chart of the first plan that is compared with the baseline, else of the baseline. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
-        return of(result, RangeWords.firstPlan(result), system, theme);
+        return of(result, FirstPlan.of(result), system, theme);
     }
 
     /** The chart of a plan by its place in the study. */

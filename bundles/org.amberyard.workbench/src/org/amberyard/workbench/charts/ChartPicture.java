@@ -5,7 +5,11 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.Subject;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -79,9 +83,22 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
 
     /** What the chart says about a place, or null. */
     String tip(int x, int y) {
+        return entity(x, y).map(ChartEntity::getToolTipText).orElse(null);
+    }
+
+    /** The part of the study behind a place. */
+    Optional<Subject> subject(int x, int y) {
+        return entity(x, y).flatMap(chart.subjects()::of);
+    }
+
+    private Optional<ChartEntity> entity(int x, int y) {
         double scale = scale(width);
-        ChartEntity entity = info.getEntityCollection() == null ? null
-                : info.getEntityCollection().getEntity(x / scale, y / scale);
-        return entity == null ? null : entity.getToolTipText();
+        return Optional.ofNullable(info.getEntityCollection()).map(all -> all.getEntity(x / scale, y / scale));
+    }
+
+    /** The parts of the study behind all that is drawn, each once. */
+    List<Subject> subjects() {
+        Collection<?> all = info.getEntityCollection() == null ? List.of() : info.getEntityCollection().getEntities();
+        return all.stream().map(ChartEntity.class::cast).flatMap(e -> chart.subjects().of(e).stream()).distinct().toList();
     }
 }
