@@ -41,7 +41,7 @@ public final class RangeHeatMap {
         RangeHeatMap build = new RangeHeatMap(result, plan, system, theme);
         int height = HEIGHT_AROUND + HEIGHT_PER_ROUTE * build.months.rows().size();
         return new Chart("range_by_month", TITLE, build.chart(), new RangeMonthsText(build.months).sentences(),
-                build.months.data(), height, build::subject);
+                build.months.data(), height, ChartFrame.least(height), build::subject);
     }
 
     private JFreeChart chart() {

@@ -46,7 +46,7 @@ public final class RangeMarginChart {
         RangeMarginChart build = new RangeMarginChart(result, plan, system, theme);
         int height = HEIGHT_AROUND + HEIGHT_PER_ROUTE * build.margins.rows().size();
         return new Chart("range_margin", TITLE, build.chart(), build.margins.sentences(), build.margins.data(), height,
-                build::subject);
+                ChartFrame.least(height), build::subject);
     }
 
     private Optional<Subject> subject(ChartEntity entity) {

@@ -33,16 +33,11 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
     /** Charts are drawn for a page of this width; on a smaller canvas they shrink down to the smallest scale. */
     private static final double PAGE_WIDTH = 760;
     private static final double SMALLEST_SCALE = 0.84;
-    /** Charts that ask for no more height than this adapt to any; taller ones have a line for each item and scroll. */
-    private static final int ADAPTABLE_HEIGHT = 480;
-    private static final double TIGHTEST = 0.8;
 
-    /** Paints a chart as wide as a canvas and at least as high. */
+    /** Paints a chart as wide as a canvas and at least as high, higher where it could not be read. */
     static ChartPicture paint(Chart chart, int width, int canvasHeight, int zoom) {
         double scale = scale(width);
-        boolean adapts = chart.preferredHeight() <= ADAPTABLE_HEIGHT;
-        int height = adapts ? canvasHeight
-                : Math.max(canvasHeight, (int) Math.round(TIGHTEST * scale * chart.preferredHeight()));
+        int height = Math.max(canvasHeight, (int) Math.round(scale * chart.leastHeight()));
         int pixelWidth = Math.max(1, width * zoom / 100);
         int pixelHeight = Math.max(1, height * zoom / 100);
         BufferedImage image = new BufferedImage(pixelWidth, pixelHeight, BufferedImage.TYPE_INT_RGB);

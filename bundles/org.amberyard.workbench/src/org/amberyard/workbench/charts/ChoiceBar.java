@@ -9,6 +9,7 @@ import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
 import org.amberyard.workbench.session.Options;
 import org.eclipse.jface.layout.RowLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -21,6 +22,9 @@ import org.eclipse.swt.widgets.Composite;
 final class ChoiceBar {
     private static final int MOST_LINES = 20;
     private static final int WIDEST = 190;
+    /** A bar of many choices keeps to one line in a window of the least size as long as names are short. */
+    private static final int WIDEST_OF_MANY = 112;
+    private static final int MANY = 4;
 
     /** Hears what the user chooses. */
     @FunctionalInterface
@@ -48,7 +52,6 @@ final class ChoiceBar {
     private Combo combo(Kind kind, Listener listener) {
         Combo combo = new Combo(area, SWT.READ_ONLY);
         combo.setVisibleItemCount(MOST_LINES);
-        combo.setToolTipText(ChoiceWords.label(kind));
         combo.setEnabled(false);
         combo.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -70,7 +73,7 @@ final class ChoiceBar {
         boolean resized = false;
         for (Map.Entry<Kind, Combo> entry : combos.entrySet()) {
             resized |= show(entry.getValue(), picks.options(entry.getKey()));
-            picks.picked(entry.getKey()).ifPresent(p -> select(entry.getValue(), picks.options(entry.getKey()), p));
+            picks.picked(entry.getKey()).ifPresent(p -> select(entry.getKey(), picks.options(entry.getKey()), p));
         }
         inputs.setEnabled(!inputsLabel.isEmpty());
         inputs.setToolTipText(inputsLabel.isEmpty() ? null : inputsLabel);
@@ -86,7 +89,7 @@ final class ChoiceBar {
     }
 
     /** A list that is open must not be taken from under the pointer while it stays the same. */
-    private static boolean show(Combo combo, Options options) {
+    private boolean show(Combo combo, Options options) {
         String[] names = options.names().toArray(String[]::new);
         combo.setEnabled(names.length > 0);
         if (Arrays.equals(names, combo.getItems())) {
@@ -94,11 +97,14 @@ final class ChoiceBar {
         }
         combo.setItems(names);
         int width = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        combo.setLayoutData(new RowData(Math.min(WIDEST, width), SWT.DEFAULT));
+        combo.setLayoutData(new RowData(Math.min(combos.size() < MANY ? WIDEST : WIDEST_OF_MANY, width), SWT.DEFAULT));
         return true;
     }
 
-    private static void select(Combo combo, Options options, Chosen picked) {
+    /** A long name may be cut off in the row; the tip has it whole. */
+    private void select(Kind kind, Options options, Chosen picked) {
+        Combo combo = combos.get(kind);
+        combo.setToolTipText(NLS.bind(Messages.Choice_tip, ChoiceWords.label(kind), picked.name()));
         int index = options.list().indexOf(picked);
         if (index != combo.getSelectionIndex()) {
             combo.select(index);

@@ -16,6 +16,7 @@ final class Messages extends NLS {
     public static String Choice_month;
     public static String Choice_plan;
     public static String Choice_route;
+    public static String Choice_tip;
     public static String Choice_type;
     public static String Choice_year;
     public static String Day_extendedYear;

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.MonthNames;
+import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.plan.BusDay;
@@ -74,7 +75,7 @@ final class Picks {
             case TYPE -> types(place(Kind.ROUTE));
             case BUS -> buses();
             case YEAR -> Options.upTo(study.years(), y -> String.valueOf(study.baseYear() + y), study.years() - 1);
-            case MONTH -> Options.upTo(MonthNames.all().size(), MonthNames::full, worstMonth().orElse(0));
+            case MONTH -> Options.upTo(Climate.MONTHS, MonthNames::brief, worstMonth().orElse(0));
             case DAY -> Options.upTo(Days.count(extendedYear()), d -> Days.of(d).label(),
                     Days.place(DayKind.COLDEST, onlyExtendedYear()));
         };
