@@ -49,7 +49,7 @@ public final class AnnualCostChart {
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
         AnnualCostChart build = new AnnualCostChart(result, theme);
         return new Chart("annual_cost", TITLE, build.chart(), new AnnualCostText(result).sentences(), build.data(),
-                HEIGHT, Subjects.NONE);
+                HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
     }
 
     private JFreeChart chart() {

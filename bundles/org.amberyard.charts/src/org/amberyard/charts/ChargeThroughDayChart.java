@@ -54,10 +54,12 @@ public final class ChargeThroughDayChart {
         if (day.isEmpty()) {
             String reason = new NoBusDay(result, plan, asked).reason();
             ChartData none = new ChartData(ChargeDayText.columns(), List.of());
-            return new Chart(NAME, TITLE, ChartFrame.without(TITLE, reason, theme), reason, none, HEIGHT, entity -> bus);
+            return new Chart(NAME, TITLE, ChartFrame.without(TITLE, reason, theme), reason, none, HEIGHT,
+                    ChartFrame.LEAST_HEIGHT, entity -> bus);
         }
         ChargeThroughDayChart build = new ChargeThroughDayChart(result, day.get(), system, theme);
-        return new Chart(NAME, TITLE, build.chart(plan), build.text.sentences(), build.text.data(), HEIGHT, entity -> bus);
+        return new Chart(NAME, TITLE, build.chart(plan), build.text.sentences(), build.text.data(), HEIGHT,
+                ChartFrame.LEAST_HEIGHT, entity -> bus);
     }
 
     private JFreeChart chart(int plan) {
@@ -94,9 +96,9 @@ public final class ChargeThroughDayChart {
     }
 
     private NumberAxis chargeAxis() {
-        NumberAxis axis = ChartFrame.valueAxis("State of charge (% of usable energy)", Figures.pattern("0;−0"), theme);
+        NumberAxis axis = ChartFrame.valueAxis("Charge (%)", Figures.pattern("0;−0"), theme);
         axis.setTickUnit(new NumberTickUnit(TICK_SHARE));
-        axis.setRange(lowestTick() - 14, 108);
+        axis.setRange(lowestTick() - 19, 108);
         return axis;
     }
 
@@ -132,7 +134,7 @@ public final class ChargeThroughDayChart {
     }
 
     private void addStrip(XYPlot plot) {
-        DayStrip.Band band = new DayStrip.Band(lowestTick() - 12, lowestTick() - 3);
+        DayStrip.Band band = new DayStrip.Band(lowestTick() - 17, lowestTick() - 3);
         for (DayBlock.Leg leg : day.block().legs()) {
             plot.addAnnotation(new DayStrip(leg.departureMin(), leg.arrivalMin(), band, leg.name(), false, theme));
         }
@@ -144,7 +146,7 @@ public final class ChargeThroughDayChart {
 
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
-        items.add(ChartFrame.swatch("State of charge", theme.plan(1)));
+        items.add(ChartFrame.swatch("Charge, share of the usable energy", theme.plan(1)));
         items.add(ChartFrame.swatch("Must be left: reserve and what a cold pack does not give", theme.fails(true)));
         items.add(ChartFrame.swatch("Run", theme.quietText()));
         items.add(ChartFrame.swatch("Charging", theme.passes(true)));

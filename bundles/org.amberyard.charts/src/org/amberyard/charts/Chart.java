@@ -11,8 +11,9 @@ import org.jfree.chart.JFreeChart;
  * @param textAlternative what the chart shows, as prose with the main figures
  * @param data the figures behind the chart, in the units shown
  * @param preferredHeight height in pixels at which nothing is cramped when the chart is 900 pixels wide
+ * @param leastHeight height in pixels below which it cannot be read when it is 900 pixels wide
  * @param subjects the parts of the study behind what the chart draws
  */
 public record Chart(String name, String title, JFreeChart chart, String textAlternative, ChartData data,
-        int preferredHeight, Subjects subjects) {
+        int preferredHeight, int leastHeight, Subjects subjects) {
 }

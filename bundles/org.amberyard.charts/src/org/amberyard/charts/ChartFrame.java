@@ -23,9 +23,17 @@ import org.jfree.chart.ui.RectangleInsets;
 final class ChartFrame {
     /** A square in a legend. */
     static final Shape SWATCH = new Rectangle2D.Double(-5, -5, 10, 10);
+    /** Height in pixels below which a chart of lines or columns cannot be read. */
+    static final int LEAST_HEIGHT = 240;
+    private static final double TIGHTEST = 0.8;
     private static final BasicStroke HAIRLINE = new BasicStroke(0.75f);
 
     private ChartFrame() {
+    }
+
+    /** The least height of a chart with a line for each item, which must not be squeezed much. */
+    static int least(int preferredHeight) {
+        return (int) Math.round(TIGHTEST * preferredHeight);
     }
 
     static JFreeChart around(Plot plot, String title, String subtitle, ChartTheme theme) {

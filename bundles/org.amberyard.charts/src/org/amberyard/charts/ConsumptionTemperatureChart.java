@@ -45,7 +45,8 @@ public final class ConsumptionTemperatureChart {
         ConsumptionTemperatureChart build = new ConsumptionTemperatureChart(result, route, system, theme);
         JFreeChart chart = build.curves.curves().isEmpty() ? ChartFrame.without(TITLE, build.curves.none(), theme)
                 : build.chart();
-        return new Chart(NAME, TITLE, chart, build.curves.sentences(), build.curves.data(), HEIGHT, build::subject);
+        return new Chart(NAME, TITLE, chart, build.curves.sentences(), build.curves.data(), HEIGHT,
+                ChartFrame.LEAST_HEIGHT, build::subject);
     }
 
     private JFreeChart chart() {
@@ -86,7 +87,7 @@ public final class ConsumptionTemperatureChart {
     }
 
     private NumberAxis useAxis() {
-        NumberAxis axis = ChartFrame.valueAxis("Energy per distance (" + curves.unit() + ")", Figures.pattern("0.0#"), theme);
+        NumberAxis axis = ChartFrame.valueAxis(curves.unit(), Figures.pattern("0.0#"), theme);
         axis.setUpperMargin(0.05);
         return axis;
     }

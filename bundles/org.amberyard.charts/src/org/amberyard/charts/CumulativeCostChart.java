@@ -37,7 +37,7 @@ public final class CumulativeCostChart {
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
         CumulativeCostChart build = new CumulativeCostChart(result, theme);
         return new Chart("cumulative_cost", TITLE, build.chart(), build.sentences(), build.data(), HEIGHT,
-                Subjects.NONE);
+                ChartFrame.LEAST_HEIGHT, Subjects.NONE);
     }
 
     private JFreeChart chart() {

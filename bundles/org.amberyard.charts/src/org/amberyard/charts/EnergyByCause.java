@@ -13,6 +13,7 @@ import org.amberyard.core.units.UnitSystem;
 /** Where the energy of a year on a route goes, per distance in the unit shown. */
 final class EnergyByCause {
     private static final String UNSPLIT = "Driving, not split";
+    private static final double ROUNDING_SHARE = 1e-12;
     private static final double LEAST_KWH_PER_YEAR = 0.5;
 
     private final StudyInput study;
@@ -51,7 +52,12 @@ final class EnergyByCause {
 
     /** Causes that are there; a model that does not split driving leaves out what it does not know. */
     List<Cause> shown() {
-        return causes().stream().filter(c -> c.perDistance() != 0).toList();
+        return causes().stream().filter(c -> !isNothing(c)).toList();
+    }
+
+    /** What climbing takes is given back downhill up to rounding. */
+    private boolean isNothing(Cause cause) {
+        return Math.abs(cause.perDistance()) <= ROUNDING_SHARE * total();
     }
 
     double total() {
@@ -97,7 +103,7 @@ final class EnergyByCause {
     }
 
     private String nothing() {
-        String labels = causes().stream().filter(c -> c.perDistance() == 0 && !c.label().equals(UNSPLIT)).map(Cause::label)
+        String labels = causes().stream().filter(c -> isNothing(c) && !c.label().equals(UNSPLIT)).map(Cause::label)
                 .collect(Collectors.joining("; "));
         return labels.isEmpty() ? "" : " Nothing goes into: " + labels + ".";
     }

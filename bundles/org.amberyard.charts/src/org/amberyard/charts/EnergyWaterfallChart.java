@@ -29,6 +29,8 @@ public final class EnergyWaterfallChart {
     private static final String TOTAL = "Total";
     private static final int HEIGHT_AROUND = 130;
     private static final int HEIGHT_PER_BAR = 32;
+    private static final int LEAST_AROUND = 110;
+    private static final int LEAST_PER_BAR = 19;
 
     private final EnergyByCause energy;
     private final ChartTheme theme;
@@ -47,12 +49,13 @@ public final class EnergyWaterfallChart {
             String reason = none(result.input(), route, type);
             String unit = Unit.KWH_PER_KM.symbol(system, result.input().currency());
             return new Chart(NAME, TITLE, ChartFrame.without(TITLE, reason, theme), reason,
-                    new ChartData(EnergyByCause.columns(unit), List.of()), HEIGHT_AROUND, entity -> behind);
+                    new ChartData(EnergyByCause.columns(unit), List.of()), HEIGHT_AROUND,
+                    HEIGHT_AROUND, entity -> behind);
         }
         EnergyByCause energy = new EnergyByCause(result, route, type, year.get(), system);
         int height = HEIGHT_AROUND + HEIGHT_PER_BAR * (energy.shown().size() + 1);
         return new Chart(NAME, TITLE, new EnergyWaterfallChart(energy, theme).chart(), energy.sentences(), energy.data(),
-                height, entity -> behind);
+                height, LEAST_AROUND + LEAST_PER_BAR * (energy.shown().size() + 1), entity -> behind);
     }
 
     private static String none(StudyInput study, int route, int type) {

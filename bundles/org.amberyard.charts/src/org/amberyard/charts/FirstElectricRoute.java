@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.RouteInput;
+import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.plan.BusDay;
 import org.amberyard.core.plan.DayKind;
 import org.amberyard.core.plan.RouteAnswer;
@@ -34,18 +36,29 @@ public record FirstElectricRoute(int plan, int route, int type, Optional<BusDay.
 
     /** The route of the first plan that is compared with the baseline, else of the baseline. */
     public static Optional<FirstElectricRoute> of(StudyResult result) {
-        return of(result, RangeWords.firstPlan(result));
+        return of(result, FirstPlan.of(result));
     }
 
     private static FirstElectricRoute of(StudyResult result, int plan, RouteAnswer answer) {
         RouteFit fit = answer.fit().orElseThrow();
-        int month = fit.months().stream().min(Comparator.comparing(RouteFit.Month::whenAged, BlockCheck.Outcome.WORST_FIRST))
-                .orElseThrow().month();
-        boolean extendedYear = !result.duty().duty(fit.route(), fit.type()).drivenOn(month, false);
+        int month = worstMonth(fit);
+        boolean extendedYear = onlyExtendedYear(result.input().duty().routes().get(fit.route()), month);
         Optional<BusDay.Asked> day = place(result, plan, fit).stream()
                 .mapToObj(p -> new BusDay.Asked(p, result.input().years() - 1, month, extendedYear, DayKind.COLDEST))
                 .findFirst();
         return new FirstElectricRoute(plan, fit.route(), fit.type(), day);
+    }
+
+    /** The month that is worst for an aged pack, 0 for January. */
+    public static int worstMonth(RouteFit fit) {
+        return fit.months().stream().min(Comparator.comparing(RouteFit.Month::whenAged, BlockCheck.Outcome.WORST_FIRST))
+                .orElseThrow().month();
+    }
+
+    /** True when a route is driven in a month, 0 for January, on days of the extended-year programme only. */
+    public static boolean onlyExtendedYear(RouteInput route, int month) {
+        List<RunInput> driven = route.runs().stream().filter(r -> r.daysByMonth().get(month) > 0).toList();
+        return !driven.isEmpty() && driven.stream().allMatch(RunInput::extendedYear);
     }
 
     private static OptionalInt place(StudyResult result, int plan, RouteFit fit) {

@@ -33,7 +33,7 @@ public final class RangeHeatMap {
 
     /** The chart of the first plan that is compared with the baseline, else of the baseline. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
-        return of(result, RangeWords.firstPlan(result), system, theme);
+        return of(result, FirstPlan.of(result), system, theme);
     }
 
     /** The chart of a plan by its place in the study. */
@@ -41,7 +41,7 @@ public final class RangeHeatMap {
         RangeHeatMap build = new RangeHeatMap(result, plan, system, theme);
         int height = HEIGHT_AROUND + HEIGHT_PER_ROUTE * build.months.rows().size();
         return new Chart("range_by_month", TITLE, build.chart(), new RangeMonthsText(build.months).sentences(),
-                build.months.data(), height, build::subject);
+                build.months.data(), height, ChartFrame.least(height), build::subject);
     }
 
     private JFreeChart chart() {

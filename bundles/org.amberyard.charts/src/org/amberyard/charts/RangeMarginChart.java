@@ -38,7 +38,7 @@ public final class RangeMarginChart {
 
     /** The chart of the first plan that is compared with the baseline, else of the baseline. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
-        return of(result, RangeWords.firstPlan(result), system, theme);
+        return of(result, FirstPlan.of(result), system, theme);
     }
 
     /** The chart of a plan by its place in the study. */
@@ -46,7 +46,7 @@ public final class RangeMarginChart {
         RangeMarginChart build = new RangeMarginChart(result, plan, system, theme);
         int height = HEIGHT_AROUND + HEIGHT_PER_ROUTE * build.margins.rows().size();
         return new Chart("range_margin", TITLE, build.chart(), build.margins.sentences(), build.margins.data(), height,
-                build::subject);
+                ChartFrame.least(height), build::subject);
     }
 
     private Optional<Subject> subject(ChartEntity entity) {

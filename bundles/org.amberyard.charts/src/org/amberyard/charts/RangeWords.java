@@ -22,11 +22,6 @@ final class RangeWords {
         this.system = system;
     }
 
-    /** The plan that a chart of a whole study shows: the first that is compared with the baseline, else the baseline. */
-    static int firstPlan(StudyResult result) {
-        return result.comparisons().isEmpty() ? result.input().baseline() : result.comparisons().get(0).plan();
-    }
-
     String route(RouteAnswer answer) {
         return study.duty().routes().get(answer.route()).name();
     }

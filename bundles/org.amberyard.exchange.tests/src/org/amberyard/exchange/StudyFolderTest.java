@@ -78,6 +78,15 @@ class StudyFolderTest {
     }
 
     @Test
+    void aTripWithAnUnknownBusIsRefused() throws Exception {
+        copyExample();
+        change("trips.csv", "T002,athletics away,2025-09-08,15:20,3.9,47,C,44,B22", "T002,athletics away,2025-09-08,15:20,3.9,47,C,44,B99");
+        ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
+        assertEquals(List.of("trips.csv, row 3, column “Bus”: “B99” names nothing of the kind that belongs here."),
+                refused.problems().stream().map(ImportProblem::toString).toList());
+    }
+
+    @Test
     void duplicateNamesAreNotGuessedAt() throws Exception {
         copyExample();
         change("routes.csv", "R02,", "R01,");

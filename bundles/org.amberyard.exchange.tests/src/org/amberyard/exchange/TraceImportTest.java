@@ -137,4 +137,15 @@ class TraceImportTest {
         assertEquals("short.csv: The track is only 1 m long; a drive needs at least 100 m.",
                 assertThrows(ImportException.class, () -> TraceImport.read(log)).getMessage());
     }
+
+    @Test
+    void theTraceOfTheExampleIsWhatItsFileGives() throws Exception {
+        Path example = SCHEDULES.resolveSibling("ostrick-vale");
+        DriveTrace fresh = TraceImport.read(example.resolve("traces/R12-morning.gpx")).trace();
+        DriveTrace kept = StudyFolderImport.read(example.resolve("csv")).getTraces().get(0);
+        assertEquals(fresh.getName(), kept.getName());
+        assertEquals(fresh.getTimesS(), kept.getTimesS());
+        assertEquals(fresh.getSpeedsMps(), kept.getSpeedsMps(), "import the file again and put its figures into traces.csv");
+        assertEquals(fresh.getElevationsM(), kept.getElevationsM());
+    }
 }

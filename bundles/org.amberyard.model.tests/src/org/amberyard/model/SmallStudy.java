@@ -17,6 +17,7 @@ import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.Run;
 import org.amberyard.model.routes.RunKind;
+import org.amberyard.model.routes.Trip;
 import org.amberyard.model.site.ServiceCalendar;
 import org.amberyard.model.site.SiteFactory;
 import org.amberyard.model.study.Study;
@@ -113,6 +114,17 @@ public final class SmallStudy {
         trace.setElevationsM("100 103 100");
         study.getTraces().add(trace);
         return trace;
+    }
+
+    /** Adds a trip that is right in every respect, of 80 km and 5 h, which bus B01 drives as its other distance. */
+    public Trip addTrip(String name, String date) {
+        Trip trip = RoutesFactory.eINSTANCE.createTrip();
+        trip.setName(name);
+        trip.setDate(date);
+        trip.setBus(bus);
+        study.getTrips().add(trip);
+        bus.setOtherKmPerYear(bus.getOtherKmPerYear() + trip.getRoundTripKm());
+        return trip;
     }
 
     /** Adds a diesel type of a body type. */

@@ -20,8 +20,8 @@ class RouteSentenceTest {
         RouteFits changed = new RouteFits(fits);
         List<PlanResult> plans = result.plans().stream().map(p -> new PlanResult(p.plan(), p.fleet(), p.ledger(), p.air(),
                 p.demand(), p.service(), changed, p.measures())).toList();
-        return new StudyResult(result.input(), result.duty(), changed, plans, result.comparisons(),
-                result.outlooks());
+        return new StudyResult(result.input(), result.duty(), changed, plans, result.comparisons(), result.tripCovers(),
+                result.spareCovers(), result.outlooks());
     }
 
     /** The fit of a route, with the outcome of the hopeless route R03. */

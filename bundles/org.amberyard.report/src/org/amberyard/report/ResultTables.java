@@ -21,8 +21,9 @@ public final class ResultTables {
 
     static List<TableDefinition<?>> definitions() {
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
-                FleetTables.vehicleYears(), FleetTables.fleetEvents(), RouteTables.routeFit(), RouteTables.routeEnergy(), OutlookTables.routeOutlook(),
-                OutlookTables.remedies(), OutlookTables.routeWeather(), OutlookTables.routeCalibration(),
+                FleetTables.vehicleYears(), FleetTables.fleetEvents(), RouteTables.routeFit(), RouteTables.routeEnergy(),
+                OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
+                OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
                 YardTables.serviceByYear(), YardTables.emissionsByYear());
     }
 }

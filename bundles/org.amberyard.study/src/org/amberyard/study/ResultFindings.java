@@ -7,8 +7,9 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 
 /**
- * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, schedules that cannot be driven, cold cabins, packs
- * that wear out, too few ports, a service that is too small.
+ * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, schedules that
+ * cannot be driven, cold cabins, trips and routes that no bus can cover, packs that wear out, too few ports, a service that
+ * is too small.
  */
 public final class ResultFindings {
     private ResultFindings() {
@@ -20,6 +21,8 @@ public final class ResultFindings {
         findings.addAll(new CalibrationFindings(study, result).list());
         for (int plan = 0; plan < result.plans().size(); plan++) {
             findings.addAll(new RouteFindings(study, result, plan).list());
+            findings.addAll(new TripFindings(study, result, plan).list());
+            findings.addAll(new SpareFindings(study, result, plan).list());
             findings.addAll(new PackFindings(study, result, plan).list());
             findings.addAll(new PortFindings(study, result, plan).list());
         }

@@ -54,13 +54,15 @@ public final class StudyCompiler {
         MoneyRates rates = rates();
         MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR);
         List<VehicleTypeInput> vehicles = study.getVehicleTypes().stream().map(this::vehicle).toList();
+        DutyInput duty = duty(vehicles);
         PlanCompiler plans = new PlanCompiler(study, types);
         return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
-                settings.getHorizonYears(), money, duty(vehicles), vehicles, buses(), DepotCompiler.compile(study.getDepot()),
+                settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot()),
                 PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), plans.programmes(),
                 AirCompiler.compile(study.getEmissionFactors()),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare()),
-                plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()));
+                plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()),
+                new TripCompiler(study, duty.routes()).trips());
     }
 
     private MoneyRates rates() {

@@ -85,7 +85,7 @@ public final class SampleDistrict {
         Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
                 Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));
         return new StudyInput("Sample district", "USD", 2026, years, money, duty, types, buses(withRoutes), depot(),
-                prices(), List.of(grant), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0);
+                prices(), List.of(grant), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0, List.of());
     }
 
     private static Climate climate() {

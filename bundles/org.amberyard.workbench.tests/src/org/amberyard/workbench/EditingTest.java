@@ -20,6 +20,7 @@ import org.amberyard.model.prices.PricesFactory;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.routes.Trip;
 import org.amberyard.model.study.Study;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.FeatureTable;
@@ -252,6 +253,36 @@ class EditingTest {
             });
 
             assertEquals(routes, study.study().getRoutes().size());
+        }
+    }
+
+    @Test
+    void aTypedTripIsAskedWhoCanCoverIt(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int trips = study.study().getTrips().size();
+            StudyResult earlier = study.result();
+            Grid grid = study.goTo(study.study().getTrips().get(0), RoutesPackage.Literals.TRIP__NAME);
+            display.syncExec(() -> grid.goTo(trips, 0));
+            copy(display, "T063\tchoir\t2026-05-22\t4:10 pm\t3\t30\tC\t40\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            Trip added = study.study().getTrips().get(trips);
+            assertEquals(970, added.getDepartureMin());
+            assertEquals(30, Unit.KILOMETRE.show(added.getRoundTripKm(), UnitSystem.US), 1e-9);
+            StudyResult later = study.awaitResultAfter(earlier);
+            assertEquals(trips + 1, later.tripCovers().get(0).answers().size());
+            study.goTo(added, RoutesPackage.Literals.TRIP__DATE);
+            keys.type("2026-05-23");
+            keys.press(SWT.CR);
+            assertEquals("2026-05-23", added.getDate());
+
+            keys.pressWith(SWT.CTRL, 'z');
+            keys.pressWith(SWT.CTRL, 'z');
+
+            assertEquals(trips, study.study().getTrips().size());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
     }
 

@@ -14,6 +14,10 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String ANNUAL = "org.amberyard.workbench.annualCost";
     private static final String CUMULATIVE = "org.amberyard.workbench.cumulativeCost";
     private static final String RANGE = "org.amberyard.workbench.rangeMargin";
+    private static final String MONTHS = "org.amberyard.workbench.rangeByMonth";
+    private static final String DAY = "org.amberyard.workbench.chargeThroughDay";
+    private static final String CAUSES = "org.amberyard.workbench.energyByCause";
+    private static final String TEMPERATURE = "org.amberyard.workbench.consumptionByTemperature";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -29,6 +33,10 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addView(RESULTS);
         IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
         range.addView(RANGE);
+        range.addView(MONTHS);
+        range.addView(DAY);
+        range.addView(CAUSES);
+        range.addView(TEMPERATURE);
         range.addView(FINDINGS);
         layout.createFolder("outline", IPageLayout.LEFT, 0.16f, editors).addView(OUTLINE);
     }

@@ -16,6 +16,18 @@ class ChargeWindowTest {
     }
 
     @Test
+    void hoursWithinAreThoseOfEveryNightThatIsTouched() {
+        ChargeWindow night = new ChargeWindow(22 * 60, 5 * 60 + 15);
+        assertEquals(7.25, night.hoursWithin(16 * 60, 30 * 60), 1e-12);
+        assertEquals(5.25, night.hoursWithin(24 * 60, 30 * 60), 1e-12);
+        assertEquals(2, night.hoursWithin(23 * 60, 25 * 60), 1e-12);
+        assertEquals(0.25, night.hoursWithin(5 * 60, 7 * 60), 1e-12);
+        assertEquals(0, night.hoursWithin(10 * 60, 20 * 60), 1e-12);
+        assertEquals(14.5, night.hoursWithin(16 * 60, 54 * 60), 1e-12);
+        assertEquals(2, new ChargeWindow(600, 600).hoursWithin(550, 670), 1e-12);
+    }
+
+    @Test
     void portGivesWhatTheBusTakes() {
         Port direct = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
         assertEquals(40, direct.batteryKw(40), 1e-12);

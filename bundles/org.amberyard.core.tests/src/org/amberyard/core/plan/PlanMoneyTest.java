@@ -44,7 +44,7 @@ class PlanMoneyTest {
     private StudyInput withProgramme(Programme programme, PlanInput plan) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), study.buses(), study.depot(), study.prices(), List.of(programme), study.air(), study.rules(),
-                List.of(study.plans().get(0), plan), 0);
+                List.of(study.plans().get(0), plan), 0, study.trips());
     }
 
     private static Programme programme(int maxBuses, boolean scraps) {

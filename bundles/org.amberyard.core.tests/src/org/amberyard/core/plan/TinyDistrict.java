@@ -46,7 +46,8 @@ final class TinyDistrict {
 
     static StudyInput study(MoneyRules money) {
         return new StudyInput("Tiny", "USD", 2026, YEARS, money, duty(), List.of(diesel(), electric()), buses(), depot(),
-                prices(), List.of(grant()), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0);
+                prices(), List.of(grant()), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
+                List.of());
     }
 
     static PlanResult evaluated(StudyInput study, DutyTable duty, int plan) {
@@ -56,13 +57,13 @@ final class TinyDistrict {
     static StudyInput withPlans(StudyInput study, PlanInput... plans) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(),
-                study.rules(), List.of(plans), 0);
+                study.rules(), List.of(plans), 0, study.trips());
     }
 
     static StudyInput withBuses(StudyInput study, List<BusInput> buses) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), buses, study.depot(), study.prices(), study.programmes(), study.air(), study.rules(),
-                study.plans(), 0);
+                study.plans(), 0, study.trips());
     }
 
     static DutyInput duty() {

@@ -20,6 +20,6 @@ final class TinyPorts {
         PlanInput changed = new PlanInput(plan.name(), plan.replacements(), bought, plan.works(), plan.oneOffs());
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), study.buses(), more, study.prices(), study.programmes(), study.air(), study.rules(),
-                List.of(study.plans().get(0), changed), study.baseline());
+                List.of(study.plans().get(0), changed), study.baseline(), study.trips());
     }
 }

@@ -15,14 +15,14 @@ public record ChargeWindow(double startMin, double endMin) {
         return (length == 0 ? DAY_MIN : length) / 60;
     }
 
-    /** Hours of the window between two times, h; minutes after midnight, those beyond 1,440 on later days. */
+    /** Hours of the window between two moments, minutes after midnight; beyond 1,440 on the days after. */
     public double hoursWithin(double fromMin, double toMin) {
-        double minutes = 0;
-        for (double day = Math.floor(fromMin / DAY_MIN) - 1; day * DAY_MIN < toMin; day++) {
-            double opens = startMin + day * DAY_MIN;
-            minutes += Math.max(0, Math.min(toMin, opens + hours() * 60) - Math.max(fromMin, opens));
+        double lengthMin = hours() * 60;
+        double sumMin = 0;
+        for (double start = startMin - DAY_MIN; start < toMin; start += DAY_MIN) {
+            sumMin += Math.max(0, Math.min(toMin, start + lengthMin) - Math.max(fromMin, start));
         }
-        return minutes / 60;
+        return sumMin / 60;
     }
 
     /** Demand when an energy at the meter is spread evenly over the window, kW. */

@@ -62,13 +62,13 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
         BlockWalk walk = new BlockWalk(this, day, battery, health);
         walk.day();
         double fullDayShare = walk.marginShare();
-        walk.night();
+        walk.night(day.nextMorningMin());
         boolean refilled = walk.chargeShare() >= 1;
         int days = 1;
         // After a night that fills the pack the rest of the week is like the first day.
         while (!refilled && days < DAYS_IN_A_ROW && walk.marginShare() >= 0) {
             walk.day();
-            walk.night();
+            walk.night(day.nextMorningMin());
             days++;
         }
         double usable = walk.usableKwh();
@@ -81,9 +81,14 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
 
     /** State of charge through one day that starts with a full pack, and the night after it. */
     public List<Moment> moments(DayBlock day, BatterySpec battery, double health) {
+        return moments(day, battery, health, day.nextMorningMin());
+    }
+
+    /** The same when the next departure is at another time, in minutes after the day's midnight. */
+    public List<Moment> moments(DayBlock day, BatterySpec battery, double health, double nextDepartureMin) {
         BlockWalk walk = new BlockWalk(this, day, battery, health);
         walk.day();
-        walk.night();
+        walk.night(nextDepartureMin);
         return walk.moments();
     }
 

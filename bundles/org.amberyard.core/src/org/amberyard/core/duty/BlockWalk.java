@@ -66,10 +66,9 @@ final class BlockWalk {
         }
     }
 
-    /** Charges in those hours of the charge window in which the bus stands at night. */
-    void night() {
+    /** Charges in those hours of the charge window in which the bus stands until its next departure. */
+    void night(double nextMin) {
         DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
-        double nextMin = day.legs().get(0).departureMin() + DayBlock.DAY_MIN;
         double hours = check.window().hoursWithin(last.arrivalMin(), nextMin);
         chargeShare = taper.endShare(chargeShare, check.batteryKw(), day.nightPackC(), hours);
         note(nextMin, last);

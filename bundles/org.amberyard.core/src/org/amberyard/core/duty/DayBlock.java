@@ -33,6 +33,11 @@ public record DayBlock(List<Leg> legs, double nightPackC) {
         legs = List.copyOf(legs);
     }
 
+    /** The next morning's departure when the next day is like this one, minutes after this day's midnight. */
+    public double nextMorningMin() {
+        return legs.get(0).departureMin() + DAY_MIN;
+    }
+
     /** Distance of the day, km. */
     public double km() {
         return legs.stream().mapToDouble(l -> l.use().km()).sum();

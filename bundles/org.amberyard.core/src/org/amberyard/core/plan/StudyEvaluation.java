@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.duty.DutyTable;
 
-/** Evaluates a study: duty, route fits, plans, comparisons; one way through. */
+/** Evaluates a study: duty, route fits, plans, comparisons, cover of trips and routes; one way through. */
 public final class StudyEvaluation {
     private StudyEvaluation() {
     }
@@ -25,7 +25,11 @@ public final class StudyEvaluation {
         for (PlanInput plan : study.plans()) {
             plans.add(PlanEvaluation.of(study, plan, duty, fits));
         }
-        StudyResult result = new StudyResult(study, duty, fits, plans, compared(study, plans), List.of());
+        int lastYear = study.years() - 1;
+        TripDrives drives = new TripDrives(study, duty);
+        StudyResult result = new StudyResult(study, duty, fits, plans, compared(study, plans),
+                plans.stream().map(p -> TripCover.of(study, p, lastYear, drives)).toList(),
+                plans.stream().map(p -> SpareCover.of(study, duty, p, lastYear)).toList(), List.of());
         return result.withOutlooks(new RouteOutlooks(result).all());
     }
 

@@ -24,16 +24,19 @@ import org.amberyard.core.money.Programme;
  * @param rules fleet rules
  * @param plans plans
  * @param baseline place of the plan that the others are compared with
+ * @param trips trips of a year beside the routes
  */
 public record StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
         List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices,
-        List<Programme> programmes, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline) {
+        List<Programme> programmes, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline,
+        List<TripInput> trips) {
 
     public StudyInput {
         types = List.copyOf(types);
         buses = List.copyOf(buses);
         programmes = List.copyOf(programmes);
         plans = List.copyOf(plans);
+        trips = List.copyOf(trips);
     }
 
     /** True when buses at the yard between runs are plugged in. */

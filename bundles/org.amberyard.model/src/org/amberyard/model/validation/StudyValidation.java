@@ -17,6 +17,7 @@ public final class StudyValidation {
             new VehicleTypeRule(), new ConsumptionCurveRule(), new EnergyModelRule(),
             new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
             new LogEnergyRule(), new LogUseRule(),
+            new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
             new DepotRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(),

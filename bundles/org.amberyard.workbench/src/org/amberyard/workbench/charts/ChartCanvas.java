@@ -1,9 +1,10 @@
 package org.amberyard.workbench.charts;
 
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.Subject;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.swt.SWT;
@@ -15,27 +16,32 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.ScrollBar;
 
-/** Shows a chart, or says why there is none. The last picture stays until the next one has been painted. */
+/**
+ * Shows a chart, or says why there is none. The last picture stays until the next one has been painted. A double click opens
+ * the part of the study behind what was clicked.
+ */
 public final class ChartCanvas extends Canvas {
 
     private static final int FADED = 110;
 
     private final ChartPainting painting = new ChartPainting(this);
+    private final ChartScrolling scrolling;
+    private final ChartPointer pointer;
     private ChartPicture picture;
     private Image image;
     private String message = "";
+    private String failure = "";
 
     /** An empty canvas. */
     public ChartCanvas(Composite parent) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.V_SCROLL);
-        getVerticalBar().setVisible(false);
-        getVerticalBar().addListener(SWT.Selection, e -> redraw());
+        scrolling = new ChartScrolling(this);
+        pointer = new ChartPointer(this, scrolling);
         addListener(SWT.Paint, e -> paint(e.gc));
         addListener(SWT.Resize, e -> resized());
-        addListener(SWT.MouseMove, this::tell);
+        addListener(SWT.FocusIn, e -> redraw());
+        addListener(SWT.FocusOut, e -> redraw());
         addListener(SWT.Dispose, e -> disposeImage());
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -61,9 +67,25 @@ public final class ChartCanvas extends Canvas {
     /** Takes the chart away. */
     public void clear() {
         painting.forget();
+        failure = "";
+        drop();
+    }
+
+    private void drop() {
         disposeImage();
         picture = null;
         redraw();
+    }
+
+    /** Takes the last chart away, since it is not the one asked for, and says what went wrong. */
+    void fail(String reason) {
+        failure = reason;
+        drop();
+    }
+
+    /** Calls the opener with the part of the study behind what is clicked twice. */
+    void onOpen(Consumer<Subject> opener) {
+        pointer.onOpen(opener);
     }
 
     /** The chart on show. */
@@ -78,36 +100,30 @@ public final class ChartCanvas extends Canvas {
     /** What is on show, in words. */
     public String textAlternative() {
         String words = chart().map(Chart::textAlternative).orElse("");
-        return message.isEmpty() ? words : message + " " + words;
+        return said().isEmpty() ? words : said() + " " + words;
+    }
+
+    private String said() {
+        return message.isEmpty() ? failure : message;
     }
 
     /** Shows a picture; its image is this canvas's to dispose from now on. */
     void publish(ChartPicture next, Image nextImage) {
         disposeImage();
+        failure = "";
         picture = next;
         image = nextImage;
-        fitScrollBar();
+        fit();
         redraw();
     }
 
     private void resized() {
         painting.resize();
-        fitScrollBar();
+        fit();
     }
 
-    private void fitScrollBar() {
-        int content = picture == null ? 0 : picture.height();
-        int shown = getClientArea().height;
-        ScrollBar bar = getVerticalBar();
-        bar.setVisible(content > shown && shown > 0);
-        bar.setMaximum(Math.max(1, content));
-        bar.setThumb(Math.max(1, Math.min(shown, content)));
-        bar.setIncrement(20);
-        bar.setPageIncrement(Math.max(1, shown));
-    }
-
-    private int scrolled() {
-        return getVerticalBar().isVisible() ? getVerticalBar().getSelection() : 0;
+    private void fit() {
+        scrolling.fit(picture == null ? 0 : picture.height());
     }
 
     private void disposeImage() {
@@ -122,18 +138,21 @@ public final class ChartCanvas extends Canvas {
         gc.setBackground(Palette.PAPER.color());
         gc.fillRectangle(area);
         if (image != null) {
-            gc.setAlpha(message.isEmpty() ? 255 : FADED);
-            gc.drawImage(image, 0, -scrolled());
+            gc.setAlpha(said().isEmpty() ? 255 : FADED);
+            gc.drawImage(image, 0, -scrolling.offset());
             gc.setAlpha(255);
         }
-        if (!message.isEmpty()) {
+        if (!said().isEmpty()) {
             paintMessage(gc, area);
+        }
+        if (isFocusControl()) {
+            gc.drawFocus(area.x, area.y, area.width, area.height);
         }
     }
 
     private void paintMessage(GC gc, Rectangle area) {
         gc.setFont(Fonts.TEXT.font());
-        String wrapped = Lines.wrapped(gc, message, area.width - 32);
+        String wrapped = Lines.wrapped(gc, said(), area.width - 32);
         Point size = gc.textExtent(wrapped);
         int x = (area.width - size.x) / 2;
         int y = image == null ? (area.height - size.y) / 2 : 6;
@@ -141,12 +160,5 @@ public final class ChartCanvas extends Canvas {
         gc.fillRectangle(x - 8, y - 4, size.x + 16, size.y + 8);
         gc.setForeground(image == null ? Palette.MUTED.color() : Palette.INK.color());
         gc.drawText(wrapped, x, y, true);
-    }
-
-    private void tell(Event event) {
-        String tip = picture == null ? null : picture.tip(event.x, event.y + scrolled());
-        if (!Objects.equals(tip, getToolTipText())) {
-            setToolTipText(tip);
-        }
     }
 }

@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 
@@ -72,8 +73,19 @@ final class ChartPainting extends Job {
         } catch (RuntimeException e) {
             // One chart that cannot be painted must not take the window down.
             ILog.of(ChartPainting.class).error(e.getMessage(), e);
+            tellFailure(request, e);
         }
         return Status.OK_STATUS;
+    }
+
+    private void tellFailure(Request request, RuntimeException e) {
+        if (!canvas.isDisposed()) {
+            canvas.getDisplay().asyncExec(() -> {
+                if (request == wanted && !canvas.isDisposed()) {
+                    canvas.fail(NLS.bind(Messages.Chart_failed, e.getMessage()));
+                }
+            });
+        }
     }
 
     private void publish(Request request, ChartPicture picture, Image image) {

@@ -5,7 +5,11 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.Subject;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -29,16 +33,11 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
     /** Charts are drawn for a page of this width; on a smaller canvas they shrink down to the smallest scale. */
     private static final double PAGE_WIDTH = 760;
     private static final double SMALLEST_SCALE = 0.84;
-    /** Charts that ask for no more height than this adapt to any; taller ones have a line for each item and scroll. */
-    private static final int ADAPTABLE_HEIGHT = 480;
-    private static final double TIGHTEST = 0.8;
 
-    /** Paints a chart as wide as a canvas and at least as high. */
+    /** Paints a chart as wide as a canvas and at least as high, higher where it could not be read. */
     static ChartPicture paint(Chart chart, int width, int canvasHeight, int zoom) {
         double scale = scale(width);
-        boolean adapts = chart.preferredHeight() <= ADAPTABLE_HEIGHT;
-        int height = adapts ? canvasHeight
-                : Math.max(canvasHeight, (int) Math.round(TIGHTEST * scale * chart.preferredHeight()));
+        int height = Math.max(canvasHeight, (int) Math.round(scale * chart.leastHeight()));
         int pixelWidth = Math.max(1, width * zoom / 100);
         int pixelHeight = Math.max(1, height * zoom / 100);
         BufferedImage image = new BufferedImage(pixelWidth, pixelHeight, BufferedImage.TYPE_INT_RGB);
@@ -79,9 +78,22 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
 
     /** What the chart says about a place, or null. */
     String tip(int x, int y) {
+        return entity(x, y).map(ChartEntity::getToolTipText).orElse(null);
+    }
+
+    /** The part of the study behind a place. */
+    Optional<Subject> subject(int x, int y) {
+        return entity(x, y).flatMap(chart.subjects()::of);
+    }
+
+    private Optional<ChartEntity> entity(int x, int y) {
         double scale = scale(width);
-        ChartEntity entity = info.getEntityCollection() == null ? null
-                : info.getEntityCollection().getEntity(x / scale, y / scale);
-        return entity == null ? null : entity.getToolTipText();
+        return Optional.ofNullable(info.getEntityCollection()).map(all -> all.getEntity(x / scale, y / scale));
+    }
+
+    /** The parts of the study behind all that is drawn, each once. */
+    List<Subject> subjects() {
+        Collection<?> all = info.getEntityCollection() == null ? List.of() : info.getEntityCollection().getEntities();
+        return all.stream().map(ChartEntity.class::cast).flatMap(e -> chart.subjects().of(e).stream()).distinct().toList();
     }
 }

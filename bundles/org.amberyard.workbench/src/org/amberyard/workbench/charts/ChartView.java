@@ -1,90 +1,146 @@
 package org.amberyard.workbench.charts;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
-import org.amberyard.charts.AnnualCostChart;
-import org.amberyard.charts.Chart;
-import org.amberyard.charts.ChartTheme;
-import org.amberyard.charts.CumulativeCostChart;
-import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.Subject;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.Choices.Chosen;
+import org.amberyard.workbench.session.Choices.Kind;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.part.ViewPart;
 
-/** A chart of the study in use. Which one stands behind the class name in the view's extension. */
+/** A chart of the study in use, with what is to be chosen for it. Which one stands behind the class name in its extension. */
 public final class ChartView extends ViewPart implements IExecutableExtension {
 
-    /** Makes a chart of results. */
-    @FunctionalInterface
-    private interface Maker {
-        Chart of(StudyResult result, UnitSystem units, ChartTheme theme);
+    /** What is on show; results are told apart by identity, since comparing them whole takes long. */
+    private record Shown(StudyResult result, UnitSystem units, Map<Kind, Chosen> wanted, Picks picks) {
+        boolean isOf(StudyResult of, UnitSystem in, Map<Kind, Chosen> chosen) {
+            return result == of && units == in && wanted.equals(chosen);
+        }
     }
 
-    private static final Map<String, Maker> MAKERS = Map.of("annual", AnnualCostChart::of, "cumulative",
-            CumulativeCostChart::of, "range", RangeMarginChart::of);
-
-    private Maker maker;
+    private ChartKind kind;
+    private ChoiceBar bar;
     private ChartCanvas canvas;
-    private StudyResult shownResult;
-    private UnitSystem shownUnits;
+    private StudySession session;
+    private Shown shown;
 
     @Override
     public void setInitializationData(IConfigurationElement config, String propertyName, Object data) {
         super.setInitializationData(config, propertyName, data);
-        maker = MAKERS.get(data);
+        kind = ChartKind.valueOf(String.valueOf(data).toUpperCase(Locale.ROOT));
     }
 
     @Override
     public void createPartControl(Composite parent) {
         ViewChrome.withoutToolbar(getSite());
-        canvas = new ChartCanvas(parent);
+        Composite area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(area);
+        if (!kind.choices().isEmpty()) {
+            bar = new ChoiceBar(area, kind.choices(), this::chosen, this::openInputs);
+            GridDataFactory.fillDefaults().grab(true, false).applyTo(bar.area());
+        }
+        canvas = new ChartCanvas(area);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
         new ChartMenu(canvas);
+        if (bar != null) {
+            canvas.onOpen(this::open);
+            new InputsMenu(canvas, subject -> Inputs.label(shown.result().input(), subject), this::open);
+        }
         ActiveSession.here().follow(canvas, this::update);
     }
 
-    private void update(Optional<StudySession> session) {
-        if (session.isEmpty()) {
-            shownResult = null;
-            canvas.clear();
-            canvas.say(Messages.Chart_noStudy);
+    private void chosen(Kind choice, Chosen what) {
+        session.choices().choose(choice, what);
+    }
+
+    private void openInputs() {
+        kind.inputs(shown.picks()).ifPresent(this::open);
+    }
+
+    private void open(Subject subject) {
+        if (!new Inputs(getSite().getPage()).open(session.study(), shown.result().input(), subject)) {
+            String name = Inputs.name(shown.result().input(), subject);
+            getViewSite().getActionBars().getStatusLineManager().setErrorMessage(NLS.bind(Messages.Inputs_gone, name));
+        }
+    }
+
+    private void update(Optional<StudySession> next) {
+        session = next.orElse(null);
+        if (session == null) {
+            clear(Messages.Chart_noStudy);
             return;
         }
-        Evaluation evaluation = session.get().evaluation();
-        UnitSystem units = StudyUnits.of(session.get().study());
+        Evaluation evaluation = session.evaluation();
         Optional<StudyResult> result = evaluation.result().filter(r -> !r.input().buses().isEmpty());
-        if (result.isPresent()) {
-            show(result.get(), units);
-        } else {
-            shownResult = null;
+        if (result.isEmpty()) {
+            clear(message(evaluation, Optional.of(Messages.Chart_noBuses)));
+            return;
+        }
+        update(result.get(), StudyUnits.of(session.study()));
+        canvas.say(message(evaluation, lacking(shown.picks())));
+    }
+
+    private void update(StudyResult result, UnitSystem units) {
+        Map<Kind, Chosen> wanted = session.choices().all();
+        if (shown != null && shown.isOf(result, units, wanted)) {
+            return;
+        }
+        Shown last = shown;
+        shown = new Shown(result, units, wanted, new Picks(result, session.choices()));
+        if (lacking(shown.picks()).isPresent()) {
             canvas.clear();
+        } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
+            Shown next = shown;
+            canvas.show(() -> kind.chart(next.result(), next.picks(), next.units()));
         }
-        canvas.say(message(evaluation, result.isEmpty()));
+        offer();
     }
 
-    private void show(StudyResult result, UnitSystem units) {
-        if (result != shownResult || units != shownUnits) {
-            shownResult = result;
-            shownUnits = units;
-            Supplier<Chart> source = () -> maker.of(result, units, ChartTheme.light());
-            canvas.show(source);
+    private Optional<String> lacking(Picks picks) {
+        return picks.missing(kind.choices()).map(ChoiceWords::missing);
+    }
+
+    private boolean samePicks(Shown one, Shown other) {
+        return kind.choices().stream().allMatch(k -> one.picks().place(k) == other.picks().place(k));
+    }
+
+    private void clear(String why) {
+        shown = null;
+        canvas.clear();
+        canvas.say(why);
+        if (bar != null) {
+            bar.disable();
         }
     }
 
-    private static String message(Evaluation evaluation, boolean empty) {
+    private void offer() {
+        if (bar != null) {
+            bar.show(shown.picks(),
+                    kind.inputs(shown.picks()).map(s -> Inputs.label(shown.result().input(), s)).orElse(""));
+        }
+    }
+
+    private static String message(Evaluation evaluation, Optional<String> lacking) {
         return switch (evaluation.phase()) {
-            case CURRENT -> empty ? NLS.bind(Messages.Chart_nothing, Messages.Chart_noBuses) : "";
-            case COMPUTING -> empty ? Messages.Chart_computing : "";
-            case STALE -> NLS.bind(empty ? Messages.Chart_nothing : Messages.Chart_stale, evaluation.reason());
+            case CURRENT -> lacking.map(why -> NLS.bind(Messages.Chart_nothing, why)).orElse("");
+            case COMPUTING -> lacking.isPresent() ? Messages.Chart_computing : "";
+            case STALE -> NLS.bind(lacking.isPresent() ? Messages.Chart_nothing : Messages.Chart_stale, evaluation.reason());
         };
     }
 

@@ -4,18 +4,38 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Chart_failed;
     public static String Chart_painting;
     public static String Chart_noBuses;
     public static String Chart_noStudy;
     public static String Chart_computing;
     public static String Chart_nothing;
     public static String Chart_stale;
+    public static String Choice_bus;
+    public static String Choice_day;
+    public static String Choice_month;
+    public static String Choice_plan;
+    public static String Choice_route;
+    public static String Choice_tip;
+    public static String Choice_type;
+    public static String Choice_year;
+    public static String Day_extendedYear;
+    public static String Inputs_bus;
+    public static String Inputs_button;
+    public static String Inputs_gone;
+    public static String Inputs_plan;
+    public static String Inputs_route;
+    public static String Inputs_type;
     public static String Menu_copyData;
     public static String Menu_copyPicture;
     public static String Menu_savePng;
     public static String Menu_saveSvg;
     public static String Menu_saveCsv;
+    public static String Menu_inputs;
+    public static String Missing_route;
+    public static String Missing_type;
     public static String Save_failed;
+    public static String Tip_inputs;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.charts.messages", Messages.class);

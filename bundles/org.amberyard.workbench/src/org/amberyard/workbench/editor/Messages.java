@@ -16,6 +16,7 @@ final class Messages extends NLS {
     public static String Page_climate;
     public static String Page_routes;
     public static String Page_buses;
+    public static String Page_trips;
     public static String Page_measurements;
     public static String Page_types;
     public static String Page_depot;
@@ -31,6 +32,7 @@ final class Messages extends NLS {
     public static String Table_routes;
     public static String Table_runs;
     public static String Table_buses;
+    public static String Table_trips;
     public static String Table_logs;
     public static String Table_engines;
     public static String Table_electric;

@@ -27,6 +27,8 @@ public enum PageKind {
     ROUTES(Messages.Page_routes, RoutesPage::new, RoutesPackage.Literals.ROUTE, RoutesPackage.Literals.RUN),
     /** Buses. */
     BUSES(Messages.Page_buses, BusesPage::new, FleetPackage.Literals.BUS),
+    /** Trips. */
+    TRIPS(Messages.Page_trips, TripsPage::new, RoutesPackage.Literals.TRIP),
     /** Consumption logs and drive traces. */
     MEASUREMENTS(Messages.Page_measurements, MeasurementsPage::new, FleetPackage.Literals.CONSUMPTION_LOG,
             RoutesPackage.Literals.DRIVE_TRACE),

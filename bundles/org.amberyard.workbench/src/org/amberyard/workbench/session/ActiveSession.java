@@ -27,6 +27,11 @@ public final class ActiveSession {
         public void fileChanged(StudySession session) {
             tell();
         }
+
+        @Override
+        public void choiceChanged(StudySession session) {
+            tell();
+        }
     };
     private StudySession session;
 
@@ -58,8 +63,8 @@ public final class ActiveSession {
     }
 
     /**
-     * Calls the follower now and whenever the study in use, its content, its file or its results change, as long as a
-     * control lives.
+     * Calls the follower now and whenever the study in use, its content, its file, its results or the user's choices change,
+     * as long as a control lives.
      */
     public void follow(Control control, Consumer<Optional<StudySession>> follower) {
         followers.add(follower);

@@ -17,4 +17,9 @@ public interface SessionListener {
     default void fileChanged(StudySession session) {
         // of interest to the editor
     }
+
+    /** The user has chosen something else to look at. */
+    default void choiceChanged(StudySession session) {
+        // of interest to views with choices
+    }
 }

@@ -26,6 +26,7 @@ public final class StudySession {
     private final BasicCommandStack commands = new BasicCommandStack();
     private final AdapterFactoryEditingDomain domain =
             new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), commands);
+    private final Choices choices = new Choices(this::choiceChanged);
     private final Study study;
     private final Recomputation recomputation;
     private final RecoveryKeeper recovery;
@@ -87,6 +88,11 @@ public final class StudySession {
     /** What is known of the results. */
     public Evaluation evaluation() {
         return evaluation;
+    }
+
+    /** What the user looks at. */
+    public Choices choices() {
+        return choices;
     }
 
     /** Makes the commands of edits. */
@@ -186,6 +192,10 @@ public final class StudySession {
         recovery.studyChanged();
         tell(l -> l.studyChanged(this));
         tell(l -> l.fileChanged(this));
+    }
+
+    private void choiceChanged() {
+        tell(l -> l.choiceChanged(this));
     }
 
     void publish(Evaluation next) {

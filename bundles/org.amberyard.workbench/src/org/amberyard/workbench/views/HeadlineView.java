@@ -13,7 +13,9 @@ import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.PlanOptions;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -39,8 +41,10 @@ public final class HeadlineView extends ViewPart {
     private Label state;
     private Grid plans;
     private List<Headline> headlines = List.of();
+    private StudySession shownSession;
     private StudyResult shownResult;
     private UnitSystem shownUnits;
+    private boolean reading;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -51,7 +55,7 @@ public final class HeadlineView extends ViewPart {
         createAnswer(area);
         plans = new Grid(area, new FindingsModel(List.of()));
         plans.markRow();
-        plans.selection().onMove(this::showAnswer);
+        plans.selection().onMove(this::planChosen);
         GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(570, SWT.DEFAULT).applyTo(plans);
         createState(area);
         ActiveSession.here().follow(area, this::update);
@@ -86,6 +90,7 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void update(Optional<StudySession> session) {
+        shownSession = session.orElse(null);
         if (session.isEmpty()) {
             clear();
             say(Messages.Headline_none, Palette.MUTED);
@@ -112,17 +117,28 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void show(StudyResult result, UnitSystem units) {
-        if (result == shownResult && units == shownUnits) {
-            return;
+        reading = true;
+        if (result != shownResult || units != shownUnits) {
+            shownResult = result;
+            shownUnits = units;
+            headlines = Headline.of(result, units);
+            plans.setModel(ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES));
+            plans.setVisible(true);
         }
-        shownResult = result;
-        shownUnits = units;
-        headlines = Headline.of(result, units);
-        int row = plans.selection().row();
-        plans.setModel(ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES));
-        plans.setVisible(true);
-        plans.goTo(row == 0 ? headlines.get(0).plan() : row, 0);
+        int row = PlanOptions.of(result).pick(shownSession.choices().of(Choices.Kind.PLAN)).orElseThrow().place();
+        if (plans.selection().row() != row) {
+            plans.goTo(row, 0);
+        }
+        reading = false;
         showAnswer();
+    }
+
+    /** The plan that the user goes to is the one that all views show. */
+    private void planChosen() {
+        int row = plans.selection().row();
+        if (!reading && shownResult != null && row < shownResult.plans().size()) {
+            shownSession.choices().choose(Choices.Kind.PLAN, new Choices.Chosen(shownResult.plans().get(row).name(), row));
+        }
     }
 
     /** The answer of the chosen plan; that of the first other plan while the baseline is chosen. */

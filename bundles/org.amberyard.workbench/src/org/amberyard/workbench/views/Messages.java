@@ -26,6 +26,7 @@ final class Messages extends NLS {
     public static String Outline_routes;
     public static String Outline_service;
     public static String Outline_tariff;
+    public static String Outline_trips;
     public static String Outline_logs;
     public static String Outline_traces;
     public static String Outline_types;

@@ -7,7 +7,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.ui.IWorkbenchPage;
 
 /** Finds the editor that views talk to. */
-final class StudyEditors {
+public final class StudyEditors {
 
     private StudyEditors() {
     }
@@ -16,8 +16,8 @@ final class StudyEditors {
         return page.getActiveEditor() instanceof StudyEditor editor ? Optional.of(editor) : Optional.empty();
     }
 
-    /** Goes to a field in the editor and gives it the focus. */
-    static void open(IWorkbenchPage page, EObject element, EStructuralFeature feature) {
+    /** Goes to a field in the editor, or to the element when the field is null, and gives it the focus. */
+    public static void open(IWorkbenchPage page, EObject element, EStructuralFeature feature) {
         active(page).ifPresent(editor -> {
             page.activate(editor);
             editor.reveal(element, feature).ifPresent(table -> table.grid().setFocus());

@@ -28,6 +28,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_calendars, PageKind.CLIMATE, study.getCalendars()));
         lines.add(OutlineNode.of(Messages.Outline_routes, PageKind.ROUTES, study.getRoutes(), Route::getRuns));
         lines.add(OutlineNode.of(Messages.Outline_buses, PageKind.BUSES, study.getBuses()));
+        lines.add(OutlineNode.of(Messages.Outline_trips, PageKind.TRIPS, study.getTrips()));
         lines.add(OutlineNode.of(Messages.Outline_logs, PageKind.MEASUREMENTS, study.getConsumptionLogs()));
         lines.add(OutlineNode.of(Messages.Outline_traces, PageKind.MEASUREMENTS, study.getTraces()));
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));

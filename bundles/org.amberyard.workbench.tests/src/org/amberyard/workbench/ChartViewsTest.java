@@ -1,0 +1,277 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Chooses in the views of charts, looks at what they show, and goes to the inputs behind it. */
+@ExtendWith(WorkbenchExtension.class)
+class ChartViewsTest {
+    private static final String VIEW = "org.amberyard.workbench.";
+
+    @TempDir
+    private Path folder;
+
+    /** A view of a chart in the window. */
+    private record View(OpenStudy study, Composite control) {
+
+        static View of(OpenStudy study, String name) {
+            IViewPart part = study.display().syncCall(() -> show(name));
+            Composite whole = study.display().syncCall(() -> (Composite) study.display().getFocusControl().getParent());
+            assertNotNull(part);
+            View view = new View(study, whole);
+            study.await(() -> view.canvas().chart().isPresent());
+            return view;
+        }
+
+        private static IViewPart show(String name) {
+            try {
+                return OpenStudy.page().showView(VIEW + name);
+            } catch (PartInitException e) {
+                throw new AssertionError(e);
+            }
+        }
+
+        ChartCanvas canvas() {
+            return all(control, ChartCanvas.class).get(0);
+        }
+
+        Combo combo(int place) {
+            return all(control, Combo.class).get(place);
+        }
+
+        String text() {
+            return study.display().syncCall(() -> canvas().textAlternative());
+        }
+
+        String chosen(int place) {
+            return study.display().syncCall(() -> combo(place).getText());
+        }
+
+        void choose(int place, String text) {
+            study.display().syncExec(() -> {
+                Combo combo = combo(place);
+                assertTrue(combo.indexOf(text) >= 0, text + " in " + List.of(combo.getItems()));
+                combo.select(combo.indexOf(text));
+                combo.notifyListeners(SWT.Selection, new Event());
+            });
+        }
+
+        void awaitText(String start) {
+            study.await(() -> canvas().textAlternative().startsWith(start));
+        }
+
+        void inputs() {
+            study.display().syncExec(() -> all(control, Button.class).get(0).notifyListeners(SWT.Selection, new Event()));
+        }
+    }
+
+    private static <T extends Control> List<T> all(Composite parent, Class<T> kind) {
+        List<T> found = new ArrayList<>();
+        for (Control child : parent.getChildren()) {
+            if (kind.isInstance(child)) {
+                found.add(kind.cast(child));
+            }
+            if (child instanceof Composite composite) {
+                found.addAll(all(composite, kind));
+            }
+        }
+        return found;
+    }
+
+    /** Title of the page that the editor shows. */
+    private static String page(OpenStudy study) {
+        return study.display().syncCall(() -> all(OpenStudy.page().getWorkbenchWindow().getShell(), CTabFolder.class).stream()
+                .filter(f -> "StudyPages".equals(f.getData("org.eclipse.e4.ui.css.id"))).findFirst().orElseThrow()
+                .getSelection().getText().trim());
+    }
+
+    /** The row in focus of the grid that has the focus. */
+    private static int focusRow(OpenStudy study) {
+        return study.display().syncCall(() -> ((Grid) study.display().getFocusControl()).selection().row());
+    }
+
+    @Test
+    void anotherRouteChangesTheChartsOfRoutesAndOnlyThose(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            assertTrue(causes.text().startsWith("Route R01 with Electric C 150, "), causes.text());
+
+            causes.choose(0, "R06");
+            causes.awaitText("Route R06 with Electric C 226, ");
+            causes.choose(1, "Electric C 150");
+            causes.awaitText("Route R06 with Electric C 150, ");
+
+            View temperature = View.of(study, "consumptionByTemperature");
+            temperature.awaitText("What route R06 takes ");
+        }
+    }
+
+    @Test
+    void aChoiceOutlastsOtherResults(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            causes.choose(0, "R08");
+            causes.awaitText("Route R08 with ");
+
+            StudyResult earlier = study.result();
+            set(study, study.study().getPrices().get(0), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 3.0);
+            study.awaitResultAfter(earlier);
+            assertEquals("R08", causes.chosen(0));
+
+            StudyResult later = study.result();
+            set(study, study.study().getRoutes().get(7), RoutesPackage.Literals.ROUTE__NAME, "Renamed");
+            study.awaitResultAfter(later);
+            causes.awaitText("Route Renamed with ");
+            assertEquals("Renamed", causes.chosen(0));
+        }
+    }
+
+    @Test
+    void theDayIsThatOfTheBusYearMonthAndDayChosen(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View day = View.of(study, "chargeThroughDay");
+            day.choose(1, "B06");
+            day.choose(2, "2034");
+            day.choose(3, "Mar");
+            day.choose(4, "hottest day");
+            day.awaitText("Bus B06, Electric C 226, hottest day of March 2034: lowest ");
+
+            day.choose(2, "2026");
+            day.awaitText("B06 is not electric in 2026; ");
+        }
+    }
+
+    @Test
+    void allViewsFollowThePlanChosenInOne(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View range = View.of(study, "rangeMargin");
+            View months = View.of(study, "rangeByMonth");
+            assertTrue(months.text().contains("plan “Electric in stages”"), months.text());
+
+            months.choose(0, "Rebate buses only");
+            study.await(() -> months.canvas().textAlternative().contains("plan “Rebate buses only”"));
+            study.await(() -> range.canvas().textAlternative().contains("plan “Rebate buses only”"));
+
+            Grid plans = display.syncCall(() -> all(OpenStudy.page().getWorkbenchWindow().getShell(), Grid.class).get(0));
+            assertEquals(2, display.syncCall(() -> plans.selection().row()));
+            display.syncExec(() -> plans.goTo(0, 0));
+            study.await(() -> months.canvas().textAlternative().contains("plan “Like for like”"));
+            assertEquals("Like for like", months.chosen(0));
+        }
+    }
+
+    @Test
+    void theButtonLeadsToTheInputsBehindTheChoice(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            causes.choose(0, "R03");
+            causes.inputs();
+            assertEquals(PageKind.ROUTES.title(), page(study));
+            assertEquals(2, focusRow(study));
+
+            View day = View.of(study, "chargeThroughDay");
+            day.choose(1, "B09");
+            day.inputs();
+            assertEquals(PageKind.BUSES.title(), page(study));
+            assertEquals(8, focusRow(study));
+            assertSame(study.editor(), display.syncCall(() -> OpenStudy.page().getActivePart()));
+        }
+    }
+
+    @Test
+    void aDoubleClickOnARowOfTheHeatMapLeadsToItsRoute(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View months = View.of(study, "rangeByMonth");
+            display.syncExec(() -> {
+                ChartCanvas canvas = months.canvas();
+                Event click = placeOf(canvas, "R02 · ");
+                canvas.notifyListeners(SWT.MouseDoubleClick, click);
+            });
+            assertEquals(PageKind.ROUTES.title(), page(study));
+            assertEquals(1, focusRow(study));
+        }
+    }
+
+    /** A place at which the chart tells something that starts like this. */
+    private static Event placeOf(ChartCanvas canvas, String start) {
+        for (int y = 0; y < canvas.getSize().y; y += 4) {
+            for (int x = 0; x < canvas.getSize().x; x += 8) {
+                Event at = new Event();
+                at.x = x;
+                at.y = y;
+                canvas.notifyListeners(SWT.MouseMove, at);
+                if (canvas.getToolTipText() != null && canvas.getToolTipText().startsWith(start)) {
+                    return at;
+                }
+            }
+        }
+        throw new AssertionError("Nothing on the chart tells " + start);
+    }
+
+    @Test
+    void aTallChartScrollsByKeyboard(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View months = View.of(study, "rangeByMonth");
+            Keyboard keys = new Keyboard(display);
+            display.syncExec(() -> months.canvas().forceFocus());
+            assertTrue(display.syncCall(() -> months.canvas().getVerticalBar().isVisible()), "the chart is taller than the view");
+
+            keys.press(SWT.ARROW_DOWN);
+            study.await(() -> months.canvas().getVerticalBar().getSelection() == 20);
+            keys.press(SWT.END);
+            study.await(() -> {
+                var bar = months.canvas().getVerticalBar();
+                return bar.getSelection() == bar.getMaximum() - bar.getThumb();
+            });
+            keys.press(SWT.HOME);
+            study.await(() -> months.canvas().getVerticalBar().getSelection() == 0);
+        }
+    }
+
+    @Test
+    void aChartOfStaleResultsSaysSo(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            set(study, study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE, null);
+            causes.awaitText("Not up to date: ");
+            causes.choose(0, "R05");
+            study.await(() -> causes.canvas().textAlternative().contains("Route R05 with "));
+            assertTrue(causes.text().startsWith("Not up to date: "), causes.text());
+        }
+    }
+
+    private static void set(OpenStudy study, EObject element, EStructuralFeature feature, Object value) {
+        study.display().syncExec(() -> study.session().execute(
+                SetCommand.create(study.session().domain(), element, feature, value)));
+    }
+}

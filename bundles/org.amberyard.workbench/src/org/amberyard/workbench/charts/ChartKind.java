@@ -1,0 +1,67 @@
+package org.amberyard.workbench.charts;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.charts.AnnualCostChart;
+import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartTheme;
+import org.amberyard.charts.ChargeThroughDayChart;
+import org.amberyard.charts.ConsumptionTemperatureChart;
+import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.EnergyWaterfallChart;
+import org.amberyard.charts.RangeHeatMap;
+import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.Subject;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.workbench.session.Choices.Kind;
+
+/** The charts of views, what is to be chosen for each, and the part of the study whose inputs stand behind the choice. */
+enum ChartKind {
+    /** Cost of each year. */
+    ANNUAL((r, p, u, t) -> AnnualCostChart.of(r, u, t), null),
+    /** Cumulative cost. */
+    CUMULATIVE((r, p, u, t) -> CumulativeCostChart.of(r, u, t), null),
+    /** Range margin on the worst day. */
+    RANGE((r, p, u, t) -> RangeMarginChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** Range margin by month. */
+    MONTHS((r, p, u, t) -> RangeHeatMap.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** State of charge through a day. */
+    DAY((r, p, u, t) -> ChargeThroughDayChart.of(r, p.place(Kind.PLAN), p.asked(), u, t), Subject.Kind.BUS, Kind.PLAN,
+            Kind.BUS, Kind.YEAR, Kind.MONTH, Kind.DAY),
+    /** Energy by cause. */
+    CAUSES((r, p, u, t) -> EnergyWaterfallChart.of(r, p.place(Kind.ROUTE), p.place(Kind.TYPE), u, t), Subject.Kind.ROUTE,
+            Kind.ROUTE, Kind.TYPE),
+    /** Consumption by temperature. */
+    TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE);
+
+    /** Makes a chart of what is picked. */
+    @FunctionalInterface
+    private interface Maker {
+        Chart of(StudyResult result, Picks picks, UnitSystem units, ChartTheme theme);
+    }
+
+    private final Maker maker;
+    private final Subject.Kind inputs;
+    private final List<Kind> choices;
+
+    ChartKind(Maker maker, Subject.Kind inputs, Kind... choices) {
+        this.maker = maker;
+        this.inputs = inputs;
+        this.choices = List.of(choices);
+    }
+
+    List<Kind> choices() {
+        return choices;
+    }
+
+    Chart chart(StudyResult result, Picks picks, UnitSystem units) {
+        return maker.of(result, picks, units, ChartTheme.light());
+    }
+
+    /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */
+    Optional<Subject> inputs(Picks picks) {
+        return Optional.ofNullable(inputs).map(i -> new Subject(i, picks.place(Kind.valueOf(i.name()))))
+                .filter(s -> s.place() >= 0);
+    }
+}

@@ -1,0 +1,113 @@
+package org.amberyard.workbench.charts;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.Choices.Chosen;
+import org.amberyard.workbench.session.Choices.Kind;
+import org.amberyard.workbench.session.Options;
+import org.eclipse.jface.layout.RowLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.RowData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+
+/** A row of choices above a chart, and the way to the inputs behind them. */
+final class ChoiceBar {
+    private static final int MOST_LINES = 20;
+    private static final int WIDEST = 190;
+    /** A bar of many choices keeps to one line in a window of the least size as long as names are short. */
+    private static final int WIDEST_OF_MANY = 112;
+    private static final int MANY = 4;
+
+    /** Hears what the user chooses. */
+    @FunctionalInterface
+    interface Listener {
+        void chosen(Kind kind, Chosen what);
+    }
+
+    private final Map<Kind, Combo> combos = new EnumMap<>(Kind.class);
+    private final Composite area;
+    private final Button inputs;
+    private Picks shown;
+
+    ChoiceBar(Composite parent, List<Kind> kinds, Listener listener, Runnable openInputs) {
+        area = new Composite(parent, SWT.NONE);
+        area.setBackground(Palette.PAPER.color());
+        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).margins(6, 3).applyTo(area);
+        kinds.forEach(kind -> combos.put(kind, combo(kind, listener)));
+        inputs = new Button(area, SWT.PUSH);
+        inputs.setText(Messages.Inputs_button);
+        inputs.setEnabled(false);
+        inputs.addListener(SWT.Selection, e -> openInputs.run());
+    }
+
+    private Combo combo(Kind kind, Listener listener) {
+        Combo combo = new Combo(area, SWT.READ_ONLY);
+        combo.setVisibleItemCount(MOST_LINES);
+        combo.setEnabled(false);
+        combo.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = ChoiceWords.label(kind);
+            }
+        });
+        combo.addListener(SWT.Selection, e -> listener.chosen(kind, shown.options(kind).list().get(combo.getSelectionIndex())));
+        return combo;
+    }
+
+    Composite area() {
+        return area;
+    }
+
+    /** Offers what a result has, with what is picked of it, and says where the inputs lead. */
+    void show(Picks picks, String inputsLabel) {
+        shown = picks;
+        boolean resized = false;
+        for (Map.Entry<Kind, Combo> entry : combos.entrySet()) {
+            resized |= show(entry.getValue(), picks.options(entry.getKey()));
+            picks.picked(entry.getKey()).ifPresent(p -> select(entry.getKey(), picks.options(entry.getKey()), p));
+        }
+        inputs.setEnabled(!inputsLabel.isEmpty());
+        inputs.setToolTipText(inputsLabel.isEmpty() ? null : inputsLabel);
+        if (resized) {
+            area.getParent().layout(true, true);
+        }
+    }
+
+    /** Nothing can be chosen as long as there are no results. */
+    void disable() {
+        combos.values().forEach(c -> c.setEnabled(false));
+        inputs.setEnabled(false);
+    }
+
+    /** A list that is open must not be taken from under the pointer while it stays the same. */
+    private boolean show(Combo combo, Options options) {
+        String[] names = options.names().toArray(String[]::new);
+        combo.setEnabled(names.length > 0);
+        if (Arrays.equals(names, combo.getItems())) {
+            return false;
+        }
+        combo.setItems(names);
+        int width = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        combo.setLayoutData(new RowData(Math.min(combos.size() < MANY ? WIDEST : WIDEST_OF_MANY, width), SWT.DEFAULT));
+        return true;
+    }
+
+    /** A long name may be cut off in the row; the tip has it whole. */
+    private void select(Kind kind, Options options, Chosen picked) {
+        Combo combo = combos.get(kind);
+        combo.setToolTipText(NLS.bind(Messages.Choice_tip, ChoiceWords.label(kind), picked.name()));
+        int index = options.list().indexOf(picked);
+        if (index != combo.getSelectionIndex()) {
+            combo.select(index);
+        }
+    }
+}

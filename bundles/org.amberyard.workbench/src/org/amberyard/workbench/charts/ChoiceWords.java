@@ -1,0 +1,31 @@
+package org.amberyard.workbench.charts;
+
+import org.amberyard.workbench.session.Choices.Kind;
+
+/** Words for kinds of choice. */
+final class ChoiceWords {
+    private ChoiceWords() {
+    }
+
+    /** What is to be chosen. */
+    static String label(Kind kind) {
+        return switch (kind) {
+            case PLAN -> Messages.Choice_plan;
+            case ROUTE -> Messages.Choice_route;
+            case TYPE -> Messages.Choice_type;
+            case BUS -> Messages.Choice_bus;
+            case YEAR -> Messages.Choice_year;
+            case MONTH -> Messages.Choice_month;
+            case DAY -> Messages.Choice_day;
+        };
+    }
+
+    /** Why there is nothing to choose; plans, years, months and days there always are. */
+    static String missing(Kind kind) {
+        return switch (kind) {
+            case ROUTE -> Messages.Missing_route;
+            case TYPE -> Messages.Missing_type;
+            case PLAN, BUS, YEAR, MONTH, DAY -> Messages.Chart_noBuses;
+        };
+    }
+}
