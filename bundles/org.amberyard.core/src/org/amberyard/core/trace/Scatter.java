@@ -28,7 +28,8 @@ final class Scatter {
         double[] east = sizes(points, p -> metresPerDegree * shrink * p.longitudeDeg());
         double[] both = Arrays.copyOf(north, north.length + east.length);
         System.arraycopy(east, 0, both, north.length, east.length);
-        return of(both);
+        // Receivers that hold their position at stops repeat it exactly; that says nothing of their error.
+        return of(Arrays.stream(both).filter(size -> size > 0).toArray());
     }
 
     /** Standard error of figures that follow each other evenly, in their own unit; 0 for fewer than four. */
