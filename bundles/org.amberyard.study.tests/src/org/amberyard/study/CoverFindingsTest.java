@@ -59,11 +59,11 @@ class CoverFindingsTest {
     @Test
     void anElectricBusThatCannotDriveItsTripsIsNamedWithTheCause() {
         buy(type("Electric C 150"), "B22");
-        List<Finding> given = findings("are given");
+        List<Finding> given = findings("that is assigned");
         assertEquals(1, given.size());
         assertEquals(Severity.WARNING, given.get(0).severity());
-        assertTrue(given.get(0).message().startsWith("Plan “Electric in stages”: in 2040 electric buses cannot cover all trips "
-                + "that they are given, namely "), given.toString());
+        assertTrue(given.get(0).message().startsWith("Plan “Electric in stages”: in 2040 the electric bus that is "
+                + "assigned cannot cover "), given.toString());
         assertTrue(given.get(0).message().contains("T010 (B22: not enough charge), "), given.toString());
         assertTrue(given.get(0).message().matches(".*; other buses can cover (\\d+) of them\\."), given.toString());
         assertEquals("T010", ((Trip) given.get(0).element()).getName());

@@ -6,26 +6,28 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.TripDrives;
 
 /**
- * Evaluates studies and keeps the last duty table, so that an edit of a price or a plan does not drive the buses again.
- * Safe for use from several threads; the result depends on the input alone, never on what was kept.
+ * Evaluates studies and keeps the last duty table with the days of trips driven on it, so that an edit of a price or a plan
+ * does not drive the buses again. Safe for use from several threads; the result depends on the input alone, never on what was
+ * kept.
  */
 public final class StudyEvaluator {
-    private final AtomicReference<DutyTable> kept = new AtomicReference<>();
+    private final AtomicReference<TripDrives> kept = new AtomicReference<>();
 
     /** Results of a study. */
     public StudyResult evaluate(StudyInput input) {
-        return StudyEvaluation.of(input, duty(input.duty()));
+        return StudyEvaluation.of(input, drives(input.duty()));
     }
 
-    private DutyTable duty(DutyInput input) {
-        DutyTable last = kept.get();
-        if (last != null && last.input().equals(input)) {
+    private TripDrives drives(DutyInput input) {
+        TripDrives last = kept.get();
+        if (last != null && last.duty().input().equals(input)) {
             return last;
         }
-        DutyTable table = DutyTable.of(input);
-        kept.set(table);
-        return table;
+        TripDrives drives = new TripDrives(DutyTable.of(input));
+        kept.set(drives);
+        return drives;
     }
 }

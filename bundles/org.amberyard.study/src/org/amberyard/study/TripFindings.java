@@ -47,7 +47,7 @@ final class TripFindings {
 
     private void addAssigned(List<TripCover.Answer> answers) {
         long others = answers.stream().filter(a -> !a.uncovered()).count();
-        add(Severity.WARNING, "electric buses cannot cover all trips that they are given, namely", answers,
+        add(Severity.WARNING, "the electric bus that is assigned cannot cover", answers,
                 "; other buses can cover " + others + " of them");
     }
 

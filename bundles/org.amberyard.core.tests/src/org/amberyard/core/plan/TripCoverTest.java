@@ -1,6 +1,8 @@
 package org.amberyard.core.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -72,7 +74,7 @@ class TripCoverTest {
         TripInput trip = TinyTrips.trip(ServiceDay.OTHER, 600, 5, 120);
         StudyInput study = TinyTrips.study(200, trip);
         DutyTable duty = DutyTable.of(study.duty());
-        DayBlock day = new TripDrives(study, duty).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
+        DayBlock day = new TripDrives(duty).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
         assertEquals(List.of("T out", "T back"), day.legs().stream().map(DayBlock.Leg::name).toList());
         assertEquals(900, day.legs().get(1).arrivalMin(), 2);
         double usableKwh = 200 * 0.9 * 0.99;
@@ -86,11 +88,24 @@ class TripCoverTest {
     void onASchoolDayTheOwnRunsCountToo() {
         TripInput trip = TinyTrips.trip(ServiceDay.SCHOOL, 960, 5, 80);
         StudyInput study = TinyTrips.study(200, trip);
-        DayBlock day = new TripDrives(study, DutyTable.of(study.duty())).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
+        DayBlock day = new TripDrives(DutyTable.of(study.duty())).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
         assertEquals(List.of("AM", "PM", "T out", "T back"), day.legs().stream().map(DayBlock.Leg::name).toList());
         TripInput between = TinyTrips.trip(ServiceDay.SCHOOL, 500, 4, 80);
-        DayBlock inserted = new TripDrives(study, DutyTable.of(study.duty())).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, between);
+        DayBlock inserted = new TripDrives(DutyTable.of(study.duty())).day(OptionalInt.of(1), TinyDistrict.ELECTRIC, between);
         assertEquals(List.of("AM", "T out", "T back", "PM"), inserted.legs().stream().map(DayBlock.Leg::name).toList());
+    }
+
+    @Test
+    void daysThatAreKeptGiveTheSameAnswersAndAreForgottenWithTheirTrip() {
+        TripInput trip = TinyTrips.trip(ServiceDay.SCHOOL, 500, 4, 80);
+        StudyInput study = TinyTrips.study(200, trip);
+        TripDrives drives = new TripDrives(DutyTable.of(study.duty()));
+        DayBlock first = drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
+        assertEquals(TinyTrips.evaluated(study).tripCovers(), StudyEvaluation.of(study, drives).tripCovers());
+        assertSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
+        StudyEvaluation.of(TinyTrips.withTrips(study), drives);
+        assertNotSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
+        assertEquals(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
     }
 
     /** The window runs from 22:00 to 5:15: who is back by 20:00 charges for 7.25 hours, who is back at 4:00 for 1.25. */

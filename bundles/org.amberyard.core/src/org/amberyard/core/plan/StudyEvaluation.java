@@ -17,6 +17,18 @@ public final class StudyEvaluation {
      * @throws IllegalArgumentException when the table belongs to another duty
      */
     public static StudyResult of(StudyInput study, DutyTable duty) {
+        return of(study, new TripDrives(duty));
+    }
+
+    /**
+     * Results of a study, with the days of trips that are known from earlier evaluations.
+     *
+     * @param study the input
+     * @param drives days of trips, on the duty table of {@code study.duty()}
+     * @throws IllegalArgumentException when the table belongs to another duty
+     */
+    public static StudyResult of(StudyInput study, TripDrives drives) {
+        DutyTable duty = drives.duty();
         if (!duty.input().equals(study.duty())) {
             throw new IllegalArgumentException("The duty table was computed from another duty");
         }
@@ -26,7 +38,7 @@ public final class StudyEvaluation {
             plans.add(PlanEvaluation.of(study, plan, duty, fits));
         }
         int lastYear = study.years() - 1;
-        TripDrives drives = new TripDrives(study, duty);
+        drives.keepOnly(study.trips());
         StudyResult result = new StudyResult(study, duty, fits, plans, compared(study, plans),
                 plans.stream().map(p -> TripCover.of(study, p, lastYear, drives)).toList(),
                 plans.stream().map(p -> SpareCover.of(study, duty, p, lastYear)).toList(), List.of());

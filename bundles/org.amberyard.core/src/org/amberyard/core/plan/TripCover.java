@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 
 /**
  * Who can cover the trips with the fleet of a plan in a year. Each trip is judged by itself: two trips of the same hours may
- * count on the same bus.
+ * count on the same bus. A trip departs from where the bus then stands and ends at the yard.
  *
  * <p>An engine bus covers what its body and its time allow. An electric bus must also stay above the reserve through the
  * coldest operated day of the month with the trip among its own runs, with its pack as worn as at the start of that year, and
@@ -65,7 +65,7 @@ public record TripCover(int year, List<Answer> answers) {
 
     /** Cover by a plan in any year. */
     public static TripCover of(StudyResult result, int plan, int year) {
-        return of(result.input(), result.plans().get(plan), year, new TripDrives(result.input(), result.duty()));
+        return of(result.input(), result.plans().get(plan), year, new TripDrives(result.duty()));
     }
 
     /** Cover by a plan in a year, with the days that have been driven for other plans and years. */

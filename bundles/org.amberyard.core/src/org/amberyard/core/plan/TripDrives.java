@@ -1,11 +1,13 @@
 package org.amberyard.core.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyModel;
@@ -15,18 +17,28 @@ import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.duty.VehicleSpec;
 
 /**
- * Days of electric types with a trip among the runs of a route, on the coldest operated day of the trip's month. Plans and
- * years ask for the same days, so each is driven once.
+ * Days of electric types with a trip among the runs of a route, on the coldest operated day of the trip's month. Plans, years
+ * and later evaluations ask for the same days, so each is driven once and kept. Safe for use from several threads.
  */
-final class TripDrives {
-    private final StudyInput study;
+public final class TripDrives {
     private final DutyTable duty;
-    private final Map<Key, DayBlock> driven = new HashMap<>();
-    private final Map<Integer, List<Double>> minutes = new HashMap<>();
+    private final Map<Key, DayBlock> driven = new ConcurrentHashMap<>();
+    private final Map<Integer, List<Double>> minutes = new ConcurrentHashMap<>();
 
-    TripDrives(StudyInput study, DutyTable duty) {
-        this.study = study;
+    /** Nothing driven yet, on the routes of a duty table. */
+    public TripDrives(DutyTable duty) {
         this.duty = duty;
+    }
+
+    /** The duty table that the routes are taken from. */
+    public DutyTable duty() {
+        return duty;
+    }
+
+    /** Forgets the days of all other trips. */
+    void keepOnly(List<TripInput> trips) {
+        Set<TripInput> kept = new HashSet<>(trips);
+        driven.keySet().removeIf(key -> !kept.contains(key.trip()));
     }
 
     private record Key(OptionalInt route, int type, TripInput trip) {
@@ -34,7 +46,7 @@ final class TripDrives {
 
     /** The bus's own runs around a trip; none without a route. */
     OwnRuns own(OptionalInt route, TripInput trip) {
-        return route.isEmpty() ? OwnRuns.NONE : OwnRuns.of(trip, study.duty().routes().get(route.getAsInt()).runs(),
+        return route.isEmpty() ? OwnRuns.NONE : OwnRuns.of(trip, duty.input().routes().get(route.getAsInt()).runs(),
                 minutes.computeIfAbsent(route.getAsInt(), duty::drivenMin));
     }
 
@@ -45,15 +57,15 @@ final class TripDrives {
 
     private DayBlock drive(Key key) {
         TripInput trip = key.trip();
-        VehicleSpec spec = study.types().get(key.type()).spec();
+        VehicleSpec spec = duty.input().vehicles().get(key.type());
         double factor = key.route().isPresent() ? duty.calibration(key.route().getAsInt()).factor(spec) : 1;
-        return RouteDuty.of(study.duty(), route(key.route(), trip), spec, factor).block(trip.month(),
-                trip.day() == ServiceDay.EXTENDED_YEAR, study.duty().climate().months().get(trip.month()).coldest(),
-                study.duty().habit());
+        return RouteDuty.of(duty.input(), route(key.route(), trip), spec, factor).block(trip.month(),
+                trip.day() == ServiceDay.EXTENDED_YEAR, duty.input().climate().months().get(trip.month()).coldest(),
+                duty.input().habit());
     }
 
     private RouteInput route(OptionalInt route, TripInput trip) {
-        Optional<RouteInput> own = route.isPresent() ? Optional.of(study.duty().routes().get(route.getAsInt())) : Optional.empty();
+        Optional<RouteInput> own = route.isPresent() ? Optional.of(duty.input().routes().get(route.getAsInt())) : Optional.empty();
         List<RunInput> runs = new ArrayList<>();
         own.filter(r -> trip.day() != ServiceDay.OTHER).ifPresent(r -> runs.addAll(r.runs()));
         int before = (int) runs.stream().filter(r -> r.departureMin() < trip.departureMin()).count();
@@ -66,6 +78,6 @@ final class TripDrives {
         return route.isEmpty() ? Optional.empty() : duty.use(route.getAsInt(), type).flatMap(use -> use.designDays().stream()
                 .filter(d -> d.cold() && d.month() == month && day != ServiceDay.OTHER
                         && d.extendedYear() == (day == ServiceDay.EXTENDED_YEAR))
-                .map(d -> d.block(study.middayCharging())).findFirst());
+                .map(d -> d.block(duty.input().habit().midday())).findFirst());
     }
 }
