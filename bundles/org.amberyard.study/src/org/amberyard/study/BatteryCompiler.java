@@ -1,7 +1,7 @@
 package org.amberyard.study;
 
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.ChargeAcceptance;
 import org.amberyard.core.battery.PackHeat;
 import org.amberyard.core.battery.PackResistance;
@@ -13,7 +13,7 @@ final class BatteryCompiler {
     }
 
     static BatterySpec battery(ElectricType type) {
-        CapacityFade fade = new CapacityFade(type.getCalendarFadePerYear(), type.getCycleFadeAtLimit() / type.getCycleLimit());
+        LinearFade fade = new LinearFade(type.getCalendarFadePerYear(), type.getCycleFadeAtLimit() / type.getCycleLimit());
         return new BatterySpec(type.getBatteryKwh(), type.getUsableShare(), type.getColdUsableLossPerK(),
                 new PackResistance(type.getPackLossShare()), acceptance(type), heat(type), type.getCycleLimit(),
                 type.getEndOfLifeShare(), fade);

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.ChargeAcceptance;
 import org.amberyard.core.battery.PackHeat;
 import org.amberyard.core.battery.PackResistance;
@@ -44,7 +44,7 @@ final class SampleTypes {
     private static VehicleTypeInput electric(String name, double nominalKwh, double price) {
         BatterySpec battery = new BatterySpec(nominalKwh, 0.9, 0.006, new PackResistance(0.04),
                 new ChargeAcceptance(1, 15, -10, 0.9), new PackHeat(12, 5, 4, 32, 2), 3_000, 0.75,
-                new CapacityFade(0.015, 0.00003));
+                new LinearFade(0.015, 0.00003));
         Heater heater = new Heater(Heater.Source.RESISTANCE, 20, 2, 0.03, 0.8);
         ElectricSpec spec = new ElectricSpec(name, body(8_200 + 6 * nominalKwh, DrivelineLoss.electric(0.88, 140, 50)),
                 new BrakeRecovery(120, 8, 1.3), heater, battery, Optional.empty());

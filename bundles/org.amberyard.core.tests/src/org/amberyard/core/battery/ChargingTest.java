@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** Charging of a pack of 100 kWh nominal, 90 usable, that takes 100 kW when warm and tapers from 90 %. */
 class ChargingTest {
-    private static final BatterySpec PACK = SampleBus.battery(100, 0.004, 2000, 0.7, new CapacityFade(0.01, 0));
+    private static final BatterySpec PACK = SampleBus.battery(100, 0.004, 2000, 0.7, new LinearFade(0.01, 0));
     private static final ConstantPowerTaper TAPER = new ConstantPowerTaper(PACK, 1);
 
     @Test

@@ -8,7 +8,7 @@ import org.amberyard.core.duty.SampleBus;
 import org.junit.jupiter.api.Test;
 
 class PackReplacementTest {
-    private static final BatterySpec PACK = SampleBus.battery(150, 0.004, 2000, 0.7, new CapacityFade(0.02, 0.0001));
+    private static final BatterySpec PACK = SampleBus.battery(150, 0.004, 2000, 0.7, new LinearFade(0.02, 0.0001));
 
     @Test
     void whicheverLimitComesFirst() {

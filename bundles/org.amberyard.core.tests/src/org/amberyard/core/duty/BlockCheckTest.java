@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.depot.ChargeWindow;
 import org.junit.jupiter.api.Test;
 
@@ -16,9 +16,9 @@ class BlockCheckTest {
     private static final ChargeWindow NIGHT = new ChargeWindow(1320, 360);
     /** From the last run to the first. */
     private static final ChargeWindow ALL_NIGHT = new ChargeWindow(780, 420);
-    private static final BatterySpec PACK = SampleBus.battery(100, 0.01, 2000, 0.7, new CapacityFade(0.01, 0));
+    private static final BatterySpec PACK = SampleBus.battery(100, 0.01, 2000, 0.7, new LinearFade(0.01, 0));
 
-    private static final BatterySpec PACK_WARM_ENOUGH = SampleBus.battery(100, 0, 2000, 0.7, new CapacityFade(0.01, 0));
+    private static final BatterySpec PACK_WARM_ENOUGH = SampleBus.battery(100, 0, 2000, 0.7, new LinearFade(0.01, 0));
 
     private static DayBlock.Leg leg(String name, double departureMin, boolean yardAfter, double packC) {
         return new DayBlock.Leg(name, departureMin, departureMin + 60, yardAfter, packC,

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.ChargeAcceptance;
 import org.amberyard.core.battery.PackHeat;
 import org.amberyard.core.battery.PackResistance;
@@ -28,14 +28,14 @@ public final class SampleBus {
     }
 
     /** A pack that keeps its temperature between 5 and 32 °C. */
-    public static BatterySpec battery(double kwh, double coldLossPerK, double cycleLimit, double endShare, CapacityFade fade) {
+    public static BatterySpec battery(double kwh, double coldLossPerK, double cycleLimit, double endShare, LinearFade fade) {
         return new BatterySpec(kwh, 0.9, coldLossPerK, new PackResistance(0.04), new ChargeAcceptance(1, 15, -10, 0.9),
                 new PackHeat(12, 5, 4, 32, 2), cycleLimit, endShare, fade);
     }
 
     /** The pack of most tests. */
     public static BatterySpec battery() {
-        return battery(150, 0.004, 2000, 0.7, new CapacityFade(0.012, 0.15 / 2000));
+        return battery(150, 0.004, 2000, 0.7, new LinearFade(0.012, 0.15 / 2000));
     }
 
     /** An electric bus. */

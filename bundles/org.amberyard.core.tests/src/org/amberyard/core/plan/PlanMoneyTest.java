@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
@@ -148,7 +148,7 @@ class PlanMoneyTest {
 
     @Test
     void electricBusOfTodayHasTheCyclesOfItsLastPackOnly() {
-        StudyInput packs = TinyPacks.withPack(study, SampleBus.battery(150, 0.004, 100, 0.1, new CapacityFade(0.01, 0)));
+        StudyInput packs = TinyPacks.withPack(study, SampleBus.battery(150, 0.004, 100, 0.1, new LinearFade(0.01, 0)));
         List<BusInput> buses = new ArrayList<>(packs.buses());
         buses.set(0, new BusInput("1", Role.ROUTE, TinyDistrict.ELECTRIC, OptionalInt.of(0), -5, 100_000, 0, 0,
                 OptionalDouble.empty(), OptionalInt.empty()));

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.SampleBus;
@@ -20,7 +20,7 @@ class RemediesTest {
     /** The tiny district charged overnight only, with a pack of a size. */
     private static StudyResult overnight(double packKwh) {
         StudyInput study = TinyPacks.withPack(TinyDistrict.study(),
-                SampleBus.battery(packKwh, 0.004, 2000, 0.7, new CapacityFade(0.01, 0)));
+                SampleBus.battery(packKwh, 0.004, 2000, 0.7, new LinearFade(0.01, 0)));
         StudyInput habit = TinyPacks.withHabit(study, new YardHabit(false, false, 17));
         return StudyEvaluation.of(habit, DutyTable.of(habit.duty()));
     }
@@ -121,7 +121,7 @@ class RemediesTest {
     @Test
     void hotDaysAreCountedPastTheNormalDay() {
         StudyInput study = TinyPacks.withHabit(TinyPacks.withPack(TinyDistrict.study(),
-                SampleBus.battery(86, 0.004, 2000, 0.7, new CapacityFade(0.01, 0))), new YardHabit(false, false, 17));
+                SampleBus.battery(86, 0.004, 2000, 0.7, new LinearFade(0.01, 0))), new YardHabit(false, false, 17));
         WeatherDay[] days = {WeatherDay.steady(18), WeatherDay.steady(30), WeatherDay.steady(38)};
         StudyInput hot = TinyPacks.withClimate(study, SampleBus.climate(200, days[1]), days[0], days[2]);
         StudyResult result = StudyEvaluation.of(hot, DutyTable.of(hot.duty()));

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.SampleBus;
@@ -15,7 +15,7 @@ class RouteFittingTest {
 
     private RouteFits fits(double nominalKwh, double calendarFade) {
         StudyInput sized = TinyPacks.withPack(study,
-                SampleBus.battery(nominalKwh, 0.004, 2000, 0.7, new CapacityFade(calendarFade, 0)));
+                SampleBus.battery(nominalKwh, 0.004, 2000, 0.7, new LinearFade(calendarFade, 0)));
         return RouteFitting.of(sized, DutyTable.of(sized.duty()));
     }
 

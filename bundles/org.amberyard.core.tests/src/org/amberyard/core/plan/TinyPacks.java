@@ -3,7 +3,7 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
@@ -19,7 +19,7 @@ final class TinyPacks {
     }
 
     static StudyInput withCycleLimit(StudyInput study, double limit) {
-        return withPack(study, SampleBus.battery(150, 0.004, limit, 0.5, new CapacityFade(0.01, 0)));
+        return withPack(study, SampleBus.battery(150, 0.004, limit, 0.5, new LinearFade(0.01, 0)));
     }
 
     static StudyInput withPack(StudyInput study, BatterySpec battery) {

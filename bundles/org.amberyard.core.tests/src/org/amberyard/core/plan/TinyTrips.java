@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import org.amberyard.core.battery.CapacityFade;
+import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.SampleBus;
 
@@ -21,7 +21,7 @@ final class TinyTrips {
 
     static StudyInput study(double packKwh, TripInput... trips) {
         return withTrips(TinyPacks.withPack(TinyDistrict.study(),
-                SampleBus.battery(packKwh, 0.004, 2000, 0.7, new CapacityFade(0.01, 0))), trips);
+                SampleBus.battery(packKwh, 0.004, 2000, 0.7, new LinearFade(0.01, 0))), trips);
     }
 
     static StudyInput withTrips(StudyInput study, TripInput... trips) {

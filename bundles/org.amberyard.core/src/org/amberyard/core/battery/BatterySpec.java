@@ -14,7 +14,7 @@ package org.amberyard.core.battery;
  * @param fade loss of capacity over time and cycles
  */
 public record BatterySpec(double nominalKwh, double usableShare, double coldUsableLossPerK, PackResistance resistance,
-        ChargeAcceptance acceptance, PackHeat heat, double cycleLimit, double endOfLifeShare, CapacityFade fade) {
+        ChargeAcceptance acceptance, PackHeat heat, double cycleLimit, double endOfLifeShare, LinearFade fade) {
 
     /** Pack temperature below which cold locks up usable energy, °C; common practice, no source. */
     public static final double MILD_C = 15;

@@ -1,12 +1,17 @@
 package org.amberyard.core.battery;
 
 /**
- * Loss of capacity, linear in time and in full cycles; the two add up.
+ * Loss of capacity, linear in time and in full cycles; the two add up. For sets of a maker or a user.
  *
  * @param calendarPerYear share of the nominal energy lost per year
  * @param perCycle share of the nominal energy lost per full cycle
  */
-public record CapacityFade(double calendarPerYear, double perCycle) {
+public record LinearFade(double calendarPerYear, double perCycle) implements FadeLaw {
+
+    @Override
+    public FadeRate rate(PackStress stress) {
+        return new FadeRate(new LossGrowth(1, calendarPerYear), new LossGrowth(1, perCycle * stress.fullCycles()));
+    }
 
     /** Present over nominal capacity after years and full cycles; never below zero. */
     public double health(double years, double fullCycles) {
