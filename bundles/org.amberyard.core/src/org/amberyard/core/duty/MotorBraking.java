@@ -32,7 +32,9 @@ final class MotorBraking {
         }
         double taken = Math.min(Math.min(askedN, forceLimitN),
                 Math.min(wheelLimitW / speedMps, driveline.mostUsefulBrakingN(speedMps)));
-        boolean accepted = taken * speedMps - driveline.lossW(speedMps, taken) <= terminalLimitW;
-        return accepted ? taken : driveline.brakingN(speedMps, terminalLimitW);
+        if (taken * speedMps <= terminalLimitW || taken * speedMps - driveline.lossW(speedMps, taken) <= terminalLimitW) {
+            return taken;
+        }
+        return driveline.brakingN(speedMps, terminalLimitW);
     }
 }

@@ -15,8 +15,15 @@ final class RoadLoadSum {
         this.braking = new MotorBraking(recovery, driveline, load.inertiaN(recovery.decelerationMps2()), terminalLimitKw * 1000);
     }
 
-    /** One loop over local sums: this is where a study's time goes, and sums in fields cost half as much again. */
+    /**
+     * One loop over local figures: this is where a study's time goes, and sums in fields cost half as much again. The road load
+     * is linear in cosine, sine, square of the speed and acceleration, so its forces for one of each are enough.
+     */
     TractiveWork over(TraceSteps steps) {
+        double rollingN = load.rollingN(1);
+        double climbingN = load.climbingN(1);
+        double dragN = load.dragN(1);
+        double inertiaN = load.inertiaN(1);
         double drawnJ = 0;
         double recoveredJ = 0;
         double squareW2s = 0;
@@ -30,10 +37,10 @@ final class RoadLoadSum {
             double seconds = steps.seconds[step];
             double speed = steps.speedMps[step];
             double metres = speed * seconds;
-            double rolling = load.rollingN(steps.cosine[step]);
-            double climbing = load.climbingN(steps.sine[step]);
-            double drag = load.dragN(speed);
-            double force = rolling + climbing + drag + load.inertiaN(steps.accelerationMps2[step]);
+            double rolling = rollingN * steps.cosine[step];
+            double climbing = climbingN * steps.sine[step];
+            double drag = dragN * speed * speed;
+            double force = rolling + climbing + drag + inertiaN * steps.accelerationMps2[step];
             double motorN = force >= 0 ? force : -braking.takenN(-force, speed);
             double lossW = driveline.lossW(speed, motorN);
             double terminalW = motorN * speed + lossW;

@@ -10,6 +10,7 @@ import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DrivePattern;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.PreparedDrive;
 import org.amberyard.core.duty.RouteDuty;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
@@ -52,6 +53,7 @@ public class DutyBenchmark {
     private RouteDuty everySecond;
     private RouteDuty microTrips;
     private List<RouteDuty> routes;
+    private PreparedDrive prepared;
     private PlainLoop plain;
 
     /** Reads the example and prepares a route whose runs are driven second by second. */
@@ -65,7 +67,9 @@ public class DutyBenchmark {
                 route.energyModel());
         everySecond = RouteDuty.of(duty, traced, bus, 1);
         routes = duty.routes().stream().map(r -> RouteDuty.of(duty, r, electric(r.bodyType()), 1)).toList();
-        plain = new PlainLoop(traced.runs().stream().map(r -> r.trace().orElseThrow()).toList(), bus);
+        List<SpeedTrace> traces = traced.runs().stream().map(r -> r.trace().orElseThrow()).toList();
+        prepared = new PreparedDrive(traces, bus, 1500);
+        plain = new PlainLoop(traces, bus);
     }
 
     private ElectricSpec electric(String bodyType) {
@@ -124,6 +128,12 @@ public class DutyBenchmark {
     @Benchmark
     public DayBlock dayOfMicroTrips() {
         return microTrips.block(JANUARY, false, MILD, duty.habit());
+    }
+
+    /** Road load, losses and braking of that day's steps as the core sums them, without heat and charge. */
+    @Benchmark
+    public double roadLoadOfThatDay() {
+        return prepared.drawnKwh();
     }
 
     /** The yardstick: road load, losses and braking of the same steps in one plain loop, nothing else. */
