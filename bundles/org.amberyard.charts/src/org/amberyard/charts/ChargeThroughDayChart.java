@@ -134,7 +134,7 @@ public final class ChargeThroughDayChart {
     }
 
     private void addStrip(XYPlot plot) {
-        DayStrip.Band band = new DayStrip.Band(lowestTick() - 17, lowestTick() - 3);
+        DayStrip.Band band = new DayStrip.Band(lowestTick() - 18, lowestTick() - 2);
         for (DayBlock.Leg leg : day.block().legs()) {
             plot.addAnnotation(new DayStrip(leg.departureMin(), leg.arrivalMin(), band, leg.name(), false, theme));
         }
@@ -146,7 +146,7 @@ public final class ChargeThroughDayChart {
 
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
-        items.add(ChartFrame.swatch("Charge, share of the usable energy", theme.plan(1)));
+        items.add(ChartFrame.swatch("Charge", theme.plan(1)));
         items.add(ChartFrame.swatch("Must be left: reserve and what a cold pack does not give", theme.fails(true)));
         items.add(ChartFrame.swatch("Run", theme.quietText()));
         items.add(ChartFrame.swatch("Charging", theme.passes(true)));

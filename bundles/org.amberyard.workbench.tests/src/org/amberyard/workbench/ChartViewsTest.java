@@ -27,6 +27,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
@@ -174,19 +176,20 @@ class ChartViewsTest {
     @Test
     void allViewsFollowThePlanChosenInOne(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            View range = View.of(study, "rangeMargin");
+            View.of(study, "rangeMargin");
             View months = View.of(study, "rangeByMonth");
             assertTrue(months.text().contains("plan “Electric in stages”"), months.text());
 
             months.choose(0, "Rebate buses only");
             study.await(() -> months.canvas().textAlternative().contains("plan “Rebate buses only”"));
+            View range = View.of(study, "rangeMargin");
             study.await(() -> range.canvas().textAlternative().contains("plan “Rebate buses only”"));
 
             Grid plans = display.syncCall(() -> all(OpenStudy.page().getWorkbenchWindow().getShell(), Grid.class).get(0));
             assertEquals(2, display.syncCall(() -> plans.selection().row()));
             display.syncExec(() -> plans.goTo(0, 0));
-            study.await(() -> months.canvas().textAlternative().contains("plan “Like for like”"));
-            assertEquals("Like for like", months.chosen(0));
+            study.await(() -> range.canvas().textAlternative().contains("plan “Like for like”"));
+            assertEquals("Like for like", range.chosen(0));
         }
     }
 
@@ -222,6 +225,66 @@ class ChartViewsTest {
         }
     }
 
+    @Test
+    void theMenuLeadsToTheInputsOfEveryRouteByKeyboard(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View months = View.of(study, "rangeByMonth");
+            display.syncExec(() -> {
+                Menu chart = months.canvas().getMenu();
+                Menu inputs = chart.getItem(chart.getItemCount() - 1).getMenu();
+                inputs.notifyListeners(SWT.Show, new Event());
+                assertEquals(study.study().getRoutes().size(), inputs.getItemCount());
+                assertEquals("Inputs of route R04", inputs.getItem(3).getText());
+                inputs.getItem(3).notifyListeners(SWT.Selection, new Event());
+            });
+            assertEquals(PageKind.ROUTES.title(), page(study));
+            assertEquals(3, focusRow(study));
+        }
+    }
+
+    @Test
+    void aPartThatIsGoneIsNotOpened(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            causes.choose(0, "R05");
+            causes.awaitText("Route R05 with ");
+            set(study, study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE, null);
+            set(study, study.study().getRoutes().get(4), RoutesPackage.Literals.ROUTE__NAME, "Another");
+            causes.awaitText("Not up to date: ");
+            causes.inputs();
+            assertEquals(PageKind.STUDY.title(), page(study));
+        }
+    }
+
+    @Test
+    void everyChoiceSaysWhatItIs(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View day = View.of(study, "chargeThroughDay");
+            List<String> tips = display.syncCall(() -> all(day.control(), Combo.class).stream().map(Combo::getToolTipText).toList());
+            assertEquals(List.of("Plan: Electric in stages", "Bus: B01", "Year: 2040", "Month: Jan", "Day: coldest day"), tips);
+        }
+    }
+
+    @Test
+    void aChartThatCannotBeDrawnSaysSoAndShowsNoOther(Display display) {
+        Shell shell = display.syncCall(() -> new Shell(display));
+        try {
+            ChartCanvas canvas = display.syncCall(() -> {
+                ChartCanvas made = new ChartCanvas(shell);
+                made.setSize(300, 200);
+                shell.open();
+                made.show(() -> {
+                    throw new IllegalStateException("no ink");
+                });
+                return made;
+            });
+            OpenStudy.await(display, () -> canvas.textAlternative().equals("The chart cannot be drawn: no ink"));
+            assertTrue(display.syncCall(() -> canvas.chart().isEmpty()));
+        } finally {
+            display.syncExec(shell::dispose);
+        }
+    }
+
     /** A place at which the chart tells something that starts like this. */
     private static Event placeOf(ChartCanvas canvas, String start) {
         for (int y = 0; y < canvas.getSize().y; y += 4) {
@@ -236,6 +299,21 @@ class ChartViewsTest {
             }
         }
         throw new AssertionError("Nothing on the chart tells " + start);
+    }
+
+    @Test
+    void aHiddenChartIsMadeWhenItIsLookedAtAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View causes = View.of(study, "energyByCause");
+            View months = View.of(study, "rangeByMonth");
+            StudyResult earlier = study.result();
+            set(study, study.study().getRoutes().get(0), RoutesPackage.Literals.ROUTE__NAME, "First");
+            study.awaitResultAfter(earlier);
+            study.await(() -> months.canvas().textAlternative().contains("First · "));
+            assertTrue(display.syncCall(() -> causes.canvas().chart().isEmpty()), "nothing out of date is kept");
+
+            View.of(study, "energyByCause").awaitText("Route First with ");
+        }
     }
 
     @Test

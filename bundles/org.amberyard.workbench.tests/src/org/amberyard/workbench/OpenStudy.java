@@ -108,6 +108,11 @@ final class OpenStudy implements AutoCloseable {
 
     /** Waits until something holds on the event thread. */
     void await(BooleanSupplier condition) {
+        await(display, condition);
+    }
+
+    /** Waits until something holds on the event thread of a display. */
+    static void await(Display display, BooleanSupplier condition) {
         long end = System.currentTimeMillis() + TIMEOUT_MS;
         while (!display.syncCall(condition::getAsBoolean)) {
             if (System.currentTimeMillis() > end) {

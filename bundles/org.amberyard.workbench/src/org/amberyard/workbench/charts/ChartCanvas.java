@@ -71,7 +71,8 @@ public final class ChartCanvas extends Canvas {
         drop();
     }
 
-    private void drop() {
+    /** Takes the picture away, not the wish for one. */
+    void drop() {
         disposeImage();
         picture = null;
         redraw();
@@ -100,7 +101,7 @@ public final class ChartCanvas extends Canvas {
     /** What is on show, in words. */
     public String textAlternative() {
         String words = chart().map(Chart::textAlternative).orElse("");
-        return said().isEmpty() ? words : said() + " " + words;
+        return (said() + " " + words).strip();
     }
 
     private String said() {
@@ -134,6 +135,7 @@ public final class ChartCanvas extends Canvas {
     }
 
     private void paint(GC gc) {
+        painting.seen();
         Rectangle area = getClientArea();
         gc.setBackground(Palette.PAPER.color());
         gc.fillRectangle(area);

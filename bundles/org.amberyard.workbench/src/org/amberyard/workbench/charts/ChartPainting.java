@@ -11,7 +11,10 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 
-/** Makes and paints the chart of a canvas in the background; of several requests only the last is painted. */
+/**
+ * Makes and paints the chart of a canvas in the background; of several requests only the last is painted, and none as long as
+ * the canvas is hidden behind another view.
+ */
 final class ChartPainting extends Job {
 
     private record Request(Supplier<Chart> source, int width, int height, int zoom) {
@@ -19,6 +22,7 @@ final class ChartPainting extends Job {
 
     private final ChartCanvas canvas;
     private Supplier<Chart> source;
+    private boolean hidden;
     private volatile Request wanted;
     private Supplier<Chart> madeFrom;
     private Chart made;
@@ -46,7 +50,21 @@ final class ChartPainting extends Job {
         cancel();
     }
 
+    /** The canvas is being looked at. */
+    void seen() {
+        if (hidden && source != null) {
+            request();
+        }
+    }
+
     private void request() {
+        hidden = !canvas.isVisible();
+        if (hidden) {
+            // What is on it now would be out of date when it comes back to the front.
+            wanted = null;
+            canvas.drop();
+            return;
+        }
         Rectangle area = canvas.getClientArea();
         if (area.width > 0 && area.height > 0) {
             wanted = new Request(source, area.width, area.height, canvas.getMonitor().getZoom());

@@ -102,7 +102,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             return;
         }
         Shown last = shown;
-        shown = new Shown(result, units, wanted, new Picks(result, session.choices()));
+        shown = new Shown(result, units, wanted, new Picks(result, session.choices(), kind.choices()));
         if (lacking(shown.picks()).isPresent()) {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {

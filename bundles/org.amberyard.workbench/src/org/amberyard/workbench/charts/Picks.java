@@ -33,14 +33,22 @@ final class Picks {
     private final Map<Kind, Options> options = new EnumMap<>(Kind.class);
     private final Map<Kind, Chosen> picked = new EnumMap<>(Kind.class);
 
-    Picks(StudyResult result, Choices choices) {
+    /**
+     * Picks for a view.
+     *
+     * @param kinds what the view offers; a kind comes after those that it depends on. The plan is always picked.
+     */
+    Picks(StudyResult result, Choices choices, List<Kind> kinds) {
         this.result = result;
         this.study = result.input();
-        for (Kind kind : Kind.values()) {
-            Options offered = offered(kind);
-            options.put(kind, offered);
-            offered.pick(choices.of(kind)).ifPresent(p -> picked.put(kind, p));
-        }
+        pick(Kind.PLAN, choices);
+        kinds.forEach(kind -> pick(kind, choices));
+    }
+
+    private void pick(Kind kind, Choices choices) {
+        Options offered = offered(kind);
+        options.put(kind, offered);
+        offered.pick(choices.of(kind)).ifPresent(p -> picked.put(kind, p));
     }
 
     Options options(Kind kind) {
