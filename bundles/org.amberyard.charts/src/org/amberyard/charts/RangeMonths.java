@@ -85,7 +85,11 @@ final class RangeMonths {
 
     /** Words of a cell, line by line. */
     List<String> lines(Cell cell) {
-        return cell.standing().lines(Figures.signed(cell.margin()) + " " + unit());
+        List<String> lines = new ArrayList<>(cell.standing().lines(Figures.signed(cell.margin()) + " " + unit()));
+        if (cell.failsLaterThanTheFirstDay()) {
+            lines.set(lines.size() - 1, lines.get(lines.size() - 1) + " day " + cell.days());
+        }
+        return lines;
     }
 
     private Row row(RouteAnswer answer) {
