@@ -24,7 +24,7 @@ final class ChartFrame {
     /** A square in a legend. */
     static final Shape SWATCH = new Rectangle2D.Double(-5, -5, 10, 10);
     /** Height in pixels below which a chart of lines or columns cannot be read. */
-    static final int LEAST_HEIGHT = 230;
+    static final int LEAST_HEIGHT = 215;
     private static final double TIGHTEST = 0.8;
     private static final BasicStroke HAIRLINE = new BasicStroke(0.75f);
 
