@@ -97,8 +97,7 @@ public final class RangeHeatMap {
     private HeatCells cells() {
         List<RangeMonths.Cell> all = months.rows().stream().flatMap(r -> r.cells().stream()).toList();
         HeatCells cells = new HeatCells(all, all.stream().map(months::lines).toList(), theme);
-        cells.setDefaultToolTipGenerator((data, series, item) -> months.rows().get(route(item)).label() + ": "
-                + months.inMonth(all.get(item)));
+        cells.setDefaultToolTipGenerator((data, series, item) -> months.tip(months.rows().get(route(item)), all.get(item)));
         return cells;
     }
 

@@ -57,7 +57,9 @@ public final class RangeMarginChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), routeAxis(), marginAxis(), new MarginBars(theme));
+        MarginBars bars = new MarginBars(theme);
+        bars.setDefaultToolTipGenerator((data, series, route) -> margins.tip(margins.rows().get(route)));
+        CategoryPlot plot = new CategoryPlot(dataset(), routeAxis(), marginAxis(), bars);
         plot.setOrientation(PlotOrientation.HORIZONTAL);
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);

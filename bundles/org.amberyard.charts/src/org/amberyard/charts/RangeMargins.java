@@ -73,6 +73,12 @@ final class RangeMargins {
         return whenAged < 0 ? "fails when aged: " + figures : figures;
     }
 
+    /** A route in words, with what would help where it fails. */
+    String tip(Row row) {
+        String failing = words.failing(row.answer());
+        return row.label() + ": " + row.note() + (failing.isEmpty() ? "" : "\n" + failing);
+    }
+
     String caption() {
         return words.caption();
     }
@@ -85,7 +91,7 @@ final class RangeMargins {
         text.append(caption().replace("\n", ". ")).append(". Of ").append(rows.size()).append(" routes, ").append(judged)
                 .append(" could be judged; ").append(passNew).append(" pass with a new pack and ").append(passAged)
                 .append(" with an aged one.");
-        rows.forEach(r -> text.append(' ').append(r.label()).append(": ").append(r.note()).append('.'));
+        rows.forEach(r -> text.append(' ').append(tip(r).replace("\n", ". ")).append('.'));
         return text.append(" Distances in ").append(words.unit()).append('.').toString();
     }
 

@@ -118,6 +118,12 @@ final class RangeMonths {
         return whenAged.passes() ? MonthStanding.FOR_LIFE : MonthStanding.NEW_ONLY;
     }
 
+    /** A route's month in words, with what would help where it fails. */
+    String tip(Row row, Cell cell) {
+        String failing = words.failing(row.answer());
+        return row.label() + ": " + inMonth(cell) + (failing.isEmpty() ? "" : "\n" + failing);
+    }
+
     /** A month and its margin in words. */
     String inMonth(Cell cell) {
         String margin = cell.standing().sentence(Figures.size(cell.margin()) + " " + unit());

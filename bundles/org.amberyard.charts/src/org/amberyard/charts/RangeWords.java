@@ -1,6 +1,7 @@
 package org.amberyard.charts;
 
 import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.core.plan.RouteOutlook;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
@@ -30,6 +31,18 @@ final class RangeWords {
     String label(RouteAnswer answer) {
         return route(answer) + answer.fit()
                 .map(f -> " · " + study.types().get(f.type()).name() + (answer.electric() ? "" : " °")).orElse("");
+    }
+
+    /** On how many days a year the route fails with an aged pack and what would help most; empty where it does not fail. */
+    String failing(RouteAnswer answer) {
+        RouteOutlook outlook = result.outlooks().get(plan).get(answer.route());
+        return outlook.failingWhenAged().filter(d -> d.total() > 0).map(d -> "Fails with an aged pack on " + d.total()
+                + (d.total() == 1 ? " day" : " days") + " a year" + remedy(outlook)).orElse("");
+    }
+
+    private String remedy(RouteOutlook outlook) {
+        return outlook.remedies().stream().findFirst().map(r -> "; best remedy: " + r.words(study)
+                + (r.cures() ? "" : ", which helps but does not cure it")).orElse("");
     }
 
     double shown(double km) {

@@ -16,7 +16,6 @@ import org.amberyard.report.OutlookRows.OfCalibration;
 import org.amberyard.report.OutlookRows.OfOutlook;
 import org.amberyard.report.OutlookRows.OfRemedy;
 import org.amberyard.report.OutlookRows.OfWeather;
-import org.amberyard.study.RemedyWords;
 
 /** Tables of what plans mean for routes: failing days, remedies, the route in telling weathers, calibration. */
 final class OutlookTables {
@@ -53,7 +52,7 @@ final class OutlookTables {
                         r -> r.fit().filter(f -> f.firstFailingAge() >= 0).map(f -> OptionalDouble.of(f.firstFailingAge()))
                                 .orElse(OptionalDouble.empty()))
                 .text("best_remedy", "Best remedy", "The first of the remedies; empty where none is needed.",
-                        r -> r.outlook().remedies().stream().findFirst().map(m -> RemedyWords.of(r.result().input(), m))
+                        r -> r.outlook().remedies().stream().findFirst().map(m -> m.words(r.result().input()))
                                 .orElse(""));
     }
 
@@ -75,7 +74,7 @@ final class OutlookTables {
                 .count("rank", "Rank", "Cures before helps, savings before costs, then cost per distance; an engine last.",
                         OfRemedy::rank)
                 .text("remedy", "Remedy", "What is done; evaluated by driving the route again.",
-                        r -> RemedyWords.of(r.of().result().input(), r.remedy()))
+                        r -> r.remedy().words(r.of().result().input()))
                 .text("cures", "Cures", "Whether the duty is then done to the end of the pack's service.",
                         r -> r.remedy().cures() ? "yes" : "no")
                 .number("recovered", "Recovered distance", Unit.KILOMETRE, "Distance gained on the worst day.",

@@ -72,7 +72,7 @@ final class RouteFindings {
         String days = outlook.failingWhenAged().filter(d -> d.total() > 0)
                 .map(d -> "; with an aged pack on " + d.total() + (d.total() == 1 ? " day" : " days") + " a year").orElse("");
         return days + outlook.remedies().stream().filter(r -> !r.measures().contains(Remedy.Measure.KEEP_ENGINE)).findFirst()
-                .map(r -> "; " + RemedyWords.of(input, r) + (r.cures() ? " cures it" : " brings " + distance(r.recoveredKm())
+                .map(r -> "; " + r.words(input) + (r.cures() ? " cures it" : " brings " + distance(r.recoveredKm())
                         + " more but does not cure it")).orElse("");
     }
 

@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.amberyard.core.duty.BlockCheck;
 
 /**
@@ -49,6 +50,19 @@ public record Remedy(List<Measure> measures, int type, OptionalInt swapRoute, Bl
 
     public Remedy {
         measures = List.copyOf(measures);
+    }
+
+    /** The measures with the vehicle type or the route that they name, in words. */
+    public String words(StudyInput study) {
+        return measures.stream().map(measure -> words(study, measure)).collect(Collectors.joining(" and "));
+    }
+
+    private String words(StudyInput study, Measure measure) {
+        return switch (measure) {
+            case LARGER_PACK, KEEP_ENGINE -> measure.label() + ": " + study.types().get(type).name();
+            case SWAP_ROUTE -> measure.label() + ": " + study.duty().routes().get(swapRoute.orElseThrow()).name();
+            case PRECONDITION, MIDDAY_CHARGE, FUEL_FIRED_HEAT -> measure.label();
+        };
     }
 
     /** Yearly cost per distance recovered on the worst day, money per km; empty when nothing is recovered. */
