@@ -11,6 +11,7 @@ import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.ChargeAcceptance;
 import org.amberyard.core.battery.PackHeat;
+import org.amberyard.core.battery.PackLife;
 import org.amberyard.core.battery.PackResistance;
 import org.amberyard.core.duty.BrakeRecovery;
 import org.amberyard.core.duty.Cabin;
@@ -46,7 +47,8 @@ class ConsumptionReferenceTest {
         Cabin cabin = new Cabin(16, 0.2, 400, 0.004, 0.12, 3, 25, 2.5, 8);
         VehicleBody body = new VehicleBody("C", 9700, 0.008, 0.65 * 7, 1.05, DrivelineLoss.electric(0.88, 130, 50), 2.4, cabin);
         BatterySpec battery = new BatterySpec(packKwh, USABLE_SHARE, 0.004, new PackResistance(0.04),
-                new ChargeAcceptance(1, 15, -10, 0.9), new PackHeat(8, 10, 6, 32, 2), 2000, 0.7, new LinearFade(0.01, 0));
+                new ChargeAcceptance(1, 15, -10, 0.9), new PackHeat(8, 10, 6, 32, 2),
+                new PackLife(2000, 0.7, 100, 1, new LinearFade(0.01, 0)));
         return new ElectricSpec("E", body, new BrakeRecovery(100, 8, 1.3),
                 new Heater(Heater.Source.RESISTANCE, 20, 2.2, 0.05, 0.8), battery, Optional.empty());
     }

@@ -1,7 +1,6 @@
 package org.amberyard.report;
 
 import java.util.OptionalDouble;
-import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.units.Unit;
@@ -43,7 +42,8 @@ final class FleetTables {
                 .number("heater_fuel", "Heater fuel", Unit.LITRE, "Fuel of a fuel-fired heater.",
                         r -> use(r).heaterFuelL())
                 .optional("full_cycles", "Full cycles", Unit.CYCLE,
-                        "Full cycles of the pack in the year; no figure for an engine bus.",
+                        "Energy drawn in the year over nominal energy, so two half discharges are one; the pack is replaced when they "
+                                + "add up to its cycle limit, by default 2,000. No figure for an engine bus.",
                         r -> r.ifElectric(r.record().fullCycles()))
                 .optional("health", "Battery health", Unit.SHARE,
                         "Present over nominal capacity at the end of the year; no figure for an engine bus.",
@@ -62,18 +62,18 @@ final class FleetTables {
         return new TableDefinition<>("fleet_events", "What happens to the fleet", OfEvent::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
-                .text("event", "Event", "What happens: bought, sold, scrapped, moved or pack replaced.", r -> kind(r.event()))
+                .text("event", "Event", "What happens: bought, sold, scrapped, moved, pack replaced, or retired because a new pack is not worth it.", r -> kind(r.event()))
                 .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
                 .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
                         r -> r.event() instanceof FleetEvent.Moved moved ? placeName(r, moved.from()) : null)
                 .text("unit", "Bus", "The bus.", r -> r.event().vehicle().unit())
                 .text("type", "Type", "Its vehicle type.",
                         r -> r.result().input().types().get(r.event().vehicle().type()).name())
-                .text("cause", "Cause", "Why a bus is bought or a pack replaced; empty for other events.",
+                .text("cause", "Cause", "Why a bus is bought or a pack is due; empty for other events.",
                         r -> cause(r.event()))
                 .optionalMoney("pack_price", "Pack price",
-                        "Price of the new pack in constant money; no figure for other events.",
-                        r -> r.event() instanceof FleetEvent.PackReplaced replaced ? OptionalDouble.of(replaced.paid())
+                        "Price of the pack that is fitted in constant money; no figure for other events.",
+                        r -> r.event() instanceof FleetEvent.PackReplaced replaced ? OptionalDouble.of(replaced.bill().price())
                                 : OptionalDouble.empty());
     }
 
@@ -88,6 +88,9 @@ final class FleetTables {
         if (event instanceof FleetEvent.Sold sold) {
             return sold.scrapped() ? "scrapped" : "sold";
         }
+        if (event instanceof FleetEvent.RetiredForPack) {
+            return "retired for its pack";
+        }
         return event instanceof FleetEvent.Moved ? "moved" : "pack replaced";
     }
 
@@ -95,13 +98,9 @@ final class FleetTables {
         if (event instanceof FleetEvent.Bought bought) {
             return bought.step().isPresent() ? "step of the plan" : "rule of its type";
         }
-        return event instanceof FleetEvent.PackReplaced replaced ? cause(replaced.cause()) : null;
-    }
-
-    private static String cause(PackReplacement.Cause cause) {
-        return switch (cause) {
-            case CYCLE_LIMIT -> "cycle limit reached";
-            case CAPACITY -> "end-of-life capacity reached";
-        };
+        if (event instanceof FleetEvent.RetiredForPack retired) {
+            return retired.cause().label();
+        }
+        return event instanceof FleetEvent.PackReplaced replaced ? replaced.cause().label() : null;
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
@@ -26,17 +27,38 @@ final class PackFindings {
         for (FleetEvent event : plan.fleet().events()) {
             if (event instanceof FleetEvent.PackReplaced replaced) {
                 findings.add(new Finding(Severity.INFO, study.getBuses().get(event.place()), null, text(replaced)));
+            } else if (event instanceof FleetEvent.RetiredForPack retired) {
+                findings.add(new Finding(Severity.INFO, study.getBuses().get(event.place()), null, text(retired)));
             }
         }
         return findings;
     }
 
     private String text(FleetEvent.PackReplaced replaced) {
-        String cause = switch (replaced.cause()) {
+        return opening(replaced) + " is replaced in " + calendar(replaced) + " because " + cause(replaced.cause()) + "."
+                + (replaced.bill().makerPays() > 0 ? " The maker's warranty pays "
+                        + Math.round(100 * replaced.bill().makerShare()) + " % of it." : "");
+    }
+
+    private String text(FleetEvent.RetiredForPack retired) {
+        return opening(retired) + " is due in " + calendar(retired) + " because " + cause(retired.cause())
+                + ", but would cost more per year that the bus has left than another bus; the bus retires.";
+    }
+
+    private String opening(FleetEvent event) {
+        return "Plan “" + plan.name() + "”: the pack of " + event.vehicle().unit();
+    }
+
+    private int calendar(FleetEvent event) {
+        return result.input().baseYear() + event.year();
+    }
+
+    private static String cause(PackReplacement.Cause cause) {
+        return switch (cause) {
             case CYCLE_LIMIT -> "it has reached its cycle limit";
             case CAPACITY -> "it has fallen to its end-of-life capacity";
+            case DUTY -> "its route has become too long for it";
+            case AGE -> "it has reached its age limit";
         };
-        return "Plan “" + plan.name() + "”: the pack of " + replaced.vehicle().unit() + " is replaced in "
-                + (result.input().baseYear() + replaced.year()) + " because " + cause + ".";
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.duty.DriverStyle;
@@ -13,6 +14,7 @@ import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.plan.BusInput;
 import org.amberyard.core.plan.FleetRules;
+import org.amberyard.core.plan.MeasuredPack;
 import org.amberyard.core.plan.Role;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.VehicleTypeInput;
@@ -102,9 +104,15 @@ public final class StudyCompiler {
             buses.add(new BusInput(bus.getName(), role(bus), types.of(bus.getType()), routes.ofOptional(bus.getRoute()),
                     bus.getInServiceYear() - settings.getBaseYear(), bus.getOdometerKm(), bus.getOtherKmPerYear(),
                     bus.getIdleHoursPerYear(), measured(bus),
-                    planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned - settings.getBaseYear())));
+                    planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned - settings.getBaseYear()),
+                    measuredPack(bus)));
         }
         return buses;
+    }
+
+    private Optional<MeasuredPack> measuredPack(Bus bus) {
+        int year = bus.getMeasuredHealthYear() > 0 ? bus.getMeasuredHealthYear() - settings.getBaseYear() : 0;
+        return bus.getMeasuredHealth() > 0 ? Optional.of(new MeasuredPack(year, bus.getMeasuredHealth())) : Optional.empty();
     }
 
     private static OptionalDouble measured(Bus bus) {

@@ -9,6 +9,7 @@ import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.VehicleBody;
+import org.amberyard.core.plan.PackPrices;
 import org.amberyard.core.plan.VehiclePrices;
 import org.amberyard.core.plan.VehicleTypeInput;
 import org.amberyard.core.upkeep.UpkeepRate;
@@ -80,7 +81,7 @@ final class VehicleCompiler {
         return new VehiclePrices(type.getPurchasePrice(), type.getLifeYears(), type.getLifeKm(),
                 type.getSpareExtraYears(), type.getValueAtRetirement(),
                 new UpkeepRate(type.getUpkeepPerKm(), type.getUpkeepRisePerKmYear()), type.getRegistrationPerYear(),
-                fuelFiredHeater(type));
+                fuelFiredHeater(type), type instanceof ElectricType electric ? BatteryCompiler.prices(electric) : PackPrices.NONE);
     }
 
     private static OptionalDouble fuelFiredHeater(VehicleType type) {

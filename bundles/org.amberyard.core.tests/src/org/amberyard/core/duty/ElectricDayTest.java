@@ -9,7 +9,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.PackHeat;
 import org.junit.jupiter.api.Test;
 
@@ -116,8 +115,7 @@ class ElectricDayTest {
     private static ElectricSpec unheated(ElectricSpec bus) {
         BatterySpec pack = bus.battery();
         BatterySpec bare = new BatterySpec(pack.nominalKwh(), pack.usableShare(), pack.coldUsableLossPerK(),
-                pack.resistance(), pack.acceptance(), new PackHeat(12, -40, 0, 60, 0), 2000, 0.7,
-                new LinearFade(0.01, 0));
+                pack.resistance(), pack.acceptance(), new PackHeat(12, -40, 0, 60, 0), pack.life());
         return new ElectricSpec("E", bus.body(), bus.recovery(), bus.heater(), bare, bus.curve());
     }
 

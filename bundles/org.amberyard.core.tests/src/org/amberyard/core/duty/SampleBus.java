@@ -5,9 +5,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.FadeLaw;
 import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.battery.ChargeAcceptance;
 import org.amberyard.core.battery.PackHeat;
+import org.amberyard.core.battery.PackLife;
 import org.amberyard.core.battery.PackResistance;
 
 /** An invented school bus, electric or with an engine, and invented runs for tests. */
@@ -28,9 +30,9 @@ public final class SampleBus {
     }
 
     /** A pack that keeps its temperature between 5 and 32 °C. */
-    public static BatterySpec battery(double kwh, double coldLossPerK, double cycleLimit, double endShare, LinearFade fade) {
+    public static BatterySpec battery(double kwh, double coldLossPerK, double cycleLimit, double endShare, FadeLaw fade) {
         return new BatterySpec(kwh, 0.9, coldLossPerK, new PackResistance(0.04), new ChargeAcceptance(1, 15, -10, 0.9),
-                new PackHeat(12, 5, 4, 32, 2), cycleLimit, endShare, fade);
+                new PackHeat(12, 5, 4, 32, 2), new PackLife(cycleLimit, endShare, 100, 1, fade));
     }
 
     /** The pack of most tests. */

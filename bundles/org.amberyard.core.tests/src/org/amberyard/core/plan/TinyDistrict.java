@@ -103,7 +103,7 @@ final class TinyDistrict {
 
     private static VehiclePrices prices(double purchase, double upkeep, double rise) {
         return new VehiclePrices(purchase, 15, 400_000, 8, 3500, new UpkeepRate(upkeep, rise), 120,
-                OptionalDouble.of(5000));
+                OptionalDouble.of(5000), PackPrices.NONE);
     }
 
     static List<BusInput> buses() {

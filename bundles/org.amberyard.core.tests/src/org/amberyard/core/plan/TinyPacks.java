@@ -44,6 +44,17 @@ final class TinyPacks {
                 duty.riderMassKg(), duty.routes(), duty.vehicles(), duty.habit(), duty.measured()));
     }
 
+    static StudyInput withPackPrices(StudyInput study, PackPrices packs) {
+        VehicleTypeInput type = study.types().get(TinyDistrict.ELECTRIC);
+        VehiclePrices p = type.prices();
+        VehiclePrices prices = new VehiclePrices(p.purchase(), p.lifeYears(), p.lifeKm(), p.spareExtraYears(),
+                p.valueAtRetirement(), p.upkeep(), p.registrationPerYear(), p.fuelFiredHeater(), packs);
+        List<VehicleTypeInput> types = new ArrayList<>(study.types());
+        types.set(TinyDistrict.ELECTRIC, new VehicleTypeInput(type.spec(), prices, type.acAcceptanceKw(),
+                type.dcAcceptanceKw(), type.successor()));
+        return with(study, types, study.duty());
+    }
+
     private static StudyInput withSpec(StudyInput study, ElectricSpec spec) {
         VehicleTypeInput type = study.types().get(TinyDistrict.ELECTRIC);
         List<VehicleTypeInput> types = new ArrayList<>(study.types());

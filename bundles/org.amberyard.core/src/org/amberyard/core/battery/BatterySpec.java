@@ -9,12 +9,10 @@ package org.amberyard.core.battery;
  * @param resistance resistance heat
  * @param acceptance what it takes in while charging and braking
  * @param heat its temperature
- * @param cycleLimit full cycles after which the pack is replaced
- * @param endOfLifeShare share of the nominal energy at which the pack is replaced
- * @param fade loss of capacity over time and cycles
+ * @param life how it ages and when it is at its end
  */
 public record BatterySpec(double nominalKwh, double usableShare, double coldUsableLossPerK, PackResistance resistance,
-        ChargeAcceptance acceptance, PackHeat heat, double cycleLimit, double endOfLifeShare, LinearFade fade) {
+        ChargeAcceptance acceptance, PackHeat heat, PackLife life) {
 
     /** Pack temperature below which cold locks up usable energy, °C; common practice, no source. */
     public static final double MILD_C = 15;
@@ -22,6 +20,14 @@ public record BatterySpec(double nominalKwh, double usableShare, double coldUsab
     /** Energy between full and empty of a warm pack of a health, kWh. */
     public double usableKwh(double health) {
         return nominalKwh * usableShare * health;
+    }
+
+    /**
+     * State of charge of the cells at a state of charge between full and empty; the battery management keeps as much above as
+     * below (common practice, no source).
+     */
+    public double cellShare(double chargeShare) {
+        return (1 - usableShare) / 2 + usableShare * chargeShare;
     }
 
     /** Share of the usable energy that a cold pack does not give until it is warm again. */

@@ -12,9 +12,4 @@ public record LinearFade(double calendarPerYear, double perCycle) implements Fad
     public FadeRate rate(PackStress stress) {
         return new FadeRate(new LossGrowth(1, calendarPerYear), new LossGrowth(1, perCycle * stress.fullCycles()));
     }
-
-    /** Present over nominal capacity after years and full cycles; never below zero. */
-    public double health(double years, double fullCycles) {
-        return Math.max(0, 1 - calendarPerYear * years - perCycle * fullCycles);
-    }
 }

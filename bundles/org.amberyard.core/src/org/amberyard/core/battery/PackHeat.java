@@ -17,6 +17,19 @@ public record PackHeat(double timeConstantH, double heatedToC, double heaterKw, 
     /** Heat capacity over nominal energy, 1/K: about 1 kJ/(kg K) at 140 Wh/kg; common practice, no source. */
     private static final double CAPACITY_PER_K = 0.002;
 
+    /**
+     * Mean temperature of a standing pack, °C: it goes towards the air, and is held in its limits while plugged in.
+     *
+     * @param startC temperature at the start, °C
+     * @param airC mean outside air, °C
+     * @param hours time, h, above 0
+     * @param plugged true when its heater and cooler have power
+     */
+    public double meanStandingC(double startC, double airC, double hours, boolean plugged) {
+        double free = airC + (startC - airC) * timeConstantH / hours * -Math.expm1(-hours / timeConstantH);
+        return plugged ? Math.max(heatedToC, Math.min(Math.max(heatedToC, cooledToC), free)) : free;
+    }
+
     /** Heat that warms a pack by one degree, kWh/K. */
     public double capacityKwhPerK(double nominalKwh) {
         return CAPACITY_PER_K * nominalKwh;

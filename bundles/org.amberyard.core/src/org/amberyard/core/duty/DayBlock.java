@@ -43,6 +43,11 @@ public record DayBlock(List<Leg> legs, double nightPackC) {
         return legs.stream().mapToDouble(l -> l.use().km()).sum();
     }
 
+    /** What each run takes, in order. */
+    public List<EnergyUse> uses() {
+        return legs.stream().map(Leg::use).toList();
+    }
+
     /** Net battery energy of the day, kWh. */
     public double batteryKwh() {
         return legs.stream().mapToDouble(l -> l.use().batteryKwh()).sum();

@@ -14,11 +14,13 @@ public final class DutyTable {
     private final List<RouteCalibration> calibrations;
     private final List<EnergyUse> perKm;
     private final Map<Variant, RouteUse> variants = new ConcurrentHashMap<>();
+    private final PackYears packYears;
 
     private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses, List<RouteCalibration> calibrations) {
         this.input = input;
         this.uses = List.copyOf(uses);
         this.calibrations = List.copyOf(calibrations);
+        this.packYears = new PackYears(input.climate());
         this.perKm = IntStream.range(0, input.vehicles().size()).mapToObj(v -> perKm(uses, v)).toList();
     }
 
@@ -55,6 +57,11 @@ public final class DutyTable {
     /** Minutes that the runs of a route take as driven, in their order; longer than scheduled where the schedule is too tight. */
     public List<Double> drivenMin(int route) {
         return RouteDuty.drives(input, input.routes().get(route)).stream().map(d -> d.hours() * 60).toList();
+    }
+
+    /** What the routes do to packs. */
+    public PackYears packYears() {
+        return packYears;
     }
 
     /** What measurements say about the model on a route. */

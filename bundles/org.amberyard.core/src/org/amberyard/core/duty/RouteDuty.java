@@ -3,6 +3,7 @@ package org.amberyard.core.duty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.core.consumption.ConsumptionCurve;
 
 /**
@@ -43,16 +44,31 @@ public final class RouteDuty {
     public RouteUse use() {
         EnergyUse year = EnergyUse.ZERO;
         List<RouteUse.DesignDay> days = new ArrayList<>();
-        for (int month = 0; month < Climate.MONTHS; month++) {
-            for (boolean extendedYear : new boolean[] {false, true}) {
-                year = year.plus(monthUse(month, extendedYear, duty.climate().months().get(month).normal()));
-                if (drivenOn(month, extendedYear) && vehicle instanceof ElectricSpec) {
-                    days.add(designDay(month, extendedYear, true));
-                    days.add(designDay(month, extendedYear, false));
-                }
+        List<RouteUse.NormalDay> normalDays = new ArrayList<>();
+        for (Service served : services()) {
+            int month = served.month();
+            boolean extendedYear = served.extendedYear();
+            WeatherDay normal = duty.climate().months().get(month).normal();
+            if (vehicle instanceof ElectricSpec) {
+                DayBlock block = block(month, extendedYear, normal, duty.habit());
+                year = year.plus(monthSum(month, extendedYear, block.uses()));
+                normalDays.add(new RouteUse.NormalDay(month, days(month, extendedYear), block));
+                days.add(designDay(month, extendedYear, true));
+                days.add(designDay(month, extendedYear, false));
+            } else {
+                year = year.plus(monthUse(month, extendedYear, normal));
             }
         }
-        return new RouteUse(year, days);
+        return new RouteUse(year, days, normalDays);
+    }
+
+    /** A month with days of one kind on which the route is driven. */
+    private record Service(int month, boolean extendedYear) {
+    }
+
+    private List<Service> services() {
+        return IntStream.range(0, 2 * Climate.MONTHS).mapToObj(i -> new Service(i / 2, i % 2 == 1))
+                .filter(s -> drivenOn(s.month(), s.extendedYear())).toList();
     }
 
     /** True when the route is driven on school days, or on days of the extended-year programme, of a month. */
@@ -80,10 +96,10 @@ public final class RouteDuty {
     }
 
     private EnergyUse monthUse(int month, boolean extendedYear, WeatherDay day) {
-        if (!drivenOn(month, extendedYear)) {
-            return EnergyUse.ZERO;
-        }
-        List<EnergyUse> uses = uses(month, extendedYear, day);
+        return drivenOn(month, extendedYear) ? monthSum(month, extendedYear, uses(month, extendedYear, day)) : EnergyUse.ZERO;
+    }
+
+    private EnergyUse monthSum(int month, boolean extendedYear, List<EnergyUse> uses) {
         List<RunDrive> driven = together(month, extendedYear);
         EnergyUse sum = EnergyUse.ZERO;
         for (int place = 0; place < driven.size(); place++) {
@@ -115,7 +131,7 @@ public final class RouteDuty {
         if (vehicle instanceof EngineSpec engine) {
             return work.stream().map(w -> EngineRun.of(engine, w, factor)).toList();
         }
-        return electricDay(work, weather, duty.habit()).block().legs().stream().map(DayBlock.Leg::use).toList();
+        return electricDay(work, weather, duty.habit()).block().uses();
     }
 
     private ElectricDay electricDay(List<RunWork> work, WeatherDay weather, YardHabit habit) {

@@ -9,8 +9,19 @@ import java.util.stream.Stream;
  * @param year use in a year of service, every day by the same bus
  * @param designDays days on which the duty must hold: for each month that is driven its coldest and its hottest operated day,
  *            a school day and a day of the extended-year programme apart; none for a bus with an engine
+ * @param normalDays the days that make up the year, likewise apart; none for a bus with an engine
  */
-public record RouteUse(EnergyUse year, List<DesignDay> designDays) {
+public record RouteUse(EnergyUse year, List<DesignDay> designDays, List<NormalDay> normalDays) {
+
+    /**
+     * An average day of a month.
+     *
+     * @param month month, 0 for January
+     * @param days days like it in the month
+     * @param block the bus's day
+     */
+    public record NormalDay(int month, int days, DayBlock block) {
+    }
 
     /**
      * A day on which the duty must hold.
@@ -31,6 +42,7 @@ public record RouteUse(EnergyUse year, List<DesignDay> designDays) {
 
     public RouteUse {
         designDays = List.copyOf(designDays);
+        normalDays = List.copyOf(normalDays);
     }
 
     /** Design days of one month and one end of the thermometer under a habit. */

@@ -59,7 +59,7 @@ public record BusDay(Asked asked, int route, int type, double health, double usa
             RouteDuty duty) {
         StudyInput study = result.input();
         BatterySpec battery = electric.battery();
-        double health = battery.fade().health(vehicle.packYears(), vehicle.packCycles());
+        double health = vehicle.health();
         DayBlock block = duty.block(asked.month(), asked.extendedYear(),
                 asked.kind().in(study.duty().climate().months().get(asked.month())), study.duty().habit());
         double batteryKw = new PortFleet(study.depot(), result.plans().get(plan).plan().ports())

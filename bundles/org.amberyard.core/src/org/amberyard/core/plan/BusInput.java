@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -16,7 +17,16 @@ import java.util.OptionalInt;
  * @param idleHoursPerYear yard idling of an engine per year, h
  * @param measuredKmPerL fuel economy by the fuel log, all fuel over all distance, if it was measured
  * @param retirementYear year in which it is due, if that is set
+ * @param measuredPack measured state of health of its pack, if there is one
  */
 public record BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
-        double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear) {
+        double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear,
+        Optional<MeasuredPack> measuredPack) {
+
+    /** A bus whose pack, if it has one, was not measured. */
+    public BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
+            double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear) {
+        this(name, role, type, route, inServiceYear, odometerKm, otherKmPerYear, idleHoursPerYear, measuredKmPerL,
+                retirementYear, Optional.empty());
+    }
 }

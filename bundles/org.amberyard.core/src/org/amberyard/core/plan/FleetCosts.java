@@ -49,7 +49,7 @@ final class FleetCosts {
                     + packValue(sold.vehicle(), year, CostCategory.BUS_SALE);
             ledger.add(event.place(), year, CostCategory.BUS_SALE, sold.scrapped() ? 0 : -value);
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
-            ledger.add(event.place(), year, CostCategory.BATTERY_REPLACEMENT, replaced.paid());
+            ledger.add(event.place(), year, CostCategory.BATTERY_REPLACEMENT, replaced.bill().paid());
         }
     }
 
@@ -73,10 +73,10 @@ final class FleetCosts {
     /** What is left of a replacement pack, at the price of a new one then; the pack that the bus came with is part of the bus. */
     private double packValue(Vehicle vehicle, int year, CostCategory category) {
         Optional<BatterySpec> pack = study.types().get(vehicle.type()).electric().map(ElectricSpec::battery)
-                .filter(b -> vehicle.packPaid() > 0);
+                .filter(b -> vehicle.pack().paid() > 0);
         double price = study.prices().pack().at(year, study.money().time(category, year));
         return pack.map(b -> b.nominalKwh() * price
-                * PackReplacement.lifeLeft(b, vehicle.packYears(), vehicle.packCycles())).orElse(0.0);
+                * PackReplacement.lifeLeft(b, vehicle.pack().wear())).orElse(0.0);
     }
 
     private void addWhatIsLeft(int place, Vehicle vehicle) {

@@ -41,9 +41,21 @@ public sealed interface FleetEvent {
      * A pack is replaced.
      *
      * @param cause why
-     * @param paid price of the new pack, constant money
+     * @param bill what it costs and who pays
      */
-    record PackReplaced(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, double paid)
+    record PackReplaced(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, PackBill bill)
             implements FleetEvent {
+    }
+
+    /**
+     * A pack is due but its bus retires at the start of the next year, because the pack would cost more per year that the bus
+     * has left than another bus.
+     *
+     * @param cause why the pack is due
+     * @param packPerYear cost of the pack per year left, constant money
+     * @param busPerYear yearly capital recovery of the next bus, constant money
+     */
+    record RetiredForPack(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, double packPerYear,
+            double busPerYear) implements FleetEvent {
     }
 }

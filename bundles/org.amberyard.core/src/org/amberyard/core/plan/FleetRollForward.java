@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import org.amberyard.core.battery.FullCycleCount;
+import java.util.stream.IntStream;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.DutyTable;
 
@@ -16,7 +16,7 @@ import org.amberyard.core.duty.DutyTable;
  * Rolls the fleet forward year by year: the plan's steps first, then the rules, then a year of driving.
  *
  * <p>The rule replaces a bus that its owner has marked for a year from that year on, else one that has reached the age or
- * the odometer of its type. A place that the plan names is left to the plan until its step has come.
+ * the odometer of its type or whose pack is not worth replacing any more. A place that the plan names is left to the plan until its step has come.
  */
 public final class FleetRollForward {
     private final StudyInput study;
@@ -28,15 +28,23 @@ public final class FleetRollForward {
     private final Map<Integer, Integer> bought = new HashMap<>();
     private final Map<Integer, Integer> lastStep = new HashMap<>();
     private final int[] arrived;
+    private final int[] retires;
+    private final PackRenewal renewal;
+    private final RetireInstead retireInstead;
 
     private FleetRollForward(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports) {
         this.study = study;
         this.plan = plan;
         this.driving = new YearOfDriving(study, duty, ports);
-        this.places = study.buses().stream().map(b -> present(study, duty, b)).toArray(Vehicle[]::new);
+        this.renewal = new PackRenewal(study);
+        this.retireInstead = new RetireInstead(study);
+        PresentFleet present = new PresentFleet(study, duty, driving);
+        this.places = IntStream.range(0, study.buses().size()).mapToObj(present::bus).toArray(Vehicle[]::new);
         calibrate();
         this.arrived = new int[places.length];
         Arrays.fill(arrived, -1);
+        this.retires = new int[places.length];
+        Arrays.fill(retires, -1);
         plan.replacements().forEach(r -> lastStep.merge(r.place(), r.year(), Math::max));
     }
 
@@ -53,16 +61,6 @@ public final class FleetRollForward {
             end.add(Optional.ofNullable(vehicle));
         }
         return new FleetHistory(roll.years, roll.events, end);
-    }
-
-    /** A bus of today; its pack has the cycles that its odometer stands for, less those of packs used up before. */
-    private static Vehicle present(StudyInput study, DutyTable duty, BusInput bus) {
-        double age = Math.max(0, -bus.inServiceYear());
-        double cycles = study.types().get(bus.type()).electric()
-                .map(e -> FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(),
-                        e.battery().nominalKwh()) % e.battery().cycleLimit())
-                .orElse(0.0);
-        return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(), age, cycles, 0, 1);
     }
 
     /** Buses with a measured fuel economy burn in the base year what their log says. */
@@ -121,7 +119,7 @@ public final class FleetRollForward {
     private void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
         int generation = bought.merge(place, 1, Integer::sum);
         String unit = study.buses().get(place).name() + "-" + (generation + 1);
-        Vehicle vehicle = new Vehicle(unit, type, year, 0, 0, 0, 0, 1);
+        Vehicle vehicle = new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1);
         places[place] = vehicle;
         events.add(new FleetEvent.Bought(year, place, vehicle, outgoingType, step));
     }
@@ -138,6 +136,9 @@ public final class FleetRollForward {
     private boolean due(int place, int year) {
         if (lastStep.getOrDefault(place, -1) >= year || arrived[place] >= year) {
             return false;
+        }
+        if (retires[place] == year) {
+            return true;
         }
         BusInput bus = study.buses().get(place);
         Vehicle vehicle = places[place];
@@ -162,16 +163,24 @@ public final class FleetRollForward {
                 years.add(driven.record());
                 places[place] = driven.after();
                 if (driven.packDue().isPresent() && stays(place, year + 1)) {
-                    replacePack(year, place, driven.packDue().get());
+                    renewPack(year, place, driven.packDue().get());
                 }
             }
         }
     }
 
-    private void replacePack(int year, int place, PackReplacement.Cause cause) {
-        double paid = driving.packPrice(places[place], year);
-        events.add(new FleetEvent.PackReplaced(year, place, places[place], cause, paid));
-        places[place] = driving.withNewPack(places[place], cause, paid);
+    /** A new pack, or the bus retires, unless the plan still has a step for its place. */
+    private void renewPack(int year, int place, PackReplacement.Cause cause) {
+        Vehicle worn = places[place];
+        PackBill bill = renewal.bill(worn, year, driving.leastHealth(year, place, worn.type()));
+        RetireInstead.Choice choice = retireInstead.of(year, place, worn, bill.paid());
+        if (choice.retires() && lastStep.getOrDefault(place, -1) <= year) {
+            events.add(new FleetEvent.RetiredForPack(year, place, worn, cause, choice.packPerYear(), choice.busPerYear()));
+            retires[place] = year + 1;
+        } else {
+            events.add(new FleetEvent.PackReplaced(year, place, worn, cause, bill));
+            places[place] = renewal.renewed(worn, cause, bill);
+        }
     }
 
     private boolean stays(int place, int nextYear) {

@@ -60,7 +60,8 @@ public final class RouteFitting {
         BlockCheck overnight = check(study, batteryKw, false);
         BlockCheck midday = check(study, batteryKw, true);
         BlockCheck habit = study.middayCharging() ? midday : overnight;
-        PackService service = PackService.of(battery, use.year(), study.types().get(type).prices().lifeYears());
+        PackService service = PackService.of(battery, duty.packYears().of(use, battery, habit),
+                study.types().get(type).prices().lifeYears());
         double aged = service.health(service.lastAge());
         Worst newOvernight = worst(use, overnight, battery, 1);
         Worst newMidday = worst(use, midday, battery, 1);

@@ -86,7 +86,7 @@ public record SpareCover(int year, List<Spare> spares, List<Integer> uncovered) 
         return study.types().get(bus.type()).electric().map(electric -> {
             BatterySpec battery = electric.battery();
             BlockCheck check = RouteFitting.check(study, batteryKw, study.middayCharging());
-            double health = battery.fade().health(bus.packYears(), bus.packCycles());
+            double health = bus.health();
             return duty.use(route, bus.type()).orElseThrow().designDays().stream()
                     .allMatch(d -> check.of(d.block(check.midday()), battery, health).passes());
         }).orElse(true);

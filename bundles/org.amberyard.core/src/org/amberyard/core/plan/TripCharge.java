@@ -26,7 +26,7 @@ record TripCharge(StudyInput study, BatterySpec battery, double health, double b
 
     static TripCharge of(StudyInput study, Vehicle bus, double batteryKw) {
         BatterySpec battery = study.types().get(bus.type()).electric().orElseThrow().battery();
-        return new TripCharge(study, battery, battery.fade().health(bus.packYears(), bus.packCycles()), batteryKw);
+        return new TripCharge(study, battery, bus.health(), batteryKw);
     }
 
     double usableKwh() {

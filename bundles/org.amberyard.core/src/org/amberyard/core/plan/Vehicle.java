@@ -1,5 +1,7 @@
 package org.amberyard.core.plan;
 
+import org.amberyard.core.battery.PackWear;
+
 /**
  * A bus at one moment of the roll-forward.
  *
@@ -7,30 +9,54 @@ package org.amberyard.core.plan;
  * @param type place in the list of types
  * @param inServiceYear year in which it entered service, counted from the base year
  * @param odometerKm odometer, km
- * @param packYears age of its pack
- * @param packCycles full cycles of its pack
- * @param packPaid what a replacement pack cost, constant money; zero for the pack it came with
+ * @param pack its pack
  * @param fuelFactor measured over modelled fuel in the base year, by which the model's fuel is multiplied; 1 where nothing was
  *            measured
  */
-public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, double packYears, double packCycles,
-        double packPaid, double fuelFactor) {
+public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, Pack pack, double fuelFactor) {
+
+    /**
+     * Its pack; an engine bus has one that never wears.
+     *
+     * @param wear age, full cycles and capacity lost
+     * @param km distance driven with it, km
+     * @param paid what a replacement pack cost, constant money; zero for the pack that the bus came with
+     */
+    public record Pack(PackWear wear, double km, double paid) {
+
+        /** The pack of a new bus. */
+        public static final Pack FIRST = new Pack(PackWear.NEW, 0, 0);
+    }
 
     /** Age at the start of a year. */
     public double ageYears(int year) {
         return year - (double) inServiceYear;
     }
 
-    Vehicle drivenWith(double km, Pack pack) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm + km, pack.years(), pack.cycles(), pack.paid(),
-                fuelFactor);
+    /** Age of its pack. */
+    public double packYears() {
+        return pack.wear().years();
+    }
+
+    /** Full cycles of its pack. */
+    public double packCycles() {
+        return pack.wear().fullCycles();
+    }
+
+    /** Present over nominal capacity of its pack. */
+    public double health() {
+        return pack.wear().health();
+    }
+
+    Vehicle driven(double km, PackWear wear) {
+        return new Vehicle(unit, type, inServiceYear, odometerKm + km, new Pack(wear, pack.km() + km, pack.paid()), fuelFactor);
+    }
+
+    Vehicle with(Pack other) {
+        return new Vehicle(unit, type, inServiceYear, odometerKm, other, fuelFactor);
     }
 
     Vehicle calibrated(double factor) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm, packYears, packCycles, packPaid, factor);
-    }
-
-    /** State of a pack: its age in years, its full cycles and what it cost when it was a replacement. */
-    record Pack(double years, double cycles, double paid) {
+        return new Vehicle(unit, type, inServiceYear, odometerKm, pack, factor);
     }
 }

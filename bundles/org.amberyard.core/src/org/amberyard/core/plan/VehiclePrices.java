@@ -15,14 +15,24 @@ import org.amberyard.core.upkeep.UpkeepRate;
  * @param upkeep upkeep per distance
  * @param registrationPerYear registration and fees per year
  * @param fuelFiredHeater price to fit a fuel-fired heater, if one is offered
+ * @param packs what replacing a pack costs beside the pack itself
  */
 public record VehiclePrices(double purchase, double lifeYears, double lifeKm, double spareExtraYears,
         double valueAtRetirement, UpkeepRate upkeep, double registrationPerYear,
-        OptionalDouble fuelFiredHeater) {
+        OptionalDouble fuelFiredHeater, PackPrices packs) {
 
     /** Resale value at an age, base-date money: straight line from price to value at retirement age. */
     public double value(double ageYears) {
         return StraightLine.value(purchase, Math.min(purchase, valueAtRetirement), ageYears, lifeYears);
+    }
+
+    /** Years until the rule replaces a bus that goes on as it has driven. */
+    public double yearsLeft(double ageYears, double odometerKm, double kmPerYear, Role role) {
+        double byAge = lifeYears - ageYears;
+        if (role != Role.ROUTE) {
+            return byAge + spareExtraYears;
+        }
+        return kmPerYear > 0 ? Math.min(byAge, (lifeKm - odometerKm) / kmPerYear) : byAge;
     }
 
     /** True when the rule replaces a bus of an age and odometer in a role; spares and activity buses are kept by age alone. */

@@ -2,20 +2,21 @@ package org.amberyard.core.plan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FullCycleCount;
 import org.amberyard.core.battery.PackReplacement;
+import org.amberyard.core.battery.PackWear;
+import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.duty.PackYears;
 import org.amberyard.core.duty.RouteUse;
-import org.amberyard.core.money.CostCategory;
 
 /**
- * One year of driving of one bus: distance, energy, battery wear and, in the year in which a limit is reached, the
- * replacement of the pack. A bus that leaves its place when the year is over gets no new pack, nor does any in the last year
- * of the study.
+ * One year of driving of one bus: distance, energy, battery wear, and whether its pack is due at the end.
  */
 final class YearOfDriving {
     private final StudyInput study;
@@ -60,18 +61,38 @@ final class YearOfDriving {
         EnergyUse modelled = driven.plus(EnergyUse.ofFuel(engine.fuelL(0, bus.idleHoursPerYear())));
         EnergyUse use = modelled.plus(EnergyUse.ofFuel((vehicle.fuelFactor() - 1) * modelled.fuelL()));
         VehicleYear record = new VehicleYear(year, place, vehicle, use, 0, 0, 0, 1);
-        Vehicle after = vehicle.drivenWith(use.km(), new Vehicle.Pack(vehicle.packYears() + 1, 0, 0));
-        return new Driven(record, after, Optional.empty());
+        return new Driven(record, vehicle.driven(use.km(), PackWear.NEW), Optional.empty());
     }
 
     private Driven electricYear(int year, int place, Vehicle vehicle, EnergyUse use, BatterySpec battery) {
         double cycles = FullCycleCount.of(use.dischargedKwh(), battery.nominalKwh());
-        Vehicle.Pack pack = new Vehicle.Pack(vehicle.packYears() + 1, vehicle.packCycles() + cycles, vehicle.packPaid());
+        PackWear wear = vehicle.pack().wear().after(packYear(year, place, vehicle.type(), cycles).rate(), cycles, 1);
         double meterKwh = (use.batteryKwh() + use.gridKwh()) / ports.efficiency(year);
-        double health = battery.fade().health(pack.years(), pack.cycles());
-        VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, pack.cycles(), health);
-        return new Driven(record, vehicle.drivenWith(use.km(), pack),
-                PackReplacement.due(battery, pack.years(), pack.cycles()));
+        VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, wear.fullCycles(), wear.health());
+        return new Driven(record, vehicle.driven(use.km(), wear),
+                PackReplacement.due(battery, wear, leastHealth(year, place, vehicle.type())));
+    }
+
+    /** What a year in a place does to a pack, with full cycles that may come from other driving too. */
+    PackYears.PackYear packYear(int year, int place, int type, double cycles) {
+        BatterySpec battery = study.types().get(type).electric().orElseThrow().battery();
+        return routeUse(place, type).map(use -> duty.packYears().of(use, battery, check(year, type)).withFullCycles(cycles))
+                .orElseGet(() -> duty.packYears().parked(battery, cycles));
+    }
+
+    /** Health below which a bus in a place cannot do its route any more. */
+    double leastHealth(int year, int place, int type) {
+        BatterySpec battery = study.types().get(type).electric().orElseThrow().battery();
+        return routeUse(place, type).map(use -> duty.packYears().leastHealth(use, battery, check(year, type))).orElse(0.0);
+    }
+
+    private Optional<RouteUse> routeUse(int place, int type) {
+        OptionalInt route = study.buses().get(place).route();
+        return route.isPresent() ? duty.use(route.getAsInt(), type).filter(u -> u.year().km() > 0) : Optional.empty();
+    }
+
+    private BlockCheck check(int year, int type) {
+        return RouteFitting.check(study, ports.batteryKw(study.types().get(type), year), study.middayCharging());
     }
 
     /** Measured over modelled fuel of a bus of today in its place; 1 where nothing was measured or nothing is burnt. */
@@ -79,19 +100,5 @@ final class YearOfDriving {
         OptionalDouble measured = study.buses().get(place).measuredKmPerL();
         EnergyUse modelled = of(0, place, vehicle).record().use();
         return measured.isPresent() && modelled.fuelL() > 0 ? modelled.km() / measured.getAsDouble() / modelled.fuelL() : 1;
-    }
-
-    /** The bus with a new pack; cycles beyond the limit are already on it, so that no cycle is lost. */
-    Vehicle withNewPack(Vehicle worn, PackReplacement.Cause cause, double paid) {
-        BatterySpec battery = study.types().get(worn.type()).electric().orElseThrow().battery();
-        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - battery.cycleLimit() : 0;
-        return worn.drivenWith(0, new Vehicle.Pack(0, carried, paid));
-    }
-
-    /** Price of a new pack in the course of a year, constant money. */
-    double packPrice(Vehicle vehicle, int year) {
-        BatterySpec battery = study.types().get(vehicle.type()).electric().orElseThrow().battery();
-        double time = study.money().time(CostCategory.BATTERY_REPLACEMENT, year);
-        return battery.nominalKwh() * study.prices().pack().at(year, time);
     }
 }

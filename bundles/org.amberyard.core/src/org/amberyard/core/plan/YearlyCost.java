@@ -10,6 +10,7 @@ import org.amberyard.core.duty.DayCharging;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.duty.PackYears;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.duty.VehicleSpec;
 import org.amberyard.core.money.DiscountFactor;
@@ -24,10 +25,12 @@ import org.amberyard.core.money.DiscountFactor;
  */
 final class YearlyCost {
     private final StudyInput study;
+    private final PackYears packYears;
     private final double efficiency;
 
-    YearlyCost(StudyInput study) {
+    YearlyCost(StudyInput study, PackYears packYears) {
         this.study = study;
+        this.packYears = packYears;
         this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
     }
 
@@ -73,7 +76,7 @@ final class YearlyCost {
             peaks += demandKw(battery, use, check, month);
         }
         TariffInput.BillParts bill = study.depot().tariff().year(meterKwh, peaks);
-        return bill.energy() + bill.demand() + packs(battery, use, prices);
+        return bill.energy() + bill.demand() + packs(battery, use, check, prices);
     }
 
     private double demandKw(BatterySpec battery, RouteUse use, BlockCheck check, int month) {
@@ -87,8 +90,8 @@ final class YearlyCost {
         return Math.max(charging.preheatKw() / efficiency, Math.max(night, midday));
     }
 
-    private double packs(BatterySpec battery, RouteUse use, VehiclePrices prices) {
-        double serviceYears = PackService.of(battery, use.year(), prices.lifeYears()).lastAge() + 1.0;
+    private double packs(BatterySpec battery, RouteUse use, BlockCheck check, VehiclePrices prices) {
+        double serviceYears = PackService.of(battery, packYears.of(use, battery, check), prices.lifeYears()).lastAge() + 1.0;
         double beyondFirst = Math.max(0, prices.lifeYears() / serviceYears - 1);
         return battery.nominalKwh() * study.prices().pack().base() * beyondFirst / prices.lifeYears();
     }

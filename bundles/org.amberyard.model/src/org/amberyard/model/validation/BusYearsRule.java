@@ -19,6 +19,7 @@ final class BusYearsRule implements Rule {
             if (study.getSettings() != null) {
                 checkService(bus, study.getSettings().getBaseYear(), findings);
                 checkRetirement(bus, study.getSettings().getBaseYear(), findings);
+                checkHealth(bus, study.getSettings().getBaseYear(), findings);
             }
         }
     }
@@ -44,6 +45,19 @@ final class BusYearsRule implements Rule {
         if (bus.getInServiceYear() > baseYear) {
             findings.error(bus, Literals.BUS__IN_SERVICE_YEAR, "it is in service since "
                     + findings.value(bus, Literals.BUS__IN_SERVICE_YEAR) + ", after the base year " + baseYear + "; the fleet is that of the base year, and plans buy later buses.");
+        }
+    }
+
+    private static void checkHealth(Bus bus, int baseYear, Findings findings) {
+        int measured = bus.getMeasuredHealthYear();
+        if (bus.getMeasuredHealth() > 0 && measured > 0 && (measured < bus.getInServiceYear() || measured > baseYear)) {
+            findings.error(bus, Literals.BUS__MEASURED_HEALTH_YEAR, findings.fact(bus, Literals.BUS__MEASURED_HEALTH_YEAR)
+                    + "; it must be from " + bus.getInServiceYear() + ", when the bus entered service, to the base year "
+                    + baseYear + ".");
+        }
+        if (bus.getMeasuredHealth() > 0 && bus.getType() instanceof CombustionType) {
+            findings.warning(bus, Literals.BUS__MEASURED_HEALTH,
+                    findings.fact(bus, Literals.BUS__MEASURED_HEALTH) + ", but it has an engine; clear the field.");
         }
     }
 

@@ -16,6 +16,8 @@ final class VehicleTypeRule implements Rule {
             checkValue(type, findings);
             if (type instanceof ElectricType electric) {
                 checkPack(electric, findings);
+                checkRefurbished(electric, findings);
+                checkWarranty(electric, findings);
                 checkAcceptance(electric, findings);
             }
         }
@@ -44,6 +46,22 @@ final class VehicleTypeRule implements Rule {
             findings.warning(type, Literals.ELECTRIC_TYPE__END_OF_LIFE_SHARE,
                     findings.fact(type, Literals.ELECTRIC_TYPE__END_OF_LIFE_SHARE)
                             + ", so a pack counts as worn out when new; enter the share at which packs are replaced.");
+        }
+    }
+
+    private static void checkRefurbished(ElectricType type, Findings findings) {
+        if (type.getRefurbishedPriceShare() > 0 && type.getRefurbishedHealth() <= type.getEndOfLifeShare()) {
+            findings.error(type, Literals.ELECTRIC_TYPE__REFURBISHED_HEALTH,
+                    findings.fact(type, Literals.ELECTRIC_TYPE__REFURBISHED_HEALTH) + ", not above the end-of-life capacity of "
+                            + findings.value(type, Literals.ELECTRIC_TYPE__END_OF_LIFE_SHARE)
+                            + "; a refurbished pack must be above it.");
+        }
+    }
+
+    private static void checkWarranty(ElectricType type, Findings findings) {
+        if (type.getWarrantyYears() > 0 && type.getWarrantyKm() == 0) {
+            findings.warning(type, Literals.ELECTRIC_TYPE__WARRANTY_KM,
+                    "its warranty covers no distance, so it never pays; enter the distance that it covers.");
         }
     }
 
