@@ -33,6 +33,8 @@ final class StudyTables {
             StudyTable.of("buses", FleetPackage.Literals.BUS, StudyPackage.Literals.STUDY__BUSES),
             StudyTable.of("consumption_logs", FleetPackage.Literals.CONSUMPTION_LOG,
                     StudyPackage.Literals.STUDY__CONSUMPTION_LOGS),
+            StudyTable.of("maintenance_tasks", FleetPackage.Literals.MAINTENANCE_TASK,
+                    StudyPackage.Literals.STUDY__MAINTENANCE_TASKS),
             StudyTable.of("trips", RoutesPackage.Literals.TRIP, StudyPackage.Literals.STUDY__TRIPS),
             StudyTable.of("depot", DepotPackage.Literals.DEPOT, StudyPackage.Literals.STUDY__DEPOT),
             StudyTable.of("port_types", DepotPackage.Literals.PORT_TYPE, StudyPackage.Literals.STUDY__DEPOT,

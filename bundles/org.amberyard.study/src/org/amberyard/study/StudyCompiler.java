@@ -62,7 +62,8 @@ public final class StudyCompiler {
                 settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot()),
                 PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), plans.programmes(),
                 AirCompiler.compile(study.getEmissionFactors()),
-                new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare()),
+                new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
+                        UpkeepCompiler.rules(study)),
                 plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()),
                 new TripCompiler(study, duty.routes()).trips());
     }

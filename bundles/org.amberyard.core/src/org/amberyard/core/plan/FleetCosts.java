@@ -14,11 +14,13 @@ import org.amberyard.core.money.CostLedger;
 final class FleetCosts {
     private final StudyInput study;
     private final FleetHistory fleet;
+    private final List<UpkeepYear> upkeep;
     private final CostLedger.Builder ledger;
 
-    FleetCosts(StudyInput study, FleetHistory fleet, CostLedger.Builder ledger) {
+    FleetCosts(StudyInput study, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger.Builder ledger) {
         this.study = study;
         this.fleet = fleet;
+        this.upkeep = upkeep;
         this.ledger = ledger;
     }
 
@@ -31,7 +33,7 @@ final class FleetCosts {
 
     void add() {
         fleet.events().forEach(this::addEvent);
-        fleet.years().forEach(this::addYear);
+        upkeep.forEach(this::addYear);
         for (int place = 0; place < fleet.fleetAtEnd().size(); place++) {
             Optional<Vehicle> vehicle = fleet.fleetAtEnd().get(place);
             if (vehicle.isPresent()) {
@@ -87,7 +89,8 @@ final class FleetCosts {
                 -packValue(vehicle, last, CostCategory.PACK_LIFE_LEFT));
     }
 
-    private void addYear(VehicleYear record) {
+    private void addYear(UpkeepYear kept) {
+        VehicleYear record = kept.record();
         study.types().get(record.vehicle().type()).engine().ifPresent(engine -> {
             addFuel(record, CostCategory.FUEL, engine.fuel(), record.use().fuelL());
             double fluidL = record.use().fuelL() * engine.exhaustFluidShare();
@@ -95,7 +98,7 @@ final class FleetCosts {
             add(record, CostCategory.EXHAUST_FLUID, fluidL * study.prices().exhaustFluid().at(record.year(), time));
         });
         addFuel(record, CostCategory.HEATER_FUEL, FuelKind.DIESEL, record.use().heaterFuelL());
-        addUpkeep(record);
+        addUpkeep(record, kept.cost());
     }
 
     private void addFuel(VehicleYear record, CostCategory category, FuelKind fuel, double litres) {
@@ -105,12 +108,12 @@ final class FleetCosts {
         }
     }
 
-    private void addUpkeep(VehicleYear record) {
+    private void addUpkeep(VehicleYear record, double upkeepCost) {
         VehiclePrices prices = study.types().get(record.vehicle().type()).prices();
         double age = record.vehicle().ageYears(record.year());
         double time = study.money().time(CostCategory.UPKEEP, record.year());
         double index = study.prices().index(PriceDeck.Subject.UPKEEP, record.year(), time);
-        add(record, CostCategory.UPKEEP, prices.upkeep().cost(record.use().km(), age) * index);
+        add(record, CostCategory.UPKEEP, upkeepCost * index);
         double insured = prices.value(age) * busIndex(record.vehicle().type(), record.year(), time);
         add(record, CostCategory.INSURANCE, insured * study.rules().insuranceShare() * index);
         add(record, CostCategory.REGISTRATION, prices.registrationPerYear() * index);

@@ -1,11 +1,19 @@
 package org.amberyard.core.plan;
 
+import org.amberyard.core.upkeep.UpkeepRules;
+
 /**
  * Rules that hold for the whole fleet.
  *
  * @param spareCoverShare share of the service days on which a spare runs the route
  * @param insuranceShare premium per year as a share of the bus's present value
  * @param reserveShare share of the usable battery energy kept as a reserve
+ * @param upkeep upkeep by tasks
  */
-public record FleetRules(double spareCoverShare, double insuranceShare, double reserveShare) {
+public record FleetRules(double spareCoverShare, double insuranceShare, double reserveShare, UpkeepRules upkeep) {
+
+    /** Rules of a fleet whose upkeep goes by rates alone. */
+    public FleetRules(double spareCoverShare, double insuranceShare, double reserveShare) {
+        this(spareCoverShare, insuranceShare, reserveShare, UpkeepRules.BY_RATE);
+    }
 }

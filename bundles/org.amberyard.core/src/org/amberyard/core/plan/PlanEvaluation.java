@@ -25,15 +25,16 @@ public final class PlanEvaluation {
             services.add(demand.service(study.depot(), ports, year));
             air.add(AirYear.of(study, fleet, ports, year));
         }
-        CostLedger ledger = ledger(study, plan, fleet, ports, demands);
-        return new PlanResult(plan, fleet, ledger, air, demands, services,
+        List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet);
+        CostLedger ledger = ledger(study, plan, fleet, upkeep, ports, demands);
+        return new PlanResult(plan, fleet, upkeep, ledger, air, demands, services,
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, ports, air));
     }
 
-    private static CostLedger ledger(StudyInput study, PlanInput plan, FleetHistory fleet, PortFleet ports,
-            List<DemandYear> demands) {
+    private static CostLedger ledger(StudyInput study, PlanInput plan, FleetHistory fleet,
+            List<UpkeepYear> upkeep, PortFleet ports, List<DemandYear> demands) {
         CostLedger.Builder ledger = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
-        FleetCosts fleetCosts = new FleetCosts(study, fleet, ledger);
+        FleetCosts fleetCosts = new FleetCosts(study, fleet, upkeep, ledger);
         FundingCosts funding = new FundingCosts(study, fleetCosts, ledger);
         fleetCosts.add();
         for (FleetEvent event : fleet.events()) {

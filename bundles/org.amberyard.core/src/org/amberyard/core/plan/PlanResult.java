@@ -9,6 +9,7 @@ import org.amberyard.core.money.CostLedger;
  *
  * @param plan the plan
  * @param fleet the fleet over the years
+ * @param upkeep upkeep of each bus-year, in the order of the fleet's years
  * @param ledger costs by place, year and category
  * @param air greenhouse gas by year
  * @param demand charging demand by year
@@ -16,10 +17,11 @@ import org.amberyard.core.money.CostLedger;
  * @param fits whether electric types can do the routes with the ports of the plan
  * @param measures single figures
  */
-public record PlanResult(PlanInput plan, FleetHistory fleet, CostLedger ledger, List<AirYear> air,
+public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger ledger, List<AirYear> air,
         List<DemandYear> demand, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
 
     public PlanResult {
+        upkeep = List.copyOf(upkeep);
         air = List.copyOf(air);
         demand = List.copyOf(demand);
         service = List.copyOf(service);

@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.depot.Port;
@@ -26,11 +27,13 @@ import org.amberyard.core.money.DiscountFactor;
 final class YearlyCost {
     private final StudyInput study;
     private final PackYears packYears;
+    private final DrivingMonths months;
     private final double efficiency;
 
     YearlyCost(StudyInput study, PackYears packYears) {
         this.study = study;
         this.packYears = packYears;
+        this.months = new DrivingMonths(study.duty().routes());
         this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
     }
 
@@ -39,7 +42,8 @@ final class YearlyCost {
         VehiclePrices prices = type.prices();
         double capital = (prices.purchase() - prices.value(prices.lifeYears())
                 * DiscountFactor.single(study.money().rates().real(), prices.lifeYears())) * recovery(prices);
-        double upkeep = prices.upkeep().cost(use.year().km(), prices.lifeYears() / 2);
+        TypeUpkeep kept = new TypeUpkeep(type, study.rules().upkeep());
+        double upkeep = kept.meanPerYear(kept.wear(use.year(), 0, months.of(OptionalInt.empty())), prices.lifeYears() / 2);
         double heaterFuel = fuel(FuelKind.DIESEL, use.year().heaterFuelL());
         return capital + upkeep + heaterFuel
                 + (spec instanceof ElectricSpec electric ? electric(electric.battery(), use, check, prices)

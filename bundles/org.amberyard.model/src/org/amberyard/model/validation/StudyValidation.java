@@ -16,7 +16,7 @@ public final class StudyValidation {
             new RunOrderRule(), new RunClockRule(), new RunMotionRule(), new DriveTraceRule(),
             new VehicleTypeRule(), new ConsumptionCurveRule(), new EnergyModelRule(),
             new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
-            new LogEnergyRule(), new LogUseRule(),
+            new LogEnergyRule(), new LogUseRule(), new MaintenanceTaskRule(),
             new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
             new DepotRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),

@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String Editor_saveFailed;
     public static String Editor_fileKind;
     public static String Editor_unnamed;
+    public static String DefaultTasks;
+    public static String DefaultTasks_tip;
     public static String FitCurve;
     public static String FitCurve_tip;
     public static String Page_study;
@@ -19,6 +21,7 @@ final class Messages extends NLS {
     public static String Page_trips;
     public static String Page_measurements;
     public static String Page_types;
+    public static String Page_upkeep;
     public static String Page_depot;
     public static String Page_prices;
     public static String Page_funding;
@@ -34,6 +37,7 @@ final class Messages extends NLS {
     public static String Table_buses;
     public static String Table_trips;
     public static String Table_logs;
+    public static String Table_tasks;
     public static String Table_engines;
     public static String Table_electric;
     public static String Table_depot;

@@ -32,6 +32,8 @@ public enum PageKind {
     /** Consumption logs and drive traces. */
     MEASUREMENTS(Messages.Page_measurements, MeasurementsPage::new, FleetPackage.Literals.CONSUMPTION_LOG,
             RoutesPackage.Literals.DRIVE_TRACE),
+    /** Tasks of the shop. */
+    UPKEEP(Messages.Page_upkeep, UpkeepPage::new, FleetPackage.Literals.MAINTENANCE_TASK),
     /** Vehicle types. */
     TYPES(Messages.Page_types, VehicleTypesPage::new, VehiclesPackage.Literals.VEHICLE_TYPE),
     /** Service, tariff, ports, works. */

@@ -1,0 +1,88 @@
+package org.amberyard.core.upkeep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class TaskClockTest {
+    private static final double INF = Double.POSITIVE_INFINITY;
+    private static final TaskTrigger SERVICE = new TaskTrigger(10_000, 6, INF, BrakeWear.NONE);
+
+    @Test
+    void distanceComesFirst() {
+        TaskClock.Walk walk = TaskClock.NEW.walk(SERVICE, new Meters(25_000, 12, 0, 0));
+        assertEquals(List.of(0.4, 0.8), walk.parts());
+        assertEquals(5000, walk.after().since().km(), 1e-6);
+    }
+
+    @Test
+    void timeComesFirst() {
+        assertEquals(List.of(0.5, 1.0), TaskClock.NEW.walk(SERVICE, new Meters(3000, 12, 0, 0)).parts());
+    }
+
+    @Test
+    void hoursAndBrakeEnergyCountToo() {
+        TaskTrigger hours = new TaskTrigger(INF, INF, 250, BrakeWear.NONE);
+        assertEquals(4, TaskClock.NEW.walk(hours, new Meters(9000, 12, 1000, 0)).parts().size());
+        TaskTrigger brakes = new TaskTrigger(INF, INF, INF, new BrakeWear(900));
+        assertEquals(2, TaskClock.NEW.walk(brakes, new Meters(9000, 12, 1000, 2000)).parts().size());
+    }
+
+    @Test
+    void aTaskThatNeverFallsDueHasNoEvents() {
+        assertEquals(List.of(), TaskClock.NEW.walk(TaskTrigger.NEVER, new Meters(1e6, 400, 1e5, 1e6)).parts());
+    }
+
+    @Test
+    void aPastLivedEvenlyLeavesTheClockWhereItStopped() {
+        TaskClock clock = TaskClock.ofLife(SERVICE, new Meters(95_000, 48, 0, 0));
+        assertEquals(5000, clock.since().km(), 1e-6);
+        assertEquals(48 * 5.0 / 95, clock.since().months(), 1e-9);
+    }
+
+    @Test
+    void anIntervalMustBeAboveZero() {
+        String message = assertThrows(IllegalArgumentException.class, () -> new TaskTrigger(0, INF, INF, BrakeWear.NONE)).getMessage();
+        assertEquals("Task distance is 0.0 but must be above 0", message);
+    }
+
+    @Property
+    void splittingAStretchGivesTheSameEvents(@ForAll @DoubleRange(min = 0, max = 60_000) double km,
+            @ForAll @DoubleRange(min = 0, max = 9000) double sinceKm, @ForAll @DoubleRange(min = 0.01, max = 0.99) double cut) {
+        Meters whole = new Meters(km, 12, 0, 0);
+        TaskClock start = new TaskClock(new Meters(sinceKm, 3, 0, 0));
+        TaskClock.Walk one = start.walk(SERVICE, whole);
+        TaskClock.Walk first = start.walk(SERVICE, whole.times(cut));
+        TaskClock.Walk second = first.after().walk(SERVICE, whole.times(1 - cut));
+        double passed = total(one, whole);
+        assertEquals(passed, total(first, whole.times(cut)) + total(second, whole.times(1 - cut)), 1e-6);
+        int events = first.parts().size() + second.parts().size();
+        assertTrue(Math.abs(one.parts().size() - events) <= (nearBorder(one) || nearBorder(first) ? 1 : 0));
+    }
+
+    /** What passed in a stretch, months. */
+    private static double total(TaskClock.Walk walk, Meters stretch) {
+        double last = walk.parts().isEmpty() ? 0 : walk.parts().get(walk.parts().size() - 1);
+        return walk.parts().isEmpty() ? stretch.months()
+                : last * stretch.months() + walk.after().since().months();
+    }
+
+    /** An event within rounding of the border of a stretch may be counted on either side of it. */
+    private static boolean nearBorder(TaskClock.Walk walk) {
+        return walk.after().since().months() < 1e-6 || Math.abs(walk.after().since().months() - 6) < 1e-6
+                || Math.abs(walk.after().since().km() - 10_000) < 1e-3;
+    }
+
+    @Property
+    void moreDistanceNeverMeansFewerEvents(@ForAll @DoubleRange(min = 0, max = 60_000) double km,
+            @ForAll @DoubleRange(min = 0, max = 30_000) double more) {
+        int events = TaskClock.NEW.walk(SERVICE, new Meters(km, 12, 0, 0)).parts().size();
+        assertTrue(TaskClock.NEW.walk(SERVICE, new Meters(km + more, 12, 0, 0)).parts().size() >= events);
+    }
+}

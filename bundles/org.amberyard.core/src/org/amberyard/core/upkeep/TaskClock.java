@@ -1,0 +1,51 @@
+package org.amberyard.core.upkeep;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How far a bus is on its way to the next time that a task is due.
+ *
+ * @param since what has passed since the task was last done
+ */
+public record TaskClock(Meters since) {
+    /** Two events closer than this part of a stretch would be one counted twice by rounding. */
+    private static final double ROUNDING = 1e-12;
+
+    /** A new bus. */
+    public static final TaskClock NEW = new TaskClock(Meters.ZERO);
+
+    /**
+     * A stretch of driving.
+     *
+     * @param parts parts of the stretch after which the task fell due, rising, from 0 to 1
+     * @param after the clock at the end of the stretch
+     */
+    public record Walk(List<Double> parts, TaskClock after) {
+        public Walk {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** The clock of a bus that has lived evenly, so that the task was done whenever it fell due. */
+    public static TaskClock ofLife(TaskTrigger trigger, Meters life) {
+        double events = trigger.perStretch(life);
+        double sinceShare = events > 0 ? (events - Math.floor(events)) / events : 1;
+        return new TaskClock(life.times(sinceShare));
+    }
+
+    /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */
+    public Walk walk(TaskTrigger trigger, Meters stretch) {
+        List<Double> parts = new ArrayList<>();
+        double done = 0;
+        Meters current = since;
+        double due = trigger.dueAfter(current, stretch);
+        while (done + due <= 1 + ROUNDING) {
+            done = Math.min(1, done + due);
+            parts.add(done);
+            current = Meters.ZERO;
+            due = Math.max(ROUNDING, trigger.dueAfter(current, stretch));
+        }
+        return new Walk(parts, new TaskClock(current.plus(stretch.times(1 - done))));
+    }
+}

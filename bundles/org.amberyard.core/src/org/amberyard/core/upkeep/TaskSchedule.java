@@ -1,0 +1,79 @@
+package org.amberyard.core.upkeep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The tasks of one bus, year by year. Each task keeps its own clock, so that years add up: the events of a stretch are those of
+ * its parts. Within a month the bus is driven evenly; months stand from January to December.
+ */
+public final class TaskSchedule {
+    private final List<MaintenanceTask> tasks;
+    private final List<Optional<WeibullRenewal>> renewals;
+    private final List<TaskClock> clocks = new ArrayList<>();
+    private double odometerKm;
+
+    /**
+     * The schedule of a bus.
+     *
+     * @param plan the tasks that apply to it
+     * @param ageYears its age now
+     * @param odometerKm its odometer now, km
+     * @param year the year to come, from which hours and brakes of its past are drawn in proportion to the distance
+     */
+    public TaskSchedule(TaskPlan plan, double ageYears, double odometerKm, WearYear year) {
+        this.tasks = plan.tasks();
+        this.renewals = plan.renewals();
+        this.odometerKm = odometerKm;
+        double past = year.km() > 0 ? odometerKm / year.km() : 0;
+        for (MaintenanceTask task : tasks) {
+            Meters lived = task.meters(year).times(past);
+            Meters life = new Meters(lived.km(), 12 * Math.max(0, ageYears), lived.hours(), lived.brakeKwh());
+            clocks.add(TaskClock.ofLife(task.trigger(), life));
+        }
+    }
+
+    /** Drives the next year and tells what falls due, task by task and month by month. */
+    public List<TaskEvent> next(WearYear year, double ageYears) {
+        List<TaskEvent> events = new ArrayList<>();
+        for (int i = 0; i < tasks.size(); i++) {
+            addDue(i, year, ageYears, events);
+            MaintenanceTask task = tasks.get(i);
+            renewals.get(i).ifPresent(r -> addFailures(task, r, year, ageYears, events));
+        }
+        odometerKm += year.km();
+        return events;
+    }
+
+    private void addDue(int index, WearYear year, double ageYears, List<TaskEvent> events) {
+        MaintenanceTask task = tasks.get(index);
+        Meters whole = task.meters(year);
+        Map<Integer, Integer> due = new TreeMap<>();
+        for (int month = 0; month < WearYear.MONTHS; month++) {
+            double share = year.monthShares().get(month);
+            Meters part = new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share);
+            TaskClock.Walk walk = clocks.get(index).walk(task.trigger(), part);
+            clocks.set(index, walk.after());
+            if (!walk.parts().isEmpty()) {
+                due.put(month, walk.parts().size());
+            }
+        }
+        due.forEach((month, times) -> events.add(new TaskEvent(task, month, ageYears, times, false)));
+    }
+
+    private void addFailures(MaintenanceTask task, WeibullRenewal renewal, WearYear year, double ageYears,
+            List<TaskEvent> events) {
+        double from = odometerKm;
+        for (int month = 0; month < WearYear.MONTHS; month++) {
+            double to = from + year.km() * year.monthShares().get(month);
+            double times = renewal.expected(from, to);
+            if (times > 0) {
+                events.add(new TaskEvent(task, month, ageYears, times, true));
+            }
+            from = to;
+        }
+    }
+}

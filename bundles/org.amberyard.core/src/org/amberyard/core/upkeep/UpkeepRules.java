@@ -1,0 +1,33 @@
+package org.amberyard.core.upkeep;
+
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.math.Checks;
+
+/**
+ * Upkeep of the fleet by tasks. A type to which no task applies costs by its rate per distance.
+ *
+ * @param tasks tasks of all types; empty where rates alone are used
+ * @param labourRatePerHour labour, base-date money per hour
+ * @param highVoltageHours hours of high-voltage work that one trained person can do in a year, h
+ * @param measuredPerKm measured upkeep of today's buses by bus number, money/km
+ */
+public record UpkeepRules(List<MaintenanceTask> tasks, double labourRatePerHour, double highVoltageHours,
+        Map<String, Double> measuredPerKm) {
+
+    /** Rates alone. */
+    public static final UpkeepRules BY_RATE = new UpkeepRules(List.of(), 0, 1, Map.of());
+
+    /** @throws IllegalArgumentException when the rate is negative or the hours are not above zero */
+    public UpkeepRules {
+        Checks.notNegative("Labour rate", labourRatePerHour);
+        Checks.positive("High-voltage hours per person", highVoltageHours);
+        tasks = List.copyOf(tasks);
+        measuredPerKm = Map.copyOf(measuredPerKm);
+    }
+
+    /** Tasks that apply to a powertrain and body type. */
+    public List<MaintenanceTask> tasks(Powertrain powertrain, String bodyType) {
+        return tasks.stream().filter(t -> t.scope().covers(powertrain, bodyType)).toList();
+    }
+}
