@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -63,7 +64,7 @@ final class EvaluateVerb implements Verb {
         StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         UnitSystem system = StudyUnits.of(study);
         print(result, system, console.out());
-        FindingsText.print(ResultFindings.of(study, result), console.out());
+        FindingsText.print(Stream.concat(findings.stream(), ResultFindings.of(study, result).stream()).toList(), console.out());
         write(study, result, folder);
         console.out().println("Results are in " + folder);
         return ExitCode.DONE;

@@ -106,7 +106,7 @@ class ChargeThroughDayChartTest {
 
     @Test
     void aDayThatEndsBelowTheReserveSaysSo() {
-        Outcome fails = new Outcome(100, 120, -10, -0.1, -16.09344, 5, "afternoon", 2, false);
+        Outcome fails = new Outcome(100, 120, -10, -0.1, -16.09344, "afternoon", 2, false);
         BusDay belowReserve = new BusDay(day.asked(), day.route(), day.type(), 1, day.usableKwh(), day.block(),
                 List.of(new Moment(390, 1, 0.2), new Moment(450, 0.1, 0.2), new Moment(1830, 0.5, 0.2)), fails);
         String text = new ChargeDayText(result, belowReserve, UnitSystem.US).sentences();

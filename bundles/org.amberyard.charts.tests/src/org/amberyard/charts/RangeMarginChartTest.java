@@ -43,7 +43,7 @@ class RangeMarginChartTest {
         assertTrue(((CategoryTextAnnotation) notes.get(2)).getText().trim().startsWith("fails: "));
         String tip = plot.getRenderer().getToolTipGenerator(0, 2).generateToolTip(plot.getDataset(), 0, 2);
         int days = result.outlooks().get(1).get(2).failingWhenAged().orElseThrow().total();
-        String remedy = result.outlooks().get(1).get(2).remedies().get(0).words(result.input());
+        String remedy = result.outlooks().get(1).get(2).cure().orElseThrow().words(result.input());
         assertTrue(tip.contains("Fails with an aged pack on " + days + " days a year; best remedy: " + remedy), tip);
     }
 

@@ -41,8 +41,7 @@ final class RangeWords {
     }
 
     private String remedy(RouteOutlook outlook) {
-        return outlook.remedies().stream().findFirst().map(r -> "; best remedy: " + r.words(study)
-                + (r.cures() ? "" : ", which helps but does not cure it")).orElse("");
+        return outlook.cure().map(r -> "; best remedy: " + r.words(study)).orElse("");
     }
 
     double shown(double km) {

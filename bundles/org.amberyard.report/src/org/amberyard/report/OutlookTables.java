@@ -51,8 +51,8 @@ final class OutlookTables {
                         "Age of the pack at which the route first fails; no figure when it does not in the pack's service.",
                         r -> r.fit().filter(f -> f.firstFailingAge() >= 0).map(f -> OptionalDouble.of(f.firstFailingAge()))
                                 .orElse(OptionalDouble.empty()))
-                .text("best_remedy", "Best remedy", "The first of the remedies; empty where none is needed.",
-                        r -> r.outlook().remedies().stream().findFirst().map(m -> m.words(r.result().input()))
+                .text("best_remedy", "Best remedy", "The first remedy that cures; empty where none is needed.",
+                        r -> r.outlook().cure().map(m -> m.words(r.result().input()))
                                 .orElse(""));
     }
 

@@ -3,12 +3,18 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.core.consumption.Calibration;
+import org.amberyard.core.duty.ElectricSpec;
+import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.RouteCalibration;
+import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleYear;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
@@ -34,8 +40,21 @@ final class CalibrationFindings {
             RouteCalibration calibration = result.duty().calibration(route);
             calibration.electric().filter(Calibration::isSuspicious).ifPresent(c -> findings.add(finding(of, "energy", c)));
             calibration.engine().filter(Calibration::isSuspicious).ifPresent(c -> findings.add(finding(of, "fuel", c)));
+            without(route).ifPresent(types -> findings.add(new Finding(Severity.INFO, of, RoutesPackage.Literals.ROUTE__ENERGY_MODEL,
+                    "Route " + of.getName() + " goes by consumption curves, but " + types
+                            + " have none and go by physics; fit or enter one, or compare with care.")));
         }
         return List.copyOf(findings);
+    }
+
+    /** Electric types of the route's body that have no curve, where the route goes by curves and others have one. */
+    private Optional<String> without(int route) {
+        RouteInput of = result.input().duty().routes().get(route);
+        List<ElectricSpec> fitting = result.input().types().stream().flatMap(t -> t.electric().stream())
+                .filter(e -> e.body().bodyType().equals(of.bodyType())).toList();
+        String names = fitting.stream().filter(e -> e.curve().isEmpty()).map(ElectricSpec::name)
+                .collect(Collectors.joining(", "));
+        return of.energyModel() == EnergyModel.CURVE && !names.isEmpty() ? Optional.of(names) : Optional.empty();
     }
 
     private static Finding finding(Route route, String subject, Calibration calibration) {

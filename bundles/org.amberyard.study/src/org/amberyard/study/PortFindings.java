@@ -3,6 +3,8 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.PortFleet;
@@ -57,19 +59,23 @@ final class PortFindings {
         }
     }
 
+    /** The first year in which the ports exceed the service, and whether and when even spread charging does. */
     private void addService() {
-        for (int year = 0; year < input.years(); year++) {
-            ServiceYear load = plan.service().get(year);
-            if (load.connectedExceeds()) {
-                add(load.spreadExceeds() ? Severity.WARNING : Severity.INFO, year, String.format(Locale.ROOT,
-                        "all ports at full power with the building's peak (%.0f kVA) exceed the service (%.0f kVA), "
-                                + (load.spreadExceeds() ? "and even charging spread evenly over the time that buses stand (%.0f kVA) does"
-                                        : "while charging spread evenly over the time that buses stand (%.0f kVA) stays within it")
-                                + "; the utility and a licensed electrician decide",
-                        load.connectedKva(), load.limitKva(), load.spreadKva()));
-                return;
-            }
-        }
+        IntStream.range(0, input.years()).filter(y -> plan.service().get(y).connectedExceeds()).findFirst()
+                .ifPresent(this::addService);
+    }
+
+    private void addService(int year) {
+        OptionalInt spread = IntStream.range(year, input.years()).filter(y -> plan.service().get(y).spreadExceeds()).findFirst();
+        ServiceYear first = plan.service().get(year);
+        double most = plan.service().stream().mapToDouble(ServiceYear::spreadKva).max().orElseThrow();
+        String spreadText = spread.isPresent()
+                ? "and from " + (input.baseYear() + spread.getAsInt()) + " even charging spread evenly over the time that buses "
+                        + "stand does (up to %.0f kVA)"
+                : "while charging spread evenly over the time that buses stand (up to %.0f kVA) stays within it";
+        add(spread.isPresent() ? Severity.WARNING : Severity.INFO, year, String.format(Locale.ROOT,
+                "all ports at full power with the building's peak (%.0f kVA) exceed the service (%.0f kVA), " + spreadText
+                        + "; the utility and a licensed electrician decide", first.connectedKva(), first.limitKva(), most));
     }
 
     private void add(Severity severity, int year, String text) {

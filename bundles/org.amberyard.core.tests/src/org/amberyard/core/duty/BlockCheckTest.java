@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.depot.ChargeWindow;
@@ -61,11 +64,11 @@ class BlockCheckTest {
                 "a pack that is too cold takes nothing in");
     }
 
-    /** A night brings 64 of the 80 kWh, so each day starts 16 lower: 10, -6; the second day fails. */
+    /** A night brings 64 of the 80 kWh, so the days end at 10, -6 and, after nights from empty, -16. */
     @Test
     void aNightThatDoesNotFillThePackWearsTheWeekDown() {
         BlockCheck.Outcome outcome = overnight(8, 0).of(day(true, 15), PACK, 1);
-        assertEquals(-6, outcome.marginKwh(), 1e-12);
+        assertEquals(64 - 80, outcome.marginKwh(), 1e-12);
         assertEquals(2, outcome.days());
         assertFalse(outcome.refilled());
     }
@@ -109,7 +112,7 @@ class BlockCheckTest {
                 .of(new DayBlock(List.of(night), 15), PACK, 1);
         assertFalse(outcome.refilled());
         assertEquals(3, outcome.days(), "90, 50 + 5, 15 + 5, then short");
-        assertEquals(90 - 40 + 5 - 40 + 5 - 40, outcome.marginKwh(), 1e-9);
+        assertEquals(5 - 40, outcome.marginKwh(), 1e-9, "in the end a night from empty is all there is");
     }
 
     @Test
@@ -125,5 +128,19 @@ class BlockCheckTest {
         DayBlock cold = new DayBlock(day(true, 15).legs(), -12);
         assertFalse(overnight(20, 0).of(cold, PACK, 1).refilled());
         assertEquals(2, overnight(20, 0).of(cold, PACK, 1).days());
+    }
+
+    /** The figure falls evenly as the day gets harder, whether the bus fails on the first day or a later one. */
+    @Property(tries = 200)
+    void aHarderWeekNeverLeavesMore(@ForAll @DoubleRange(min = 5, max = 80) double kwh,
+            @ForAll @DoubleRange(min = 1, max = 20) double batteryKw, @ForAll @DoubleRange(min = 0.1, max = 20) double moreKwh) {
+        BlockCheck check = overnight(batteryKw, 0.15);
+        assertTrue(check.of(dayOf(kwh + moreKwh), PACK, 1).marginShare() <= check.of(dayOf(kwh), PACK, 1).marginShare() + 1e-12);
+    }
+
+    private static DayBlock dayOf(double kwh) {
+        DayBlock.Leg run = new DayBlock.Leg("AM", 420, 480, true, 15,
+                new EnergyUse(20, 1, kwh, 0, EnergyCauses.ZERO, 0, 0, 0, 0), 15, 0);
+        return new DayBlock(List.of(run), 15);
     }
 }

@@ -45,6 +45,7 @@ class RemediesTest {
         Set<List<Remedy.Measure>> measures = remedies.stream().map(Remedy::measures).collect(Collectors.toSet());
         assertTrue(measures.containsAll(Set.of(List.of(Remedy.Measure.PRECONDITION), List.of(Remedy.Measure.MIDDAY_CHARGE),
                 List.of(Remedy.Measure.FUEL_FIRED_HEAT), List.of(Remedy.Measure.KEEP_ENGINE))), measures.toString());
+        assertTrue(remedies.get(remedies.size() - 1).costPerKm().isEmpty(), "range is not the matter of an engine");
         assertEquals(List.of(Remedy.Measure.KEEP_ENGINE), remedies.get(remedies.size() - 1).measures());
         assertEquals(-fit.agedOvernight().marginKm(), remedies.get(remedies.size() - 1).recoveredKm(), 1e-9);
         for (int place = 1; place < remedies.size() - 1; place++) {
@@ -65,7 +66,7 @@ class RemediesTest {
         for (Remedy more : remedies) {
             for (Remedy fewer : remedies) {
                 if (more != fewer && more.measures().containsAll(fewer.measures())) {
-                    assertTrue(more.recoveredKm() > fewer.recoveredKm() + 0.5 || more.cures() && !fewer.cures(),
+                    assertTrue(!fewer.cures() && (more.cures() || more.recoveredKm() > fewer.recoveredKm() + 0.5),
                             more + " does no more than " + fewer);
                 }
             }
@@ -80,6 +81,7 @@ class RemediesTest {
                 .filter(r -> r.measures().equals(List.of(Remedy.Measure.MIDDAY_CHARGE))).findFirst().orElseThrow();
         assertEquals(fit.agedMidday().marginKwh(), midday.after().marginKwh(), 1e-9);
         assertEquals(fit.agedMidday().marginKm() - fit.agedOvernight().marginKm(), midday.recoveredKm(), 1e-9);
+        assertEquals(midday.costPerYear() / midday.recoveredKm(), midday.costPerKm().orElseThrow(), 1e-12);
     }
 
     @Test

@@ -25,17 +25,17 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
      *
      * @param usableKwh energy that can be drawn from the full pack when it is as cold as on these days, kWh
      * @param needKwh net energy of one day's runs, kWh
-     * @param marginKwh energy left above the reserve at the week's tightest moment, kWh; negative when the duty fails, and then
-     *            that of the first day on which it does
+     * @param marginKwh energy left above the reserve at the week's tightest moment, kWh; negative when the duty fails. A bus
+     *            that ran empty starts the next day with what a night gives an empty pack, so the figure falls evenly as days
+     *            get harder
      * @param marginShare that margin over the usable energy of a warm pack
      * @param marginKm that margin as distance at the day's consumption, km
-     * @param fullDayMarginKm the margin of a day that starts with a full pack, as distance, km
      * @param worstRun run at whose end the margin is least
-     * @param days days driven before the duty fails, the failing one included; the whole week when it holds
+     * @param days day of the week on which the duty first fails; the whole week when it holds
      * @param refilled true when every night fills the pack
      */
     public record Outcome(double usableKwh, double needKwh, double marginKwh, double marginShare, double marginKm,
-            double fullDayMarginKm, String worstRun, int days, boolean refilled) {
+            String worstRun, int days, boolean refilled) {
 
         /** Worst first: what fails before what holds, what fails sooner first, then by margin. */
         public static final Comparator<Outcome> WORST_FIRST = Comparator.comparing(Outcome::passes)
@@ -60,23 +60,21 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
     /** A week of a day that is not empty, with a battery of a health. */
     public Outcome of(DayBlock day, BatterySpec battery, double health) {
         BlockWalk walk = new BlockWalk(this, day, battery, health);
-        walk.day();
-        double fullDayShare = walk.marginShare();
-        walk.night(day.nextMorningMin());
-        boolean refilled = walk.chargeShare() >= 1;
-        int days = 1;
-        // After a night that fills the pack the rest of the week is like the first day.
-        while (!refilled && days < DAYS_IN_A_ROW && walk.marginShare() >= 0) {
+        boolean refilled = true;
+        int failingDay = 0;
+        // After a night that fills the pack the next day is like the first.
+        for (int days = 1; days == 1 || !refilled && days <= DAYS_IN_A_ROW; days++) {
             walk.day();
+            failingDay = failingDay == 0 && walk.marginShare() < 0 ? days : failingDay;
             walk.night(day.nextMorningMin());
-            days++;
+            refilled = days == 1 && walk.chargeShare() >= 1;
         }
         double usable = walk.usableKwh();
         double need = day.batteryKwh();
-        double kmPerShare = need > 0 ? usable * day.km() / need : 0;
-        return new Outcome(usable * (1 - battery.lockedShare(day.coldestPackC())), need, walk.marginShare() * usable,
-                walk.marginShare(), walk.marginShare() * kmPerShare, fullDayShare * kmPerShare, walk.worstRun(),
-                walk.marginShare() >= 0 ? DAYS_IN_A_ROW : days, refilled);
+        double margin = walk.marginShare() * usable;
+        return new Outcome(usable * (1 - battery.lockedShare(day.coldestPackC())), need, margin, walk.marginShare(),
+                need > 0 ? margin * day.km() / need : 0, walk.worstRun(), failingDay > 0 ? failingDay : DAYS_IN_A_ROW,
+                refilled);
     }
 
     /** State of charge through one day that starts with a full pack, and the night after it. */

@@ -20,7 +20,7 @@ import org.amberyard.core.duty.YardHabit;
  *
  * <p>Remedies that cure come before those that only help; within each, what saves money comes first, then the least yearly
  * cost per distance recovered on the worst day. Keeping an engine bus always works and always comes last. Measures together are
- * left out where fewer of them do as much.
+ * left out where fewer of them cure or do as much.
  */
 public final class Remedies {
     private static final double NEGLIGIBLE_KM = 0.5;
@@ -126,7 +126,7 @@ public final class Remedies {
     private boolean fewerDoAsMuch(Set<Remedy.Measure> joined, BlockCheck.Outcome after) {
         double recoveredKm = recoveredKm(after);
         return found.stream().filter(r -> joined.containsAll(r.measures()))
-                .anyMatch(r -> r.recoveredKm() > recoveredKm - NEGLIGIBLE_KM && (r.cures() || !after.passes()));
+                .anyMatch(r -> r.cures() || !after.passes() && r.recoveredKm() > recoveredKm - NEGLIGIBLE_KM);
     }
 
     private void addLargerPacks() {
@@ -191,9 +191,7 @@ public final class Remedies {
         }
     }
 
-    /** Distance gained on a day that starts full; a cure gains at least what was missing. */
     private double recoveredKm(BlockCheck.Outcome after) {
-        double gained = after.fullDayMarginKm() - before.fullDayMarginKm();
-        return after.passes() ? Math.max(gained, -before.marginKm()) : gained;
+        return after.marginKm() - before.marginKm();
     }
 }

@@ -65,8 +65,11 @@ public record Remedy(List<Measure> measures, int type, OptionalInt swapRoute, Bl
         };
     }
 
-    /** Yearly cost per distance recovered on the worst day, money per km; empty when nothing is recovered. */
+    /**
+     * Yearly cost per distance recovered on the worst day, money per km; empty when nothing is recovered, and for an engine,
+     * whose range is not the matter.
+     */
     public OptionalDouble costPerKm() {
-        return recoveredKm > 0 ? OptionalDouble.of(costPerYear / recoveredKm) : OptionalDouble.empty();
+        return recoveredKm > 0 && !measures.contains(Measure.KEEP_ENGINE) ? OptionalDouble.of(costPerYear / recoveredKm) : OptionalDouble.empty();
     }
 }

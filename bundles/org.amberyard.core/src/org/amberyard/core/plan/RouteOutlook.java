@@ -17,4 +17,9 @@ public record RouteOutlook(RouteAnswer answer, Optional<FailingDays> failingWhen
     public RouteOutlook {
         remedies = List.copyOf(remedies);
     }
+
+    /** The first remedy that cures; keeping an engine bus where no other does. */
+    public Optional<Remedy> cure() {
+        return remedies.stream().filter(Remedy::cures).findFirst();
+    }
 }
