@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
+    private static final String PLAN_OF_SHEET = "Like for like";
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -48,6 +49,23 @@ class CommandLineTest {
     private int run(CommandLine commandLine, String... args) {
         return commandLine.run(List.of(args), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aTaskSheetIsWrittenWithItsCautions() throws Exception {
+        assertEquals(0, run("task-sheet", STUDY, PLAN_OF_SHEET, "B01", "2026", "--out", "sheet.html"), err());
+        String sheet = Files.readString(folder.resolve("sheet.html"));
+        assertTrue(sheet.contains("<title>Bus B01, 2026: tasks of the shop</title>"));
+        assertTrue(sheet.contains("Never open the battery pack."));
+    }
+
+    @Test
+    void aTaskSheetNamesThePlansTheBusesAndTheYears() {
+        assertEquals(2, run("task-sheet", STUDY, "No plan", "B01", "2026", "--out", "sheet.html"));
+        assertTrue(err().contains("PLAN is “No plan”; it must be one of " + PLAN_OF_SHEET), err());
+        assertEquals(2, run("task-sheet", STUDY, PLAN_OF_SHEET, "B99", "2026", "--out", "sheet.html"));
+        assertTrue(err().contains("BUS is “B99” and YEAR is “2026”, but no such bus is in the fleet then. Years go from 2026 "
+                + "to 2040; buses of the plan: B01, "), err());
     }
 
     private String out() {
@@ -99,8 +117,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace, fit-curve. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, fit-curve. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace, fit-curve, task-sheet. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, fit-curve, task-sheet. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

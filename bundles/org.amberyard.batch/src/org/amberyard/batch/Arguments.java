@@ -73,26 +73,33 @@ final class Arguments {
 
     /** The paths of a folder to read and a study to write. */
     FolderAndStudy folderAndStudy(Path folder) throws WrongUse {
-        checkTwo("a folder and a study");
+        operands(2, "a folder and a study");
         return new FolderAndStudy(path("FOLDER", operands.get(0), folder), path("STUDY", operands.get(1), folder));
     }
 
     /** The paths of a study to change and a file to read. */
     StudyAndFile studyAndFile(Path folder) throws WrongUse {
-        checkTwo("a study and a file");
+        operands(2, "a study and a file");
         return new StudyAndFile(path("STUDY", operands.get(0), folder), path("FILE", operands.get(1), folder));
     }
 
     /** The path of a study, and the name of something in it. */
     StudyAndName studyAndName(Path folder) throws WrongUse {
-        checkTwo("a study and a name");
+        operands(2, "a study and a name");
         return new StudyAndName(path("STUDY", operands.get(0), folder), operands.get(1));
     }
 
-    private void checkTwo(String what) throws WrongUse {
-        if (operands.size() != 2) {
+    /** What stands before the options, when there is just so much of it. */
+    List<String> operands(int count, String what) throws WrongUse {
+        if (operands.size() != count) {
             throw new WrongUse("“" + verb.name() + "” takes " + what + " but got " + given() + ": " + verb.usage() + ".");
         }
+        return List.copyOf(operands);
+    }
+
+    /** The path of a study that stands among other words. */
+    Path studyOf(String word, Path folder) throws WrongUse {
+        return path("STUDY", word, folder);
     }
 
     /** A folder and a study. */

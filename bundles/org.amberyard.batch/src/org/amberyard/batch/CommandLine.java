@@ -17,7 +17,8 @@ public final class CommandLine {
 
     /** With the verbs of the program. */
     public CommandLine() {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(), new FitCurveVerb()));
+        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(), new FitCurveVerb(),
+                new TaskSheetVerb()));
     }
 
     CommandLine(List<Verb> verbs) {

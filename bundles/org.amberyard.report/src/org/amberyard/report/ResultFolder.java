@@ -16,8 +16,11 @@ import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.FirstElectricRoute;
+import org.amberyard.charts.FirstPlan;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.ShopHoursChart;
+import org.amberyard.charts.UpkeepCauseChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 
@@ -67,6 +70,9 @@ public final class ResultFolder {
         charts.add(CumulativeCostChart.of(result, system, theme));
         charts.add(RangeMarginChart.of(result, system, theme));
         charts.add(RangeHeatMap.of(result, system, theme));
+        int plan = FirstPlan.of(result);
+        charts.add(UpkeepCauseChart.of(result, plan, system, theme));
+        charts.add(ShopHoursChart.of(result, plan, system, theme));
         FirstElectricRoute.of(result).ifPresent(first -> addRoute(charts, result, first, system));
         return charts;
     }

@@ -24,6 +24,7 @@ public final class ResultTables {
                 FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
-                YardTables.serviceByYear(), YardTables.emissionsByYear());
+                UpkeepTables.upkeepByCause(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
+                UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear());
     }
 }

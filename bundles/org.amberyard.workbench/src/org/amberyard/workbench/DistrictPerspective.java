@@ -18,6 +18,8 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String DAY = "org.amberyard.workbench.chargeThroughDay";
     private static final String CAUSES = "org.amberyard.workbench.energyByCause";
     private static final String TEMPERATURE = "org.amberyard.workbench.consumptionByTemperature";
+    private static final String UPKEEP = "org.amberyard.workbench.upkeepByCause";
+    private static final String SHOP = "org.amberyard.workbench.shopHours";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -31,6 +33,8 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addView(ANNUAL);
         money.addView(CUMULATIVE);
         money.addView(RESULTS);
+        money.addPlaceholder(UPKEEP);
+        money.addPlaceholder(SHOP);
         IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
         range.addView(RANGE);
         range.addView(MONTHS);

@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.List;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.upkeep.ShopCalendar;
 
 /**
  * All results of one plan.
@@ -25,6 +26,12 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
         air = List.copyOf(air);
         demand = List.copyOf(demand);
         service = List.copyOf(service);
+    }
+
+    /** Work of the shop on the whole fleet in a year. */
+    public ShopCalendar shop(int year) {
+        return new ShopCalendar(upkeep.stream().filter(u -> u.record().year() == year)
+                .flatMap(u -> u.calendar().events().stream()).toList());
     }
 
     /** Name of the plan. */

@@ -11,7 +11,9 @@ import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.charts.Subject;
+import org.amberyard.charts.UpkeepCauseChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.workbench.session.Choices.Kind;
@@ -32,6 +34,10 @@ enum ChartKind {
     /** Energy by cause. */
     CAUSES((r, p, u, t) -> EnergyWaterfallChart.of(r, p.place(Kind.ROUTE), p.place(Kind.TYPE), u, t), Subject.Kind.ROUTE,
             Kind.ROUTE, Kind.TYPE),
+    /** Upkeep by cause. */
+    UPKEEP((r, p, u, t) -> UpkeepCauseChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** Hours of the shop. */
+    SHOP((r, p, u, t) -> ShopHoursChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Consumption by temperature. */
     TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE);
 

@@ -1,0 +1,115 @@
+package org.amberyard.charts;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.upkeep.Skill;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPositions;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** Labour of the shop by year and skill in a plan. */
+public final class ShopHoursChart {
+    private static final String NAME = "shop_hours";
+    private static final String TITLE = "Shop hours by year";
+    private static final int HEIGHT = 400;
+
+    private final StudyResult result;
+    private final PlanResult plan;
+    private final ChartTheme theme;
+
+    private ShopHoursChart(StudyResult result, PlanResult plan, ChartTheme theme) {
+        this.result = result;
+        this.plan = plan;
+        this.theme = theme;
+    }
+
+    /** The chart of a plan by its place; it says so where no task applies. Hours have no unit system. */
+    public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
+        ShopHoursChart build = new ShopHoursChart(result, result.plans().get(plan), theme);
+        String words = build.words();
+        JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart() : ChartFrame.without(TITLE, words, theme);
+        return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
+    }
+
+    private JFreeChart chart() {
+        StackedBarRenderer bars = new StackedBarRenderer();
+        bars.setBarPainter(new StandardBarPainter());
+        bars.setShadowVisible(false);
+        LegendItemCollection legend = new LegendItemCollection();
+        for (Skill skill : Skill.values()) {
+            bars.setSeriesPaint(skill.ordinal(), theme.plan(skill.ordinal()));
+            legend.add(ChartFrame.swatch(skill.word(), theme.plan(skill.ordinal())));
+        }
+        bars.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
+                + Math.round(data.getValue(row, column).doubleValue()) + " h");
+        CategoryAxis years = new CategoryAxis();
+        ChartFrame.style(years, theme);
+        years.setCategoryLabelPositions(CategoryLabelPositions.STANDARD);
+        CategoryPlot plot = new CategoryPlot(dataset(), years,
+                ChartFrame.valueAxis("Labour per year (h)", Figures.pattern("#,##0"), theme), bars);
+        ChartFrame.style(plot, theme);
+        plot.setFixedLegendItems(legend);
+        return ChartFrame.around(plot, TITLE, plan.name(), theme);
+    }
+
+    private DefaultCategoryDataset dataset() {
+        DefaultCategoryDataset dataset = new DefaultCategoryDataset();
+        for (Skill skill : Skill.values()) {
+            for (int year = 0; year < result.input().years(); year++) {
+                Integer calendar = result.input().baseYear() + year;
+                dataset.addValue(hours(year, skill), skill.word(), calendar);
+            }
+        }
+        return dataset;
+    }
+
+    private double hours(int year, Skill skill) {
+        return plan.shop(year).labourHours().getOrDefault(skill, 0.0);
+    }
+
+    private double total(int from, int to) {
+        double sum = 0;
+        for (int year = from; year < to; year++) {
+            for (Skill skill : Skill.values()) {
+                sum += hours(year, skill);
+            }
+        }
+        return sum;
+    }
+
+    private String words() {
+        int years = result.input().years();
+        if (total(0, years) == 0) {
+            return "No task of the shop applies to a bus of " + plan.name() + "; tasks are entered on the page Upkeep.";
+        }
+        double highVoltageHours = result.input().rules().upkeep().highVoltageHours();
+        return plan.name() + ": " + Math.round(total(0, 1)) + " h of shop labour in " + result.input().baseYear() + ", "
+                + Math.round(total(years - 1, years)) + " h in " + (result.input().baseYear() + years - 1) + "; of these "
+                + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h on high voltage, for "
+                + plan.shop(years - 1).highVoltagePeople(highVoltageHours) + " people trained for it.";
+    }
+
+    private ChartData data() {
+        List<String> columns = new ArrayList<>(List.of("Year"));
+        for (Skill skill : Skill.values()) {
+            columns.add(skill.word() + " (h)");
+        }
+        List<List<Object>> rows = new ArrayList<>();
+        for (int year = 0; year < result.input().years(); year++) {
+            List<Object> row = new ArrayList<>(List.of(result.input().baseYear() + year));
+            for (Skill skill : Skill.values()) {
+                row.add(hours(year, skill));
+            }
+            rows.add(row);
+        }
+        return new ChartData(columns, rows);
+    }
+}

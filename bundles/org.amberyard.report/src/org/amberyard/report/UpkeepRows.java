@@ -1,0 +1,79 @@
+package org.amberyard.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.UpkeepYear;
+import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.Skill;
+import org.amberyard.core.upkeep.UpkeepCause;
+import org.amberyard.core.upkeep.WearYear;
+import org.amberyard.report.ResultRows.OfYear;
+
+/** What the rows of the tables of upkeep are made from. */
+final class UpkeepRows {
+    private UpkeepRows() {
+    }
+
+    /** Upkeep of a bus in a year of a plan. */
+    record OfBus(StudyResult result, PlanResult plan, UpkeepYear upkeep) {
+        double hours(Skill skill) {
+            return upkeep.calendar().labourHours().getOrDefault(skill, 0.0);
+        }
+
+        double hours() {
+            return upkeep.calendar().labourHours().values().stream().mapToDouble(Double::doubleValue).sum();
+        }
+
+        static List<OfBus> all(StudyResult result) {
+            List<OfBus> rows = new ArrayList<>();
+            result.plans().forEach(p -> p.upkeep().forEach(u -> rows.add(new OfBus(result, p, u))));
+            return rows;
+        }
+    }
+
+    /** A month of the shop in a year of a plan. */
+    record OfMonth(OfYear at, int month, Map<Skill, Double> labourHours) {
+        double hours(Skill skill) {
+            return labourHours.getOrDefault(skill, 0.0);
+        }
+
+        static List<OfMonth> all(StudyResult result) {
+            List<OfMonth> rows = new ArrayList<>();
+            for (OfYear at : OfYear.all(result)) {
+                ShopCalendar shop = at.plan().shop(at.year());
+                for (int month = 0; month < WearYear.MONTHS; month++) {
+                    rows.add(new OfMonth(at, month, shop.labourHours(month)));
+                }
+            }
+            return rows;
+        }
+    }
+
+    /** A cause of upkeep, of the electric or of the engine buses of a plan over the whole study. */
+    record OfCause(StudyResult result, PlanResult plan, boolean electric, UpkeepCause cause, double cost, double km) {
+        static List<OfCause> all(StudyResult result) {
+            List<OfCause> rows = new ArrayList<>();
+            for (PlanResult plan : result.plans()) {
+                for (boolean electric : new boolean[] {false, true}) {
+                    add(result, plan, electric, rows);
+                }
+            }
+            return rows;
+        }
+
+        private static void add(StudyResult result, PlanResult plan, boolean electric, List<OfCause> rows) {
+            List<UpkeepYear> years = plan.upkeep().stream().filter(u -> result.input().types()
+                    .get(u.record().vehicle().type()).electric().isPresent() == electric).toList();
+            double km = years.stream().mapToDouble(u -> u.record().use().km()).sum();
+            for (UpkeepCause cause : UpkeepCause.values()) {
+                double cost = years.stream().mapToDouble(u -> u.costs().getOrDefault(cause, 0.0)).sum();
+                if (cost > 0) {
+                    rows.add(new OfCause(result, plan, electric, cause, cost, km));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package org.amberyard.report;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.Skill;
+import org.amberyard.report.ResultRows.OfYear;
+import org.amberyard.report.UpkeepRows.OfBus;
+import org.amberyard.report.UpkeepRows.OfCause;
+import org.amberyard.report.UpkeepRows.OfMonth;
+
+/** Tables of what wears, what it costs and who works on it. */
+final class UpkeepTables {
+    private UpkeepTables() {
+    }
+
+    static TableDefinition<OfBus> shopCalendar() {
+        return new TableDefinition<>("shop_calendar", "Tasks of the shop by bus and year", OfBus::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year.", r -> r.result().input().baseYear() + r.upkeep().record().year())
+                .text("place", "Place", "Place in the fleet by its bus number.",
+                        r -> r.result().input().buses().get(r.upkeep().record().place()).name())
+                .text("unit", "Bus", "The bus.", r -> r.upkeep().record().vehicle().unit())
+                .count("tasks", "Tasks due", "Tasks that fall due in the year, each as often as it does.",
+                        r -> r.upkeep().calendar().due().stream().mapToInt(e -> (int) e.times()).sum())
+                .number("labour", "Labour", Unit.HOUR, "Labour of tasks due and of failures to be expected.", OfBus::hours)
+                .number("high_voltage_labour", "High-voltage labour", Unit.HOUR,
+                        "The part of it that is for people trained for high voltage.", r -> r.hours(Skill.HIGH_VOLTAGE))
+                .number("failure_labour", "Failure labour", Unit.HOUR, "The part of it that failures ask for.",
+                        r -> r.upkeep().calendar().failureHours())
+                .money("cost", "Upkeep", "Parts and labour at base-date prices, calibration included.",
+                        r -> r.upkeep().cost())
+                .number("calibration", "Calibration", Unit.SHARE,
+                        "Measured over modelled upkeep, by which the cost is multiplied; 100 % where nothing was measured.",
+                        r -> r.upkeep().factor());
+    }
+
+    static TableDefinition<OfYear> shopByYear() {
+        return new TableDefinition<>("shop_by_year", "Shop by year", OfYear::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .year("year", "Year", "Year.", OfYear::calendarYear)
+                .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> hours(r, Skill.DRIVER))
+                .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
+                        r -> hours(r, Skill.TECHNICIAN))
+                .number("senior_labour", "Senior technicians", Unit.HOUR, "Labour of senior technicians.",
+                        r -> hours(r, Skill.SENIOR))
+                .number("high_voltage_labour", "High-voltage technicians", Unit.HOUR,
+                        "Labour of technicians trained for high voltage.", r -> hours(r, Skill.HIGH_VOLTAGE))
+                .count("high_voltage_people", "People trained for high voltage",
+                        "People that the high-voltage labour needs: two at least, since nobody works on high voltage alone; "
+                                + "none without such labour.",
+                        r -> shop(r).highVoltagePeople(r.result().input().rules().upkeep().highVoltageHours()));
+    }
+
+    private static ShopCalendar shop(OfYear row) {
+        return row.plan().shop(row.year());
+    }
+
+    private static double hours(OfYear row, Skill skill) {
+        return shop(row).labourHours().getOrDefault(skill, 0.0);
+    }
+
+    static TableDefinition<OfMonth> shopByMonth() {
+        return new TableDefinition<>("shop_by_month", "Shop by month", OfMonth::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .text("month", "Month", "Month.", r -> monthName(r.month()))
+                .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> r.hours(Skill.DRIVER))
+                .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
+                        r -> r.hours(Skill.TECHNICIAN))
+                .number("senior_labour", "Senior technicians", Unit.HOUR, "Labour of senior technicians.",
+                        r -> r.hours(Skill.SENIOR))
+                .number("high_voltage_labour", "High-voltage technicians", Unit.HOUR,
+                        "Labour of technicians trained for high voltage.", r -> r.hours(Skill.HIGH_VOLTAGE));
+    }
+
+    static String monthName(int month) {
+        return Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    static TableDefinition<OfCause> upkeepByCause() {
+        return new TableDefinition<>("upkeep_by_cause", "Upkeep by cause", OfCause::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .text("powertrain", "Buses", "Electric or engine buses.", r -> r.electric() ? "electric" : "engine")
+                .text("cause", "Cause", "System of the bus; not split for types that cost by a rate.", r -> r.cause().word())
+                .money("cost", "Cost", "Cost over the years of the study at base-date prices.", OfCause::cost)
+                .optional("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
+                        "Cost over the distance of these buses; no figure without driving.",
+                        r -> r.km() > 0 ? OptionalDouble.of(r.cost() / r.km()) : OptionalDouble.empty());
+    }
+}
