@@ -17,6 +17,7 @@ import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.FirstPlan;
+import org.amberyard.charts.PackCapacityChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.charts.ShopHoursChart;
@@ -80,6 +81,7 @@ public final class ResultFolder {
     private static void addRoute(List<Chart> charts, StudyResult result, FirstElectricRoute first, UnitSystem system) {
         ChartTheme theme = ChartTheme.light();
         charts.add(ConsumptionTemperatureChart.of(result, first.route(), system, theme));
+        charts.add(PackCapacityChart.of(result, first.plan(), theme));
         charts.add(EnergyWaterfallChart.of(result, first.route(), first.type(), system, theme));
         first.day().ifPresent(day -> charts.add(ChargeThroughDayChart.of(result, first.plan(), day, system, theme)));
     }

@@ -21,7 +21,8 @@ public final class ResultTables {
 
     static List<TableDefinition<?>> definitions() {
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
-                FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RouteTables.routeFit(), RouteTables.routeEnergy(),
+                FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RotationTable.rotation(),
+                RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
                 UpkeepTables.upkeepByCause(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),

@@ -13,6 +13,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String OUTLINE = "org.amberyard.workbench.outline";
     private static final String ANNUAL = "org.amberyard.workbench.annualCost";
     private static final String CUMULATIVE = "org.amberyard.workbench.cumulativeCost";
+    private static final String CAPACITY = "org.amberyard.workbench.packCapacity";
     private static final String RANGE = "org.amberyard.workbench.rangeMargin";
     private static final String MONTHS = "org.amberyard.workbench.rangeByMonth";
     private static final String DAY = "org.amberyard.workbench.chargeThroughDay";
@@ -32,6 +33,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         IFolderLayout money = layout.createFolder("money", IPageLayout.BOTTOM, 0.555f, editors);
         money.addView(ANNUAL);
         money.addView(CUMULATIVE);
+        money.addView(CAPACITY);
         money.addView(RESULTS);
         money.addPlaceholder(UPKEEP);
         money.addPlaceholder(SHOP);

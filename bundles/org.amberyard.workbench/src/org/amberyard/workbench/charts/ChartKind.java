@@ -9,6 +9,7 @@ import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.EnergyWaterfallChart;
+import org.amberyard.charts.PackCapacityChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.charts.ShopHoursChart;
@@ -39,7 +40,9 @@ enum ChartKind {
     /** Hours of the shop. */
     SHOP((r, p, u, t) -> ShopHoursChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Consumption by temperature. */
-    TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE);
+    TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE),
+    /** Capacity of packs over the years. */
+    CAPACITY((r, p, u, t) -> PackCapacityChart.of(r, p.place(Kind.PLAN), t), Subject.Kind.PLAN, Kind.PLAN);
 
     /** Makes a chart of what is picked. */
     @FunctionalInterface
