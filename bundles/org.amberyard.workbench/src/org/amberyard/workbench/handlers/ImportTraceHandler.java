@@ -74,7 +74,8 @@ public final class ImportTraceHandler extends AbstractHandler {
 
     private static void offer(TraceImport imported, Shell shell, StudyEditor editor) {
         TraceAddition addition = new TraceAddition(editor.session(), imported);
-        if (MessageDialog.openConfirm(shell, NLS.bind(Messages.Trace_offer, imported.trace().getName()), addition.words())) {
+        if (MessageDialog.openConfirm(shell, NLS.bind(Messages.Trace_offer, imported.trace().getName()),
+                addition.words() + "\n\n" + Messages.Trace_next)) {
             editor.reveal(addition.add(), null);
         }
     }

@@ -32,6 +32,7 @@ final class Messages extends NLS {
     public static String Trace_failed;
     public static String Trace_fileKind;
     public static String Trace_more;
+    public static String Trace_next;
     public static String Trace_offer;
     public static String Trace_reading;
     public static String Trace_title;
