@@ -138,6 +138,13 @@ class BlockCheckTest {
         assertTrue(check.of(dayOf(kwh + moreKwh), PACK, 1).marginShare() <= check.of(dayOf(kwh), PACK, 1).marginShare() + 1e-12);
     }
 
+    @Property(tries = 200)
+    void anOlderPackNeverLeavesMore(@ForAll @DoubleRange(min = 5, max = 120) double kwh,
+            @ForAll @DoubleRange(min = 1, max = 20) double batteryKw, @ForAll @DoubleRange(min = 0.5, max = 1) double health) {
+        BlockCheck check = overnight(batteryKw, 0.15);
+        assertTrue(check.of(dayOf(kwh), PACK, health).marginKwh() <= check.of(dayOf(kwh), PACK, 1).marginKwh() + 1e-9);
+    }
+
     private static DayBlock dayOf(double kwh) {
         DayBlock.Leg run = new DayBlock.Leg("AM", 420, 480, true, 15,
                 new EnergyUse(20, 1, kwh, 0, EnergyCauses.ZERO, 0, 0, 0, 0), 15, 0);

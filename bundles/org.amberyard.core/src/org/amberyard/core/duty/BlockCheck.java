@@ -26,8 +26,8 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
      * @param usableKwh energy that can be drawn from the full pack when it is as cold as on these days, kWh
      * @param needKwh net energy of one day's runs, kWh
      * @param marginKwh energy left above the reserve at the week's tightest moment, kWh; negative when the duty fails. A bus
-     *            that ran empty starts the next day with what a night gives an empty pack, so the figure falls evenly as days
-     *            get harder
+     *            that went below its reserve starts the next night at the reserve, so the figure falls evenly as days get harder
+     *            and packs get older
      * @param marginShare that margin over the usable energy of a warm pack
      * @param marginKm that margin as distance at the day's consumption, km
      * @param worstRun run at whose end the margin is least

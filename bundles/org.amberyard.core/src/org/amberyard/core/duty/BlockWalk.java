@@ -70,7 +70,7 @@ final class BlockWalk {
     void night(double nextMin) {
         DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
         double hours = check.window().hoursWithin(last.arrivalMin(), nextMin);
-        chargeShare = taper.endShare(Math.max(0, chargeShare), check.batteryKw(), day.nightPackC(), hours);
+        chargeShare = taper.endShare(Math.max(floorShare(last), chargeShare), check.batteryKw(), day.nightPackC(), hours);
         note(nextMin, last);
     }
 
