@@ -57,7 +57,7 @@ public final class PackCapacityChart {
         plot.setRenderer(1, markRenderer());
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setFixedLegendItems(legend());
-        return ChartFrame.around(plot, TITLE, "Plan “" + capacities.plan() + "”; a line for each electric bus"
+        return ChartFrame.around(plot, TITLE, "Plan “" + capacities.plan() + "”; present capacity over nominal, a line for each electric bus"
                 + (capacities.ends().isEmpty() ? "; no pack comes to its end before the last year" : ""), theme);
     }
 
@@ -84,7 +84,7 @@ public final class PackCapacityChart {
     }
 
     private NumberAxis capacityAxis() {
-        NumberAxis axis = ChartFrame.valueAxis("Capacity over nominal (%)", Figures.pattern("0"), theme);
+        NumberAxis axis = ChartFrame.valueAxis("Capacity (%)", Figures.pattern("0"), theme);
         axis.setAutoRangeIncludesZero(false);
         axis.setUpperMargin(0.05);
         return axis;
