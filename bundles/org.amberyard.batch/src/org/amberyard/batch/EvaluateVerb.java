@@ -5,22 +5,18 @@ import java.io.PrintStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.validation.Finding;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.ResultFindings;
-import org.amberyard.study.StudyCompiler;
-import org.amberyard.study.StudyEvaluator;
-import org.amberyard.study.StudyFindings;
 import org.amberyard.study.StudyUnits;
 
 /** Evaluates a study, prints the answer and writes all results into a folder. */
@@ -54,17 +50,15 @@ final class EvaluateVerb implements Verb {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new WrongUse(OUT + " is " + folder + ", which is a file; give a folder, new or existing.");
         }
-        Study study = StudyArgument.load(file);
-        List<Finding> findings = StudyFindings.of(study);
-        if (!StudyFindings.canEvaluate(findings)) {
-            console.err().println("“" + study.getName() + "” cannot be evaluated.");
-            FindingsText.print(findings, console.err());
+        Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(file, console);
+        if (evaluated.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
-        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
-        UnitSystem system = StudyUnits.of(study);
-        print(result, system, console.out());
-        FindingsText.print(Stream.concat(findings.stream(), ResultFindings.of(study, result).stream()).toList(), console.out());
+        Study study = evaluated.get().study();
+        StudyResult result = evaluated.get().result();
+        print(result, StudyUnits.of(study), console.out());
+        FindingsText.print(Stream.concat(evaluated.get().findings().stream(), ResultFindings.of(study, result).stream())
+                .toList(), console.out());
         write(study, result, folder);
         console.out().println("Results are in " + folder);
         return ExitCode.DONE;

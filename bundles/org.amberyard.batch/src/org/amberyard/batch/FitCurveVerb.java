@@ -1,15 +1,12 @@
 package org.amberyard.batch;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.core.consumption.FitSettings;
-import org.amberyard.model.io.StudyFile;
-import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehiclesPackage;
@@ -64,7 +61,7 @@ final class FitCurveVerb implements Verb {
         }
         if (arguments.has(WRITE)) {
             CurveWriter.write(fitting);
-            save(study, named.study());
+            StudyArgument.save(study, named.study());
             console.out().println("The curve is in " + named.study());
         }
         return ExitCode.DONE;
@@ -96,14 +93,6 @@ final class FitCurveVerb implements Verb {
         if (fitting.fit().isPresent()) {
             out.println();
             out.print(TextTable.of(ResidualTable.of(fitting)));
-        }
-    }
-
-    private static void save(Study study, Path file) throws WrongUse {
-        try {
-            StudyFile.save(study, file);
-        } catch (StudyFileException e) {
-            throw new WrongUse("STUDY is " + file + ". " + e.getMessage());
         }
     }
 }

@@ -12,12 +12,7 @@ import java.util.stream.Collectors;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.UpkeepYear;
-import org.amberyard.model.study.Study;
-import org.amberyard.model.validation.Finding;
 import org.amberyard.report.TaskSheet;
-import org.amberyard.study.StudyCompiler;
-import org.amberyard.study.StudyEvaluator;
-import org.amberyard.study.StudyFindings;
 
 /** Writes the tasks of one bus in one year of a plan as a page to print. */
 final class TaskSheetVerb implements Verb {
@@ -48,14 +43,11 @@ final class TaskSheetVerb implements Verb {
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
         List<String> operands = arguments.operands(OPERANDS, "a study, a plan, a bus and a year");
         Path file = arguments.path(OUT, console.folder());
-        Study study = StudyArgument.load(arguments.studyOf(operands.get(0), console.folder()));
-        List<Finding> findings = StudyFindings.of(study);
-        if (!StudyFindings.canEvaluate(findings)) {
-            console.err().println("“" + study.getName() + "” cannot be evaluated.");
-            FindingsText.print(findings, console.err());
+        Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(arguments.studyOf(operands.get(0), console.folder()), console);
+        if (evaluated.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
-        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        StudyResult result = evaluated.get().result();
         UpkeepYear year = year(result, operands);
         write(file, TaskSheet.html(result.input(), year));
         console.out().println("The tasks are in " + file);
