@@ -1,11 +1,9 @@
 package org.amberyard.charts;
 
 import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
 
 /** Writes minutes after midnight as a clock: {@code 6:05}; beyond a day the clock starts again. */
-final class ClockTickFormat extends NumberFormat {
+final class ClockTickFormat extends AxisFormat {
     private static final long serialVersionUID = 1L;
     private static final int DAY_MIN = 1440;
 
@@ -18,15 +16,5 @@ final class ClockTickFormat extends NumberFormat {
     @Override
     public StringBuffer format(double number, StringBuffer to, FieldPosition position) {
         return to.append(clock(number));
-    }
-
-    @Override
-    public StringBuffer format(long number, StringBuffer to, FieldPosition position) {
-        return format((double) number, to, position);
-    }
-
-    @Override
-    public Number parse(String source, ParsePosition position) {
-        throw new UnsupportedOperationException("Labels of an axis are not read back");
     }
 }

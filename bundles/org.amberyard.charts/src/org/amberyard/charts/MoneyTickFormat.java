@@ -3,12 +3,10 @@ package org.amberyard.charts;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
 import java.util.Locale;
 
 /** Writes amounts on a money axis in thousands (k) or millions (M), one and the same along the axis. */
-final class MoneyTickFormat extends NumberFormat {
+final class MoneyTickFormat extends AxisFormat {
     private static final long serialVersionUID = 1L;
     private static final double THOUSANDS_FROM = 5e3;
     private static final double MILLIONS_FROM = 1e6;
@@ -35,15 +33,5 @@ final class MoneyTickFormat extends NumberFormat {
         String text = digits.format(Math.abs(number) / divisor);
         boolean zero = "0".equals(text);
         return to.append(number < 0 && !zero ? "−" : "").append(text).append(zero ? "" : suffix);
-    }
-
-    @Override
-    public StringBuffer format(long number, StringBuffer to, FieldPosition position) {
-        return format((double) number, to, position);
-    }
-
-    @Override
-    public Number parse(String source, ParsePosition position) {
-        throw new UnsupportedOperationException("Labels of an axis are not read back");
     }
 }

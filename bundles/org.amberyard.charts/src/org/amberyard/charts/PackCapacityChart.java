@@ -57,7 +57,8 @@ public final class PackCapacityChart {
         plot.setRenderer(1, markRenderer());
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setFixedLegendItems(legend());
-        return ChartFrame.around(plot, TITLE, "Plan “" + capacities.plan() + "”; present capacity over nominal, a line for each electric bus"
+        return ChartFrame.around(plot, TITLE, "Plan “" + capacities.plan()
+                + "”; present capacity over nominal, a line for each electric bus"
                 + (capacities.ends().isEmpty() ? "; no pack comes to its end before the last year" : ""), theme);
     }
 
