@@ -11,7 +11,6 @@ import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.ICoreRunnable;
@@ -24,12 +23,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Writes all results into a folder, in the background. */
-public final class ExportHandler extends AbstractHandler {
-
-    @Override
-    public void setEnabled(Object context) {
-        setBaseEnabled(ActiveSession.here().get().isPresent());
-    }
+public final class ExportHandler extends SessionHandler {
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {

@@ -2,19 +2,13 @@ package org.amberyard.workbench.handlers;
 
 import org.amberyard.workbench.measurements.FitCurve;
 import org.amberyard.workbench.session.ActiveSession;
-import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Fits the consumption curve of an electric type to its logs. */
-public final class FitCurveHandler extends AbstractHandler {
-
-    @Override
-    public void setEnabled(Object context) {
-        setBaseEnabled(ActiveSession.here().get().isPresent());
-    }
+public final class FitCurveHandler extends SessionHandler {
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {

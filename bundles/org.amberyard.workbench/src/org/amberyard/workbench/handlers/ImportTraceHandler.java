@@ -7,8 +7,6 @@ import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.TraceImport;
 import org.amberyard.workbench.editor.StudyEditor;
-import org.amberyard.workbench.session.ActiveSession;
-import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
@@ -21,14 +19,9 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Reads a drive from a file that the user chooses, says what cleaning did, and adds it to the study when that is agreed to. */
-public final class ImportTraceHandler extends AbstractHandler {
+public final class ImportTraceHandler extends SessionHandler {
 
     private static final int MOST_SHOWN = 8;
-
-    @Override
-    public void setEnabled(Object context) {
-        setBaseEnabled(ActiveSession.here().get().isPresent());
-    }
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
