@@ -61,7 +61,9 @@ final class TinyPacks {
         types.set(TinyDistrict.ELECTRIC, new VehicleTypeInput(spec, type.prices(), type.acAcceptanceKw(),
                 type.dcAcceptanceKw(), type.successor()));
         List<VehicleSpec> specs = types.stream().map(VehicleTypeInput::spec).toList();
-        DutyInput duty = study.duty().withVehicles(specs);
+        DutyInput old = study.duty();
+        DutyInput duty = new DutyInput(old.climate(), old.style(), old.riderMassKg(), old.routes(), specs, old.habit(),
+                old.measured());
         return with(study, types, duty);
     }
 

@@ -37,6 +37,11 @@ public record Cabin(double setpointC, double shellKwPerK, double freshAirM3PerH,
         return RIDER_KW * riders + sunApertureM2 * sunWPerM2 / 1000;
     }
 
+    /** Heat that holds the setpoint in a balance of this cabin, kW; negative where it holds itself. */
+    double holdingKw(HeatBalance balance, double airC, double gainsKw) {
+        return balance.conductanceKwPerK() * (setpointC - airC) - gainsKw;
+    }
+
     /** The thermostat with a heater of a power. */
     HeatBalance.Thermostat thermostat(double heaterKw) {
         return new HeatBalance.Thermostat(setpointC, Math.max(setpointC, coolingFromC), heaterKw, coolingCapKw * coolingCop);

@@ -26,9 +26,4 @@ public record DutyInput(Climate climate, DriverStyle style, double riderMassKg, 
     public DutyInput withHabit(YardHabit other) {
         return new DutyInput(climate, style, riderMassKg, routes, vehicles, other, measured);
     }
-
-    /** The same with other vehicle types, in the same order. */
-    public DutyInput withVehicles(List<VehicleSpec> others) {
-        return new DutyInput(climate, style, riderMassKg, routes, others, habit, measured);
-    }
 }

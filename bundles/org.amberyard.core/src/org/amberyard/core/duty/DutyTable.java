@@ -11,14 +11,17 @@ import java.util.stream.IntStream;
 public final class DutyTable {
     private final DutyInput input;
     private final List<List<Optional<RouteUse>>> uses;
+    private final List<List<RunDrive>> drives;
     private final List<RouteCalibration> calibrations;
     private final List<EnergyUse> perKm;
     private final Map<Variant, RouteUse> variants = new ConcurrentHashMap<>();
     private final PackYears packYears;
 
-    private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses, List<RouteCalibration> calibrations) {
+    private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses, List<List<RunDrive>> drives,
+            List<RouteCalibration> calibrations) {
         this.input = input;
         this.uses = List.copyOf(uses);
+        this.drives = List.copyOf(drives);
         this.calibrations = List.copyOf(calibrations);
         this.packYears = new PackYears(input.climate());
         this.perKm = IntStream.range(0, input.vehicles().size()).mapToObj(v -> perKm(uses, v)).toList();
@@ -27,17 +30,19 @@ public final class DutyTable {
     /** Drives every route with every vehicle type that fits it. */
     public static DutyTable of(DutyInput input) {
         List<List<Optional<RouteUse>>> uses = new ArrayList<>();
+        List<List<RunDrive>> allDrives = new ArrayList<>();
         List<RouteCalibration> calibrations = new ArrayList<>();
         for (int place = 0; place < input.routes().size(); place++) {
             RouteInput route = input.routes().get(place);
             List<RunDrive> drives = RouteDuty.drives(input, route);
+            allDrives.add(drives);
             RouteCalibration calibration = RouteCalibration.of(input, place, drives);
             calibrations.add(calibration);
             uses.add(input.vehicles().stream().map(vehicle -> fits(route, vehicle)
                     ? Optional.of(new RouteDuty(input, route, drives, vehicle, calibration.factor(vehicle)).use())
                     : Optional.<RouteUse>empty()).toList());
         }
-        return new DutyTable(input, uses, calibrations);
+        return new DutyTable(input, uses, allDrives, calibrations);
     }
 
     private static boolean fits(RouteInput route, VehicleSpec vehicle) {
@@ -56,7 +61,7 @@ public final class DutyTable {
 
     /** Minutes that the runs of a route take as driven, in their order; longer than scheduled where the schedule is too tight. */
     public List<Double> drivenMin(int route) {
-        return RouteDuty.drives(input, input.routes().get(route)).stream().map(d -> d.hours() * 60).toList();
+        return drives.get(route).stream().map(d -> d.hours() * 60).toList();
     }
 
     /** What the routes do to packs. */
@@ -71,8 +76,12 @@ public final class DutyTable {
 
     /** A vehicle type on a route, to be driven in any weather. */
     public RouteDuty duty(int route, int vehicle) {
-        VehicleSpec spec = input.vehicles().get(vehicle);
-        return RouteDuty.of(input, input.routes().get(route), spec, calibrations.get(route).factor(spec));
+        return duty(input, route, input.vehicles().get(vehicle));
+    }
+
+    /** The runs of a route are driven alike under every habit of the yard, so they are not made again. */
+    private RouteDuty duty(DutyInput under, int route, VehicleSpec spec) {
+        return new RouteDuty(under, input.routes().get(route), drives.get(route), spec, calibrations.get(route).factor(spec));
     }
 
     /**
@@ -89,8 +98,7 @@ public final class DutyTable {
     private RouteUse drive(Variant asked) {
         ElectricSpec own = (ElectricSpec) input.vehicles().get(asked.vehicle());
         ElectricSpec spec = asked.fuelFired() ? own.withHeater(own.heater().fuelFired()) : own;
-        return RouteDuty.of(input.withHabit(asked.habit()), input.routes().get(asked.route()), spec,
-                calibrations.get(asked.route()).factor(spec)).use();
+        return duty(input.withHabit(asked.habit()), asked.route(), spec).use();
     }
 
     /** Average use per distance of a vehicle type over the routes that it fits, weighted by their distance per year. */

@@ -144,7 +144,7 @@ final class ElectricDay {
             sum.addAuxiliary(body.auxiliaryKw() * hours);
             sum.addHeat(heater.electricKwh(held.heatKw() * hours, run.airC()), heater.fuelL(held.heatKw() * hours));
             sum.addCooling(held.coldKw() * hours / body.cabin().coolingCop());
-            double steadyKw = cabin.conductanceKwPerK() * (body.cabin().setpointC() - run.airC()) - run.gainsKw();
+            double steadyKw = body.cabin().holdingKw(cabin, run.airC(), run.gainsKw());
             sum.addHeatShort(Math.max(0, steadyKw - heater.outputLimitKw()) * hours);
             return sum.drawnKwh() - before;
         }

@@ -19,7 +19,7 @@ final class EngineRun {
                 body.cabin().thermostat(coolantKw + vehicle.heater().outputLimitKw()));
         sum.addCooling(held.coldKw() * hours / body.cabin().coolingCop());
         sum.addHeat(0, vehicle.heater().fuelL(Math.max(0, held.heatKw() - coolantKw) * hours));
-        double steadyKw = cabin.conductanceKwPerK() * (body.cabin().setpointC() - run.airC()) - run.gainsKw();
+        double steadyKw = body.cabin().holdingKw(cabin, run.airC(), run.gainsKw());
         sum.addHeatShort(Math.max(0, steadyKw - coolantKw - vehicle.heater().outputLimitKw()) * hours);
         return sum.toUse(run.run().distanceKm(), hours, 0, vehicle.fuelL(sum.drawnKwh(), hours)).calibrated(factor);
     }

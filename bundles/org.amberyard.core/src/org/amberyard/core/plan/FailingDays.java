@@ -21,7 +21,6 @@ import org.amberyard.core.duty.RouteDuty;
 public record FailingDays(List<Integer> byMonth) {
     private static final double LEAST_USE_C = 20;
 
-
     /** No day fails. */
     public static final FailingDays NONE = new FailingDays(Collections.nCopies(Climate.MONTHS, 0));
 

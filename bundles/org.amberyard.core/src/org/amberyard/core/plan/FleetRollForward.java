@@ -16,7 +16,8 @@ import org.amberyard.core.duty.DutyTable;
  * Rolls the fleet forward year by year: the plan's steps first, then the rules, then a year of driving.
  *
  * <p>The rule replaces a bus that its owner has marked for a year from that year on, else one that has reached the age or
- * the odometer of its type or whose pack is not worth replacing any more. A place that the plan names is left to the plan until its step has come.
+ * the odometer of its type or whose pack is not worth replacing any more. A place that the plan names is left to the plan until
+ * its step has come.
  */
 public final class FleetRollForward {
     private final StudyInput study;

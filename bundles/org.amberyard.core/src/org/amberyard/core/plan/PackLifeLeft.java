@@ -50,7 +50,7 @@ final class PackLifeLeft {
     private OptionalDouble years(Vehicle bus, BatterySpec battery, RouteUse use) {
         BlockCheck check = RouteFitting.check(study, ports.batteryKw(study.types().get(bus.type()), year),
                 study.middayCharging());
-        if (!RouteFitting.worst(use.designDays(), check, battery, bus.health()).passes()) {
+        if (!RouteFitting.worst(RouteFitting.days(use, check, battery, bus.health())).passes()) {
             return OptionalDouble.empty();
         }
         PackYear ahead = duty.packYears().of(use, battery, check);

@@ -114,7 +114,8 @@ public final class Remedies {
                 study.duty().habit().portKw());
         RouteUse driven = result.duty().variant(fit.route(), fit.type(), habit, fired);
         BlockCheck check = check(fit, habit.midday());
-        BlockCheck.Outcome after = RouteFitting.worst(driven.designDays(), check, electric.battery(), fit.agedHealth()).outcome();
+        BlockCheck.Outcome after = RouteFitting.worst(RouteFitting.days(driven, check, electric.battery(), fit.agedHealth()))
+                .outcome();
         if (fewerDoAsMuch(joined, after)) {
             return;
         }

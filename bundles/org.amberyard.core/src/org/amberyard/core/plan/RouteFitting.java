@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.duty.BlockCheck;
-import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.RouteUse;
@@ -63,55 +62,58 @@ public final class RouteFitting {
         PackService service = PackService.of(battery, duty.packYears().of(use, battery, habit),
                 study.types().get(type).prices().lifeYears());
         double aged = service.health(service.lastAge());
-        Worst newOvernight = worst(use, overnight, battery, 1);
-        Worst newMidday = worst(use, midday, battery, 1);
-        Worst agedOvernight = worst(use, overnight, battery, aged);
-        Worst agedMidday = worst(use, midday, battery, aged);
+        List<Day> newOvernights = days(use, overnight, battery, 1);
+        List<Day> newMiddays = days(use, midday, battery, 1);
+        List<Day> agedOvernights = days(use, overnight, battery, aged);
+        List<Day> agedMiddays = days(use, midday, battery, aged);
+        Day newOvernight = worst(newOvernights);
+        Day newMidday = worst(newMiddays);
+        Day agedOvernight = worst(agedOvernights);
+        Day agedMidday = worst(agedMiddays);
         int failing = (habit.midday() ? agedMidday : agedOvernight).passes() ? -1
                 : firstFailingAge(use, battery, service, habit);
         return new RouteFit(route, type, batteryKw, newOvernight.month(), newOvernight.outcome(), newMidday.outcome(),
                 agedOvernight.outcome(), agedMidday.outcome(), service.lastAge(), aged, failing,
-                verdict(newOvernight, newMidday, agedOvernight, agedMidday), months(use, habit, battery, aged));
+                verdict(newOvernight, newMidday, agedOvernight, agedMidday), months(habit.midday() ? newMiddays : newOvernights, habit.midday() ? agedMiddays : agedOvernights));
     }
 
-    private static List<RouteFit.Month> months(RouteUse use, BlockCheck check, BatterySpec battery, double aged) {
-        List<RouteFit.Month> months = new ArrayList<>();
-        for (int month = 0; month < Climate.MONTHS; month++) {
-            int wanted = month;
-            List<RouteUse.DesignDay> days = use.designDays().stream().filter(d -> d.month() == wanted).toList();
-            if (!days.isEmpty()) {
-                months.add(new RouteFit.Month(month, worst(days, check, battery, 1).outcome(),
-                        worst(days, check, battery, aged).outcome()));
-            }
-        }
-        return months;
+    private static List<RouteFit.Month> months(List<Day> whenNew, List<Day> whenAged) {
+        return whenNew.stream().map(Day::month).distinct().map(month -> new RouteFit.Month(month,
+                worstOf(whenNew, month).outcome(), worstOf(whenAged, month).outcome())).toList();
     }
 
-    record Worst(int month, BlockCheck.Outcome outcome) {
+    private static Day worstOf(List<Day> days, int month) {
+        return worst(days.stream().filter(d -> d.month() == month).toList());
+    }
+
+    /** How a design day comes out. */
+    record Day(int month, BlockCheck.Outcome outcome) {
         boolean passes() {
             return outcome.passes();
         }
     }
 
-    private static Worst worst(RouteUse use, BlockCheck check, BatterySpec battery, double health) {
-        return worst(use.designDays(), check, battery, health);
+    /** All design days of a use, in their order. */
+    static List<Day> days(RouteUse use, BlockCheck check, BatterySpec battery, double health) {
+        return use.designDays().stream()
+                .map(d -> new Day(d.month(), check.of(d.block(check.midday()), battery, health))).toList();
     }
 
-    static Worst worst(List<RouteUse.DesignDay> days, BlockCheck check, BatterySpec battery, double health) {
-        return days.stream().map(d -> new Worst(d.month(), check.of(d.block(check.midday()), battery, health)))
-                .min(Comparator.comparing(Worst::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
+    /** The worst of some days. */
+    static Day worst(List<Day> days) {
+        return days.stream().min(Comparator.comparing(Day::outcome, BlockCheck.Outcome.WORST_FIRST)).orElseThrow();
     }
 
     /** A pack that fails at the end of its service; health only falls, so one that passes then never fails. */
     private static int firstFailingAge(RouteUse use, BatterySpec battery, PackService service, BlockCheck check) {
         int age = 0;
-        while (worst(use, check, battery, service.health(age)).passes()) {
+        while (worst(days(use, check, battery, service.health(age))).passes()) {
             age++;
         }
         return age;
     }
 
-    private static RouteFit.Verdict verdict(Worst newOvernight, Worst newMidday, Worst agedOvernight, Worst agedMidday) {
+    private static RouteFit.Verdict verdict(Day newOvernight, Day newMidday, Day agedOvernight, Day agedMidday) {
         if (agedOvernight.passes()) {
             return RouteFit.Verdict.FOR_LIFE;
         }

@@ -35,7 +35,11 @@ record TripCharge(StudyInput study, BatterySpec battery, double health, double b
 
     /** The day of a trip, charged at night in the hours of the window between its end and the next departure. */
     Day day(DayBlock block, double nextDepartureMin) {
-        return walked(block, nextDepartureMin);
+        BlockCheck check = RouteFitting.check(study, batteryKw, study.middayCharging());
+        List<BlockCheck.Moment> moments = check.moments(block, battery, health, nextDepartureMin);
+        int last = moments.size() - 1;
+        double lowest = moments.subList(0, last).stream().mapToDouble(m -> m.chargeShare() - m.floorShare()).min().orElseThrow();
+        return new Day(lowest, moments.get(last).chargeShare());
     }
 
     /**
@@ -44,14 +48,6 @@ record TripCharge(StudyInput study, BatterySpec battery, double health, double b
      * the reserve the trip is not to blame, and full is enough.
      */
     double startShare(DayBlock next) {
-        return Math.min(1, 1 - walked(next, next.nextMorningMin()).lowestShare());
-    }
-
-    private Day walked(DayBlock block, double nextDepartureMin) {
-        BlockCheck check = RouteFitting.check(study, batteryKw, study.middayCharging());
-        List<BlockCheck.Moment> moments = check.moments(block, battery, health, nextDepartureMin);
-        int last = moments.size() - 1;
-        double lowest = moments.subList(0, last).stream().mapToDouble(m -> m.chargeShare() - m.floorShare()).min().orElseThrow();
-        return new Day(lowest, moments.get(last).chargeShare());
+        return Math.min(1, 1 - day(next, next.nextMorningMin()).lowestShare());
     }
 }

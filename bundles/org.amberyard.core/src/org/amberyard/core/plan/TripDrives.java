@@ -23,7 +23,6 @@ import org.amberyard.core.duty.VehicleSpec;
 public final class TripDrives {
     private final DutyTable duty;
     private final Map<Key, DayBlock> driven = new ConcurrentHashMap<>();
-    private final Map<Integer, List<Double>> minutes = new ConcurrentHashMap<>();
 
     /** Nothing driven yet, on the routes of a duty table. */
     public TripDrives(DutyTable duty) {
@@ -47,7 +46,7 @@ public final class TripDrives {
     /** The bus's own runs around a trip; none without a route. */
     OwnRuns own(OptionalInt route, TripInput trip) {
         return route.isEmpty() ? OwnRuns.NONE : OwnRuns.of(trip, duty.input().routes().get(route.getAsInt()).runs(),
-                minutes.computeIfAbsent(route.getAsInt(), duty::drivenMin));
+                duty.drivenMin(route.getAsInt()));
     }
 
     /** The day of a trip. */
