@@ -1,0 +1,28 @@
+package org.amberyard.core.charging;
+
+import java.util.List;
+
+/**
+ * A stretch of days whose charging is to be scheduled: one school day with the night around it, or the last school day with the
+ * free days after it. Its end joins its start, because the next stretch begins like it.
+ *
+ * @param times how often it stands in the month
+ * @param stepHours length of a step, h
+ * @param baseKw load that cannot be moved, by step, kW: heat, standby and, on a shared meter, the building
+ * @param pricePerKwh price of energy by step, money/kWh, riders and taxes included
+ * @param demandSets demand charges that count a step, as bits by their place in {@link MonthProblem#demandPrices}
+ * @param sessions charging sessions
+ * @param cabinetKw power of shared cabinets, kW at the meter
+ */
+public record StretchProblem(double times, double stepHours, double[] baseKw, double[] pricePerKwh, int[] demandSets,
+        List<Session> sessions, double[] cabinetKw) {
+
+    public StretchProblem {
+        sessions = List.copyOf(sessions);
+    }
+
+    /** Number of steps. */
+    public int steps() {
+        return baseKw.length;
+    }
+}
