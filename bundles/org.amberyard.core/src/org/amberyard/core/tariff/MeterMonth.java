@@ -10,12 +10,39 @@ import java.util.List;
  */
 public record MeterMonth(int month, List<LoadDay> days) {
 
+    private static final int MONTHS = 12;
+
+    /**
+     * @throws IllegalArgumentException when the month is not one of the twelve
+     */
     public MeterMonth {
         days = List.copyOf(days);
+        if (month < 0 || month >= MONTHS) {
+            throw new IllegalArgumentException("month is " + month + " but must be 0 for January to 11 for December");
+        }
+    }
+
+    /** Number of days. */
+    public double dayCount() {
+        return days.stream().mapToDouble(LoadDay::days).sum();
     }
 
     /** Energy of the month, kWh. */
     public double kwh() {
         return days.stream().mapToDouble(d -> d.days() * d.kwhPerDay()).sum();
+    }
+
+    /**
+     * @throws IllegalArgumentException when months do not follow one another
+     */
+    static void requireConsecutive(List<MeterMonth> months) {
+        for (int m = 1; m < months.size(); m++) {
+            int before = months.get(m - 1).month();
+            int month = months.get(m).month();
+            if (month != (before + 1) % MONTHS) {
+                throw new IllegalArgumentException(
+                        MonthNames.of(month) + " comes after " + MonthNames.of(before) + " but months must follow one another");
+            }
+        }
     }
 }

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
  */
 public record TariffPeriod(Set<Integer> months, Set<DayClass> days, List<Hours> hours) {
     private static final int MONTHS = 12;
+    private static final int DAY_MIN = 1440;
 
     /**
      * Hours of a day.
@@ -26,7 +27,17 @@ public record TariffPeriod(Set<Integer> months, Set<DayClass> days, List<Hours> 
     public record Hours(int fromMin, int toMin) {
 
         /** The whole day. */
-        public static final Hours ALL_DAY = new Hours(0, 1440);
+        public static final Hours ALL_DAY = new Hours(0, DAY_MIN);
+
+        /**
+         * @throws IllegalArgumentException when a minute is not of the day, or the hours end as they start
+         */
+        public Hours {
+            if (fromMin < 0 || fromMin >= DAY_MIN || toMin < 0 || toMin > DAY_MIN || fromMin == toMin) {
+                throw new IllegalArgumentException("hours from minute " + fromMin + " to " + toMin
+                        + " must lie between 0 and 1440 and not end as they start");
+            }
+        }
 
         /** True when a minute after midnight lies within. */
         public boolean contains(double minute) {

@@ -1,0 +1,42 @@
+package org.amberyard.core.tariff;
+
+import java.util.List;
+
+/**
+ * A month's bill, line by line.
+ *
+ * @param month month, 0 for January
+ * @param contractYear year of the contract
+ * @param lines lines in the order in which they are printed
+ */
+public record Bill(int month, int contractYear, List<BillLine> lines) {
+
+    public Bill {
+        lines = List.copyOf(lines);
+    }
+
+    /** Bill of a metered month, not rounded: what calculations use. */
+    public static Bill of(Tariff tariff, int contractYear, MeterMonth metered, PeakHistory history) {
+        return tariff.inForce(metered.month(), contractYear).bill(metered, history, LineRounding.NONE);
+    }
+
+    /** Bill of a metered month as printed: each line in whole cents, the total their sum. */
+    public static Bill printed(Tariff tariff, int contractYear, MeterMonth metered, PeakHistory history) {
+        return tariff.inForce(metered.month(), contractYear).bill(metered, history, LineRounding.CENT);
+    }
+
+    /** Money by what it follows. */
+    public BillParts parts() {
+        return lines.stream().map(BillLine::parts).reduce(BillParts.ZERO, BillParts::plus);
+    }
+
+    /** Money to be paid. */
+    public double total() {
+        return parts().total();
+    }
+
+    /** Money of a component. */
+    public double amount(BillComponent component) {
+        return lines.stream().filter(l -> l.component() == component).mapToDouble(BillLine::amount).sum();
+    }
+}

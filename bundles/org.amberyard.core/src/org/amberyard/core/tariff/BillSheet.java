@@ -1,0 +1,90 @@
+package org.amberyard.core.tariff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.amberyard.core.tariff.BlockPrices.Slice;
+
+/** A bill while it is written. */
+final class BillSheet {
+    private static final BillParts ENERGY = new BillParts(1, 0, 0);
+    private static final BillParts DEMAND = new BillParts(0, 1, 0);
+    private static final BillParts FIXED = new BillParts(0, 0, 1);
+
+    private final MeterMonth metered;
+    private final PeakHistory history;
+    private final double lossFactor;
+    private final LineRounding rounding;
+    private final List<BillLine> lines = new ArrayList<>();
+
+    BillSheet(MeterMonth metered, PeakHistory history, double lossFactor, LineRounding rounding) {
+        this.metered = metered;
+        this.history = history;
+        this.lossFactor = lossFactor;
+        this.rounding = rounding;
+    }
+
+    List<BillLine> lines() {
+        return lines;
+    }
+
+    void fixed(BillComponent component, FixedCharge charge) {
+        double quantity = charge.unit() == BillUnit.DAY ? metered.dayCount() : 1;
+        add(component, charge.name(), quantity, charge.unit(), charge.price(), FIXED, Optional.empty());
+    }
+
+    void energy(BillComponent component, ChargeTerms charge) {
+        blocks(component, charge, lossFactor * charge.hours().kwh(metered), BillUnit.KWH, ENERGY, Optional.empty());
+    }
+
+    void demand(BillComponent component, DemandTerms charge) {
+        BilledDemand billed = charge.billed(metered, history, lossFactor);
+        blocks(component, charge.charge(), billed.kw(), BillUnit.KW, DEMAND, Optional.of(billed));
+    }
+
+    private void blocks(BillComponent component, ChargeTerms charge, double quantity, BillUnit unit, BillParts follows,
+            Optional<BilledDemand> demand) {
+        for (Slice slice : charge.prices().slices(quantity)) {
+            add(component, label(charge, slice, unit), slice.quantity(), unit, slice.price(), follows, demand);
+        }
+    }
+
+    private static String label(ChargeTerms charge, Slice slice, BillUnit unit) {
+        if (charge.prices().blocks().size() == 1) {
+            return charge.name();
+        }
+        String block = slice.from() == 0 ? String.format(Locale.ROOT, "first %,.0f", slice.to())
+                : Double.isInfinite(slice.to()) ? String.format(Locale.ROOT, "over %,.0f", slice.from())
+                        : String.format(Locale.ROOT, "next %,.0f", slice.to() - slice.from());
+        return charge.name() + ", " + block + " " + unit.label();
+    }
+
+    private void add(BillComponent component, String label, double quantity, BillUnit unit, double price, BillParts follows,
+            Optional<BilledDemand> demand) {
+        BillParts parts = rounding.apply(follows.times(quantity * price));
+        lines.add(new BillLine(component, label, quantity, unit, price, parts, demand));
+    }
+
+    void share(BillComponent component, ShareCharge charge) {
+        BillParts base = sum(charge.of());
+        lines.add(new BillLine(component, charge.name(), base.total(), BillUnit.MONEY, charge.share(),
+                rounding.apply(base.times(charge.share())), Optional.empty()));
+    }
+
+    void minimum(MinimumBill minimum) {
+        double lacking = minimum.amount() - sum(minimum.counts()).total();
+        if (lacking > 0) {
+            add(BillComponent.MINIMUM, BillComponent.MINIMUM.label(), 1, BillUnit.MONTH, lacking, FIXED, Optional.empty());
+        }
+    }
+
+    private BillParts sum(Set<BillComponent> components) {
+        BillParts sum = BillParts.ZERO;
+        for (BillLine line : lines) {
+            sum = components.contains(line.component()) ? sum.plus(line.parts()) : sum;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,26 @@
+package org.amberyard.core.tariff;
+
+/**
+ * When a demand was highest.
+ *
+ * @param month month, 0 for January
+ * @param day kind of day
+ * @param step step of the day's load
+ */
+public record PeakMoment(int month, LoadDay day, int step) {
+
+    /** Demand at the meter, kW. */
+    public double kw() {
+        return day.kw()[step];
+    }
+
+    /** Start of the step, minutes after midnight. */
+    public double minute() {
+        return step * day.stepMin();
+    }
+
+    /** Words such as "17:15 on School day, January". */
+    public String label() {
+        return ClockTime.of((int) minute()) + " on " + day.label() + ", " + MonthNames.of(month);
+    }
+}

@@ -1,0 +1,57 @@
+package org.amberyard.core.tariff;
+
+import java.util.List;
+import org.amberyard.core.math.Checks;
+
+/**
+ * A tariff of an electricity supplier.
+ *
+ * @param name name of the rate
+ * @param customer charges per month or day
+ * @param minimum least charges of a month
+ * @param energy energy charges; together they should cover each hour once
+ * @param demand demand charges
+ * @param riders surcharges and credits
+ * @param taxes taxes in order; a later one may fall on earlier ones
+ * @param lossFactor factor on metered energy and demand where the meter is not at the point of delivery, 1 for none
+ */
+public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimum, List<EnergyCharge> energy,
+        List<DemandCharge> demand, Riders riders, List<ShareCharge> taxes, double lossFactor) {
+
+    public Tariff {
+        customer = List.copyOf(customer);
+        energy = List.copyOf(energy);
+        demand = List.copyOf(demand);
+        taxes = List.copyOf(taxes);
+        Checks.positive("loss factor of " + name, lossFactor);
+    }
+
+    /**
+     * One energy price at all hours, one demand charge on each month's highest demand, a monthly charge and taxes.
+     *
+     * @param name name of the rate
+     * @param monthlyCharge customer charge, money/month
+     * @param energyPricePerKwh energy price, money/kWh
+     * @param riderPerKwh riders, money/kWh
+     * @param demandPricePerKw demand price, money/kW/month
+     * @param taxShare taxes as a share of the bill
+     */
+    public static Tariff flat(String name, double monthlyCharge, double energyPricePerKwh, double riderPerKwh,
+            double demandPricePerKw, double taxShare) {
+        return new Tariff(name, List.of(FixedCharge.monthly("Customer charge", monthlyCharge)), MinimumBill.NONE,
+                List.of(EnergyCharge.of("Energy", TariffPeriod.ALWAYS, energyPricePerKwh)),
+                List.of(DemandCharge.of("Demand", TariffPeriod.ALWAYS, demandPricePerKw)),
+                Riders.onEnergy(EnergyCharge.of("Riders", TariffPeriod.ALWAYS, riderPerKwh)),
+                List.of(ShareCharge.ofCharges("Taxes", taxShare)), 1);
+    }
+
+    /**
+     * What the tariff asks in a month.
+     *
+     * @param month month, 0 for January
+     * @param contractYear year of the contract, 1 for the first
+     */
+    public TariffMonth inForce(int month, int contractYear) {
+        return new TariffMonth(this, month, contractYear);
+    }
+}

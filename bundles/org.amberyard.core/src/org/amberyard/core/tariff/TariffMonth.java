@@ -1,0 +1,80 @@
+package org.amberyard.core.tariff;
+
+import java.util.List;
+
+/** What a tariff asks in one month of a contract year. */
+public final class TariffMonth {
+    private final Tariff tariff;
+    private final int month;
+    private final int contractYear;
+    private final List<ChargeTerms> energy;
+    private final List<DemandTerms> demand;
+    private final List<ChargeTerms> energyRiders;
+    private final List<DemandTerms> demandRiders;
+
+    TariffMonth(Tariff tariff, int month, int contractYear) {
+        this.tariff = tariff;
+        this.month = month;
+        this.contractYear = contractYear;
+        energy = energy(tariff.energy());
+        demand = demand(tariff.demand());
+        energyRiders = energy(tariff.riders().perKwh());
+        demandRiders = demand(tariff.riders().perKw());
+    }
+
+    private List<ChargeTerms> energy(List<EnergyCharge> charges) {
+        return charges.stream().flatMap(c -> ChargeTerms.of(c.name(), c.rates(), month, contractYear).stream()).toList();
+    }
+
+    private List<DemandTerms> demand(List<DemandCharge> charges) {
+        return charges.stream().flatMap(c -> DemandTerms.of(c, month, contractYear).stream()).toList();
+    }
+
+    /**
+     * The bill of a metered month.
+     *
+     * @throws IllegalArgumentException when another month was metered, or the history does not end just before it
+     */
+    public Bill bill(MeterMonth metered, PeakHistory history, LineRounding rounding) {
+        requireMonth(metered, history);
+        BillSheet sheet = new BillSheet(metered, history, tariff.lossFactor(), rounding);
+        fixed(tariff.customer(), BillComponent.CUSTOMER, sheet);
+        energy.forEach(c -> sheet.energy(BillComponent.ENERGY, c));
+        demand.forEach(c -> sheet.demand(BillComponent.DEMAND, c));
+        energyRiders.forEach(c -> sheet.energy(BillComponent.RIDER, c));
+        demandRiders.forEach(c -> sheet.demand(BillComponent.RIDER, c));
+        fixed(tariff.riders().fixed(), BillComponent.RIDER, sheet);
+        tariff.riders().shares().forEach(c -> sheet.share(BillComponent.RIDER, c));
+        sheet.minimum(tariff.minimum());
+        tariff.taxes().forEach(c -> sheet.share(BillComponent.TAX, c));
+        return new Bill(month, contractYear, sheet.lines());
+    }
+
+    private void fixed(List<FixedCharge> charges, BillComponent component, BillSheet sheet) {
+        charges.stream().filter(c -> c.years().contains(contractYear)).forEach(c -> sheet.fixed(component, c));
+    }
+
+    private void requireMonth(MeterMonth metered, PeakHistory history) {
+        if (metered.month() != month) {
+            throw new IllegalArgumentException("metered month is " + MonthNames.of(metered.month()) + " but the terms are of "
+                    + MonthNames.of(month));
+        }
+        if (!history.months().isEmpty()) {
+            MeterMonth.requireConsecutive(List.of(history.months().get(history.months().size() - 1), metered));
+        }
+    }
+
+    Tariff tariff() {
+        return tariff;
+    }
+
+    /** Energy charges and riders on energy. */
+    List<ChargeTerms> energyTerms(BillComponent component) {
+        return component == BillComponent.RIDER ? energyRiders : energy;
+    }
+
+    /** Demand charges and riders on demand. */
+    List<DemandTerms> demandTerms(BillComponent component) {
+        return component == BillComponent.RIDER ? demandRiders : demand;
+    }
+}
