@@ -27,19 +27,16 @@ final class BusNeeds {
     private static final ChargeWindow ALL_DAY = new ChargeWindow(0, 0);
 
     private final YardBus bus;
-    private final StayRules rules;
+    private final YardInput yard;
     private final double batteryKw;
     private final EnergyUse otherOfDay;
 
-    /**
-     * @param batteryKw power into the battery that the bus can count on, kW
-     * @param serviceDays service days of the year
-     */
-    BusNeeds(YardBus bus, StayRules rules, double batteryKw, double serviceDays) {
+    BusNeeds(YardBus bus, YardInput yard) {
         this.bus = bus;
-        this.rules = rules;
-        this.batteryKw = batteryKw;
-        this.otherOfDay = bus.other().times(1 / serviceDays);
+        this.yard = yard;
+        this.batteryKw = yard.ports().stream().mapToDouble(u -> u.port().batteryKw(u.port().direct() ? bus.dcKw() : bus.acKw()))
+                .max().orElse(0);
+        this.otherOfDay = bus.other().times(1 / yard.calendar().serviceDays());
     }
 
     /** Need on one stretch of a month of service. */
@@ -51,9 +48,9 @@ final class BusNeeds {
             return new BusNeed(night(PARKED_FROM_MIN, toMin, 0, BatterySpec.MILD_C),
                     evenHeat(PARKED_FROM_MIN, toMin, otherOfDay.gridKwh()));
         }
-        MonthShare energy = MonthShare.of(bus, month, normal.get(), rules.midday(), EnergyUse::batteryKwh);
-        MonthShare grid = MonthShare.of(bus, month, normal.get(), rules.midday(), EnergyUse::gridKwh);
-        DayBlock day = kind.extreme() ? MonthShare.extreme(bus, month, kind).block(rules.midday()) : normal.get().block();
+        MonthShare energy = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::batteryKwh);
+        MonthShare grid = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::gridKwh);
+        DayBlock day = kind.extreme() ? MonthShare.extreme(bus, month, kind).block(yard.midday()) : normal.get().block();
         return driven(day, energy.of(kind), grid.of(kind), freeMin);
     }
 
@@ -69,12 +66,12 @@ final class BusNeeds {
     }
 
     private List<LayoverCharge> layovers(DayBlock day) {
-        if (!rules.midday()) {
+        if (!yard.midday()) {
             return List.of();
         }
-        return rules.managed()
-                ? new LeastLayoverCharge(day, bus.battery(), bus.health(), rules.reserveShare()).at(batteryKw)
-                : new BlockCheck(batteryKw, ALL_DAY, true, rules.reserveShare()).layovers(day, bus.battery(), bus.health());
+        return yard.rule().managed()
+                ? new LeastLayoverCharge(day, bus.battery(), bus.health(), yard.reserveShare()).at(batteryKw)
+                : new BlockCheck(batteryKw, ALL_DAY, true, yard.reserveShare()).layovers(day, bus.battery(), bus.health());
     }
 
     private BusNeed.Stay stay(DayBlock day, LayoverCharge layover, double factor, List<LayoverCharge> all) {
