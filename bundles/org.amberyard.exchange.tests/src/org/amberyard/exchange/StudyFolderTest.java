@@ -11,6 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.model.depot.Depot;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -51,6 +54,28 @@ class StudyFolderTest {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
         }
+    }
+
+    @Test
+    void aTariffByHoursInUseIsReadWithItsCharges() throws Exception {
+        Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        Depot depot = example.getDepot();
+        Tariff byHours = depot.getAlternativeTariffs().get(1);
+        depot.setTariff(byHours);
+        StudyFolderExport.write(example, folder);
+        ScheduledTariff read = (ScheduledTariff) StudyFolderImport.read(folder).getDepot().getTariff();
+        assertTrue(EcoreUtil.equals(byHours, read));
+        assertEquals(9, read.getCharges().size());
+        assertEquals(0.6, read.getCharges().get(5).getRatchetShare(), 1e-12);
+    }
+
+    @Test
+    void rowsWhoseOwnerIsMissingAreNotLostSilently() throws Exception {
+        copyExample();
+        Files.copy(folder.resolve("alternative_tariff_charges.csv"), folder.resolve("tariff_charges.csv"));
+        change("tariff_charges.csv", "Tariff,Charge", "Note,Charge");
+        String message = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder)).getMessage();
+        assertTrue(message.startsWith("tariff_charges.csv, row 2: The folder has no tariff that could hold the row."), message);
     }
 
     @Test

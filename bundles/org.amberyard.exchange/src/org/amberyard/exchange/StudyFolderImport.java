@@ -121,7 +121,7 @@ public final class StudyFolderImport {
             return Optional.of(study);
         }
         if (table.hasOneOwner()) {
-            return table.owners(study).stream().findFirst().map(table::addRow);
+            return rowOfOneOwner(table, sheet.file(), row);
         }
         int ownerColumn = sheet.header().indexOf(table.ownerHeader());
         String name = ownerColumn < 0 ? "" : cells.get(ownerColumn);
@@ -129,6 +129,15 @@ public final class StudyFolderImport {
         if (owner.isEmpty()) {
             problems.add(new ImportProblem(sheet.file(), row, table.ownerHeader(),
                     "“" + name + "” is not the name of just one " + table.ownerHeader().toLowerCase(Locale.ROOT) + "."));
+        }
+        return owner.map(table::addRow);
+    }
+
+    private Optional<EObject> rowOfOneOwner(StudyTable table, String file, int row) {
+        Optional<EObject> owner = table.owners(study).stream().findFirst();
+        if (owner.isEmpty()) {
+            problems.add(new ImportProblem(file, row, "",
+                    "The folder has no " + table.ownerHeader().toLowerCase(Locale.ROOT) + " that could hold the row."));
         }
         return owner.map(table::addRow);
     }

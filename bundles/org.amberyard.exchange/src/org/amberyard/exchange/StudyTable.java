@@ -59,11 +59,13 @@ record StudyTable(String name, EClass type, List<EReference> path) {
                 : owners(study).stream().flatMap(o -> contents(o, holder())).filter(type::isInstance).toList();
     }
 
-    /** Elements that own rows, in order. */
+    /** Elements that own rows, in order. A step may lead to relatives that hold nothing of the kind. */
     List<EObject> owners(Study study) {
         List<EObject> owners = List.of(study);
-        for (EReference step : path.subList(0, Math.max(0, path.size() - 1))) {
-            owners = owners.stream().flatMap(o -> contents(o, step)).toList();
+        for (int i = 0; i < path.size() - 1; i++) {
+            EReference step = path.get(i);
+            EClass holder = path.get(i + 1).getEContainingClass();
+            owners = owners.stream().flatMap(o -> contents(o, step)).filter(holder::isInstance).toList();
         }
         return owners;
     }

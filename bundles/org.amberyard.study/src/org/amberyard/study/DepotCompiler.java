@@ -1,6 +1,7 @@
 package org.amberyard.study;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
@@ -22,8 +23,13 @@ final class DepotCompiler {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
-                depot.getWorks().stream().map(DepotCompiler::work).toList(), tariff(depot.getTariff()), service,
+                works(depot).stream().map(DepotCompiler::work).toList(), tariff(depot.getTariff()), service,
                 new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()));
+    }
+
+    /** What plans can order: works, then service upgrades. */
+    static List<SiteWork> works(Depot depot) {
+        return Stream.concat(depot.getWorks().stream(), depot.getUpgrades().stream()).toList();
     }
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */

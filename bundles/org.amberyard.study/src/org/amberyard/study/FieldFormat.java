@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.meta.ClockTime;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
@@ -70,7 +71,7 @@ public final class FieldFormat {
             return "";
         }
         if (value instanceof Integer minutes && unit == Unit.CLOCK) {
-            return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
+            return ClockTime.text(minutes);
         }
         if (value instanceof Number number) {
             return numbers.text(unit.show(number.doubleValue(), system), unit != Unit.CALENDAR);

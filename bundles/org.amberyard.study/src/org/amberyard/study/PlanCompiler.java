@@ -32,7 +32,7 @@ final class PlanCompiler {
         this.types = types;
         this.buses = new Places<>(study.getBuses());
         this.ports = new Places<>(study.getDepot().getPortTypes());
-        this.works = new Places<>(study.getDepot().getWorks());
+        this.works = new Places<>(DepotCompiler.works(study.getDepot()));
         this.programmes = new Places<>(study.getProgrammes());
     }
 

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.amberyard.model.SmallStudy;
 import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.SiteWork;
+import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.depot.TariffDays;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.WorkOrder;
 import org.eclipse.emf.ecore.EObject;
@@ -58,6 +61,21 @@ class ElementNamesTest {
         assertEquals("2027 ?", ElementNames.of(order));
         order.setWork(work);
         assertEquals("2027 Trench", ElementNames.of(order));
+    }
+
+    @Test
+    void rowsOfATariffAreToldApart() {
+        TariffCharge row = DepotFactory.eINSTANCE.createTariffCharge();
+        assertEquals("?", ElementNames.of(row));
+        row.setCharge("Off-peak energy");
+        assertEquals("Off-peak energy", ElementNames.of(row));
+        row.setFirstMonth(Month.OCTOBER);
+        row.setLastMonth(Month.MAY);
+        row.setDays(TariffDays.WEEKDAYS);
+        row.setFromMin(1320);
+        row.setToMin(360);
+        row.setFromKwh(5000);
+        assertEquals("Off-peak energy, October to May, weekdays, 22:00 to 6:00, from 5000 kWh", ElementNames.of(row));
     }
 
     @Test

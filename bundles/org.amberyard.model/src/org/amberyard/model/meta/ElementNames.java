@@ -3,6 +3,9 @@ package org.amberyard.model.meta;
 import java.util.List;
 import java.util.function.Function;
 import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.depot.BuildingLoadDay;
+import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.plans.PortPurchase;
@@ -32,6 +35,9 @@ public final class ElementNames {
             new Naming<>(CostIndex.class, i -> i.getSubject().getLiteral()),
             new Naming<>(PricePoint.class, p -> String.valueOf(p.getYear())),
             new Naming<>(BusAward.class, a -> a.getBodyType().getLiteral()),
+            new Naming<>(TariffCharge.class, ChargeName::of),
+            new Naming<>(BuildingMonth.class, m -> m.getMonth().getLiteral()),
+            new Naming<>(BuildingLoadDay.class, d -> d.getMonth().getLiteral() + " " + d.getDayKind().getLiteral()),
             new Naming<>(ConsumptionLog.class, ElementNames::placeAmongSiblings),
             new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
 

@@ -1,7 +1,7 @@
 package org.amberyard.model.validation;
 
-import java.util.Locale;
 import java.util.Set;
+import org.amberyard.model.meta.ClockTime;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.PlainNumber;
@@ -28,7 +28,7 @@ final class PlainValueText implements ValueText {
 
     private static String number(String unit, Number number) {
         if (unit.equals(CLOCK) && number.intValue() >= 0) {
-            return String.format(Locale.ROOT, "%d:%02d", number.intValue() / 60, number.intValue() % 60);
+            return ClockTime.text(number.intValue());
         }
         String text = PlainNumber.text(number.doubleValue());
         return UNPRINTED.contains(unit) ? text : text + " " + unit;
