@@ -1,0 +1,151 @@
+package org.amberyard.core.charging;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Charging at a port whose plugs share its power; see {@link PortUnit} for the rule. The parts are set anew at every step, and
+ * whenever a bus comes, goes or is full. Where some bus stands at every moment, the turns before and after are charged with it,
+ * so that who stands over the end of the stretch shares with those at its start.
+ */
+final class CabinetRun {
+    private final PortUnit unit;
+    private final StepGrid grid;
+    private final ChargeRule rule;
+    private final List<Member> members = new ArrayList<>();
+
+    /** A bus in one turn of the stretch. */
+    private static final class Member {
+        private final PlugCharge charge;
+        private final double startMin;
+        private final double endMin;
+        private double meterKw;
+        private boolean granted;
+
+        private Member(PlugCharge charge, double startMin, double endMin) {
+            this.charge = charge;
+            this.startMin = startMin;
+            this.endMin = endMin;
+        }
+
+        private boolean draws(double nowMin) {
+            return startMin <= nowMin && nowMin < endMin && !charge.full();
+        }
+    }
+
+    CabinetRun(PortUnit unit, StepGrid grid, ChargeRule rule) {
+        this.unit = unit;
+        this.grid = grid;
+        this.rule = rule;
+    }
+
+    void charge(List<PlugCharge> charges) {
+        double lengthMin = grid.lengthMin();
+        double quietMin = PlugList.quietestMin(charges.stream().map(c -> c.plugged.plugIn()).toList(), lengthMin);
+        boolean meets = false;
+        for (PlugCharge charge : charges) {
+            double laterMin = charge.plugged.fromMin() < quietMin ? lengthMin : 0;
+            add(charge, laterMin);
+            meets |= charge.plugged.toMin() + laterMin > quietMin + lengthMin;
+        }
+        if (meets) {
+            int own = members.size();
+            for (int place = 0; place < own; place++) {
+                Member member = members.get(place);
+                double laterMin = member.endMin - member.charge.plugged.toMin();
+                add(member.charge.unbooked(), laterMin - lengthMin);
+                add(member.charge.unbooked(), laterMin + lengthMin);
+            }
+        }
+        run();
+    }
+
+    private void add(PlugCharge charge, double laterMin) {
+        members.add(new Member(charge, charge.startMin(rule) + laterMin, charge.plugged.toMin() + laterMin));
+    }
+
+    private void run() {
+        double nowMin = nextStart(Double.NEGATIVE_INFINITY);
+        while (nowMin < Double.POSITIVE_INFINITY) {
+            int drawing = ask(nowMin);
+            if (drawing == 0) {
+                nowMin = nextStart(nowMin);
+            } else {
+                share(drawing);
+                int step = (int) Math.floor(nowMin / grid.stepMin());
+                double nextMin = nextChange(nowMin, (step + 1) * grid.stepMin());
+                advance(nowMin, nextMin, step);
+                nowMin = nextMin;
+            }
+        }
+    }
+
+    private double nextStart(double nowMin) {
+        double next = Double.POSITIVE_INFINITY;
+        for (Member member : members) {
+            next = member.startMin > nowMin && member.startMin < member.endMin ? Math.min(next, member.startMin) : next;
+        }
+        return next;
+    }
+
+    /** Sets what each bus would draw and returns how many draw. */
+    private int ask(double nowMin) {
+        int drawing = 0;
+        for (Member member : members) {
+            member.granted = !member.draws(nowMin);
+            member.meterKw = 0;
+            if (!member.granted) {
+                drawing++;
+                PlugCharge charge = member.charge;
+                double kw = Math.min(charge.limitKw, charge.curve.acceptanceKw(charge.chargeShare()));
+                boolean spread = rule.policy() == ChargePolicy.SPREAD;
+                member.meterKw = (spread ? Math.min(kw, charge.evenKw(nowMin, member.endMin)) : kw) / charge.efficiency;
+            }
+        }
+        return drawing;
+    }
+
+    /** Cuts what the buses ask for to equal parts of the port's power; those that ask for less leave the rest to the others. */
+    private void share(int drawing) {
+        double leftKw = unit.port().powerKw();
+        int left = drawing;
+        for (boolean again = true; again && left > 0;) {
+            again = false;
+            double partKw = leftKw / left;
+            for (Member member : members) {
+                if (!member.granted && member.meterKw <= partKw) {
+                    member.granted = true;
+                    leftKw -= member.meterKw;
+                    left--;
+                    again = true;
+                }
+            }
+        }
+        for (Member member : members) {
+            member.meterKw = member.granted ? member.meterKw : leftKw / left;
+        }
+    }
+
+    private double nextChange(double nowMin, double stepEndMin) {
+        double next = stepEndMin;
+        for (Member member : members) {
+            next = member.startMin > nowMin ? Math.min(next, member.startMin) : next;
+            if (member.draws(nowMin)) {
+                double fullMin = nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency);
+                next = Math.min(next, Math.min(member.endMin, fullMin));
+            }
+        }
+        return next;
+    }
+
+    private void advance(double nowMin, double nextMin, int step) {
+        for (Member member : members) {
+            if (member.draws(nowMin)) {
+                PlugCharge charge = member.charge;
+                double kw = member.meterKw * charge.efficiency;
+                boolean full = nowMin + 60 * charge.hoursToFull(kw) <= nextMin;
+                charge.reach(full ? charge.targetShare : charge.after(kw, (nextMin - nowMin) / 60), step);
+            }
+        }
+    }
+}

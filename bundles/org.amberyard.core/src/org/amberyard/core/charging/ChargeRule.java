@@ -1,0 +1,45 @@
+package org.amberyard.core.charging;
+
+/**
+ * A policy with what it needs to know.
+ *
+ * @param policy the policy
+ * @param setMin for {@link ChargePolicy#SET_TIME}, minutes after midnight at which charging begins
+ */
+public record ChargeRule(ChargePolicy policy, double setMin) {
+    private static final double DAY_MIN = 1440;
+
+    /** A policy without a set time. */
+    public static ChargeRule of(ChargePolicy policy) {
+        if (policy == ChargePolicy.SET_TIME) {
+            throw new IllegalArgumentException("Charging at a set time needs the time");
+        }
+        return new ChargeRule(policy, 0);
+    }
+
+    /** Charging at a set time, minutes after midnight. */
+    public static ChargeRule setTime(double setMin) {
+        return new ChargeRule(ChargePolicy.SET_TIME, setMin);
+    }
+
+    /** True when charging can be moved within the time at the plug, so that time at a shared plug can be split. */
+    public boolean managed() {
+        return policy == ChargePolicy.SPREAD || policy == ChargePolicy.LEAST_COST;
+    }
+
+    /**
+     * Moment from which a bus may charge: its arrival, or the set time when that falls in its stay; so it is charged at once
+     * between runs.
+     */
+    public double startMin(PlugIn stay) {
+        return startMin(stay.fromMin(), stay.toMin());
+    }
+
+    double startMin(double fromMin, double toMin) {
+        if (policy != ChargePolicy.SET_TIME) {
+            return fromMin;
+        }
+        double start = setMin + Math.ceil((fromMin - setMin) / DAY_MIN) * DAY_MIN;
+        return start < toMin ? start : fromMin;
+    }
+}

@@ -1,0 +1,102 @@
+package org.amberyard.core.charging;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Buses that follow each other at one plug; the last is followed by the first of the next turn of the stretch. */
+final class PlugChain {
+    private final int unit;
+    private final int plug;
+    private final PortUnit port;
+    private final YardStretch stretch;
+    private final ChargeRule rule;
+    private final List<QueuedBus> buses = new ArrayList<>();
+
+    PlugChain(int unit, int plug, PortUnit port, YardStretch stretch, ChargeRule rule) {
+        this.unit = unit;
+        this.plug = plug;
+        this.port = port;
+        this.stretch = stretch;
+        this.rule = rule;
+    }
+
+    List<QueuedBus> buses() {
+        return buses;
+    }
+
+    /** The best slot for a bus that does not delay those who have one; nothing when there is none or the port does not fit. */
+    PlugSlot slot(QueuedBus bus) {
+        double batteryKw = port.sharedKw(bus.plugIn.acceptance(), port.plugs()) * port.port().efficiency();
+        PlugSlot best = null;
+        for (int position = 0; batteryKw > 0 && position <= buses.size(); position++) {
+            PlugSlot slot = slot(bus, position, batteryKw);
+            best = slot != null && slot.betterThan(best) ? slot : best;
+        }
+        return best;
+    }
+
+    private PlugSlot slot(QueuedBus bus, int position, double batteryKw) {
+        double lengthMin = stretch.grid().lengthMin();
+        double startMin = bus.arrivalMin;
+        boolean swap = false;
+        if (!buses.isEmpty()) {
+            QueuedBus before = buses.get(position == 0 ? buses.size() - 1 : position - 1);
+            double turn = position == 0 ? -lengthMin : 0;
+            swap = before.departureMin + turn > bus.arrivalMin;
+            startMin = swap ? stretch.swapHours().next(Math.max(startMin, before.readyMin + turn)) : startMin;
+        }
+        if (!(startMin < bus.departureMin)) {
+            return null;
+        }
+        PlugSlot slot = charged(bus, position, batteryKw, startMin, swap);
+        return buses.isEmpty() || letsNextIn(bus, slot) ? slot : null;
+    }
+
+    private boolean letsNextIn(QueuedBus bus, PlugSlot slot) {
+        boolean last = slot.position() == buses.size();
+        QueuedBus after = buses.get(last ? 0 : slot.position());
+        double afterMin = after.startMin + (last ? stretch.grid().lengthMin() : 0);
+        return slot.readyMin() <= afterMin && (bus.departureMin <= afterMin || stretch.swapHours().at(afterMin));
+    }
+
+    private PlugSlot charged(QueuedBus bus, int position, double batteryKw, double startMin, boolean swap) {
+        PlugIn stay = bus.plugIn;
+        double chargeMin = Math.max(startMin, rule.startMin(bus.arrivalMin, bus.departureMin));
+        double hours = stay.acceptance().curve().hours(stay.startShare(), stay.endShare(), batteryKw);
+        double readyMin = chargeMin + hours * 60;
+        if (readyMin <= bus.departureMin) {
+            return new PlugSlot(unit, plug, position, startMin, readyMin, 0, swap);
+        }
+        double left = stay.acceptance().curve().endShare(stay.startShare(), batteryKw,
+                Math.max(0, bus.departureMin - chargeMin) / 60);
+        return new PlugSlot(unit, plug, position, startMin, bus.departureMin,
+                (stay.endShare() - left) * stay.acceptance().curve().usableKwh(), swap);
+    }
+
+    /** Gives a bus a slot of this plug. */
+    void insert(QueuedBus bus, PlugSlot slot) {
+        bus.unit = unit;
+        bus.plug = plug;
+        bus.startMin = slot.startMin();
+        bus.readyMin = slot.readyMin();
+        bus.shortKwh = slot.shortKwh();
+        bus.swap = slot.swap();
+        buses.add(slot.position(), bus);
+        if (buses.size() > 1) {
+            boolean last = slot.position() == buses.size() - 1;
+            QueuedBus after = buses.get(last ? 0 : slot.position() + 1);
+            after.swap |= bus.departureMin > after.startMin + (last ? stretch.grid().lengthMin() : 0);
+        }
+    }
+
+    /** Moment up to which a bus of the chain can stay: its departure, or when the next one is plugged in. */
+    double untilMin(int position) {
+        QueuedBus bus = buses.get(position);
+        if (buses.size() == 1) {
+            return bus.departureMin;
+        }
+        boolean last = position == buses.size() - 1;
+        double next = last ? buses.get(0).startMin + stretch.grid().lengthMin() : buses.get(position + 1).startMin;
+        return Math.min(bus.departureMin, next);
+    }
+}

@@ -1,0 +1,84 @@
+package org.amberyard.core.charging;
+
+import org.amberyard.core.battery.TaperCurve;
+
+/** State of charge of a bus at its plug, and what it has drawn at the meter step by step. */
+final class PlugCharge {
+    final Plugged plugged;
+    final TaperCurve curve;
+    final double efficiency;
+    /** Largest power into the battery, kW. */
+    final double limitKw;
+    final double targetShare;
+    private final StepGrid grid;
+    private final double[] meterKw;
+    private double chargeShare;
+
+    PlugCharge(Plugged plugged, PortUnit unit, StepGrid grid, double[] meterKw) {
+        this(plugged, unit.port().efficiency(), plugged.plugIn().acceptance().batteryKw(unit.port()), grid, meterKw);
+    }
+
+    private PlugCharge(Plugged plugged, double efficiency, double limitKw, StepGrid grid, double[] meterKw) {
+        PlugIn stay = plugged.plugIn();
+        this.plugged = plugged;
+        this.curve = stay.acceptance().curve();
+        this.efficiency = efficiency;
+        this.limitKw = limitKw;
+        this.targetShare = stay.endShare();
+        this.chargeShare = stay.startShare();
+        this.grid = grid;
+        this.meterKw = meterKw;
+    }
+
+    /** The same bus as it arrives in another turn of the stretch, whose energy is not booked again. */
+    PlugCharge unbooked() {
+        return new PlugCharge(plugged, efficiency, limitKw, grid, new double[meterKw.length]);
+    }
+
+    double chargeShare() {
+        return chargeShare;
+    }
+
+    /** Moment from which it charges by a rule. */
+    double startMin(ChargeRule rule) {
+        return Math.max(plugged.fromMin(), rule.startMin(plugged.plugIn()));
+    }
+
+    boolean full() {
+        return chargeShare >= targetShare;
+    }
+
+    /** Hours to the wanted state of charge at a power, kW. */
+    double hoursToFull(double kw) {
+        return curve.hours(chargeShare, targetShare, kw);
+    }
+
+    /** State of charge after hours at a power, not above the wanted one. */
+    double after(double kw, double hours) {
+        return Math.min(targetShare, curve.endShare(chargeShare, kw, hours));
+    }
+
+    /** Even power that has the bus ready at a moment, kW. */
+    double evenKw(double nowMin, double readyMin) {
+        return curve.evenKw(chargeShare, targetShare, (readyMin - nowMin) / 60, limitKw);
+    }
+
+    /** Books the way to a state of charge on a step. */
+    void reach(double share, int runningStep) {
+        double meterKwh = (share - chargeShare) * curve.usableKwh() / efficiency;
+        meterKw[grid.wrapped(runningStep)] += meterKwh / grid.stepHours();
+        chargeShare = share;
+    }
+
+    /** Charges at a power that nothing else limits from a moment until the bus is full or loses its plug. */
+    void run(double fromMin, double kw) {
+        int step = (int) Math.floor(fromMin / grid.stepMin());
+        double nowMin = fromMin;
+        while (nowMin < plugged.toMin() && !full() && kw > 0) {
+            double nextMin = Math.min(plugged.toMin(), (step + 1) * grid.stepMin());
+            reach(after(kw, (nextMin - nowMin) / 60), step);
+            nowMin = nextMin;
+            step++;
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.amberyard.core.charging;
+
+/**
+ * A bus that stands at the yard and is to be charged. Minutes count from the start of the stretch; a stay that runs over its
+ * end goes on at its start.
+ *
+ * @param bus number of the bus; settles ties
+ * @param label what the bus is called
+ * @param fromMin arrival, minutes; from 0 to the length of the stretch
+ * @param toMin departure, minutes; at most the length of the stretch later
+ * @param batteryKwh energy to be stored, kWh
+ * @param endShare state of charge when it is stored, at most 1
+ * @param acceptance what the bus takes
+ */
+public record PlugIn(int bus, String label, double fromMin, double toMin, double batteryKwh, double endShare,
+        BusAcceptance acceptance) {
+
+    public PlugIn {
+        if (!(fromMin >= 0 && toMin > fromMin && batteryKwh >= 0 && endShare <= 1)) {
+            throw new IllegalArgumentException("Bus " + label + " stands from minute " + fromMin + " to " + toMin
+                    + " for " + batteryKwh + " kWh up to a state of charge of " + endShare
+                    + ", but must arrive at minute 0 or later, leave after that, need 0 kWh or more and end at 1 or less");
+        }
+    }
+
+    /** State of charge on arrival. */
+    public double startShare() {
+        return endShare - batteryKwh / acceptance.curve().usableKwh();
+    }
+
+    /** Mean power into the battery that has it ready just in time, kW. */
+    public double evenKw() {
+        return batteryKwh / ((toMin - fromMin) / 60);
+    }
+
+    /** The same with another energy to be stored; it arrives emptier or fuller, and leaves as before. */
+    public PlugIn withKwh(double otherKwh) {
+        return new PlugIn(bus, label, fromMin, toMin, otherKwh, endShare, acceptance);
+    }
+}

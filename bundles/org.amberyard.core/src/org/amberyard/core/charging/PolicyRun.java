@@ -1,0 +1,58 @@
+package org.amberyard.core.charging;
+
+import java.util.List;
+
+/**
+ * Charging of a stretch by a policy that looks at each port alone: at once, at a set time, or spread to the departure; constant
+ * power first, then the taper, exact within steps. With least cost it tells whether every bus can be ready at full power.
+ *
+ * <p>Energy at the meter is energy in the battery over the port's efficiency. Standby power of the ports is drawn at all hours
+ * and not in it; with it the efficiency rises with the load, as a constant loss beside a proportional one gives it; common
+ * practice, no source.
+ */
+final class PolicyRun {
+    private final YardStretch stretch;
+    private final List<PortUnit> units;
+    private final ChargeRule rule;
+
+    PolicyRun(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
+        this.stretch = stretch;
+        this.units = units;
+        this.rule = rule;
+    }
+
+    ChargeSchedule of(PortAssignment assignment) {
+        ScheduleRun run = new ScheduleRun(stretch, units, assignment);
+        for (int unit = 0; unit < units.size(); unit++) {
+            List<PlugCharge> charges = run.at(unit);
+            if (sharesPower(units.get(unit), charges)) {
+                new CabinetRun(units.get(unit), stretch.grid(), rule).charge(charges);
+            } else {
+                charges.forEach(this::alone);
+            }
+        }
+        return run.schedule(0);
+    }
+
+    private void alone(PlugCharge charge) {
+        double fromMin = charge.startMin(rule);
+        if (fromMin < charge.plugged.toMin()) {
+            boolean spread = rule.policy() == ChargePolicy.SPREAD;
+            charge.run(fromMin, spread ? charge.evenKw(fromMin, charge.plugged.toMin()) : charge.limitKw);
+        }
+    }
+
+    /** True when the buses of a port could together draw more than it gives. */
+    static boolean sharesPower(PortUnit unit, List<PlugCharge> charges) {
+        double[] plugKw = new double[unit.plugs()];
+        for (PlugCharge charge : charges) {
+            int plug = charge.plugged.plug();
+            plugKw[plug] = Math.max(plugKw[plug], charge.limitKw / charge.efficiency);
+        }
+        double sum = 0;
+        for (double kw : plugKw) {
+            sum += kw;
+        }
+        return unit.plugs() > 1 && sum > unit.port().powerKw();
+    }
+}
