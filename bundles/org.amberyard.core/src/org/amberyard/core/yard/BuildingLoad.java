@@ -21,6 +21,21 @@ public record BuildingLoad(List<double[]> weekdays, List<double[]> freeDays, Lis
         peakDays = List.copyOf(peakDays);
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BuildingLoad load && same(weekdays, load.weekdays) && same(freeDays, load.freeDays)
+                && same(peakDays, load.peakDays);
+    }
+
+    private static boolean same(List<double[]> one, List<double[]> other) {
+        return Arrays.deepEquals(one.toArray(), other.toArray());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.deepHashCode(weekdays.toArray());
+    }
+
     /** The same load at all hours of the year. */
     public static BuildingLoad constant(double kw, int stepsPerDay) {
         double[] day = new double[stepsPerDay];

@@ -2,6 +2,7 @@ package org.amberyard.core.yard;
 
 import java.util.List;
 import org.amberyard.core.charging.ChargeSchedule;
+import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.Plugged;
 import org.amberyard.core.charging.YardCharging;
@@ -82,6 +83,32 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
             }
         }
         return sum;
+    }
+
+    /** Energy of one bus, charging and heat, at the meter, kWh. */
+    double busKwh(int bus) {
+        double sum = 0;
+        for (double kw : busKw(bus)) {
+            sum += kw;
+        }
+        return sum * charging.stretch().grid().stepHours();
+    }
+
+    /** Energy that one bus lacks when it leaves, at the meter, kWh. */
+    double missingKwh(int bus) {
+        return schedule.shortfalls().stream().filter(s -> s.plugIn().bus() == bus).mapToDouble(ChargeShortfall::shortKwh).sum()
+                / efficiency(bus);
+    }
+
+    /** Efficiency of the port at which a bus stands; of the yard's first where it stands at none. */
+    double efficiency(int bus) {
+        return efficiency(charging, bus);
+    }
+
+    static double efficiency(YardCharging charging, int bus) {
+        int unit = charging.assignment().plugged().stream().filter(p -> p.plugIn().bus() == bus).mapToInt(Plugged::unit)
+                .findFirst().orElse(0);
+        return charging.units().get(unit).port().efficiency();
     }
 
     /** Buses at plugs. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.BusAcceptance;
 import org.amberyard.core.charging.PlugIn;
-import org.amberyard.core.charging.Plugged;
 import org.amberyard.core.charging.StepGrid;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
@@ -33,7 +32,7 @@ final class StretchPlanner {
         YardCharging charging = YardCharging.of(stretch, yard.ports(), yard.rule());
         List<double[]> heat = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
-            heat.add(heatKw(asked.get(bus), grid, efficiency(charging, bus)));
+            heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
         }
         return new StretchLoad(service, kind, charging, charging.schedule(), heat, yard.standbyKw(),
                 yard.building().through(service.month(), kind));
@@ -43,13 +42,6 @@ final class StretchPlanner {
         YardBus of = yard.buses().get(bus);
         return new PlugIn(bus, of.name(), stay.fromMin(), stay.toMin(), stay.batteryKwh(), stay.endShare(),
                 BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()));
-    }
-
-    /** Efficiency of the port at which a bus stands; of the yard's first where it stands at none. */
-    private double efficiency(YardCharging charging, int bus) {
-        int unit = charging.assignment().plugged().stream().filter(p -> p.plugIn().bus() == bus).mapToInt(Plugged::unit)
-                .findFirst().orElse(0);
-        return yard.ports().get(unit).port().efficiency();
     }
 
     /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */

@@ -1,6 +1,7 @@
 package org.amberyard.core.yard;
 
 import java.util.List;
+import java.util.Objects;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortUnit;
 
@@ -28,6 +29,13 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
     public YardInput {
         buses = List.copyOf(buses);
         ports = List.copyOf(ports);
+    }
+
+    /** Of what is quick to look at: the drives of the buses are large, and equal yards have them from one table. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(buses.stream().map(YardBus::name).toList(), buses.stream().map(YardBus::health).toList(), ports,
+                rule, contractYear, demandIndex);
     }
 
     /** The same under another charging policy. */

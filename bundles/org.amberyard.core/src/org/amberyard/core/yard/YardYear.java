@@ -15,11 +15,12 @@ import org.amberyard.core.tariff.MeterMonth;
  *
  * @param input the yard
  * @param months months from January to December
- * @param busKwh energy at the meter of each bus, heat included, in the order of the yard's buses, kWh
+ * @param busKwh energy at the meter that each bus needs, heat included, in the order of the yard's buses, kWh
+ * @param missingKwh how much of it the yard cannot bring, kWh
  * @param bills bills of the meter that charging is on
  * @param withoutCharging bills of the same meter without charging, where it is shared with the building
  */
-public record YardYear(YardInput input, List<Month> months, List<Double> busKwh, BillYear bills,
+public record YardYear(YardInput input, List<Month> months, List<Double> busKwh, List<Double> missingKwh, BillYear bills,
         Optional<BillYear> withoutCharging) {
 
     /**
@@ -55,6 +56,7 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
     public YardYear {
         months = List.copyOf(months);
         busKwh = List.copyOf(busKwh);
+        missingKwh = List.copyOf(missingKwh);
     }
 
     /** Plans and bills a year. */
@@ -68,26 +70,17 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         List<MeterMonth> metered = loads.stream().map(m -> m.metered(shared)).toList();
         Optional<BillYear> without = shared ? Optional.of(steady(input, loads.stream().map(MonthLoad::buildingOnly).toList()))
                 : Optional.empty();
-        return new YardYear(input, loads.stream().map(m -> month(m, input)).toList(), busKwh(input, loads),
-                steady(input, metered), without);
+        return new YardYear(input, loads.stream().map(m -> month(m, input)).toList(), busKwh(input, loads, true),
+                busKwh(input, loads, false), steady(input, metered), without);
     }
 
     private static BillYear steady(YardInput input, List<MeterMonth> months) {
         return BillYear.steady(input.metering().tariff(), input.contractYear(), months);
     }
 
-    private static List<Double> busKwh(YardInput input, List<MonthLoad> loads) {
-        double hours = input.stepMin() / 60.0;
+    private static List<Double> busKwh(YardInput input, List<MonthLoad> loads, boolean brought) {
         return IntStream.range(0, input.buses().size()).mapToObj(bus -> loads.stream().flatMap(m -> m.stretches().stream())
-                .mapToDouble(s -> s.times() * hours * sum(s.busKw(bus))).sum()).toList();
-    }
-
-    private static double sum(double[] kw) {
-        double sum = 0;
-        for (double step : kw) {
-            sum += step;
-        }
-        return sum;
+                .mapToDouble(s -> s.times() * ((brought ? s.busKwh(bus) : 0) + s.missingKwh(bus))).sum()).toList();
     }
 
     private static Month month(MonthLoad load, YardInput input) {
@@ -107,9 +100,20 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         return withoutCharging.map(w -> bills.parts().plus(w.parts().times(-1))).orElse(bills.parts());
     }
 
+    /** Energy at the meter that the bus in a place of the fleet needs, kWh; none for an engine bus. */
+    public double neededKwh(int place) {
+        return IntStream.range(0, input.buses().size()).filter(b -> input.buses().get(b).place() == place)
+                .mapToDouble(busKwh::get).sum();
+    }
+
     /** Energy of charging, heat and standby at the meter, kWh. */
     public double yardKwh() {
         return months.stream().mapToDouble(Month::yardKwh).sum();
+    }
+
+    /** Plug swaps of the year. */
+    public double swaps() {
+        return months.stream().mapToDouble(Month::swaps).sum();
     }
 
     /** Highest demand of charging, heat and standby, kW. */
