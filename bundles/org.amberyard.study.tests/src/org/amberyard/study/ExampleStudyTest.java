@@ -97,10 +97,10 @@ class ExampleStudyTest {
     }
 
     @Test
-    void connectedPowerOutgrowsTheTransformerButSpreadChargingDoesNot() {
+    void connectedPowerOutgrowsTheTransformerButChargingAsPlannedDoesNot() {
         var last = result.plans().get(1).service().get(14);
         assertTrue(last.connectedKva() > last.transformerKva());
-        assertTrue(last.spreadKva() < last.transformerKva());
+        assertTrue(last.demandKva() < last.transformerKva());
         assertTrue(ResultFindings.of(study, result).stream().anyMatch(
                 f -> f.message().contains("exceed the service") && f.message().contains("licensed electrician")));
     }

@@ -110,7 +110,7 @@ class PlanEvaluationTest {
         assertEquals(0, service.get(0).ports());
         assertEquals(2 * 19.2, service.get(1).connectedKw(), 1e-12);
         assertEquals((2 * 19.2 + 80) / 0.95, service.get(1).connectedKva(), 1e-9);
-        assertTrue(service.get(1).spreadKw() > 0 && service.get(1).spreadKva() < service.get(1).connectedKva());
+        assertTrue(service.get(1).demandKw() > 0 && service.get(1).demandKva() < service.get(1).connectedKva());
     }
 
     @Test
