@@ -48,7 +48,7 @@ final class LeastCostYearPlan {
                 yard.siteLimitKw()));
         List<StretchLoad> loads = new ArrayList<>();
         for (int place = 0; place < sessions.size(); place++) {
-            loads.add(month.stretches().get(place).with(sessions.get(place).schedule(solved.schedule().kw()[place])));
+            loads.add(month.stretches().get(place).with(sessions.get(place).schedule(solved.schedule().kw().get(place))));
         }
         return new MonthLoad(month.month(), loads, month.idle(), solved.gap());
     }
