@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class BillTest {
@@ -35,7 +37,7 @@ class BillTest {
     @Test
     void linesTellWhatSetTheirDemand() {
         Bill bill = Bill.of(ExampleTariffs.generalService(), 1, JULY_LOAD, PeakHistory.ofPeaks(2, 400, 60, 60, 60));
-        assertEquals("60 % of 400.0 kW at 00:00 on billed day, March", bill.lines().get(4).demand().orElseThrow().explanation());
+        assertEquals("60 % of 400.0 kW on the bill, March", bill.lines().get(4).demand().orElseThrow().explanation());
         assertEquals("200.0 kW at 17:15 on school day, July", bill.lines().get(5).demand().orElseThrow().explanation());
     }
 
@@ -63,5 +65,87 @@ class BillTest {
         Exception refused = assertThrows(IllegalArgumentException.class,
                 () -> Bill.of(ExampleTariffs.generalService(), 1, JULY_LOAD, untilMay));
         assertEquals("July comes after May but months must follow one another", refused.getMessage());
+    }
+
+    /** First 150 kWh for each of 50 kW, 7,500 kWh at 0.09; the weekdays' 26,400 kWh less those at 0.05. */
+    @Test
+    void blocksByHoursOfUse() {
+        Bill bill = Bill.of(MarginalPricesTest.hoursOfUse(), 1, Loads.month(0, Loads.flat(50), Loads.flat(0)), PeakHistory.NONE);
+        assertEquals(List.of("Energy, first 150 kWh per kW 7500.0 kWh 0.0900 675.000",
+                "Energy, over 150 kWh per kW 18900.0 kWh 0.0500 945.000", "Demand 50.0 kW 6.0000 300.000"), lines(bill));
+    }
+
+    /**
+     * Charges of 10 for 31 days, rider of 5 % on them, minimum 400 that counts both, tax of 6 % on all but the minimum and of
+     * 10 % on the tax.
+     */
+    @Test
+    void sharesMinimumAndTaxesByHand() {
+        Tariff tariff = new Tariff("Shares", List.of(FixedCharge.daily("Meter", 10)), MinimumBill.ofCharges(400), List.of(),
+                List.of(), new Riders(List.of(), List.of(), List.of(),
+                        List.of(new ShareCharge("Surcharge", 0.05, Set.of(BillComponent.CUSTOMER)))),
+                List.of(new ShareCharge("State tax", 0.06, Set.of(BillComponent.CUSTOMER, BillComponent.RIDER)),
+                        new ShareCharge("City tax", 0.1, Set.of(BillComponent.TAX))),
+                1);
+        Bill bill = Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE);
+        assertEquals(List.of("Meter 31.0 day 10.0000 310.000", "Surcharge 310.0 money 0.0500 15.500",
+                "minimum bill 1.0 month 74.5000 74.500", "State tax 325.5 money 0.0600 19.530",
+                "City tax 19.5 money 0.1000 1.953"), lines(bill));
+        assertEquals(new BillParts(0, 0, bill.total()), bill.parts());
+    }
+
+    /** Half the bill is energy and half demand, so is the tax. */
+    @Test
+    void taxesStandWithWhatTheyFallOn() {
+        MeterMonth month = Loads.month(0, Loads.flat(10), Loads.flat(0));
+        BillParts parts = Bill.of(Tariff.flat("Flat", 0, 0.1, 0, 52.8, 0.06), 1, month, PeakHistory.NONE).parts();
+        assertEquals(528 * 1.06, parts.energy(), 1e-9);
+        assertEquals(528 * 1.06, parts.demand(), 1e-9);
+    }
+
+    @Test
+    void aLossFactorRaisesEnergyAndDemand() {
+        Tariff flat = Tariff.flat("Flat", 7, 0.1, 0.01, 5, 0);
+        Tariff secondary = new Tariff(flat.name(), flat.customer(), flat.minimum(), flat.energy(), flat.demand(),
+                flat.riders(), flat.taxes(), 1.02);
+        BillParts metered = Bill.of(flat, 1, JULY_LOAD, PeakHistory.NONE).parts();
+        BillParts billed = Bill.of(secondary, 1, JULY_LOAD, PeakHistory.NONE).parts();
+        assertEquals(1.02 * metered.energy(), billed.energy(), 1e-9);
+        assertEquals(1.02 * metered.demand(), billed.demand(), 1e-9);
+        assertEquals(metered.fixed(), billed.fixed(), 0);
+    }
+
+    @Test
+    void aMinimumDemandIsBilledAndExplained() {
+        DemandCharge demand = new DemandCharge("Demand", List.of(ChargeRate.of(TariffPeriod.ALWAYS, 5)), 250, Optional.empty());
+        Tariff tariff = new Tariff("Minimum", List.of(), MinimumBill.NONE, List.of(), List.of(demand), Riders.NONE, List.of(), 1);
+        BillLine line = Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE).lines().get(0);
+        assertEquals(1250, line.amount(), 0);
+        assertEquals("at least 250.0 kW are billed", line.demand().orElseThrow().explanation());
+        assertEquals(Optional.empty(), line.peak());
+    }
+
+    @Test
+    void aBoundaryWithinAStepSharesItsEnergy() {
+        TariffPeriod untilSevenMinutesPast = new TariffPeriod(ExampleTariffs.YEAR, ExampleTariffs.WEEKDAYS,
+                List.of(new TariffPeriod.Hours(0, 7)));
+        EnergyCharge start = EnergyCharge.of("Start", untilSevenMinutesPast, 1);
+        Tariff tariff = new Tariff("Start", List.of(), MinimumBill.NONE, List.of(start), List.of(), Riders.NONE, List.of(), 1);
+        assertEquals(22 * 50 * 7 / 60.0, Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE).total(), 1e-9);
+    }
+
+    @Test
+    void pricesOfOneChargeMustAgreeWithinAMonth() {
+        List<ChargeRate> rates = List.of(ChargeRate.of(TariffPeriod.ALWAYS, 1), ChargeRate.of(TariffPeriod.ALWAYS, 2));
+        Exception refused = assertThrows(IllegalArgumentException.class, () -> new EnergyCharge("Energy", rates));
+        assertEquals("Energy has different prices in January: charges of different prices need different names",
+                refused.getMessage());
+    }
+
+    @Test
+    void blocksMustRise() {
+        List<PriceBlock> falling = List.of(new PriceBlock(0, 1), new PriceBlock(500, 1), new PriceBlock(500, 2));
+        Exception refused = assertThrows(IllegalArgumentException.class, () -> new BlockPrices(falling));
+        assertEquals("block 3 starts at 500.0 but must start above 500.0", refused.getMessage());
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.core.charging;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,5 +25,30 @@ public record StretchProblem(double times, double stepHours, double[] baseKw, do
     /** Number of steps. */
     public int steps() {
         return baseKw.length;
+    }
+
+    /** Cost of the energy of a load, each time, money. */
+    double energyCost(double[] kw) {
+        double cost = 0;
+        for (int step = 0; step < kw.length; step++) {
+            cost += pricePerKwh[step] * kw[step] * stepHours;
+        }
+        return cost;
+    }
+
+    /** The same stretch without the energy that sessions lack. */
+    StretchProblem without(List<SessionShortfall> shortfalls) {
+        List<Session> fewer = new ArrayList<>(sessions);
+        for (SessionShortfall lacking : shortfalls) {
+            Session session = fewer.get(lacking.session());
+            fewer.set(lacking.session(), new Session(session.fromStep(), session.toStep(),
+                    Math.max(0, session.meterKwh() - lacking.kwh()), session.limitKw(), session.cabinet()));
+        }
+        return new StretchProblem(times, stepHours, baseKw, pricePerKwh, demandSets, fewer, cabinetKw);
+    }
+
+    /** True when a demand charge counts a step. */
+    boolean counts(int charge, int step) {
+        return (demandSets[step] >> charge & 1) != 0;
     }
 }

@@ -27,4 +27,14 @@ public record BillParts(double energy, double demand, double fixed) {
     public BillParts times(double factor) {
         return new BillParts(factor * energy, factor * demand, factor * fixed);
     }
+
+    /** The parts with another total, the difference taken by the greatest. */
+    BillParts withTotal(double total) {
+        double greatest = Math.max(Math.abs(energy), Math.max(Math.abs(demand), Math.abs(fixed)));
+        if (Math.abs(energy) == greatest) {
+            return new BillParts(total - demand - fixed, demand, fixed);
+        }
+        return Math.abs(demand) == greatest ? new BillParts(energy, total - energy - fixed, fixed)
+                : new BillParts(energy, demand, total - energy - demand);
+    }
 }

@@ -2,7 +2,6 @@ package org.amberyard.core.tariff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.tariff.BlockPrices.Slice;
@@ -35,30 +34,24 @@ final class BillSheet {
         add(component, charge.name(), quantity, charge.unit(), charge.price(), FIXED, Optional.empty());
     }
 
-    void energy(BillComponent component, ChargeTerms charge) {
-        blocks(component, charge, lossFactor * charge.hours().kwh(metered), BillUnit.KWH, ENERGY, Optional.empty());
+    void energy(BillComponent component, ChargeTerms charge, double billedKw) {
+        double kwh = lossFactor * charge.hours().kwh(metered);
+        for (Slice slice : charge.prices().slices(kwh, billedKw)) {
+            add(component, charge, slice, BillUnit.KWH, ENERGY, Optional.empty());
+        }
     }
 
     void demand(BillComponent component, DemandTerms charge) {
         BilledDemand billed = charge.billed(metered, history, lossFactor);
-        blocks(component, charge.charge(), billed.kw(), BillUnit.KW, DEMAND, Optional.of(billed));
+        for (Slice slice : charge.charge().prices().slices(billed.kw(), 0)) {
+            add(component, charge.charge(), slice, BillUnit.KW, DEMAND, Optional.of(billed));
+        }
     }
 
-    private void blocks(BillComponent component, ChargeTerms charge, double quantity, BillUnit unit, BillParts follows,
+    private void add(BillComponent component, ChargeTerms charge, Slice slice, BillUnit unit, BillParts follows,
             Optional<BilledDemand> demand) {
-        for (Slice slice : charge.prices().slices(quantity)) {
-            add(component, label(charge, slice, unit), slice.quantity(), unit, slice.price(), follows, demand);
-        }
-    }
-
-    private static String label(ChargeTerms charge, Slice slice, BillUnit unit) {
-        if (charge.prices().blocks().size() == 1) {
-            return charge.name();
-        }
-        String block = slice.from() == 0 ? String.format(Locale.ROOT, "first %,.0f", slice.to())
-                : Double.isInfinite(slice.to()) ? String.format(Locale.ROOT, "over %,.0f", slice.from())
-                        : String.format(Locale.ROOT, "next %,.0f", slice.to() - slice.from());
-        return charge.name() + ", " + block + " " + unit.label();
+        add(component, charge.name() + BlockLabel.of(slice, unit), slice.quantity(), unit, slice.block().price(), follows,
+                demand);
     }
 
     private void add(BillComponent component, String label, double quantity, BillUnit unit, double price, BillParts follows,

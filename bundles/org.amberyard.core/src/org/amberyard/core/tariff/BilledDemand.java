@@ -35,12 +35,12 @@ public record BilledDemand(double kw, DemandRule rule, double share, Optional<Pe
         return greatest;
     }
 
-    /** Words such as "187.2 kW at 17:15 on School day, January" or "60 % of 312.0 kW at 06:30 on School day, August". */
+    /** Words such as "187.2 kW at 17:15 on school day, January" or "60 % of 312.0 kW at 06:30 on school day, August". */
     public String explanation() {
         if (rule == DemandRule.MINIMUM) {
             return String.format(Locale.ROOT, "at least %.1f kW are billed", kw);
         }
-        String moment = peak.map(p -> String.format(Locale.ROOT, "%.1f kW at %s", p.kw(), p.label())).orElse("no demand");
+        String moment = peak.map(p -> String.format(Locale.ROOT, "%.1f kW %s", p.kw(), p.label())).orElse("no demand");
         return rule == DemandRule.RATCHET ? String.format(Locale.ROOT, "%.0f %% of %s", 100 * share, moment) : moment;
     }
 }

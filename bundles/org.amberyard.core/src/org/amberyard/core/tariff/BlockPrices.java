@@ -2,6 +2,7 @@ package org.amberyard.core.tariff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Price of a charge by blocks of its monthly quantity.
@@ -13,12 +14,11 @@ public record BlockPrices(List<PriceBlock> blocks) {
     /**
      * Quantity within a block.
      *
-     * @param from start of the block
-     * @param to end of the block, infinite for the last
+     * @param block the block
+     * @param next the block that ends it; none after the last
      * @param quantity quantity within
-     * @param price price within
      */
-    public record Slice(double from, double to, double quantity, double price) {
+    record Slice(PriceBlock block, Optional<PriceBlock> next, double quantity) {
     }
 
     /**
@@ -26,16 +26,19 @@ public record BlockPrices(List<PriceBlock> blocks) {
      */
     public BlockPrices {
         blocks = List.copyOf(blocks);
-        if (blocks.isEmpty() || blocks.get(0).from() != 0) {
-            throw new IllegalArgumentException("first block starts at "
-                    + (blocks.isEmpty() ? "nothing" : blocks.get(0).from()) + " but must start at 0");
+        if (blocks.isEmpty() || blocks.get(0).start(1) != 0) {
+            throw new IllegalArgumentException("blocks " + blocks + " must start with one from 0");
         }
         for (int b = 1; b < blocks.size(); b++) {
-            if (blocks.get(b).from() <= blocks.get(b - 1).from()) {
-                throw new IllegalArgumentException("block " + (b + 1) + " starts at " + blocks.get(b).from()
-                        + " but must start above " + blocks.get(b - 1).from());
+            if (!blocks.get(b).above(blocks.get(b - 1))) {
+                throw new IllegalArgumentException("block " + (b + 1) + " starts at " + text(blocks.get(b))
+                        + " but must start above " + text(blocks.get(b - 1)));
             }
         }
+    }
+
+    private static String text(PriceBlock block) {
+        return block.from() + (block.fromPerKw() > 0 ? " and " + block.fromPerKw() + " per kW" : "");
     }
 
     /** One price for all. */
@@ -43,23 +46,42 @@ public record BlockPrices(List<PriceBlock> blocks) {
         return new BlockPrices(List.of(new PriceBlock(0, price)));
     }
 
-    /** The first block, and each further one that a quantity reaches. */
-    public List<Slice> slices(double quantity) {
+    /** True when blocks depend on the billed demand. */
+    boolean byDemand() {
+        return blocks.stream().anyMatch(b -> b.fromPerKw() > 0);
+    }
+
+    /** The first block, and each further one that a quantity reaches at a billed demand. */
+    List<Slice> slices(double quantity, double billedKw) {
         List<Slice> slices = new ArrayList<>();
-        for (int b = 0; b < blocks.size() && (b == 0 || quantity > blocks.get(b).from()); b++) {
-            double from = blocks.get(b).from();
-            double to = b + 1 < blocks.size() ? blocks.get(b + 1).from() : Double.POSITIVE_INFINITY;
-            slices.add(new Slice(from, to, Math.min(quantity, to) - from, blocks.get(b).price()));
+        int last = reached(quantity, billedKw);
+        for (int b = 0; b <= last; b++) {
+            Optional<PriceBlock> next = b + 1 < blocks.size() ? Optional.of(blocks.get(b + 1)) : Optional.empty();
+            double end = b < last ? blocks.get(b + 1).start(billedKw) : quantity;
+            slices.add(new Slice(blocks.get(b), next, end - blocks.get(b).start(billedKw)));
         }
         return slices;
     }
 
-    /** The block in which the next unit after a quantity falls. */
-    public PriceBlock blockAfter(double quantity) {
-        PriceBlock reached = blocks.get(0);
-        for (PriceBlock block : blocks) {
-            reached = block.from() <= quantity ? block : reached;
+    private int reached(double quantity, double billedKw) {
+        int last = 0;
+        while (last + 1 < blocks.size() && quantity > blocks.get(last + 1).start(billedKw)) {
+            last++;
         }
-        return reached;
+        return last;
+    }
+
+    /** The block in which a quantity ends at a billed demand. */
+    PriceBlock last(double quantity, double billedKw) {
+        return blocks.get(reached(quantity, billedKw));
+    }
+
+    /** What one more kW of billed demand adds to the charge by moving its blocks, money/kW. */
+    double moneyPerKw(double quantity, double billedKw) {
+        double money = 0;
+        for (int b = 1; b <= reached(quantity, billedKw); b++) {
+            money += blocks.get(b).fromPerKw() * (blocks.get(b - 1).price() - blocks.get(b).price());
+        }
+        return money;
     }
 }

@@ -15,10 +15,16 @@ import org.amberyard.core.math.Checks;
  */
 public record DemandCharge(String name, List<ChargeRate> rates, double minimumKw, Optional<Ratchet> ratchet) {
 
+    /**
+     * @throws IllegalArgumentException when prices of a month differ or blocks depend on the demand that they bill
+     */
     public DemandCharge {
         rates = List.copyOf(rates);
         Checks.notNegative("minimum demand of " + name, minimumKw);
         ChargeTerms.requireOnePrice(name, rates);
+        if (rates.stream().anyMatch(r -> r.prices().byDemand())) {
+            throw new IllegalArgumentException(name + " has blocks per kW but a demand charge must have blocks of kW");
+        }
     }
 
     /** One price in a period, without minimum or ratchet. */

@@ -19,8 +19,7 @@ public enum LineRounding {
     CENT {
         @Override
         BillParts apply(BillParts parts) {
-            double amount = parts.total();
-            return amount == 0 ? parts : parts.times(cents(amount) / amount);
+            return parts.withTotal(cents(parts.total()));
         }
     };
 

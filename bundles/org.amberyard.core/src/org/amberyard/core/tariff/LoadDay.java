@@ -1,5 +1,7 @@
 package org.amberyard.core.tariff;
 
+import org.amberyard.core.math.Checks;
+
 /**
  * Metered load of one kind of day of a month, in equal steps from midnight to midnight.
  *
@@ -10,6 +12,16 @@ package org.amberyard.core.tariff;
  */
 public record LoadDay(String label, DayClass dayClass, double days, double[] kw) {
     private static final int DAY_MIN = 1440;
+
+    /**
+     * @throws IllegalArgumentException when the number of days is below zero or the load has no step
+     */
+    public LoadDay {
+        Checks.notNegative("number of days like " + label, days);
+        if (kw.length == 0) {
+            throw new IllegalArgumentException("load of " + label + " has no steps but must have at least one");
+        }
+    }
 
     /** Length of a step, minutes. */
     public double stepMin() {

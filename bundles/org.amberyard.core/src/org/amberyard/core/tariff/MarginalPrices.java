@@ -7,22 +7,22 @@ import java.util.Map;
 
 /**
  * What one more kWh or kW at the meter costs in a month, riders, percentages and taxes included: the prices of a least-cost
- * schedule. Each charge takes part with the price of the block in which an expected load ends, because the scheduled energy
- * comes on top of what blocks below hold. A minimum bill is not looked at.
+ * schedule. Each charge takes part with the price of the block in which an expected load ends. Not looked at are a minimum
+ * bill and what a demand of this month costs in later months by a ratchet.
  */
 public final class MarginalPrices {
     private static final int SET_BITS = 31;
 
-    private final TariffMonth terms;
-    private final PriceOfHours[] energy;
-    private final List<DemandPrice> demand;
+    private final double lossFactor;
+    private final List<PriceOfHours> energy = new ArrayList<>();
+    private final List<DemandPrice> demand = new ArrayList<>();
 
-    /** The price of a charge while its hours last. */
+    /** The price of an energy charge, asked in its hours. */
     private record PriceOfHours(MonthHours hours, double price) {
     }
 
-    /** The price of a demand charge, and from which demand on it is asked. */
-    private record DemandPrice(DemandTerms terms, double price, double fromKw) {
+    /** The price of a demand charge, the demand at which it is taken and that from which on it is asked. */
+    private record DemandPrice(DemandTerms terms, double price, double billedKw, double fromKw) {
     }
 
     /**
@@ -31,41 +31,55 @@ public final class MarginalPrices {
      * @throws IllegalArgumentException when the tariff has more demand charges in the month than fit in a set of 31
      */
     public MarginalPrices(TariffMonth terms, MeterMonth expected, PeakHistory history) {
-        this.terms = terms;
-        List<PriceOfHours> energyPrices = new ArrayList<>();
-        demand = new ArrayList<>();
+        Tariff tariff = terms.tariff();
+        lossFactor = tariff.lossFactor();
+        double billedKw = terms.billedKw(expected, history);
+        double blocksPerKw = 0;
         for (BillComponent component : List.of(BillComponent.ENERGY, BillComponent.RIDER)) {
-            double factor = terms.tariff().lossFactor() * withShares(component);
-            terms.energyTerms(component).forEach(c -> energyPrices.add(energyPrice(c, expected, factor)));
+            double factor = lossFactor * withShares(tariff, component);
+            for (ChargeTerms charge : terms.energyTerms(component)) {
+                double kwh = lossFactor * charge.hours().kwh(expected);
+                energy.add(new PriceOfHours(charge.hours(), factor * charge.prices().last(kwh, billedKw).price()));
+                blocksPerKw += factor * charge.prices().moneyPerKw(kwh, billedKw);
+            }
         }
-        for (BillComponent component : List.of(BillComponent.DEMAND, BillComponent.RIDER)) {
-            double factor = terms.tariff().lossFactor() * withShares(component);
-            terms.demandTerms(component).forEach(c -> demand.add(demandPrice(c, expected, history, factor)));
-        }
-        energy = energyPrices.toArray(new PriceOfHours[0]);
+        addDemand(terms, BillComponent.DEMAND, expected, history);
+        addToGreatest(blocksPerKw);
+        addDemand(terms, BillComponent.RIDER, expected, history);
         if (demand.size() > SET_BITS) {
-            throw new IllegalArgumentException(terms.tariff().name() + " has " + demand.size()
+            throw new IllegalArgumentException(tariff.name() + " has " + demand.size()
                     + " demand charges in a month but must have no more than " + SET_BITS);
         }
     }
 
-    private PriceOfHours energyPrice(ChargeTerms charge, MeterMonth expected, double factor) {
-        double kwh = terms.tariff().lossFactor() * charge.hours().kwh(expected);
-        return new PriceOfHours(charge.hours(), factor * charge.prices().blockAfter(kwh).price());
+    private void addDemand(TariffMonth terms, BillComponent component, MeterMonth expected, PeakHistory history) {
+        double factor = lossFactor * withShares(terms.tariff(), component);
+        for (DemandTerms charge : terms.demandTerms(component)) {
+            double kw = charge.billed(expected, history, lossFactor).kw();
+            PriceBlock block = charge.charge().prices().last(kw, 0);
+            demand.add(new DemandPrice(charge, factor * block.price(), kw, block.from()));
+        }
     }
 
-    private DemandPrice demandPrice(DemandTerms charge, MeterMonth expected, PeakHistory history, double factor) {
-        double kw = charge.billed(expected, history, terms.tariff().lossFactor()).kw();
-        PriceBlock block = charge.charge().prices().blockAfter(kw);
-        return new DemandPrice(charge, factor * block.price(), block.from());
+    /** Blocks per kW go by the greatest demand, so what they cost is a price of it. */
+    private void addToGreatest(double pricePerKw) {
+        int greatest = 0;
+        for (int charge = 1; charge < demand.size(); charge++) {
+            greatest = demand.get(charge).billedKw > demand.get(greatest).billedKw ? charge : greatest;
+        }
+        if (greatest < demand.size()) {
+            DemandPrice before = demand.get(greatest);
+            demand.set(greatest, new DemandPrice(before.terms, Math.max(0, before.price + pricePerKw), before.billedKw,
+                    before.fromKw));
+        }
     }
 
     /** Money on the bill for each unit of money of a component. */
-    private double withShares(BillComponent component) {
+    private static double withShares(Tariff tariff, BillComponent component) {
         Map<BillComponent, Double> amounts = new EnumMap<>(BillComponent.class);
         amounts.put(component, 1.0);
-        terms.tariff().riders().shares().forEach(c -> addShare(c, BillComponent.RIDER, amounts));
-        terms.tariff().taxes().forEach(c -> addShare(c, BillComponent.TAX, amounts));
+        tariff.riders().shares().forEach(c -> addShare(c, BillComponent.RIDER, amounts));
+        tariff.taxes().forEach(c -> addShare(c, BillComponent.TAX, amounts));
         return amounts.values().stream().mapToDouble(Double::doubleValue).sum();
     }
 
@@ -78,7 +92,7 @@ public final class MarginalPrices {
     public double pricePerKwhAt(DayClass day, double minute) {
         double price = 0;
         for (PriceOfHours charge : energy) {
-            price += charge.hours.contain(day, minute) ? charge.price : 0;
+            price += charge.hours.contains(day, minute) ? charge.price : 0;
         }
         return price;
     }
@@ -87,12 +101,12 @@ public final class MarginalPrices {
     public int demandSetAt(DayClass day, double minute) {
         int set = 0;
         for (int charge = 0; charge < demand.size(); charge++) {
-            set |= demand.get(charge).terms.charge().hours().contain(day, minute) ? 1 << charge : 0;
+            set |= demand.get(charge).terms.charge().hours().contains(day, minute) ? 1 << charge : 0;
         }
         return set;
     }
 
-    /** Price of each demand charge, money/kW at the meter. */
+    /** Price of each demand charge, money/kW at the meter; demand charges first, then riders on demand. */
     public double[] demandPrices() {
         return demand.stream().mapToDouble(DemandPrice::price).toArray();
     }
@@ -104,7 +118,6 @@ public final class MarginalPrices {
 
     /** Demand below which each demand charge does not fall, by minimum, ratchet or block, kW at the meter. */
     public double[] demandFloorsKw(PeakHistory history) {
-        double lossFactor = terms.tariff().lossFactor();
         return demand.stream()
                 .mapToDouble(d -> Math.max(d.fromKw, d.terms.floor(history, lossFactor).kw()) / lossFactor).toArray();
     }

@@ -1,9 +1,10 @@
 package org.amberyard.core.tariff;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a meter counts in a month.
+ * What a meter counts in a month. Days have 24 hours; the changes to and from summer time are left out.
  *
  * @param month month, 0 for January
  * @param days kinds of days of the month
@@ -17,9 +18,12 @@ public record MeterMonth(int month, List<LoadDay> days) {
      */
     public MeterMonth {
         days = List.copyOf(days);
-        if (month < 0 || month >= MONTHS) {
-            throw new IllegalArgumentException("month is " + month + " but must be 0 for January to 11 for December");
-        }
+        MonthNames.require(month);
+    }
+
+    /** Highest demand, kW. */
+    public double peakKw() {
+        return days.stream().filter(d -> d.days() > 0).flatMapToDouble(d -> Arrays.stream(d.kw())).max().orElse(0);
     }
 
     /** Number of days. */

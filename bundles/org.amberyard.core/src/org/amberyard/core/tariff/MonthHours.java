@@ -3,6 +3,7 @@ package org.amberyard.core.tariff;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.core.tariff.TariffPeriod.Hours;
 
 /** Hours of a month that a charge counts. */
 final class MonthHours {
@@ -14,8 +15,13 @@ final class MonthHours {
     }
 
     /** True when a minute of a kind of day lies within. */
-    boolean contain(DayClass day, double minute) {
+    boolean contains(DayClass day, double minute) {
         return byDayClass[day.ordinal()].contains(minute);
+    }
+
+    /** Spans of a kind of day. */
+    Hours[] spans(DayClass day) {
+        return byDayClass[day.ordinal()].spans();
     }
 
     /** Energy within the hours, kWh; a step of the load on a boundary counts by its share of time. */

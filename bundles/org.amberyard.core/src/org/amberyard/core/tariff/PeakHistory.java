@@ -26,16 +26,20 @@ public record PeakHistory(List<MeterMonth> months) {
     }
 
     /**
-     * History from bills that tell only the highest demand of each month, which then counts at every hour.
+     * History from bills that tell only the highest demand of each month, which then counts at every hour of
+     * every kind of day.
      *
      * @param firstMonth month of the first demand, 0 for January
      * @param peaksKw highest demands, kW
      */
     public static PeakHistory ofPeaks(int firstMonth, double... peaksKw) {
         return new PeakHistory(IntStream.range(0, peaksKw.length)
-                .mapToObj(i -> new MeterMonth((firstMonth + i) % MONTHS, List.of(
-                        new LoadDay("billed day", DayClass.WEEKDAY, 1, new double[] {peaksKw[i]}))))
-                .toList());
+                .mapToObj(i -> ofPeak((firstMonth + i) % MONTHS, peaksKw[i])).toList());
+    }
+
+    private static MeterMonth ofPeak(int month, double peakKw) {
+        return new MeterMonth(month, Stream.of(DayClass.values())
+                .map(day -> new LoadDay("the bill", day, 1, new double[] {peakKw})).toList());
     }
 
     /** The history with a further month. */

@@ -19,8 +19,9 @@ public record PeakMoment(int month, LoadDay day, int step) {
         return step * day.stepMin();
     }
 
-    /** Words such as "17:15 on School day, January". */
+    /** Words such as "at 17:15 on school day, January"; without the time where the load has a single step. */
     public String label() {
-        return ClockTime.of((int) minute()) + " on " + day.label() + ", " + MonthNames.of(month);
+        String time = day.kw().length == 1 ? "" : "at " + ClockTime.of((int) minute()) + " ";
+        return time + "on " + day.label() + ", " + MonthNames.of(month);
     }
 }

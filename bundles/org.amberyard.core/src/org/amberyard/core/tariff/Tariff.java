@@ -9,7 +9,7 @@ import org.amberyard.core.math.Checks;
  * @param name name of the rate
  * @param customer charges per month or day
  * @param minimum least charges of a month
- * @param energy energy charges; together they should cover each hour once
+ * @param energy energy charges; together they should cover each hour once, see {@link TariffCheck}
  * @param demand demand charges
  * @param riders surcharges and credits
  * @param taxes taxes in order; a later one may fall on earlier ones
@@ -41,8 +41,9 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
         return new Tariff(name, List.of(FixedCharge.monthly("Customer charge", monthlyCharge)), MinimumBill.NONE,
                 List.of(EnergyCharge.of("Energy", TariffPeriod.ALWAYS, energyPricePerKwh)),
                 List.of(DemandCharge.of("Demand", TariffPeriod.ALWAYS, demandPricePerKw)),
-                Riders.onEnergy(EnergyCharge.of("Riders", TariffPeriod.ALWAYS, riderPerKwh)),
-                List.of(ShareCharge.ofCharges("Taxes", taxShare)), 1);
+                riderPerKwh == 0 ? Riders.NONE
+                        : Riders.onEnergy(EnergyCharge.of("Riders", TariffPeriod.ALWAYS, riderPerKwh)),
+                taxShare == 0 ? List.of() : List.of(ShareCharge.ofCharges("Taxes", taxShare)), 1);
     }
 
     /**

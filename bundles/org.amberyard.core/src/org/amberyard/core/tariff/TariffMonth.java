@@ -1,6 +1,7 @@
 package org.amberyard.core.tariff;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a tariff asks in one month of a contract year. */
 public final class TariffMonth {
@@ -39,15 +40,25 @@ public final class TariffMonth {
         requireMonth(metered, history);
         BillSheet sheet = new BillSheet(metered, history, tariff.lossFactor(), rounding);
         fixed(tariff.customer(), BillComponent.CUSTOMER, sheet);
-        energy.forEach(c -> sheet.energy(BillComponent.ENERGY, c));
+        double billedKw = billedKw(metered, history);
+        energy.forEach(c -> sheet.energy(BillComponent.ENERGY, c, billedKw));
         demand.forEach(c -> sheet.demand(BillComponent.DEMAND, c));
-        energyRiders.forEach(c -> sheet.energy(BillComponent.RIDER, c));
+        energyRiders.forEach(c -> sheet.energy(BillComponent.RIDER, c, billedKw));
         demandRiders.forEach(c -> sheet.demand(BillComponent.RIDER, c));
         fixed(tariff.riders().fixed(), BillComponent.RIDER, sheet);
         tariff.riders().shares().forEach(c -> sheet.share(BillComponent.RIDER, c));
         sheet.minimum(tariff.minimum());
         tariff.taxes().forEach(c -> sheet.share(BillComponent.TAX, c));
         return new Bill(month, contractYear, sheet.lines());
+    }
+
+    /** Demand by which blocks per kW go, kW. */
+    double billedKw(MeterMonth metered, PeakHistory history) {
+        if (Stream.concat(energy.stream(), energyRiders.stream()).noneMatch(c -> c.prices().byDemand())) {
+            return 0;
+        }
+        return demand.stream().mapToDouble(d -> d.billed(metered, history, tariff.lossFactor()).kw()).max()
+                .orElseGet(() -> tariff.lossFactor() * metered.peakKw());
     }
 
     private void fixed(List<FixedCharge> charges, BillComponent component, BillSheet sheet) {

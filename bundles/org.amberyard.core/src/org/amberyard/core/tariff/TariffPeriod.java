@@ -50,10 +50,14 @@ public record TariffPeriod(Set<Integer> months, Set<DayClass> days, List<Hours> 
             IntStream.range(0, MONTHS).boxed().collect(Collectors.toSet()), EnumSet.allOf(DayClass.class),
             List.of(Hours.ALL_DAY));
 
+    /**
+     * @throws IllegalArgumentException when a month is not one of the twelve
+     */
     public TariffPeriod {
         months = Set.copyOf(months);
         days = Set.copyOf(days);
         hours = List.copyOf(hours);
+        months.forEach(MonthNames::require);
     }
 
     /** True when the period covers a minute of a kind of day in a month. */

@@ -1,0 +1,52 @@
+package org.amberyard.core.charging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/** Months drawn at random from a seed. */
+final class RandomMonths {
+    private static final double[] PRICES = {0.05, 0.08, 0.12, 0.21, 0.34};
+
+    private RandomMonths() {
+    }
+
+    /** A month of a few short stretches with everything in it that can hold a schedule back; it may be infeasible. */
+    static MonthProblem small(long seed) {
+        Random random = new Random(seed);
+        int charges = random.nextInt(4);
+        List<StretchProblem> stretches = new ArrayList<>();
+        for (int stretch = 1 + random.nextInt(3); stretch > 0; stretch--) {
+            stretches.add(stretch(random, 2 + random.nextInt(9), 1 + random.nextInt(5), charges));
+        }
+        double[] prices = random.doubles(charges, 0, 2).map(p -> random.nextInt(6) == 0 ? 0 : p).toArray();
+        double[] floors = random.doubles(charges, 0, 60).map(f -> random.nextBoolean() ? 0 : f).toArray();
+        return new MonthProblem(stretches, prices, floors, random.nextInt(3) == 0 ? 60 + 60 * random.nextDouble()
+                : Double.POSITIVE_INFINITY);
+    }
+
+    private static StretchProblem stretch(Random random, int steps, int buses, int charges) {
+        double[] cabinetKw = random.doubles(random.nextInt(3), 5, 60).toArray();
+        boolean flatBase = random.nextBoolean();
+        double flatKw = random.nextInt(20);
+        double[] baseKw = random.doubles(steps, 0, 40).map(kw -> flatBase ? flatKw : kw).toArray();
+        double[] prices = random.ints(steps, 0, PRICES.length).mapToDouble(p -> PRICES[p]).toArray();
+        if (random.nextInt(8) == 0) {
+            prices[0] = -0.02;
+        }
+        int[] demandSets = random.ints(steps, 0, 1 << charges).toArray();
+        List<Session> sessions = new ArrayList<>();
+        for (int bus = 0; bus < buses; bus++) {
+            int from = random.nextInt(steps);
+            int length = 1 + random.nextInt(steps);
+            double limitKw = 5 + random.nextInt(30);
+            double share = random.nextInt(10) == 0 ? 0 : random.nextInt(10) == 0 ? 1 : 0.7 * random.nextDouble();
+            sessions.add(new Session(from, from + length, share * length * 0.5 * limitKw, limitKw,
+                    random.nextInt(cabinetKw.length + 1) - 1));
+            if (random.nextInt(5) == 0) {
+                sessions.add(sessions.get(sessions.size() - 1));
+            }
+        }
+        return new StretchProblem(1 + random.nextInt(20), 0.5, baseKw, prices, demandSets, sessions, cabinetKw);
+    }
+}

@@ -1,0 +1,115 @@
+package org.amberyard.core.tariff;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class MarginalPricesTest {
+    private static final double SMALL = 1e-4;
+
+    private static double bill(Tariff tariff, MeterMonth month, PeakHistory history) {
+        return Bill.of(tariff, 1, month, history).total();
+    }
+
+    private static MeterMonth changed(MeterMonth month, int day, int step, double moreKw) {
+        List<LoadDay> days = new ArrayList<>(month.days());
+        LoadDay before = days.get(day);
+        double[] kw = before.kw().clone();
+        kw[step] += moreKw;
+        days.set(day, new LoadDay(before.label(), before.dayClass(), before.days(), kw));
+        return new MeterMonth(month.month(), days);
+    }
+
+    /** A little more load in any step costs its energy at the price of the moment, unless it raises a demand. */
+    @Property(tries = 100)
+    void theNextKilowattHourCostsItsPrice(@ForAll long seed) {
+        RandomTariffs made = new RandomTariffs(seed);
+        Tariff tariff = withoutMinimum(made.tariff(false));
+        MeterMonth month = made.year().get(0);
+        MarginalPrices prices = new MarginalPrices(tariff.inForce(month.month(), 1), month, PeakHistory.NONE);
+        for (int day = 0; day < month.days().size(); day++) {
+            LoadDay load = month.days().get(day);
+            int step = lowest(load.kw());
+            double moreKwh = load.days() * SMALL * load.stepMin() / 60;
+            double asked = bill(tariff, changed(month, day, step, SMALL), PeakHistory.NONE)
+                    - bill(tariff, month, PeakHistory.NONE);
+            double price = meanPrice(prices, load, step);
+            assertEquals(price * moreKwh, asked, 1e-6 * Math.max(1, load.days()));
+        }
+    }
+
+    private static int lowest(double[] kw) {
+        int lowest = 0;
+        for (int step = 1; step < kw.length; step++) {
+            lowest = kw[step] < kw[lowest] ? step : lowest;
+        }
+        return lowest;
+    }
+
+    private static double meanPrice(MarginalPrices prices, LoadDay load, int step) {
+        int minutes = (int) load.stepMin();
+        double sum = 0;
+        for (int minute = step * minutes; minute < (step + 1) * minutes; minute++) {
+            sum += prices.pricePerKwhAt(load.dayClass(), minute);
+        }
+        return sum / minutes;
+    }
+
+    private static Tariff withoutMinimum(Tariff tariff) {
+        return new Tariff(tariff.name(), tariff.customer(), MinimumBill.NONE, tariff.energy(), tariff.demand(),
+                tariff.riders(), tariff.taxes(), tariff.lossFactor());
+    }
+
+    @Test
+    void pricesOfTheExample() {
+        MeterMonth july = Loads.month(6, Loads.flat(50), Loads.flat(20));
+        PeakHistory history = PeakHistory.ofPeaks(5, 400);
+        MarginalPrices prices = new MarginalPrices(ExampleTariffs.generalService().inForce(6, 1), july, history);
+        assertEquals(0.148 + 0.0062, prices.pricePerKwhAt(DayClass.WEEKDAY, 840), 1e-12);
+        assertEquals(0.066 + 0.0062, prices.pricePerKwhAt(DayClass.SATURDAY, 840), 1e-12);
+        assertEquals(List.of("Facilities demand", "On-peak demand"), prices.demandNames());
+        assertArrayEquals(new double[] {7.8, 11.4}, prices.demandPrices(), 1e-12);
+        assertArrayEquals(new double[] {240, 0}, prices.demandFloorsKw(history), 1e-12);
+        assertEquals(3, prices.demandSetAt(DayClass.WEEKDAY, 840));
+        assertEquals(1, prices.demandSetAt(DayClass.WEEKDAY, 1200));
+        assertEquals(1, prices.demandSetAt(DayClass.SUNDAY, 840));
+    }
+
+    /** 6 % tax and 5 % losses raise the price of energy and demand alike. */
+    @Test
+    void taxesAndLossesAreIncluded() {
+        Tariff flat = Tariff.flat("Flat", 10, 0.1, 0.02, 8, 0.06);
+        Tariff primary = new Tariff(flat.name(), flat.customer(), flat.minimum(), flat.energy(), flat.demand(), flat.riders(),
+                flat.taxes(), 1.05);
+        MeterMonth month = Loads.month(0, Loads.flat(50), Loads.flat(20));
+        MarginalPrices prices = new MarginalPrices(primary.inForce(0, 1), month, PeakHistory.NONE);
+        assertEquals(0.12 * 1.06 * 1.05, prices.pricePerKwhAt(DayClass.SUNDAY, 0), 1e-12);
+        assertEquals(8 * 1.06 * 1.05, prices.demandPrices()[0], 1e-12);
+    }
+
+    /** With 150 kWh per kW at 0.09 and the rest at 0.05, a kW more moves 150 kWh up: 6 + 150 × 0.04 = 12 money/kW. */
+    @Test
+    void blocksByHoursOfUseArePartOfTheDemandPrice() {
+        Tariff tariff = hoursOfUse();
+        MeterMonth month = Loads.month(0, Loads.flat(50), Loads.flat(20));
+        MarginalPrices prices = new MarginalPrices(tariff.inForce(0, 1), month, PeakHistory.NONE);
+        assertEquals(12, prices.demandPrices()[0], 1e-12);
+        assertEquals(0.05, prices.pricePerKwhAt(DayClass.WEEKDAY, 0), 1e-12);
+        double more = bill(tariff, changed(month, 0, 40, 1), PeakHistory.NONE) - bill(tariff, month, PeakHistory.NONE);
+        assertEquals(12 + 22 * 0.25 * 0.05, more, 1e-9);
+    }
+
+    static Tariff hoursOfUse() {
+        ChargeRate rate = new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
+                new BlockPrices(List.of(new PriceBlock(0, 0.09), new PriceBlock(0, 150, 0.05))));
+        return new Tariff("Hours of use", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy", List.of(rate))),
+                List.of(new DemandCharge("Demand", List.of(ChargeRate.of(TariffPeriod.ALWAYS, 6)), 0, Optional.empty())),
+                Riders.NONE, List.of(), 1);
+    }
+}

@@ -1,0 +1,127 @@
+package org.amberyard.core.charging;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * A stretch of days with what is equal put together, which changes no bill. Sessions of the same plug-in, departure and cabinet
+ * whose energies stand as their largest powers charge as one and are served in proportion to these. Steps of the same price,
+ * fixed load, demand charges and sessions are one span: what is drawn in it can be drawn evenly.
+ *
+ * @param sessions sessions that take energy, by departure
+ * @param members the stretch's sessions in each of them
+ * @param spans spans in which something can charge, by price
+ * @param spansOfSession spans of each session, in the order of time from its plug-in
+ * @param priceStarts first span of each price, from the lowest; ends with the number of spans
+ */
+record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<Span> spans, List<List<Integer>> spansOfSession,
+        int[] priceStarts) {
+    /** Energy that need not be charged, kWh. */
+    private static final double NO_KWH = 1e-9;
+
+    /**
+     * Steps that are alike.
+     *
+     * @param pricePerKwh price of energy, money/kWh
+     * @param baseKw load that cannot be moved, kW
+     * @param demandSet demand charges that count them, as bits
+     * @param steps the steps
+     * @param hours their length together, h
+     */
+    record Span(double pricePerKwh, double baseKw, int demandSet, int[] steps, double hours) {
+    }
+
+    private record Alike(int fromStep, int toStep, int cabinet, double hoursAtLimit) {
+        static Alike of(Session session) {
+            return new Alike(session.fromStep(), session.toStep(), session.cabinet(), session.meterKwh() / session.limitKw());
+        }
+    }
+
+    private record Kind(double pricePerKwh, double baseKw, int demandSet, BitSet present) {
+    }
+
+    static ReducedStretch of(StretchProblem stretch) {
+        Map<Alike, List<Integer>> alike = new LinkedHashMap<>();
+        IntStream.range(0, stretch.sessions().size()).filter(s -> stretch.sessions().get(s).meterKwh() > NO_KWH).boxed()
+                .sorted(Comparator.comparingInt(s -> stretch.sessions().get(s).toStep()))
+                .forEach(s -> alike.computeIfAbsent(Alike.of(stretch.sessions().get(s)), k -> new ArrayList<>()).add(s));
+        List<List<Integer>> members = List.copyOf(alike.values());
+        List<Session> sessions = members.stream().map(m -> together(stretch, m)).toList();
+        List<Span> spans = spans(stretch, sessions);
+        return new ReducedStretch(sessions, members, spans, spansOfSessions(stretch, sessions, spans), priceStarts(spans));
+    }
+
+    private static Session together(StretchProblem stretch, List<Integer> members) {
+        Session one = stretch.sessions().get(members.get(0));
+        double meterKwh = members.stream().mapToDouble(m -> stretch.sessions().get(m).meterKwh()).sum();
+        double limitKw = members.stream().mapToDouble(m -> stretch.sessions().get(m).limitKw()).sum();
+        return new Session(one.fromStep(), one.toStep(), meterKwh, limitKw, one.cabinet());
+    }
+
+    private static List<Span> spans(StretchProblem stretch, List<Session> sessions) {
+        Map<Kind, List<Integer>> stepsOfKind = new LinkedHashMap<>();
+        BitSet[] present = present(stretch, sessions);
+        for (int step = 0; step < stretch.steps(); step++) {
+            if (!present[step].isEmpty()) {
+                Kind kind = new Kind(stretch.pricePerKwh()[step], stretch.baseKw()[step], stretch.demandSets()[step],
+                        present[step]);
+                stepsOfKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(step);
+            }
+        }
+        List<Span> spans = new ArrayList<>();
+        stepsOfKind.forEach((kind, steps) -> spans.add(new Span(kind.pricePerKwh(), kind.baseKw(), kind.demandSet(),
+                steps.stream().mapToInt(Integer::intValue).toArray(), steps.size() * stretch.stepHours())));
+        spans.sort(Comparator.comparingDouble(Span::pricePerKwh));
+        return List.copyOf(spans);
+    }
+
+    private static BitSet[] present(StretchProblem stretch, List<Session> sessions) {
+        BitSet[] present = new BitSet[stretch.steps()];
+        for (int step = 0; step < present.length; step++) {
+            present[step] = new BitSet(sessions.size());
+        }
+        for (int s = 0; s < sessions.size(); s++) {
+            for (int step = sessions.get(s).fromStep(); step < sessions.get(s).toStep(); step++) {
+                present[step % present.length].set(s);
+            }
+        }
+        return present;
+    }
+
+    private static List<List<Integer>> spansOfSessions(StretchProblem stretch, List<Session> sessions, List<Span> spans) {
+        Map<Integer, Integer> spanOfStep = new HashMap<>();
+        for (int span = 0; span < spans.size(); span++) {
+            for (int step : spans.get(span).steps()) {
+                spanOfStep.put(step, span);
+            }
+        }
+        return sessions.stream().map(session -> IntStream.range(session.fromStep(), session.toStep())
+                .mapToObj(step -> spanOfStep.get(step % stretch.steps())).distinct().toList()).toList();
+    }
+
+    private static int[] priceStarts(List<Span> spans) {
+        return IntStream.rangeClosed(0, spans.size()).filter(span -> span == 0 || span == spans.size()
+                || spans.get(span).pricePerKwh() > spans.get(span - 1).pricePerKwh()).toArray();
+    }
+
+    /** Energy of all sessions, kWh. */
+    double kwh() {
+        return sessions.stream().mapToDouble(Session::meterKwh).sum();
+    }
+
+    /** Number of different prices. */
+    int prices() {
+        return priceStarts.length - 1;
+    }
+
+    /** A price, counted from the lowest, money/kWh. */
+    double pricePerKwh(int price) {
+        return spans.get(priceStarts[price]).pricePerKwh();
+    }
+}
