@@ -31,7 +31,6 @@ class ChargeWindowTest {
         Port direct = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
         assertEquals(40, direct.batteryKw(40), 1e-12);
         assertEquals(54, direct.batteryKw(90), 1e-12);
-        assertEquals(876, direct.standbyKwhPerYear(), 1e-12);
         Port alternating = new Port("AC", false, 19.2, 0.9, 0, 0, 0, 10, 30, 0);
         assertEquals(9, alternating.batteryKw(10), 1e-12);
         assertEquals(19.2 * 0.9, alternating.batteryKw(22), 1e-12);

@@ -19,18 +19,12 @@ public record Port(String name, boolean direct, double powerKw, double efficienc
         double hardwarePrice, double installationPrice, double lifeYears, double installationLifeYears,
         double feePerYear, int plugs) {
 
-    private static final double HOURS_PER_YEAR = 8760;
 
     /** A port with one plug. */
     public Port(String name, boolean direct, double powerKw, double efficiency, double standbyW, double hardwarePrice,
             double installationPrice, double lifeYears, double installationLifeYears, double feePerYear) {
         this(name, direct, powerKw, efficiency, standbyW, hardwarePrice, installationPrice, lifeYears, installationLifeYears,
                 feePerYear, 1);
-    }
-
-    /** Energy drawn at the meter in a year without charging, kWh. */
-    public double standbyKwhPerYear() {
-        return standbyW * HOURS_PER_YEAR / 1000;
     }
 
     /**

@@ -25,12 +25,12 @@ public final class PlanEvaluation {
         List<AirYear> air = new ArrayList<>();
         for (int year = 0; year < study.years(); year++) {
             services.add(ServiceYears.of(study, plan, ports, yards.get(year), year));
-            air.add(AirYear.of(study, fleet, ports, year));
+            air.add(AirYear.of(study, fleet, yards.get(year), year));
         }
         List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet);
         CostLedger ledger = ledger(study, plan, fleet, upkeep, ports, yards);
         return new PlanResult(plan, fleet, upkeep, ledger, air, yards, services,
-                RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, ports, air));
+                RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, yards, air));
     }
 
     private static CostLedger ledger(StudyInput study, PlanInput plan, FleetHistory fleet,

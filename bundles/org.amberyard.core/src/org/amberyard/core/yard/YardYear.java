@@ -111,6 +111,11 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         return months.stream().mapToDouble(Month::yardKwh).sum();
     }
 
+    /** Energy at the meter with what the yard cannot bring, kWh. */
+    public double neededKwh() {
+        return yardKwh() + missingKwh.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
     /** Plug swaps of the year. */
     public double swaps() {
         return months.stream().mapToDouble(Month::swaps).sum();
