@@ -8,7 +8,8 @@ import java.util.List;
  * A queue for plugs when there are fewer of them than buses.
  *
  * <p>Buses are given times in the order of their departures, counted from the quietest moment of the stretch, then by number;
- * each gets the plug at which it is ready soonest without delaying those before it. A bus that finds a free plug is plugged in
+ * each gets the plug at which it is ready soonest without delaying those before it; a sparing queue would rather have it
+ * ready in time without a swap. A bus that finds a free plug is plugged in
  * by its driver; one that had to wait, or whose plug is still held by another, is plugged in by a person of the yard. At a port
  * with several plugs a bus counts on an equal part of its power. For managed policies the time at a plug is then split, see
  * {@link PlugTimeSplit}.
@@ -16,11 +17,13 @@ import java.util.List;
 final class ChargeQueue {
     private final YardStretch stretch;
     private final ChargeRule rule;
+    private final boolean sparing;
     private final List<PlugChain> chains = new ArrayList<>();
 
-    private ChargeQueue(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
+    private ChargeQueue(YardStretch stretch, List<PortUnit> units, ChargeRule rule, boolean sparing) {
         this.stretch = stretch;
         this.rule = rule;
+        this.sparing = sparing;
         for (int unit = 0; unit < units.size(); unit++) {
             for (int plug = 0; plug < units.get(unit).plugs(); plug++) {
                 chains.add(new PlugChain(unit, plug, units.get(unit), stretch, rule));
@@ -28,8 +31,8 @@ final class ChargeQueue {
         }
     }
 
-    static PortAssignment of(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
-        return new ChargeQueue(stretch, units, rule).assigned();
+    static PortAssignment of(YardStretch stretch, List<PortUnit> units, ChargeRule rule, boolean sparing) {
+        return new ChargeQueue(stretch, units, rule, sparing).assigned();
     }
 
     private PortAssignment assigned() {
@@ -69,8 +72,8 @@ final class ChargeQueue {
         PlugSlot best = null;
         PlugChain bestChain = null;
         for (PlugChain chain : chains) {
-            PlugSlot slot = chain.slot(bus);
-            if (slot != null && slot.betterThan(best)) {
+            PlugSlot slot = chain.slot(bus, sparing);
+            if (slot != null && slot.betterThan(best, sparing)) {
                 best = slot;
                 bestChain = chain;
             }

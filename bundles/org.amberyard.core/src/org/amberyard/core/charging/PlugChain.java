@@ -25,12 +25,12 @@ final class PlugChain {
     }
 
     /** The best slot for a bus that does not delay those who have one; nothing when there is none or the port does not fit. */
-    PlugSlot slot(QueuedBus bus) {
+    PlugSlot slot(QueuedBus bus, boolean sparing) {
         double batteryKw = port.sharedKw(bus.plugIn.acceptance(), port.plugs()) * port.port().efficiency();
         PlugSlot best = null;
         for (int position = 0; batteryKw > 0 && position <= buses.size(); position++) {
             PlugSlot slot = slot(bus, position, batteryKw);
-            best = slot != null && slot.betterThan(best) ? slot : best;
+            best = slot != null && slot.betterThan(best, sparing) ? slot : best;
         }
         return best;
     }

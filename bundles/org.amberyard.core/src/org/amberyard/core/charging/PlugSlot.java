@@ -13,8 +13,15 @@ package org.amberyard.core.charging;
  */
 record PlugSlot(int unit, int plug, int position, double startMin, double readyMin, double shortKwh, boolean swap) {
 
-    /** True when less is lacking, or the bus is ready sooner. */
-    boolean betterThan(PlugSlot other) {
-        return other == null || shortKwh < other.shortKwh || shortKwh == other.shortKwh && readyMin < other.readyMin;
+    /**
+     * True when less is lacking, or else the bus is ready sooner.
+     *
+     * @param sparing true when a slot without a swap comes before one that is ready sooner
+     */
+    boolean betterThan(PlugSlot other, boolean sparing) {
+        if (other == null || shortKwh != other.shortKwh) {
+            return other == null || shortKwh < other.shortKwh;
+        }
+        return sparing && swap != other.swap ? other.swap : readyMin < other.readyMin;
     }
 }

@@ -9,17 +9,12 @@ import java.util.List;
  * <p>Energy at the meter is energy in the battery over the port's efficiency. Standby power of the ports is drawn at all hours
  * and not in it; with it the efficiency rises with the load, as a constant loss beside a proportional one gives it; common
  * practice, no source.
+ *
+ * @param stretch the stretch
+ * @param units ports
+ * @param rule policy
  */
-final class PolicyRun {
-    private final YardStretch stretch;
-    private final List<PortUnit> units;
-    private final ChargeRule rule;
-
-    PolicyRun(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
-        this.stretch = stretch;
-        this.units = units;
-        this.rule = rule;
-    }
+record PolicyRun(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
 
     ChargeSchedule of(PortAssignment assignment) {
         ScheduleRun run = new ScheduleRun(stretch, units, assignment);

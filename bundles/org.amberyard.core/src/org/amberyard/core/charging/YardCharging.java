@@ -1,13 +1,13 @@
 package org.amberyard.core.charging;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Charging of a stretch at the ports of a yard: who stands where, and what is drawn when.
  *
- * <p>Every bus has a plug of its own while there are enough; where that leaves a bus short, or there are too few, the buses
- * queue. Of the two the one that leaves less energy missing is taken, a plug of one's own when they are equal.
+ * <p>Every bus has a plug of its own while there are enough. Where that leaves a bus short, or there are too few, the buses
+ * queue with as few swaps as will do, and where that leaves one short, with each ready as soon as can be. The first of the three
+ * that has all buses ready is taken, else the one that leaves the least energy missing.
  *
  * @param stretch the stretch
  * @param units ports
@@ -25,17 +25,16 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
     /** Charging by a rule. */
     public static YardCharging of(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
         PolicyRun run = new PolicyRun(stretch, units, rule);
-        Optional<PortAssignment> dedicated = DedicatedPlugs.of(stretch, units);
-        ChargeSchedule alone = dedicated.map(run::of).orElse(null);
-        if (alone != null && alone.shortfalls().isEmpty()) {
-            return new YardCharging(stretch, units, rule, dedicated.get(), alone);
+        YardCharging best = DedicatedPlugs.of(stretch, units).map(a -> of(run, a)).orElse(null);
+        for (int attempt = 0; attempt < 2 && (best == null || !best.served()); attempt++) {
+            YardCharging queue = of(run, ChargeQueue.of(stretch, units, rule, attempt == 0));
+            best = best == null || queue.schedule.shortKwh() < best.schedule.shortKwh() ? queue : best;
         }
-        PortAssignment queue = ChargeQueue.of(stretch, units, rule);
-        ChargeSchedule queued = run.of(queue);
-        if (alone != null && alone.shortKwh() <= queued.shortKwh()) {
-            return new YardCharging(stretch, units, rule, dedicated.get(), alone);
-        }
-        return new YardCharging(stretch, units, rule, queue, queued);
+        return best;
+    }
+
+    private static YardCharging of(PolicyRun run, PortAssignment assignment) {
+        return new YardCharging(run.stretch(), run.units(), run.rule(), assignment, run.of(assignment));
     }
 
     /** True when every bus leaves with the charge that it needs. */
