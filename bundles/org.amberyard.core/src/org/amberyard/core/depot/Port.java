@@ -19,7 +19,6 @@ public record Port(String name, boolean direct, double powerKw, double efficienc
         double hardwarePrice, double installationPrice, double lifeYears, double installationLifeYears,
         double feePerYear, int plugs) {
 
-
     /** A port with one plug. */
     public Port(String name, boolean direct, double powerKw, double efficiency, double standbyW, double hardwarePrice,
             double installationPrice, double lifeYears, double installationLifeYears, double feePerYear) {
