@@ -26,12 +26,16 @@ final class DepotCompiler {
     static DepotInput compile(Depot depot, int baseYear, int years) {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
-        List<DepotInput.SiteWork> works = Stream.concat(depot.getWorks().stream(), depot.getUpgrades().stream())
-                .map(DepotCompiler::work).toList();
         MeteringCompiler metering = new MeteringCompiler(baseYear, years);
-        return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(), works, service, window(depot),
+        return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
+                works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
                 metering.compile(depot.getTariff()), depot.getAlternativeTariffs().stream().map(metering::compile).toList(),
                 charging(depot));
+    }
+
+    /** What can be ordered: site works, then upgrades of the service. */
+    static List<SiteWork> works(Depot depot) {
+        return Stream.concat(depot.getWorks().stream(), depot.getUpgrades().stream()).toList();
     }
 
     /** Hours in which buses may be charged: those of the study where charging starts at a set time, else all. */
