@@ -53,6 +53,11 @@ public record DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput se
         alternatives = List.copyOf(alternatives);
     }
 
+    /** Energy into the batteries over energy at the meter, mean of the port types on offer. */
+    double meanEfficiency() {
+        return ports.stream().mapToDouble(Port::efficiency).average().orElseThrow();
+    }
+
     /**
      * Power into the battery that every bus of a type can count on, kW: that of the best AC port among some port types,
      * else, where there is none or the bus does not take AC, of the best DC port. DC ports are too few to count on.

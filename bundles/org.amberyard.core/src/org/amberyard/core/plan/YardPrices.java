@@ -40,6 +40,11 @@ final class YardPrices {
         return nightMin[month];
     }
 
+    /** Cheapest price of the night over the months of the year, money/kWh. */
+    double nightPerKwh() {
+        return IntStream.range(0, Climate.MONTHS).mapToDouble(m -> perKwh(m, nightMin[m])).average().orElseThrow();
+    }
+
     /** Price of energy, money/kWh. */
     double perKwh(int month, double minute) {
         return months.get(month).pricePerKwhAt(DayClass.WEEKDAY, minute);

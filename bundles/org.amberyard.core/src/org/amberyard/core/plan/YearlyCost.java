@@ -2,7 +2,6 @@ package org.amberyard.core.plan;
 
 import java.util.OptionalInt;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
@@ -31,7 +30,7 @@ final class YearlyCost {
         this.study = study;
         this.packYears = packYears;
         this.months = new DrivingMonths(study.duty().routes());
-        this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
+        this.efficiency = study.depot().meanEfficiency();
         this.yardPrices = new YardPrices(study.depot().metering());
     }
 
