@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.amberyard.core.tariff.BlockPrices;
@@ -18,14 +19,24 @@ import org.amberyard.core.tariff.PriceBlock;
 import org.amberyard.core.tariff.Ratchet;
 import org.amberyard.core.tariff.TariffPeriod;
 import org.amberyard.model.common.Month;
+import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.depot.TariffDays;
 import org.amberyard.model.meta.Season;
-import org.amberyard.model.meta.TariffDay;
 
 /** Makes one charge of the rows of a tariff that bear its name. */
 final class ChargeRows {
-    private static final Map<TariffDay, DayClass> DAYS = Map.of(TariffDay.WEEKDAY, DayClass.WEEKDAY, TariffDay.SATURDAY,
-            DayClass.SATURDAY, TariffDay.SUNDAY, DayClass.SUNDAY, TariffDay.HOLIDAY, DayClass.HOLIDAY);
+    private static final int NO_END = (int) DepotPackage.Literals.TARIFF_CHARGE__LAST_CONTRACT_YEAR.getDefaultValue();
+    private static final Map<TariffDays, Set<DayClass>> DAYS = Map.of(
+            TariffDays.ALL, Set.of(DayClass.values()),
+            TariffDays.WEEKDAYS, Set.of(DayClass.WEEKDAY),
+            TariffDays.WEEKDAYS_AND_SATURDAYS, Set.of(DayClass.WEEKDAY, DayClass.SATURDAY),
+            TariffDays.SATURDAYS, Set.of(DayClass.SATURDAY),
+            TariffDays.SUNDAYS_AND_HOLIDAYS, Set.of(DayClass.SUNDAY, DayClass.HOLIDAY),
+            TariffDays.WEEKENDS_AND_HOLIDAYS, Set.of(DayClass.SATURDAY, DayClass.SUNDAY, DayClass.HOLIDAY));
+
+    private static final Comparator<TariffCharge> BLOCK_ORDER =
+            Comparator.comparingDouble(TariffCharge::getFromKwh).thenComparingDouble(TariffCharge::getFromHoursOfUse);
 
     private ChargeRows() {
     }
@@ -50,21 +61,22 @@ final class ChargeRows {
 
     private static List<ChargeRate> rates(List<TariffCharge> rows, ToDoubleFunction<TariffCharge> price) {
         Map<When, List<PriceBlock>> blocks = new LinkedHashMap<>();
-        rows.stream().sorted(Comparator.comparingDouble(TariffCharge::getFromKwh)).forEach(row -> blocks
+        rows.stream().sorted(BLOCK_ORDER).forEach(row -> blocks
                 .computeIfAbsent(when(row), w -> new ArrayList<>())
-                .add(new PriceBlock(row.getFromKwh(), price.applyAsDouble(row))));
+                .add(new PriceBlock(row.getFromKwh(), row.getFromHoursOfUse(), price.applyAsDouble(row))));
         return blocks.entrySet().stream()
                 .map(e -> new ChargeRate(e.getKey().period(), e.getKey().years(), new BlockPrices(e.getValue()))).toList();
     }
 
     private static When when(TariffCharge row) {
-        return new When(period(row), new ContractYears(row.getFirstContractYear(), row.getLastContractYear()));
+        int last = row.getLastContractYear() == NO_END ? Integer.MAX_VALUE : row.getLastContractYear();
+        return new When(period(row), new ContractYears(row.getFirstContractYear(), last));
     }
 
     private static TariffPeriod period(TariffCharge row) {
         boolean allDay = row.getFromMin() == row.getToMin();
         return new TariffPeriod(Season.of(row).stream().map(Month::getValue).collect(Collectors.toSet()),
-                TariffDay.of(row.getDays()).stream().map(DAYS::get).collect(Collectors.toSet()),
+                DAYS.get(row.getDays()),
                 List.of(allDay ? TariffPeriod.Hours.ALL_DAY : new TariffPeriod.Hours(row.getFromMin(), row.getToMin())));
     }
 }

@@ -11,8 +11,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class TariffRulesTest {
-    private static final String ONCE = "; energy charges must price each hour just once.";
-
     private final SmallStudy small = new SmallStudy();
     private final ScheduledTariff tariff = DepotFactory.eINSTANCE.createScheduledTariff();
 
@@ -52,43 +50,7 @@ class TariffRulesTest {
         energy("Rest", TariffDays.WEEKDAYS, 20, 14, 0.1);
         energy("Rest", TariffDays.WEEKENDS_AND_HOLIDAYS, 0, 0, 0.1);
         demand("Demand").setRatchetShare(0.6);
-        tariff.setHolidays("1 Jan; last Mon May; 4th Thursday November");
         Said.of(small);
-    }
-
-    /** The messy tariff sheet of the demo data. */
-    @Test
-    void overlapsGapsAndCentsAreNamed() {
-        energy("On-peak", TariffDays.WEEKDAYS, 14, 20, 14.8);
-        energy("Mid-peak", TariffDays.WEEKDAYS, 18, 22, 0.104);
-        energy("Off-peak", TariffDays.WEEKDAYS, 22, 6, 0.066);
-        Said.of(small, "ERROR: Tariff by hours X: weekdays 6:00 to 14:00 without energy price; weekdays 18:00 to 20:00 priced "
-                + "twice, by Mid-peak and On-peak; Saturdays, Sundays without energy price" + ONCE,
-                "ERROR: Tariff charge On-peak, weekdays, 14:00 to 20:00 of tariff by hours X: price per kWh is 14.8 money/kWh, "
-                        + "which looks like cents; was 0.148 money/kWh meant?");
-    }
-
-    @Test
-    void seasonsAndHolidaysAreLookedAt() {
-        tariff.setHolidays("25 Dec");
-        energy("Week", TariffDays.WEEKDAYS_AND_SATURDAYS, 0, 0, 0.1);
-        TariffCharge sunday = energy("Sunday", TariffDays.SUNDAYS_AND_HOLIDAYS, 0, 0, 0.1);
-        Said.of(small);
-        sunday.setFirstMonth(Month.NOVEMBER);
-        sunday.setLastMonth(Month.AUGUST);
-        Said.of(small, "ERROR: Tariff by hours X: Sundays, holidays in September, October without energy price" + ONCE);
-    }
-
-    @Test
-    void hoursOverMidnightAreOneFault() {
-        energy("Day", TariffDays.ALL, 6, 22, 0.1);
-        Said.of(small, "ERROR: Tariff by hours X: every day 22:00 to 6:00 without energy price" + ONCE);
-    }
-
-    @Test
-    void laterYearsOfServiceAreLookedAt() {
-        allHours().setLastContractYear(4);
-        Said.of(small, "ERROR: Tariff by hours X: from year 5 of service on, every day without energy price" + ONCE);
     }
 
     @Test
@@ -120,8 +82,8 @@ class TariffRulesTest {
                         + "charges per energy have blocks; clear it.",
                 "ERROR: Tariff charge Demand, from 100 kWh, years 6 to 5 of tariff by hours X: to year of service is 5, before "
                         + "the first, 6; enter a later one.",
-                "ERROR: Tariff charge Demand, from 100 kWh, years 6 to 5 of tariff by hours X: its lowest block starts at 100 kWh; "
-                        + "add the row of the energy below.");
+                "ERROR: Tariff charge Demand, from 100 kWh, years 6 to 5 of tariff by hours X: its lowest block does not start at "
+                        + "0; add the row of the energy below.");
     }
 
     @Test
@@ -150,6 +112,19 @@ class TariffRulesTest {
     }
 
     @Test
+    void blocksMustNotChangePlaces() {
+        allHours();
+        energy("Energy", TariffDays.ALL, 0, 0, 0.08).setFromHoursOfUse(200);
+        TariffCharge last = energy("Energy", TariffDays.ALL, 0, 0, 0.07);
+        last.setFromKwh(1000);
+        last.setFromHoursOfUse(200);
+        Said.of(small);
+        last.setFromHoursOfUse(100);
+        Said.of(small, "ERROR: Tariff charge Energy of tariff by hours X: a block starts at more energy but at fewer hours of use than "
+                + "another, so that they may change places; correct one.");
+    }
+
+    @Test
     void sharesApplyAtAllTimes() {
         allHours();
         TariffCharge franchise = energy("Franchise", TariffDays.WEEKDAYS, 0, 0, 0);
@@ -157,14 +132,6 @@ class TariffRulesTest {
         franchise.setShare(0.05);
         Said.of(small, "ERROR: Tariff charge Franchise, weekdays of tariff by hours X: a rider that is a share of charges applies at "
                 + "all times; clear its months, days, hours and years.");
-    }
-
-    @Test
-    void holidaysAreDays() {
-        allHours();
-        tariff.setHolidays("4 Jul; 31 Jun");
-        Said.of(small, "ERROR: Tariff by hours X: holidays: “31 Jun” is no date such as 4 Jul and no rule such as 4th Thu Nov or last "
-                + "Mon May.");
     }
 
     @Test

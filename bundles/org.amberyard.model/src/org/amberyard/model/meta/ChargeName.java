@@ -30,6 +30,9 @@ final class ChargeName {
         if (row.getFromKwh() > 0) {
             parts.add("from " + PlainNumber.text(row.getFromKwh()) + " kWh");
         }
+        if (row.getFromHoursOfUse() > 0) {
+            parts.add("from " + PlainNumber.text(row.getFromHoursOfUse()) + " h of use");
+        }
         years(row).ifPresent(parts::add);
         return String.join(", ", parts);
     }

@@ -19,7 +19,7 @@ public final class StudyValidation {
             new LogEnergyRule(), new LogUseRule(), new MaintenanceTaskRule(),
             new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
             new DepotRule(), new BuildingLoadRule(),
-            new TariffRule(), new TariffChargeRule(), new TariffPricesRule(), new TariffCoverRule(),
+            new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(),
             new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule());

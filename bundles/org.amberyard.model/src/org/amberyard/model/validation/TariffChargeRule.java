@@ -1,6 +1,5 @@
 package org.amberyard.model.validation;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import org.amberyard.model.common.Month;
@@ -15,9 +14,10 @@ import org.eclipse.emf.ecore.EAttribute;
 
 /** A row of a tariff holds what belongs to its kind of charge. */
 final class TariffChargeRule implements Rule {
-    private static final double HIGH_PER_KWH = 2;
     private static final List<EAttribute> PRICES = List.of(Literals.TARIFF_CHARGE__PRICE_PER_KWH,
             Literals.TARIFF_CHARGE__PRICE_PER_KW, Literals.TARIFF_CHARGE__SHARE);
+    private static final List<EAttribute> BLOCKS = List.of(Literals.TARIFF_CHARGE__FROM_KWH,
+            Literals.TARIFF_CHARGE__FROM_HOURS_OF_USE);
     private static final Map<TariffChargeKind, EAttribute> PRICE_OF = Map.of(
             TariffChargeKind.ENERGY, Literals.TARIFF_CHARGE__PRICE_PER_KWH,
             TariffChargeKind.RIDER_PER_KWH, Literals.TARIFF_CHARGE__PRICE_PER_KWH,
@@ -38,12 +38,6 @@ final class TariffChargeRule implements Rule {
                 .forEach(p -> findings.error(row, p, findings.fact(row, p) + " but the kind is "
                         + row.getKind().getLiteral() + ", whose price is its "
                         + Phrase.inside(FieldInfo.of(PRICE_OF.get(row.getKind())).label()) + "; clear it or choose another kind."));
-        if (Math.abs(row.getPricePerKwh()) > HIGH_PER_KWH) {
-            findings.error(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH,
-                    findings.fact(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH) + ", which looks like cents; was "
-                            + findings.value(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH,
-                                    BigDecimal.valueOf(row.getPricePerKwh()).movePointLeft(2).doubleValue()) + " meant?");
-        }
         if (row.getKind() == TariffChargeKind.ENERGY && row.getPricePerKwh() < 0) {
             findings.error(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH,
                     findings.fact(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH) + "; only riders may be negative.");
@@ -55,10 +49,9 @@ final class TariffChargeRule implements Rule {
             findings.error(row, Literals.TARIFF_CHARGE__RATCHET_SHARE,
                     findings.fact(row, Literals.TARIFF_CHARGE__RATCHET_SHARE) + " but only demand charges have a ratchet; clear it.");
         }
-        boolean blocks = row.getKind() == TariffChargeKind.ENERGY || row.getKind() == TariffChargeKind.RIDER_PER_KWH;
-        if (row.getFromKwh() > 0 && !blocks) {
-            findings.error(row, Literals.TARIFF_CHARGE__FROM_KWH,
-                    findings.fact(row, Literals.TARIFF_CHARGE__FROM_KWH) + " but only charges per energy have blocks; clear it.");
+        if (row.getKind() == TariffChargeKind.DEMAND || row.getKind() == TariffChargeKind.RIDER_SHARE) {
+            BLOCKS.stream().filter(f -> (double) row.eGet(f) > 0).forEach(f -> findings.error(row, f, findings.fact(row, f)
+                    + " but only charges per energy have blocks; clear it."));
         }
         if (row.getKind() == TariffChargeKind.RIDER_SHARE && !isAlways(row)) {
             findings.error(row, Literals.TARIFF_CHARGE__KIND,

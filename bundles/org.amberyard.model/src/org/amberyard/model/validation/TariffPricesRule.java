@@ -1,6 +1,7 @@
 package org.amberyard.model.validation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,20 @@ final class TariffPricesRule implements Rule {
     private record Charge(TariffChargeKind kind, String name) {
     }
 
+    /** Where a block starts. */
+    private record BlockStart(double kwh, double hoursOfUse) implements Comparable<BlockStart> {
+        static final BlockStart NOTHING = new BlockStart(0, 0);
+
+        static BlockStart of(TariffCharge row) {
+            return new BlockStart(row.getFromKwh(), row.getFromHoursOfUse());
+        }
+
+        @Override
+        public int compareTo(BlockStart other) {
+            return Comparator.comparingDouble(BlockStart::kwh).thenComparingDouble(BlockStart::hoursOfUse).compare(this, other);
+        }
+    }
+
     private record When(Object months, Object days, int fromMin, int toMin, int firstYear, int lastYear) {
         static When of(TariffCharge row) {
             return new When(Season.of(row), row.getDays(), row.getFromMin(), row.getToMin(), row.getFirstContractYear(),
@@ -39,17 +54,17 @@ final class TariffPricesRule implements Rule {
     }
 
     private static void check(List<TariffCharge> rows, Findings findings) {
-        Map<When, TreeMap<Double, Double>> blocks = new LinkedHashMap<>();
+        Map<When, TreeMap<BlockStart, Double>> blocks = new LinkedHashMap<>();
         Map<When, TariffCharge> first = new LinkedHashMap<>();
         for (TariffCharge row : rows) {
             When when = When.of(row);
             first.putIfAbsent(when, row);
-            Double before = blocks.computeIfAbsent(when, w -> new TreeMap<>()).putIfAbsent(row.getFromKwh(), price(row));
+            Double before = blocks.computeIfAbsent(when, w -> new TreeMap<>()).putIfAbsent(BlockStart.of(row), price(row));
             if (before != null) {
                 findings.error(row, Literals.TARIFF_CHARGE__CHARGE, "the row stands there twice; delete one.");
             }
         }
-        blocks.forEach((when, prices) -> checkStart(first.get(when), prices, findings));
+        blocks.forEach((when, prices) -> checkBlocks(first.get(when), prices, findings));
         checkAgreement(List.copyOf(first.values()), blocks, findings);
     }
 
@@ -57,15 +72,22 @@ final class TariffPricesRule implements Rule {
         return row.getKind() == TariffChargeKind.DEMAND ? row.getPricePerKw() : row.getPricePerKwh();
     }
 
-    private static void checkStart(TariffCharge row, TreeMap<Double, Double> prices, Findings findings) {
-        if (prices.firstKey() > 0) {
-            findings.error(row, Literals.TARIFF_CHARGE__FROM_KWH, "its lowest block starts at "
-                    + findings.value(row, Literals.TARIFF_CHARGE__FROM_KWH, prices.firstKey())
-                    + "; add the row of the energy below.");
+    private static void checkBlocks(TariffCharge row, TreeMap<BlockStart, Double> prices, Findings findings) {
+        if (!prices.firstKey().equals(BlockStart.NOTHING)) {
+            findings.error(row, Literals.TARIFF_CHARGE__FROM_KWH,
+                    "its lowest block does not start at 0; add the row of the energy below.");
+        }
+        for (BlockStart start : prices.keySet()) {
+            BlockStart before = prices.lowerKey(start);
+            if (before != null && start.hoursOfUse() < before.hoursOfUse()) {
+                findings.error(row, Literals.TARIFF_CHARGE__FROM_HOURS_OF_USE,
+                        "a block starts at more energy but at fewer hours of use than another, so that they may change places; "
+                                + "correct one.");
+            }
         }
     }
 
-    private static void checkAgreement(List<TariffCharge> rows, Map<When, TreeMap<Double, Double>> blocks, Findings findings) {
+    private static void checkAgreement(List<TariffCharge> rows, Map<When, TreeMap<BlockStart, Double>> blocks, Findings findings) {
         for (int i = 1; i < rows.size(); i++) {
             TariffCharge row = rows.get(i);
             rows.subList(0, i).stream()

@@ -2,12 +2,10 @@ package org.amberyard.model.validation;
 
 import java.util.Objects;
 import org.amberyard.model.depot.DepotPackage.Literals;
-import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
-import org.amberyard.model.meta.Holidays;
 import org.amberyard.model.study.Study;
 
-/** Tariffs are told apart by name, and their holidays are days. */
+/** Tariffs to compare with do not bear the name of the one in use. */
 final class TariffRule implements Rule {
 
     @Override
@@ -17,15 +15,6 @@ final class TariffRule implements Rule {
             study.getDepot().getAlternativeTariffs().stream().filter(t -> Objects.equals(t.getName(), inUse.getName()))
                     .forEach(t -> findings.error(t, Literals.TARIFF__NAME,
                             "the tariff in use has the same name; give each its own."));
-        }
-        Tariffs.byHours(study).forEach(t -> checkHolidays(t, findings));
-    }
-
-    private static void checkHolidays(ScheduledTariff tariff, Findings findings) {
-        try {
-            Holidays.parse(tariff.getHolidays());
-        } catch (IllegalArgumentException e) {
-            findings.error(tariff, Literals.SCHEDULED_TARIFF__HOLIDAYS, "holidays: " + e.getMessage() + ".");
         }
     }
 }
