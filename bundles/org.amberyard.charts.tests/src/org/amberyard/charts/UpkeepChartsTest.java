@@ -33,9 +33,13 @@ class UpkeepChartsTest {
     }
 
     private StudyResult withTasks() {
+        return withTasks(0);
+    }
+
+    private StudyResult withTasks(double shopHours) {
         FleetRules old = plain.rules();
         UpkeepRules upkeep = new UpkeepRules(List.of(yearly("Oil", UpkeepCause.ENGINE, Powertrain.ENGINE, Skill.TECHNICIAN),
-                yearly("Inspection", UpkeepCause.HIGH_VOLTAGE, Powertrain.ELECTRIC, Skill.HIGH_VOLTAGE)), 50, 400, Map.of());
+                yearly("Inspection", UpkeepCause.HIGH_VOLTAGE, Powertrain.ELECTRIC, Skill.HIGH_VOLTAGE)), 50, 400, shopHours, Map.of());
         FleetRules rules = new FleetRules(old.spareCoverShare(), old.insuranceShare(), old.reserveShare(), upkeep);
         return SampleDistrict.evaluated(new StudyInput(plain.name(), plain.currency(), plain.baseYear(), plain.years(),
                 plain.money(), plain.duty(), plain.types(), plain.buses(), plain.depot(), plain.prices(), plain.programmes(),
@@ -51,7 +55,19 @@ class UpkeepChartsTest {
             double hours = row.stream().skip(1).mapToDouble(c -> (double) c).sum();
             assertEquals(3.0 * plain.buses().size(), hours, 1e-9, "a task a year for each bus");
         }
-        assertTrue(chart.textAlternative().endsWith(" for 2 people trained for it."), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains(" 2 people trained for high voltage are needed from "), chart.textAlternative());
+    }
+
+    @Test
+    void theCaptionSaysWhetherTheShopIsOverloadedOrIdle() {
+        double hours = 3.0 * plain.buses().size();
+        assertTrue(words(hours / 2).contains("(200 % of what the shop can give: overloaded)"), words(hours / 2));
+        assertTrue(words(hours / 2).contains("Overloaded in " + plain.baseYear()), words(hours / 2));
+        assertTrue(words(2 * hours).contains("(50 % of what the shop can give: partly idle)"), words(2 * hours));
+    }
+
+    private String words(double shopHours) {
+        return ShopHoursChart.of(withTasks(shopHours), ELECTRIC_PLAN, UnitSystem.US, ChartTheme.light()).textAlternative();
     }
 
     @Test

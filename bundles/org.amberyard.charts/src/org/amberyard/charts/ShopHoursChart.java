@@ -1,10 +1,13 @@
 package org.amberyard.charts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
@@ -90,11 +93,37 @@ public final class ShopHoursChart {
         if (total(0, years) == 0) {
             return "No task of the shop applies to a bus of " + plan.name() + "; tasks are entered on the page Upkeep.";
         }
-        double highVoltageHours = result.input().rules().upkeep().highVoltageHours();
-        return plan.name() + ": " + Math.round(total(0, 1)) + " h of shop labour in " + result.input().baseYear() + ", "
-                + Math.round(total(years - 1, years)) + " h in " + (result.input().baseYear() + years - 1) + "; of these "
-                + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h on high voltage, for "
-                + plan.shop(years - 1).highVoltagePeople(highVoltageHours) + " people trained for it.";
+        int most = IntStream.range(0, years).boxed().max(Comparator.comparingInt(this::people)).orElseThrow();
+        String people = people(most) == 0 ? " No work on high voltage." : " " + people(most)
+                + " people trained for high voltage are needed from " + (result.input().baseYear() + firstHighVoltage())
+                + " on (" + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h in the last year).";
+        return plan.name() + ": " + load(0) + ", " + load(years - 1) + "." + over() + people;
+    }
+
+    private ShopLoad of(int year) {
+        return ShopLoad.of(plan.shop(year), result.input().rules().upkeep().shopHours());
+    }
+
+    private String load(int year) {
+        ShopLoad load = of(year);
+        String hours = Math.round(load.hours()) + " h of shop labour in " + (result.input().baseYear() + year);
+        return load.verdict() == ShopLoad.Verdict.UNKNOWN ? hours
+                : hours + " (" + Math.round(100 * load.share()) + " % of what the shop can give: " + load.verdict().word() + ")";
+    }
+
+    private String over() {
+        List<String> years = IntStream.range(0, result.input().years())
+                .filter(y -> of(y).verdict() == ShopLoad.Verdict.OVERLOADED)
+                .mapToObj(y -> String.valueOf(result.input().baseYear() + y)).toList();
+        return years.isEmpty() ? "" : " Overloaded in " + String.join(", ", years) + ".";
+    }
+
+    private int people(int year) {
+        return plan.shop(year).highVoltagePeople(result.input().rules().upkeep().highVoltageHours());
+    }
+
+    private int firstHighVoltage() {
+        return IntStream.range(0, result.input().years()).filter(y -> people(y) > 0).findFirst().orElseThrow();
     }
 
     private ChartData data() {

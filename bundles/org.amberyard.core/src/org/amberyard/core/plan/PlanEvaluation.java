@@ -25,7 +25,7 @@ public final class PlanEvaluation {
             services.add(demand.service(study.depot(), ports, year));
             air.add(AirYear.of(study, fleet, ports, year));
         }
-        List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet);
+        List<UpkeepYear> upkeep = FleetUpkeep.of(study, duty, fleet);
         CostLedger ledger = ledger(study, plan, fleet, upkeep, ports, demands);
         return new PlanResult(plan, fleet, upkeep, ledger, air, demands, services,
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, ports, air));

@@ -48,7 +48,7 @@ public final class Remedies {
         this.type = study.types().get(fit.type());
         this.electric = type.electric().orElseThrow();
         this.before = fit.whenAged(study.middayCharging());
-        this.cost = new YearlyCost(study, result.duty().packYears());
+        this.cost = new YearlyCost(study, result.duty());
         this.costBefore = cost.of(type, electric, use(fit.route(), fit.type()), check(fit, study.middayCharging()));
     }
 

@@ -32,6 +32,10 @@ final class TypeUpkeep {
         };
     }
 
+    String bodyType() {
+        return type.spec().body().bodyType();
+    }
+
     boolean hasTasks() {
         return !tasks.isEmpty();
     }
@@ -42,13 +46,13 @@ final class TypeUpkeep {
     }
 
     /** Wear of a year of driving; where the energy model does not say where energy goes, brakes and tyres wear by distance. */
-    WearYear wear(EnergyUse use, double idleHours, List<Double> monthShares) {
+    WearYear wear(EnergyUse use, double idleHours, List<Double> monthShares, double ridersKg) {
         boolean told = use.causes().unsplitKwh() == 0;
         double brakeKwh = told ? use.causes().frictionBrakeKwh() : 0;
         double tyreKwh = told ? use.causes().rollingKwh() + use.causes().dragKwh() + brakeKwh
                 + (type.electric().isPresent() ? use.recoveredKwh() : 0) : 0;
         double hours = use.hours() + (type.engine().isPresent() ? idleHours : 0);
-        return new WearYear(use.km(), hours, brakeKwh, tyreKwh, type.spec().body().curbMassKg(), monthShares);
+        return new WearYear(use.km(), hours, brakeKwh, tyreKwh, type.spec().body().curbMassKg() + ridersKg, monthShares);
     }
 
     /** Long-run mean cost of a year on a bus of an age, base-date money. */

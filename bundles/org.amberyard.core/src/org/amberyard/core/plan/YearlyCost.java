@@ -8,6 +8,7 @@ import org.amberyard.core.depot.TariffInput;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayCharging;
+import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
@@ -27,13 +28,15 @@ import org.amberyard.core.money.DiscountFactor;
 final class YearlyCost {
     private final StudyInput study;
     private final PackYears packYears;
-    private final DrivingMonths months;
+    private final BusWear wear;
+    private final UpkeepCalibrations calibrations;
     private final double efficiency;
 
-    YearlyCost(StudyInput study, PackYears packYears) {
+    YearlyCost(StudyInput study, DutyTable duty) {
         this.study = study;
-        this.packYears = packYears;
-        this.months = new DrivingMonths(study.duty().routes());
+        this.packYears = duty.packYears();
+        this.wear = new BusWear(study.duty());
+        this.calibrations = UpkeepCalibrations.of(study, duty);
         this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
     }
 
@@ -43,7 +46,8 @@ final class YearlyCost {
         double capital = (prices.purchase() - prices.value(prices.lifeYears())
                 * DiscountFactor.single(study.money().rates().real(), prices.lifeYears())) * recovery(prices);
         TypeUpkeep kept = new TypeUpkeep(type, study.rules().upkeep());
-        double upkeep = kept.meanPerYear(kept.wear(use.year(), 0, months.of(OptionalInt.empty())), prices.lifeYears() / 2);
+        double upkeep = calibrations.of(type).factor()
+                * kept.meanPerYear(wear.of(kept, use.year(), 0, OptionalInt.empty()), prices.lifeYears() / 2);
         double heaterFuel = fuel(FuelKind.DIESEL, use.year().heaterFuelL());
         return capital + upkeep + heaterFuel
                 + (spec instanceof ElectricSpec electric ? electric(electric.battery(), use, check, prices)
