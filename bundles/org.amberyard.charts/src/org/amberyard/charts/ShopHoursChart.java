@@ -1,5 +1,6 @@
 package org.amberyard.charts;
 
+import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,15 +15,19 @@ import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Labour of the shop by year and skill in a plan. */
 public final class ShopHoursChart {
     private static final String NAME = "shop_hours";
     private static final String TITLE = "Shop hours by year";
-    private static final int HEIGHT = 400;
+    private static final int HEIGHT = 420;
+    private static final double HEADROOM = 1.1;
 
     private final StudyResult result;
     private final PlanResult plan;
@@ -38,18 +43,21 @@ public final class ShopHoursChart {
     public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
         ShopHoursChart build = new ShopHoursChart(result, result.plans().get(plan), theme);
         String words = build.words();
-        JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart() : ChartFrame.without(TITLE, words, theme);
+        JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart(words)
+                : ChartFrame.without(TITLE, words, theme);
         return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
     }
 
-    private JFreeChart chart() {
+    private JFreeChart chart(String words) {
         StackedBarRenderer bars = new StackedBarRenderer();
         bars.setBarPainter(new StandardBarPainter());
         bars.setShadowVisible(false);
         LegendItemCollection legend = new LegendItemCollection();
         for (Skill skill : Skill.values()) {
             bars.setSeriesPaint(skill.ordinal(), theme.plan(skill.ordinal()));
-            legend.add(ChartFrame.swatch(skill.word(), theme.plan(skill.ordinal())));
+            if (IntStream.range(0, result.input().years()).anyMatch(y -> hours(y, skill) > 0)) {
+                legend.add(ChartFrame.swatch(skill.word(), theme.plan(skill.ordinal())));
+            }
         }
         bars.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
                 + Math.round(data.getValue(row, column).doubleValue()) + " h");
@@ -60,7 +68,23 @@ public final class ShopHoursChart {
                 ChartFrame.valueAxis("Labour per year (h)", Figures.pattern("#,##0"), theme), bars);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend);
-        return ChartFrame.around(plot, TITLE, plan.name(), theme);
+        addCapacity(plot);
+        return ChartFrame.around(plot, TITLE, words, theme);
+    }
+
+    private void addCapacity(CategoryPlot plot) {
+        double capacity = result.input().rules().upkeep().shopHours();
+        if (capacity > 0) {
+            ValueMarker line = new ValueMarker(capacity, theme.text(), new BasicStroke(1.5f));
+            line.setLabel("what the shop can give");
+            line.setLabelFont(theme.tickFont());
+            line.setLabelPaint(theme.text());
+            line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+            line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+            plot.addRangeMarker(line);
+            double top = IntStream.range(0, result.input().years()).mapToDouble(y -> total(y, y + 1)).max().orElse(0);
+            plot.getRangeAxis().setUpperBound(HEADROOM * Math.max(top, capacity));
+        }
     }
 
     private DefaultCategoryDataset dataset() {

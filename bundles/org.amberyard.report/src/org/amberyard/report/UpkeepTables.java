@@ -39,7 +39,7 @@ final class UpkeepTables {
                         "Measured over modelled upkeep of the type, by which the cost is multiplied; 100 % where nothing was "
                                 + "measured. Labour hours are not multiplied.",
                         r -> r.upkeep().factor())
-                .number("failures", "Failures", Unit.COUNT, "Failures to be expected.", r -> r.upkeep().failures().failures())
+                .number("failures", "Failures", ColumnUnit.COUNT, "Failures to be expected.", r -> r.upkeep().failures().failures())
                 .money("failure_cost", "Failure cost", "The part of upkeep that failures are expected to cost.",
                         r -> r.upkeep().failures().cost())
                 .money("failure_deviation", "Deviation of failure cost",
@@ -69,7 +69,7 @@ final class UpkeepTables {
                 .text("verdict", "The shop is", "Whether the shop gets idle or overloaded.", r -> load(r).verdict().word())
                 .count("months_over", "Months over capacity", "Months that ask for more than a twelfth of the year's capacity.",
                         r -> load(r).monthsOver())
-                .number("failures", "Failures", Unit.COUNT, "Failures to be expected in the fleet.",
+                .number("failures", "Failures", ColumnUnit.COUNT, "Failures to be expected in the fleet.",
                         r -> r.plan().failures(r.year()).failures())
                 .money("failure_cost", "Failure cost", "What failures of the fleet are expected to cost, base-date prices.",
                         r -> r.plan().failures(r.year()).cost())
