@@ -46,17 +46,17 @@ class TaskSheetTest {
             Path file = folder.resolve("sheet.html");
             display.syncExec(() -> {
                 study.session().choices().choose(Kind.PLAN, new Chosen("Electric in stages", 1));
-                study.session().choices().choose(Kind.BUS, new Chosen("B14", 13));
+                study.session().choices().choose(Kind.BUS, new Chosen("B01", 0));
                 study.session().choices().choose(Kind.YEAR, new Chosen("2040", 14));
                 TaskSheetDialog dialog = new TaskSheetDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.result(),
                         study.session().choices(), name -> Optional.of(file));
                 dialog.setBlockOnOpen(false);
                 dialog.open();
                 Shell shell = dialog.getShell();
-                assertEquals(List.of("Electric in stages", "B14", "2040"),
+                assertEquals(List.of("Electric in stages", "B01", "2040"),
                         all(shell, Combo.class).map(Combo::getText).toList());
                 String words = all(shell, Text.class).findFirst().orElseThrow().getText();
-                assertTrue(words.startsWith("Bus B14-2, 2040") && words.contains(TaskSheet.CAUTIONS.get(0)), words);
+                assertTrue(words.startsWith("Bus B01-2, 2040") && words.contains(TaskSheet.CAUTIONS.get(0)), words);
                 press(button(shell, "Save as…"));
                 dialog.close();
             });

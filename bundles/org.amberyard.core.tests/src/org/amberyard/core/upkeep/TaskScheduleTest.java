@@ -16,7 +16,7 @@ class TaskScheduleTest {
     private static final List<Double> SCHOOL = List.of(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.0, 0.0, 0.1, 0.1, 0.1, 0.1);
 
     private static TaskSchedule schedule(MaintenanceTask task, double ageYears, double km, WearYear year) {
-        return new TaskSchedule(new TaskPlan(List.of(task), 400_000), ageYears, 0, km, year);
+        return new TaskSchedule(new TaskPlan(List.of(task), f -> f.renewal(400_000)), ageYears, 0, km, year);
     }
 
     @Test
@@ -33,7 +33,7 @@ class TaskScheduleTest {
         WearYear year = SampleTasks.year(20_000);
         Set<Integer> months = new TreeSet<>();
         for (int place = 0; place < 12; place++) {
-            TaskSchedule schedule = new TaskSchedule(new TaskPlan(List.of(yearly), 400_000), 0,
+            TaskSchedule schedule = new TaskSchedule(new TaskPlan(List.of(yearly), f -> f.renewal(400_000)), 0,
                     ServiceMonth.headStartMonths(place), 0, year);
             int first = schedule.next(year, 0).get(0).month();
             months.add(first);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ServiceMonth;
 import org.amberyard.core.upkeep.ShopCalendar;
@@ -15,6 +16,7 @@ import org.amberyard.core.upkeep.TaskSchedule;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.amberyard.core.upkeep.UpkeepRules;
 import org.amberyard.core.upkeep.WearYear;
+import org.amberyard.core.upkeep.WeibullRenewal;
 
 /** Upkeep of a fleet over the years: every bus keeps its tasks' clocks wherever it moves. */
 final class FleetUpkeep {
@@ -33,7 +35,8 @@ final class FleetUpkeep {
         this.calibrations = UpkeepCalibrations.of(study, duty);
         this.types = study.types().stream().map(t -> new TypeUpkeep(t, rules)).toList();
         double longestKm = fleet.years().stream().mapToDouble(y -> y.vehicle().odometerKm() + y.use().km()).max().orElse(0);
-        this.plans = types.stream().map(t -> t.plan(longestKm)).toList();
+        Map<FailureLaw, WeibullRenewal> renewals = new HashMap<>();
+        this.plans = types.stream().map(t -> t.plan(f -> renewals.computeIfAbsent(f, law -> law.renewal(longestKm)))).toList();
     }
 
     /** Upkeep of each bus-year of a fleet, in the order of its years. */

@@ -66,6 +66,9 @@ public final class TaskSchedule {
     private void addDue(int index, WearYear year, double ageYears, List<TaskEvent> events) {
         MaintenanceTask task = tasks.get(index);
         Meters whole = task.meters(year);
+        if (task.trigger().equals(TaskTrigger.NEVER)) {
+            return;
+        }
         Map<Integer, Integer> due = new TreeMap<>();
         for (int month = 0; month < WearYear.MONTHS; month++) {
             double share = year.monthShares().get(month);
