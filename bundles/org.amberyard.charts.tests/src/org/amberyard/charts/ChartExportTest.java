@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -33,7 +34,7 @@ class ChartExportTest {
                 t -> RangeHeatMap.of(RESULT, UnitSystem.US, t), t -> ChargeThroughDayChart.of(RESULT, 1,
                         new BusDay.Asked(0, 8, 0, false, DayKind.COLDEST), UnitSystem.US, t),
                 t -> ConsumptionTemperatureChart.of(RESULT, 0, UnitSystem.US, t),
-                t -> PackCapacityChart.of(RESULT, 1, t), t -> EnergyWaterfallChart.of(RESULT, 0, 1, UnitSystem.US, t));
+                t -> PackCapacityChart.of(RESULT, 1, OptionalInt.of(0), t), t -> EnergyWaterfallChart.of(RESULT, 0, 1, UnitSystem.US, t));
     }
 
     private static byte[] png(Chart chart) throws IOException {

@@ -33,6 +33,14 @@ final class PackCapacities {
      * @param points capacity by time
      */
     record Bus(int place, String unit, int type, List<Point> points) {
+
+        /** A point in words; points at the starts and ends of years take turns. */
+        String words(int point) {
+            Point at = points.get(point);
+            boolean end = point % 2 == 1;
+            return unit + ", " + (end ? "end" : "start") + " of " + Figures.pattern("0").format(end ? at.time() - 1 : at.time())
+                    + ": " + Figures.wholePercent(at.health());
+        }
     }
 
     /**
@@ -57,8 +65,8 @@ final class PackCapacities {
 
         /** The end in words. */
         String words() {
-            return unit + " " + Figures.pattern("0").format(at.time() - 1) + ", " + cause.label()
-                    + (replaced ? "" : ", the bus retires");
+            return unit + " " + Figures.pattern("0").format(at.time() - 1) + " at " + Figures.wholePercent(at.health()) + ", "
+                    + cause.label() + (replaced ? ", another pack" : ", the bus retires");
         }
     }
 
@@ -72,6 +80,15 @@ final class PackCapacities {
 
     String plan() {
         return plan.name();
+    }
+
+    /** Number of a place in the fleet. */
+    String place(int place) {
+        return study.buses().get(place).name();
+    }
+
+    int lastYear() {
+        return study.baseYear() + study.years() - 1;
     }
 
     String type(int type) {
@@ -111,36 +128,5 @@ final class PackCapacities {
             return replaced.cause();
         }
         return event instanceof FleetEvent.RetiredForPack retired ? retired.cause() : null;
-    }
-
-    String sentences() {
-        if (buses.isEmpty()) {
-            return none();
-        }
-        StringBuilder text = new StringBuilder("Plan “" + plan() + "”, capacity of the packs at the end of "
-                + (study.baseYear() + study.years() - 1) + ": ");
-        text.append(String.join("; ", buses.stream().map(b -> b.unit() + " " + last(b)).toList())).append('.');
-        text.append(ends.isEmpty() ? " No pack comes to its end before the last year." : " Packs at their end: "
-                + String.join("; ", ends.stream().map(End::words).toList()) + ".");
-        return text.toString();
-    }
-
-    private static String last(Bus bus) {
-        return Figures.wholePercent(bus.points().get(bus.points().size() - 1).health());
-    }
-
-    /** Why there is nothing to show. */
-    String none() {
-        return "Plan “" + plan() + "” has no electric bus.";
-    }
-
-    ChartData data() {
-        List<List<Object>> rows = new ArrayList<>();
-        for (Bus bus : buses) {
-            for (Point point : bus.points()) {
-                rows.add(List.of(bus.unit(), type(bus.type()), point.time(), 100 * point.health()));
-            }
-        }
-        return new ChartData(List.of("Bus", "Type", "Time (calendar year)", "Capacity (%)"), rows);
     }
 }

@@ -55,7 +55,7 @@ class BatteryFadeReferenceTest {
 
     /**
      * Naumann, Spingler, Jossen, "Analysis and modeling of cycle aging of a commercial LiFePO4/graphite cell", Journal of Power
-     * Sources 451 (2020); values computed from the equation, its form from memory, its coefficients as seen in published code.
+     * Sources 451 (2020); values computed from the equation and coefficients as seen in published code that cites the paper.
      */
     @ParameterizedTest
     @CsvSource({"0.5, 0.6, 1000, 0.044420", "1, 0.8, 1000, 0.056931", "1, 0.8, 4000, 0.113863", "0.5, 0.4, 2000, 0.060968"})
@@ -66,8 +66,8 @@ class BatteryFadeReferenceTest {
 
     /**
      * Naumann, Schimpe, Keil, Hesse, Jossen, "Analysis and modeling of calendar aging of a commercial LiFePO4/graphite cell",
-     * Journal of Energy Storage 17 (2018); equation and coefficients from memory, units uncertain: this holds the code to its
-     * documentation only.
+     * Journal of Energy Storage 17 (2018); values computed from the equation, coefficients and units as seen in published code
+     * that cites the paper.
      */
     @ParameterizedTest
     @CsvSource({"25, 0.5, 1, 0.042516", "25, 0.5, 10, 0.134447", "25, 1, 10, 0.214185", "40, 0.5, 10, 0.187187"})

@@ -45,7 +45,12 @@ final class PackTables {
                 .optionalMoney("resale", "Old pack resale", "What the old pack brings, constant money.",
                         r -> ofBill(r.event(), PackBill::resale))
                 .optionalMoney("paid", "Fleet pays", "Price and labour less the maker's part and the resale, constant money.",
-                        r -> ofBill(r.event(), PackBill::paid));
+                        r -> ofBill(r.event(), PackBill::paid))
+                .optionalMoney("kept_per_year", "Bus with another pack, per year", "Where the bus retires: what it would cost per "
+                        + "year over the years that it has left in the study, constant money, without grants and charging demand.",
+                        r -> ofRetirement(r.event(), FleetEvent.RetiredForPack::keptPerYear))
+                .optionalMoney("next_per_year", "Next bus, per year", "Where the bus retires: what the next bus costs per year over "
+                        + "the same years, counted alike.", r -> ofRetirement(r.event(), FleetEvent.RetiredForPack::nextPerYear));
     }
 
     private static List<OfEvent> packs(List<OfEvent> events) {
@@ -67,6 +72,11 @@ final class PackTables {
             return replaced.bill().refurbished() ? "refurbished pack" : "new pack";
         }
         return "bus retires";
+    }
+
+    private static OptionalDouble ofRetirement(FleetEvent event, ToDoubleFunction<FleetEvent.RetiredForPack> part) {
+        return event instanceof FleetEvent.RetiredForPack retired
+                ? OptionalDouble.of(part.applyAsDouble(retired)) : OptionalDouble.empty();
     }
 
     private static OptionalDouble ofBill(FleetEvent event, ToDoubleFunction<PackBill> part) {

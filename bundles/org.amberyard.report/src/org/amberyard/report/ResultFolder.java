@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.amberyard.charts.AnnualCostChart;
 import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.Chart;
@@ -81,7 +82,7 @@ public final class ResultFolder {
     private static void addRoute(List<Chart> charts, StudyResult result, FirstElectricRoute first, UnitSystem system) {
         ChartTheme theme = ChartTheme.light();
         charts.add(ConsumptionTemperatureChart.of(result, first.route(), system, theme));
-        charts.add(PackCapacityChart.of(result, first.plan(), theme));
+        charts.add(PackCapacityChart.of(result, first.plan(), OptionalInt.empty(), theme));
         charts.add(EnergyWaterfallChart.of(result, first.route(), first.type(), system, theme));
         first.day().ifPresent(day -> charts.add(ChargeThroughDayChart.of(result, first.plan(), day, system, theme)));
     }

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
@@ -42,7 +43,13 @@ final class PackFindings {
 
     private String text(FleetEvent.RetiredForPack retired) {
         return opening(retired) + " is due in " + calendar(retired) + " because " + cause(retired.cause())
-                + ", but would cost more per year that the bus has left than another bus; the bus retires.";
+                + String.format(Locale.ROOT, ", but with another pack the bus would cost %,.0f %s a year over the years that it has "
+                        + "left in the study, and the next bus %,.0f %s a year, both without grants and charging demand; the bus "
+                        + "retires.", retired.keptPerYear(), currency(), retired.nextPerYear(), currency());
+    }
+
+    private String currency() {
+        return result.input().currency();
     }
 
     private String opening(FleetEvent event) {

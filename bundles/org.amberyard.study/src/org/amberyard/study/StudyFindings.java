@@ -18,6 +18,7 @@ public final class StudyFindings {
                 new StudyValidation((feature, owner, value) -> FieldFormat.of(feature, study).textWithUnit(value)).check(study));
         if (canEvaluate(findings)) {
             findings.addAll(TraceFindings.of(study));
+            findings.addAll(TariffFindings.of(study));
         }
         return List.copyOf(findings);
     }

@@ -174,6 +174,19 @@ class ChartViewsTest {
     }
 
     @Test
+    void aBusChosenStandsOutAmongThePacks(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View packs = View.of(study, "packCapacity");
+            packs.choose(1, "B16");
+            study.await(() -> packs.canvas().textAlternative().contains(" B16-2 in place B16 by years: 2028 "));
+            assertTrue(packs.text().contains("B16-2 2038 at 74 %, end-of-life capacity reached, another pack"), packs.text());
+            packs.inputs();
+            assertEquals(PageKind.BUSES.title(), page(study));
+            assertEquals(15, focusRow(study));
+        }
+    }
+
+    @Test
     void allViewsFollowThePlanChosenInOne(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             View.of(study, "rangeMargin");

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -104,6 +105,43 @@ class LeastCostSessionsTest {
         assertEquals(50, schedule.meterKwh(0), 1e-9);
         assertTrue(schedule.meterKw()[0][16] > 0);
         assertEquals(0, schedule.meterKw()[0][10], 0);
+    }
+
+    /** A site that has only 5 kW of the 12.5 for the one step of the stay: the plan's 1.25 kWh stand, and the rest is missing. */
+    @Test
+    void whatTheSiteCannotGiveStaysMissing() {
+        YardCharging charging = leastCost(SampleYard.slow(1), SampleYard.bus(1, 0, 15, 2));
+        double[][] plan = new double[1][STEPS];
+        plan[0][0] = 5;
+        ChargeSchedule schedule = new LeastCostSessions(charging).schedule(plan);
+        assertEquals(5, schedule.meterKw()[0][0], 1e-9);
+        assertEquals(1, schedule.shortKwh(), 1e-9);
+    }
+
+    /** Three buses at two ports under a price that doubles by day and a demand charge: solved, taken, and no dearer. */
+    @Test
+    void solvedAndTaken() {
+        PlugIn[] buses = {SampleYard.bus(1, 960, 1440 + 330, 40), SampleYard.bus(2, 960, 1440 + 360, 20),
+            SampleYard.bus(3, 960, 1440 + 390, 30)};
+        YardCharging charging = leastCost(SampleYard.slow(2), buses);
+        double[] prices = new double[STEPS];
+        int[] demandSets = new int[STEPS];
+        for (int step = 0; step < STEPS; step++) {
+            prices[step] = step < 24 ? 0.1 : 0.2;
+            demandSets[step] = 1;
+        }
+        LeastCostSessions sessions = new LeastCostSessions(charging);
+        MonthProblem month = new MonthProblem(List.of(sessions.problem(new double[STEPS], prices, demandSets)),
+                new double[] {0.3}, new double[1], Double.POSITIVE_INFINITY);
+        LeastCostMonth solved = LeastCost.of(month);
+        double[][] taken = sessions.schedule(solved.schedule().kw().get(0)).meterKw();
+        assertEquals(solved.schedule().cost(), MonthSchedule.of(month, Collections.singletonList(taken)).cost(), 1e-6);
+        YardStretch stretch = SampleYard.stretch(buses);
+        for (YardCharging other : List.of(SampleYard.atOnce(stretch, SampleYard.slow(2)),
+                SampleYard.spread(stretch, SampleYard.slow(2)))) {
+            double cost = MonthSchedule.of(month, Collections.singletonList(other.schedule().meterKw())).cost();
+            assertTrue(solved.schedule().cost() < cost - 0.5, "least cost against " + cost);
+        }
     }
 
     /** Whatever the plan, what full power can store is stored. */

@@ -15,6 +15,8 @@ import org.amberyard.core.battery.NmcFade;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.battery.Warranty;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.duty.SampleBus;
 import org.junit.jupiter.api.Test;
 
@@ -41,7 +43,10 @@ class PackEndsTest {
         StudyInput refurbished = packs(new LinearFade(0.15, 0), 2000,
                 new PackPrices(0, 0, Warranty.NONE, Optional.of(new PackPrices.Refurbished(0.5, 0.85))));
         assertEquals(0.5 * 150 * 250, firstPack(refurbished).bill().paid(), 1e-9);
-        assertEquals(0.85, roll(refurbished).inYear(3).get(0).vehicle().health(), 1e-12);
+        Vehicle bus = roll(refurbished).inYear(3).get(0).vehicle();
+        assertEquals(0.85, bus.health(), 1e-12);
+        assertEquals(0.5 * 150 * 250 - 150 * 250 * 0.8, new BusValues(refurbished).ofPack(bus, 3, 3, CostCategory.PACK_LIFE_LEFT),
+                1e-6, "worth what it cost, in place of the pack that a bus of three years holds");
     }
 
     /** A pack that loses two fifths a year becomes too small for its route before it reaches a tenth. */
@@ -58,6 +63,7 @@ class PackEndsTest {
         assertTrue(replaced.vehicle().health() < least);
     }
 
+    /** At 58 % after 14 years, with one year to go: the next bus loses a fifteenth of its price, the pack all that it costs. */
     @Test
     void aBusNearItsEndRetiresInstead() {
         StudyInput electric = today(packs(new LinearFade(0.03, 0), 2000, PackPrices.NONE), -13, Optional.empty());
@@ -65,9 +71,37 @@ class PackEndsTest {
         FleetEvent.RetiredForPack retired = events.stream().filter(FleetEvent.RetiredForPack.class::isInstance)
                 .map(FleetEvent.RetiredForPack.class::cast).findFirst().orElseThrow();
         assertEquals(0, retired.year());
-        assertTrue(retired.packPerYear() > retired.busPerYear());
         assertTrue(events.stream().anyMatch(e -> e instanceof FleetEvent.Sold && e.place() == 0 && e.year() == 1));
         assertTrue(events.stream().noneMatch(e -> e instanceof FleetEvent.PackReplaced && e.place() == 0));
+        EnergyUse route = DutyTable.of(electric.duty()).use(0, TinyDistrict.ELECTRIC).orElseThrow().year().times(0.95);
+        double energy = (route.batteryKwh() + route.gridKwh()) / 0.88 * (electric.depot().tariff().year(1, 0).energy());
+        double perBus = (330_000 - 3500) / 15.0;
+        double soldNow = (3500 + perBus) * 0.99 - 150 * 250 / 15.0;
+        double kept = (150 * 250 + soldNow) * 1.02 - 3500 * 0.99 * 0.99 + energy + route.km() * (0.22 + 0.016 * 14.5)
+                + 0.01 * (3500 + perBus / 2) * 0.99 * 0.99 + 120;
+        assertEquals(kept, retired.keptPerYear(), 1e-6);
+        double next = 330_000 * 0.99 * 1.02 - (330_000 - perBus) * 0.99 * 0.99 + energy + route.km() * (0.22 + 0.016 * 0.5)
+                + 0.01 * (330_000 - perBus / 2) * 0.99 * 0.99 + 120 + 150 * 250 * (0.1 - 1 / 15.0);
+        assertEquals(next, retired.nextPerYear(), 1e-6);
+    }
+
+    /** A buyer pays for what the old pack is worth by itself, and that tips the scale. */
+    @Test
+    void aPackThatSellsWellIsWorthItEvenLate() {
+        StudyInput electric = today(packs(new LinearFade(0.03, 0), 2000,
+                new PackPrices(0, 200, Warranty.NONE, Optional.empty())), -13, Optional.empty());
+        List<FleetEvent> events = roll(electric, 0).events();
+        assertTrue(events.stream().noneMatch(FleetEvent.RetiredForPack.class::isInstance));
+        FleetEvent.Sold sold = events.stream().filter(FleetEvent.Sold.class::isInstance).map(FleetEvent.Sold.class::cast)
+                .filter(s -> s.place() == 0).findFirst().orElseThrow();
+        assertEquals(3500 * 0.98010 + 200 * 150 * 0.97, new BusValues(electric).sale(sold.vehicle(), 2), 1e-6);
+    }
+
+    /** A young bus uses up another pack, so it is not asked whether to retire it. */
+    @Test
+    void aYoungBusGetsAnotherPackWhateverItCosts() {
+        StudyInput electric = packs(new LinearFade(0.15, 0), 2000, new PackPrices(500_000, 0, Warranty.NONE, Optional.empty()));
+        assertEquals(500_000, firstPack(electric).bill().labour(), 1e-9);
     }
 
     @Test
@@ -76,6 +110,25 @@ class PackEndsTest {
         assertEquals(0.9, health(today(electric, -5, Optional.empty())), 1e-12);
         assertEquals(0.8, health(today(electric, -5, Optional.of(new MeasuredPack(0, 0.8)))), 1e-12);
         assertEquals(0.76, health(today(electric, -5, Optional.of(new MeasuredPack(-2, 0.8)))), 1e-12);
+    }
+
+    /** Where the odometer stands for more cycles than a pack is good for, the present pack is younger than the bus. */
+    @Test
+    void aBusThatHasUsedUpAPackHasAYoungerOne() {
+        StudyInput electric = today(packs(new LinearFade(0.02, 0), 2000, PackPrices.NONE), -10, Optional.empty());
+        double cycles = roll(electric, 0).inYear(0).get(0).vehicle().packCycles();
+        StudyInput limited = today(packs(new LinearFade(0.02, 0), 0.8 * cycles, PackPrices.NONE), -10, Optional.empty());
+        Vehicle bus = roll(limited, 0).inYear(0).get(0).vehicle();
+        assertEquals(0.2 * cycles, bus.packCycles(), 1e-9);
+        assertEquals(2, bus.packYears(), 1e-9);
+        assertEquals(0.2 * 50_000, bus.pack().km(), 1e-9);
+        assertEquals(0.96, bus.health(), 1e-9);
+    }
+
+    @Test
+    void aMeasuredHealthCountsForABusOfTheBaseYear() {
+        StudyInput electric = packs(new LinearFade(0.02, 0), 2000, PackPrices.NONE);
+        assertEquals(0.97, health(today(electric, 0, Optional.of(new MeasuredPack(0, 0.97)))), 1e-12);
     }
 
     /** A published law wears a pack over the years; calendar and cycles both count. */

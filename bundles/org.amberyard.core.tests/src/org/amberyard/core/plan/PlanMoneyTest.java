@@ -124,16 +124,18 @@ class PlanMoneyTest {
         CostLedger ledger = plan.ledger();
         assertEquals(150 * 250, ledger.amount(0, 2, CostCategory.BATTERY_REPLACEMENT), CENT);
         double lifeLeft = 1 - 1.5 / 1.5;
+        double held = 1 - 3 / 15.0;
         Vehicle end = plan.fleet().fleetAtEnd().get(0).orElseThrow();
         assertEquals(1.5 * perYear, end.packCycles(), 1e-9);
-        assertEquals(-150 * 250 * lifeLeft, ledger.amount(0, 3, CostCategory.PACK_LIFE_LEFT), CENT);
+        assertEquals(-150 * 250 * (lifeLeft - held), ledger.amount(0, 3, CostCategory.PACK_LIFE_LEFT), CENT);
     }
 
+    /** The value of a bus of three years holds four fifths of a pack, which the replacement takes the place of. */
     @Test
-    void aHalfWornReplacementPackIsCreditedByHalf() {
+    void aHalfWornReplacementPackTakesThePlaceOfTheFirst() {
         double perYear = evaluate(study, 1).fleet().inYear(1).get(0).fullCycles();
         CostLedger ledger = evaluate(TinyPacks.withCycleLimit(study, 2 * perYear), 1).ledger();
-        assertEquals(-150 * 250 * 0.5, ledger.amount(0, 3, CostCategory.PACK_LIFE_LEFT), 0.01 * 150 * 250);
+        assertEquals(-150 * 250 * (0.5 - 0.8), ledger.amount(0, 3, CostCategory.PACK_LIFE_LEFT), 0.01 * 150 * 250);
     }
 
     @Test

@@ -4,11 +4,11 @@ package org.amberyard.core.battery;
  * Fade of a lithium iron phosphate pack with graphite anode.
  *
  * <p>Time: M. Naumann, M. Schimpe, P. Keil, H. C. Hesse, A. Jossen, "Analysis and modeling of calendar aging of a commercial
- * LiFePO4/graphite cell", Journal of Energy Storage 17 (2018): root of time, Arrhenius, a cubic of the state of charge;
- * coefficients from memory, their units uncertain. Cycles: M. Naumann, F. B. Spingler, A. Jossen, "Analysis and modeling of
- * cycle aging of a commercial LiFePO4/graphite cell", Journal of Power Sources 451 (2020): root of the full cycles, rising with
- * depth and power; coefficients as seen in published code, form from memory. The cycle term has no temperature: it neither
- * spares a cold pack nor punishes charging in the cold.
+ * LiFePO4/graphite cell", Journal of Energy Storage 17 (2018) 153-169: root of time, Arrhenius, a cubic of the state of charge.
+ * Cycles: M. Naumann, F. B. Spingler, A. Jossen, "Analysis and modeling of cycle aging of a commercial LiFePO4/graphite cell",
+ * Journal of Power Sources 451 (2020) 227666: root of the full cycles, rising with depth and power. Forms, coefficients and
+ * units as seen in published code that cites the two papers; the papers themselves were not at hand. The cycle term has no
+ * temperature: it neither spares a cold pack nor punishes charging in the cold.
  */
 public record LfpFade() implements FadeLaw {
     private static final double SECONDS_PER_HOUR = 3600;

@@ -4,6 +4,7 @@ package org.amberyard.core.battery;
  * Fade of a nickel manganese cobalt pack with graphite anode: J. Schmalstieg, S. Käbitz, M. Ecker, D. U. Sauer, "A holistic
  * aging model for Li(NiMnCo)O2 based 18650 lithium-ion batteries", Journal of Power Sources 257 (2014): time to the power 0.75
  * by voltage and temperature, root of the charge throughput by depth and mean voltage; coefficients as seen in published code.
+ * The paper means the voltage by its squares; here the voltage at the mean charge stands for it.
  *
  * <p>The calendar fit turns negative below 3.1486 V, where it was not measured; there it counts as nothing. The cycle term has
  * no temperature: it neither spares a cold pack nor punishes charging in the cold.

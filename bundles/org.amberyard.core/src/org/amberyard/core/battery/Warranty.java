@@ -3,6 +3,7 @@ package org.amberyard.core.battery;
 /**
  * A maker's promise on a pack: if its capacity falls to a share within years and distance, the maker pays for a new one in
  * proportion to what is left of the nearer of the two (straight line; common practice for pro-rated warranties, no source).
+ * A replacement pack has the promise anew.
  *
  * @param years years covered; zero for no warranty
  * @param km distance covered, km

@@ -20,6 +20,7 @@ final class CabinetRun {
         private final double startMin;
         private final double endMin;
         private double meterKw;
+        private double fullMin;
         private boolean granted;
 
         private Member(PlugCharge charge, double startMin, double endMin) {
@@ -131,8 +132,8 @@ final class CabinetRun {
         for (Member member : members) {
             next = member.startMin > nowMin ? Math.min(next, member.startMin) : next;
             if (member.draws(nowMin)) {
-                double fullMin = nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency);
-                next = Math.min(next, Math.min(member.endMin, fullMin));
+                member.fullMin = nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency);
+                next = Math.min(next, Math.min(member.endMin, member.fullMin));
             }
         }
         return next;
@@ -143,8 +144,7 @@ final class CabinetRun {
             if (member.draws(nowMin)) {
                 PlugCharge charge = member.charge;
                 double kw = member.meterKw * charge.efficiency;
-                boolean full = nowMin + 60 * charge.hoursToFull(kw) <= nextMin;
-                charge.reach(full ? charge.targetShare : charge.after(kw, (nextMin - nowMin) / 60), step);
+                charge.reach(member.fullMin <= nextMin ? charge.targetShare : charge.after(kw, (nextMin - nowMin) / 60), step);
             }
         }
     }

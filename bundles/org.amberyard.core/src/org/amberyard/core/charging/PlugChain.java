@@ -26,51 +26,49 @@ final class PlugChain {
 
     /** The best slot for a bus that does not delay those who have one; nothing when there is none or the port does not fit. */
     PlugSlot slot(QueuedBus bus, boolean sparing) {
-        double batteryKw = port.sharedKw(bus.plugIn.acceptance(), port.plugs()) * port.port().efficiency();
+        PlugIn stay = bus.plugIn;
+        double batteryKw = port.sharedKw(stay.acceptance(), port.plugs()) * port.port().efficiency();
+        double needMin = 60 * stay.acceptance().curve().hours(stay.startShare(), stay.endShare(), batteryKw);
         PlugSlot best = null;
         for (int position = 0; batteryKw > 0 && position <= buses.size(); position++) {
-            PlugSlot slot = slot(bus, position, batteryKw);
+            PlugSlot slot = slot(bus, position, batteryKw, needMin);
             best = slot != null && slot.betterThan(best, sparing) ? slot : best;
         }
         return best;
     }
 
-    private PlugSlot slot(QueuedBus bus, int position, double batteryKw) {
-        double lengthMin = stretch.grid().lengthMin();
+    private PlugSlot slot(QueuedBus bus, int position, double batteryKw, double needMin) {
         double startMin = bus.arrivalMin;
         boolean swap = false;
         if (!buses.isEmpty()) {
             QueuedBus before = buses.get(position == 0 ? buses.size() - 1 : position - 1);
-            double turn = position == 0 ? -lengthMin : 0;
+            double turn = position == 0 ? -stretch.grid().lengthMin() : 0;
             swap = before.departureMin + turn > bus.arrivalMin;
             startMin = swap ? stretch.swapHours().next(Math.max(startMin, before.readyMin + turn)) : startMin;
         }
-        if (!(startMin < bus.departureMin)) {
+        double chargeMin = Math.max(startMin, rule.startMin(bus.arrivalMin, bus.departureMin));
+        double readyMin = Math.min(bus.departureMin, chargeMin + needMin);
+        if (!(startMin < bus.departureMin) || !letsNextIn(bus, position, readyMin)) {
             return null;
         }
-        PlugSlot slot = charged(bus, position, batteryKw, startMin, swap);
-        return buses.isEmpty() || letsNextIn(bus, slot) ? slot : null;
+        double shortKwh = chargeMin + needMin <= bus.departureMin ? 0 : shortKwh(bus, chargeMin, batteryKw);
+        return new PlugSlot(unit, plug, position, startMin, readyMin, shortKwh, swap);
     }
 
-    private boolean letsNextIn(QueuedBus bus, PlugSlot slot) {
-        boolean last = slot.position() == buses.size();
-        QueuedBus after = buses.get(last ? 0 : slot.position());
-        double afterMin = after.startMin + (last ? stretch.grid().lengthMin() : 0);
-        return slot.readyMin() <= afterMin && (bus.departureMin <= afterMin || stretch.swapHours().at(afterMin));
-    }
-
-    private PlugSlot charged(QueuedBus bus, int position, double batteryKw, double startMin, boolean swap) {
-        PlugIn stay = bus.plugIn;
-        double chargeMin = Math.max(startMin, rule.startMin(bus.arrivalMin, bus.departureMin));
-        double hours = stay.acceptance().curve().hours(stay.startShare(), stay.endShare(), batteryKw);
-        double readyMin = chargeMin + hours * 60;
-        if (readyMin <= bus.departureMin) {
-            return new PlugSlot(unit, plug, position, startMin, readyMin, 0, swap);
+    private boolean letsNextIn(QueuedBus bus, int position, double readyMin) {
+        if (buses.isEmpty()) {
+            return true;
         }
-        double left = stay.acceptance().curve().endShare(stay.startShare(), batteryKw,
-                Math.max(0, bus.departureMin - chargeMin) / 60);
-        return new PlugSlot(unit, plug, position, startMin, bus.departureMin,
-                (stay.endShare() - left) * stay.acceptance().curve().usableKwh(), swap);
+        boolean last = position == buses.size();
+        double afterMin = last ? buses.get(0).startMin + stretch.grid().lengthMin() : buses.get(position).startMin;
+        return readyMin <= afterMin && (bus.departureMin <= afterMin || stretch.swapHours().at(afterMin));
+    }
+
+    private static double shortKwh(QueuedBus bus, double chargeMin, double batteryKw) {
+        PlugIn stay = bus.plugIn;
+        double hours = Math.max(0, bus.departureMin - chargeMin) / 60;
+        double left = stay.acceptance().curve().endShare(stay.startShare(), batteryKw, hours);
+        return (stay.endShare() - left) * stay.acceptance().curve().usableKwh();
     }
 
     /** Gives a bus a slot of this plug. */

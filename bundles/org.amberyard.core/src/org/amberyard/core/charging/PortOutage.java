@@ -7,7 +7,8 @@ import java.util.List;
 import org.amberyard.core.depot.Port;
 
 /**
- * What a yard misses while one of its ports is out of order for some school days in a row.
+ * What a yard misses while one of its ports is out of order for some school days in a row. What is missing is added up as if
+ * every bus still drove its runs; a bus that lacks more than its pack has to spare cannot.
  *
  * @param port type of the port that is down
  * @param days shortfalls of each day; what a bus lacks at a departure it has to make up at its next plug-in

@@ -1,6 +1,7 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -12,6 +13,8 @@ import java.util.List;
  * power keep to it, buses that leave first going first.
  */
 final class TaperedPlan {
+    private static final double SOLVER_ROUNDING_KWH = 1e-4;
+
     private final YardCharging charging;
     private final double[][] sessionKw;
     private final StepGrid grid;
@@ -53,27 +56,49 @@ final class TaperedPlan {
     }
 
     private void follow(PlugCharge charge, double[] planKw, double[] spareKwh) {
-        double targetShare = charging.schedule().endShares()[charge.plugged.place()];
-        double kwhPerShare = charge.curve.usableKwh() / charge.efficiency;
+        double targetShare = targetShare(charge, planKw);
+        double hurryMin = charge.plugged.toMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare, charge.limitKw);
         int from = (int) Math.floor(charge.plugged.fromMin() / grid.stepMin());
         int to = (int) Math.ceil(charge.plugged.toMin() / grid.stepMin());
         double owedKwh = 0;
         for (int running = from; running < to; running++) {
             int step = grid.wrapped(running);
-            double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
-            double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
             double plannedKwh = running < from + grid.steps() ? planKw[step] * grid.stepHours() : 0;
-            double before = charge.chargeShare();
-            double lowest = charge.curve.startShare(targetShare, charge.limitKw, (charge.plugged.toMin() - endMin) / 60);
-            double highest = Math.min(charge.after(charge.limitKw, (endMin - startMin) / 60),
-                    before + (plannedKwh + spareKwh[step]) / kwhPerShare);
-            double wanted = Math.max(lowest, before + (plannedKwh + owedKwh) / kwhPerShare);
-            double share = Math.max(before, Math.min(wanted, Math.min(highest, targetShare)));
-            charge.reach(share, running);
-            double tookKwh = (share - before) * kwhPerShare;
-            owedKwh += plannedKwh - tookKwh;
-            movedKwh += Math.abs(tookKwh - plannedKwh) / 2;
-            spareKwh[step] += plannedKwh - tookKwh;
+            double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
+            if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
+                double share = share(charge, running, plannedKwh + owedKwh, plannedKwh + spareKwh[step], targetShare);
+                double tookKwh = (share - charge.chargeShare()) * kwhPerShare(charge);
+                charge.reach(share, running);
+                owedKwh += plannedKwh - tookKwh;
+                movedKwh += Math.abs(tookKwh - plannedKwh) / 2;
+                spareKwh[step] += plannedKwh - tookKwh;
+            }
         }
+    }
+
+    /** What full power can store; less where the plan gives up some of it, because the site does not have the power. */
+    private double targetShare(PlugCharge charge, double[] planKw) {
+        double storableShare = charging.schedule().endShares()[charge.plugged.place()];
+        double plannedKwh = Arrays.stream(planKw).sum() * grid.stepHours();
+        double plannedShare = charge.chargeShare() + plannedKwh / kwhPerShare(charge);
+        return (storableShare - plannedShare) * kwhPerShare(charge) > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
+    }
+
+    /** State of charge after a step: as wished, but not so low that full power could not make it up, nor what cannot be. */
+    private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare) {
+        double before = charge.chargeShare();
+        double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
+        double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
+        double leftHours = (charge.plugged.toMin() - endMin) / 60;
+        double lowest = charge.curve.startShare(targetShare, charge.limitKw, leftHours);
+        double wanted = Math.max(lowest, before + wishKwh / kwhPerShare(charge));
+        double highest = Math.min(charge.after(charge.limitKw, (endMin - startMin) / 60),
+                before + mostKwh / kwhPerShare(charge));
+        return Math.max(before, Math.min(wanted, Math.min(highest, targetShare)));
+    }
+
+    /** Energy at the meter for the whole pack, kWh. */
+    private static double kwhPerShare(PlugCharge charge) {
+        return charge.curve.usableKwh() / charge.efficiency;
     }
 }

@@ -14,6 +14,13 @@ public record YardStretch(double times, StepGrid grid, List<PlugIn> plugIns, Swa
 
     public YardStretch {
         plugIns = List.copyOf(plugIns);
+        double lengthMin = grid.lengthMin();
+        for (PlugIn stay : plugIns) {
+            if (stay.fromMin() >= lengthMin || stay.toMin() - stay.fromMin() > lengthMin) {
+                throw new IllegalArgumentException("Bus " + stay.label() + " stands from minute " + stay.fromMin() + " to "
+                        + stay.toMin() + ", but the stretch has only " + lengthMin + " minutes");
+            }
+        }
     }
 
     /** The same with other plug-ins. */

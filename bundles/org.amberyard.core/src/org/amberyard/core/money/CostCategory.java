@@ -20,7 +20,7 @@ public enum CostCategory {
     REGISTRATION(Group.UPKEEP, FlowTime.RUNNING, "Registration"),
     BUS_SALE(Group.RESIDUAL, FlowTime.START, "Bus sales"),
     BUS_VALUE_LEFT(Group.RESIDUAL, FlowTime.END, "Bus value left"),
-    PACK_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Replacement pack life left"),
+    PACK_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Pack life left"),
     INFRASTRUCTURE_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Infrastructure life left");
 
     /** Branches of the tree. */

@@ -3,9 +3,6 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.battery.PackReplacement;
-import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
@@ -16,12 +13,14 @@ final class FleetCosts {
     private final FleetHistory fleet;
     private final List<UpkeepYear> upkeep;
     private final CostLedger.Builder ledger;
+    private final BusValues values;
 
     FleetCosts(StudyInput study, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger.Builder ledger) {
         this.study = study;
         this.fleet = fleet;
         this.upkeep = upkeep;
         this.ledger = ledger;
+        this.values = new BusValues(study);
     }
 
     /** Rows of a plan's ledger: the places in the fleet and the yard. */
@@ -45,48 +44,20 @@ final class FleetCosts {
     private void addEvent(FleetEvent event) {
         int year = event.year();
         if (event instanceof FleetEvent.Bought bought) {
-            ledger.add(event.place(), year, CostCategory.BUS_PURCHASE, price(bought.vehicle().type(), year));
+            ledger.add(event.place(), year, CostCategory.BUS_PURCHASE, values.price(bought.vehicle().type(), year));
         } else if (event instanceof FleetEvent.Sold sold) {
-            double value = value(sold.vehicle(), year, CostCategory.BUS_SALE, year)
-                    + packValue(sold.vehicle(), year, CostCategory.BUS_SALE);
-            ledger.add(event.place(), year, CostCategory.BUS_SALE, sold.scrapped() ? 0 : -value);
+            ledger.add(event.place(), year, CostCategory.BUS_SALE, sold.scrapped() ? 0 : -values.sale(sold.vehicle(), year));
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
             ledger.add(event.place(), year, CostCategory.BATTERY_REPLACEMENT, replaced.bill().paid());
         }
     }
 
-    /** Price of a new bus of a type at the start of a year, constant money. */
-    double price(int type, int year) {
-        return study.types().get(type).prices().purchase() * busIndex(type, year, year);
-    }
-
-    private double busIndex(int type, int year, double time) {
-        PriceDeck.Subject subject = study.types().get(type).electric().isPresent() ? PriceDeck.Subject.ELECTRIC_BUS
-                : PriceDeck.Subject.ENGINE_BUS;
-        return study.prices().index(subject, year, time);
-    }
-
-    private double value(Vehicle vehicle, int ageInYear, CostCategory category, int year) {
-        double time = study.money().time(category, year);
-        return study.types().get(vehicle.type()).prices().value(vehicle.ageYears(ageInYear))
-                * busIndex(vehicle.type(), year, time);
-    }
-
-    /** What is left of a replacement pack, at the price of a new one then; the pack that the bus came with is part of the bus. */
-    private double packValue(Vehicle vehicle, int year, CostCategory category) {
-        Optional<BatterySpec> pack = study.types().get(vehicle.type()).electric().map(ElectricSpec::battery)
-                .filter(b -> vehicle.pack().paid() > 0);
-        double price = study.prices().pack().at(year, study.money().time(category, year));
-        return pack.map(b -> b.nominalKwh() * price
-                * PackReplacement.lifeLeft(b, vehicle.pack().wear())).orElse(0.0);
-    }
-
     private void addWhatIsLeft(int place, Vehicle vehicle) {
         int last = study.years() - 1;
-        double left = value(vehicle, study.years(), CostCategory.BUS_VALUE_LEFT, last);
+        double age = vehicle.ageYears(study.years());
+        double left = values.ofBus(vehicle, age, last, CostCategory.BUS_VALUE_LEFT);
         ledger.add(place, last, CostCategory.BUS_VALUE_LEFT, -left);
-        ledger.add(place, last, CostCategory.PACK_LIFE_LEFT,
-                -packValue(vehicle, last, CostCategory.PACK_LIFE_LEFT));
+        ledger.add(place, last, CostCategory.PACK_LIFE_LEFT, -values.ofPack(vehicle, age, last, CostCategory.PACK_LIFE_LEFT));
     }
 
     private void addYear(UpkeepYear kept) {
@@ -114,7 +85,7 @@ final class FleetCosts {
         double time = study.money().time(CostCategory.UPKEEP, record.year());
         double index = study.prices().index(PriceDeck.Subject.UPKEEP, record.year(), time);
         add(record, CostCategory.UPKEEP, upkeepCost * index);
-        double insured = prices.value(age) * busIndex(record.vehicle().type(), record.year(), time);
+        double insured = values.ofBus(record.vehicle(), age, record.year(), CostCategory.UPKEEP);
         add(record, CostCategory.INSURANCE, insured * study.rules().insuranceShare() * index);
         add(record, CostCategory.REGISTRATION, prices.registrationPerYear() * index);
     }

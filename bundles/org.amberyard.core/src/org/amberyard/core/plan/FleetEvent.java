@@ -48,14 +48,14 @@ public sealed interface FleetEvent {
     }
 
     /**
-     * A pack is due but its bus retires at the start of the next year, because the pack would cost more per year that the bus
-     * has left than another bus.
+     * A pack is due but its bus retires at the start of the next year, because with another pack it would cost more over the
+     * years that it has left in the study than the next bus does.
      *
      * @param cause why the pack is due
-     * @param packPerYear cost of the pack per year left, constant money
-     * @param busPerYear yearly capital recovery of the next bus, constant money
+     * @param keptPerYear yearly cost of the bus with another pack, constant money
+     * @param nextPerYear yearly cost of the next bus, constant money
      */
-    record RetiredForPack(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, double packPerYear,
-            double busPerYear) implements FleetEvent {
+    record RetiredForPack(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, double keptPerYear,
+            double nextPerYear) implements FleetEvent {
     }
 }

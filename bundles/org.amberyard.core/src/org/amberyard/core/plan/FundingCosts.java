@@ -13,14 +13,14 @@ import org.amberyard.core.money.Programme;
  */
 final class FundingCosts {
     private final StudyInput study;
-    private final FleetCosts fleetCosts;
+    private final BusValues values;
     private final CostLedger.Builder ledger;
     private final int yardRow;
     private final Map<Integer, Integer> busesPaid = new HashMap<>();
 
-    FundingCosts(StudyInput study, FleetCosts fleetCosts, CostLedger.Builder ledger) {
+    FundingCosts(StudyInput study, BusValues values, CostLedger.Builder ledger) {
         this.study = study;
-        this.fleetCosts = fleetCosts;
+        this.values = values;
         this.ledger = ledger;
         this.yardRow = study.buses().size();
     }
@@ -40,7 +40,7 @@ final class FundingCosts {
 
     private double award(Programme payer, FleetEvent.Bought bought) {
         double inflated = inflated(bought.year());
-        double price = fleetCosts.price(bought.vehicle().type(), bought.year()) * inflated;
+        double price = values.price(bought.vehicle().type(), bought.year()) * inflated;
         double likeForLike = likeForLikePrice(bought) * inflated;
         String body = study.types().get(bought.vehicle().type()).spec().body().bodyType();
         return payer.forBus(body, price, likeForLike) / inflated;
@@ -50,7 +50,7 @@ final class FundingCosts {
     private double likeForLikePrice(FleetEvent.Bought bought) {
         int type = study.types().get(bought.outgoingType()).successor();
         int compared = study.types().get(type).engine().isPresent() ? type : bought.vehicle().type();
-        return fleetCosts.price(compared, bought.year());
+        return values.price(compared, bought.year());
     }
 
     void addForPorts(PlanInput.PortPurchase purchase, double cost) {

@@ -28,28 +28,29 @@ final class PackRenewal {
         BatterySpec battery = battery(worn);
         PackPrices prices = study.types().get(worn.type()).prices().packs();
         double time = study.money().time(CostCategory.BATTERY_REPLACEMENT, year);
-        double pathFactor = study.prices().pack().path().factor(year, time);
         double newPrice = battery.nominalKwh() * study.prices().pack().at(year, time);
         double makerShare = prices.warranty().makerShare(worn.packYears(), worn.pack().km(), worn.health());
         Optional<PackPrices.Refurbished> refurbished = prices.refurbished()
                 .filter(r -> makerShare == 0 && r.health() > Math.max(leastHealth, battery.life().endOfLifeShare()));
         double price = newPrice * refurbished.map(PackPrices.Refurbished::priceShare).orElse(1.0);
-        double resale = battery.nominalKwh() * worn.health() * prices.resalePerKwh() * pathFactor * (1 - makerShare);
+        double resale = new BusValues(study).oldPack(worn, year, CostCategory.BATTERY_REPLACEMENT) * (1 - makerShare);
         double labour = prices.labour() * study.prices().index(PriceDeck.Subject.UPKEEP, year, time);
         return new PackBill(price, refurbished.isPresent(), price * makerShare, labour, resale);
     }
 
     /** The bus with its next pack; cycles beyond the limit are already on it, so that no cycle is lost. */
     Vehicle renewed(Vehicle worn, PackReplacement.Cause cause, PackBill bill) {
-        PackLife life = battery(worn).life();
-        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - life.cycleLimit() : 0;
-        PackWear wear = bill.refurbished() ? refurbished(worn, life) : new PackWear(0, carried, FadeState.NEW);
-        return worn.with(new Vehicle.Pack(wear, 0, bill.price()));
+        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - battery(worn).life().cycleLimit() : 0;
+        return worn.with(bill.refurbished() ? refurbished(worn, carried)
+                : new Vehicle.Pack(new PackWear(0, carried, FadeState.NEW), 0, 1));
     }
 
-    private PackWear refurbished(Vehicle worn, PackLife life) {
-        double health = study.types().get(worn.type()).prices().packs().refurbished().orElseThrow().health();
-        return new PackWear(0, life.cycleLimit() * (1 - health) / (1 - life.endOfLifeShare()), FadeState.NEW.measured(health));
+    private Vehicle.Pack refurbished(Vehicle worn, double carried) {
+        PackLife life = battery(worn).life();
+        PackPrices.Refurbished bought = study.types().get(worn.type()).prices().packs().refurbished().orElseThrow();
+        double lifeUsed = (1 - bought.health()) / (1 - life.endOfLifeShare());
+        return new Vehicle.Pack(new PackWear(0, life.cycleLimit() * lifeUsed + carried, FadeState.NEW.measured(bought.health())),
+                0, bought.priceShare() / (1 - lifeUsed));
     }
 
     private BatterySpec battery(Vehicle vehicle) {

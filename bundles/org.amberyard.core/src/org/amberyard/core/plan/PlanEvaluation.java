@@ -35,7 +35,7 @@ public final class PlanEvaluation {
             List<UpkeepYear> upkeep, PortFleet ports, List<DemandYear> demands) {
         CostLedger.Builder ledger = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
         FleetCosts fleetCosts = new FleetCosts(study, fleet, upkeep, ledger);
-        FundingCosts funding = new FundingCosts(study, fleetCosts, ledger);
+        FundingCosts funding = new FundingCosts(study, new BusValues(study), ledger);
         fleetCosts.add();
         for (FleetEvent event : fleet.events()) {
             if (event instanceof FleetEvent.Bought bought) {

@@ -8,8 +8,9 @@ import org.amberyard.core.battery.PackWear;
 import org.amberyard.core.duty.DutyTable;
 
 /**
- * The buses of today. A pack has the cycles that the odometer stands for, less those of packs used up before; its fade is that
- * of its present place through all its years, until a measured state of health says better.
+ * The buses of today. A pack has the cycles that the odometer stands for, less those of packs used up before, and that part of
+ * the bus's age and distance; its fade is that of its present place through all its years, until a measured state of health
+ * says better.
  */
 final class PresentFleet {
     private final StudyInput study;
@@ -24,17 +25,23 @@ final class PresentFleet {
 
     Vehicle bus(int place) {
         BusInput bus = study.buses().get(place);
-        PackWear wear = study.types().get(bus.type()).electric().map(e -> wear(place, bus, e.battery())).orElse(PackWear.NEW);
-        return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(),
-                new Vehicle.Pack(wear, bus.odometerKm(), 0), 1);
+        Vehicle.Pack pack = study.types().get(bus.type()).electric().map(e -> pack(place, bus, e.battery()))
+                .orElse(new Vehicle.Pack(PackWear.NEW, bus.odometerKm(), 0));
+        return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(), pack, 1);
     }
 
-    private PackWear wear(int place, BusInput bus, BatterySpec battery) {
-        double age = Math.max(0, -bus.inServiceYear());
-        double cycles = FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(), battery.nominalKwh())
-                % battery.life().cycleLimit();
+    private Vehicle.Pack pack(int place, BusInput bus, BatterySpec battery) {
+        double all = FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(), battery.nominalKwh());
+        double cycles = all % battery.life().cycleLimit();
+        double present = all > 0 ? cycles / all : 1;
+        return new Vehicle.Pack(wear(place, bus, present * Math.max(0, -bus.inServiceYear()), cycles),
+                present * bus.odometerKm(), 0);
+    }
+
+    private PackWear wear(int place, BusInput bus, double age, double cycles) {
         if (!(age > 0)) {
-            return new PackWear(0, cycles, FadeState.NEW);
+            return new PackWear(0, cycles,
+                    bus.measuredPack().map(m -> FadeState.NEW.measured(m.health())).orElse(FadeState.NEW));
         }
         FadeRate rate = driving.packYear(0, place, bus.type(), cycles / age).rate();
         return new PackWear(age, cycles, bus.measuredPack().map(m -> goneOn(m, rate, age))

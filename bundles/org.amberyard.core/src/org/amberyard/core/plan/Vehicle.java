@@ -20,9 +20,10 @@ public record Vehicle(String unit, int type, int inServiceYear, double odometerK
      *
      * @param wear age, full cycles and capacity lost
      * @param km distance driven with it, km
-     * @param paid what a replacement pack cost, constant money; zero for the pack that the bus came with
+     * @param priceShare price of a replacement pack over that of a new one, for each share of a life that was in it when it was
+     *            fitted; zero for the pack that the bus came with
      */
-    public record Pack(PackWear wear, double km, double paid) {
+    public record Pack(PackWear wear, double km, double priceShare) {
 
         /** The pack of a new bus. */
         public static final Pack FIRST = new Pack(PackWear.NEW, 0, 0);
@@ -49,7 +50,8 @@ public record Vehicle(String unit, int type, int inServiceYear, double odometerK
     }
 
     Vehicle driven(double km, PackWear wear) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm + km, new Pack(wear, pack.km() + km, pack.paid()), fuelFactor);
+        return new Vehicle(unit, type, inServiceYear, odometerKm + km, new Pack(wear, pack.km() + km, pack.priceShare()),
+                fuelFactor);
     }
 
     Vehicle with(Pack other) {

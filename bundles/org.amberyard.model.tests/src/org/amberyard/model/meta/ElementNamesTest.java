@@ -79,6 +79,18 @@ class ElementNamesTest {
     }
 
     @Test
+    void rowsOfATariffAreToldApartByYearsOfService() {
+        TariffCharge row = DepotFactory.eINSTANCE.createTariffCharge();
+        row.setCharge("Demand");
+        row.setLastContractYear(3);
+        assertEquals("Demand, years 1 to 3", ElementNames.of(row));
+        row.setFirstContractYear(3);
+        assertEquals("Demand, year 3", ElementNames.of(row));
+        row.setLastContractYear(99);
+        assertEquals("Demand, from year 3", ElementNames.of(row));
+    }
+
+    @Test
     void elementsWithoutNameGoByTheirPlace() {
         small.bus.setName(null);
         assertNames("no. 1", "bus no. 1", small.bus);

@@ -36,6 +36,28 @@ class FleetRulesTest {
     }
 
     @Test
+    void refurbishedPacksAreNotWornOut() {
+        small.electric.setRefurbishedPriceShare(0.5);
+        small.electric.setRefurbishedHealth(0.7);
+        Said.of(small, "ERROR: Electric bus type C electric: refurbished pack, capacity is 0.7 share, not above the end-of-life "
+                + "capacity of 0.7 share; a refurbished pack must be above it.");
+    }
+
+    @Test
+    void refurbishedPacksThatAreNotBoughtMayBeWornOut() {
+        small.electric.setRefurbishedHealth(0.5);
+        Said.of(small);
+    }
+
+    @Test
+    void warrantiesCoverADistance() {
+        small.electric.setWarrantyYears(8);
+        small.electric.setWarrantyKm(0);
+        Said.of(small, "WARNING: Electric bus type C electric: its warranty covers no distance, so it never pays; enter the "
+                + "distance that it covers.");
+    }
+
+    @Test
     void electricBusesCanBeCharged() {
         small.electric.setAcAcceptanceKw(0);
         small.electric.setDcAcceptanceKw(0);

@@ -1,11 +1,15 @@
 package org.amberyard.model.validation;
 
+import java.util.List;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage.Literals;
+import org.amberyard.model.depot.ServiceUpgrade;
 import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.EAttribute;
 
-/** A depot offers a port type and time to charge. */
+/** A depot offers a port type and time to charge, in steps that make up an hour, and upgrades enlarge what is there. */
 final class DepotRule implements Rule {
+    private static final List<Integer> STEPS_MIN = List.of(5, 10, 15, 20, 30, 60);
 
     @Override
     public void check(Study study, Findings findings) {
@@ -20,6 +24,23 @@ final class DepotRule implements Rule {
             findings.error(depot, Literals.DEPOT__CHARGE_WINDOW_END_MIN, "charging starts and ends at "
                     + findings.value(depot, Literals.DEPOT__CHARGE_WINDOW_START_MIN)
                     + "; enter an end that leaves time to charge.");
+        }
+        if (!STEPS_MIN.contains(depot.getStepMin())) {
+            findings.error(depot, Literals.DEPOT__STEP_MIN, findings.fact(depot, Literals.DEPOT__STEP_MIN)
+                    + "; it must be 5, 10, 15, 20, 30 or 60 min.");
+        }
+        depot.getUpgrades().forEach(upgrade -> check(upgrade, depot, findings));
+    }
+
+    private static void check(ServiceUpgrade upgrade, Depot depot, Findings findings) {
+        checkRise(upgrade, Literals.SERVICE_UPGRADE__TRANSFORMER_KVA, depot, Literals.DEPOT__TRANSFORMER_KVA, findings);
+        checkRise(upgrade, Literals.SERVICE_UPGRADE__BREAKER_A, depot, Literals.DEPOT__MAIN_BREAKER_A, findings);
+    }
+
+    private static void checkRise(ServiceUpgrade upgrade, EAttribute after, Depot depot, EAttribute today, Findings findings) {
+        if ((double) upgrade.eGet(after) < (double) depot.eGet(today)) {
+            findings.error(upgrade, after, findings.fact(upgrade, after) + ", below the " + findings.value(depot, today)
+                    + " of today; enter the rating after the upgrade.");
         }
     }
 }

@@ -18,7 +18,8 @@ public final class StudyValidation {
             new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
             new LogEnergyRule(), new LogUseRule(), new MaintenanceTaskRule(),
             new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
-            new DepotRule(),
+            new DepotRule(), new BuildingLoadRule(),
+            new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(),
             new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule());

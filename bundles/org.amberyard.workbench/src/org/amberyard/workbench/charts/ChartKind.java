@@ -2,6 +2,7 @@ package org.amberyard.workbench.charts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.amberyard.charts.AnnualCostChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartTheme;
@@ -42,7 +43,8 @@ enum ChartKind {
     /** Consumption by temperature. */
     TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE),
     /** Capacity of packs over the years. */
-    CAPACITY((r, p, u, t) -> PackCapacityChart.of(r, p.place(Kind.PLAN), t), Subject.Kind.PLAN, Kind.PLAN);
+    CAPACITY((r, p, u, t) -> PackCapacityChart.of(r, p.place(Kind.PLAN), OptionalInt.of(p.place(Kind.BUS)), t),
+            Subject.Kind.BUS, Kind.PLAN, Kind.BUS);
 
     /** Makes a chart of what is picked. */
     @FunctionalInterface

@@ -1,0 +1,79 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Which bus stands in which place, and what has happened to the buses so far. */
+final class FleetPlaces {
+    private final StudyInput study;
+    private final Vehicle[] places;
+    private final int[] arrived;
+    private final Map<Integer, Integer> bought = new HashMap<>();
+    private final List<FleetEvent> events = new ArrayList<>();
+
+    FleetPlaces(StudyInput study, List<Vehicle> today) {
+        this.study = study;
+        this.places = today.toArray(Vehicle[]::new);
+        this.arrived = new int[places.length];
+        Arrays.fill(arrived, -1);
+    }
+
+    int count() {
+        return places.length;
+    }
+
+    /** The bus in a place; empty when none stands there. */
+    Optional<Vehicle> in(int place) {
+        return Optional.ofNullable(places[place]);
+    }
+
+    List<Optional<Vehicle>> all() {
+        return Arrays.stream(places).map(Optional::ofNullable).toList();
+    }
+
+    List<FleetEvent> events() {
+        return events;
+    }
+
+    void happened(FleetEvent event) {
+        events.add(event);
+    }
+
+    /** The bus in a place goes on in another state. */
+    void becomes(int place, Vehicle state) {
+        places[place] = state;
+    }
+
+    void empty(int place) {
+        places[place] = null;
+    }
+
+    /** True when a bus has moved into a place in a year or later. */
+    boolean arrivedSince(int place, int year) {
+        return arrived[place] >= year;
+    }
+
+    void sell(int year, int place) {
+        in(place).ifPresent(bus -> events.add(new FleetEvent.Sold(year, place, bus, false)));
+        empty(place);
+    }
+
+    void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
+        int generation = bought.merge(place, 1, Integer::sum);
+        String unit = study.buses().get(place).name() + "-" + (generation + 1);
+        places[place] = new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1);
+        events.add(new FleetEvent.Bought(year, place, places[place], outgoingType, step));
+    }
+
+    /** A bus that has left its place takes another, whose bus is sold. */
+    void move(int year, Vehicle bus, int from, int to) {
+        sell(year, to);
+        places[to] = bus;
+        arrived[to] = year;
+        events.add(new FleetEvent.Moved(year, to, bus, from));
+    }
+}

@@ -1,0 +1,80 @@
+package org.amberyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.List;
+import org.amberyard.model.depot.DepotFactory;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.depot.TariffDays;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class TariffFindingsTest {
+    private final ScheduledTariff tariff = DepotFactory.eINSTANCE.createScheduledTariff();
+    private Study study;
+
+    @BeforeEach
+    void add() throws Exception {
+        study = ExampleStudy.load();
+        tariff.setName("X");
+        study.getDepot().getAlternativeTariffs().add(tariff);
+    }
+
+    private void energy(String name, TariffDays days, int fromHour, int toHour, double price) {
+        TariffCharge row = DepotFactory.eINSTANCE.createTariffCharge();
+        row.setCharge(name);
+        row.setDays(days);
+        row.setFromMin(60 * fromHour);
+        row.setToMin(60 * toHour);
+        row.setPricePerKwh(price);
+        tariff.getCharges().add(row);
+    }
+
+    private List<String> messages() {
+        List<Finding> findings = StudyFindings.of(study).stream()
+                .filter(f -> f.element() == tariff || f.element().eContainer() == tariff).toList();
+        assertEquals(findings.isEmpty(), StudyFindings.canEvaluate(findings));
+        return findings.stream().map(Finding::message).toList();
+    }
+
+    /** The messy tariff sheet of the kind that districts send. */
+    @Test
+    void overlapsGapsAndCentsAreNamed() {
+        energy("On-peak", TariffDays.WEEKDAYS, 14, 20, 14.8);
+        energy("Mid-peak", TariffDays.WEEKDAYS, 18, 22, 0.104);
+        energy("Off-peak", TariffDays.WEEKDAYS, 22, 6, 0.066);
+        assertEquals(List.of(
+                "Tariff by hours X: weekday in every month 06:00–14:00 not covered by an energy charge; weekday in every month "
+                        + "18:00–20:00 covered twice, by On-peak and Mid-peak; Saturday, Sunday, holiday in every month 00:00–24:00 "
+                        + "not covered by an energy charge. Each hour needs just one energy charge; correct their hours.",
+                "Tariff charge On-peak, weekdays, 14:00 to 20:00 of tariff by hours X: On-peak is 14.8 per kWh, which looks like "
+                        + "cents; was 0.148 meant?"),
+                messages());
+    }
+
+    @Test
+    void aTariffThatPricesEachHourOnceIsLeftAlone() {
+        energy("Energy", TariffDays.ALL, 0, 0, 0.1);
+        tariff.setHolidays("1 Jan; last Mon May; 4 July; 4th Thursday nov");
+        assertEquals(List.of(), messages());
+    }
+
+    @Test
+    void holidaysMustBeUnderstood() {
+        energy("Energy", TariffDays.ALL, 0, 0, 0.1);
+        for (String part : List.of("July 4", "0 Jan", "31 Nov", "5th Mon May", "4th Xyz Nov", "Easter")) {
+            tariff.setHolidays("1 Jan; " + part);
+            assertEquals(List.of("Tariff by hours X: “" + part
+                    + "” is no date such as 4 Jul and no rule such as 4th Thu Nov or last Mon May."), messages());
+        }
+    }
+
+    @Test
+    void aTariffWithoutChargesIsNotBilled() {
+        assertFalse(messages().isEmpty());
+    }
+}
