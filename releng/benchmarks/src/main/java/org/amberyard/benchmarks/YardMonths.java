@@ -40,6 +40,15 @@ final class YardMonths {
         }).toList();
     }
 
+    /** What the energy of the fixed load costs in a month. */
+    static double baseCost(StretchProblem stretch) {
+        double cost = 0;
+        for (int step = 0; step < stretch.steps(); step++) {
+            cost += stretch.times() * stretch.stepHours() * stretch.pricePerKwh()[step] * stretch.baseKw()[step];
+        }
+        return cost;
+    }
+
     private StretchProblem stretch(double times, int days, double kwhPerBus) {
         int steps = days * STEPS_PER_DAY;
         double[] baseKw = new double[steps];
