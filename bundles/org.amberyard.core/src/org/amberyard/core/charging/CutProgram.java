@@ -66,6 +66,18 @@ final class CutProgram {
         return rows++;
     }
 
+    /** Adds a row if the last solution violates it; false when it does not, by more than rounding. */
+    boolean cut(double[] slope, int value, double bound) {
+        addRow(slope, value, bound);
+        boolean violated = isShort(rows - 1, shortOf(rows - 1));
+        rows -= violated ? 0 : 1;
+        return violated;
+    }
+
+    private boolean isShort(int row, double by) {
+        return by > TOLERANCE * (1 + Math.abs(bounds[row]));
+    }
+
     void setBound(int row, double bound) {
         bounds[row] = bound;
     }
@@ -138,7 +150,7 @@ final class CutProgram {
         double worstBy = 0;
         for (int row = 0; row < rows; row++) {
             double by = shortOf(row);
-            if (by > worstBy && by > TOLERANCE * (1 + Math.abs(bounds[row]))) {
+            if (by > worstBy && isShort(row, by)) {
                 worst = row;
                 worstBy = by;
                 if (firstIndex) {

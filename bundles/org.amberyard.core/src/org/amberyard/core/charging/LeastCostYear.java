@@ -13,8 +13,6 @@ import java.util.List;
  * @param lowerBound cost below which no schedules of the year come, money
  */
 public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, double lowerBound) {
-    private static final double RELATIVE_TOLERANCE = 1e-10;
-
     public LeastCostYear {
         months = List.copyOf(months);
     }
@@ -55,30 +53,26 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
         boolean any = false;
         for (int place = 0; place < months.size(); place++) {
             RatchetMonth month = months.get(place);
-            List<MonthCuts.ReadyRow> violated = month.violated(peaksKw);
-            violated.forEach(row -> program.addRow(row.slopeHours(), CutProgram.NO_VALUE, row.kwh()));
-            any |= !violated.isEmpty();
-            if (violated.isEmpty()) {
-                month.solve(peaksKw);
-                any |= cut(program, place, month, peaksKw);
+            boolean sessionsShort = false;
+            for (MonthCuts.ReadyRow row : month.violated(peaksKw)) {
+                sessionsShort |= program.cut(row.slopeHours(), CutProgram.NO_VALUE, row.kwh());
             }
+            if (!sessionsShort) {
+                month.solve(peaksKw);
+            }
+            any |= sessionsShort || cut(program, place, month, peaksKw);
         }
         return any;
     }
 
     private static boolean cut(CutProgram program, int place, RatchetMonth month, double[] peaksKw) {
-        double assumedCost = -program.value(place);
-        if (month.cost() - assumedCost <= RELATIVE_TOLERANCE * (1 + Math.abs(assumedCost))) {
-            return false;
-        }
         double[] slope = month.slope();
         double atNoPeak = month.cost();
         for (int charge = 0; charge < slope.length; charge++) {
             atNoPeak -= slope[charge] * peaksKw[charge];
             slope[charge] = -slope[charge];
         }
-        program.addRow(slope, place, atNoPeak);
-        return true;
+        return program.cut(slope, place, atNoPeak);
     }
 
     private static LeastCostYear billed(List<RatchetMonth> months, double lowerBound) {

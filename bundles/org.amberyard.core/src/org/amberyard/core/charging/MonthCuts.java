@@ -93,11 +93,8 @@ final class MonthCuts {
             int last = flow.stretch().prices() - 1;
             for (int price = 0; price <= last; price++) {
                 int value = price < last ? firstValue[place] + price : CutProgram.NO_VALUE;
-                double assumedKwh = price < last ? program.value(value) : kwh;
-                if (assumedKwh - flow.boundKwh(price, levelsKw) > RELATIVE_TOLERANCE * (1 + kwh)) {
-                    program.addRow(flow.slopeHours(price), value, (price < last ? 0 : kwh) - flow.constantKwh(price));
-                    any = true;
-                }
+                double boundKwh = (price < last ? 0 : kwh) - flow.constantKwh(price);
+                any |= program.cut(flow.slopeHours(price), value, boundKwh);
             }
         }
         return any;

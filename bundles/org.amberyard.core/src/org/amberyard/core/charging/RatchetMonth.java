@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  */
 final class RatchetMonth {
     /** Load by which a month may exceed the year's peaks, so that rounding leaves no session short. */
-    private static final double SLACK_KW = 1e-9;
+    private static final double SLACK_KW = 1e-7;
 
     private final MonthProblem problem;
     private final double[] shares;
