@@ -28,6 +28,19 @@ class LeastCostPropertyTest {
         }
     }
 
+    @Property(tries = 6, edgeCases = EdgeCasesMode.NONE)
+    void costsWhatALinearProgrammeCostsInAYard(@ForAll long seed) {
+        MonthProblem month = RandomMonths.yard(seed, 12, 2);
+        double lowestCost = ScheduleProgram.lowestCost(month);
+        assertEquals(lowestCost, LeastCost.of(month).schedule().cost(), 1e-6 * lowestCost);
+    }
+
+    @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
+    void provesItsCostInALargeYard(@ForAll long seed) {
+        LeastCostMonth found = LeastCost.of(RandomMonths.yard(seed, 60, 4));
+        assertEquals(0, found.gap(), 1e-8 * found.lowerBound());
+    }
+
     @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
     void provesItsCost(@ForAll long seed) {
         LeastCostMonth found = LeastCost.of(RandomMonths.small(seed));
@@ -185,6 +198,12 @@ class LeastCostPropertyTest {
         List<double[][]> once = LeastCost.of(RandomMonths.small(seed)).schedule().kw();
         List<double[][]> again = LeastCost.of(RandomMonths.small(seed)).schedule().kw();
         assertTrue(Arrays.deepEquals(once.toArray(), again.toArray()));
+    }
+
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void isNotDearerThanChargingWithoutHindsight(@ForAll long seed) {
+        MonthProblem month = RandomMonths.small(seed);
+        notAbove(RollingCharge.of(month).cost(), cost(month));
     }
 
     private static double cost(MonthProblem month) {

@@ -10,7 +10,6 @@ import java.util.stream.IntStream;
  */
 final class ChargeFlow {
     private static final double RELATIVE_TOLERANCE = 1e-13;
-    private static final int BITS = 6;
 
     final int sessions;
     final int spans;
@@ -20,7 +19,8 @@ final class ChargeFlow {
     final int[] cabinet;
     final int[][] membersOfCabinet;
     final double tolerance;
-    private final ReducedStretch stretch;
+    private final double[] needKwh;
+    private final double[] limitKw;
     private final double[] hours;
     private final double[] cabinetKw;
     private final double[] kwh;
@@ -42,19 +42,20 @@ final class ChargeFlow {
 
     /** A flow of nothing whose spans take nothing yet. */
     ChargeFlow(ReducedStretch stretch, double[] cabinetKw) {
-        this.stretch = stretch;
         this.cabinetKw = cabinetKw;
         sessions = stretch.sessions().size();
         spans = stretch.spans().size();
         cabinets = cabinetKw.length;
-        spanWords = words(spans);
-        sessionWords = words(sessions);
+        spanWords = BitRows.words(spans);
+        sessionWords = BitRows.words(sessions);
+        needKwh = stretch.sessions().stream().mapToDouble(Session::meterKwh).toArray();
+        limitKw = stretch.sessions().stream().mapToDouble(Session::limitKw).toArray();
         cabinet = stretch.sessions().stream().mapToInt(Session::cabinet).toArray();
         membersOfCabinet = IntStream.range(0, cabinets)
                 .mapToObj(one -> IntStream.range(0, sessions).filter(session -> cabinet[session] == one).toArray())
                 .toArray(int[][]::new);
         hours = stretch.spans().stream().mapToDouble(ReducedStretch.Span::hours).toArray();
-        tolerance = RELATIVE_TOLERANCE * Math.max(1, stretch.sessions().stream().mapToDouble(Session::meterKwh).max().orElse(0));
+        tolerance = RELATIVE_TOLERANCE * Math.max(1, Arrays.stream(needKwh).max().orElse(0));
         kwh = new double[sessions * spans];
         leftKwh = new double[sessions];
         roomKwh = new double[spans];
@@ -67,27 +68,11 @@ final class ChargeFlow {
         cabinetOpen = new long[cabinets * spanWords];
         for (int session = 0; session < sessions; session++) {
             for (int span : stretch.spansOfSession().get(session)) {
-                set(present, session * spanWords, span, true);
+                BitRows.set(present, session * spanWords, span, true);
             }
         }
         search = new FlowSearch(this);
         reset();
-    }
-
-    private static int words(int bits) {
-        return bits + (1 << BITS) - 1 >> BITS;
-    }
-
-    private static void set(long[] bits, int start, int bit, boolean value) {
-        if (value) {
-            bits[start + (bit >> BITS)] |= 1L << bit;
-        } else {
-            bits[start + (bit >> BITS)] &= ~(1L << bit);
-        }
-    }
-
-    static boolean has(long[] bits, int start, int bit) {
-        return (bits[start + (bit >> BITS)] >> bit & 1) != 0;
     }
 
     /** Takes all energy away and closes all spans. */
@@ -100,15 +85,15 @@ final class ChargeFlow {
         Arrays.fill(open, 0);
         Arrays.fill(cabinetOpen, 0);
         for (int session = 0; session < sessions; session++) {
-            leftKwh[session] = stretch.sessions().get(session).meterKwh();
-            if (stretch.sessions().get(session).limitKw() > 0) {
+            leftKwh[session] = needKwh[session];
+            if (limitKw[session] > 0) {
                 System.arraycopy(present, session * spanWords, open, session * spanWords, spanWords);
             }
         }
         for (int one = 0; one < cabinets; one++) {
             for (int span = 0; span < spans; span++) {
                 cabinetRoomKwh[one * spans + span] = cabinetKw[one] * hours[span];
-                set(cabinetOpen, one * spanWords, span, cabinetKw[one] > 0);
+                BitRows.set(cabinetOpen, one * spanWords, span, cabinetKw[one] > 0);
             }
         }
     }
@@ -146,11 +131,7 @@ final class ChargeFlow {
 
     /** Energy that a session may still draw in a span by its own power, kWh. */
     double powerRoomKwh(int session, int span) {
-        return limitKwh(session, span) - kwh[session * spans + span];
-    }
-
-    private double limitKwh(int session, int span) {
-        return stretch.sessions().get(session).limitKw() * hours[span];
+        return limitKw[session] * hours[span] - kwh[session * spans + span];
     }
 
     /** Energy that the cabinet of a session may still give in a span, kWh; infinite where it shares none. */
@@ -205,14 +186,14 @@ final class ChargeFlow {
     void move(int session, int span, double amount) {
         int place = session * spans + span;
         kwh[place] += amount;
-        set(open, session * spanWords, span, powerRoomKwh(session, span) > tolerance);
+        BitRows.set(open, session * spanWords, span, powerRoomKwh(session, span) > tolerance);
         boolean draws = kwh[place] > tolerance;
-        set(drawn, session * spanWords, span, draws);
-        set(drawing, span * sessionWords, session, draws);
+        BitRows.set(drawn, session * spanWords, span, draws);
+        BitRows.set(drawing, span * sessionWords, session, draws);
         if (cabinet[session] >= 0) {
             int cabinetPlace = cabinet[session] * spans + span;
             cabinetRoomKwh[cabinetPlace] -= amount;
-            set(cabinetOpen, cabinet[session] * spanWords, span, cabinetRoomKwh[cabinetPlace] > tolerance);
+            BitRows.set(cabinetOpen, cabinet[session] * spanWords, span, cabinetRoomKwh[cabinetPlace] > tolerance);
         }
     }
 
@@ -221,7 +202,7 @@ final class ChargeFlow {
         for (int session = 0; session < sessions; session++) {
             for (int word = 0; word < spanWords && leftKwh[session] > tolerance; word++) {
                 for (long rest = open[session * spanWords + word]; rest != 0; rest &= rest - 1) {
-                    chargeUpTo(session, (word << BITS) + Long.numberOfTrailingZeros(rest), Double.POSITIVE_INFINITY);
+                    chargeUpTo(session, (word << BitRows.WORD) + Long.numberOfTrailingZeros(rest), Double.POSITIVE_INFINITY);
                 }
             }
         }
@@ -237,28 +218,10 @@ final class ChargeFlow {
     double cutKwhBesideSpans() {
         double sum = 0;
         for (int session = 0; session < sessions; session++) {
-            if (!search.reachedSession(session)) {
-                sum += stretch.sessions().get(session).meterKwh();
-                continue;
-            }
-            for (int word = 0; word < spanWords; word++) {
-                long cut = present[session * spanWords + word] & ~search.reachedFrom(session, word);
-                for (; cut != 0; cut &= cut - 1) {
-                    sum += limitKwh(session, (word << BITS) + Long.numberOfTrailingZeros(cut));
-                }
-            }
+            sum += search.reachedSession(session) ? search.cutHours(session, present, hours) * limitKw[session] : needKwh[session];
         }
-        return sum + cabinetCutKwh();
-    }
-
-    private double cabinetCutKwh() {
-        double sum = 0;
         for (int one = 0; one < cabinets; one++) {
-            for (int word = 0; word < spanWords; word++) {
-                for (long cut = search.reachedOnlyAtCabinet(one, word); cut != 0; cut &= cut - 1) {
-                    sum += cabinetKw[one] * hours[(word << BITS) + Long.numberOfTrailingZeros(cut)];
-                }
-            }
+            sum += search.cutHoursOfCabinet(one, hours) * cabinetKw[one];
         }
         return sum;
     }

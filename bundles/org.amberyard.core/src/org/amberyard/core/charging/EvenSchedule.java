@@ -27,17 +27,21 @@ final class EvenSchedule {
         stretch = ReducedStretch.of(problem);
         StretchFlow levels = new StretchFlow(problem, stretch, month.siteLimitKw(), levelsKw.length);
         flow = levels.flow();
-        roomKwh = IntStream.range(0, flow.spans)
-                .mapToDouble(span -> Math.min(levels.roomKwh(span, levelsKw), drawableKwh(span))).toArray();
+        double[] powerKw = powerKw();
+        roomKwh = IntStream.range(0, flow.spans).mapToDouble(span -> Math.min(levels.roomKwh(span, levelsKw),
+                powerKw[span] * stretch.spans().get(span).hours())).toArray();
         tolerance = RELATIVE_TOLERANCE * (1 + stretch.kwh());
     }
 
-    private double drawableKwh(int span) {
-        double limitKw = 0;
+    /** Power of all sessions of each span, kW. */
+    private double[] powerKw() {
+        double[] powerKw = new double[flow.spans];
         for (int session = 0; session < flow.sessions; session++) {
-            limitKw += stretch.spansOfSession().get(session).contains(span) ? stretch.sessions().get(session).limitKw() : 0;
+            for (int span : stretch.spansOfSession().get(session)) {
+                powerKw[span] += stretch.sessions().get(session).limitKw();
+            }
         }
-        return limitKw * stretch.spans().get(span).hours();
+        return powerKw;
     }
 
     /** Schedules the stretches of a month, kW by session and step. */

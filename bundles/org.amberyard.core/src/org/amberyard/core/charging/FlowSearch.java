@@ -9,8 +9,6 @@ import java.util.Arrays;
  * together is the source's side of the smallest cut.
  */
 final class FlowSearch {
-    private static final int BITS = 6;
-
     private final ChargeFlow flow;
     private final int[] queue;
     private int queued;
@@ -37,22 +35,31 @@ final class FlowSearch {
     }
 
     boolean reachedSession(int session) {
-        return ChargeFlow.has(reached, sessionBits, session);
+        return BitRows.has(reached, sessionBits, session);
     }
 
     boolean reachedSpan(int span) {
-        return ChargeFlow.has(reached, 0, span);
+        return BitRows.has(reached, 0, span);
     }
 
-    /** Spans, 64 of them as bits, that are reached, or where the session shares power its cabinet in them. */
-    long reachedFrom(int session, int word) {
+    /** Hours of a reached session's spans that are reached neither themselves nor, where it shares power, at its cabinet. */
+    double cutHours(int session, long[] present, double[] hours) {
+        double sum = 0;
         int cabinet = flow.cabinet[session];
-        return reached[word] | (cabinet < 0 ? 0 : reached[cabinetBits + cabinet * flow.spanWords + word]);
+        for (int word = 0; word < flow.spanWords; word++) {
+            long ends = reached[word] | (cabinet < 0 ? 0 : reached[cabinetBits + cabinet * flow.spanWords + word]);
+            sum += BitRows.sum(present[session * flow.spanWords + word] & ~ends, word, hours);
+        }
+        return sum;
     }
 
-    /** Spans, 64 of them as bits, in which a cabinet is reached but the span is not. */
-    long reachedOnlyAtCabinet(int cabinet, int word) {
-        return reached[cabinetBits + cabinet * flow.spanWords + word] & ~reached[word];
+    /** Hours of spans in which a cabinet is reached but the span is not. */
+    double cutHoursOfCabinet(int cabinet, double[] hours) {
+        double sum = 0;
+        for (int word = 0; word < flow.spanWords; word++) {
+            sum += BitRows.sum(reached[cabinetBits + cabinet * flow.spanWords + word] & ~reached[word], word, hours);
+        }
+        return sum;
     }
 
     void grow() {
@@ -70,7 +77,7 @@ final class FlowSearch {
     private int spanWithRoom(int start) {
         System.arraycopy(reached, 0, seen, 0, seen.length);
         queued = 0;
-        seen[sessionBits + (start >> BITS)] |= 1L << start;
+        BitRows.set(seen, sessionBits, start, true);
         queue[queued++] = start;
         for (int place = 0; place < queued; place++) {
             int node = queue[place];
@@ -102,7 +109,7 @@ final class FlowSearch {
             spans &= ~seen[word];
             seen[word] |= spans;
             for (; spans != 0; spans &= spans - 1) {
-                int span = (word << BITS) + Long.numberOfTrailingZeros(spans);
+                int span = (word << BitRows.WORD) + Long.numberOfTrailingZeros(spans);
                 givingSession[span] = session;
                 if (flow.roomKwh(span) > flow.tolerance) {
                     return span;
@@ -120,8 +127,8 @@ final class FlowSearch {
         }
         for (int other : flow.membersOfCabinet[cabinet]) {
             long shared = flow.drawn[other * flow.spanWords + word] & spans;
-            if (shared != 0 && !ChargeFlow.has(seen, sessionBits, other)) {
-                leave(other, (word << BITS) + Long.numberOfTrailingZeros(shared), session, true);
+            if (shared != 0 && !BitRows.has(seen, sessionBits, other)) {
+                leave(other, (word << BitRows.WORD) + Long.numberOfTrailingZeros(shared), session, true);
             }
         }
     }
@@ -131,17 +138,17 @@ final class FlowSearch {
         for (int word = 0; word < flow.sessionWords; word++) {
             long others = flow.drawing[span * flow.sessionWords + word] & ~seen[sessionBits + word];
             for (; others != 0; others &= others - 1) {
-                int other = (word << BITS) + Long.numberOfTrailingZeros(others);
+                int other = (word << BitRows.WORD) + Long.numberOfTrailingZeros(others);
                 leave(other, span, givingSession[span], false);
                 if (flow.cabinet[other] >= 0) {
-                    seen[cabinetBits + flow.cabinet[other] * flow.spanWords + (span >> BITS)] |= 1L << span;
+                    BitRows.set(seen, cabinetBits + flow.cabinet[other] * flow.spanWords, span, true);
                 }
             }
         }
     }
 
     private void leave(int other, int span, int session, boolean cabinetOnly) {
-        seen[sessionBits + (other >> BITS)] |= 1L << other;
+        BitRows.set(seen, sessionBits, other, true);
         leftSpan[other] = span;
         nextSession[other] = session;
         withinCabinet[other] = cabinetOnly;

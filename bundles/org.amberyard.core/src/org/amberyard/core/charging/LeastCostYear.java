@@ -55,7 +55,7 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
             RatchetMonth month = months.get(place);
             boolean sessionsShort = false;
             for (MonthCuts.ReadyRow row : month.violated(peaksKw)) {
-                sessionsShort |= program.cut(row.slopeHours(), CutProgram.NO_VALUE, row.kwh());
+                sessionsShort |= program.cut(row.slopeHours(), CutRows.NO_VALUE, row.kwh());
             }
             if (!sessionsShort) {
                 month.solve(peaksKw);

@@ -45,7 +45,7 @@ final class MonthCuts {
         for (int charge = 0; charge < charges; charge++) {
             double[] slope = new double[charges];
             slope[charge] = -1;
-            program.addRow(slope, CutProgram.NO_VALUE, Double.NEGATIVE_INFINITY);
+            program.addRow(slope, CutRows.NO_VALUE, Double.NEGATIVE_INFINITY);
         }
     }
 
@@ -92,7 +92,7 @@ final class MonthCuts {
             double kwh = flow.stretch().kwh();
             int last = flow.stretch().prices() - 1;
             for (int price = 0; price <= last; price++) {
-                int value = price < last ? firstValue[place] + price : CutProgram.NO_VALUE;
+                int value = price < last ? firstValue[place] + price : CutRows.NO_VALUE;
                 double boundKwh = (price < last ? 0 : kwh) - flow.constantKwh(price);
                 any |= program.cut(flow.slopeHours(price), value, boundKwh);
             }
