@@ -52,6 +52,28 @@ class CommandLineTest {
     }
 
     @Test
+    void aMetersDataBecomeTheBuildingsLoad() throws Exception {
+        StringBuilder july = new StringBuilder("interval_start,kw\n");
+        for (int hour = 0; hour < 31 * 24; hour++) {
+            july.append(String.format("2025-07-%02d %02d:00,33%n", hour / 24 + 1, hour % 24));
+        }
+        Files.writeString(folder.resolve("meter.csv"), july);
+        assertEquals(0, run("import-meter", STUDY, "meter.csv"), err());
+        assertTrue(out().contains("744 readings every 60 min in kW, from 1 Jul 2025 to 31 Jul 2025"), out());
+        assertTrue(out().contains("July sums to 24,552 kWh but 22,129 kWh were billed, a ratio of 1.11"), out());
+        var days = StudyFile.load(folder.resolve(STUDY)).getDepot().getBuildingLoadDays();
+        assertEquals(24, days.size());
+        assertEquals("33 ".repeat(24).strip(), days.get(22).getMeanKw());
+
+        Files.writeString(folder.resolve("meter.csv"), "start,kWh\n2025-07-01 00:00,much\n");
+        assertEquals(2, run("import-meter", STUDY, "meter.csv"));
+        assertTrue(err().contains("No load was imported from "), err());
+        assertTrue(err().contains("meter.csv, row 2, column “kWh”: “much” must be a number"), err());
+        assertEquals(2, run("import-meter", STUDY, "nowhere.csv"));
+        assertTrue(err().contains("where there is no file; give a CSV file."), err());
+    }
+
+    @Test
     void aTaskSheetIsWrittenWithItsCautions() throws Exception {
         assertEquals(0, run("task-sheet", STUDY, PLAN_OF_SHEET, "B01", "2026", "--out", "sheet.html"), err());
         String sheet = Files.readString(folder.resolve("sheet.html"));
@@ -117,8 +139,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace, fit-curve, task-sheet. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, fit-curve, task-sheet. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

@@ -17,8 +17,8 @@ public final class CommandLine {
 
     /** With the verbs of the program. */
     public CommandLine() {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(), new FitCurveVerb(),
-                new TaskSheetVerb()));
+        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
+                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb()));
     }
 
     CommandLine(List<Verb> verbs) {

@@ -1,6 +1,7 @@
 package org.amberyard.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -33,9 +34,17 @@ class UpkeepChartsTest {
     }
 
     private StudyResult withTasks() {
+        return withTasks(0);
+    }
+
+    private StudyResult withTasks(double shopHours) {
+        return withTasks(shopHours, Map.of());
+    }
+
+    private StudyResult withTasks(double shopHours, Map<String, Double> measured) {
         FleetRules old = plain.rules();
         UpkeepRules upkeep = new UpkeepRules(List.of(yearly("Oil", UpkeepCause.ENGINE, Powertrain.ENGINE, Skill.TECHNICIAN),
-                yearly("Inspection", UpkeepCause.HIGH_VOLTAGE, Powertrain.ELECTRIC, Skill.HIGH_VOLTAGE)), 50, 400, Map.of());
+                yearly("Inspection", UpkeepCause.HIGH_VOLTAGE, Powertrain.ELECTRIC, Skill.HIGH_VOLTAGE)), 50, 400, shopHours, measured);
         FleetRules rules = new FleetRules(old.spareCoverShare(), old.insuranceShare(), old.reserveShare(), upkeep);
         return SampleDistrict.evaluated(new StudyInput(plain.name(), plain.currency(), plain.baseYear(), plain.years(),
                 plain.money(), plain.duty(), plain.types(), plain.buses(), plain.depot(), plain.prices(), plain.programmes(),
@@ -51,7 +60,19 @@ class UpkeepChartsTest {
             double hours = row.stream().skip(1).mapToDouble(c -> (double) c).sum();
             assertEquals(3.0 * plain.buses().size(), hours, 1e-9, "a task a year for each bus");
         }
-        assertTrue(chart.textAlternative().endsWith(" for 2 people trained for it."), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains(" 2 people trained for high voltage are needed from "), chart.textAlternative());
+    }
+
+    @Test
+    void theCaptionSaysWhetherTheShopIsOverloadedOrIdle() {
+        double hours = 3.0 * plain.buses().size();
+        assertTrue(words(hours / 2).contains("(200 % of what the shop can give: overloaded)"), words(hours / 2));
+        assertTrue(words(hours / 2).contains("Overloaded in " + plain.baseYear()), words(hours / 2));
+        assertTrue(words(2 * hours).contains("(50 % of what the shop can give: partly idle)"), words(2 * hours));
+    }
+
+    private String words(double shopHours) {
+        return ShopHoursChart.of(withTasks(shopHours), ELECTRIC_PLAN, UnitSystem.US, ChartTheme.light()).textAlternative();
     }
 
     @Test
@@ -74,5 +95,14 @@ class UpkeepChartsTest {
         Chart chart = UpkeepCauseChart.of(SampleDistrict.evaluated(plain), 0, UnitSystem.US, ChartTheme.light());
         assertEquals(List.of("not split"), chart.data().rows().stream().map(r -> r.get(0)).toList());
         assertTrue(chart.textAlternative().endsWith("electric buses none."), chart.textAlternative());
+    }
+
+    @Test
+    void theCaptionSaysThatWorkOrdersCalibrated() {
+        assertFalse(UpkeepCauseChart.of(withTasks(), 0, UnitSystem.US, ChartTheme.light()).textAlternative()
+                .contains("work orders"));
+        String words = UpkeepCauseChart.of(withTasks(0, Map.of(plain.buses().get(0).name(), 1.0)), 0, UnitSystem.US,
+                ChartTheme.light()).textAlternative();
+        assertTrue(words.contains("Calibrated by the work orders of 1 bus"), words);
     }
 }

@@ -1,25 +1,33 @@
 package org.amberyard.charts;
 
+import java.awt.BasicStroke;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Labour of the shop by year and skill in a plan. */
 public final class ShopHoursChart {
     private static final String NAME = "shop_hours";
     private static final String TITLE = "Shop hours by year";
-    private static final int HEIGHT = 400;
+    private static final int HEIGHT = 420;
+    private static final double HEADROOM = 1.1;
 
     private final StudyResult result;
     private final PlanResult plan;
@@ -35,18 +43,21 @@ public final class ShopHoursChart {
     public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
         ShopHoursChart build = new ShopHoursChart(result, result.plans().get(plan), theme);
         String words = build.words();
-        JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart() : ChartFrame.without(TITLE, words, theme);
+        JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart(words)
+                : ChartFrame.without(TITLE, words, theme);
         return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
     }
 
-    private JFreeChart chart() {
+    private JFreeChart chart(String words) {
         StackedBarRenderer bars = new StackedBarRenderer();
         bars.setBarPainter(new StandardBarPainter());
         bars.setShadowVisible(false);
         LegendItemCollection legend = new LegendItemCollection();
         for (Skill skill : Skill.values()) {
             bars.setSeriesPaint(skill.ordinal(), theme.plan(skill.ordinal()));
-            legend.add(ChartFrame.swatch(skill.word(), theme.plan(skill.ordinal())));
+            if (IntStream.range(0, result.input().years()).anyMatch(y -> hours(y, skill) > 0)) {
+                legend.add(ChartFrame.swatch(skill.word(), theme.plan(skill.ordinal())));
+            }
         }
         bars.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
                 + Math.round(data.getValue(row, column).doubleValue()) + " h");
@@ -57,7 +68,23 @@ public final class ShopHoursChart {
                 ChartFrame.valueAxis("Labour per year (h)", Figures.pattern("#,##0"), theme), bars);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend);
-        return ChartFrame.around(plot, TITLE, plan.name(), theme);
+        addCapacity(plot);
+        return ChartFrame.around(plot, TITLE, words, theme);
+    }
+
+    private void addCapacity(CategoryPlot plot) {
+        double capacity = result.input().rules().upkeep().shopHours();
+        if (capacity > 0) {
+            ValueMarker line = new ValueMarker(capacity, theme.text(), new BasicStroke(1.5f));
+            line.setLabel("what the shop can give");
+            line.setLabelFont(theme.tickFont());
+            line.setLabelPaint(theme.text());
+            line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+            line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+            plot.addRangeMarker(line);
+            double top = IntStream.range(0, result.input().years()).mapToDouble(y -> total(y, y + 1)).max().orElse(0);
+            plot.getRangeAxis().setUpperBound(HEADROOM * Math.max(top, capacity));
+        }
     }
 
     private DefaultCategoryDataset dataset() {
@@ -90,11 +117,37 @@ public final class ShopHoursChart {
         if (total(0, years) == 0) {
             return "No task of the shop applies to a bus of " + plan.name() + "; tasks are entered on the page Upkeep.";
         }
-        double highVoltageHours = result.input().rules().upkeep().highVoltageHours();
-        return plan.name() + ": " + Math.round(total(0, 1)) + " h of shop labour in " + result.input().baseYear() + ", "
-                + Math.round(total(years - 1, years)) + " h in " + (result.input().baseYear() + years - 1) + "; of these "
-                + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h on high voltage, for "
-                + plan.shop(years - 1).highVoltagePeople(highVoltageHours) + " people trained for it.";
+        int most = IntStream.range(0, years).boxed().max(Comparator.comparingInt(this::people)).orElseThrow();
+        String people = people(most) == 0 ? " No work on high voltage." : " " + people(most)
+                + " people trained for high voltage are needed from " + (result.input().baseYear() + firstHighVoltage())
+                + " on (" + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h in the last year).";
+        return plan.name() + ": " + load(0) + ", " + load(years - 1) + "." + over() + people;
+    }
+
+    private ShopLoad of(int year) {
+        return ShopLoad.of(plan.shop(year), result.input().rules().upkeep().shopHours());
+    }
+
+    private String load(int year) {
+        ShopLoad load = of(year);
+        String hours = Math.round(load.hours()) + " h of shop labour in " + (result.input().baseYear() + year);
+        return load.verdict() == ShopLoad.Verdict.UNKNOWN ? hours
+                : hours + " (" + Math.round(100 * load.share()) + " % of what the shop can give: " + load.verdict().word() + ")";
+    }
+
+    private String over() {
+        List<String> years = IntStream.range(0, result.input().years())
+                .filter(y -> of(y).verdict() == ShopLoad.Verdict.OVERLOADED)
+                .mapToObj(y -> String.valueOf(result.input().baseYear() + y)).toList();
+        return years.isEmpty() ? "" : " Overloaded in " + String.join(", ", years) + ".";
+    }
+
+    private int people(int year) {
+        return plan.shop(year).highVoltagePeople(result.input().rules().upkeep().highVoltageHours());
+    }
+
+    private int firstHighVoltage() {
+        return IntStream.range(0, result.input().years()).filter(y -> people(y) > 0).findFirst().orElseThrow();
     }
 
     private ChartData data() {

@@ -1,14 +1,19 @@
 package org.amberyard.charts;
 
+import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.UpkeepCalibrations;
 import org.amberyard.core.plan.UpkeepYear;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.upkeep.UpkeepCalibration;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
@@ -74,7 +79,7 @@ public final class UpkeepCauseChart {
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend);
-        return ChartFrame.around(plot, TITLE, plan.name() + ", all years, base-date prices", theme);
+        return ChartFrame.around(plot, TITLE, words(), theme);
     }
 
     private String unit() {
@@ -99,14 +104,30 @@ public final class UpkeepCauseChart {
     }
 
     private String words() {
-        StringBuilder words = new StringBuilder("Upkeep per distance over all years of " + plan.name() + ":");
+        StringBuilder words = new StringBuilder(plan.name() + ", all years, base-date prices:");
         for (int buses = 0; buses < BUSES.size(); buses++) {
             int place = buses;
             double sum = shown.stream().mapToDouble(c -> perDistance(place, c)).sum();
             words.append(buses == 0 ? " " : ", ").append(BUSES.get(buses).toLowerCase(Locale.ROOT)).append(' ')
                     .append(sum > 0 ? figure(sum) + " " + unit() : "none");
         }
-        return words.append('.').toString();
+        return words.append('.').append(calibration()).toString();
+    }
+
+    /** How far the model misses the work orders before it is calibrated. */
+    private String calibration() {
+        UpkeepCalibrations types = UpkeepCalibrations.of(result.input(), result.duty());
+        UpkeepCalibration all = IntStream.range(0, result.input().types().size()).mapToObj(types::of)
+                .reduce(UpkeepCalibration.NONE, UpkeepCalibration::plus);
+        if (!(all.modelled() > 0)) {
+            return "";
+        }
+        DoubleSummaryStatistics factors = IntStream.range(0, result.input().types().size()).mapToObj(types::of)
+                .filter(c -> c.buses() > 0).mapToDouble(UpkeepCalibration::factor).summaryStatistics();
+        DecimalFormat factor = Figures.pattern("0.00");
+        return " Calibrated by the work orders of " + all.buses() + (all.buses() == 1 ? " bus" : " buses")
+                + ": type by type × " + factor.format(factors.getMin())
+                + " to × " + factor.format(factors.getMax()) + ".";
     }
 
     private ChartData data() {

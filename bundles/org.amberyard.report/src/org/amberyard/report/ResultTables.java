@@ -25,7 +25,7 @@ public final class ResultTables {
                 RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
-                UpkeepTables.upkeepByCause(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
+                UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
                 UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear());
     }
 }

@@ -33,9 +33,34 @@ public final class TaskSheet {
         return new TaskSheet(study, upkeep).page();
     }
 
+    /** Title, vehicle type, cautions and what to allow beyond the calendar, as plain text. */
+    public static String words(StudyInput study, UpkeepYear upkeep) {
+        TaskSheet sheet = new TaskSheet(study, upkeep);
+        return sheet.title() + "\n" + study.types().get(upkeep.record().vehicle().type()).name() + "\n\n"
+                + String.join("\n", CAUTIONS) + "\n\n" + sheet.allowance();
+    }
+
+    /** Name for a file of the sheet; every sign that a file name may not have is replaced. */
+    public static String fileName(StudyInput study, UpkeepYear upkeep) {
+        return "tasks-" + upkeep.record().vehicle().unit().replaceAll("[^\\p{L}\\p{N}._-]", "_") + "-"
+                + (study.baseYear() + upkeep.record().year()) + ".html";
+    }
+
+    private String title() {
+        return "Bus " + upkeep.record().vehicle().unit() + ", " + (study.baseYear() + upkeep.record().year())
+                + ": tasks of the shop";
+    }
+
+    private String allowance() {
+        ShopCalendar calendar = upkeep.calendar();
+        return calendar.events().isEmpty() ? "No task of the study applies to this bus."
+                : "Allow " + figure(calendar.failureHours()) + " h more for repairs that no calendar can place ("
+                        + figure(upkeep.failures().failures()) + " failures to be expected). Work for people trained for high "
+                        + "voltage: " + figure(calendar.labourHours().getOrDefault(Skill.HIGH_VOLTAGE, 0.0)) + " h.";
+    }
+
     private String page() {
-        String title = "Bus " + upkeep.record().vehicle().unit() + ", "
-                + (study.baseYear() + upkeep.record().year()) + ": tasks of the shop";
+        String title = title();
         html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>").append(escaped(title))
                 .append("</title>\n<style>body{font:11pt sans-serif;margin:2em}table{border-collapse:collapse}"
                         + "td,th{border:1px solid #888;padding:3px 8px;text-align:left}td.n{text-align:right}"
@@ -52,15 +77,13 @@ public final class TaskSheet {
     private void addTasks() {
         ShopCalendar calendar = upkeep.calendar();
         if (calendar.events().isEmpty()) {
-            html.append("<p>No task of the study applies to this bus.</p>\n");
+            html.append("<p>").append(allowance()).append("</p>\n");
             return;
         }
         html.append("<table><tr><th>Month</th><th>Task</th><th>Times</th><th>Labour (h)</th><th>Parts (")
                 .append(escaped(study.currency())).append(")</th><th>Who</th><th>Done, date and name</th></tr>\n");
         calendar.due().forEach(this::addRow);
-        html.append("</table>\n<p>Allow ").append(figure(calendar.failureHours()))
-                .append(" h more for repairs that no calendar can place. Work for people trained for high voltage: ")
-                .append(figure(calendar.labourHours().getOrDefault(Skill.HIGH_VOLTAGE, 0.0))).append(" h.</p>\n");
+        html.append("</table>\n<p>").append(allowance()).append("</p>\n");
     }
 
     private void addRow(TaskEvent event) {

@@ -3,11 +3,14 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.UpkeepCalibrations;
 import org.amberyard.core.plan.UpkeepYear;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.Skill;
+import org.amberyard.core.upkeep.UpkeepCalibration;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.amberyard.core.upkeep.WearYear;
 import org.amberyard.report.ResultRows.OfYear;
@@ -49,6 +52,34 @@ final class UpkeepRows {
                 }
             }
             return rows;
+        }
+    }
+
+    /** A vehicle type, or all measured buses together, with what its work orders say of its upkeep. */
+    record OfType(String name, UpkeepCalibration calibration, String applied) {
+        static List<OfType> all(StudyResult result) {
+            UpkeepCalibrations calibrations = UpkeepCalibrations.of(result.input(), result.duty());
+            List<OfType> rows = new ArrayList<>();
+            UpkeepCalibration all = UpkeepCalibration.NONE;
+            for (int type = 0; type < result.input().types().size(); type++) {
+                UpkeepCalibration of = calibrations.of(type);
+                all = all.plus(of);
+                String by = calibrations.byTasks(type) ? "tasks" : "rate";
+                rows.add(new OfType(result.input().types().get(type).name(), of, of.buses() > 0
+                        ? "factor on all buses of the type" : "no bus measured: as the " + by + " of the type"
+                        + ("rate".equals(by) ? " says" : " say")));
+            }
+            rows.add(new OfType("All measured", all, "not applied: each type has its own"));
+            return rows;
+        }
+
+        OptionalDouble perKm(double cost) {
+            return calibration.km() > 0 ? OptionalDouble.of(cost / calibration.km()) : OptionalDouble.empty();
+        }
+
+        OptionalDouble miss() {
+            return calibration.measured() > 0 ? OptionalDouble.of(calibration.modelled() / calibration.measured() - 1)
+                    : OptionalDouble.empty();
         }
     }
 

@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
 import org.amberyard.report.ResultRows.OfYear;
 import org.amberyard.report.UpkeepRows.OfBus;
 import org.amberyard.report.UpkeepRows.OfCause;
 import org.amberyard.report.UpkeepRows.OfMonth;
+import org.amberyard.report.UpkeepRows.OfType;
 
 /** Tables of what wears, what it costs and who works on it. */
 final class UpkeepTables {
@@ -34,8 +36,15 @@ final class UpkeepTables {
                 .money("cost", "Upkeep", "Parts and labour at base-date prices, calibration included.",
                         r -> r.upkeep().cost())
                 .number("calibration", "Calibration", Unit.SHARE,
-                        "Measured over modelled upkeep, by which the cost is multiplied; 100 % where nothing was measured.",
-                        r -> r.upkeep().factor());
+                        "Measured over modelled upkeep of the type, by which the cost is multiplied; 100 % where nothing was "
+                                + "measured. Labour hours are not multiplied.",
+                        r -> r.upkeep().factor())
+                .number("failures", "Failures", ColumnUnit.COUNT, "Failures to be expected.", r -> r.upkeep().failures().failures())
+                .money("failure_cost", "Failure cost", "The part of upkeep that failures are expected to cost.",
+                        r -> r.upkeep().failures().cost())
+                .money("failure_deviation", "Deviation of failure cost",
+                        "Standard deviation of the cost of failures; parts fail independently of each other.",
+                        r -> r.upkeep().failures().costDeviation());
     }
 
     static TableDefinition<OfYear> shopByYear() {
@@ -52,7 +61,25 @@ final class UpkeepTables {
                 .count("high_voltage_people", "People trained for high voltage",
                         "People that the high-voltage labour needs: two at least, since nobody works on high voltage alone; "
                                 + "none without such labour.",
-                        r -> shop(r).highVoltagePeople(r.result().input().rules().upkeep().highVoltageHours()));
+                        r -> shop(r).highVoltagePeople(r.result().input().rules().upkeep().highVoltageHours()))
+                .optional("load", "Load of the shop", Unit.SHARE,
+                        "Labour of technicians over what the shop can give in the year; no figure where its capacity is not "
+                                + "entered.",
+                        r -> load(r).capacityHours() > 0 ? OptionalDouble.of(load(r).share()) : OptionalDouble.empty())
+                .text("verdict", "The shop is", "Whether the shop gets idle or overloaded.", r -> load(r).verdict().word())
+                .count("months_over", "Months over capacity", "Months that ask for more than a twelfth of the year's capacity.",
+                        r -> load(r).monthsOver())
+                .number("failures", "Failures", ColumnUnit.COUNT, "Failures to be expected in the fleet.",
+                        r -> r.plan().failures(r.year()).failures())
+                .money("failure_cost", "Failure cost", "What failures of the fleet are expected to cost, base-date prices.",
+                        r -> r.plan().failures(r.year()).cost())
+                .money("failure_deviation", "Deviation of failure cost",
+                        "Standard deviation of that cost; parts and buses fail independently of each other.",
+                        r -> r.plan().failures(r.year()).costDeviation());
+    }
+
+    private static ShopLoad load(OfYear row) {
+        return ShopLoad.of(shop(row), row.result().input().rules().upkeep().shopHours());
     }
 
     private static ShopCalendar shop(OfYear row) {
@@ -79,6 +106,23 @@ final class UpkeepTables {
 
     static String monthName(int month) {
         return Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    static TableDefinition<OfType> calibration() {
+        return new TableDefinition<>("upkeep_calibration", "Upkeep beside work orders", OfType::all)
+                .text("type", "Vehicle type", "Vehicle type, and all measured buses together.", OfType::name)
+                .count("buses", "Buses measured", "Buses of today whose upkeep was measured.", r -> r.calibration().buses())
+                .number("distance", "Distance", Unit.KILOMETRE, "Their distance in the base year.", r -> r.calibration().km())
+                .optional("modelled", "By the model", Unit.MONEY_PER_KM,
+                        "What tasks or rate say that they cost in the long run, before calibration.",
+                        r -> r.perKm(r.calibration().modelled()))
+                .optional("measured", "By work orders", Unit.MONEY_PER_KM, "What their work orders say.",
+                        r -> r.perKm(r.calibration().measured()))
+                .optional("miss", "The model misses by", Unit.SHARE,
+                        "Model over work orders, less one: above zero where the model is too dear before calibration.",
+                        OfType::miss)
+                .number("factor", "Calibration", Unit.SHARE, "Work orders over model.", r -> r.calibration().factor())
+                .text("applied", "Applied", "Whether the factor is applied.", OfType::applied);
     }
 
     static TableDefinition<OfCause> upkeepByCause() {

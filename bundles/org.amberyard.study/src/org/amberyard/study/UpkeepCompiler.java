@@ -25,7 +25,8 @@ final class UpkeepCompiler {
         study.getBuses().stream().filter(b -> b.getMeasuredUpkeepPerKm() > 0)
                 .forEach(b -> measured.put(b.getName(), b.getMeasuredUpkeepPerKm()));
         return new UpkeepRules(study.getMaintenanceTasks().stream().map(UpkeepCompiler::task).toList(),
-                study.getSettings().getLabourRatePerHour(), study.getSettings().getHighVoltageHoursPerYear(), measured);
+                study.getSettings().getLabourRatePerHour(), study.getSettings().getHighVoltageHoursPerYear(),
+                study.getSettings().getShopHoursPerYear(), measured);
     }
 
     private static org.amberyard.core.upkeep.MaintenanceTask task(MaintenanceTask task) {

@@ -121,4 +121,25 @@ class PlugQueueByHandTest {
         assertTimes(at(charging, 0), 1200, 1440 + 330, true);
         assertTrue(charging.served());
     }
+
+    /** Nobody is there at 20:00 to make room for bus 1, so bus 2 cannot have the plug before. */
+    @Test
+    void aGapThatNobodyEndsIsNotUsed() {
+        PlugIn late = SampleYard.bus(1, 1200, 1440 + 330, 40);
+        YardCharging charging = SampleYard.atOnce(SampleYard.stretch(SampleYard.between(960, 1100), late, TWO),
+                SampleYard.slow(1));
+        assertEquals(List.of(TWO), charging.assignment().withoutPlug());
+        assertTimes(at(charging, 0), 1200, 1440 + 330, false);
+    }
+
+    /** The tightest bus takes only 9 kW, which either port gives, and leaves the strong one to the other. */
+    @Test
+    void aBusTakesNoMorePortThanItCanUse() {
+        PlugIn small = SampleYard.bus(1, FOUR_PM, 1440 + 330, 90, new BusAcceptance(0, 9, SampleYard.EVEN));
+        List<PortUnit> units = new ArrayList<>(PortUnit.of(SampleYard.FAST, 1, 1));
+        units.addAll(PortUnit.of(SampleYard.port("weak", true, 10, 0.9), 1, 1));
+        YardCharging charging = SampleYard.atOnce(SampleYard.stretch(small, TWO), units);
+        assertEquals(1, at(charging, 0).unit());
+        assertEquals(0, at(charging, 1).unit());
+    }
 }

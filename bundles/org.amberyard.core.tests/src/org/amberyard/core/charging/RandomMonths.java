@@ -49,4 +49,34 @@ final class RandomMonths {
         }
         return new StretchProblem(1 + random.nextInt(20), 0.5, baseKw, prices, demandSets, sessions, cabinetKw);
     }
+
+    /** A month of a yard: days of 96 steps, two demand charges, cabinets for four and a building on the meter. */
+    static MonthProblem yard(long seed, int buses, int stretches) {
+        Random random = new Random(seed);
+        List<StretchProblem> days = new ArrayList<>();
+        for (int day = 0; day < stretches; day++) {
+            days.add(yardDay(random, buses));
+        }
+        return new MonthProblem(days, new double[] {4 + 10 * random.nextDouble(), 8 * random.nextDouble()}, new double[2],
+                Double.POSITIVE_INFINITY);
+    }
+
+    private static StretchProblem yardDay(Random random, int buses) {
+        double[] baseKw = random.doubles(96, 20, 80).toArray();
+        double[] prices = new double[96];
+        int[] demandSets = new int[96];
+        for (int step = 0; step < 96; step++) {
+            boolean peak = step >= 64 && step < 84;
+            prices[step] = peak ? 0.3 : step < 24 ? 0.08 : 0.15;
+            demandSets[step] = peak ? 3 : 1;
+        }
+        List<Session> sessions = new ArrayList<>();
+        for (int bus = 0; bus < buses; bus++) {
+            sessions.add(new Session(36 + random.nextInt(6), 52 + random.nextInt(6), 30 * random.nextDouble(), 19.2, bus / 4));
+            sessions.add(new Session(62 + random.nextInt(10), 118 + random.nextInt(6), 30 + 90 * random.nextDouble(), 19.2,
+                    bus / 4));
+        }
+        double[] cabinetKw = random.doubles((buses + 3) / 4, 45, 77).toArray();
+        return new StretchProblem(1 + random.nextInt(15), 0.25, baseKw, prices, demandSets, sessions, cabinetKw);
+    }
 }

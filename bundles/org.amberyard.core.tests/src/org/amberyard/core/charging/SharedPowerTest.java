@@ -74,4 +74,20 @@ class SharedPowerTest {
         assertEquals(30, kw(charging)[1][2], 1e-9);
         assertTrue(charging.served());
     }
+
+    /**
+     * Bus 1 stands from midnight to midnight and needs 756 kWh, bus 2 from 12:00 to 11:00 and needs 216. Bus 1 has 648 at 12:00;
+     * then both get 27 kW for four hours, which fills bus 1, and bus 2 the rest in two.
+     */
+    @Test
+    void whereSomeBusAlwaysStandsTheTurnsMeet() {
+        double[][] kw = kw(SampleYard.atOnce(
+                SampleYard.stretch(SampleYard.bus(1, 0, 1440, 756), SampleYard.bus(2, 720, 2100, 216)), CABINET));
+        assertEquals(60, kw[0][47], 1e-9);
+        assertEquals(30, kw[0][48], 1e-9);
+        assertEquals(30, kw[1][63], 1e-9);
+        assertEquals(0, kw[0][64], 1e-9);
+        assertEquals(60, kw[1][71], 1e-9);
+        assertEquals(0, kw[1][72], 1e-9);
+    }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.upkeep.BrakeWear;
@@ -14,6 +15,7 @@ import org.amberyard.core.upkeep.SampleTasks;
 import org.amberyard.core.upkeep.TaskTrigger;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.amberyard.core.upkeep.UpkeepRules;
+import org.amberyard.core.upkeep.WearYear;
 import org.junit.jupiter.api.Test;
 
 class FleetUpkeepTest {
@@ -28,7 +30,7 @@ class FleetUpkeepTest {
     private PlanResult plan(int plan, List<MaintenanceTask> tasks, Map<String, Double> measured) {
         FleetRules old = plain.rules();
         FleetRules rules = new FleetRules(old.spareCoverShare(), old.insuranceShare(), old.reserveShare(),
-                new UpkeepRules(tasks, 58, 300, measured));
+                new UpkeepRules(tasks, 58, 300, 0, measured));
         return TinyDistrict.evaluated(TinyDistrict.withRules(plain, rules), duty, plan);
     }
 
@@ -54,13 +56,32 @@ class FleetUpkeepTest {
     }
 
     @Test
-    void measuredCostCalibratesTheBusAndNotItsSuccessor() {
-        PlanResult free = plan(0, List.of(OIL), Map.of());
+    void measuredCostCalibratesAllBusesOfTheTypeAndNoOtherType() {
+        PlanResult free = plan(1, List.of(OIL), Map.of());
         double perKm = free.ledger().amount(0, 0, CostCategory.UPKEEP) / of(free, 0, 0).record().use().km();
-        PlanResult measured = plan(0, List.of(OIL), Map.of("1", 2 * perKm));
+        PlanResult measured = plan(1, List.of(OIL), Map.of("1", 2 * perKm));
         assertEquals(2, of(measured, 0, 0).factor(), 1e-9);
-        assertEquals(1, of(measured, 0, 1).factor(), 0, "a new bus since year 1");
-        assertEquals(1, of(measured, 1, 0).factor(), 0);
+        assertEquals(2, of(measured, 1, 0).factor(), 1e-9, "another diesel bus");
+        assertEquals(1, of(measured, 0, 1).factor(), 0, "an electric bus since year 1");
+    }
+
+    @Test
+    void busesOfATypeArePooledSoThatTogetherTheyCostWhatWasMeasured() {
+        PlanResult free = plan(0, List.of(OIL), Map.of());
+        double one = of(free, 0, 0).cost();
+        double two = of(free, 1, 0).cost();
+        PlanResult measured = plan(0, List.of(OIL), Map.of("1", 3 * one / of(free, 0, 0).record().use().km(),
+                "2", two / of(free, 1, 0).record().use().km()));
+        assertEquals(3 * one + two, of(measured, 0, 0).cost() + of(measured, 1, 0).cost(), 1e-6);
+    }
+
+    @Test
+    void ridersWearTheTyres() {
+        WearYear north = new BusWear(plain.duty()).of(new TypeUpkeep(plain.types().get(0), UpkeepRules.BY_RATE),
+                duty.use(0, 0).orElseThrow().year(), 0, OptionalInt.of(0));
+        double riders = plain.duty().routes().get(0).runs().get(0).meanRiders();
+        assertTrue(riders > 5);
+        assertEquals(plain.types().get(0).spec().body().curbMassKg() + riders * plain.duty().riderMassKg(), north.massKg(), 1e-9);
     }
 
     @Test

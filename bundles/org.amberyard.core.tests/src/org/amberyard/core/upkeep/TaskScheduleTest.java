@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class TaskScheduleTest {
@@ -14,7 +16,7 @@ class TaskScheduleTest {
     private static final List<Double> SCHOOL = List.of(0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.0, 0.0, 0.1, 0.1, 0.1, 0.1);
 
     private static TaskSchedule schedule(MaintenanceTask task, double ageYears, double km, WearYear year) {
-        return new TaskSchedule(new TaskPlan(List.of(task), 400_000), ageYears, km, year);
+        return new TaskSchedule(new TaskPlan(List.of(task), f -> f.renewal(400_000)), ageYears, 0, km, year);
     }
 
     @Test
@@ -22,6 +24,35 @@ class TaskScheduleTest {
         WearYear year = SampleTasks.year(30_000, SCHOOL);
         List<TaskEvent> events = schedule(SERVICE, 0, 0, year).next(year, 0);
         assertEquals(List.of(3, 8, 11), events.stream().map(TaskEvent::month).toList());
+    }
+
+    @Test
+    void yearlyTasksOfNewBusesSpreadOverTheYearAndComeOnceAYear() {
+        MaintenanceTask yearly = SampleTasks.task("Yearly", UpkeepCause.HEATING, Powertrain.ALL,
+                new TaskTrigger(INF, 12, INF, BrakeWear.NONE));
+        WearYear year = SampleTasks.year(20_000);
+        Set<Integer> months = new TreeSet<>();
+        for (int place = 0; place < 12; place++) {
+            TaskSchedule schedule = new TaskSchedule(new TaskPlan(List.of(yearly), f -> f.renewal(400_000)), 0,
+                    ServiceMonth.headStartMonths(place), 0, year);
+            int first = schedule.next(year, 0).get(0).month();
+            months.add(first);
+            assertEquals(List.of(first), schedule.next(year, 1).stream().map(TaskEvent::month).toList());
+        }
+        assertEquals(12, months.size(), "every month has its bus");
+    }
+
+    /** By chance alone (shape 1) failures are Poisson: the variance of their number is the mean. */
+    @Test
+    void theSpreadOfFailuresByChanceIsTheirMean() {
+        WearYear year = SampleTasks.year(20_000);
+        FailureSpread spread = schedule(SampleTasks.failing(1, 40_000), 3, 60_000, year).failures(year, 3, 58);
+        double repair = 300 + 58;
+        assertEquals(0.5, spread.failures(), 1e-9);
+        assertEquals(0.5 * repair, spread.cost(), 1e-6);
+        assertEquals(Math.sqrt(0.5) * repair, spread.costDeviation(), 0.01 * repair);
+        assertEquals(2 * spread.costDeviation(), spread.costing(2).costDeviation(), 1e-9);
+        assertEquals(Math.sqrt(2) * spread.costDeviation(), spread.plus(spread).costDeviation(), 1e-9);
     }
 
     @Test
@@ -75,9 +106,12 @@ class TaskScheduleTest {
 
     @Test
     void calibrationIsMeasuredOverModelled() {
-        assertEquals(1.25, UpkeepCalibration.of(0.5, 0.4).factor(), 1e-12);
-        assertEquals(1, UpkeepCalibration.of(0.5, 0).factor(), 0);
-        assertThrows(IllegalArgumentException.class, () -> UpkeepCalibration.of(0, 0.4));
+        UpkeepCalibration dear = UpkeepCalibration.of(1000, 400, 0.5);
+        assertEquals(1.25, dear.factor(), 1e-12);
+        assertEquals(0.75, dear.plus(UpkeepCalibration.of(2000, 400, 0.05)).factor(), 1e-12, "600 over 800");
+        assertEquals(1, UpkeepCalibration.of(1000, 0, 0.5).factor(), 0);
+        assertEquals(1, UpkeepCalibration.NONE.factor(), 0);
+        assertThrows(IllegalArgumentException.class, () -> UpkeepCalibration.of(1000, 400, 0));
     }
 
     @Test
@@ -90,5 +124,15 @@ class TaskScheduleTest {
         assertEquals(2, calendar.highVoltagePeople(400));
         assertEquals(3, calendar.highVoltagePeople(2.5));
         assertEquals(0, new ShopCalendar(List.of()).highVoltagePeople(400));
+    }
+
+    @Test
+    void theShopIsIdleBusyOrOverloadedByWhatItCanGive() {
+        WearYear year = SampleTasks.year(20_000);
+        ShopCalendar calendar = new ShopCalendar(schedule(SampleTasks.highVoltageInspection(), 0, 0, year).next(year, 0));
+        assertEquals(List.of(ShopLoad.Verdict.UNKNOWN, ShopLoad.Verdict.OVERLOADED, ShopLoad.Verdict.WITHIN,
+                ShopLoad.Verdict.IDLE), List.of(0, 5, 8, 20).stream().map(h -> ShopLoad.of(calendar, h).verdict()).toList());
+        assertEquals(2, ShopLoad.of(calendar, 20).monthsOver(), "3 h in June and December each");
+        assertEquals(0.3, ShopLoad.of(calendar, 20).share(), 1e-9);
     }
 }

@@ -4,23 +4,17 @@ import java.util.Arrays;
 
 /**
  * A linear programme in few unknowns that grows by cuts: minimise Σ priceₖ·levelₖ − Σ weightᵢ·valueᵢ where every row says
- * Σ slopeₖ·levelₖ − valueᵢ ≥ bound (or without a value). Solved exactly by the dual simplex method with an explicit inverse of
- * the basis; rows are kept, so that it can be solved again with other costs or bounds.
+ * Σ slopeₖ·levelₖ − valueᵢ ≥ bound, or the same without a value. It is solved by the dual simplex method with an explicit
+ * inverse of the basis; rows are kept, so that it can be solved again with other costs or bounds.
  */
 final class CutProgram {
-    private static final double TOLERANCE = 1e-11;
+    private static final double LEAST_PIVOT = 1e-11;
     private static final int PIVOTS_BEFORE_FIRST_INDEX_RULE = 500;
-
-    /** No value stands in the row. */
-    static final int NO_VALUE = -1;
 
     private final int levels;
     private final int unknowns;
     private final double[] costs;
-    private double[][] slopes;
-    private int[] values;
-    private double[] bounds;
-    private int rows;
+    private final CutRows rows;
     private final int[] basis;
     private final double[][] inverse;
     private final double[] duals;
@@ -35,9 +29,7 @@ final class CutProgram {
         levels = lowestLevels.length;
         unknowns = levels + highestValues.length;
         costs = new double[unknowns];
-        slopes = new double[2 * unknowns + 8][];
-        values = new int[slopes.length];
-        bounds = new double[slopes.length];
+        rows = new CutRows(levels);
         basis = new int[unknowns];
         inverse = new double[unknowns][unknowns];
         duals = new double[unknowns];
@@ -46,7 +38,7 @@ final class CutProgram {
         for (int level = 0; level < levels; level++) {
             double[] slope = new double[levels];
             slope[level] = 1;
-            addRow(slope, NO_VALUE, lowestLevels[level]);
+            addRow(slope, CutRows.NO_VALUE, lowestLevels[level]);
         }
         for (int value = 0; value < highestValues.length; value++) {
             addRow(new double[levels], value, -highestValues[value]);
@@ -55,19 +47,20 @@ final class CutProgram {
 
     /** Adds a row and gives its number. */
     int addRow(double[] slope, int value, double bound) {
-        if (rows == bounds.length) {
-            slopes = Arrays.copyOf(slopes, 2 * rows);
-            values = Arrays.copyOf(values, 2 * rows);
-            bounds = Arrays.copyOf(bounds, 2 * rows);
+        return rows.add(slope, value, bound);
+    }
+
+    /** Adds a row if the last solution misses it by more than rounding; false when it does not. */
+    boolean cut(double[] slope, int value, double bound) {
+        boolean missed = rows.isMissed(rows.add(slope, value, bound), solution);
+        if (!missed) {
+            rows.removeLast();
         }
-        slopes[rows] = slope.clone();
-        values[rows] = value;
-        bounds[rows] = bound;
-        return rows++;
+        return missed;
     }
 
     void setBound(int row, double bound) {
-        bounds[row] = bound;
+        rows.setBound(row, bound);
     }
 
     void setPrice(int level, double price) {
@@ -110,7 +103,7 @@ final class CutProgram {
         start();
         for (int pivots = 0;; pivots++) {
             boolean firstIndex = pivots > PIVOTS_BEFORE_FIRST_INDEX_RULE;
-            int entering = violatedRow(firstIndex);
+            int entering = rows.violated(solution, firstIndex);
             if (entering < 0) {
                 return true;
             }
@@ -129,41 +122,16 @@ final class CutProgram {
             double sign = place < levels ? 1 : -1;
             inverse[place][place] = sign;
             duals[place] = sign * costs[place];
-            solution[place] = sign * bounds[place];
+            solution[place] = sign * rows.bound(place);
         }
-    }
-
-    private int violatedRow(boolean firstIndex) {
-        int worst = -1;
-        double worstBy = 0;
-        for (int row = 0; row < rows; row++) {
-            double by = shortOf(row);
-            if (by > worstBy && by > TOLERANCE * (1 + Math.abs(bounds[row]))) {
-                worst = row;
-                worstBy = by;
-                if (firstIndex) {
-                    return worst;
-                }
-            }
-        }
-        return worst;
-    }
-
-    private double shortOf(int row) {
-        double by = bounds[row];
-        double[] slope = slopes[row];
-        for (int level = 0; level < levels; level++) {
-            by -= slope[level] * solution[level];
-        }
-        return values[row] == NO_VALUE ? by : by + solution[levels + values[row]];
     }
 
     private int leaving(int entering) {
         int leaving = -1;
         double smallest = Double.POSITIVE_INFINITY;
         for (int place = 0; place < unknowns; place++) {
-            shares[place] = share(entering, place);
-            if (shares[place] > TOLERANCE) {
+            shares[place] = rows.times(entering, inverse[place]);
+            if (shares[place] > LEAST_PIVOT) {
                 double ratio = Math.max(0, duals[place]) / shares[place];
                 if (ratio < smallest || ratio == smallest && basis[place] < basis[leaving]) {
                     smallest = ratio;
@@ -174,17 +142,8 @@ final class CutProgram {
         return leaving;
     }
 
-    private double share(int row, int place) {
-        double[] column = inverse[place];
-        double share = values[row] == NO_VALUE ? 0 : -column[levels + values[row]];
-        for (int level = 0; level < levels; level++) {
-            share += slopes[row][level] * column[level];
-        }
-        return share;
-    }
-
     private void exchange(int entering, int leaving) {
-        double by = shortOf(entering);
+        double by = rows.missedBy(entering, solution);
         double[] pivot = inverse[leaving];
         for (int unknown = 0; unknown < unknowns; unknown++) {
             pivot[unknown] /= shares[leaving];

@@ -18,26 +18,30 @@ final class EvenSchedule {
 
     private final StretchProblem problem;
     private final ReducedStretch stretch;
-    private final StretchNetwork network;
+    private final ChargeFlow flow;
     private final double[] roomKwh;
     private final double tolerance;
 
     private EvenSchedule(StretchProblem problem, MonthProblem month, double[] levelsKw) {
         this.problem = problem;
         stretch = ReducedStretch.of(problem);
-        StretchFlow flow = new StretchFlow(problem, stretch, month.siteLimitKw(), levelsKw.length);
-        network = flow.network();
-        roomKwh = IntStream.range(0, network.spans())
-                .mapToDouble(span -> Math.min(flow.roomKwh(span, levelsKw), drawableKwh(span))).toArray();
+        StretchFlow levels = new StretchFlow(problem, stretch, month.siteLimitKw(), levelsKw.length);
+        flow = levels.flow();
+        double[] powerKw = powerKw();
+        roomKwh = IntStream.range(0, flow.spans).mapToDouble(span -> Math.min(levels.roomKwh(span, levelsKw),
+                powerKw[span] * stretch.spans().get(span).hours())).toArray();
         tolerance = RELATIVE_TOLERANCE * (1 + stretch.kwh());
     }
 
-    private double drawableKwh(int span) {
-        double limitKw = 0;
-        for (int plug = network.firstPlug(span); plug < network.firstPlug(span + 1); plug++) {
-            limitKw += stretch.sessions().get(network.session(plug)).limitKw();
+    /** Power of all sessions of each span, kW. */
+    private double[] powerKw() {
+        double[] powerKw = new double[flow.spans];
+        for (int session = 0; session < flow.sessions; session++) {
+            for (int span : stretch.spansOfSession().get(session)) {
+                powerKw[span] += stretch.sessions().get(session).limitKw();
+            }
         }
-        return limitKw * stretch.spans().get(span).hours();
+        return powerKw;
     }
 
     /** Schedules the stretches of a month, kW by session and step. */
@@ -53,23 +57,23 @@ final class EvenSchedule {
         for (int price = 0; price < stretch.prices(); price++) {
             even(IntStream.range(stretch.priceStarts()[price], stretch.priceStarts()[price + 1]).boxed().toList());
         }
-        double[] loads = IntStream.range(0, network.spans()).mapToDouble(network::spanKwh).toArray();
-        network.reset();
+        double[] loads = IntStream.range(0, flow.spans).mapToDouble(flow::spanKwh).toArray();
+        flow.reset();
         for (int span = 0; span < loads.length; span++) {
-            network.limitSpan(span, Math.min(roomKwh[span], loads[span] + SLACK_KW * stretch.spans().get(span).hours()));
+            flow.limitSpan(span, Math.min(roomKwh[span], loads[span] + SLACK_KW * stretch.spans().get(span).hours()));
         }
-        network.grow();
+        flow.grow();
         return spread();
     }
 
     private void even(List<Integer> spans) {
-        spans.forEach(span -> network.limitSpan(span, roomKwh[span]));
-        network.grow();
-        double target = network.kwh();
+        spans.forEach(span -> flow.limitSpan(span, roomKwh[span]));
+        flow.grow();
+        double target = flow.kwh();
         List<Integer> free = new ArrayList<>(spans);
         while (!free.isEmpty()) {
             List<Integer> held = heldAtLowestPeak(free, target);
-            held.forEach(span -> network.limitSpan(span, network.spanKwh(span)));
+            held.forEach(span -> flow.limitSpan(span, flow.spanKwh(span)));
             free.removeAll(held);
         }
     }
@@ -81,7 +85,7 @@ final class EvenSchedule {
     private List<Integer> heldAtLowestPeak(List<Integer> free, double target) {
         List<Integer> held = List.copyOf(free);
         double peakKw = -Double.MAX_VALUE;
-        double shortKwh = target - network.kwh();
+        double shortKwh = target - flow.kwh();
         while (true) {
             double higherKw = peakKw(held, spanKwh(held) + shortKwh);
             if (!(higherKw > peakKw + RELATIVE_TOLERANCE * Math.abs(higherKw))) {
@@ -89,11 +93,11 @@ final class EvenSchedule {
             }
             peakKw = higherKw;
             for (int span : free) {
-                network.limitSpan(span, Math.min(roomKwh[span], roomBelowKwh(span, peakKw)));
+                flow.limitSpan(span, Math.min(roomKwh[span], roomBelowKwh(span, peakKw)));
             }
-            network.grow();
-            shortKwh = target - network.kwh();
-            List<Integer> rising = free.stream().filter(network::heldByLimit).toList();
+            flow.grow();
+            shortKwh = target - flow.kwh();
+            List<Integer> rising = free.stream().filter(flow::heldByLimit).toList();
             if (shortKwh <= tolerance || rising.isEmpty()) {
                 return held;
             }
@@ -102,7 +106,7 @@ final class EvenSchedule {
     }
 
     private double spanKwh(List<Integer> spans) {
-        return spans.stream().mapToDouble(network::spanKwh).sum();
+        return spans.stream().mapToDouble(flow::spanKwh).sum();
     }
 
     private double roomBelowKwh(int span, double peakKw) {
@@ -131,10 +135,10 @@ final class EvenSchedule {
 
     private double[][] spread() {
         double[][] kw = new double[problem.sessions().size()][problem.steps()];
-        for (int span = 0; span < network.spans(); span++) {
-            for (int plug = network.firstPlug(span); plug < network.firstPlug(span + 1); plug++) {
-                int session = network.session(plug);
-                double share = network.plugKwh(plug) / network.sessionKwh(session) / stretch.spans().get(span).hours();
+        for (int session = 0; session < flow.sessions; session++) {
+            double sessionKwh = flow.sessionKwh(session);
+            for (int span : stretch.spansOfSession().get(session)) {
+                double share = flow.kwh(session, span) / sessionKwh / stretch.spans().get(span).hours();
                 for (int member : stretch.members().get(session)) {
                     for (int step : stretch.spans().get(span).steps()) {
                         kw[member][step] = share * problem.sessions().get(member).meterKwh();

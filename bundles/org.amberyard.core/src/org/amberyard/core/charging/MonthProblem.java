@@ -1,6 +1,7 @@
 package org.amberyard.core.charging;
 
 import java.util.List;
+import org.amberyard.core.math.Checks;
 
 /**
  * The least-cost problem of a month.
@@ -15,5 +16,23 @@ public record MonthProblem(List<StretchProblem> stretches, double[] demandPrices
 
     public MonthProblem {
         stretches = List.copyOf(stretches);
+        if (demandFloorsKw.length != demandPrices.length) {
+            throw new IllegalArgumentException("a month has " + demandPrices.length + " prices of demand and "
+                    + demandFloorsKw.length + " floors but must have one of each for every demand charge");
+        }
+        for (int charge = 0; charge < demandPrices.length; charge++) {
+            Checks.notNegative("price of demand charge " + charge, demandPrices[charge]);
+            Checks.notNegative("floor of demand charge " + charge + ", kW,", demandFloorsKw[charge]);
+        }
+    }
+
+    /** The same month with other stretches. */
+    MonthProblem with(List<StretchProblem> other) {
+        return new MonthProblem(other, demandPrices, demandFloorsKw, siteLimitKw);
+    }
+
+    /** The same month under other demand prices and floors. */
+    MonthProblem with(double[] otherPrices, double[] otherFloorsKw) {
+        return new MonthProblem(stretches, otherPrices, otherFloorsKw, siteLimitKw);
     }
 }

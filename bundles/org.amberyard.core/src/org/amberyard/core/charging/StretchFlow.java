@@ -12,10 +12,10 @@ final class StretchFlow {
     private static final double SHARE_OF_ROUNDING = 1e-11;
 
     private final ReducedStretch stretch;
-    private final StretchNetwork network;
+    private final ChargeFlow flow;
     private final double siteLimitKw;
     private final int charges;
-    private final double[] wishKwh;
+    private final double[] kwhBefore;
     private final double[][] slopeHours;
     private final double[] constantKwh;
 
@@ -23,8 +23,8 @@ final class StretchFlow {
         this.stretch = stretch;
         this.siteLimitKw = siteLimitKw;
         this.charges = charges;
-        network = new StretchNetwork(stretch, problem.cabinetKw());
-        wishKwh = new double[network.firstPlug(network.spans())];
+        flow = new ChargeFlow(stretch, problem.cabinetKw());
+        kwhBefore = new double[flow.sessions * flow.spans];
         slopeHours = new double[stretch.prices()][charges];
         constantKwh = new double[stretch.prices()];
     }
@@ -34,28 +34,37 @@ final class StretchFlow {
      * at each price or below that is linear in the levels and exact at these.
      */
     void evaluate(double[] levelsKw) {
-        network.reset();
+        flow.reset();
         for (int price = 0; price < stretch.prices(); price++) {
-            for (int span = stretch.priceStarts()[price]; span < stretch.priceStarts()[price + 1]; span++) {
-                network.limitSpan(span, roomKwh(span, levelsKw));
-                for (int plug = network.firstPlug(span); plug < network.firstPlug(span + 1); plug++) {
-                    network.charge(plug, span, wishKwh[plug]);
-                }
+            int from = stretch.priceStarts()[price];
+            int to = stretch.priceStarts()[price + 1];
+            for (int span = from; span < to; span++) {
+                flow.limitSpan(span, roomKwh(span, levelsKw));
             }
-            network.grow();
+            chargeAsBefore(from, to);
+            flow.grow();
             bound(price, levelsKw);
         }
-        for (int plug = 0; plug < wishKwh.length; plug++) {
-            wishKwh[plug] = network.plugKwh(plug);
+        flow.copyTo(kwhBefore);
+    }
+
+    /** Starts from the flow found at the levels before, as far as it still has room: the largest flow is then near. */
+    private void chargeAsBefore(int from, int to) {
+        for (int session = 0; session < flow.sessions; session++) {
+            for (int span = from; span < to; span++) {
+                if (kwhBefore[session * flow.spans + span] > 0) {
+                    flow.chargeUpTo(session, span, kwhBefore[session * flow.spans + span]);
+                }
+            }
         }
     }
 
     private void bound(int price, double[] levelsKw) {
         double[] slope = slopeHours[price];
         Arrays.fill(slope, 0);
-        double constant = network.cutKwhBesideSpans();
+        double constant = flow.cutKwhBesideSpans();
         for (int span = 0; span < stretch.priceStarts()[price + 1]; span++) {
-            if (network.heldByLimit(span)) {
+            if (flow.heldByLimit(span)) {
                 double hours = stretch.spans().get(span).hours();
                 int charge = bindingCharge(span, levelsKw);
                 if (charge >= 0) {
@@ -95,7 +104,7 @@ final class StretchFlow {
         List<SessionShortfall> shortfalls = new ArrayList<>();
         for (int session = 0; session < stretch.sessions().size(); session++) {
             double neededKwh = stretch.sessions().get(session).meterKwh();
-            double lackingShare = 1 - network.sessionKwh(session) / neededKwh;
+            double lackingShare = 1 - flow.sessionKwh(session) / neededKwh;
             if (lackingShare > SHARE_OF_ROUNDING) {
                 for (int member : stretch.members().get(session)) {
                     shortfalls.add(new SessionShortfall(place, member, lackingShare * problem.sessions().get(member).meterKwh()));
@@ -122,8 +131,8 @@ final class StretchFlow {
         return kwh;
     }
 
-    StretchNetwork network() {
-        return network;
+    ChargeFlow flow() {
+        return flow;
     }
 
     ReducedStretch stretch() {

@@ -25,7 +25,7 @@ final class FailedRoute {
         this.study = result.input();
         this.fit = fit;
         this.before = fit.whenAged(study.middayCharging());
-        this.cost = new YearlyCost(study, result.duty().packYears());
+        this.cost = new YearlyCost(study, result.duty());
         this.costBefore = yearly(fit);
     }
 

@@ -30,7 +30,7 @@ public final class FleetRollForward {
         this.study = study;
         this.driving = new YearOfDriving(study, duty, ports);
         this.renewal = new PackRenewal(study);
-        this.retireInstead = new RetireInstead(study, driving);
+        this.retireInstead = new RetireInstead(study, driving, UpkeepCalibrations.of(study, duty));
         PresentFleet present = new PresentFleet(study, duty, driving);
         this.fleet = new FleetPlaces(study,
                 IntStream.range(0, study.buses().size()).mapToObj(place -> calibrated(place, present.bus(place))).toList());

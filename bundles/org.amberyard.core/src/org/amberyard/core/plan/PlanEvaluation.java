@@ -27,7 +27,7 @@ public final class PlanEvaluation {
             services.add(ServiceYears.of(study, plan, ports, yards.get(year), year));
             air.add(AirYear.of(study, fleet, yards.get(year), year));
         }
-        List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet);
+        List<UpkeepYear> upkeep = FleetUpkeep.of(study, duty, fleet);
         CostLedger ledger = ledger(study, plan, fleet, upkeep, ports, yards);
         return new PlanResult(plan, fleet, upkeep, ledger, air, yards, services,
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, yards, air));

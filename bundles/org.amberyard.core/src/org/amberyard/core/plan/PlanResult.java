@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.List;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.yard.YardYear;
 
@@ -33,6 +34,12 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
     public ShopCalendar shop(int year) {
         return new ShopCalendar(upkeep.stream().filter(u -> u.record().year() == year)
                 .flatMap(u -> u.calendar().events().stream()).toList());
+    }
+
+    /** What failures of the whole fleet come to in a year, and how far that may miss. */
+    public FailureSpread failures(int year) {
+        return upkeep.stream().filter(u -> u.record().year() == year).map(UpkeepYear::failures)
+                .reduce(FailureSpread.NONE, FailureSpread::plus);
     }
 
     /** Name of the plan. */

@@ -23,10 +23,10 @@ final class RetireInstead {
     private final RunningCost running;
     private final BusValues values;
 
-    RetireInstead(StudyInput study, YearOfDriving driving) {
+    RetireInstead(StudyInput study, YearOfDriving driving, UpkeepCalibrations calibrations) {
         this.study = study;
         this.driving = driving;
-        this.running = new RunningCost(study, driving);
+        this.running = new RunningCost(study, driving, calibrations);
         this.values = new BusValues(study);
     }
 

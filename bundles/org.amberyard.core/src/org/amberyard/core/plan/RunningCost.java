@@ -8,20 +8,22 @@ import org.amberyard.core.money.CostCategory;
  * Mean cost of running a bus in a place over some years, at the prices of the first of them, constant money per year: fuel or
  * energy at the cheapest price of the night, upkeep, insurance and fees.
  *
- * <p>Charging demand is left out, because it belongs to the yard, and so is what a bus's own work orders say of its upkeep.
+ * <p>Charging demand is left out, because it belongs to the yard.
  */
 final class RunningCost {
     private final StudyInput study;
     private final YearOfDriving driving;
     private final BusValues values;
-    private final DrivingMonths months;
+    private final BusWear wear;
+    private final UpkeepCalibrations calibrations;
     private final YardPrices prices;
 
-    RunningCost(StudyInput study, YearOfDriving driving) {
+    RunningCost(StudyInput study, YearOfDriving driving, UpkeepCalibrations calibrations) {
         this.study = study;
         this.driving = driving;
         this.values = new BusValues(study);
-        this.months = new DrivingMonths(study.duty().routes());
+        this.wear = new BusWear(study.duty());
+        this.calibrations = calibrations;
         this.prices = new YardPrices(study.depot().metering());
     }
 
@@ -52,7 +54,8 @@ final class RunningCost {
         BusInput where = study.buses().get(place);
         double middle = bus.ageYears(year) + years / 2;
         TypeUpkeep upkeep = new TypeUpkeep(type, study.rules().upkeep());
-        double shop = upkeep.meanPerYear(upkeep.wear(use, where.idleHoursPerYear(), months.of(where.route())), middle);
+        double shop = calibrations.of(bus.type()).factor()
+                * upkeep.meanPerYear(wear.of(upkeep, use, where.idleHoursPerYear(), where.route()), middle);
         double insured = values.ofBus(bus, middle, year, CostCategory.UPKEEP) * study.rules().insuranceShare();
         return (shop + insured + type.prices().registrationPerYear())
                 * index(PriceDeck.Subject.UPKEEP, year, CostCategory.UPKEEP);

@@ -1,13 +1,16 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.function.Function;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.EngineSpec;
+import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.MaintenanceTask;
 import org.amberyard.core.upkeep.Powertrain;
 import org.amberyard.core.upkeep.TaskPlan;
 import org.amberyard.core.upkeep.UpkeepRules;
 import org.amberyard.core.upkeep.WearYear;
+import org.amberyard.core.upkeep.WeibullRenewal;
 
 /** Upkeep of a vehicle type: the tasks that apply to it, and what driving does to one of its buses. */
 final class TypeUpkeep {
@@ -32,23 +35,27 @@ final class TypeUpkeep {
         };
     }
 
+    String bodyType() {
+        return type.spec().body().bodyType();
+    }
+
     boolean hasTasks() {
         return !tasks.isEmpty();
     }
 
-    /** The tasks with the renewals of their failures up to an odometer. */
-    TaskPlan plan(double longestKm) {
-        return new TaskPlan(tasks, longestKm);
+    /** The tasks with the renewals of their failures. */
+    TaskPlan plan(Function<FailureLaw, WeibullRenewal> renewalOf) {
+        return new TaskPlan(tasks, renewalOf);
     }
 
     /** Wear of a year of driving; where the energy model does not say where energy goes, brakes and tyres wear by distance. */
-    WearYear wear(EnergyUse use, double idleHours, List<Double> monthShares) {
+    WearYear wear(EnergyUse use, double idleHours, List<Double> monthShares, double ridersKg) {
         boolean told = use.causes().unsplitKwh() == 0;
         double brakeKwh = told ? use.causes().frictionBrakeKwh() : 0;
         double tyreKwh = told ? use.causes().rollingKwh() + use.causes().dragKwh() + brakeKwh
                 + (type.electric().isPresent() ? use.recoveredKwh() : 0) : 0;
         double hours = use.hours() + (type.engine().isPresent() ? idleHours : 0);
-        return new WearYear(use.km(), hours, brakeKwh, tyreKwh, type.spec().body().curbMassKg(), monthShares);
+        return new WearYear(use.km(), hours, brakeKwh, tyreKwh, type.spec().body().curbMassKg() + ridersKg, monthShares);
     }
 
     /** Long-run mean cost of a year on a bus of an age, base-date money. */

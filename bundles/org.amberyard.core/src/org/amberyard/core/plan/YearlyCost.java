@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.OptionalInt;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.duty.BlockCheck;
+import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
@@ -22,14 +23,16 @@ import org.amberyard.core.money.DiscountFactor;
 final class YearlyCost {
     private final StudyInput study;
     private final PackYears packYears;
-    private final DrivingMonths months;
+    private final BusWear wear;
+    private final UpkeepCalibrations calibrations;
     private final double efficiency;
     private final YardPrices yardPrices;
 
-    YearlyCost(StudyInput study, PackYears packYears) {
+    YearlyCost(StudyInput study, DutyTable duty) {
         this.study = study;
-        this.packYears = packYears;
-        this.months = new DrivingMonths(study.duty().routes());
+        this.packYears = duty.packYears();
+        this.wear = new BusWear(study.duty());
+        this.calibrations = UpkeepCalibrations.of(study, duty);
         this.efficiency = study.depot().meanEfficiency();
         this.yardPrices = new YardPrices(study.depot().metering());
     }
@@ -40,7 +43,8 @@ final class YearlyCost {
         double capital = (prices.purchase() - prices.value(prices.lifeYears())
                 * DiscountFactor.single(study.money().rates().real(), prices.lifeYears())) * recovery(prices);
         TypeUpkeep kept = new TypeUpkeep(type, study.rules().upkeep());
-        double upkeep = kept.meanPerYear(kept.wear(use.year(), 0, months.of(OptionalInt.empty())), prices.lifeYears() / 2);
+        double upkeep = calibrations.of(type).factor()
+                * kept.meanPerYear(wear.of(kept, use.year(), 0, OptionalInt.empty()), prices.lifeYears() / 2);
         double heaterFuel = fuel(FuelKind.DIESEL, use.year().heaterFuelL());
         return capital + upkeep + heaterFuel
                 + (spec instanceof ElectricSpec electric ? electric(electric.battery(), use, check, prices)

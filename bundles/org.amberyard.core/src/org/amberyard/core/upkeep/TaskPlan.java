@@ -2,6 +2,7 @@ package org.amberyard.core.upkeep;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The tasks of a vehicle type with the renewals of their failures, solved once for all its buses. */
 public final class TaskPlan {
@@ -12,11 +13,11 @@ public final class TaskPlan {
      * The plan of a type.
      *
      * @param tasks tasks that apply to it
-     * @param longestKm greatest odometer that a bus of the type reaches, km
+     * @param renewalOf the renewal of a law; may answer one that was solved for another type
      */
-    public TaskPlan(List<MaintenanceTask> tasks, double longestKm) {
+    public TaskPlan(List<MaintenanceTask> tasks, Function<FailureLaw, WeibullRenewal> renewalOf) {
         this.tasks = List.copyOf(tasks);
-        this.renewals = tasks.stream().map(t -> t.failures().map(f -> f.renewal(longestKm))).toList();
+        this.renewals = tasks.stream().map(t -> t.failures().map(renewalOf)).toList();
     }
 
     /** The tasks. */

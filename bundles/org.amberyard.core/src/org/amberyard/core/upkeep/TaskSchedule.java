@@ -21,17 +21,18 @@ public final class TaskSchedule {
      *
      * @param plan the tasks that apply to it
      * @param ageYears its age now
+     * @param headStartMonths months by which its clocks are ahead, see {@link ServiceMonth}
      * @param odometerKm its odometer now, km
      * @param year the year to come, from which hours and brakes of its past are drawn in proportion to the distance
      */
-    public TaskSchedule(TaskPlan plan, double ageYears, double odometerKm, WearYear year) {
+    public TaskSchedule(TaskPlan plan, double ageYears, double headStartMonths, double odometerKm, WearYear year) {
         this.tasks = plan.tasks();
         this.renewals = plan.renewals();
         this.odometerKm = odometerKm;
         double past = year.km() > 0 ? odometerKm / year.km() : 0;
         for (MaintenanceTask task : tasks) {
             Meters lived = task.meters(year).times(past);
-            Meters life = new Meters(lived.km(), 12 * Math.max(0, ageYears), lived.hours(), lived.brakeKwh());
+            Meters life = new Meters(lived.km(), 12 * Math.max(0, ageYears) + headStartMonths, lived.hours(), lived.brakeKwh());
             clocks.add(TaskClock.ofLife(task.trigger(), life));
         }
     }
@@ -48,9 +49,26 @@ public final class TaskSchedule {
         return events;
     }
 
+    /** What failures of the next year come to, before it is driven. */
+    public FailureSpread failures(WearYear year, double ageYears, double labourRatePerHour) {
+        FailureSpread all = FailureSpread.NONE;
+        for (int i = 0; i < tasks.size(); i++) {
+            if (renewals.get(i).isPresent()) {
+                WeibullRenewal renewal = renewals.get(i).get();
+                double to = odometerKm + year.km();
+                all = all.plus(new FailureSpread(renewal.expected(odometerKm, to), renewal.expected(odometerKm, to),
+                        renewal.variance(odometerKm, to)).costing(tasks.get(i).cost(ageYears, labourRatePerHour)));
+            }
+        }
+        return all;
+    }
+
     private void addDue(int index, WearYear year, double ageYears, List<TaskEvent> events) {
         MaintenanceTask task = tasks.get(index);
         Meters whole = task.meters(year);
+        if (task.trigger().equals(TaskTrigger.NEVER)) {
+            return;
+        }
         Map<Integer, Integer> due = new TreeMap<>();
         for (int month = 0; month < WearYear.MONTHS; month++) {
             double share = year.monthShares().get(month);

@@ -6,7 +6,7 @@ import org.amberyard.core.math.Checks;
  * Tyre wear by the mass of the bus and the work that its tyres pass on, driving and braking. Half of the wear goes with the
  * load alone (cornering, scrub), half with the work per distance; the halves are assumed, no source.
  *
- * @param referenceKg mass of the bus for which a distance interval holds, kg
+ * @param referenceKg mass of the bus with its average riders for which a distance interval holds, kg
  */
 public record TyreWear(double referenceKg) {
     private static final double WORK_SHARE = 0.5;
@@ -22,7 +22,7 @@ public record TyreWear(double referenceKg) {
      * Distance of the reference bus that wears tyres as much, km.
      *
      * @param km distance of the bus, km
-     * @param massKg mass of the bus, kg
+     * @param massKg mass of the bus with its average riders, kg
      * @param tyreKwh work passed on by its tyres over that distance, kWh; zero where it is not known, which counts as usual work
      */
     public double equivalentKm(double km, double massKg, double tyreKwh) {

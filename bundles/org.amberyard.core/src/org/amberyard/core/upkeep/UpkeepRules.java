@@ -10,18 +10,20 @@ import org.amberyard.core.math.Checks;
  * @param tasks tasks of all types; empty where rates alone are used
  * @param labourRatePerHour labour, base-date money per hour
  * @param highVoltageHours hours of high-voltage work that one trained person can do in a year, h
- * @param measuredPerKm measured upkeep of today's buses by bus number, money/km
+ * @param shopHours labour that the shop can give to buses in a year, h; zero where that is not known
+ * @param measuredPerKm measured upkeep of today's buses by bus number, money/km; see {@link UpkeepCalibration}
  */
-public record UpkeepRules(List<MaintenanceTask> tasks, double labourRatePerHour, double highVoltageHours,
+public record UpkeepRules(List<MaintenanceTask> tasks, double labourRatePerHour, double highVoltageHours, double shopHours,
         Map<String, Double> measuredPerKm) {
 
     /** Rates alone. */
-    public static final UpkeepRules BY_RATE = new UpkeepRules(List.of(), 0, 1, Map.of());
+    public static final UpkeepRules BY_RATE = new UpkeepRules(List.of(), 0, 1, 0, Map.of());
 
     /** @throws IllegalArgumentException when the rate is negative or the hours are not above zero */
     public UpkeepRules {
         Checks.notNegative("Labour rate", labourRatePerHour);
         Checks.positive("High-voltage hours per person", highVoltageHours);
+        Checks.notNegative("Shop hours per year", shopHours);
         tasks = List.copyOf(tasks);
         measuredPerKm = Map.copyOf(measuredPerKm);
     }

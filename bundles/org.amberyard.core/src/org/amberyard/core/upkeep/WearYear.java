@@ -9,7 +9,7 @@ import java.util.List;
  * @param hours time in service, with an engine yard idling included, h
  * @param brakeKwh energy in the friction brakes, kWh; zero where the energy model does not tell it
  * @param tyreKwh work passed on by the tyres, kWh; zero where the energy model does not tell it
- * @param massKg mass of the bus, kg
+ * @param massKg mass of the bus with its average riders, kg
  * @param monthShares share of the distance by month, January first; the sum is 1
  */
 public record WearYear(double km, double hours, double brakeKwh, double tyreKwh, double massKg, List<Double> monthShares) {

@@ -62,6 +62,11 @@ enum ChartKind {
         this.choices = List.of(choices);
     }
 
+    /** True for a chart of the shop's work, from which the way leads to its task sheets. */
+    boolean ofTheShop() {
+        return this == UPKEEP || this == SHOP;
+    }
+
     List<Kind> choices() {
         return choices;
     }

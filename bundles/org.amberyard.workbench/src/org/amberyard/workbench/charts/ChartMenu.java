@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartExport;
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -15,10 +16,12 @@ import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.handlers.IHandlerService;
 
 /** Takes a chart out of the window: as picture or as data, to the clipboard or into a file. */
 final class ChartMenu {
 
+    private static final String TASK_SHEET = "org.amberyard.workbench.taskSheet";
     private static final int PAGE_WIDTH = 900;
     private static final double PRINT_SCALE = 2;
 
@@ -42,6 +45,18 @@ final class ChartMenu {
         item(Messages.Menu_saveCsv, () -> save("csv", ChartMenu::writeCsv));
         menu.addListener(SWT.Show, e -> enable());
         canvas.setMenu(menu);
+    }
+
+    /** The way from the shop's charts to the task sheet of a bus. */
+    void addTaskSheet(IHandlerService handlers) {
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(Messages.Menu_taskSheet, () -> {
+            try {
+                handlers.executeCommand(TASK_SHEET, null);
+            } catch (CommandException e) {
+                MessageDialog.openError(canvas.getShell(), Messages.Menu_taskSheet, e.getMessage());
+            }
+        });
     }
 
     private void item(String text, Runnable action) {

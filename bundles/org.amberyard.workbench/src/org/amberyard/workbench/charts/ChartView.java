@@ -21,6 +21,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
 /** A chart of the study in use, with what is to be chosen for it. Which one stands behind the class name in its extension. */
@@ -57,7 +58,10 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
-        new ChartMenu(canvas);
+        ChartMenu menu = new ChartMenu(canvas);
+        if (kind.ofTheShop()) {
+            menu.addTaskSheet(getSite().getService(IHandlerService.class));
+        }
         if (bar != null) {
             canvas.onOpen(this::open);
             new InputsMenu(canvas, subject -> Inputs.label(shown.result().input(), subject), this::open);

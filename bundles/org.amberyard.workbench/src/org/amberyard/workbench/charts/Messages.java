@@ -30,6 +30,7 @@ final class Messages extends NLS {
     public static String Menu_copyPicture;
     public static String Menu_savePng;
     public static String Menu_saveSvg;
+    public static String Menu_taskSheet;
     public static String Menu_saveCsv;
     public static String Menu_inputs;
     public static String Missing_route;

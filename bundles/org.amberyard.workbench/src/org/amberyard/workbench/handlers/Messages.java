@@ -27,6 +27,8 @@ final class Messages extends NLS {
     public static String Export_failed;
     public static String Export_nothing;
     public static String Export_done;
+    public static String Sheet_nothing;
+    public static String Sheet_title;
     public static String Trace_added;
     public static String Trace_anyFile;
     public static String Trace_failed;

@@ -1,0 +1,86 @@
+package org.amberyard.exchange;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.amberyard.model.common.CommonFactory;
+import org.amberyard.model.common.Month;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.depot.BuildingLoadDay;
+import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.depot.Depot;
+
+/**
+ * The building's load made from a file of interval data, ready to be put into a study.
+ *
+ * @param days days that stand for the months; they belong to no study yet
+ * @param sentences what was read and what had to be assumed
+ */
+public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
+    private static final double UNIT_TOLERANCE = 0.15;
+    private static final double BILL_TOLERANCE = 0.05;
+
+    public MeterImport {
+        days = List.copyOf(days);
+        sentences = List.copyOf(sentences);
+    }
+
+    /**
+     * The load in a CSV file of readings every 15, 30 or 60 minutes, in kW or kWh, a row for each reading or for each day.
+     *
+     * @param bills monthly bills of the same meter, which tell kW from kWh; may be empty
+     * @throws ImportException when the file is not understood, or bills show that its unit is another
+     */
+    public static MeterImport read(Path path, List<BuildingMonth> bills) throws ImportException {
+        MeterFile file = MeterFile.read(path);
+        MeterYear year = new MeterYear(file);
+        checkUnit(file, year, bills);
+        List<String> sentences = new ArrayList<>(MeterSentences.of(file, year));
+        bills.stream().filter(b -> !year.days(b.getMonth()).isEmpty() && b.getEnergyKwh() > 0)
+                .filter(b -> Math.abs(year.kwh(b.getMonth()) / b.getEnergyKwh() - 1) > BILL_TOLERANCE)
+                .forEach(b -> sentences.add(bill(year, b) + "; check that both are of the same meter and year."));
+        List<BuildingLoadDay> days = year.loadDays();
+        days.forEach(d -> d.getSources().add(source(file)));
+        return new MeterImport(days, sentences);
+    }
+
+    /** Days of a study that the imported ones take the place of. */
+    public List<BuildingLoadDay> replaced(Depot depot) {
+        Set<Month> months = days.stream().map(BuildingLoadDay::getMonth).collect(Collectors.toSet());
+        return depot.getBuildingLoadDays().stream().filter(d -> months.contains(d.getMonth())).toList();
+    }
+
+    private static SourceNote source(MeterFile file) {
+        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
+        note.setField("*");
+        note.setQuality(Quality.MEASURED);
+        note.setCitation(file.file());
+        note.setDate(file.readings().get(file.readings().size() - 1).start().toLocalDate().toString());
+        return note;
+    }
+
+    private static String bill(MeterYear year, BuildingMonth bill) {
+        double kwh = year.kwh(bill.getMonth());
+        return String.format(Locale.ROOT, "%s sums to %,.0f kWh but %,.0f kWh were billed, a ratio of %.2f",
+                bill.getMonth().getLiteral(), kwh, bill.getEnergyKwh(), kwh / bill.getEnergyKwh());
+    }
+
+    /** Numbers of the other unit are off by the intervals of an hour, in every month alike. */
+    private static void checkUnit(MeterFile file, MeterYear year, List<BuildingMonth> bills) throws ImportException {
+        double perHour = 60.0 / file.stepMin();
+        double factor = file.unit() == MeterUnit.KWH ? perHour : 1 / perHour;
+        List<BuildingMonth> known = bills.stream().filter(b -> !year.days(b.getMonth()).isEmpty() && b.getEnergyKwh() > 0).toList();
+        boolean other = perHour > 1 && !known.isEmpty() && known.stream()
+                .allMatch(b -> Math.abs(year.kwh(b.getMonth()) / b.getEnergyKwh() / factor - 1) < UNIT_TOLERANCE);
+        if (other) {
+            MeterUnit looksLike = file.unit() == MeterUnit.KWH ? MeterUnit.KW : MeterUnit.KWH;
+            throw new ImportException(List.of(new ImportProblem(file.file(), 1, "", bill(year, known.get(0))
+                    + ": the header says " + file.unit().label() + " but the numbers look like " + looksLike.label()
+                    + ". Let the header end in _" + file.unit().otherEnding() + " if so, or correct the bills.")));
+        }
+    }
+}

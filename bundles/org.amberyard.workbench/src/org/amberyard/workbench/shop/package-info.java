@@ -1,0 +1,2 @@
+/** The shop's papers in the window. */
+package org.amberyard.workbench.shop;
