@@ -23,10 +23,10 @@ final class DepotCompiler {
     private DepotCompiler() {
     }
 
-    static DepotInput compile(Depot depot, int baseYear, int years) {
+    static DepotInput compile(Depot depot, int baseYear) {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
-        MeteringCompiler metering = new MeteringCompiler(baseYear, years);
+        MeteringCompiler metering = new MeteringCompiler(baseYear);
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
                 metering.compile(depot.getTariff()), depot.getAlternativeTariffs().stream().map(metering::compile).toList(),
