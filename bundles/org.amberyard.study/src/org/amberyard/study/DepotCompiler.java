@@ -8,6 +8,7 @@ import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
+import org.amberyard.core.plan.BatteryOffer;
 import org.amberyard.core.plan.ChargingRules;
 import org.amberyard.core.plan.DepotInput;
 import org.amberyard.core.yard.SwapTimes;
@@ -46,7 +47,8 @@ final class DepotCompiler {
 
     private static ChargingRules charging(Depot depot) {
         return new ChargingRules(rule(depot), depot.getStepMin(), BuildingCompiler.compile(depot),
-                new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost());
+                new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost(),
+                new BatteryOffer(depot.getBatteryPricePerKwh(), depot.getBatteryKwPerKwh(), depot.getBatteryLifeYears()));
     }
 
     private static ChargeRule rule(Depot depot) {
