@@ -32,7 +32,7 @@ class YardEnergyTest {
     }
 
     /** Routes with fewer days than the yard, spare shares, trips, and days that fill the pack again by noon. */
-    @Property(tries = 60)
+    @Property(tries = 200)
     void whatIsUsedIsCharged(@ForAll @DoubleRange(min = 5, max = 40) double morning, @ForAll @DoubleRange(min = 3, max = 25) double midday,
             @ForAll @DoubleRange(min = 5, max = 40) double afternoon, @ForAll @IntRange(min = 1, max = 18) int days,
             @ForAll @IntRange(min = 0, max = 4) int fewer, @ForAll @DoubleRange(min = 0.5, max = 1) double share, @ForAll boolean plugged) {
@@ -64,7 +64,7 @@ class YardEnergyTest {
         DayBlock day = new DayBlock(List.of(new DayBlock.Leg(leg.name(), 390, 1900, true, 15, leg.use(), 15, 0)), 15);
         RouteUse route = new RouteUse(leg.use(), List.of(), List.of(new RouteUse.NormalDay(0, false, 1, day, leg.use())));
         YardYear year = year(SampleBuses.bus(0, route, 1, EnergyUse.ZERO), PortUnit.of(AC, 1, 1), ChargePolicy.AT_ONCE, false, 1);
-        assertTrue(year.missingKwh().get(0) > 39);
+        assertTrue(year.missingKwh().get(0) > 0.8 * 39, "all but where a weekend follows");
         assertEquals(40 / AC.efficiency(), year.busKwh().get(0), 1e-9);
     }
 
