@@ -29,7 +29,9 @@ public final class ShopHoursChart {
     private static final String NAME = "shop_hours";
     private static final String TITLE = "Shop hours by year";
     private static final int HEIGHT = 420;
-    private static final double HEADROOM = 1.1;
+    private static final int LEAST_HEIGHT = 270;
+    /** Room for the words above the line of what the shop can give, also in a low chart. */
+    private static final double HEADROOM = 1.25;
 
     private final StudyResult result;
     private final PlanResult plan;
@@ -51,7 +53,7 @@ public final class ShopHoursChart {
         String words = build.words();
         JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart(words)
                 : ChartFrame.without(TITLE, words, theme);
-        return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
+        return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, LEAST_HEIGHT, Subjects.NONE);
     }
 
     private JFreeChart chart(String words) {
@@ -71,7 +73,7 @@ public final class ShopHoursChart {
         ChartFrame.style(years, theme);
         years.setCategoryLabelPositions(CategoryLabelPositions.STANDARD);
         CategoryPlot plot = new CategoryPlot(dataset(), years,
-                ChartFrame.valueAxis("Labour per year (h)", Figures.pattern("#,##0"), theme), bars);
+                ChartFrame.valueAxis("Labour (h)", Figures.pattern("#,##0"), theme), bars);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend);
         addCapacity(plot);
@@ -138,9 +140,10 @@ public final class ShopHoursChart {
 
     private String load(int year) {
         ShopLoad load = of(year);
-        String hours = Math.round(load.hours()) + " h of shop labour in " + (result.input().baseYear() + year);
+        String hours = Figures.pattern("#,##0").format(load.hours()) + " h of shop labour in "
+                + (result.input().baseYear() + year);
         return load.verdict() == ShopLoad.Verdict.UNKNOWN ? hours
-                : hours + " (" + Math.round(100 * load.share()) + " % of what the shop can give: " + load.verdict().word() + ")";
+                : hours + " (" + Math.round(100 * load.share()) + " % of capacity, " + load.verdict().word() + ")";
     }
 
     private String when(String how, ShopLoad.Verdict verdict) {

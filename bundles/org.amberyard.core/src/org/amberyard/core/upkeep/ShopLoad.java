@@ -15,7 +15,7 @@ public record ShopLoad(double hours, double capacityHours, int monthsOver) {
 
     /** What the load means, in words. */
     public enum Verdict {
-        UNKNOWN("capacity of the shop not entered"), IDLE("partly idle"), WITHIN("within its capacity"),
+        UNKNOWN("capacity of the shop not entered"), IDLE("partly idle"), WITHIN("neither idle nor overloaded"),
         OVERLOADED("overloaded");
 
         private final String word;
