@@ -60,7 +60,7 @@ class StudyFolderTest {
     void aTariffByHoursInUseIsReadWithItsCharges() throws Exception {
         Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
         Depot depot = example.getDepot();
-        Tariff byHours = depot.getAlternativeTariffs().get(1);
+        Tariff byHours = depot.getAlternativeTariffs().get(0);
         depot.setTariff(byHours);
         StudyFolderExport.write(example, folder);
         ScheduledTariff read = (ScheduledTariff) StudyFolderImport.read(folder).getDepot().getTariff();
@@ -72,8 +72,8 @@ class StudyFolderTest {
     @Test
     void rowsWhoseOwnerIsMissingAreNotLostSilently() throws Exception {
         copyExample();
-        Files.copy(folder.resolve("alternative_tariff_charges.csv"), folder.resolve("tariff_charges.csv"));
-        change("tariff_charges.csv", "Tariff,Charge", "Note,Charge");
+        Files.delete(folder.resolve("tariff_by_hours.csv"));
+        Files.delete(folder.resolve("sources.csv"));
         String message = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder)).getMessage();
         assertTrue(message.startsWith("tariff_charges.csv, row 2: The folder has no tariff that could hold the row."), message);
     }

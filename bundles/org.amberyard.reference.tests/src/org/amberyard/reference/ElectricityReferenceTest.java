@@ -16,9 +16,14 @@ import org.amberyard.core.charging.SwapHours;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.depot.ChargeTime;
-import org.amberyard.core.depot.FlatTariff;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
+import org.amberyard.core.tariff.Bill;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.LoadDay;
+import org.amberyard.core.tariff.MeterMonth;
+import org.amberyard.core.tariff.PeakHistory;
+import org.amberyard.core.tariff.Tariff;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,7 +86,15 @@ class ElectricityReferenceTest {
      */
     @Test
     void monthlyBillOfPublishedRates() {
-        var bill = new FlatTariff(54.50, 0.04137, 0, 5.39, 0).year(12 * 42_000, 12 * 180);
-        assertEquals(12 * 2762.24, bill.energy() + bill.demand() + bill.fixed(), 0.01);
+        Tariff tariff = Tariff.flat("General service", 54.50, 0.04137, 0, 5.39, 0);
+        double otherKw = (42_000 - 180) / (30.0 * 24 - 1);
+        double[] peakDay = new double[24];
+        double[] otherDay = new double[24];
+        Arrays.fill(peakDay, otherKw);
+        Arrays.fill(otherDay, otherKw);
+        peakDay[17] = 180;
+        MeterMonth metered = new MeterMonth(0, List.of(new LoadDay("peak day", DayClass.WEEKDAY, 1, peakDay),
+                new LoadDay("other day", DayClass.WEEKDAY, 29, otherDay)));
+        assertEquals(2762.24, Bill.printed(tariff, 1, metered, PeakHistory.NONE).total(), 0.01);
     }
 }

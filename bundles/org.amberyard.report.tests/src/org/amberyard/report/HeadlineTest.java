@@ -94,8 +94,8 @@ class HeadlineTest {
                 Headline.of(SampleDistrict.evaluated(empty), UnitSystem.US).get(0).routes());
     }
 
-    private static ServiceYear service(int ports, double connectedKva, double spreadKva, double breakerKva) {
-        return new ServiceYear(ports, connectedKva, spreadKva, connectedKva, spreadKva, 300, breakerKva);
+    private static ServiceYear service(int ports, double connectedKva, double demandKva, double breakerKva) {
+        return new ServiceYear(ports, connectedKva, demandKva, connectedKva, demandKva, 300, breakerKva);
     }
 
     @Test
@@ -105,13 +105,13 @@ class HeadlineTest {
         ServiceYear both = service(20, 700, 310, 320);
         assertEquals("All ports at full power stay within the 300 kVA transformer in every year.",
                 ServiceSentence.of(List.of(fine, fine), 2026, true));
-        assertEquals("All ports at full power exceed the 300 kVA transformer from 2027; charging spread evenly over the "
-                + "time that buses stand, which takes a load-management system, stays within it.",
+        assertEquals("All ports at full power exceed the 300 kVA transformer from 2027; charging as planned, which "
+                + "takes a load-management system, stays within it.",
                 ServiceSentence.of(List.of(fine, connected), 2026, true));
-        assertEquals("All ports at full power exceed the 300 kVA transformer from 2026; even charging spread evenly over "
-                + "the time that buses stand exceeds it from 2027.", ServiceSentence.of(List.of(connected, both), 2026, true));
+        assertEquals("All ports at full power exceed the 300 kVA transformer from 2026; even charging as planned "
+                + "exceeds it from 2027.", ServiceSentence.of(List.of(connected, both), 2026, true));
         assertEquals("All ports at full power exceed the 266 kVA that the main breaker carries continuously from 2026; charging "
-                + "spread evenly over the time that buses stand, which takes a load-management system, stays within it.",
+                + "as planned, which takes a load-management system, stays within it.",
                 ServiceSentence.of(List.of(service(9, 280, 200, 266)), 2026, true));
         assertEquals("The plan runs electric buses but installs no charging ports.",
                 ServiceSentence.of(List.of(service(0, 60, 60, 266)), 2026, true));

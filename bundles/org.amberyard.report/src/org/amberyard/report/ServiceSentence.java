@@ -24,20 +24,20 @@ final class ServiceSentence {
                     : "The plan installs no charging ports.";
         }
         OptionalInt connected = first(years, ServiceYear::connectedExceeds);
-        OptionalInt spread = first(years, ServiceYear::spreadExceeds);
+        OptionalInt planned = first(years, ServiceYear::demandExceeds);
         String limit = limit(years.get(0));
         String start = connected.isPresent()
                 ? "All ports at full power exceed " + limit + from(connected.getAsInt(), baseYear)
                 : "All ports at full power stay within " + limit + " in every year";
-        return start + spread(connected, spread, baseYear) + ".";
+        return start + planned(connected, planned, baseYear) + ".";
     }
 
-    private static String spread(OptionalInt connected, OptionalInt spread, int baseYear) {
-        if (spread.isPresent()) {
-            return "; even charging spread evenly over the time that buses stand exceeds it" + from(spread.getAsInt(), baseYear);
+    private static String planned(OptionalInt connected, OptionalInt planned, int baseYear) {
+        if (planned.isPresent()) {
+            return "; even charging as planned exceeds it" + from(planned.getAsInt(), baseYear);
         }
         return connected.isEmpty() ? ""
-                : "; charging spread evenly over the time that buses stand, which takes a load-management system, stays within it";
+                : "; charging as planned, which takes a load-management system, stays within it";
     }
 
     private static String from(int year, int baseYear) {

@@ -17,13 +17,13 @@ final class YardTables {
                 .count("ports", "Ports", "Number of ports.", r -> service(r).ports())
                 .number("connected_power", "Connected power", Unit.KILOWATT, "All ports at full power.",
                         r -> service(r).connectedKw())
-                .number("spread_power", "Spread power", Unit.KILOWATT,
-                        "Demand when the coldest day's charging is spread over the night; counts only under a listed "
-                                + "load-management system.", r -> service(r).spreadKw())
+                .number("charging_demand", "Demand of charging", Unit.KILOWATT,
+                        "Highest demand of charging, heat and standby as planned; counts for sizing only under a listed "
+                                + "load-management system.", r -> service(r).demandKw())
                 .number("connected_load", "Connected load", Unit.KILOVOLTAMPERE,
                         "All ports at full power on top of the building's peak.", r -> service(r).connectedKva())
-                .number("spread_load", "Spread load", Unit.KILOVOLTAMPERE,
-                        "Spread charging on top of the building's peak.", r -> service(r).spreadKva())
+                .number("planned_load", "Load as planned", Unit.KILOVOLTAMPERE,
+                        "Highest demand of charging as planned and the building together.", r -> service(r).demandKva())
                 .number("transformer", "Transformer", Unit.KILOVOLTAMPERE, "Rating of the transformer.",
                         r -> service(r).transformerKva())
                 .number("breaker", "Main breaker, continuous", Unit.KILOVOLTAMPERE,
@@ -31,9 +31,9 @@ final class YardTables {
                 .text("connected_exceeds", "Connected load exceeds",
                         "Whether all ports at full power overload the service: yes or no.",
                         r -> yes(service(r).connectedExceeds()))
-                .text("spread_exceeds", "Spread load exceeds",
-                        "Whether even spread charging overloads the service: yes or no.",
-                        r -> yes(service(r).spreadExceeds()));
+                .text("planned_exceeds", "Load as planned exceeds",
+                        "Whether even charging as planned overloads the service: yes or no.",
+                        r -> yes(service(r).demandExceeds()));
     }
 
     private static ServiceYear service(OfYear row) {

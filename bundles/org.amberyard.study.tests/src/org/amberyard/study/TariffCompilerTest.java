@@ -19,6 +19,7 @@ import org.amberyard.core.tariff.PriceBlock;
 import org.amberyard.core.tariff.Tariff;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.DepotFactory;
+import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.depot.TariffChargeKind;
@@ -45,15 +46,15 @@ class TariffCompilerTest {
         return day;
     }
 
-    private static Tariff example(int place) throws Exception {
+    private static Tariff generalService() throws Exception {
         Study study = ExampleStudy.load();
-        return TariffCompiler.compile(study.getDepot().getAlternativeTariffs().get(place));
+        return TariffCompiler.compile(study.getDepot().getAlternativeTariffs().get(0));
     }
 
     /** The sum by hand stands beside the same bill in the core's tests; with 400 kW of March the ratchet adds 40 kW. */
     @Test
     void generalServiceIsBilledAsByHand() throws Exception {
-        Tariff generalService = example(1);
+        Tariff generalService = generalService();
         assertEquals(7524.399, Bill.of(generalService, 1, JULY_LOAD, PeakHistory.ofPeaks(2, 400, 60, 60, 60)).total(), 1e-9);
         assertEquals(7524.399 - 40 * 7.8, Bill.of(generalService, 1, JULY_LOAD, PeakHistory.NONE).total(), 1e-9);
     }
@@ -61,12 +62,12 @@ class TariffCompilerTest {
     @Test
     void seasonsMayRunOverTheEndOfTheYear() throws Exception {
         MeterMonth january = new MeterMonth(0, JULY_LOAD.days());
-        assertEquals(200 * (7.8 + 8.2), Bill.of(example(1), 1, january, PeakHistory.NONE).amount(BillComponent.DEMAND), 1e-9);
+        assertEquals(200 * (7.8 + 8.2), Bill.of(generalService(), 1, january, PeakHistory.NONE).amount(BillComponent.DEMAND), 1e-9);
     }
 
     @Test
     void demandIsPhasedInByYearOfService() throws Exception {
-        Tariff fleetCharging = example(0);
+        Tariff fleetCharging = TariffCompiler.compile(ExampleStudy.load().getDepot().getTariff());
         for (double[] yearAndPrice : new double[][] {{1, 0}, {3, 0}, {4, 2.6}, {5, 5.2}, {14, 5.2}}) {
             Bill bill = Bill.of(fleetCharging, (int) yearAndPrice[0], JULY_LOAD, PeakHistory.NONE);
             assertEquals(200 * yearAndPrice[1], bill.amount(BillComponent.DEMAND), 1e-9);
@@ -74,9 +75,14 @@ class TariffCompilerTest {
     }
 
     @Test
-    void theTariffInUseIsCompiledToo() throws Exception {
-        Tariff flat = TariffCompiler.compile(ExampleStudy.load().getDepot().getTariff());
-        assertEquals(112 + 31_545 * (0.091 + 0.0062) + 200 * 5.2, Bill.of(flat, 1, JULY_LOAD, PeakHistory.NONE).total(), 1e-9);
+    void aFlatTariffIsCompiledToo() {
+        FlatTariff flat = DepotFactory.eINSTANCE.createFlatTariff();
+        flat.setMonthlyCharge(112);
+        flat.setEnergyPricePerKwh(0.091);
+        flat.setRiderPerKwh(0.0062);
+        flat.setDemandPricePerKw(5.2);
+        assertEquals(112 + 31_545 * (0.091 + 0.0062) + 200 * 5.2,
+                Bill.of(TariffCompiler.compile(flat), 1, JULY_LOAD, PeakHistory.NONE).total(), 1e-9);
     }
 
     @Test

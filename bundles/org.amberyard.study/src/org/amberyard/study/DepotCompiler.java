@@ -1,35 +1,61 @@
 package org.amberyard.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
-import org.amberyard.core.depot.TariffInput;
+import org.amberyard.core.plan.ChargingRules;
 import org.amberyard.core.plan.DepotInput;
+import org.amberyard.core.yard.SwapTimes;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.depot.Depot;
-import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.depot.PortKind;
 import org.amberyard.model.depot.PortType;
+import org.amberyard.model.depot.ServiceUpgrade;
 import org.amberyard.model.depot.SiteWork;
-import org.amberyard.model.depot.Tariff;
 
 /** Compiles the yard's electric side. */
 final class DepotCompiler {
     private DepotCompiler() {
     }
 
-    static DepotInput compile(Depot depot) {
+    static DepotInput compile(Depot depot, int baseYear, int years) {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
+        MeteringCompiler metering = new MeteringCompiler(baseYear, years);
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
-                works(depot).stream().map(DepotCompiler::work).toList(), tariff(depot.getTariff()), service,
-                new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()));
+                works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
+                metering.compile(depot.getTariff()), depot.getAlternativeTariffs().stream().map(metering::compile).toList(),
+                charging(depot));
     }
 
-    /** What plans can order: works, then service upgrades. */
+    /** What can be ordered: site works, then upgrades of the service. */
     static List<SiteWork> works(Depot depot) {
         return Stream.concat(depot.getWorks().stream(), depot.getUpgrades().stream()).toList();
+    }
+
+    /** Hours in which buses may be charged: those of the study where charging starts at a set time, else all. */
+    private static ChargeWindow window(Depot depot) {
+        return depot.getChargingPolicy() == ChargingPolicy.SET_TIME
+                ? new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()) : new ChargeWindow(0, 0);
+    }
+
+    private static ChargingRules charging(Depot depot) {
+        return new ChargingRules(rule(depot), depot.getStepMin(), BuildingCompiler.compile(depot),
+                new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost());
+    }
+
+    private static ChargeRule rule(Depot depot) {
+        return switch (depot.getChargingPolicy()) {
+            case AT_ONCE -> ChargeRule.of(ChargePolicy.AT_ONCE);
+            case SET_TIME -> ChargeRule.setTime(depot.getChargeWindowStartMin());
+            case SPREAD -> ChargeRule.of(ChargePolicy.SPREAD);
+            case LEAST_COST -> ChargeRule.of(ChargePolicy.LEAST_COST);
+        };
     }
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */
@@ -43,18 +69,13 @@ final class DepotCompiler {
     private static Port port(PortType type) {
         return new Port(type.getName(), type.getKind() == PortKind.DC, type.getPowerKw(), type.getEfficiency(),
                 type.getStandbyW(), type.getHardwarePrice(), type.getInstallationPrice(), type.getLifeYears(),
-                type.getInstallationLifeYears(), type.getFeePerYear());
+                type.getInstallationLifeYears(), type.getFeePerYear(), type.getPlugs());
     }
 
     private static DepotInput.SiteWork work(SiteWork work) {
-        return new DepotInput.SiteWork(work.getName(), work.getPrice(), work.getLifeYears());
-    }
-
-    private static TariffInput tariff(Tariff tariff) {
-        if (tariff instanceof FlatTariff flat) {
-            return new org.amberyard.core.depot.FlatTariff(flat.getMonthlyCharge(), flat.getEnergyPricePerKwh(),
-                    flat.getRiderPerKwh(), flat.getDemandPricePerKw(), flat.getTaxShare());
-        }
-        throw new IllegalArgumentException("The depot has no tariff of a known kind: " + tariff);
+        Optional<DepotInput.Upgrade> upgrade = work instanceof ServiceUpgrade service
+                ? Optional.of(new DepotInput.Upgrade(service.getTransformerKva(), service.getBreakerA(), service.getLeadMonths()))
+                : Optional.empty();
+        return new DepotInput.SiteWork(work.getName(), work.getPrice(), work.getLifeYears(), upgrade);
     }
 }

@@ -1,5 +1,7 @@
 package org.amberyard.study;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +12,7 @@ import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.PortFleet;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.yard.YardYear;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
@@ -31,7 +34,7 @@ final class PortFindings {
 
     List<Finding> list() {
         addCount();
-        addNight();
+        addShortfall();
         addService();
         return List.copyOf(findings);
     }
@@ -47,14 +50,16 @@ final class PortFindings {
         }
     }
 
-    private void addNight() {
+    /** The first year in which a bus leaves without its charge; named with the month and the day. */
+    private void addShortfall() {
         for (int year = 0; year < input.years(); year++) {
-            double possible = ports.connectedKw(year) * input.depot().window().hours() * ports.efficiency(year);
-            double needed = plan.demand().get(year).batteryKwhOfNight();
-            if (needed > possible) {
-                add(Severity.WARNING, year, String.format(Locale.ROOT,
-                        "the ports can bring %.0f kWh in a night but the buses need %.0f on the worst day", possible, needed));
-                return;
+            for (YardYear.Month month : plan.yards().get(year).months()) {
+                if (!month.shortfalls().isEmpty()) {
+                    YardYear.Shortfall first = month.shortfalls().get(0);
+                    add(Severity.WARNING, year, String.format(Locale.ROOT, "%s (%s, %s)", first.shortfall().words(),
+                            Month.of(month.month() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH), first.stretch()));
+                    return;
+                }
             }
         }
     }
@@ -66,15 +71,14 @@ final class PortFindings {
     }
 
     private void addService(int year) {
-        OptionalInt spread = IntStream.range(year, input.years()).filter(y -> plan.service().get(y).spreadExceeds()).findFirst();
+        OptionalInt demand = IntStream.range(year, input.years()).filter(y -> plan.service().get(y).demandExceeds()).findFirst();
         ServiceYear first = plan.service().get(year);
-        double most = plan.service().stream().mapToDouble(ServiceYear::spreadKva).max().orElseThrow();
-        String spreadText = spread.isPresent()
-                ? "and from " + (input.baseYear() + spread.getAsInt()) + " even charging spread evenly over the time that buses "
-                        + "stand does (up to %.0f kVA)"
-                : "while charging spread evenly over the time that buses stand (up to %.0f kVA) stays within it";
-        add(spread.isPresent() ? Severity.WARNING : Severity.INFO, year, String.format(Locale.ROOT,
-                "all ports at full power with the building's peak (%.0f kVA) exceed the service (%.0f kVA), " + spreadText
+        double most = plan.service().stream().mapToDouble(ServiceYear::demandKva).max().orElseThrow();
+        String demandText = demand.isPresent()
+                ? "and from " + (input.baseYear() + demand.getAsInt()) + " even charging as planned does (up to %.0f kVA)"
+                : "while charging as planned (up to %.0f kVA) stays within it";
+        add(demand.isPresent() ? Severity.WARNING : Severity.INFO, year, String.format(Locale.ROOT,
+                "all ports at full power with the building's peak (%.0f kVA) exceed the service (%.0f kVA), " + demandText
                         + "; the utility and a licensed electrician decide", first.connectedKva(), first.limitKva(), most));
     }
 

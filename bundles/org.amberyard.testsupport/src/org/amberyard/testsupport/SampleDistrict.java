@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
 import org.amberyard.core.depot.ChargeWindow;
-import org.amberyard.core.depot.FlatTariff;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.Climate;
@@ -28,6 +27,7 @@ import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
 import org.amberyard.core.money.Programme;
 import org.amberyard.core.plan.BusInput;
+import org.amberyard.core.plan.ChargingRules;
 import org.amberyard.core.plan.DepotInput;
 import org.amberyard.core.plan.FleetRules;
 import org.amberyard.core.plan.PlanInput;
@@ -37,6 +37,8 @@ import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleTypeInput;
+import org.amberyard.core.tariff.Tariff;
+import org.amberyard.core.yard.Metering;
 
 /** Invented districts of any size; all figures are made up. */
 public final class SampleDistrict {
@@ -131,8 +133,8 @@ public final class SampleDistrict {
     private static DepotInput depot() {
         return new DepotInput(List.of(new Port("AC 19.2 kW", false, 19.2, 0.9, 20, 6_200, 9_000, 10, 30, 240)),
                 List.of(new DepotInput.SiteWork("Trench and switchgear", 90_000, 30)),
-                new FlatTariff(120, 0.11, 0.01, 9.5, 0.03), new ServiceInput(480, 400, 300, 0.95, 60),
-                new ChargeWindow(1260, 330));
+                new ServiceInput(480, 400, 300, 0.95, 60), new ChargeWindow(1260, 330),
+                Metering.own(Tariff.flat("Flat", 120, 0.11, 0.01, 9.5, 0.03)), List.of(), ChargingRules.spreadBeside(60));
     }
 
     private static PriceDeck prices() {

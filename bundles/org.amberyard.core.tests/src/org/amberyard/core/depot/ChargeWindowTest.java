@@ -12,7 +12,6 @@ class ChargeWindowTest {
         assertEquals(7.25, new ChargeWindow(22 * 60, 5 * 60 + 15).hours(), 1e-12);
         assertEquals(4, new ChargeWindow(600, 840).hours(), 1e-12);
         assertEquals(24, new ChargeWindow(600, 600).hours(), 1e-12);
-        assertEquals(20, new ChargeWindow(22 * 60, 6 * 60).spreadKw(160), 1e-12);
     }
 
     @Test
@@ -32,18 +31,9 @@ class ChargeWindowTest {
         Port direct = new Port("DC", true, 60, 0.9, 100, 0, 0, 10, 30, 0);
         assertEquals(40, direct.batteryKw(40), 1e-12);
         assertEquals(54, direct.batteryKw(90), 1e-12);
-        assertEquals(876, direct.standbyKwhPerYear(), 1e-12);
         Port alternating = new Port("AC", false, 19.2, 0.9, 0, 0, 0, 10, 30, 0);
         assertEquals(9, alternating.batteryKw(10), 1e-12);
         assertEquals(19.2 * 0.9, alternating.batteryKw(22), 1e-12);
-    }
-
-    @Test
-    void taxRaisesEveryPart() {
-        var bill = new FlatTariff(10, 0.1, 0.02, 5, 0.1).year(1000, 100);
-        assertEquals(132, bill.energy(), 1e-9);
-        assertEquals(550, bill.demand(), 1e-9);
-        assertEquals(132, bill.fixed(), 1e-9);
     }
 
     @Test

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 class ServiceYearTest {
 
-    private static ServiceYear year(double connectedKva, double spreadKva, double transformerKva, double breakerKva) {
-        return new ServiceYear(3, 1, 1, connectedKva, spreadKva, transformerKva, breakerKva);
+    private static ServiceYear year(double connectedKva, double demandKva, double transformerKva, double breakerKva) {
+        return new ServiceYear(3, 1, 1, connectedKva, demandKva, transformerKva, breakerKva);
     }
 
     @Test
@@ -19,12 +19,12 @@ class ServiceYearTest {
     }
 
     @Test
-    void connectedAndSpreadLoadAreJudgedApart() {
+    void connectedAndPlannedLoadAreJudgedApart() {
         assertTrue(year(301, 299, 300, 532).connectedExceeds());
-        assertFalse(year(301, 299, 300, 532).spreadExceeds());
-        assertTrue(year(400, 301, 300, 532).spreadExceeds());
+        assertFalse(year(301, 299, 300, 532).demandExceeds());
+        assertTrue(year(400, 301, 300, 532).demandExceeds());
         assertFalse(year(300, 300, 300, 532).connectedExceeds(), "a full service is not an overload");
-        assertFalse(year(300, 300, 300, 532).spreadExceeds());
+        assertFalse(year(300, 300, 300, 532).demandExceeds());
     }
 
     @Test

@@ -83,12 +83,9 @@ class BlockCheckTest {
     }
 
     @Test
-    void middaySessionIsSpreadOverTheTimeThatTheBusStands() {
-        DayCharging charging = new BlockCheck(20, NIGHT, true, 0).charging(day(true, 15), PACK);
-        assertEquals(40, charging.midday().get(0).batteryKwh(), 1e-12);
-        assertEquals(10, charging.midday().get(0).batteryKw(), 1e-12);
-        assertEquals(40, charging.nightKwh(), 1e-12);
-        assertEquals(80, new BlockCheck(20, NIGHT, false, 0).charging(day(true, 15), PACK).nightKwh(), 1e-12);
+    void layoversFillThePackAsFarAsTheTimeAllows() {
+        assertEquals(List.of(new LayoverCharge(480, 720, 40)), new BlockCheck(20, NIGHT, true, 0).layovers(day(true, 15), PACK, 1));
+        assertEquals(List.of(), new BlockCheck(20, NIGHT, false, 0).layovers(day(true, 15), PACK, 1));
     }
 
     @Test

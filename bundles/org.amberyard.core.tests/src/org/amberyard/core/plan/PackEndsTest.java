@@ -74,7 +74,7 @@ class PackEndsTest {
         assertTrue(events.stream().anyMatch(e -> e instanceof FleetEvent.Sold && e.place() == 0 && e.year() == 1));
         assertTrue(events.stream().noneMatch(e -> e instanceof FleetEvent.PackReplaced && e.place() == 0));
         EnergyUse route = DutyTable.of(electric.duty()).use(0, TinyDistrict.ELECTRIC).orElseThrow().year().times(0.95);
-        double energy = (route.batteryKwh() + route.gridKwh()) / 0.88 * (electric.depot().tariff().year(1, 0).energy());
+        double energy = (route.batteryKwh() + route.gridKwh()) / 0.88 * 0.105;
         double perBus = (330_000 - 3500) / 15.0;
         double soldNow = (3500 + perBus) * 0.99 - 150 * 250 / 15.0;
         double kept = (150 * 250 + soldNow) * 1.02 - 3500 * 0.99 * 0.99 + energy + route.km() * (0.22 + 0.016 * 14.5)

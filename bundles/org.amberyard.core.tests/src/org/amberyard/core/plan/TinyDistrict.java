@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.GreenhouseGas;
 import org.amberyard.core.depot.ChargeWindow;
-import org.amberyard.core.depot.FlatTariff;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.Climate;
@@ -29,7 +28,9 @@ import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
 import org.amberyard.core.money.Programme;
+import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.upkeep.UpkeepRate;
+import org.amberyard.core.yard.Metering;
 
 /** A small invented district for tests: two route buses and a spare, a diesel and an electric type, two plans. */
 final class TinyDistrict {
@@ -125,7 +126,8 @@ final class TinyDistrict {
     private static DepotInput depot() {
         Port port = new Port("AC", false, 19.2, 0.88, 15, 6000, 9000, 2, 30, 250);
         return new DepotInput(List.of(port), List.of(new DepotInput.SiteWork("Trench", 80_000, 30)),
-                new FlatTariff(100, 0.10, 0.005, 5, 0), new ServiceInput(480, 800, 300, 0.95, 80), new ChargeWindow(1320, 315));
+                new ServiceInput(480, 800, 300, 0.95, 80), new ChargeWindow(1320, 315),
+                Metering.own(Tariff.flat("Flat", 100, 0.10, 0.005, 5, 0)), List.of(), ChargingRules.spreadBeside(80));
     }
 
     private static PriceDeck prices() {

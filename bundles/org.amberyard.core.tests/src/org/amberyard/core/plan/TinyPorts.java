@@ -13,7 +13,8 @@ final class TinyPorts {
         DepotInput depot = study.depot();
         List<Port> ports = new ArrayList<>(depot.ports());
         ports.add(port);
-        DepotInput more = new DepotInput(ports, depot.works(), depot.tariff(), depot.service(), depot.window());
+        DepotInput more = new DepotInput(ports, depot.works(), depot.service(), depot.window(), depot.metering(),
+                depot.alternatives(), depot.charging());
         PlanInput plan = study.plans().get(1);
         List<PlanInput.PortPurchase> bought = plan.ports().stream()
                 .map(p -> new PlanInput.PortPurchase(p.year(), ports.size() - 1, p.count(), p.programme())).toList();

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.yard.YardMemory;
 import org.junit.jupiter.api.Test;
 
 /** Buses 1 and 2 drive from 6:30 to 7:40 and from 14:20 to 15:30; bus 3 is a spare. The electric plan leaves an engine to bus 3. */
@@ -101,9 +102,9 @@ class TripCoverTest {
         StudyInput study = TinyTrips.study(200, trip);
         TripDrives drives = new TripDrives(DutyTable.of(study.duty()));
         DayBlock first = drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
-        assertEquals(TinyTrips.evaluated(study).tripCovers(), StudyEvaluation.of(study, drives).tripCovers());
+        assertEquals(TinyTrips.evaluated(study).tripCovers(), StudyEvaluation.of(study, drives, new YardMemory()).tripCovers());
         assertSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
-        StudyEvaluation.of(TinyTrips.withTrips(study), drives);
+        StudyEvaluation.of(TinyTrips.withTrips(study), drives, new YardMemory());
         assertNotSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
         assertEquals(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
     }

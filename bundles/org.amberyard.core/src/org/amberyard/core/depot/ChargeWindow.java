@@ -24,9 +24,4 @@ public record ChargeWindow(double startMin, double endMin) {
         }
         return sumMin / 60;
     }
-
-    /** Demand when an energy at the meter is spread evenly over the window, kW. */
-    public double spreadKw(double meterKwh) {
-        return meterKwh / hours();
-    }
 }

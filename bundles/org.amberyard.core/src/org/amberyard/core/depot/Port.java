@@ -13,16 +13,17 @@ package org.amberyard.core.depot;
  * @param lifeYears years after which the hardware is bought again
  * @param installationLifeYears years over which the installation loses its value
  * @param feePerYear network fee, base-date money per year
+ * @param plugs plugs that share its power
  */
 public record Port(String name, boolean direct, double powerKw, double efficiency, double standbyW,
         double hardwarePrice, double installationPrice, double lifeYears, double installationLifeYears,
-        double feePerYear) {
+        double feePerYear, int plugs) {
 
-    private static final double HOURS_PER_YEAR = 8760;
-
-    /** Energy drawn at the meter in a year without charging, kWh. */
-    public double standbyKwhPerYear() {
-        return standbyW * HOURS_PER_YEAR / 1000;
+    /** A port with one plug. */
+    public Port(String name, boolean direct, double powerKw, double efficiency, double standbyW, double hardwarePrice,
+            double installationPrice, double lifeYears, double installationLifeYears, double feePerYear) {
+        this(name, direct, powerKw, efficiency, standbyW, hardwarePrice, installationPrice, lifeYears, installationLifeYears,
+                feePerYear, 1);
     }
 
     /**

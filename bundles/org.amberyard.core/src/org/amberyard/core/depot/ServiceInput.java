@@ -25,6 +25,16 @@ public record ServiceInput(double lineVolts, double breakerA, double transformer
 
     /** Apparent power of charging on top of the building's peak, kVA. */
     public double loadKva(double chargingKw) {
-        return (chargingKw + buildingPeakKw) / powerFactor;
+        return kva(chargingKw + buildingPeakKw);
+    }
+
+    /** Apparent power of a demand, kVA. */
+    public double kva(double kw) {
+        return kw / powerFactor;
+    }
+
+    /** The same after an upgrade. */
+    public ServiceInput upgraded(double otherTransformerKva, double otherBreakerA) {
+        return new ServiceInput(lineVolts, otherBreakerA, otherTransformerKva, powerFactor, buildingPeakKw);
     }
 }

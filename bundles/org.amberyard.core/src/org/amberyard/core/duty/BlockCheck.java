@@ -90,11 +90,10 @@ public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, 
         return walk.moments();
     }
 
-    /** What is charged on a day that starts with a full, new pack: between runs, and in the night after it. */
-    public DayCharging charging(DayBlock day, BatterySpec battery) {
-        BlockWalk walk = new BlockWalk(this, day, battery, 1);
+    /** What is charged between runs on a day that starts with a full pack; nothing unless midday charging is asked for. */
+    public List<LayoverCharge> layovers(DayBlock day, BatterySpec battery, double health) {
+        BlockWalk walk = new BlockWalk(this, day, battery, health);
         walk.day();
-        double missingKwh = (1 - walk.chargeShare()) * battery.usableKwh(1);
-        return new DayCharging(walk.sessions(), missingKwh, day.legs().get(0).use().gridKwh(), day.preheatKw());
+        return walk.sessions();
     }
 }

@@ -15,7 +15,7 @@ final class BlockWalk {
     private final BatterySpec battery;
     private final double usableKwh;
     private final ConstantPowerTaper taper;
-    private final List<DayCharging.Session> sessions = new ArrayList<>();
+    private final List<LayoverCharge> sessions = new ArrayList<>();
     private final List<BlockCheck.Moment> moments = new ArrayList<>();
     private double chargeShare = 1;
     private double marginShare;
@@ -62,7 +62,7 @@ final class BlockWalk {
         double before = chargeShare;
         chargeShare = taper.endShare(chargeShare, check.batteryKw(), after.packC(), hours);
         if (chargeShare > before) {
-            sessions.add(new DayCharging.Session(after.arrivalMin(), toMin, (chargeShare - before) * usableKwh));
+            sessions.add(new LayoverCharge(after.arrivalMin(), toMin, (chargeShare - before) * usableKwh));
         }
     }
 
@@ -90,7 +90,7 @@ final class BlockWalk {
         return worstRun;
     }
 
-    List<DayCharging.Session> sessions() {
+    List<LayoverCharge> sessions() {
         return sessions;
     }
 

@@ -51,8 +51,9 @@ public final class RouteDuty {
             WeatherDay normal = duty.climate().months().get(month).normal();
             if (vehicle instanceof ElectricSpec) {
                 DayBlock block = block(month, extendedYear, normal, duty.habit());
-                year = year.plus(monthSum(month, extendedYear, block.uses()));
-                normalDays.add(new RouteUse.NormalDay(month, days(month, extendedYear), block));
+                EnergyUse monthUse = monthSum(month, extendedYear, block.uses());
+                year = year.plus(monthUse);
+                normalDays.add(new RouteUse.NormalDay(month, extendedYear, days(month, extendedYear), block, monthUse));
                 days.add(designDay(month, extendedYear, true));
                 days.add(designDay(month, extendedYear, false));
             } else {

@@ -1,6 +1,7 @@
 package org.amberyard.core.duty;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -17,10 +18,12 @@ public record RouteUse(EnergyUse year, List<DesignDay> designDays, List<NormalDa
      * An average day of a month.
      *
      * @param month month, 0 for January
+     * @param extendedYear true for a day of the extended-year programme
      * @param days days like it in the month
      * @param block the bus's day
+     * @param monthUse what all of them take; less than the day so many times where a run is driven on fewer days
      */
-    public record NormalDay(int month, int days, DayBlock block) {
+    public record NormalDay(int month, boolean extendedYear, int days, DayBlock block, EnergyUse monthUse) {
     }
 
     /**
@@ -43,6 +46,17 @@ public record RouteUse(EnergyUse year, List<DesignDay> designDays, List<NormalDa
     public RouteUse {
         designDays = List.copyOf(designDays);
         normalDays = List.copyOf(normalDays);
+    }
+
+    /** The average day of one month, of school or of the extended-year programme; empty when the route is not driven then. */
+    public Optional<NormalDay> normalDay(int month, boolean extendedYear) {
+        return normalDays.stream().filter(d -> d.month() == month && d.extendedYear() == extendedYear).findFirst();
+    }
+
+    /** The coldest or the hottest day of one month, of school or of the extended-year programme. */
+    public Optional<DesignDay> designDay(int month, boolean extendedYear, boolean cold) {
+        return designDays.stream().filter(d -> d.month() == month && d.extendedYear() == extendedYear && d.cold() == cold)
+                .findFirst();
     }
 
     /** Design days of one month and one end of the thermometer under a habit. */

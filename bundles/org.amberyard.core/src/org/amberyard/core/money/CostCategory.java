@@ -16,6 +16,7 @@ public enum CostCategory {
     ELECTRIC_FIXED(Group.ENERGY, FlowTime.RUNNING, "Electric fixed charges"),
     UPKEEP(Group.UPKEEP, FlowTime.RUNNING, "Upkeep"),
     PORT_FEES(Group.UPKEEP, FlowTime.RUNNING, "Port fees"),
+    PLUG_SWAPS(Group.UPKEEP, FlowTime.RUNNING, "Moving of plugs"),
     INSURANCE(Group.UPKEEP, FlowTime.RUNNING, "Insurance"),
     REGISTRATION(Group.UPKEEP, FlowTime.RUNNING, "Registration"),
     BUS_SALE(Group.RESIDUAL, FlowTime.START, "Bus sales"),

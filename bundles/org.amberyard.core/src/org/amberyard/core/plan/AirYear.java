@@ -1,7 +1,7 @@
 package org.amberyard.core.plan;
 
 import org.amberyard.core.air.GreenhouseGas;
-import org.amberyard.core.depot.Port;
+import org.amberyard.core.yard.YardYear;
 
 /**
  * Greenhouse gas of one year of a plan, kg CO2e.
@@ -17,17 +17,15 @@ public record AirYear(double tailpipeKg, double heaterKg, double gridKg) {
         return tailpipeKg + heaterKg + gridKg;
     }
 
-    static AirYear of(StudyInput study, FleetHistory fleet, PortFleet ports, int year) {
+    static AirYear of(StudyInput study, FleetHistory fleet, YardYear yard, int year) {
         GreenhouseGas air = study.air();
         double tailpipe = 0;
         double heater = 0;
-        double meterKwh = ports.sum(year, Port::standbyKwhPerYear);
         for (VehicleYear record : fleet.inYear(year)) {
             tailpipe += study.types().get(record.vehicle().type()).engine()
                     .map(e -> air.tailpipeKg(e.fuel(), record.use().fuelL(), record.use().km())).orElse(0.0);
             heater += air.heaterKg(record.use().heaterFuelL());
-            meterKwh += record.meterKwh();
         }
-        return new AirYear(tailpipe, heater, air.gridKg(meterKwh, year));
+        return new AirYear(tailpipe, heater, air.gridKg(yard.neededKwh(), year));
     }
 }

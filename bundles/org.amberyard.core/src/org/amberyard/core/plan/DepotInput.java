@@ -1,22 +1,25 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
-import org.amberyard.core.depot.TariffInput;
+import org.amberyard.core.yard.Metering;
 
 /**
  * The yard's electric side.
  *
  * @param ports port types that can be bought; at least one
  * @param works site works that can be ordered
- * @param tariff tariff of the charging meter
- * @param service electric service
- * @param window hours of overnight charging
+ * @param service electric service of today
+ * @param window hours of the night in which buses may be charged
+ * @param metering tariff and meter in use
+ * @param alternatives other tariffs, for comparison
+ * @param charging how the yard charges
  */
-public record DepotInput(List<Port> ports, List<SiteWork> works, TariffInput tariff, ServiceInput service,
-        ChargeWindow window) {
+public record DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput service, ChargeWindow window,
+        Metering metering, List<Metering> alternatives, ChargingRules charging) {
 
     /**
      * A work bought once and shared.
@@ -24,13 +27,35 @@ public record DepotInput(List<Port> ports, List<SiteWork> works, TariffInput tar
      * @param name name
      * @param price base-date money
      * @param lifeYears life over which it loses its value
+     * @param upgrade the service that it leaves behind, where it changes it
      */
-    public record SiteWork(String name, double price, double lifeYears) {
+    public record SiteWork(String name, double price, double lifeYears, Optional<Upgrade> upgrade) {
+
+        /** A work that leaves the service as it is. */
+        public SiteWork(String name, double price, double lifeYears) {
+            this(name, price, lifeYears, Optional.empty());
+        }
+    }
+
+    /**
+     * A larger electric service.
+     *
+     * @param transformerKva rating of the transformer, kVA
+     * @param breakerA rating of the main breaker, A
+     * @param leadMonths time from order to use, months
+     */
+    public record Upgrade(double transformerKva, double breakerA, double leadMonths) {
     }
 
     public DepotInput {
         ports = List.copyOf(ports);
         works = List.copyOf(works);
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** Energy into the batteries over energy at the meter, mean of the port types on offer. */
+    double meanEfficiency() {
+        return ports.stream().mapToDouble(Port::efficiency).average().orElseThrow();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.yard.YardYear;
 
 /**
  * A fleet over the years of a plan.
@@ -16,6 +17,12 @@ public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, Lis
         years = List.copyOf(years);
         events = List.copyOf(events);
         fleetAtEnd = List.copyOf(fleetAtEnd);
+    }
+
+    /** The same with the energy at the meter of each bus in each year. */
+    FleetHistory withMeterKwh(List<YardYear> yards) {
+        return new FleetHistory(years.stream().map(v -> v.withMeterKwh(yards.get(v.year()).neededKwh(v.place()))).toList(), events,
+                fleetAtEnd);
     }
 
     /** The records of one year. */

@@ -1,10 +1,10 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
-import org.amberyard.core.depot.Port;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.yard.YardYear;
 
 /**
  * A plan in single figures.
@@ -20,21 +20,17 @@ import org.amberyard.core.money.DiscountFactor;
 public record PlanMeasures(double presentCost, double annualEquivalent, double km, double costPerKm, double co2eKg,
         double fuelL, double meterKwh) {
 
-    static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, PortFleet ports, List<AirYear> air) {
+    static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, List<YardYear> yards, List<AirYear> air) {
         double rate = study.money().rates().real();
         double present = ledger.presentValue();
         double km = 0;
         double presentKm = 0;
         double fuelL = 0;
-        double meterKwh = 0;
-        for (int year = 0; year < study.years(); year++) {
-            meterKwh += ports.sum(year, Port::standbyKwhPerYear);
-        }
+        double meterKwh = yards.stream().mapToDouble(YardYear::neededKwh).sum();
         for (VehicleYear record : fleet.years()) {
             km += record.use().km();
             presentKm += record.use().km() * DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, record.year()));
             fuelL += record.use().fuelL() + record.use().heaterFuelL();
-            meterKwh += record.meterKwh();
         }
         double co2e = air.stream().mapToDouble(AirYear::totalKg).sum();
         double annual = present * DiscountFactor.capitalRecovery(rate, study.years());

@@ -5,6 +5,7 @@ import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.yard.YardYear;
 
 /**
  * All results of one plan.
@@ -14,18 +15,18 @@ import org.amberyard.core.upkeep.ShopCalendar;
  * @param upkeep upkeep of each bus-year, in the order of the fleet's years
  * @param ledger costs by place, year and category
  * @param air greenhouse gas by year
- * @param demand charging demand by year
+ * @param yards the yard by year: charging, peaks and bills
  * @param service load on the electric service by year
  * @param fits whether electric types can do the routes with the ports of the plan
  * @param measures single figures
  */
 public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger ledger, List<AirYear> air,
-        List<DemandYear> demand, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
+        List<YardYear> yards, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
 
     public PlanResult {
         upkeep = List.copyOf(upkeep);
         air = List.copyOf(air);
-        demand = List.copyOf(demand);
+        yards = List.copyOf(yards);
         service = List.copyOf(service);
     }
 

@@ -1,7 +1,9 @@
 package org.amberyard.core.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.Port;
 
 /** The ports of a plan over the years. */
@@ -39,14 +41,15 @@ public final class PortFleet {
         return sum(year, Port::powerKw);
     }
 
-    /**
-     * Energy into the batteries over energy at the meter in a year: the mean of the ports, weighted by their power; the mean
-     * of the port types on offer where the plan has no port yet.
-     */
-    public double efficiency(int year) {
-        double connected = connectedKw(year);
-        return connected > 0 ? sum(year, p -> p.powerKw() * p.efficiency()) / connected
-                : depot.ports().stream().mapToDouble(Port::efficiency).average().orElseThrow(
-                        () -> new IllegalArgumentException("The depot offers no port type"));
+    /** The ports of a year, in the order in which they were bought. */
+    public List<PortUnit> units(int year) {
+        return purchases.stream().filter(p -> p.year() <= year).sorted(Comparator.comparingInt(PlanInput.PortPurchase::year))
+                .flatMap(p -> PortUnit.of(depot.ports().get(p.port()), depot.ports().get(p.port()).plugs(), p.count()).stream())
+                .toList();
+    }
+
+    /** Year of the first port; the first year of the study where there is none. */
+    public int firstYear() {
+        return purchases.stream().filter(p -> p.count() > 0).mapToInt(PlanInput.PortPurchase::year).min().orElse(0);
     }
 }

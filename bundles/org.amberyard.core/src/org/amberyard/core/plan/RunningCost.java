@@ -6,7 +6,7 @@ import org.amberyard.core.money.CostCategory;
 
 /**
  * Mean cost of running a bus in a place over some years, at the prices of the first of them, constant money per year: fuel or
- * energy, upkeep, insurance and fees.
+ * energy at the cheapest price of the night, upkeep, insurance and fees.
  *
  * <p>Charging demand is left out, because it belongs to the yard.
  */
@@ -16,6 +16,7 @@ final class RunningCost {
     private final BusValues values;
     private final BusWear wear;
     private final UpkeepCalibrations calibrations;
+    private final YardPrices prices;
 
     RunningCost(StudyInput study, YearOfDriving driving, UpkeepCalibrations calibrations) {
         this.study = study;
@@ -23,6 +24,7 @@ final class RunningCost {
         this.values = new BusValues(study);
         this.wear = new BusWear(study.duty());
         this.calibrations = calibrations;
+        this.prices = new YardPrices(study.depot().metering());
     }
 
     /** Mean cost of a bus over a number of years from the start of a year. */
@@ -32,7 +34,9 @@ final class RunningCost {
     }
 
     private double energy(int year, Vehicle bus, VehicleYear driven) {
-        double energy = study.depot().tariff().year(driven.meterKwh(), 0).energy()
+        EnergyUse use = driven.use();
+        double charged = study.types().get(bus.type()).electric().isPresent() ? use.batteryKwh() + use.gridKwh() : 0;
+        double energy = charged / study.depot().meanEfficiency() * prices.nightPerKwh()
                 * index(PriceDeck.Subject.ELECTRIC_ENERGY, year, CostCategory.ELECTRIC_ENERGY);
         double heater = fuel(FuelKind.DIESEL, driven.use().heaterFuelL(), year);
         return energy + heater + study.types().get(bus.type()).engine().map(engine -> fuel(engine.fuel(),

@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.yard.YardMemory;
 
 /** Evaluates a study: duty, route fits, plans, comparisons, cover of trips and routes; one way through. */
 public final class StudyEvaluation {
@@ -17,17 +18,18 @@ public final class StudyEvaluation {
      * @throws IllegalArgumentException when the table belongs to another duty
      */
     public static StudyResult of(StudyInput study, DutyTable duty) {
-        return of(study, new TripDrives(duty));
+        return of(study, new TripDrives(duty), new YardMemory());
     }
 
     /**
-     * Results of a study, with the days of trips that are known from earlier evaluations.
+     * Results of a study, with the days of trips and the years of yards that are known from earlier evaluations.
      *
      * @param study the input
      * @param drives days of trips, on the duty table of {@code study.duty()}
+     * @param yards years of yards
      * @throws IllegalArgumentException when the table belongs to another duty
      */
-    public static StudyResult of(StudyInput study, TripDrives drives) {
+    public static StudyResult of(StudyInput study, TripDrives drives, YardMemory yards) {
         DutyTable duty = drives.duty();
         if (!duty.input().equals(study.duty())) {
             throw new IllegalArgumentException("The duty table was computed from another duty");
@@ -35,7 +37,7 @@ public final class StudyEvaluation {
         RouteFits fits = RouteFitting.of(study, duty);
         List<PlanResult> plans = new ArrayList<>();
         for (PlanInput plan : study.plans()) {
-            plans.add(PlanEvaluation.of(study, plan, duty, fits));
+            plans.add(PlanEvaluation.of(study, plan, duty, fits, yards));
         }
         int lastYear = study.years() - 1;
         drives.keepOnly(study.trips());

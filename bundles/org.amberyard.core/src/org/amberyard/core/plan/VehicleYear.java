@@ -16,4 +16,9 @@ import org.amberyard.core.duty.EnergyUse;
  */
 public record VehicleYear(int year, int place, Vehicle vehicle, EnergyUse use, double meterKwh, double fullCycles,
         double packCyclesEnd, double healthEnd) {
+
+    /** The same with the energy at the meter, which is known once the yard is planned. */
+    VehicleYear withMeterKwh(double kwh) {
+        return new VehicleYear(year, place, vehicle, use, kwh, fullCycles, packCyclesEnd, healthEnd);
+    }
 }

@@ -2,16 +2,14 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import org.amberyard.core.depot.Port;
-import org.amberyard.core.depot.TariffInput;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.StraightLine;
+import org.amberyard.core.tariff.BillParts;
+import org.amberyard.core.yard.YardYear;
 
 /** Costs that the yard shares: ports and site works with their renewal, one-off costs and the meter's bill. */
 final class YardCosts {
-    private static final int MONTHS = 12;
-    private static final double HOURS_PER_YEAR = 8760;
-
     private final StudyInput study;
     private final PlanInput plan;
     private final CostLedger.Builder ledger;
@@ -26,12 +24,12 @@ final class YardCosts {
         this.row = study.buses().size();
     }
 
-    void add(PortFleet ports, FleetHistory fleet, List<DemandYear> demands) {
+    void add(PortFleet ports, List<YardYear> yards) {
         plan.ports().forEach(this::addPurchase);
         plan.works().forEach(this::addWork);
         plan.oneOffs().forEach(o -> ledger.add(row, o.year(), CostCategory.TRAINING_AND_TOOLS, o.amount()));
         for (int year = 0; year < study.years(); year++) {
-            addBill(year, ports, fleet.inYear(year), demands.get(year));
+            addBill(year, ports, yards.get(year));
         }
     }
 
@@ -63,23 +61,28 @@ final class YardCosts {
         ledger.add(row, study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, -left);
     }
 
-    /** The meter's bill: energy charges go to the buses by their energy, what the ports draw at rest and the rest to the yard. */
-    private void addBill(int year, PortFleet ports, List<VehicleYear> vehicles, DemandYear demand) {
-        double standbyKwh = ports.sum(year, Port::standbyKwhPerYear);
-        double chargingKwh = vehicles.stream().mapToDouble(VehicleYear::meterKwh).sum();
-        double meterKwh = standbyKwh + chargingKwh;
-        if (meterKwh == 0 && ports.count(year) == 0) {
+    /**
+     * The meter's bill: energy charges go to the buses by their energy, what the ports draw at rest and the rest to the yard.
+     * Energy that the yard cannot bring is paid at the same price, wherever it then comes from.
+     */
+    private void addBill(int year, PortFleet ports, YardYear yard) {
+        if (yard.yardKwh() == 0 && ports.count(year) == 0) {
             return;
         }
-        double peaksKw = demand.sumOfPeaksKw() + MONTHS * standbyKwh / HOURS_PER_YEAR;
-        TariffInput.BillParts bill = study.depot().tariff().year(meterKwh, peaksKw);
-        double perKwh = meterKwh > 0 ? bill.energy() / meterKwh : 0;
-        vehicles.forEach(v -> addRunning(v.place(), year, CostCategory.ELECTRIC_ENERGY, perKwh * v.meterKwh(),
-                PriceDeck.Subject.ELECTRIC_ENERGY));
-        addRunning(row, year, CostCategory.ELECTRIC_ENERGY, perKwh * standbyKwh, PriceDeck.Subject.ELECTRIC_ENERGY);
+        BillParts bill = yard.parts();
+        double perKwh = yard.yardKwh() > 0 ? bill.energy() / yard.yardKwh() : 0;
+        double restKwh = yard.yardKwh();
+        for (int bus = 0; bus < yard.busKwh().size(); bus++) {
+            addRunning(yard.input().buses().get(bus).place(), year, CostCategory.ELECTRIC_ENERGY, perKwh * yard.busKwh().get(bus),
+                    PriceDeck.Subject.ELECTRIC_ENERGY);
+            restKwh -= yard.busKwh().get(bus) - yard.missingKwh().get(bus);
+        }
+        addRunning(row, year, CostCategory.ELECTRIC_ENERGY, perKwh * restKwh, PriceDeck.Subject.ELECTRIC_ENERGY);
         addRunning(row, year, CostCategory.ELECTRIC_DEMAND, bill.demand(), PriceDeck.Subject.ELECTRIC_DEMAND);
         addRunning(row, year, CostCategory.ELECTRIC_FIXED, bill.fixed(), PriceDeck.Subject.ELECTRIC_FIXED);
         addRunning(row, year, CostCategory.PORT_FEES, ports.sum(year, Port::feePerYear), PriceDeck.Subject.UPKEEP);
+        addRunning(row, year, CostCategory.PLUG_SWAPS, yard.swaps() * study.depot().charging().swapCost(),
+                PriceDeck.Subject.UPKEEP);
     }
 
     private void addRunning(int billed, int year, CostCategory category, double amount, PriceDeck.Subject subject) {

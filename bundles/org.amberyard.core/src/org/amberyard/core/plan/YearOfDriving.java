@@ -48,12 +48,17 @@ final class YearOfDriving {
     }
 
     private EnergyUse distanceUse(BusInput bus, int type) {
-        EnergyUse other = duty.perKm(type).times(bus.otherKmPerYear());
+        EnergyUse other = otherUse(duty, bus, type);
         if (bus.route().isEmpty()) {
             return other;
         }
         EnergyUse onRoute = duty.use(bus.route().getAsInt(), type).map(RouteUse::year).orElse(EnergyUse.ZERO);
         return onRoute.times(1 - study.rules().spareCoverShare()).plus(other);
+    }
+
+    /** What the distance of a bus beyond its route takes in a year, at the mean of the routes. */
+    static EnergyUse otherUse(DutyTable duty, BusInput bus, int type) {
+        return duty.perKm(type).times(bus.otherKmPerYear());
     }
 
     private static Driven engineYear(int year, int place, Vehicle vehicle, EnergyUse driven, EngineSpec engine,
@@ -67,8 +72,7 @@ final class YearOfDriving {
     private Driven electricYear(int year, int place, Vehicle vehicle, EnergyUse use, BatterySpec battery) {
         double cycles = FullCycleCount.of(use.dischargedKwh(), battery.nominalKwh());
         PackWear wear = vehicle.pack().wear().after(packYear(year, place, vehicle.type(), cycles).rate(), cycles, 1);
-        double meterKwh = (use.batteryKwh() + use.gridKwh()) / ports.efficiency(year);
-        VehicleYear record = new VehicleYear(year, place, vehicle, use, meterKwh, cycles, wear.fullCycles(), wear.health());
+        VehicleYear record = new VehicleYear(year, place, vehicle, use, 0, cycles, wear.fullCycles(), wear.health());
         return new Driven(record, vehicle.driven(use.km(), wear),
                 PackReplacement.due(battery, wear, leastHealth(year, place, vehicle.type())));
     }

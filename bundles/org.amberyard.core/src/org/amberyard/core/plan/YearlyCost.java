@@ -1,13 +1,8 @@
 package org.amberyard.core.plan;
 
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
-import org.amberyard.core.depot.Port;
-import org.amberyard.core.depot.TariffInput;
 import org.amberyard.core.duty.BlockCheck;
-import org.amberyard.core.duty.Climate;
-import org.amberyard.core.duty.DayCharging;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
@@ -31,13 +26,15 @@ final class YearlyCost {
     private final BusWear wear;
     private final UpkeepCalibrations calibrations;
     private final double efficiency;
+    private final YardPrices yardPrices;
 
     YearlyCost(StudyInput study, DutyTable duty) {
         this.study = study;
         this.packYears = duty.packYears();
         this.wear = new BusWear(study.duty());
         this.calibrations = UpkeepCalibrations.of(study, duty);
-        this.efficiency = study.depot().ports().stream().mapToDouble(Port::efficiency).average().orElseThrow();
+        this.efficiency = study.depot().meanEfficiency();
+        this.yardPrices = new YardPrices(study.depot().metering());
     }
 
     /** Cost of a type on a route, money per year; {@code spec} may differ from the type's own, as with another heater. */
@@ -78,24 +75,7 @@ final class YearlyCost {
     }
 
     private double electric(BatterySpec battery, RouteUse use, BlockCheck check, VehiclePrices prices) {
-        double meterKwh = (use.year().batteryKwh() + use.year().gridKwh()) / efficiency;
-        double peaks = 0;
-        for (int month = 0; month < Climate.MONTHS; month++) {
-            peaks += demandKw(battery, use, check, month);
-        }
-        TariffInput.BillParts bill = study.depot().tariff().year(meterKwh, peaks);
-        return bill.energy() + bill.demand() + packs(battery, use, check, prices);
-    }
-
-    private double demandKw(BatterySpec battery, RouteUse use, BlockCheck check, int month) {
-        return Stream.of(true, false).flatMap(cold -> use.days(month, cold, check.midday()))
-                .map(day -> check.charging(day, battery)).mapToDouble(this::demandKw).max().orElse(0);
-    }
-
-    private double demandKw(DayCharging charging) {
-        double night = study.depot().window().spreadKw((charging.nightKwh() + charging.nightHeatKwh()) / efficiency);
-        double midday = charging.midday().stream().mapToDouble(DayCharging.Session::batteryKw).max().orElse(0) / efficiency;
-        return Math.max(charging.preheatKw() / efficiency, Math.max(night, midday));
+        return new BusBill(yardPrices, battery, check, efficiency).year(use) + packs(battery, use, check, prices);
     }
 
     private double packs(BatterySpec battery, RouteUse use, BlockCheck check, VehiclePrices prices) {

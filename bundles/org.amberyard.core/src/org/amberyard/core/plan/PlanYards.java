@@ -1,0 +1,82 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.amberyard.core.charging.PortUnit;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.yard.ServiceDays;
+import org.amberyard.core.yard.YardBus;
+import org.amberyard.core.yard.YardCalendar;
+import org.amberyard.core.yard.YardInput;
+
+/**
+ * The yard of a plan in each year. A plan with electric buses but without ports is looked at with a port on offer for each
+ * bus. Packs count with their health at the start of the year, rounded down to a fortieth, so that years which are nearly alike
+ * are planned once.
+ */
+final class PlanYards {
+    private static final double HEALTH_STEP = 1.0 / 40;
+
+    private final StudyInput study;
+    private final DutyTable duty;
+    private final PortFleet ports;
+    private final ServiceDays service;
+
+    PlanYards(StudyInput study, DutyTable duty, PortFleet ports) {
+        this.study = study;
+        this.duty = duty;
+        this.ports = ports;
+        this.service = ServiceDays.of(study.duty().routes());
+    }
+
+    /** The yard in a year of a fleet. */
+    YardInput of(FleetHistory fleet, int year) {
+        List<YardBus> buses = new ArrayList<>();
+        for (VehicleYear record : fleet.inYear(year)) {
+            if (study.types().get(record.vehicle().type()).electric().isPresent()) {
+                buses.add(bus(record));
+            }
+        }
+        DepotInput depot = study.depot();
+        ChargingRules charging = depot.charging();
+        YardCalendar calendar = YardCalendar.of(service, depot.metering().days(study.baseYear() + year));
+        return new YardInput(buses, units(year, buses.size()), charging.rule(), study.middayCharging(),
+                study.rules().reserveShare(), depot.metering(), depot.metering().contractYear(year, ports.firstYear()),
+                demandIndex(year), charging.building(), calendar, charging.stepMin(), charging.swaps(),
+                Double.POSITIVE_INFINITY);
+    }
+
+    private YardBus bus(VehicleYear record) {
+        BusInput place = study.buses().get(record.place());
+        int type = record.vehicle().type();
+        VehicleTypeInput of = study.types().get(type);
+        OptionalInt route = place.route();
+        Optional<RouteUse> use = route.isPresent() ? duty.use(route.getAsInt(), type).filter(u -> u.year().km() > 0)
+                : Optional.empty();
+        EnergyUse other = YearOfDriving.otherUse(duty, place, type);
+        double health = Math.max(HEALTH_STEP, Math.floor(record.vehicle().health() / HEALTH_STEP + 1e-9) * HEALTH_STEP);
+        return new YardBus(record.place(), record.vehicle().unit(), of.acAcceptanceKw(), of.dcAcceptanceKw(),
+                of.electric().orElseThrow().battery(), health, use, 1 - study.rules().spareCoverShare(), other);
+    }
+
+    private List<PortUnit> units(int year, int buses) {
+        List<PortUnit> bought = ports.units(year);
+        if (!bought.isEmpty() || buses == 0) {
+            return bought;
+        }
+        Port usual = study.depot().ports().stream().filter(p -> !p.direct()).findFirst().orElse(study.depot().ports().get(0));
+        return PortUnit.of(usual, usual.plugs(), buses);
+    }
+
+    private double demandIndex(int year) {
+        double time = study.money().time(CostCategory.ELECTRIC_ENERGY, year);
+        return study.prices().index(PriceDeck.Subject.ELECTRIC_DEMAND, year, time)
+                / study.prices().index(PriceDeck.Subject.ELECTRIC_ENERGY, year, time);
+    }
+}

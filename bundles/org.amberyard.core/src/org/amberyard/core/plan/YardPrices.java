@@ -1,0 +1,60 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.MarginalPrices;
+import org.amberyard.core.tariff.MeterMonth;
+import org.amberyard.core.tariff.PeakHistory;
+import org.amberyard.core.yard.Metering;
+
+/**
+ * What electricity costs on weekdays by month and hour, base-date money: the prices of the tariff in use when its introductory
+ * years are over.
+ */
+final class YardPrices {
+    private static final int SETTLED_CONTRACT_YEAR = 20;
+    private static final int HOUR_MIN = 60;
+    private static final int EVENING_H = 18;
+    private static final int MORNING_H = 30;
+    private static final int DAY_H = 24;
+
+    private final List<MarginalPrices> months;
+    private final int[] nightMin;
+
+    YardPrices(Metering metering) {
+        months = IntStream.range(0, Climate.MONTHS)
+                .mapToObj(m -> new MarginalPrices(metering.tariff().inForce(m, SETTLED_CONTRACT_YEAR), new MeterMonth(m, List.of()),
+                        PeakHistory.NONE)).toList();
+        nightMin = IntStream.range(0, Climate.MONTHS).map(this::cheapestOfNight).toArray();
+    }
+
+    private int cheapestOfNight(int month) {
+        return IntStream.range(EVENING_H, MORNING_H).map(h -> h % DAY_H * HOUR_MIN).boxed()
+                .min((a, b) -> Double.compare(perKwh(month, a), perKwh(month, b))).orElseThrow();
+    }
+
+    /** The hour of the night, from 18:00 to 6:00, with the lowest price of energy; minutes after midnight. */
+    int nightMin(int month) {
+        return nightMin[month];
+    }
+
+    /** Cheapest price of the night over the months of the year, money/kWh. */
+    double nightPerKwh() {
+        return IntStream.range(0, Climate.MONTHS).mapToDouble(m -> perKwh(m, nightMin[m])).average().orElseThrow();
+    }
+
+    /** Price of energy, money/kWh. */
+    double perKwh(int month, double minute) {
+        return months.get(month).pricePerKwhAt(DayClass.WEEKDAY, minute);
+    }
+
+    /** Price of one more kW of the month's demand at a minute, money. */
+    double perKw(int month, double minute) {
+        MarginalPrices prices = months.get(month);
+        int set = prices.demandSetAt(DayClass.WEEKDAY, minute);
+        double[] demand = prices.demandPrices();
+        return IntStream.range(0, demand.length).filter(k -> (set >> k & 1) == 1).mapToDouble(k -> demand[k]).sum();
+    }
+}

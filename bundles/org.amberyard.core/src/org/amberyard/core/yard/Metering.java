@@ -1,0 +1,48 @@
+package org.amberyard.core.yard;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.tariff.BillingCalendar;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.Tariff;
+
+/**
+ * How charging is metered.
+ *
+ * @param tariff tariff of the meter
+ * @param shared true when the building is behind the same meter
+ * @param holidays holidays of the tariff, in all years of the study
+ * @param contractStart year in which the contract starts, counted from the base year; empty when it starts with the first port
+ */
+public record Metering(Tariff tariff, boolean shared, Set<LocalDate> holidays, OptionalInt contractStart) {
+
+    public Metering {
+        holidays = Set.copyOf(holidays);
+    }
+
+    /** A meter of its own whose tariff has no holidays and starts with the first port. */
+    public static Metering own(Tariff tariff) {
+        return new Metering(tariff, false, Set.of(), OptionalInt.empty());
+    }
+
+    /** Kinds of days of each month of a calendar year. */
+    public List<Map<DayClass, Integer>> days(int calendarYear) {
+        BillingCalendar calendar = new BillingCalendar(calendarYear, holidays);
+        return IntStream.range(0, Climate.MONTHS).mapToObj(calendar::days).toList();
+    }
+
+    /**
+     * Year of the contract, 1 for the first.
+     *
+     * @param year year, counted from the base year
+     * @param firstPortYear year of the first port
+     */
+    public int contractYear(int year, int firstPortYear) {
+        return Math.max(1, year - contractStart.orElse(firstPortYear) + 1);
+    }
+}

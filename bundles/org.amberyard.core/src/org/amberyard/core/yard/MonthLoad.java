@@ -1,0 +1,96 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.LoadDay;
+import org.amberyard.core.tariff.MeterMonth;
+
+/**
+ * Load of the yard in one month.
+ *
+ * @param month month, 0 for January
+ * @param stretches stretches of service
+ * @param idle days on which no route is driven
+ * @param costGap how far the least-cost schedule can at most lie above the lowest possible bill of the month, money; 0 for
+ *            other policies
+ */
+public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> idle, double costGap) {
+
+    /**
+     * Days on which no route is driven.
+     *
+     * @param dayClass kind of day
+     * @param days how many
+     * @param standbyKw power that the ports draw, kW
+     * @param buildingKw load of the building by step, kW
+     */
+    public record IdleDay(DayClass dayClass, double days, double standbyKw, double[] buildingKw) {
+
+        double[] loadKw(boolean shared) {
+            double[] sum = shared ? buildingKw.clone() : new double[buildingKw.length];
+            for (int step = 0; step < sum.length; step++) {
+                sum[step] += standbyKw;
+            }
+            return sum;
+        }
+    }
+
+    public MonthLoad {
+        stretches = List.copyOf(stretches);
+        idle = List.copyOf(idle);
+    }
+
+    /** What the meter of charging counts. */
+    public MeterMonth metered(boolean shared) {
+        List<LoadDay> days = new ArrayList<>();
+        stretches.forEach(s -> addDays(s, s.loadKw(shared), days));
+        idle.forEach(d -> days.add(new LoadDay("free " + d.dayClass().label(), d.dayClass(), d.days(), d.loadKw(shared))));
+        return new MeterMonth(month, days);
+    }
+
+    /** What the meter would count without charging. */
+    MeterMonth buildingOnly() {
+        List<LoadDay> days = new ArrayList<>();
+        stretches.forEach(s -> addDays(s, s.buildingKw(), days));
+        idle.forEach(d -> days.add(new LoadDay("free " + d.dayClass().label(), d.dayClass(), d.days(), d.buildingKw())));
+        return new MeterMonth(month, days);
+    }
+
+    private static void addDays(StretchLoad stretch, double[] kw, List<LoadDay> to) {
+        List<DayClass> days = stretch.kind().days();
+        int steps = kw.length / days.size();
+        for (int day = 0; day < days.size(); day++) {
+            String label = days.size() == 1 ? stretch.label() : days.get(day).label() + " of " + stretch.label();
+            to.add(new LoadDay(label, days.get(day), stretch.times(), Arrays.copyOfRange(kw, day * steps, (day + 1) * steps)));
+        }
+    }
+
+    /** Highest demand of charging, heat and standby, kW. */
+    public double yardPeakKw() {
+        return stretches.stream().mapToDouble(s -> highest(s.yardKw())).max().orElse(0);
+    }
+
+    /** Highest demand behind the service, the building included, kW. */
+    public double servicePeakKw() {
+        double idlePeak = idle.stream().mapToDouble(d -> highest(d.loadKw(true))).max().orElse(0);
+        return Math.max(idlePeak, stretches.stream().mapToDouble(s -> highest(s.serviceKw())).max().orElse(0));
+    }
+
+    private static double highest(double[] kw) {
+        return Arrays.stream(kw).max().orElse(0);
+    }
+
+    /** Plug swaps of the month. */
+    public double swaps() {
+        return stretches.stream().mapToDouble(s -> s.times() * s.charging().assignment().swaps()).sum();
+    }
+
+    /** Idle days of a calendar's month. */
+    static List<IdleDay> idle(Map<DayClass, Double> days, double standbyKw, BuildingLoad building, int month) {
+        return days.entrySet().stream().sorted(Map.Entry.comparingByKey())
+                .map(e -> new IdleDay(e.getKey(), e.getValue(), standbyKw, building.day(month, e.getKey()))).toList();
+    }
+}

@@ -1,0 +1,118 @@
+package org.amberyard.core.yard;
+
+import java.util.List;
+import org.amberyard.core.charging.ChargeSchedule;
+import org.amberyard.core.charging.ChargeShortfall;
+import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.Plugged;
+import org.amberyard.core.charging.YardCharging;
+
+/**
+ * Load of the yard on one stretch of days. Arrays are by step and not to be changed.
+ *
+ * @param service month of service
+ * @param kind kind of stretch
+ * @param charging who stands at which plug when
+ * @param schedule what is charged when
+ * @param heatKw heat of each bus at the meter, in the order of the yard's buses, kW
+ * @param standbyKw power that the ports draw at all hours, kW
+ * @param buildingKw load of the building, kW
+ */
+public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging charging, ChargeSchedule schedule,
+        List<double[]> heatKw, double standbyKw, double[] buildingKw) {
+
+    public StretchLoad {
+        heatKw = List.copyOf(heatKw);
+    }
+
+    /** The same with another schedule. */
+    StretchLoad with(ChargeSchedule other) {
+        return new StretchLoad(service, kind, charging, other, heatKw, standbyKw, buildingKw);
+    }
+
+    /** How often it stands in the month. */
+    public double times() {
+        return service.times().get(kind);
+    }
+
+    /** Words for tables and charts. */
+    public String label() {
+        return service.extendedYear() ? kind.label() + ", extended year" : kind.label();
+    }
+
+    /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building. */
+    double[] baseKw(boolean shared) {
+        double[] sum = shared ? buildingKw.clone() : new double[buildingKw.length];
+        for (int step = 0; step < sum.length; step++) {
+            sum[step] += standbyKw;
+        }
+        heatKw.forEach(heat -> add(heat, sum));
+        return sum;
+    }
+
+    /** Load of charging with heat and standby, kW. */
+    public double[] yardKw() {
+        return loadKw(false);
+    }
+
+    /** Load behind the service, the building included, kW. */
+    public double[] serviceKw() {
+        return loadKw(true);
+    }
+
+    /** Load at the meter, kW. */
+    double[] loadKw(boolean shared) {
+        double[] sum = baseKw(shared);
+        add(schedule.totalKw(), sum);
+        return sum;
+    }
+
+    private static void add(double[] more, double[] sum) {
+        for (int step = 0; step < sum.length; step++) {
+            sum[step] += more[step];
+        }
+    }
+
+    /** Load of one bus, charging and heat, at the meter, kW; by its place among the yard's buses. */
+    public double[] busKw(int bus) {
+        double[] sum = heatKw.get(bus).clone();
+        List<PlugIn> plugIns = charging.stretch().plugIns();
+        for (int place = 0; place < plugIns.size(); place++) {
+            if (plugIns.get(place).bus() == bus) {
+                add(schedule.meterKw()[place], sum);
+            }
+        }
+        return sum;
+    }
+
+    /** Energy of one bus, charging and heat, at the meter, kWh. */
+    double busKwh(int bus) {
+        double sum = 0;
+        for (double kw : busKw(bus)) {
+            sum += kw;
+        }
+        return sum * charging.stretch().grid().stepHours();
+    }
+
+    /** Energy that one bus lacks when it leaves, at the meter, kWh. */
+    double missingKwh(int bus) {
+        return schedule.shortfalls().stream().filter(s -> s.plugIn().bus() == bus).mapToDouble(ChargeShortfall::shortKwh).sum()
+                / efficiency(bus);
+    }
+
+    /** Efficiency of the port at which a bus stands; of the yard's first where it stands at none. */
+    double efficiency(int bus) {
+        return efficiency(charging, bus);
+    }
+
+    static double efficiency(YardCharging charging, int bus) {
+        int unit = charging.assignment().plugged().stream().filter(p -> p.plugIn().bus() == bus).mapToInt(Plugged::unit)
+                .findFirst().orElse(0);
+        return charging.units().get(unit).port().efficiency();
+    }
+
+    /** Buses at plugs. */
+    public List<Plugged> plugged() {
+        return charging.assignment().plugged();
+    }
+}

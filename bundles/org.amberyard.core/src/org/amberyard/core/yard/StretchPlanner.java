@@ -1,0 +1,59 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.charging.BusAcceptance;
+import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.StepGrid;
+import org.amberyard.core.charging.YardCharging;
+import org.amberyard.core.charging.YardStretch;
+
+/** Puts the buses of a yard to its ports on a stretch of days. */
+final class StretchPlanner {
+    private final YardInput yard;
+    private final List<BusNeeds> needs;
+
+    StretchPlanner(YardInput yard) {
+        this.yard = yard;
+        this.needs = yard.buses().stream().map(bus -> new BusNeeds(bus, yard)).toList();
+    }
+
+    /** Load of a stretch, charged by the yard's policy; with least cost at full power, to be scheduled. */
+    StretchLoad of(ServiceMonth service, StretchKind kind) {
+        StepGrid grid = StepGrid.ofDays(kind.days().size(), yard.stepMin());
+        List<BusNeed> asked = needs.stream().map(n -> n.on(service, kind)).toList();
+        List<PlugIn> plugIns = new ArrayList<>();
+        for (int bus = 0; bus < asked.size(); bus++) {
+            for (BusNeed.Stay stay : asked.get(bus).stays()) {
+                plugIns.add(plugIn(bus, stay));
+            }
+        }
+        YardStretch stretch = new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
+        YardCharging charging = YardCharging.of(stretch, yard.ports(), yard.rule());
+        List<double[]> heat = new ArrayList<>();
+        for (int bus = 0; bus < asked.size(); bus++) {
+            heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
+        }
+        return new StretchLoad(service, kind, charging, charging.schedule(), heat, yard.standbyKw(),
+                yard.building().through(service.month(), kind));
+    }
+
+    private PlugIn plugIn(int bus, BusNeed.Stay stay) {
+        YardBus of = yard.buses().get(bus);
+        return new PlugIn(bus, of.name(), stay.fromMin(), stay.toMin(), stay.batteryKwh(), stay.endShare(),
+                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()));
+    }
+
+    /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */
+    private static double[] heatKw(BusNeed need, StepGrid grid, double efficiency) {
+        double[] kw = new double[grid.steps()];
+        for (BusNeed.Heat heat : need.heat()) {
+            int last = (int) Math.ceil(heat.toMin() / grid.stepMin());
+            for (int step = (int) Math.floor(heat.fromMin() / grid.stepMin()); step < last; step++) {
+                double minutes = Math.min(heat.toMin(), (step + 1) * grid.stepMin()) - Math.max(heat.fromMin(), step * grid.stepMin());
+                kw[Math.floorMod(step, grid.steps())] += heat.kw() / efficiency * minutes / grid.stepMin();
+            }
+        }
+        return kw;
+    }
+}

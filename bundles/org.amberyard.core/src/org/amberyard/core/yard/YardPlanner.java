@@ -1,0 +1,39 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.tariff.DayClass;
+
+/** Plans the charging of a yard's year, month by month. */
+public final class YardPlanner {
+    private final YardInput yard;
+    private final StretchPlanner stretches;
+
+    public YardPlanner(YardInput yard) {
+        this.yard = yard;
+        this.stretches = new StretchPlanner(yard);
+    }
+
+    /** The loads of all months, from January to December. */
+    public List<MonthLoad> year() {
+        List<MonthLoad> months = IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
+        return yard.rule().policy() == ChargePolicy.LEAST_COST ? new LeastCostYearPlan(yard, months).scheduled() : months;
+    }
+
+    private MonthLoad policyMonth(int month) {
+        List<StretchLoad> loads = new ArrayList<>();
+        for (ServiceMonth service : yard.calendar().in(month)) {
+            for (StretchKind kind : StretchKind.values()) {
+                if (service.times().containsKey(kind)) {
+                    loads.add(stretches.of(service, kind));
+                }
+            }
+        }
+        Map<DayClass, Double> free = yard.calendar().idle().get(month);
+        return new MonthLoad(month, loads, MonthLoad.idle(free, yard.standbyKw(), yard.building(), month), 0);
+    }
+}

@@ -1,0 +1,133 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargeShortfall;
+import org.amberyard.core.tariff.BillParts;
+import org.amberyard.core.tariff.BillYear;
+import org.amberyard.core.tariff.MeterMonth;
+
+/**
+ * A yard's year: energy and peaks by month, what each bus drew, and the bills. Loads by step are not kept; {@link YardPlanner}
+ * gives them again for the same input.
+ *
+ * @param input the yard
+ * @param months months from January to December
+ * @param busKwh energy at the meter that each bus needs, heat included, in the order of the yard's buses, kWh
+ * @param missingKwh how much of it the yard cannot bring, kWh
+ * @param bills bills of the meter that charging is on
+ * @param withoutCharging bills of the same meter without charging, where it is shared with the building
+ */
+public record YardYear(YardInput input, List<Month> months, List<Double> busKwh, List<Double> missingKwh, BillYear bills,
+        Optional<BillYear> withoutCharging) {
+
+    /**
+     * A month in single figures.
+     *
+     * @param month month, 0 for January
+     * @param yardKwh energy of charging, heat and standby at the meter, kWh
+     * @param yardPeakKw highest demand of charging, heat and standby, kW
+     * @param servicePeakKw highest demand behind the service, the building included, kW
+     * @param swaps plug swaps
+     * @param shortfalls buses that leave without the charge that they need, on the stretches of the month
+     * @param movedKwh energy that a least-cost schedule had planned when the packs could not take it, kWh
+     * @param costGap how far the least-cost schedule can at most lie above the lowest possible bill, money
+     */
+    public record Month(int month, double yardKwh, double yardPeakKw, double servicePeakKw, double swaps,
+            List<Shortfall> shortfalls, double movedKwh, double costGap) {
+
+        public Month {
+            shortfalls = List.copyOf(shortfalls);
+        }
+    }
+
+    /**
+     * A bus that leaves without the charge that it needs.
+     *
+     * @param stretch words for the stretch
+     * @param bus its place among the yard's buses
+     * @param shortfall what is missing
+     */
+    public record Shortfall(String stretch, int bus, ChargeShortfall shortfall) {
+    }
+
+    public YardYear {
+        months = List.copyOf(months);
+        busKwh = List.copyOf(busKwh);
+        missingKwh = List.copyOf(missingKwh);
+    }
+
+    /** Plans and bills a year. */
+    public static YardYear of(YardInput input) {
+        return of(input, new YardPlanner(input).year());
+    }
+
+    /** Bills a year whose loads are known. */
+    public static YardYear of(YardInput input, List<MonthLoad> loads) {
+        boolean shared = input.metering().shared();
+        List<MeterMonth> metered = loads.stream().map(m -> m.metered(shared)).toList();
+        Optional<BillYear> without = shared ? Optional.of(steady(input, loads.stream().map(MonthLoad::buildingOnly).toList()))
+                : Optional.empty();
+        return new YardYear(input, loads.stream().map(m -> month(m, input)).toList(), busKwh(input, loads, true),
+                busKwh(input, loads, false), steady(input, metered), without);
+    }
+
+    private static BillYear steady(YardInput input, List<MeterMonth> months) {
+        return BillYear.steady(input.metering().tariff(), input.contractYear(), months);
+    }
+
+    private static List<Double> busKwh(YardInput input, List<MonthLoad> loads, boolean brought) {
+        return IntStream.range(0, input.buses().size()).mapToObj(bus -> loads.stream().flatMap(m -> m.stretches().stream())
+                .mapToDouble(s -> s.times() * ((brought ? s.busKwh(bus) : 0) + s.missingKwh(bus))).sum()).toList();
+    }
+
+    private static Month month(MonthLoad load, YardInput input) {
+        List<Shortfall> shortfalls = new ArrayList<>();
+        double moved = 0;
+        for (StretchLoad stretch : load.stretches()) {
+            stretch.schedule().shortfalls().forEach(s -> shortfalls.add(new Shortfall(stretch.label(), s.plugIn().bus(), s)));
+            moved += stretch.times() * stretch.schedule().movedKwh();
+        }
+        double kwh = load.metered(false).kwh();
+        return new Month(load.month(), kwh, load.yardPeakKw(), load.servicePeakKw(), load.swaps(), shortfalls, moved,
+                load.costGap());
+    }
+
+    /** Money of the year for charging: the bills, less those of the building alone where both share a meter. */
+    public BillParts parts() {
+        return withoutCharging.map(w -> bills.parts().plus(w.parts().times(-1))).orElse(bills.parts());
+    }
+
+    /** Energy at the meter that the bus in a place of the fleet needs, kWh; none for an engine bus. */
+    public double neededKwh(int place) {
+        return IntStream.range(0, input.buses().size()).filter(b -> input.buses().get(b).place() == place)
+                .mapToDouble(busKwh::get).sum();
+    }
+
+    /** Energy of charging, heat and standby at the meter, kWh. */
+    public double yardKwh() {
+        return months.stream().mapToDouble(Month::yardKwh).sum();
+    }
+
+    /** Energy at the meter with what the yard cannot bring, kWh. */
+    public double neededKwh() {
+        return yardKwh() + missingKwh.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Plug swaps of the year. */
+    public double swaps() {
+        return months.stream().mapToDouble(Month::swaps).sum();
+    }
+
+    /** Highest demand of charging, heat and standby, kW. */
+    public double yardPeakKw() {
+        return months.stream().mapToDouble(Month::yardPeakKw).max().orElseThrow();
+    }
+
+    /** Highest demand behind the service, kW. */
+    public double servicePeakKw() {
+        return months.stream().mapToDouble(Month::servicePeakKw).max().orElseThrow();
+    }
+}
