@@ -50,12 +50,13 @@ final class DepotCompiler {
     }
 
     private static ChargeRule rule(Depot depot) {
-        return switch (depot.getChargingPolicy()) {
-            case AT_ONCE -> ChargeRule.of(ChargePolicy.AT_ONCE);
-            case SET_TIME -> ChargeRule.setTime(depot.getChargeWindowStartMin());
-            case SPREAD -> ChargeRule.of(ChargePolicy.SPREAD);
-            case LEAST_COST -> ChargeRule.of(ChargePolicy.LEAST_COST);
+        ChargePolicy policy = switch (depot.getChargingPolicy()) {
+            case AT_ONCE -> ChargePolicy.AT_ONCE;
+            case SET_TIME -> ChargePolicy.SET_TIME;
+            case SPREAD -> ChargePolicy.SPREAD;
+            case LEAST_COST -> ChargePolicy.LEAST_COST;
         };
+        return new ChargeRule(policy, depot.getChargeWindowStartMin());
     }
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */

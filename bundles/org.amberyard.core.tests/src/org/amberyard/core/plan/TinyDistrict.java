@@ -73,6 +73,12 @@ final class TinyDistrict {
                 study.plans(), 0, study.trips());
     }
 
+    static StudyInput withDepot(StudyInput study, DepotInput depot) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), study.buses(), depot, study.prices(), study.programmes(), study.air(), study.rules(),
+                study.plans(), 0, study.trips());
+    }
+
     static DutyInput duty() {
         return new DutyInput(climate(), new DriverStyle(0.7, 0.9, 1), 55, List.of(route("North", 24), route("South", 40)),
                 List.of(diesel().spec(), electric().spec()), new YardHabit(true, false, 17), List.of());

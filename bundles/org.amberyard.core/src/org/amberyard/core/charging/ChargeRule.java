@@ -4,7 +4,7 @@ package org.amberyard.core.charging;
  * A policy with what it needs to know.
  *
  * @param policy the policy
- * @param setMin for {@link ChargePolicy#SET_TIME}, minutes after midnight at which charging begins
+ * @param setMin minutes after midnight at which charging begins under {@link ChargePolicy#SET_TIME}; without effect under others
  */
 public record ChargeRule(ChargePolicy policy, double setMin) {
     private static final double DAY_MIN = 1440;

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.yard.YardComparison;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
@@ -21,6 +22,8 @@ public final class PlanEvaluation {
         PlanYards planYards = new PlanYards(study, duty, ports);
         List<YardYear> yards = IntStream.range(0, study.years()).mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
         FleetHistory fleet = driven.withMeterKwh(yards);
+        int last = study.years() - 1;
+        YardComparison compared = YardComparison.of(yards.get(last).input(), planYards.underOthers(driven, last), memory);
         List<ServiceYear> services = new ArrayList<>();
         List<AirYear> air = new ArrayList<>();
         for (int year = 0; year < study.years(); year++) {
@@ -29,7 +32,7 @@ public final class PlanEvaluation {
         }
         List<UpkeepYear> upkeep = FleetUpkeep.of(study, duty, fleet);
         CostLedger ledger = ledger(study, plan, fleet, upkeep, ports, yards);
-        return new PlanResult(plan, fleet, upkeep, ledger, air, yards, services,
+        return new PlanResult(plan, fleet, upkeep, ledger, air, yards, compared, services,
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, ledger, fleet, yards, air));
     }
 

@@ -5,6 +5,7 @@ import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.yard.YardComparison;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -16,12 +17,13 @@ import org.amberyard.core.yard.YardYear;
  * @param ledger costs by place, year and category
  * @param air greenhouse gas by year
  * @param yards the yard by year: charging, peaks and bills
+ * @param yardComparison the yard of the last year under each charging policy and each tariff
  * @param service load on the electric service by year
  * @param fits whether electric types can do the routes with the ports of the plan
  * @param measures single figures
  */
 public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger ledger, List<AirYear> air,
-        List<YardYear> yards, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
+        List<YardYear> yards, YardComparison yardComparison, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
 
     public PlanResult {
         upkeep = List.copyOf(upkeep);

@@ -10,6 +10,7 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.ServiceDays;
 import org.amberyard.core.yard.YardBus;
 import org.amberyard.core.yard.YardCalendar;
@@ -35,19 +36,27 @@ final class PlanYards {
         this.service = ServiceDays.of(study.duty().routes());
     }
 
-    /** The yard in a year of a fleet. */
+    /** The yard in a year of a fleet, on the meter in use. */
     YardInput of(FleetHistory fleet, int year) {
+        return of(fleet, year, study.depot().metering());
+    }
+
+    /** The same under the other tariffs of the study. */
+    List<YardInput> underOthers(FleetHistory fleet, int year) {
+        return study.depot().alternatives().stream().map(metering -> of(fleet, year, metering)).toList();
+    }
+
+    private YardInput of(FleetHistory fleet, int year, Metering metering) {
         List<YardBus> buses = new ArrayList<>();
         for (VehicleYear record : fleet.inYear(year)) {
             if (study.types().get(record.vehicle().type()).electric().isPresent()) {
                 buses.add(bus(record));
             }
         }
-        DepotInput depot = study.depot();
-        ChargingRules charging = depot.charging();
-        YardCalendar calendar = YardCalendar.of(service, depot.metering().days(study.baseYear() + year));
+        ChargingRules charging = study.depot().charging();
+        YardCalendar calendar = YardCalendar.of(service, metering.days(study.baseYear() + year));
         return new YardInput(buses, units(year, buses.size()), charging.rule(), study.middayCharging(),
-                study.rules().reserveShare(), depot.metering(), depot.metering().contractYear(year, ports.firstYear()),
+                study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
                 demandIndex(year), charging.building(), calendar, charging.stepMin(), charging.swaps(),
                 Double.POSITIVE_INFINITY);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.DayClass;
 
@@ -22,6 +23,12 @@ public final class YardPlanner {
     public List<MonthLoad> year() {
         List<MonthLoad> months = IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
         return yard.rule().policy() == ChargePolicy.LEAST_COST ? new LeastCostYearPlan(yard, months).scheduled() : months;
+    }
+
+    /** The stretches of days of the year with the buses that stand and are to be charged, with their number in the year. */
+    public List<YardStretch> stretches() {
+        return IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).flatMap(m -> m.stretches().stream())
+                .map(s -> s.charging().stretch()).toList();
     }
 
     private MonthLoad policyMonth(int month) {

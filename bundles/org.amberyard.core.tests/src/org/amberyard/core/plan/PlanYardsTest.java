@@ -1,0 +1,175 @@
+package org.amberyard.core.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.YearMonth;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.ChargeRule;
+import org.amberyard.core.charging.PortMix;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.tariff.BlockPrices;
+import org.amberyard.core.tariff.ChargeRate;
+import org.amberyard.core.tariff.ContractYears;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.DemandCharge;
+import org.amberyard.core.tariff.EnergyCharge;
+import org.amberyard.core.tariff.FixedCharge;
+import org.amberyard.core.tariff.MinimumBill;
+import org.amberyard.core.tariff.Ratchet;
+import org.amberyard.core.tariff.Riders;
+import org.amberyard.core.tariff.Tariff;
+import org.amberyard.core.tariff.TariffPeriod;
+import org.amberyard.core.yard.Metering;
+import org.amberyard.core.yard.MonthLoad;
+import org.amberyard.core.yard.YardComparison;
+import org.amberyard.core.yard.YardInput;
+import org.amberyard.core.yard.YardMemory;
+import org.amberyard.core.yard.YardOutage;
+import org.amberyard.core.yard.YardPlanner;
+import org.amberyard.core.yard.YardYear;
+import org.junit.jupiter.api.Test;
+
+/** Yards of the tiny district's electric plan; invented. */
+class PlanYardsTest {
+    private static final int LAST = TinyDistrict.YEARS - 1;
+    private final StudyInput study = TinyDistrict.study();
+    private final DutyTable duty = DutyTable.of(study.duty());
+    private final PlanResult plan = TinyDistrict.evaluated(study, duty, 1);
+
+    /** Invented: dear from 14:00 to 20:00 on weekdays, two demand charges, one with a ratchet. */
+    private static Tariff byHours() {
+        TariffPeriod weekdays = new TariffPeriod(TariffPeriod.ALWAYS.months(), EnumSet.of(DayClass.WEEKDAY),
+                List.of(new TariffPeriod.Hours(840, 1200)));
+        TariffPeriod nights = new TariffPeriod(TariffPeriod.ALWAYS.months(), EnumSet.of(DayClass.WEEKDAY),
+                List.of(new TariffPeriod.Hours(1200, 840)));
+        TariffPeriod free = new TariffPeriod(TariffPeriod.ALWAYS.months(),
+                EnumSet.complementOf(EnumSet.of(DayClass.WEEKDAY)), List.of(TariffPeriod.Hours.ALL_DAY));
+        EnergyCharge offPeak = new EnergyCharge("Off-peak", List.of(rate(nights, 0.08), rate(free, 0.08)));
+        DemandCharge anyTime = new DemandCharge("Demand", List.of(rate(TariffPeriod.ALWAYS, 7)), 0,
+                Optional.of(Ratchet.anyTime(0.6, 11)));
+        return new Tariff("By hours", List.of(FixedCharge.monthly("Customer charge", 50)), MinimumBill.NONE,
+                List.of(EnergyCharge.of("On-peak", weekdays, 0.2), offPeak),
+                List.of(anyTime, DemandCharge.of("On-peak demand", weekdays, 9)), Riders.NONE, List.of(), 1);
+    }
+
+    private static ChargeRate rate(TariffPeriod period, double price) {
+        return new ChargeRate(period, ContractYears.ALL, BlockPrices.flat(price));
+    }
+
+    private YardInput byHours(boolean shared, ChargePolicy policy) {
+        StudyInput other = TinyDistrict.withDepot(study, depot(shared));
+        PortFleet ports = new PortFleet(other.depot(), other.plans().get(1).ports());
+        FleetHistory fleet = FleetRollForward.of(other, other.plans().get(1), duty, ports);
+        return new PlanYards(other, duty, ports).of(fleet, LAST).with(new ChargeRule(policy, 1320));
+    }
+
+    private DepotInput depot(boolean shared) {
+        DepotInput depot = study.depot();
+        return new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(),
+                new Metering(byHours(), shared, Set.of(), OptionalInt.empty()), List.of(), depot.charging());
+    }
+
+    /** What leaves the meter for a bus is what its driving of the year takes, over the efficiency of the port. */
+    @Test
+    void energyOfTheYardIsThatOfTheDriving() {
+        for (ChargePolicy policy : ChargePolicy.values()) {
+            for (int year = 1; year <= LAST; year++) {
+                YardYear yard = YardYear.of(plan.yards().get(year).input().with(new ChargeRule(policy, 1320)));
+                for (VehicleYear bus : plan.fleet().inYear(year)) {
+                    double used = study.types().get(bus.vehicle().type()).electric().isPresent()
+                            ? (bus.use().batteryKwh() + bus.use().gridKwh()) / 0.88 : 0;
+                    assertEquals(used, yard.neededKwh(bus.place()), 1e-9 * Math.max(1, used), policy + " " + bus.place());
+                }
+            }
+        }
+    }
+
+    @Test
+    void whatTheMeterCountsIsBilled() {
+        YardYear yard = plan.yards().get(LAST);
+        double billed = yard.bills().bills().stream().mapToDouble(b -> b.parts().energy()).sum() / 0.105;
+        assertEquals(yard.yardKwh(), billed, 1e-6);
+        assertEquals(yard.neededKwh(), yard.yardKwh(), 1e-9);
+    }
+
+    @Test
+    void leastCostIsNeverDearer() {
+        for (boolean shared : new boolean[] {false, true}) {
+            YardComparison compared = YardComparison.of(byHours(shared, ChargePolicy.LEAST_COST), List.of(), new YardMemory());
+            double least = compared.under(ChargePolicy.LEAST_COST).parts().total();
+            for (ChargePolicy policy : ChargePolicy.values()) {
+                double cost = compared.under(policy).parts().total();
+                assertTrue(least <= cost + 1e-6, shared + " " + policy + ": " + least + " > " + cost);
+            }
+            assertTrue(least < 0.9 * compared.under(ChargePolicy.AT_ONCE).parts().total(), "charging on return is dear");
+        }
+    }
+
+    /** The bill that the schedule is made for is the bill that the tariff prints, to a cent. */
+    @Test
+    void theScheduleHasTheBillThatItPromises() {
+        YardYear yard = YardYear.of(byHours(true, ChargePolicy.LEAST_COST));
+        double moved = yard.months().stream().mapToDouble(YardYear.Month::movedKwh).sum();
+        double gap = yard.months().stream().mapToDouble(YardYear.Month::costGap).sum();
+        assertTrue(gap < 0.01, "gap " + gap);
+        assertTrue(moved < 0.02 * yard.yardKwh(), "moved " + moved);
+    }
+
+    @Test
+    void aSharedMeterIsChargedWithTheDifference() {
+        YardYear yard = YardYear.of(byHours(true, ChargePolicy.SPREAD));
+        assertEquals(yard.bills().total() - yard.withoutCharging().orElseThrow().total(), yard.parts().total(), 1e-9);
+        assertEquals(0, yard.parts().fixed(), 1e-9, "the building pays the customer charge anyway");
+    }
+
+    @Test
+    void daysOfTheMonthsMakeTheYear() {
+        for (MonthLoad month : new YardPlanner(plan.yards().get(LAST).input()).year()) {
+            double days = month.metered(true).days().stream().mapToDouble(d -> d.days()).sum();
+            assertEquals(YearMonth.of(2026 + LAST, month.month() + 1).lengthOfMonth(), days, 1e-9);
+        }
+    }
+
+    @Test
+    void aYardThatStaysTheSameIsNotPlannedAgain() {
+        YardMemory memory = new YardMemory();
+        YardInput input = plan.yards().get(LAST).input();
+        YardYear first = memory.year(input);
+        assertSame(first, memory.next().year(plan.yards().get(LAST).input()));
+        assertEquals(first.parts(), YardYear.of(input).parts());
+        assertNotSame(first, memory.next().next().year(input), "what was not asked for is forgotten");
+    }
+
+    @Test
+    void fewerPortsCostLessAsLongAsTheyServe() {
+        PortCurve curve = PortCurve.of(study, plan.yards().get(LAST).input());
+        List<PortMix> byNumber = curve.byNumber();
+        assertTrue(!byNumber.isEmpty() && byNumber.size() <= 2);
+        assertEquals(byNumber.get(0), curve.cheapest().orElseThrow());
+        assertEquals(19.2 * byNumber.get(0).ports(), curve.connectedKw(byNumber.get(0)), 1e-9);
+    }
+
+    @Test
+    void aPortDownIsAskedForEachType() {
+        List<YardOutage> outages = YardOutage.of(plan.yards().get(LAST).input());
+        assertEquals(1, outages.size());
+        assertEquals(5, outages.get(0).outage().days().size());
+    }
+
+    @Test
+    void aYardWithoutElectricBusesHasOnlyTheBuilding() {
+        YardYear none = TinyDistrict.evaluated(study, duty, 0).yards().get(0);
+        assertEquals(0, none.yardKwh(), 0);
+        assertEquals(80, none.servicePeakKw(), 1e-9);
+        assertEquals(Collections.nCopies(12, 0.0), none.months().stream().map(YardYear.Month::yardPeakKw).toList());
+    }
+}

@@ -1,0 +1,39 @@
+package org.amberyard.core.yard;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.core.charging.PortOutage;
+import org.amberyard.core.charging.YardCharging;
+import org.amberyard.core.charging.YardStretch;
+
+/**
+ * What a yard misses while one of its ports is out of order for a school week of the coldest days, in the month that is hit
+ * hardest.
+ *
+ * @param month month, 0 for January
+ * @param outage the port that is down and who then leaves without enough
+ */
+public record YardOutage(int month, PortOutage outage) {
+    private static final int WEEK_DAYS = 5;
+
+    /** For each type of port of a yard, one of them down. */
+    public static List<YardOutage> of(YardInput yard) {
+        List<List<YardOutage>> months = new YardPlanner(yard).year().stream().map(month -> ofMonth(month, yard))
+                .filter(found -> !found.isEmpty()).toList();
+        return yard.ports().stream().map(u -> u.port()).distinct()
+                .flatMap(port -> months.stream().flatMap(List::stream).filter(o -> o.outage().port().equals(port))
+                        .max(Comparator.comparingDouble((YardOutage o) -> o.outage().worstKwh())
+                                .thenComparing(Comparator.comparingInt(YardOutage::month).reversed())).stream())
+                .toList();
+    }
+
+    private static List<YardOutage> ofMonth(MonthLoad month, YardInput yard) {
+        return month.stretches().stream().filter(s -> s.kind() == StretchKind.COLDEST_DAY).map(StretchLoad::charging)
+                .map(YardCharging::stretch).flatMap(stretch -> ofStretch(stretch, month.month(), yard)).toList();
+    }
+
+    private static Stream<YardOutage> ofStretch(YardStretch stretch, int month, YardInput yard) {
+        return PortOutage.of(stretch, yard.ports(), yard.rule(), WEEK_DAYS).stream().map(o -> new YardOutage(month, o));
+    }
+}

@@ -1,0 +1,105 @@
+package org.amberyard.core.yard;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.DemandCharge;
+import org.amberyard.core.tariff.MarginalPrices;
+import org.amberyard.core.tariff.PeakHistory;
+import org.amberyard.core.tariff.Ratchet;
+
+/**
+ * What one more kWh and one more kW cost at a yard's meter through a year. Demand charges stand in one order for all months; in
+ * a month without one its price is zero and it counts no hour.
+ */
+final class YearPrices {
+    private static final int DAY_MIN = 1440;
+
+    private final YardInput yard;
+    private final List<MarginalPrices> months;
+    private final List<String> charges;
+
+    YearPrices(YardInput yard, List<MonthLoad> expected) {
+        this.yard = yard;
+        this.months = expected.stream().map(m -> new MarginalPrices(
+                yard.metering().tariff().inForce(m.month(), yard.contractYear()), m.metered(yard.metering().shared()),
+                PeakHistory.NONE)).toList();
+        this.charges = months.stream().flatMap(m -> m.demandNames().stream()).distinct().toList();
+    }
+
+    /** True when a demand charge bills a share of the demands of earlier months. */
+    boolean remembers() {
+        return Arrays.stream(ratchetShares()).anyMatch(share -> share > 0);
+    }
+
+    /** Share of the year's highest demand that each charge bills at least. */
+    double[] ratchetShares() {
+        return charges.stream().mapToDouble(this::ratchetShare).toArray();
+    }
+
+    private double ratchetShare(String charge) {
+        return yard.metering().tariff().demand().stream().filter(c -> c.name().equals(charge)).map(DemandCharge::ratchet)
+                .flatMap(r -> r.stream()).mapToDouble(Ratchet::share).max().orElse(0);
+    }
+
+    /** Price of each demand charge in a month, in the proportion to energy of the yard's year. */
+    double[] demandPrices(int month) {
+        return byCharge(month, months.get(month).demandPrices(), yard.demandIndex());
+    }
+
+    private double[] byCharge(int month, double[] ofMonth, double factor) {
+        List<String> names = months.get(month).demandNames();
+        double[] all = new double[charges.size()];
+        for (int charge = 0; charge < ofMonth.length; charge++) {
+            all[charges.indexOf(names.get(charge))] = factor * ofMonth[charge];
+        }
+        return all;
+    }
+
+    /** Price of energy through a stretch of days, money/kWh. */
+    double[] perKwh(int month, StretchKind kind) {
+        return IntStream.range(0, steps(kind)).mapToDouble(step -> months.get(month).pricePerKwhAt(day(kind, step), minute(step)))
+                .toArray();
+    }
+
+    /** Demand charges that count each step of a stretch of days. */
+    int[] demandSets(int month, StretchKind kind) {
+        return IntStream.range(0, steps(kind)).map(step -> set(month, day(kind, step), minute(step))).toArray();
+    }
+
+    private int set(int month, DayClass day, double minute) {
+        int ofMonth = months.get(month).demandSetAt(day, minute);
+        List<String> names = months.get(month).demandNames();
+        return IntStream.range(0, names.size()).filter(charge -> (ofMonth >> charge & 1) == 1)
+                .map(charge -> 1 << charges.indexOf(names.get(charge))).reduce(0, (one, other) -> one | other);
+    }
+
+    private int steps(StretchKind kind) {
+        return kind.days().size() * DAY_MIN / yard.stepMin();
+    }
+
+    private DayClass day(StretchKind kind, int step) {
+        return kind.days().get(step * yard.stepMin() / DAY_MIN);
+    }
+
+    /** The middle of a step, minutes after midnight. */
+    private double minute(int step) {
+        return (step + 0.5) * yard.stepMin() % DAY_MIN;
+    }
+
+    /** Demand that each charge bills in a month however the buses are charged, kW. */
+    double[] floorsKw(MonthLoad month) {
+        double[] floors = byCharge(month.month(), months.get(month.month()).demandFloorsKw(PeakHistory.NONE), 1);
+        for (MonthLoad.IdleDay day : month.idle()) {
+            double[] kw = day.loadKw(yard.metering().shared());
+            for (int step = 0; step < kw.length; step++) {
+                int counted = set(month.month(), day.dayClass(), minute(step));
+                for (int charge = 0; charge < floors.length; charge++) {
+                    floors[charge] = (counted >> charge & 1) == 1 ? Math.max(floors[charge], kw[step]) : floors[charge];
+                }
+            }
+        }
+        return floors;
+    }
+}
