@@ -14,7 +14,7 @@ import org.amberyard.model.meta.NumberSeries;
 
 /**
  * Compiles the load of the building: from metered days where there are some, else from monthly bills, else the building's peak
- * at all hours.
+ * at all hours. Solar power is taken off mean days only: on the day of the highest demand clouds may hide the sun.
  */
 final class BuildingCompiler {
     private static final int DAY_MIN = 1440;
@@ -43,8 +43,8 @@ final class BuildingCompiler {
             Optional<BuildingLoadDay> weekday = metered(month, LoadDayKind.WEEKDAY);
             Optional<BuildingLoadDay> weekend = metered(month, LoadDayKind.WEEKEND);
             Levels levels = levels(month);
-            weekdays.add(weekday.map(d -> steps(d.getMeanKw())).orElseGet(() -> levels.weekday(steps)));
-            freeDays.add(weekend.map(d -> steps(d.getMeanKw())).orElseGet(() -> levels.flat(steps, levels.nightKw())));
+            weekdays.add(weekday.map(this::meanDay).orElseGet(() -> levels.weekday(steps)));
+            freeDays.add(weekend.map(this::meanDay).orElseGet(() -> levels.flat(steps, levels.nightKw())));
             peakDays.add(weekday.map(d -> steps(d.getPeakDayKw())).orElseGet(() -> levels.peakDay(steps)));
         }
         return new BuildingLoad(weekdays, freeDays, peakDays);
@@ -53,6 +53,16 @@ final class BuildingCompiler {
     private Optional<BuildingLoadDay> metered(Month month, LoadDayKind kind) {
         return depot.getBuildingLoadDays().stream()
                 .filter(d -> d.getMonth().getValue() == month.ordinal() && d.getDayKind() == kind).findFirst();
+    }
+
+    /** The mean load less what the sun brings; more than the building takes is not credited. */
+    private double[] meanDay(BuildingLoadDay day) {
+        double[] kw = steps(day.getMeanKw());
+        double[] solarKw = steps(day.getSolarKw());
+        for (int step = 0; step < kw.length; step++) {
+            kw[step] = Math.max(0, kw[step] - solarKw[step]);
+        }
+        return kw;
     }
 
     /** Loads in steps of the study; a step takes the mean of what it covers. */

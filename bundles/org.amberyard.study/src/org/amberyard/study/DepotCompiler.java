@@ -8,6 +8,7 @@ import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
+import org.amberyard.core.plan.BatteryOffer;
 import org.amberyard.core.plan.ChargingRules;
 import org.amberyard.core.plan.DepotInput;
 import org.amberyard.core.yard.SwapTimes;
@@ -23,10 +24,10 @@ final class DepotCompiler {
     private DepotCompiler() {
     }
 
-    static DepotInput compile(Depot depot, int baseYear, int years) {
+    static DepotInput compile(Depot depot, int baseYear) {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
-        MeteringCompiler metering = new MeteringCompiler(baseYear, years);
+        MeteringCompiler metering = new MeteringCompiler(baseYear);
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
                 metering.compile(depot.getTariff()), depot.getAlternativeTariffs().stream().map(metering::compile).toList(),
@@ -46,7 +47,8 @@ final class DepotCompiler {
 
     private static ChargingRules charging(Depot depot) {
         return new ChargingRules(rule(depot), depot.getStepMin(), BuildingCompiler.compile(depot),
-                new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost());
+                new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost(),
+                new BatteryOffer(depot.getBatteryPricePerKwh(), depot.getBatteryKwPerKwh(), depot.getBatteryLifeYears()));
     }
 
     private static ChargeRule rule(Depot depot) {

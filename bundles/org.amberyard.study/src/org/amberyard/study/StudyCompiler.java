@@ -59,7 +59,7 @@ public final class StudyCompiler {
         DutyInput duty = duty(vehicles);
         PlanCompiler plans = new PlanCompiler(study, types);
         return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
-                settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot(), settings.getBaseYear(), settings.getHorizonYears()),
+                settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot(), settings.getBaseYear()),
                 PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), plans.programmes(),
                 AirCompiler.compile(study.getEmissionFactors()),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),

@@ -98,7 +98,7 @@ class PlanEvaluationTest {
         PlanResult plan = StudyEvaluation.of(study, duty).plans().get(1);
         double fuelL = plan.fleet().inYear(2).stream().mapToDouble(v -> v.use().fuelL()).sum();
         double engineKm = plan.fleet().inYear(2).stream().filter(v -> v.use().fuelL() > 0).mapToDouble(v -> v.use().km()).sum();
-        double meterKwh = plan.fleet().inYear(2).stream().mapToDouble(VehicleYear::meterKwh).sum() + 2 * 0.015 * 24 * 366;
+        double meterKwh = plan.fleet().inYear(2).stream().mapToDouble(VehicleYear::meterKwh).sum() + 2 * 0.015 * 24 * 365;
         AirYear air = plan.air().get(2);
         assertEquals(fuelL * 2.6972 + engineKm * (0.0059 * 28 + 0.02678 * 265) / 1000, air.tailpipeKg(), 1e-6);
         assertEquals(meterKwh / 0.95 * 0.35 * 0.98 * 0.98, air.gridKg(), 1e-6);

@@ -1,5 +1,7 @@
 package org.amberyard.core.depot;
 
+import java.util.List;
+
 /**
  * A type of charging port.
  *
@@ -34,5 +36,21 @@ public record Port(String name, boolean direct, double powerKw, double efficienc
      */
     public double batteryKw(double acceptanceKw) {
         return direct ? Math.min(powerKw * efficiency, acceptanceKw) : Math.min(powerKw, acceptanceKw) * efficiency;
+    }
+
+    /**
+     * Power into the battery that every bus of a kind can count on, kW: that of the best AC port among some, else, where there
+     * is none or the bus does not take AC, of the best DC port. DC ports are too few to count on.
+     *
+     * @param acKw largest power that the bus takes from an AC port, kW
+     * @param dcKw largest power that it takes from a DC port, kW
+     */
+    public static double countedKw(List<Port> ports, double acKw, double dcKw) {
+        double alternating = bestKw(ports, false, acKw);
+        return alternating > 0 ? alternating : bestKw(ports, true, dcKw);
+    }
+
+    private static double bestKw(List<Port> ports, boolean direct, double acceptanceKw) {
+        return ports.stream().filter(p -> p.direct() == direct).mapToDouble(p -> p.batteryKw(acceptanceKw)).max().orElse(0);
     }
 }

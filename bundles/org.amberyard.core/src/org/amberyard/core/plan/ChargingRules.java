@@ -13,14 +13,16 @@ import org.amberyard.core.yard.SwapTimes;
  * @param building load of the building
  * @param swaps when a person is there to move plugs
  * @param swapCost cost of moving a plug once, base-date money
+ * @param battery what a battery beside the building would cost
  */
-public record ChargingRules(ChargeRule rule, int stepMin, BuildingLoad building, SwapTimes swaps, double swapCost) {
+public record ChargingRules(ChargeRule rule, int stepMin, BuildingLoad building, SwapTimes swaps, double swapCost,
+        BatteryOffer battery) {
     private static final int DAY_MIN = 1440;
     private static final int QUARTER_HOUR_MIN = 15;
 
     /** Charging spread to departure in steps of a quarter of an hour beside a building of a constant load. */
     public static ChargingRules spreadBeside(double buildingKw) {
         return new ChargingRules(ChargeRule.of(ChargePolicy.SPREAD), QUARTER_HOUR_MIN,
-                BuildingLoad.constant(buildingKw, DAY_MIN / QUARTER_HOUR_MIN), new SwapTimes(0, 0), 0);
+                BuildingLoad.constant(buildingKw, DAY_MIN / QUARTER_HOUR_MIN), new SwapTimes(0, 0), 0, BatteryOffer.ASSUMED);
     }
 }

@@ -57,17 +57,4 @@ public record DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput se
     double meanEfficiency() {
         return ports.stream().mapToDouble(Port::efficiency).average().orElseThrow();
     }
-
-    /**
-     * Power into the battery that every bus of a type can count on, kW: that of the best AC port among some port types,
-     * else, where there is none or the bus does not take AC, of the best DC port. DC ports are too few to count on.
-     */
-    public static double batteryKw(List<Port> ports, VehicleTypeInput type) {
-        double alternating = best(ports, false, type.acAcceptanceKw());
-        return alternating > 0 ? alternating : best(ports, true, type.dcAcceptanceKw());
-    }
-
-    private static double best(List<Port> ports, boolean direct, double acceptanceKw) {
-        return ports.stream().filter(p -> p.direct() == direct).mapToDouble(p -> p.batteryKw(acceptanceKw)).max().orElse(0);
-    }
 }

@@ -20,7 +20,7 @@ public final class PlanEvaluation {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         FleetHistory driven = FleetRollForward.of(study, plan, duty, ports);
         PlanYards planYards = new PlanYards(study, duty, ports);
-        List<YardYear> yards = IntStream.range(0, study.years()).mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
+        List<YardYear> yards = IntStream.range(0, study.years()).parallel().mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
         FleetHistory fleet = driven.withMeterKwh(yards);
         int last = study.years() - 1;
         YardComparison compared = YardComparison.of(yards.get(last).input(), planYards.underOthers(driven, last), memory);

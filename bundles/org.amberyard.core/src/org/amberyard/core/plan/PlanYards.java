@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.yard.Metering;
@@ -18,11 +20,15 @@ import org.amberyard.core.yard.YardInput;
 
 /**
  * The yard of a plan in each year. A plan with electric buses but without ports is looked at with a port on offer for each
- * bus. Packs count with their health at the start of the year, rounded down to a fortieth, so that years which are nearly alike
- * are planned once.
+ * bus.
+ *
+ * <p>Years that are alike are planned once. So all have the calendar of the base year; packs count with their health at the
+ * start of the year, rounded down to a fortieth, where it decides what must be charged between runs, else as new; and
+ * schedules of least cost see the proportion of demand to energy prices in steps of a tenth.
  */
 final class PlanYards {
     private static final double HEALTH_STEP = 1.0 / 40;
+    private static final double INDEX_STEPS = 10;
 
     private final StudyInput study;
     private final DutyTable duty;
@@ -54,7 +60,7 @@ final class PlanYards {
             }
         }
         ChargingRules charging = study.depot().charging();
-        YardCalendar calendar = YardCalendar.of(service, metering.days(study.baseYear() + year));
+        YardCalendar calendar = YardCalendar.of(service, metering.days(study.baseYear()));
         return new YardInput(buses, units(year, buses.size()), charging.rule(), study.middayCharging(),
                 study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
                 demandIndex(year), charging.building(), calendar, charging.stepMin(), charging.swaps(),
@@ -69,9 +75,22 @@ final class PlanYards {
         Optional<RouteUse> use = route.isPresent() ? duty.use(route.getAsInt(), type).filter(u -> u.year().km() > 0)
                 : Optional.empty();
         EnergyUse other = YearOfDriving.otherUse(duty, place, type);
-        double health = Math.max(HEALTH_STEP, Math.floor(record.vehicle().health() / HEALTH_STEP + 1e-9) * HEALTH_STEP);
-        return new YardBus(record.place(), record.vehicle().unit(), of.acAcceptanceKw(), of.dcAcceptanceKw(),
-                of.electric().orElseThrow().battery(), health, use, 1 - study.rules().spareCoverShare(), other);
+        BatterySpec battery = of.electric().orElseThrow().battery();
+        return new YardBus(record.place(), record.vehicle().unit(), of.acAcceptanceKw(), of.dcAcceptanceKw(), battery,
+                health(record, battery, use), use, 1 - study.rules().spareCoverShare(), other);
+    }
+
+    private double health(VehicleYear record, BatterySpec battery, Optional<RouteUse> use) {
+        boolean decides = study.middayCharging() && use.isPresent() && needsLayovers(use.get(), battery);
+        double health = Math.floor(record.vehicle().health() / HEALTH_STEP + 1e-9) * HEALTH_STEP;
+        return decides ? Math.max(HEALTH_STEP, health) : 1;
+    }
+
+    /** True when a pack at the end of its life must be charged between runs on some day. */
+    private boolean needsLayovers(RouteUse use, BatterySpec battery) {
+        double worn = battery.life().endOfLifeShare();
+        return use.designDays().stream().anyMatch(day -> !new LeastLayoverCharge(day.midday(), battery, worn,
+                study.rules().reserveShare()).at(Double.POSITIVE_INFINITY).isEmpty());
     }
 
     private List<PortUnit> units(int year, int buses) {
@@ -85,7 +104,8 @@ final class PlanYards {
 
     private double demandIndex(int year) {
         double time = study.money().time(CostCategory.ELECTRIC_ENERGY, year);
-        return study.prices().index(PriceDeck.Subject.ELECTRIC_DEMAND, year, time)
+        double ratio = study.prices().index(PriceDeck.Subject.ELECTRIC_DEMAND, year, time)
                 / study.prices().index(PriceDeck.Subject.ELECTRIC_ENERGY, year, time);
+        return Math.round(ratio * INDEX_STEPS) / INDEX_STEPS;
     }
 }

@@ -22,7 +22,7 @@ public final class PortFleet {
      */
     public double batteryKw(VehicleTypeInput type, int year) {
         List<Port> bought = purchases.stream().filter(p -> p.year() <= year).map(p -> depot.ports().get(p.port())).toList();
-        return DepotInput.batteryKw(bought.isEmpty() ? depot.ports() : bought, type);
+        return type.countedKw(bought.isEmpty() ? depot.ports() : bought);
     }
 
     /** Number of ports in a year. */

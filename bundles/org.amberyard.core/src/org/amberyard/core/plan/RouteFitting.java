@@ -26,7 +26,7 @@ public final class RouteFitting {
         List<RouteFit> fits = new ArrayList<>();
         for (int route = 0; route < study.duty().routes().size(); route++) {
             for (int type = 0; type < study.types().size(); type++) {
-                double batteryKw = DepotInput.batteryKw(study.depot().ports(), study.types().get(type));
+                double batteryKw = study.types().get(type).countedKw(study.depot().ports());
                 fitting.fit(route, type, batteryKw).ifPresent(fits::add);
             }
         }

@@ -1,6 +1,8 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.VehicleSpec;
@@ -25,6 +27,11 @@ public record VehicleTypeInput(VehicleSpec spec, VehiclePrices prices, double ac
     /** The electric physics, when it is an electric type. */
     public Optional<ElectricSpec> electric() {
         return spec instanceof ElectricSpec electric ? Optional.of(electric) : Optional.empty();
+    }
+
+    /** Power into the battery that every bus of the type can count on at some ports, kW. */
+    public double countedKw(List<Port> ports) {
+        return Port.countedKw(ports, acAcceptanceKw, dcAcceptanceKw);
     }
 
     /** The engine physics, when it is an engine type. */

@@ -14,7 +14,6 @@ import org.amberyard.core.yard.Metering;
  * years are over.
  */
 final class YardPrices {
-    private static final int SETTLED_CONTRACT_YEAR = 20;
     private static final int HOUR_MIN = 60;
     private static final int EVENING_H = 18;
     private static final int MORNING_H = 30;
@@ -25,7 +24,7 @@ final class YardPrices {
 
     YardPrices(Metering metering) {
         months = IntStream.range(0, Climate.MONTHS)
-                .mapToObj(m -> new MarginalPrices(metering.tariff().inForce(m, SETTLED_CONTRACT_YEAR), new MeterMonth(m, List.of()),
+                .mapToObj(m -> new MarginalPrices(metering.tariff().inForce(m, metering.tariff().settledYear()), new MeterMonth(m, List.of()),
                         PeakHistory.NONE)).toList();
         nightMin = IntStream.range(0, Climate.MONTHS).map(this::cheapestOfNight).toArray();
     }

@@ -30,4 +30,9 @@ public record ContractYears(int from, int to) {
     public boolean contains(int year) {
         return from <= year && year <= to;
     }
+
+    /** First year from which being within or not stays as it is. */
+    int settled() {
+        return to == Integer.MAX_VALUE ? from : to + 1;
+    }
 }

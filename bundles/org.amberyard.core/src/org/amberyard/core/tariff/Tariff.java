@@ -1,6 +1,7 @@
 package org.amberyard.core.tariff;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.core.math.Checks;
 
 /**
@@ -44,6 +45,15 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
                 riderPerKwh == 0 ? Riders.NONE
                         : Riders.onEnergy(EnergyCharge.of("Riders", TariffPeriod.ALWAYS, riderPerKwh)),
                 taxShare == 0 ? List.of() : List.of(ShareCharge.ofCharges("Taxes", taxShare)), 1);
+    }
+
+    /** Year of a contract from which the tariff stays the same. */
+    public int settledYear() {
+        Stream<ContractYears> rated = Stream.of(energy.stream().map(EnergyCharge::rates), riders.perKwh().stream().map(EnergyCharge::rates),
+                demand.stream().map(DemandCharge::rates), riders.perKw().stream().map(DemandCharge::rates))
+                .flatMap(rates -> rates).flatMap(List::stream).map(ChargeRate::years);
+        Stream<ContractYears> fixed = Stream.of(customer, riders.fixed()).flatMap(List::stream).map(FixedCharge::years);
+        return Stream.concat(rated, fixed).mapToInt(ContractYears::settled).max().orElse(1);
     }
 
     /**

@@ -49,10 +49,15 @@ public record BuildingLoad(List<double[]> weekdays, List<double[]> freeDays, Lis
         return (kind == DayClass.WEEKDAY ? weekdays : freeDays).get(month);
     }
 
+    /** The day of the highest demand, kW by step; not to be changed. */
+    double[] peakDay(int month) {
+        return peakDays.get(month);
+    }
+
     /** Load through a stretch of days, kW by step; the day of the highest demand where the weather is extreme. */
     double[] through(int month, StretchKind kind) {
         if (kind.extreme()) {
-            return peakDays.get(month).clone();
+            return peakDay(month).clone();
         }
         int steps = weekdays.get(month).length;
         double[] kw = new double[kind.days().size() * steps];

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.ChargeWindow;
+import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.EnergyUse;
@@ -24,6 +26,8 @@ final class BusNeeds {
     private static final double PARKED_TO_MIN = 30 * 60.0;
     /** Time before departure in which a bus is heated, as in the duty. */
     private static final double PREHEAT_MIN = 30;
+    /** Keeps the arithmetic finite for a bus that comes when it should leave again; it leaves short of charge. */
+    private static final double LEAST_NIGHT_MIN = 1;
     private static final ChargeWindow ALL_DAY = new ChargeWindow(0, 0);
 
     private final YardBus bus;
@@ -34,8 +38,7 @@ final class BusNeeds {
     BusNeeds(YardBus bus, YardInput yard) {
         this.bus = bus;
         this.yard = yard;
-        this.batteryKw = yard.ports().stream().mapToDouble(u -> u.port().batteryKw(u.port().direct() ? bus.dcKw() : bus.acKw()))
-                .max().orElse(0);
+        this.batteryKw = Port.countedKw(yard.ports().stream().map(PortUnit::port).toList(), bus.acKw(), bus.dcKw());
         this.otherOfDay = bus.other().times(1 / yard.calendar().serviceDays());
     }
 
@@ -58,7 +61,7 @@ final class BusNeeds {
         List<LayoverCharge> layovers = layovers(day);
         double middayKwh = layovers.stream().mapToDouble(LayoverCharge::batteryKwh).sum();
         DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
-        double nextMin = Math.max(day.nextMorningMin(), last.arrivalMin()) + freeMin;
+        double nextMin = Math.max(day.nextMorningMin(), last.arrivalMin() + LEAST_NIGHT_MIN) + freeMin;
         List<BusNeed.Stay> stays = new ArrayList<>();
         layovers.forEach(l -> stays.add(stay(day, l, energyFactor, layovers)));
         stays.addAll(night(last.arrivalMin(), nextMin, energyFactor * (day.batteryKwh() - middayKwh), day.nightPackC()));
@@ -79,8 +82,9 @@ final class BusNeeds {
         double drawnKwh = before.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
         double chargedKwh = all.stream().filter(l -> l.fromMin() <= layover.fromMin())
                 .mapToDouble(LayoverCharge::batteryKwh).sum();
-        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), factor * layover.batteryKwh(),
-                1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()), before.get(before.size() - 1).packC());
+        double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
+        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), factor * layover.batteryKwh(), endShare,
+                before.get(before.size() - 1).packC());
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double routeKwh, double packC) {

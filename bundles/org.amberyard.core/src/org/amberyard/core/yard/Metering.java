@@ -16,7 +16,7 @@ import org.amberyard.core.tariff.Tariff;
  *
  * @param tariff tariff of the meter
  * @param shared true when the building is behind the same meter
- * @param holidays holidays of the tariff, in all years of the study
+ * @param holidays holidays of the tariff
  * @param contractStart year in which the contract starts, counted from the base year; empty when it starts with the first port
  */
 public record Metering(Tariff tariff, boolean shared, Set<LocalDate> holidays, OptionalInt contractStart) {
@@ -37,12 +37,12 @@ public record Metering(Tariff tariff, boolean shared, Set<LocalDate> holidays, O
     }
 
     /**
-     * Year of the contract, 1 for the first.
+     * Year of the contract, 1 for the first; no later than that from which the tariff stays the same.
      *
      * @param year year, counted from the base year
      * @param firstPortYear year of the first port
      */
     public int contractYear(int year, int firstPortYear) {
-        return Math.max(1, year - contractStart.orElse(firstPortYear) + 1);
+        return Math.max(1, Math.min(tariff.settledYear(), year - contractStart.orElse(firstPortYear) + 1));
     }
 }

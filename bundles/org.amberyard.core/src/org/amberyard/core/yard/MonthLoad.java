@@ -70,7 +70,8 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
 
     /** Highest demand of charging, heat and standby, kW. */
     public double yardPeakKw() {
-        return stretches.stream().mapToDouble(s -> highest(s.yardKw())).max().orElse(0);
+        double standbyKw = idle.stream().mapToDouble(IdleDay::standbyKw).max().orElse(0);
+        return Math.max(standbyKw, stretches.stream().mapToDouble(s -> highest(s.yardKw())).max().orElse(0));
     }
 
     /** Highest demand behind the service, the building included, kW. */
@@ -88,9 +89,24 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         return stretches.stream().mapToDouble(s -> s.times() * s.charging().assignment().swaps()).sum();
     }
 
-    /** Idle days of a calendar's month. */
-    static List<IdleDay> idle(Map<DayClass, Double> days, double standbyKw, BuildingLoad building, int month) {
-        return days.entrySet().stream().sorted(Map.Entry.comparingByKey())
-                .map(e -> new IdleDay(e.getKey(), e.getValue(), standbyKw, building.day(month, e.getKey()))).toList();
+    /**
+     * Idle days of a calendar's month.
+     *
+     * @param peakDay true when one of them is the day of the building's highest demand, because no stretch holds it
+     */
+    static List<IdleDay> idle(Map<DayClass, Double> days, double standbyKw, BuildingLoad building, int month, boolean peakDay) {
+        List<IdleDay> idle = new ArrayList<>();
+        days.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(e -> {
+            double peaks = peakDay && e.getKey() == DayClass.WEEKDAY ? Math.min(1, e.getValue()) : 0;
+            addIdle(new IdleDay(e.getKey(), peaks, standbyKw, building.peakDay(month)), idle);
+            addIdle(new IdleDay(e.getKey(), e.getValue() - peaks, standbyKw, building.day(month, e.getKey())), idle);
+        });
+        return idle;
+    }
+
+    private static void addIdle(IdleDay day, List<IdleDay> to) {
+        if (day.days() > 0) {
+            to.add(day);
+        }
     }
 }

@@ -26,7 +26,7 @@ record MonthShare(double extremeDays, double otherDays) {
                 .mapToDouble(kind -> dayKwh(extreme(bus, month, kind).block(midday), energy)).sum();
         double extremeDays = extremeKwh > monthKwh ? monthKwh / extremeKwh : 1;
         double normalKwh = (month.days() - month.extremeDays()) * dayKwh(normal.block(), energy);
-        return new MonthShare(extremeDays, normalKwh > 0 ? (monthKwh - extremeDays * extremeKwh) / normalKwh : 0);
+        return new MonthShare(extremeDays, normalKwh > 0 ? Math.max(0, monthKwh - extremeDays * extremeKwh) / normalKwh : 0);
     }
 
     private static double dayKwh(DayBlock day, ToDoubleFunction<EnergyUse> energy) {

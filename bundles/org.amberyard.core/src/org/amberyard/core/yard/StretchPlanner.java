@@ -25,7 +25,7 @@ final class StretchPlanner {
         List<PlugIn> plugIns = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
             for (BusNeed.Stay stay : asked.get(bus).stays()) {
-                plugIns.add(plugIn(bus, stay));
+                plugIns.add(plugIn(bus, stay, grid.lengthMin()));
             }
         }
         YardStretch stretch = new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
@@ -38,9 +38,11 @@ final class StretchPlanner {
                 yard.building().through(service.month(), kind));
     }
 
-    private PlugIn plugIn(int bus, BusNeed.Stay stay) {
+    /** A bus that comes after the end of the stretch comes as it did before its start. */
+    private PlugIn plugIn(int bus, BusNeed.Stay stay, double lengthMin) {
         YardBus of = yard.buses().get(bus);
-        return new PlugIn(bus, of.name(), stay.fromMin(), stay.toMin(), stay.batteryKwh(), stay.endShare(),
+        double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
+        return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin, stay.batteryKwh(), stay.endShare(),
                 BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()));
     }
 

@@ -9,13 +9,16 @@ import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.DayClass;
 
 /**
- * Days of a year as the yard's meter sees them.
+ * Days of a year as the yard's meter sees them. Service days that find no weekday left, as when schools keep a holiday of the
+ * tariff for service, take holidays and then free days of the week from the month; they are billed as weekdays.
  *
  * @param months months of service, school and the extended-year programme apart
  * @param idle days of each month on which no route is driven and which no stretch holds, by kind of day
  */
 public record YardCalendar(List<ServiceMonth> months, List<Map<DayClass, Double>> idle) {
     private static final List<Boolean> SERVICES = List.of(false, true);
+    private static final List<DayClass> SERVED_FIRST = List.of(DayClass.WEEKDAY, DayClass.HOLIDAY, DayClass.SATURDAY,
+            DayClass.SUNDAY);
     private static final int WITHOUT_ROUTES_DAYS = 20;
 
     public YardCalendar {
@@ -45,19 +48,28 @@ public record YardCalendar(List<ServiceMonth> months, List<Map<DayClass, Double>
             List<ServiceMonth> months) {
         Map<DayClass, Double> idle = new EnumMap<>(DayClass.class);
         days.forEach((kind, count) -> idle.put(kind, (double) count));
+        takeService(idle, SERVICES.stream().mapToInt(extendedYear -> driven.of(month, extendedYear)).sum());
         for (boolean extendedYear : SERVICES) {
             int count = driven.of(month, extendedYear);
             if (count > 0) {
                 double weekends = Math.min(idle.getOrDefault(DayClass.SATURDAY, 0.0), idle.getOrDefault(DayClass.SUNDAY, 0.0));
                 ServiceMonth added = ServiceMonth.of(month, extendedYear, count, weekends);
                 months.add(added);
-                take(idle, DayClass.WEEKDAY, count);
                 take(idle, DayClass.SATURDAY, added.weekends());
                 take(idle, DayClass.SUNDAY, added.weekends());
             }
         }
         idle.values().removeIf(left -> left <= 0);
         return idle;
+    }
+
+    private static void takeService(Map<DayClass, Double> idle, double count) {
+        double rest = count;
+        for (DayClass kind : SERVED_FIRST) {
+            double taken = Math.min(rest, idle.getOrDefault(kind, 0.0));
+            take(idle, kind, taken);
+            rest -= taken;
+        }
     }
 
     private static void take(Map<DayClass, Double> idle, DayClass kind, double count) {

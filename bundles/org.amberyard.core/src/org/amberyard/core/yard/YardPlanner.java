@@ -41,6 +41,7 @@ public final class YardPlanner {
             }
         }
         Map<DayClass, Double> free = yard.calendar().idle().get(month);
-        return new MonthLoad(month, loads, MonthLoad.idle(free, yard.standbyKw(), yard.building(), month), 0);
+        boolean peakDay = loads.stream().noneMatch(s -> s.kind().extreme());
+        return new MonthLoad(month, loads, MonthLoad.idle(free, yard.standbyKw(), yard.building(), month, peakDay), 0);
     }
 }

@@ -19,6 +19,7 @@ final class YearPrices {
     private final YardInput yard;
     private final List<MarginalPrices> months;
     private final List<String> charges;
+    private final int[][] placeOfCharge;
 
     YearPrices(YardInput yard, List<MonthLoad> expected) {
         this.yard = yard;
@@ -26,6 +27,8 @@ final class YearPrices {
                 yard.metering().tariff().inForce(m.month(), yard.contractYear()), m.metered(yard.metering().shared()),
                 PeakHistory.NONE)).toList();
         this.charges = months.stream().flatMap(m -> m.demandNames().stream()).distinct().toList();
+        this.placeOfCharge = months.stream().map(m -> m.demandNames().stream().mapToInt(charges::indexOf).toArray())
+                .toArray(int[][]::new);
     }
 
     /** True when a demand charge bills a share of the demands of earlier months. */
@@ -49,10 +52,9 @@ final class YearPrices {
     }
 
     private double[] byCharge(int month, double[] ofMonth, double factor) {
-        List<String> names = months.get(month).demandNames();
         double[] all = new double[charges.size()];
         for (int charge = 0; charge < ofMonth.length; charge++) {
-            all[charges.indexOf(names.get(charge))] = factor * ofMonth[charge];
+            all[placeOfCharge[month][charge]] = factor * ofMonth[charge];
         }
         return all;
     }
@@ -70,9 +72,11 @@ final class YearPrices {
 
     private int set(int month, DayClass day, double minute) {
         int ofMonth = months.get(month).demandSetAt(day, minute);
-        List<String> names = months.get(month).demandNames();
-        return IntStream.range(0, names.size()).filter(charge -> (ofMonth >> charge & 1) == 1)
-                .map(charge -> 1 << charges.indexOf(names.get(charge))).reduce(0, (one, other) -> one | other);
+        int set = 0;
+        for (int charge = 0; charge < placeOfCharge[month].length; charge++) {
+            set |= (ofMonth >> charge & 1) << placeOfCharge[month][charge];
+        }
+        return set;
     }
 
     private int steps(StretchKind kind) {

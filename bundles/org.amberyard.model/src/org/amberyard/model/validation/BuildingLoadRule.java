@@ -33,6 +33,9 @@ final class BuildingLoadRule implements Rule {
             checkOnce(day, day.getMonth() + " " + day.getDayKind(), seen, findings);
             checkSeries(day, Literals.BUILDING_LOAD_DAY__MEAN_KW, findings);
             checkSeries(day, Literals.BUILDING_LOAD_DAY__PEAK_DAY_KW, findings);
+            if (day.getSolarKw() != null && !day.getSolarKw().isBlank()) {
+                checkSeries(day, Literals.BUILDING_LOAD_DAY__SOLAR_KW, findings);
+            }
         }
         for (BuildingMonth month : depot.getBuildingMonths()) {
             checkOnce(month, month.getMonth() + " bill", seen, findings);

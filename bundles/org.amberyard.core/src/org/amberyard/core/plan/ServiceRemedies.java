@@ -1,0 +1,152 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.ChargeRule;
+import org.amberyard.core.charging.PortMix;
+import org.amberyard.core.depot.PeakShaving;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.depot.ServiceInput;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.yard.MonthLoad;
+import org.amberyard.core.yard.StretchLoad;
+import org.amberyard.core.yard.YardInput;
+import org.amberyard.core.yard.YardPlanner;
+import org.amberyard.core.yard.YardYear;
+
+/**
+ * Looks for what keeps a plan within the electric service.
+ *
+ * @param study the study
+ * @param plan the plan
+ * @param year year in which remedies are judged
+ * @param breachYear first year in which all ports at full power exceed the service
+ */
+record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYear) {
+    private static final double MONTHS = 12;
+
+    /** All that would do, cheapest first. */
+    List<ServiceAdvice.Remedy> all() {
+        List<ServiceAdvice.Remedy> found = new ArrayList<>();
+        asPlanned().ifPresent(found::add);
+        withinTheService().ifPresent(found::add);
+        otherPorts().ifPresent(found::add);
+        battery().ifPresent(found::add);
+        upgrades().forEach(found::add);
+        found.sort(Comparator.comparingDouble(ServiceAdvice.Remedy::costPerYear));
+        return found;
+    }
+
+    private ServiceInput service() {
+        return ServiceYears.inYear(study.depot(), plan.plan(), year);
+    }
+
+    private YardYear yard() {
+        return plan.yards().get(year);
+    }
+
+    private Optional<ServiceAdvice.Remedy> asPlanned() {
+        ServiceYear load = plan.service().get(year);
+        boolean managed = yard().input().rule().managed();
+        return managed && plan.service().stream().noneMatch(ServiceYear::demandExceeds)
+                ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.MANAGED_CHARGING,
+                        "Charging as planned under a listed load-management system", load.demandKva(), 0, OptionalInt.empty()))
+                : Optional.empty();
+    }
+
+    private Optional<ServiceAdvice.Remedy> withinTheService() {
+        double limitKw = limitKva() * service().powerFactor() - service().buildingPeakKw();
+        if (!(limitKw > 0)) {
+            return Optional.empty();
+        }
+        boolean shared = yard().input().metering().shared();
+        YardYear kept = YardYear.of(yard().input().with(new ChargeRule(ChargePolicy.LEAST_COST, 0))
+                .within(shared ? limitKva() * service().powerFactor() : limitKw));
+        double loadKva = service().kva(kept.servicePeakKw());
+        boolean served = kept.months().stream().allMatch(m -> m.shortfalls().isEmpty());
+        return served && loadKva <= limitKva() ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.WITHIN_THE_SERVICE,
+                "Charging at least cost that keeps to the service", loadKva, kept.parts().total() - yard().parts().total(),
+                OptionalInt.empty())) : Optional.empty();
+    }
+
+    private double limitKva() {
+        return plan.service().get(year).limitKva();
+    }
+
+    private Optional<ServiceAdvice.Remedy> otherPorts() {
+        PortCurve curve = PortCurve.of(study, yard().input());
+        double today = yard().input().ports().stream().mapToDouble(u -> cost(curve, u.port())).sum()
+                + yard().swaps() * study.depot().charging().swapCost();
+        return curve.byNumber().stream().filter(mix -> connectedKva(curve, mix) <= limitKva())
+                .min(Comparator.comparingDouble(PortMix::cost)).map(mix -> new ServiceAdvice.Remedy(ServiceAdvice.Kind.OTHER_PORTS, words(curve, mix),
+                        connectedKva(curve, mix), mix.cost() - today, OptionalInt.empty()));
+    }
+
+    private double connectedKva(PortCurve curve, PortMix mix) {
+        return service().loadKva(curve.connectedKw(mix));
+    }
+
+    private static double cost(PortCurve curve, Port port) {
+        return curve.options().stream().filter(o -> o.port().equals(port)).mapToDouble(o -> o.costPerYear()).findFirst()
+                .orElse(0);
+    }
+
+    private static String words(PortCurve curve, PortMix mix) {
+        List<String> parts = IntStream.range(0, curve.options().size()).filter(o -> mix.counts().get(o) > 0)
+                .mapToObj(o -> mix.counts().get(o) + " × " + curve.options().get(o).port().name()).toList();
+        return "Other ports: " + String.join(" and ", parts) + (mix.swaps() > 0 ? ", with plugs moved" : "");
+    }
+
+    /** A battery that keeps every stretch of the year within the service when all buses charge at once. */
+    private Optional<ServiceAdvice.Remedy> battery() {
+        YardInput atOnce = yard().input().with(new ChargeRule(ChargePolicy.AT_ONCE, 0));
+        double limitKw = limitKva() * service().powerFactor();
+        double kwh = 0;
+        double kw = 0;
+        for (MonthLoad month : new YardPlanner(atOnce).year()) {
+            for (StretchLoad stretch : month.stretches()) {
+                Optional<PeakShaving> needed = PeakShaving.of(stretch.serviceKw(), atOnce.stepMin() / 60.0, limitKw);
+                if (needed.isEmpty()) {
+                    return Optional.empty();
+                }
+                kwh = Math.max(kwh, needed.get().kwh());
+                kw = Math.max(kw, needed.get().kw());
+            }
+        }
+        BatteryOffer offer = study.depot().charging().battery();
+        double capital = Math.max(kwh, kw / offer.kwPerKwh()) * offer.pricePerKwh();
+        double perYear = capital * DiscountFactor.capitalRecovery(study.money().rates().real(), offer.lifeYears());
+        double billed = YardYear.of(atOnce).parts().total() - yard().parts().total();
+        return kw > 0 ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.BATTERY, String.format(Locale.ROOT,
+                "Battery of %.0f kWh and %.0f kW beside the building, buses charged at once", kwh, kw), limitKva(),
+                perYear + billed, OptionalInt.empty())) : Optional.empty();
+    }
+
+    private List<ServiceAdvice.Remedy> upgrades() {
+        return study.depot().works().stream().filter(w -> w.upgrade().isPresent()).filter(this::enough).map(this::upgrade)
+                .toList();
+    }
+
+    private ServiceInput after(DepotInput.SiteWork work) {
+        return service().upgraded(work.upgrade().orElseThrow().transformerKva(), work.upgrade().orElseThrow().breakerA());
+    }
+
+    private boolean enough(DepotInput.SiteWork work) {
+        ServiceInput larger = after(work);
+        return plan.service().get(year).connectedKva() <= Math.min(larger.transformerKva(), larger.breakerContinuousKva());
+    }
+
+    private ServiceAdvice.Remedy upgrade(DepotInput.SiteWork work) {
+        double perYear = work.price() * DiscountFactor.capitalRecovery(study.money().rates().real(), work.lifeYears());
+        int lead = (int) Math.ceil(work.upgrade().orElseThrow().leadMonths() / MONTHS);
+        return new ServiceAdvice.Remedy(ServiceAdvice.Kind.UPGRADE, work.name(), plan.service().get(year).connectedKva(), perYear,
+                OptionalInt.of(breachYear - lead));
+    }
+}
