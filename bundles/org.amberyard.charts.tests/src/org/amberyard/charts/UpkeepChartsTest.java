@@ -66,9 +66,9 @@ class UpkeepChartsTest {
     @Test
     void theCaptionSaysWhetherTheShopIsOverloadedOrIdle() {
         double hours = 3.0 * plain.buses().size();
-        assertTrue(words(hours / 2).contains("(200 % of what the shop can give: overloaded)"), words(hours / 2));
+        assertTrue(words(hours / 2).contains("(200 % of capacity, overloaded)"), words(hours / 2));
         assertTrue(words(hours / 2).contains("Overloaded in " + plain.baseYear()), words(hours / 2));
-        assertTrue(words(2 * hours).contains("(50 % of what the shop can give: partly idle)"), words(2 * hours));
+        assertTrue(words(2 * hours).contains("(50 % of capacity, partly idle)"), words(2 * hours));
     }
 
     private String words(double shopHours) {

@@ -4,10 +4,12 @@ import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
 import org.jfree.chart.JFreeChart;
@@ -27,16 +29,22 @@ public final class ShopHoursChart {
     private static final String NAME = "shop_hours";
     private static final String TITLE = "Shop hours by year";
     private static final int HEIGHT = 420;
-    private static final double HEADROOM = 1.1;
+    private static final int LEAST_HEIGHT = 270;
+    /** Room for the words above the line of what the shop can give, also in a low chart. */
+    private static final double HEADROOM = 1.25;
 
     private final StudyResult result;
     private final PlanResult plan;
     private final ChartTheme theme;
+    private final List<ShopCalendar> shops;
+    private final List<Map<Skill, Double>> labourHours;
 
     private ShopHoursChart(StudyResult result, PlanResult plan, ChartTheme theme) {
         this.result = result;
         this.plan = plan;
         this.theme = theme;
+        this.shops = IntStream.range(0, result.input().years()).mapToObj(plan::shop).toList();
+        this.labourHours = shops.stream().map(ShopCalendar::labourHours).toList();
     }
 
     /** The chart of a plan by its place; it says so where no task applies. Hours have no unit system. */
@@ -45,7 +53,7 @@ public final class ShopHoursChart {
         String words = build.words();
         JFreeChart chart = build.total(0, result.input().years()) > 0 ? build.chart(words)
                 : ChartFrame.without(TITLE, words, theme);
-        return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
+        return new Chart(NAME, TITLE, chart, words, build.data(), HEIGHT, LEAST_HEIGHT, Subjects.NONE);
     }
 
     private JFreeChart chart(String words) {
@@ -65,7 +73,7 @@ public final class ShopHoursChart {
         ChartFrame.style(years, theme);
         years.setCategoryLabelPositions(CategoryLabelPositions.STANDARD);
         CategoryPlot plot = new CategoryPlot(dataset(), years,
-                ChartFrame.valueAxis("Labour per year (h)", Figures.pattern("#,##0"), theme), bars);
+                ChartFrame.valueAxis("Labour (h)", Figures.pattern("#,##0"), theme), bars);
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend);
         addCapacity(plot);
@@ -79,6 +87,7 @@ public final class ShopHoursChart {
             line.setLabel("what the shop can give");
             line.setLabelFont(theme.tickFont());
             line.setLabelPaint(theme.text());
+            line.setLabelBackgroundColor(theme.background());
             line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
             line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
             plot.addRangeMarker(line);
@@ -99,7 +108,7 @@ public final class ShopHoursChart {
     }
 
     private double hours(int year, Skill skill) {
-        return plan.shop(year).labourHours().getOrDefault(skill, 0.0);
+        return labourHours.get(year).getOrDefault(skill, 0.0);
     }
 
     private double total(int from, int to) {
@@ -121,29 +130,31 @@ public final class ShopHoursChart {
         String people = people(most) == 0 ? " No work on high voltage." : " " + people(most)
                 + " people trained for high voltage are needed from " + (result.input().baseYear() + firstHighVoltage())
                 + " on (" + Math.round(hours(years - 1, Skill.HIGH_VOLTAGE)) + " h in the last year).";
-        return plan.name() + ": " + load(0) + ", " + load(years - 1) + "." + over() + people;
+        return plan.name() + ": " + load(0) + ", " + load(years - 1) + "."
+                + when("Overloaded", ShopLoad.Verdict.OVERLOADED) + when("Partly idle", ShopLoad.Verdict.IDLE) + people;
     }
 
     private ShopLoad of(int year) {
-        return ShopLoad.of(plan.shop(year), result.input().rules().upkeep().shopHours());
+        return ShopLoad.of(shops.get(year), result.input().rules().upkeep().shopHours());
     }
 
     private String load(int year) {
         ShopLoad load = of(year);
-        String hours = Math.round(load.hours()) + " h of shop labour in " + (result.input().baseYear() + year);
+        String hours = Figures.pattern("#,##0").format(load.hours()) + " h of shop labour in "
+                + (result.input().baseYear() + year);
         return load.verdict() == ShopLoad.Verdict.UNKNOWN ? hours
-                : hours + " (" + Math.round(100 * load.share()) + " % of what the shop can give: " + load.verdict().word() + ")";
+                : hours + " (" + Math.round(100 * load.share()) + " % of capacity, " + load.verdict().word() + ")";
     }
 
-    private String over() {
+    private String when(String how, ShopLoad.Verdict verdict) {
         List<String> years = IntStream.range(0, result.input().years())
-                .filter(y -> of(y).verdict() == ShopLoad.Verdict.OVERLOADED)
+                .filter(y -> of(y).verdict() == verdict)
                 .mapToObj(y -> String.valueOf(result.input().baseYear() + y)).toList();
-        return years.isEmpty() ? "" : " Overloaded in " + String.join(", ", years) + ".";
+        return years.isEmpty() ? "" : " " + how + " in " + String.join(", ", years) + ".";
     }
 
     private int people(int year) {
-        return plan.shop(year).highVoltagePeople(result.input().rules().upkeep().highVoltageHours());
+        return shops.get(year).highVoltagePeople(result.input().rules().upkeep().highVoltageHours());
     }
 
     private int firstHighVoltage() {

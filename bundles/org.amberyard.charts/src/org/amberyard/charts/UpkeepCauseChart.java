@@ -126,8 +126,8 @@ public final class UpkeepCauseChart {
                 .filter(c -> c.buses() > 0).mapToDouble(UpkeepCalibration::factor).summaryStatistics();
         DecimalFormat factor = Figures.pattern("0.00");
         return " Calibrated by the work orders of " + all.buses() + (all.buses() == 1 ? " bus" : " buses")
-                + ": type by type × " + factor.format(factors.getMin())
-                + " to × " + factor.format(factors.getMax()) + ".";
+                + ": work orders over model × " + factor.format(factors.getMin())
+                + " to × " + factor.format(factors.getMax()) + " by vehicle type.";
     }
 
     private ChartData data() {

@@ -23,7 +23,7 @@ public final class TaskSheetTable {
         String money = Unit.MONEY.symbol(UnitSystem.METRIC, study.currency());
         List<ResultColumn> columns = List.of(new ResultColumn("month", "Month", "", Type.TEXT, "Month in which it falls due."),
                 new ResultColumn("task", "Task", "", Type.TEXT, "What is to be done."),
-                new ResultColumn("times", "Times", "", Type.NUMBER, "How often in the month."),
+                new ResultColumn("times", "Times", "", Type.INTEGER, "How often in the month."),
                 new ResultColumn("labour", "Labour", "h", Type.NUMBER, "Labour, the age of the bus included."),
                 new ResultColumn("parts", "Parts", money, Type.NUMBER, "Parts at base-date prices, without calibration."),
                 new ResultColumn("who", "Who", "", Type.TEXT, "Who may do it."));
@@ -31,7 +31,7 @@ public final class TaskSheetTable {
     }
 
     private static List<Object> row(TaskEvent event) {
-        return List.of(UpkeepTables.monthName(event.month()), event.task().name(), event.times(), event.labourHours(),
+        return List.of(UpkeepTables.monthName(event.month()), event.task().name(), (int) event.times(), event.labourHours(),
                 event.partsCost(), event.task().skill().word());
     }
 }

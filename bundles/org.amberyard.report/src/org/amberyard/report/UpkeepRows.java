@@ -8,11 +8,13 @@ import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.UpkeepCalibrations;
 import org.amberyard.core.plan.UpkeepYear;
+import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
 import org.amberyard.core.upkeep.UpkeepCalibration;
 import org.amberyard.core.upkeep.UpkeepCause;
-import org.amberyard.core.upkeep.WearYear;
+import org.amberyard.core.upkeep.UpkeepRules;
 import org.amberyard.report.ResultRows.OfYear;
 
 /** What the rows of the tables of upkeep are made from. */
@@ -37,6 +39,25 @@ final class UpkeepRows {
         }
     }
 
+    /** The shop in a year of a plan. */
+    record OfShop(OfYear at, Map<Skill, Double> labourHours, int highVoltagePeople, ShopLoad load,
+            FailureSpread failures) {
+        static List<OfShop> all(StudyResult result) {
+            return OfYear.all(result).stream().map(OfShop::of).toList();
+        }
+
+        private static OfShop of(OfYear at) {
+            ShopCalendar shop = at.plan().shop(at.year());
+            UpkeepRules rules = at.result().input().rules().upkeep();
+            return new OfShop(at, shop.labourHours(), shop.highVoltagePeople(rules.highVoltageHours()),
+                    ShopLoad.of(shop, rules.shopHours()), at.plan().failures(at.year()));
+        }
+
+        double hours(Skill skill) {
+            return labourHours.getOrDefault(skill, 0.0);
+        }
+    }
+
     /** A month of the shop in a year of a plan. */
     record OfMonth(OfYear at, int month, Map<Skill, Double> labourHours) {
         double hours(Skill skill) {
@@ -46,9 +67,9 @@ final class UpkeepRows {
         static List<OfMonth> all(StudyResult result) {
             List<OfMonth> rows = new ArrayList<>();
             for (OfYear at : OfYear.all(result)) {
-                ShopCalendar shop = at.plan().shop(at.year());
-                for (int month = 0; month < WearYear.MONTHS; month++) {
-                    rows.add(new OfMonth(at, month, shop.labourHours(month)));
+                List<Map<Skill, Double>> months = at.plan().shop(at.year()).labourHoursByMonth();
+                for (int month = 0; month < months.size(); month++) {
+                    rows.add(new OfMonth(at, month, months.get(month)));
                 }
             }
             return rows;

@@ -5,13 +5,11 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.amberyard.core.units.Unit;
-import org.amberyard.core.upkeep.ShopCalendar;
-import org.amberyard.core.upkeep.ShopLoad;
 import org.amberyard.core.upkeep.Skill;
-import org.amberyard.report.ResultRows.OfYear;
 import org.amberyard.report.UpkeepRows.OfBus;
 import org.amberyard.report.UpkeepRows.OfCause;
 import org.amberyard.report.UpkeepRows.OfMonth;
+import org.amberyard.report.UpkeepRows.OfShop;
 import org.amberyard.report.UpkeepRows.OfType;
 
 /** Tables of what wears, what it costs and who works on it. */
@@ -47,47 +45,35 @@ final class UpkeepTables {
                         r -> r.upkeep().failures().costDeviation());
     }
 
-    static TableDefinition<OfYear> shopByYear() {
-        return new TableDefinition<>("shop_by_year", "Shop by year", OfYear::all)
-                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
-                .year("year", "Year", "Year.", OfYear::calendarYear)
-                .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> hours(r, Skill.DRIVER))
+    static TableDefinition<OfShop> shopByYear() {
+        return new TableDefinition<>("shop_by_year", "Shop by year", OfShop::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> r.hours(Skill.DRIVER))
                 .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
-                        r -> hours(r, Skill.TECHNICIAN))
+                        r -> r.hours(Skill.TECHNICIAN))
                 .number("senior_labour", "Senior technicians", Unit.HOUR, "Labour of senior technicians.",
-                        r -> hours(r, Skill.SENIOR))
+                        r -> r.hours(Skill.SENIOR))
                 .number("high_voltage_labour", "High-voltage technicians", Unit.HOUR,
-                        "Labour of technicians trained for high voltage.", r -> hours(r, Skill.HIGH_VOLTAGE))
+                        "Labour of technicians trained for high voltage.", r -> r.hours(Skill.HIGH_VOLTAGE))
                 .count("high_voltage_people", "People trained for high voltage",
                         "People that the high-voltage labour needs: two at least, since nobody works on high voltage alone; "
                                 + "none without such labour.",
-                        r -> shop(r).highVoltagePeople(r.result().input().rules().upkeep().highVoltageHours()))
+                        OfShop::highVoltagePeople)
                 .optional("load", "Load of the shop", Unit.SHARE,
                         "Labour of technicians over what the shop can give in the year; no figure where its capacity is not "
                                 + "entered.",
-                        r -> load(r).capacityHours() > 0 ? OptionalDouble.of(load(r).share()) : OptionalDouble.empty())
-                .text("verdict", "The shop is", "Whether the shop gets idle or overloaded.", r -> load(r).verdict().word())
+                        r -> r.load().capacityHours() > 0 ? OptionalDouble.of(r.load().share()) : OptionalDouble.empty())
+                .text("verdict", "The shop is", "Whether the shop gets idle or overloaded.", r -> r.load().verdict().word())
                 .count("months_over", "Months over capacity", "Months that ask for more than a twelfth of the year's capacity.",
-                        r -> load(r).monthsOver())
+                        r -> r.load().monthsOver())
                 .number("failures", "Failures", ColumnUnit.COUNT, "Failures to be expected in the fleet.",
-                        r -> r.plan().failures(r.year()).failures())
+                        r -> r.failures().failures())
                 .money("failure_cost", "Failure cost", "What failures of the fleet are expected to cost, base-date prices.",
-                        r -> r.plan().failures(r.year()).cost())
+                        r -> r.failures().cost())
                 .money("failure_deviation", "Deviation of failure cost",
                         "Standard deviation of that cost; parts and buses fail independently of each other.",
-                        r -> r.plan().failures(r.year()).costDeviation());
-    }
-
-    private static ShopLoad load(OfYear row) {
-        return ShopLoad.of(shop(row), row.result().input().rules().upkeep().shopHours());
-    }
-
-    private static ShopCalendar shop(OfYear row) {
-        return row.plan().shop(row.year());
-    }
-
-    private static double hours(OfYear row, Skill skill) {
-        return shop(row).labourHours().getOrDefault(skill, 0.0);
+                        r -> r.failures().costDeviation());
     }
 
     static TableDefinition<OfMonth> shopByMonth() {

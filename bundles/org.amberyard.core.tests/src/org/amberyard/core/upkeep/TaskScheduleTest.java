@@ -120,7 +120,7 @@ class TaskScheduleTest {
         MaintenanceTask inspection = SampleTasks.highVoltageInspection();
         ShopCalendar calendar = new ShopCalendar(schedule(inspection, 0, 0, year).next(year, 0));
         assertEquals(6, calendar.labourHours().get(Skill.HIGH_VOLTAGE), 1e-9);
-        assertEquals(3, calendar.labourHours(5).get(Skill.HIGH_VOLTAGE), 1e-9);
+        assertEquals(3, calendar.labourHoursByMonth().get(5).get(Skill.HIGH_VOLTAGE), 1e-9);
         assertEquals(2, calendar.highVoltagePeople(400));
         assertEquals(3, calendar.highVoltagePeople(2.5));
         assertEquals(0, new ShopCalendar(List.of()).highVoltagePeople(400));

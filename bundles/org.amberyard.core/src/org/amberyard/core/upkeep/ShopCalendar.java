@@ -1,5 +1,6 @@
 package org.amberyard.core.upkeep;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +24,14 @@ public record ShopCalendar(List<TaskEvent> events) {
                 .sorted((a, b) -> Integer.compare(a.month(), b.month())).toList();
     }
 
-    /** Labour by skill in a month, 0 for January, failures included, h. */
-    public Map<Skill, Double> labourHours(int month) {
-        return hours(events.stream().filter(e -> e.month() == month).toList());
+    /** Labour by skill in each month, January first, failures included, h. */
+    public List<Map<Skill, Double>> labourHoursByMonth() {
+        List<Map<Skill, Double>> months = new ArrayList<>();
+        for (int month = 0; month < WearYear.MONTHS; month++) {
+            months.add(new EnumMap<>(Skill.class));
+        }
+        events.forEach(e -> months.get(e.month()).merge(e.task().skill(), e.labourHours(), Double::sum));
+        return months;
     }
 
     /** Labour by skill in the year, failures included, h. */

@@ -1,7 +1,6 @@
 package org.amberyard.core.upkeep;
 
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * Labour that a year asks of the shop beside what the shop can give.
@@ -16,7 +15,7 @@ public record ShopLoad(double hours, double capacityHours, int monthsOver) {
 
     /** What the load means, in words. */
     public enum Verdict {
-        UNKNOWN("capacity of the shop not entered"), IDLE("partly idle"), WITHIN("within its capacity"),
+        UNKNOWN("capacity of the shop not entered"), IDLE("partly idle"), WITHIN("neither idle nor overloaded"),
         OVERLOADED("overloaded");
 
         private final String word;
@@ -33,8 +32,8 @@ public record ShopLoad(double hours, double capacityHours, int monthsOver) {
 
     /** Load of a year's calendar. */
     public static ShopLoad of(ShopCalendar year, double capacityHours) {
-        int over = capacityHours > 0 ? (int) IntStream.range(0, WearYear.MONTHS)
-                .filter(m -> shopHours(year.labourHours(m)) > capacityHours / WearYear.MONTHS).count() : 0;
+        int over = capacityHours > 0 ? (int) year.labourHoursByMonth().stream()
+                .filter(m -> shopHours(m) > capacityHours / WearYear.MONTHS).count() : 0;
         return new ShopLoad(shopHours(year.labourHours()), capacityHours, over);
     }
 
