@@ -23,6 +23,7 @@ final class Messages extends NLS {
     public static String Page_types;
     public static String Page_upkeep;
     public static String Page_depot;
+    public static String Page_tariffs;
     public static String Page_prices;
     public static String Page_funding;
     public static String Page_plans;
@@ -42,6 +43,20 @@ final class Messages extends NLS {
     public static String Table_electric;
     public static String Table_depot;
     public static String Table_tariff;
+    public static String Table_tariffs;
+    public static String Table_charges;
+    public static String Table_building;
+    public static String Table_loadDays;
+    public static String Table_upgrades;
+    public static String LoadDay_mean;
+    public static String LoadDay_mean_tip;
+    public static String LoadDay_peak;
+    public static String LoadDay_peak_tip;
+    public static String Meter_import;
+    public static String Meter_import_tip;
+    public static String UseTariff;
+    public static String UseTariff_tip;
+    public static String UseTariff_done;
     public static String Table_ports;
     public static String Table_works;
     public static String Table_fuels;

@@ -18,13 +18,13 @@ final class PropertyModel implements ElementModel {
     private final StudySession session;
     private final String title;
     private final Supplier<List<EObject>> elements;
-    private final List<EStructuralFeature> features;
+    private final Supplier<List<EStructuralFeature>> features;
     private final Marks marks;
     private List<Field> fields = List.of();
     private List<EObject> columns = List.of();
 
     PropertyModel(StudySession session, String title, Supplier<List<EObject>> elements,
-            List<EStructuralFeature> features) {
+            Supplier<List<EStructuralFeature>> features) {
         this.session = session;
         this.title = title;
         this.elements = elements;
@@ -35,7 +35,7 @@ final class PropertyModel implements ElementModel {
 
     @Override
     public void update() {
-        fields = features.stream().map(f -> new Field(f, session.study())).toList();
+        fields = features.get().stream().map(f -> new Field(f, session.study())).toList();
         columns = elements.get();
     }
 
@@ -131,8 +131,13 @@ final class PropertyModel implements ElementModel {
     @Override
     public Point find(EObject element, EStructuralFeature feature) {
         int column = columns.indexOf(element);
-        int row = feature == null ? 0 : features.indexOf(feature);
+        int row = feature == null ? 0 : features.get().indexOf(feature);
         return column < 0 ? null : new Point(column + 1, Math.max(0, row));
+    }
+
+    @Override
+    public boolean has(EStructuralFeature feature) {
+        return features.get().contains(feature);
     }
 
     @Override
