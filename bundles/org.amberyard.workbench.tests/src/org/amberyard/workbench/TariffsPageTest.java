@@ -91,6 +91,7 @@ class TariffsPageTest {
             assertSame(before, depot.getAlternativeTariffs().get(place));
             assertEquals(alternatives.size(), depot.getAlternativeTariffs().size());
             assertEquals("KE-GS-TOU", display.syncCall(() -> tariffs.model().text(0, 0)));
+            assertEquals(0, display.syncCall(() -> tariffs.selection().row()), "the focus stays with the tariff");
 
             display.syncExec(() -> study.session().undo());
 

@@ -19,12 +19,12 @@ final class DepotPage extends StudyPage {
         SashForm right = stack(columns);
         rows(right, Messages.Table_ports, () -> study().getDepot(), DepotPackage.Literals.DEPOT__PORT_TYPES,
                 DepotPackage.Literals.PORT_TYPE);
-        rows(right, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
+        SashForm once = columns(right);
+        rows(once, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
                 DepotPackage.Literals.SITE_WORK);
-        rows(right, Messages.Table_upgrades, () -> study().getDepot(), DepotPackage.Literals.DEPOT__UPGRADES,
+        rows(once, Messages.Table_upgrades, () -> study().getDepot(), DepotPackage.Literals.DEPOT__UPGRADES,
                 DepotPackage.Literals.SERVICE_UPGRADE);
-        right.setWeights(5, 6, 4);
-        columns.setWeights(34, 66);
+        columns.setWeights(30, 70);
         return columns;
     }
 }

@@ -24,6 +24,7 @@ final class Messages extends NLS {
     public static String Page_upkeep;
     public static String Page_depot;
     public static String Page_tariffs;
+    public static String Page_building;
     public static String Page_prices;
     public static String Page_funding;
     public static String Page_plans;

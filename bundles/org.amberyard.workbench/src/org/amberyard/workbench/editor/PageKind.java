@@ -39,9 +39,11 @@ public enum PageKind {
     /** Service, ports, works, upgrades. */
     DEPOT(Messages.Page_depot, DepotPage::new, DepotPackage.Literals.DEPOT, DepotPackage.Literals.PORT_TYPE,
             DepotPackage.Literals.SITE_WORK),
-    /** Tariffs and the building's load. */
-    TARIFFS(Messages.Page_tariffs, TariffsPage::new, DepotPackage.Literals.TARIFF, DepotPackage.Literals.TARIFF_CHARGE,
-            DepotPackage.Literals.BUILDING_MONTH, DepotPackage.Literals.BUILDING_LOAD_DAY),
+    /** Tariffs and their charges. */
+    TARIFFS(Messages.Page_tariffs, TariffsPage::new, DepotPackage.Literals.TARIFF, DepotPackage.Literals.TARIFF_CHARGE),
+    /** The building's load. */
+    BUILDING(Messages.Page_building, BuildingPage::new, DepotPackage.Literals.BUILDING_MONTH,
+            DepotPackage.Literals.BUILDING_LOAD_DAY),
     /** Prices. */
     PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.PRICE_PATH,
             PricesPackage.Literals.PRICE_POINT),

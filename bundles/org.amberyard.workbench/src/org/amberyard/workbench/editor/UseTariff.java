@@ -20,10 +20,10 @@ final class UseTariff {
         this.session = session;
     }
 
-    /** @param chosen a tariff of the study; nothing happens when it is in use already, or null */
+    /** @param chosen a tariff of the study; nothing happens when it is in use already */
     void run(Tariff chosen) {
         Depot depot = session.study().getDepot();
-        if (chosen == null || chosen == depot.getTariff()) {
+        if (chosen == depot.getTariff()) {
             return;
         }
         EditingDomain domain = session.domain();

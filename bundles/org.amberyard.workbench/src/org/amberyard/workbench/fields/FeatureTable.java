@@ -72,7 +72,7 @@ public final class FeatureTable {
     public static FeatureTable ofColumns(Composite parent, PageSite site, String title, ElementList list,
             List<EStructuralFeature> features) {
         String corner = FieldInfo.classLabel(list.type());
-        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, () -> features),
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, () -> features, false),
                 list).besideLabels();
     }
 
@@ -80,7 +80,7 @@ public final class FeatureTable {
     public static FeatureTable ofOne(Composite parent, PageSite site, String title, Supplier<EObject> element,
             Supplier<List<EStructuralFeature>> features) {
         Supplier<List<EObject>> elements = () -> element.get() == null ? List.of() : List.of(element.get());
-        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features), null)
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features, true), null)
                 .besideLabels();
     }
 

@@ -40,6 +40,7 @@ final class StudyOutline {
             lines.add(OutlineNode.of(Messages.Outline_upgrades, PageKind.DEPOT, depot.getUpgrades()));
             addSingle(lines, Messages.Outline_tariff, depot.getTariff());
             lines.add(OutlineNode.of(Messages.Outline_tariffs, PageKind.TARIFFS, depot.getAlternativeTariffs()));
+            lines.add(OutlineNode.of(Messages.Outline_building, PageKind.BUILDING, depot.getBuildingMonths()));
         }
         lines.add(OutlineNode.of(Messages.Outline_prices, PageKind.PRICES, study.getPrices()));
         lines.add(OutlineNode.of(Messages.Outline_funding, PageKind.FUNDING, study.getProgrammes()));
