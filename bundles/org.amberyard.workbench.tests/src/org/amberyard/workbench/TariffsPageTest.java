@@ -17,6 +17,7 @@ import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.study.StudyFindings;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.handlers.MeterAddition;
 import org.amberyard.workbench.handlers.MeterReading;
@@ -52,7 +53,8 @@ class TariffsPageTest {
 
             assertEquals(1260, onPeak.getToMin());
             String overlap = "weekday in every month 20:00–21:00 covered twice, by On-peak energy and Mid-peak energy";
-            study.await(() -> study.session().evaluation().findings().stream().anyMatch(f -> f.message().contains(overlap)));
+            assertTrue(display.syncCall(() -> StudyFindings.of(study.study())).stream()
+                    .anyMatch(f -> f.message().contains(overlap)));
 
             keys.pressWith(SWT.CTRL, 'z');
             keys.pressWith(SWT.CTRL, 'z');
