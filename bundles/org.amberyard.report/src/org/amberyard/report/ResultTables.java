@@ -20,12 +20,15 @@ public final class ResultTables {
     }
 
     static List<TableDefinition<?>> definitions() {
+        LastYears last = new LastYears();
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
                 FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RotationTable.rotation(),
                 RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
                 UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
-                UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear());
+                UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear(),
+                YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
+                YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }
