@@ -139,8 +139,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

@@ -29,6 +29,7 @@ public final class ResultTables {
                 UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
                 UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear(),
                 YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
+                ComparisonTables.policies(), ComparisonTables.tariffs(), ComparisonTables.portCurve(last),
                 YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }
