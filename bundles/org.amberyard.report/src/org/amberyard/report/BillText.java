@@ -1,5 +1,7 @@
 package org.amberyard.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +17,7 @@ public final class BillText {
     private static final int LABEL = 30;
     private static final String INDENT = "    ";
     private static final int WIDTH = 88;
+    private static final MathContext SHARE_DIGITS = new MathContext(6);
 
     private final StudyInput study;
     private final YardDetail yard;
@@ -65,7 +68,8 @@ public final class BillText {
 
     private static String counted(BillLine line) {
         if (line.unit() == BillUnit.MONEY) {
-            return String.format(Locale.ROOT, "%.4g %% of %,.2f", 100 * line.price(), line.quantity());
+            String percent = BigDecimal.valueOf(100 * line.price()).round(SHARE_DIGITS).stripTrailingZeros().toPlainString();
+            return String.format(Locale.ROOT, "%s %% of %,.2f", percent, line.quantity());
         }
         String quantity = line.unit() == BillUnit.MONTH || line.unit() == BillUnit.DAY ? "%,.0f" : "%,.1f";
         return String.format(Locale.ROOT, quantity + " %s at %s", line.quantity(), line.unit().label(), price(line.price()));

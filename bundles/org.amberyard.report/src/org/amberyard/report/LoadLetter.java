@@ -55,7 +55,7 @@ final class LoadLetter {
         addService();
         addPorts();
         addDemand();
-        IntStream.range(0, years().size()).filter(y -> years().get(y).ports() > 0).forEach(this::addYear);
+        IntStream.range(0, years().size()).filter(this::changes).forEach(this::addYear);
         addBreaches();
         addCautions();
         return items;
@@ -106,6 +106,9 @@ final class LoadLetter {
     private void addDemand() {
         int year = at.at().calendarYear();
         add("Connected load of ports, " + year, figure(at.input().connectedKw()), KW, COMPUTED);
+        add("All ports at full power with the building, as a continuous load at 125 %, " + year,
+                figure(years().get(at.at().year()).connectedKva() / ServiceInput.CONTINUOUS_SHARE), KVA,
+                COMPUTED + "; NFPA 70 from memory, the local code decides");
         add("Highest coincident demand of charging without load management, " + year,
                 figure(at.plan().yardComparison().under(ChargePolicy.AT_ONCE).yardPeakKw()), KW,
                 COMPUTED + ": every bus at full power from its arrival");
@@ -114,15 +117,22 @@ final class LoadLetter {
                         + "; counts for sizing only under a listed load-management system");
     }
 
+    /** True for a year whose ports or service are not those of the year before. */
+    private boolean changes(int year) {
+        ServiceYear now = years().get(year);
+        if (year == 0) {
+            return now.ports() > 0;
+        }
+        ServiceYear before = years().get(year - 1);
+        return now.ports() != before.ports() || now.connectedKw() != before.connectedKw() || now.limitKva() != before.limitKva();
+    }
+
     private void addYear(int year) {
         ServiceYear service = years().get(year);
-        String when = ", " + (study().baseYear() + year);
-        add("Connected load of ports" + when + " (ramp)", figure(service.connectedKw()), KW, COMPUTED);
-        add("Demand of charging as planned" + when + " (ramp)", figure(service.demandKw()), KW, COMPUTED);
-        add("Load with the building as planned" + when + " (ramp)", figure(service.demandKva()), KVA, COMPUTED);
-        add("Continuous load at 125 %, ports at full power with the building" + when + " (ramp)",
-                figure(service.connectedKva() / ServiceInput.CONTINUOUS_SHARE), KVA,
-                COMPUTED + "; NFPA 70 from memory, the local code decides");
+        String ramp = "Ramp, " + (study().baseYear() + year) + ": ";
+        add(ramp + "connected load of ports", figure(service.connectedKw()), KW, COMPUTED);
+        add(ramp + "demand of charging as planned", figure(service.demandKw()), KW, COMPUTED);
+        add(ramp + "load with the building as planned", figure(service.demandKva()), KVA, COMPUTED);
     }
 
     private void addBreaches() {

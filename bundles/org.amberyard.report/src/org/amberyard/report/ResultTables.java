@@ -14,6 +14,16 @@ public final class ResultTables {
         return definitions().stream().map(d -> d.table(result, system)).toList();
     }
 
+    /** Titles of the tables, in the same order. */
+    public static List<String> titles() {
+        return definitions().stream().map(d -> d.title()).toList();
+    }
+
+    /** One of the tables, by its place in that order; the others are not made. */
+    public static ResultTable of(int place, StudyResult result, UnitSystem system) {
+        return definitions().get(place).table(result, system);
+    }
+
     /** Plans in single figures. */
     public static ResultTable headline(StudyResult result, UnitSystem system) {
         return PlanTables.headline().table(result, system);

@@ -30,8 +30,8 @@ final class YardLoadTables {
                                 .map(s -> s.stretch() + ": " + s.shortfall().words()).collect(Collectors.joining(". ")))
                 .number("moved", "Moved for the packs", Unit.KILOWATT_HOUR,
                         "Energy that the least-cost schedule had planned for moments at which full packs could not take it.",
-                        r -> r.month().movedKwh())
-                .number("cost_gap", "Gap to the least cost", Unit.MONEY,
+                        r -> r.movedKwh())
+                .money("cost_gap", "Gap to the least cost",
                         "How far the least-cost schedule can at most lie above the lowest possible bill, at base-date prices; 0 "
                                 + "for other policies.",
                         r -> r.month().costGap());

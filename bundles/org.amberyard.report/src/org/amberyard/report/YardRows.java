@@ -22,6 +22,8 @@ import org.amberyard.report.ResultRows.OfYear;
 /** What the rows of the tables of charging are made from. */
 final class YardRows {
     private static final int HOURS = 24;
+    /** Energy below which nothing was moved, kWh: rounding. */
+    private static final double ROUNDING_KWH = 1e-6;
 
     private YardRows() {
     }
@@ -39,6 +41,10 @@ final class YardRows {
     record OfMonth(OfYear at, YardYear.Month month) {
         static List<OfMonth> all(StudyResult result) {
             return years(result).stream().flatMap(y -> yard(y).months().stream().map(m -> new OfMonth(y, m))).toList();
+        }
+
+        double movedKwh() {
+            return month.movedKwh() < ROUNDING_KWH ? 0 : month.movedKwh();
         }
     }
 
