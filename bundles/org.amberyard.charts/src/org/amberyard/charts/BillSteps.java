@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.BillUnit;
+import org.amberyard.core.tariff.BilledDemand;
+import org.amberyard.core.tariff.DemandRule;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -42,6 +44,11 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
         return new BillSteps(steps, without.map(Bill::total), bill.total());
     }
 
+    /** True for a line that asks money for a demand. */
+    static boolean onDemand(BillLine line) {
+        return line.demand().isPresent() && line.amount() > 0;
+    }
+
     private static String key(BillLine line) {
         return line.component() + " " + line.label();
     }
@@ -56,7 +63,13 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
         }
         String size = line.unit() == BillUnit.MONTH ? "" : Figures.whole(line.quantity()) + " " + line.unit().label() + " × ";
         String price = size + Figures.pattern(line.price() < 1 ? "0.000" : "#,##0.00").format(line.price());
-        return price + line.demand().map(d -> "; " + d.explanation()).orElse("");
+        return price + line.demand().map(d -> ", " + words(d)).orElse("");
+    }
+
+    /** What set a demand; its size stands before. */
+    private static String words(BilledDemand demand) {
+        return demand.rule() == DemandRule.MEASURED ? demand.peak().map(p -> "set " + p.label()).orElse("no demand")
+                : demand.explanation();
     }
 
     /** Steps that change the bill. */

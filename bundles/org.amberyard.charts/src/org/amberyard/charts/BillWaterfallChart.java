@@ -60,8 +60,8 @@ public final class BillWaterfallChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), lineAxis(), moneyAxis(), WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"),
-                this::tip));
+        CategoryPlot plot = new CategoryPlot(dataset(), lineAxis(), moneyAxis(),
+                WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"), this::tip));
         plot.setOrientation(PlotOrientation.HORIZONTAL);
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);
@@ -120,9 +120,9 @@ public final class BillWaterfallChart {
 
     /** What sets the dearest demand. */
     private String demand() {
-        return yard.bills().bills().get(month).lines().stream().filter(l -> l.demand().isPresent())
+        return yard.bills().bills().get(month).lines().stream().filter(BillSteps::onDemand)
                 .max(Comparator.comparingDouble(BillLine::amount))
-                .map(l -> l.label() + ": " + l.demand().orElseThrow().explanation() + ".").orElse("No demand is billed.");
+                .map(l -> l.label() + ": " + l.demand().orElseThrow().explanation() + ".").orElse("No demand is paid for.");
     }
 
     private String sentences() {

@@ -52,7 +52,7 @@ final class DayLoad {
 
     private double[] heat() {
         double[] sum = new double[steps()];
-        stretch.heatKw().forEach(bus -> Arrays.setAll(sum, s -> sum[s] + bus[s]));
+        Arrays.setAll(sum, this::heatKw);
         return sum;
     }
 
@@ -90,9 +90,14 @@ final class DayLoad {
         double[] kw = meterKw();
         int peak = 0;
         for (int step = 1; step < kw.length; step++) {
-            peak = kw[step] > kw[peak] + LEAST_KW ? step : peak;
+            peak = kw[step] > kw[peak] ? step : peak;
         }
         return peak;
+    }
+
+    /** Heat of all buses in a step, kW. */
+    double heatKw(int step) {
+        return stretch.heatKw().stream().mapToDouble(bus -> bus[step]).sum();
     }
 
     /** Highest load behind the service, kW. */

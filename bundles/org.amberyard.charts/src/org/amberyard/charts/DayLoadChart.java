@@ -26,8 +26,12 @@ public final class DayLoadChart {
     private static final String NAME = "day_load";
     private static final String TITLE = "Day load";
     private static final int HEIGHT = 460;
+    private static final int LEAST = 300;
     private static final int MOST_IN_LEGEND = 6;
-    private static final double HEADROOM = 1.2;
+    private static final double HEADROOM = 1.3;
+    private static final int DAY_MIN = 1440;
+    /** Share of the hours shown below which there is no room to write a price. */
+    private static final double ROOM_FOR_PRICE = 0.06;
     /** Share of the service from which on its limit is drawn. */
     private static final double NEAR = 0.6;
 
@@ -56,7 +60,7 @@ public final class DayLoadChart {
         }
         DayLoadChart build = new DayLoadChart(result, asked, month, stretch.get(), theme);
         return new Chart(NAME, TITLE, build.chart(), build.text.sentences(), build.text.data(), HEIGHT,
-                ChartFrame.LEAST_HEIGHT, build::subject);
+                LEAST, build::subject);
     }
 
     private JFreeChart chart() {
@@ -106,7 +110,8 @@ public final class DayLoadChart {
         IntervalMarker marker = new IntervalMarker(band.fromMin(), band.toMin(),
                 theme.price(levels.indexOf(band.perKwh()), levels.size()));
         marker.setAlpha(1);
-        marker.setLabel(text.price(band));
+        boolean room = band.toMin() - band.fromMin() >= ROOM_FOR_PRICE * asked.kind().days().size() * DAY_MIN;
+        marker.setLabel(room ? text.price(band) : null);
         marker.setLabelFont(theme.tickFont());
         marker.setLabelPaint(theme.quietText());
         marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
@@ -122,7 +127,7 @@ public final class DayLoadChart {
         line.setLabelPaint(theme.text());
         line.setLabelBackgroundColor(new Color(0, 0, 0, 0));
         line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        line.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
+        line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
         return line;
     }
 
@@ -133,9 +138,9 @@ public final class DayLoadChart {
         if (buses.size() <= MOST_IN_LEGEND) {
             buses.forEach(b -> items.add(ChartFrame.swatch(b.label(), paint(b))));
         } else {
-            items.add(ChartFrame.swatch("first to charge after noon: " + buses.get(0).label(), paint(buses.get(0))));
+            items.add(ChartFrame.swatch("Charging, from " + buses.get(0).label() + " (first after noon)", paint(buses.get(0))));
             DayLoad.Layer last = buses.get(buses.size() - 1);
-            items.add(ChartFrame.swatch("last: " + last.label(), paint(last)));
+            items.add(ChartFrame.swatch("to " + last.label(), paint(last)));
         }
         items.add(ChartFrame.swatch("Dear hours (" + result.input().currency() + "/kWh)", theme.price(1, 2)));
         return items;

@@ -11,7 +11,8 @@ import org.amberyard.core.yard.YardYear;
 
 /** The yard's day in words and figures. */
 final class DayLoadText {
-    private static final int MOST_NAMED = 6;
+    private static final int DAY_MIN = 1440;
+    private static final int MOST_NAMED = 3;
     private static final DecimalFormat PRICE = Figures.pattern("0.000");
 
     private final StudyResult result;
@@ -34,16 +35,18 @@ final class DayLoadText {
         List<String> names = load.chargingAt(step);
         String charge = names.isEmpty() ? "no bus charges then"
                 : (names.size() == 1 ? "1 bus charges" : names.size() + " buses charge") + " then: " + listed(names, mostNamed);
+        double heat = load.heatKw(step);
         return asked.heading(result) + ": " + (yard.input().metering().shared() ? "the shared meter" : "the meter of charging")
-                + " peaks at " + Figures.whole(load.meterKw()[step]) + " kW at " + moment(step) + "; " + charge;
+                + " peaks at " + Figures.whole(load.meterKw()[step]) + " kW at " + moment(step) + "; " + charge
+                + (heat > 0.5 ? "; heat takes " + Figures.whole(heat) + " kW" : "");
     }
 
     /** Clock of a step, with the day where the stretch has several. */
     String moment(int step) {
-        double minute = step * load.stepMin();
+        int minute = step * load.stepMin();
         String clock = ClockTickFormat.clock(minute);
         return asked.kind().days().size() == 1 ? clock
-                : clock + " of day " + (1 + step * load.stepMin() / 1440) + " (" + asked.kind().days().get(step * load.stepMin() / 1440).label() + ")";
+                : clock + " on the " + asked.kind().days().get(minute / DAY_MIN).label();
     }
 
     static String listed(List<String> names, int most) {
@@ -53,21 +56,21 @@ final class DayLoadText {
 
     /** What sets the demand that is billed. */
     private String billed() {
-        List<BillLine> demands = yard.bills().bills().get(asked.month()).lines().stream().filter(l -> l.demand().isPresent())
+        List<BillLine> demands = yard.bills().bills().get(asked.month()).lines().stream().filter(BillSteps::onDemand)
                 .toList();
-        return demands.isEmpty() ? "No demand is billed in " + MonthNames.full(asked.month()) + "."
+        return demands.isEmpty() ? "No demand is paid for in " + MonthNames.full(asked.month()) + "."
                 : demands.stream().map(this::billed).distinct().collect(Collectors.joining(" "));
     }
 
     private String billed(BillLine line) {
         boolean here = line.peak().filter(this::isHere).isPresent();
-        return here ? "This sets " + line.label() + "."
-                : line.label() + " is set by " + line.demand().orElseThrow().explanation() + ".";
+        return here ? "This sets “" + line.label() + "” on the month's bill."
+                : "“" + line.label() + "” on the month's bill is set by " + line.demand().orElseThrow().explanation() + ".";
     }
 
     private boolean isHere(PeakMoment peak) {
         int step = load.peakStep();
-        int perDay = 1440 / load.stepMin();
+        int perDay = DAY_MIN / load.stepMin();
         return peak.month() == asked.month() && peak.day().label().endsWith(asked.label()) && peak.step() == step % perDay
                 && Math.abs(peak.kw() - load.meterKw()[step]) < 0.1;
     }
@@ -107,7 +110,7 @@ final class DayLoadText {
         List<List<Object>> rows = new ArrayList<>();
         for (int step = 0; step < load.steps(); step++) {
             int fromMin = step * load.stepMin();
-            List<Object> row = new ArrayList<>(List.of(1 + fromMin / 1440, ClockTickFormat.clock(fromMin),
+            List<Object> row = new ArrayList<>(List.of(1 + fromMin / DAY_MIN, ClockTickFormat.clock(fromMin),
                     prices.bands().stream().filter(b -> b.fromMin() <= fromMin && fromMin < b.toMin()).findFirst().orElseThrow()
                             .perKwh()));
             int at = step;

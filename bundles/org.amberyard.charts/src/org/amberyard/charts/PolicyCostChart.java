@@ -11,19 +11,24 @@ import org.amberyard.core.yard.YardInput;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
+import org.jfree.chart.labels.StandardCategoryItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Electric bills of a year under each charging policy, by what they follow. */
 public final class PolicyCostChart {
     private static final String NAME = "charging_policies";
     private static final String TITLE = "Charging policies compared";
-    private static final int HEIGHT = 360;
+    private static final int HEIGHT = 320;
+    private static final double ROOM_FOR_LABELS = 0.8;
     private static final int MOST_NAMED = 6;
     private static final List<String> PARTS = List.of("Energy", "Demand", "Fixed");
 
@@ -39,7 +44,7 @@ public final class PolicyCostChart {
         this.plan = plan;
         this.year = year;
         this.yard = YardDay.yard(result, plan, year).input();
-        this.costs = PolicyCosts.of(yard);
+        this.costs = PolicyCosts.of(result.plans().get(plan), year);
         this.theme = theme;
     }
 
@@ -65,7 +70,20 @@ public final class PolicyCostChart {
         }
         bars.setDefaultToolTipGenerator((data, row, column) -> costs.get(column).policy().label() + ", " + data.getRowKey(row)
                 + ": " + Figures.exactMoney(currency(), data.getValue(row, column).doubleValue()));
-        CategoryPlot plot = new CategoryPlot(dataset(), policyAxis(), moneyAxis(), bars);
+        int last = PARTS.size() - 1;
+        bars.setSeriesItemLabelsVisible(last, true);
+        bars.setSeriesItemLabelFont(last, theme.tickFont());
+        bars.setSeriesItemLabelPaint(last, theme.text());
+        bars.setSeriesItemLabelGenerator(last, new StandardCategoryItemLabelGenerator() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public String generateLabel(CategoryDataset data, int row, int column) {
+                return label(costs.get(column));
+            }
+        });
+        bars.setSeriesPositiveItemLabelPosition(last, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
+        CategoryPlot plot = new CategoryPlot(dataset(), WaterfallBars.causeAxis(theme), moneyAxis(), bars);
         plot.setOrientation(PlotOrientation.HORIZONTAL);
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);
@@ -80,29 +98,25 @@ public final class PolicyCostChart {
     private DefaultCategoryDataset dataset() {
         DefaultCategoryDataset dataset = new DefaultCategoryDataset();
         for (PolicyCosts.Cost cost : costs) {
-            dataset.addValue(cost.parts().energy(), PARTS.get(0), label(cost));
-            dataset.addValue(cost.parts().demand(), PARTS.get(1), label(cost));
-            dataset.addValue(cost.parts().fixed(), PARTS.get(2), label(cost));
+            dataset.addValue(cost.parts().energy(), PARTS.get(0), cost.policy().label());
+            dataset.addValue(cost.parts().demand(), PARTS.get(1), cost.policy().label());
+            dataset.addValue(cost.parts().fixed(), PARTS.get(2), cost.policy().label());
         }
         return dataset;
     }
 
-    /** Policy, money, peak and short buses: what the bar alone does not say. */
+    /** Money, peak and short buses: what the bar alone does not say. */
     private String label(PolicyCosts.Cost cost) {
-        return cost.policy().label() + ": " + Figures.exactMoney(currency(), cost.parts().total()) + ", peak "
-                + Figures.whole(cost.peakKw()) + " kW, " + (cost.shortBuses().isEmpty() ? "all ready"
-                        : cost.shortBuses().size() + " short");
-    }
-
-    private CategoryAxis policyAxis() {
-        CategoryAxis axis = WaterfallBars.causeAxis(theme);
-        axis.setMaximumCategoryLabelLines(2);
-        return axis;
+        return " " + Figures.exactMoney(currency(), cost.parts().total()) + ", " + Figures.whole(cost.peakKw()) + " kW, "
+                + (cost.shortBuses().isEmpty() ? "all ready" : cost.shortBuses().size() + " short");
     }
 
     private NumberAxis moneyAxis() {
         double largest = costs.stream().mapToDouble(c -> c.parts().total()).max().orElseThrow();
-        return ChartFrame.valueAxis("Bills of the year (" + currency() + ", at today's tariff)", MoneyTickFormat.reaching(largest), theme);
+        NumberAxis axis = ChartFrame.valueAxis("Bills of the year (" + currency() + ", at today's tariff)",
+                MoneyTickFormat.reaching(largest), theme);
+        axis.setUpperMargin(ROOM_FOR_LABELS);
+        return axis;
     }
 
     private PolicyCosts.Cost of(ChargePolicy policy) {
@@ -115,9 +129,9 @@ public final class PolicyCostChart {
                 .min(Comparator.<PolicyCosts.Cost>comparingDouble(PolicyCosts.Cost::missingKwh)
                         .thenComparingDouble(c -> c.parts().total())).orElseThrow();
         String head = "Plan “" + result.plans().get(plan).name() + "”, " + (result.input().baseYear() + year) + ", tariff "
-                + yard.metering().tariff().name() + ": charging " + used.policy().label() + ", as chosen, costs "
+                + yard.metering().tariff().name() + ": the policy in use, " + used.policy().label() + ", costs "
                 + Figures.exactMoney(currency(), used.parts().total()) + " a year";
-        String other = lowest.policy() == used.policy() ? "; of those that have most buses ready it costs least."
+        String other = lowest.policy() == used.policy() ? "; no other that has the buses as ready costs less."
                 : "; " + lowest.policy().label() + " would cost " + Figures.exactMoney(currency(), lowest.parts().total()) + ".";
         String shorts = costs.stream().filter(c -> !c.shortBuses().isEmpty())
                 .map(c -> " Short " + (c.policy() == ChargePolicy.AT_ONCE ? "even when charged at once" : "when charged " + c.policy().label())

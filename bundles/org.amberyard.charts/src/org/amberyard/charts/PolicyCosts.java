@@ -3,9 +3,9 @@ package org.amberyard.charts;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.tariff.BillParts;
 import org.amberyard.core.yard.YardComparison;
-import org.amberyard.core.yard.YardInput;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
@@ -27,8 +27,13 @@ final class PolicyCosts {
     private PolicyCosts() {
     }
 
-    static List<Cost> of(YardInput yard) {
-        YardComparison comparison = YardComparison.of(yard, List.of(), new YardMemory());
+    /** Costs of a plan's year; that of the last year is known from the results. */
+    static List<Cost> of(PlanResult plan, int year) {
+        return of(year == plan.yards().size() - 1 ? plan.yardComparison()
+                : YardComparison.of(plan.yards().get(year).input(), List.of(), new YardMemory()));
+    }
+
+    static List<Cost> of(YardComparison comparison) {
         List<Cost> costs = new ArrayList<>();
         for (ChargePolicy policy : ChargePolicy.values()) {
             costs.add(of(policy, comparison.under(policy)));

@@ -58,6 +58,7 @@ public final class PortOccupancyChart {
                 portAxis(), null);
         ChartFrame.style(plot, theme);
         plot.setRangeGridlinesVisible(false);
+        plot.setRangeZeroBaselineVisible(false);
         ports.stays().forEach(s -> plot.addAnnotation(bar(s)));
         ports.flows().forEach(f -> plot.addAnnotation(bar(f)));
         ports.stays().stream().filter(PortRows.Stay::swap).forEach(s -> plot.addAnnotation(swap(s)));
@@ -106,7 +107,9 @@ public final class PortOccupancyChart {
         LegendItemCollection items = new LegendItemCollection();
         items.add(ChartFrame.swatch("Plugged in", theme.passes(true)));
         items.add(ChartFrame.swatch("Energy flows", theme.passes(false)));
-        items.add(ChartFrame.swatch("A person moves the plug", theme.plan(2)));
+        if (ports.swaps() > 0) {
+            items.add(ChartFrame.swatch("A person moves the plug", theme.plan(2)));
+        }
         return items;
     }
 
@@ -127,7 +130,7 @@ public final class PortOccupancyChart {
         ports.stays().forEach(s -> rows.add(List.of(ports.rows().get(s.row()).label(), s.label(), "plugged in",
                 ClockTickFormat.clock(s.fromMin()), s.toMin() - s.fromMin(), s.kwh(), s.swap() ? "yes" : "no")));
         ports.flows().forEach(f -> rows.add(List.of(ports.rows().get(f.row()).label(), f.label(), "charges",
-                ClockTickFormat.clock(f.fromMin()), f.toMin() - f.fromMin(), f.kw() * (f.toMin() - f.fromMin()) / 60, "no")));
+                ClockTickFormat.clock(f.fromMin()), f.toMin() - f.fromMin(), f.kwh(), "no")));
         return new ChartData(List.of("Plug", "Bus", "What", "From", "Length (min)", "Energy at the meter (kWh)", "Plug moved"),
                 rows);
     }

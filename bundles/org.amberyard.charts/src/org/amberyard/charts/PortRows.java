@@ -27,6 +27,7 @@ final class PortRows {
      * A bus at a plug within the stretch; a stay over its end is in two parts.
      *
      * @param row place of the row
+     * @param place place of the plug-in in the stretch
      * @param bus place among the yard's buses
      * @param label name of the bus
      * @param fromMin start, minutes after the stretch's start
@@ -34,11 +35,24 @@ final class PortRows {
      * @param swap true when a person plugs it in at the start
      * @param kwh energy at the meter of the whole stay, kWh
      */
-    record Stay(int row, int bus, String label, double fromMin, double toMin, boolean swap, double kwh) {
+    record Stay(int row, int place, int bus, String label, double fromMin, double toMin, boolean swap, double kwh) {
     }
 
-    /** Steps on end in which energy flows into a bus, with the mean power in kW. */
-    record Flow(int row, String label, double fromMin, double toMin, double kw) {
+    /**
+     * Steps on end in which energy flows into a bus.
+     *
+     * @param row place of the row
+     * @param label name of the bus
+     * @param fromMin start, minutes after the stretch's start
+     * @param toMin end
+     * @param kwh energy at the meter, kWh
+     */
+    record Flow(int row, String label, double fromMin, double toMin, double kwh) {
+
+        /** Mean power, kW. */
+        double kw() {
+            return kwh / ((toMin - fromMin) / 60);
+        }
     }
 
     PortRows(StretchLoad stretch) {
@@ -83,30 +97,33 @@ final class PortRows {
     }
 
     private Stay stay(Plugged at, double fromMin, double toMin, boolean swap, double kwh) {
-        return new Stay(row(at), at.plugIn().bus(), at.plugIn().label(), fromMin, toMin, swap, kwh);
+        return new Stay(row(at), at.place(), at.plugIn().bus(), at.plugIn().label(), fromMin, toMin, swap, kwh);
     }
 
-    /** When energy flows, by plug-in and time. */
+    /** When energy flows, by row and time. */
     List<Flow> flows() {
         List<Flow> flows = new ArrayList<>();
-        stretch.plugged().forEach(at -> addFlows(at, flows));
+        stays().forEach(stay -> addFlows(stay, flows));
         return flows;
     }
 
-    private void addFlows(Plugged at, List<Flow> to) {
-        double[] kw = stretch.schedule().meterKw()[at.place()];
+    private void addFlows(Stay stay, List<Flow> to) {
+        double[] kw = stretch.schedule().meterKw()[stay.place()];
         double stepMin = stretch.schedule().grid().stepMin();
-        int from = 0;
-        while (from < kw.length) {
-            int next = from;
+        int step = (int) Math.floor(stay.fromMin() / stepMin);
+        int end = (int) Math.ceil(stay.toMin() / stepMin);
+        while (step < end) {
+            int from = step;
             double sum = 0;
-            while (next < kw.length && kw[next] > LEAST_KW) {
-                sum += kw[next++];
+            while (step < end && kw[step] > LEAST_KW) {
+                sum += kw[step++];
             }
-            if (next > from) {
-                to.add(new Flow(row(at), at.plugIn().label(), from * stepMin, next * stepMin, sum / (next - from)));
+            if (step > from) {
+                to.add(new Flow(stay.row(), stay.label(), Math.max(stay.fromMin(), from * stepMin),
+                        Math.min(stay.toMin(), step * stepMin), sum * stepMin / 60));
+            } else {
+                step++;
             }
-            from = Math.max(next, from + 1);
         }
     }
 

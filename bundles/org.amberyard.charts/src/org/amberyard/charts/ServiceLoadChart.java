@@ -11,15 +11,20 @@ import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.annotations.CategoryTextAnnotation;
-import org.jfree.chart.axis.CategoryAnchor;
 import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPosition;
+import org.jfree.chart.axis.CategoryLabelPositions;
+import org.jfree.chart.axis.CategoryLabelWidthType;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryMarker;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.LevelRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.text.TextBlockAnchor;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 
@@ -28,8 +33,11 @@ public final class ServiceLoadChart {
     private static final String NAME = "service_load";
     private static final String TITLE = "Load on the electric service by year";
     private static final int HEIGHT = 440;
-    private static final double HEADROOM = 1.2;
+    private static final double HEADROOM = 1.25;
     private static final float LINE = 2.4f;
+    private static final int LEAST = 300;
+    /** Width of a year's label over that of its bars. */
+    private static final float WIDEST_YEAR = 1.35f;
 
     private final List<ServiceYear> years;
     private final ServiceLoadText text;
@@ -37,7 +45,7 @@ public final class ServiceLoadChart {
 
     private ServiceLoadChart(StudyResult result, int plan, ChartTheme theme) {
         this.years = result.plans().get(plan).service();
-        this.text = new ServiceLoadText(result, plan);
+        this.text = new ServiceLoadText(result.input().baseYear(), result.plans().get(plan).name(), years);
         this.theme = theme;
     }
 
@@ -46,7 +54,7 @@ public final class ServiceLoadChart {
         ServiceLoadChart build = new ServiceLoadChart(result, plan, theme);
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         return new Chart(NAME, TITLE, build.chart(), build.text.sentences().replace('\n', ' '), build.text.data(), HEIGHT,
-                ChartFrame.LEAST_HEIGHT, entity -> Optional.of(behind));
+                LEAST, entity -> Optional.of(behind));
     }
 
     private JFreeChart chart() {
@@ -55,8 +63,7 @@ public final class ServiceLoadChart {
         addLimit(plot, 1, "Transformer", ServiceYear::transformerKva, new BasicStroke(LINE));
         addLimit(plot, 2, "Main breaker, continuous", ServiceYear::breakerContinuousKva, dashed());
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
-        text.connectedBreach().ifPresent(y -> plot.addAnnotation(mark(y, years.get(y).connectedKva(), "ports over limit")));
-        text.plannedBreach().ifPresent(y -> plot.addAnnotation(mark(y, years.get(y).demandKva(), "planned over limit")));
+        text.breaches().forEach((year, words) -> plot.addDomainMarker(mark(year, words), Layer.FOREGROUND));
         plot.setFixedLegendItems(legend());
         return ChartFrame.around(plot, TITLE, text.sentences(), theme);
     }
@@ -81,6 +88,9 @@ public final class ServiceLoadChart {
         axis.setLowerMargin(0.01);
         axis.setUpperMargin(0.01);
         axis.setTickMarksVisible(false);
+        axis.setCategoryLabelPositions(CategoryLabelPositions.replaceBottomPosition(CategoryLabelPositions.STANDARD,
+                new CategoryLabelPosition(RectangleAnchor.TOP, TextBlockAnchor.TOP_CENTER, CategoryLabelWidthType.CATEGORY,
+                        WIDEST_YEAR)));
         return axis;
     }
 
@@ -119,14 +129,17 @@ public final class ServiceLoadChart {
         plot.setRenderer(place, levels);
     }
 
-    private CategoryTextAnnotation mark(int year, double kva, String words) {
-        CategoryTextAnnotation mark = new CategoryTextAnnotation("▼ " + text.calendar(year) + ": " + words,
-                Integer.valueOf(text.calendar(year)), kva);
-        mark.setCategoryAnchor(CategoryAnchor.MIDDLE);
-        boolean late = year > years.size() / 2;
-        mark.setTextAnchor(late ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
-        mark.setFont(theme.tickFont());
-        mark.setPaint(theme.text());
+    /** The words stand beside the line, on the side where there is room. */
+    private CategoryMarker mark(int year, String words) {
+        CategoryMarker mark = new CategoryMarker(Integer.valueOf(text.calendar(year)), theme.text(), new BasicStroke(1));
+        mark.setDrawAsLine(true);
+        mark.setAlpha(1);
+        mark.setLabel(" " + text.calendar(year) + ": " + words + " ");
+        mark.setLabelFont(theme.tickFont());
+        mark.setLabelPaint(theme.text());
+        mark.setLabelBackgroundColor(theme.background());
+        mark.setLabelAnchor(RectangleAnchor.TOP);
+        mark.setLabelTextAnchor(year > years.size() / 2 ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         return mark;
     }
 

@@ -3,28 +3,37 @@ package org.amberyard.charts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceYear;
-import org.amberyard.core.plan.StudyResult;
 
 /** Load on the yard's service over the years in words and figures. */
 final class ServiceLoadText {
-    private static final String CAUTION = "Planned load counts for sizing only under a listed load-management system. "
-            + "The local code, the utility and a licensed electrician decide.";
+    private static final String CAUTION = "Planned load counts for sizing only under a listed load-management system; "
+            + "local code, utility and a licensed electrician decide.";
 
-    private final StudyResult result;
+    private final int baseYear;
     private final String plan;
     private final List<ServiceYear> years;
 
-    ServiceLoadText(StudyResult result, int plan) {
-        this.result = result;
-        this.plan = result.plans().get(plan).name();
-        this.years = result.plans().get(plan).service();
+    ServiceLoadText(int baseYear, String plan, List<ServiceYear> years) {
+        this.baseYear = baseYear;
+        this.plan = plan;
+        this.years = years;
     }
 
     int calendar(int year) {
-        return result.input().baseYear() + year;
+        return baseYear + year;
+    }
+
+    /** Words for the years in which a load is too much for the first time. */
+    SortedMap<Integer, String> breaches() {
+        SortedMap<Integer, String> words = new TreeMap<>();
+        plannedBreach().ifPresent(y -> words.put(y, "planned load over limit"));
+        connectedBreach().ifPresent(y -> words.merge(y, "all ports over limit", (planned, ports) -> ports + ", " + planned));
+        return words;
     }
 
     /** First year in which all ports at full power overload the service. */
@@ -43,8 +52,8 @@ final class ServiceLoadText {
 
     /** The answer with the usual caution. */
     String sentences() {
-        return "Plan “" + plan + "”: " + breach("all ports at full power on top of the building", connectedBreach(), true) + "; "
-                + breach("charging as planned", plannedBreach(), false) + "." + upgrades() + "\n" + CAUTION;
+        return "Plan “" + plan + "”: " + breach("all ports at full power are", connectedBreach(), true) + "; "
+                + breach("charging as planned is", plannedBreach(), false) + "." + upgrades() + "\n" + CAUTION;
     }
 
     private String breach(String load, OptionalInt first, boolean connected) {
@@ -52,8 +61,8 @@ final class ServiceLoadText {
         ServiceYear at = years.get(year);
         String size = Figures.whole(connected ? at.connectedKva() : at.demandKva()) + " of " + Figures.whole(at.limitKva())
                 + " kVA";
-        return first.isPresent() ? load + " is too much for the service from " + calendar(year) + " on (" + size + ")"
-                : load + " stays within it (" + size + " in " + calendar(year) + ")";
+        return first.isPresent() ? load + " too much for the service from " + calendar(year) + " on (" + size + ")"
+                : load + " within the service (" + size + " in " + calendar(year) + ")";
     }
 
     private String upgrades() {

@@ -79,8 +79,10 @@ final class BusNeeds {
         double drawnKwh = before.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
         double chargedKwh = all.stream().filter(l -> l.fromMin() <= layover.fromMin())
                 .mapToDouble(LayoverCharge::batteryKwh).sum();
-        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), factor * layover.batteryKwh(),
-                1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()), before.get(before.size() - 1).packC());
+        // A layover that fills the pack may end above full by rounding.
+        double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
+        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), factor * layover.batteryKwh(), endShare,
+                before.get(before.size() - 1).packC());
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double routeKwh, double packC) {
