@@ -40,6 +40,7 @@ public final class ResultTables {
                 UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear(),
                 YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
                 ComparisonTables.policies(), ComparisonTables.tariffs(), ComparisonTables.portCurve(last),
+                ServiceTables.serviceRemedies(), ServiceTables.portOutage(last),
                 YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }
