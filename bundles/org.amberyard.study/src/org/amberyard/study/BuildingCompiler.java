@@ -45,7 +45,7 @@ final class BuildingCompiler {
             Levels levels = levels(month);
             weekdays.add(weekday.map(this::meanDay).orElseGet(() -> levels.weekday(steps)));
             freeDays.add(weekend.map(this::meanDay).orElseGet(() -> levels.flat(steps, levels.nightKw())));
-            peakDays.add(weekday.map(d -> steps(d.getPeakDayKw())).orElseGet(() -> levels.peakDay(steps)));
+            peakDays.add(weekday.map(this::peakDay).orElseGet(() -> levels.peakDay(steps)));
         }
         return new BuildingLoad(weekdays, freeDays, peakDays);
     }
@@ -53,6 +53,12 @@ final class BuildingCompiler {
     private Optional<BuildingLoadDay> metered(Month month, LoadDayKind kind) {
         return depot.getBuildingLoadDays().stream()
                 .filter(d -> d.getMonth().getValue() == month.ordinal() && d.getDayKind() == kind).findFirst();
+    }
+
+    /** The mean load where the day of the highest demand was not entered. */
+    private double[] peakDay(BuildingLoadDay day) {
+        boolean known = day.getPeakDayKw() != null && !day.getPeakDayKw().isBlank();
+        return steps(known ? day.getPeakDayKw() : day.getMeanKw());
     }
 
     /** The mean load less what the sun brings; more than the building takes is not credited. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.PortFleet;
@@ -42,9 +43,10 @@ final class PortFindings {
     private void addCount() {
         for (int year = 0; year < input.years(); year++) {
             long electric = plan.fleet().inYear(year).stream().filter(v -> v.meterKwh() > 0).count();
-            if (electric > ports.count(year)) {
+            int plugs = ports.units(year).stream().mapToInt(PortUnit::plugs).sum();
+            if (electric > plugs) {
                 add(Severity.WARNING, year, String.format(Locale.ROOT,
-                        "%d electric buses share %d ports; buy ports, or plan who swaps plugs at night", electric, ports.count(year)));
+                        "%d electric buses share %d plugs; buy ports, or plan who swaps plugs at night", electric, plugs));
                 return;
             }
         }

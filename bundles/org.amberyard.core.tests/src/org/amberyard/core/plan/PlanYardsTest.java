@@ -158,6 +158,20 @@ class PlanYardsTest {
         assertEquals(19.2 * byNumber.get(0).ports(), curve.connectedKw(byNumber.get(0)), 1e-9);
     }
 
+    /** With one port for two buses the plugs must be shared, and the programme does not choose who gets them when. */
+    @Test
+    void leastCostIsNeverDearerWithFewerPlugsThanBuses() {
+        YardInput yard = byHours(true, ChargePolicy.LEAST_COST);
+        YardInput shared = yard.withPorts(yard.ports().subList(0, 1));
+        YardComparison compared = YardComparison.of(shared, List.of(), new YardMemory());
+        YardYear least = compared.under(ChargePolicy.LEAST_COST);
+        for (YardYear other : compared.policies()) {
+            assertTrue(least.totalMissingKwh() <= other.totalMissingKwh() + 1, "missing " + least.totalMissingKwh());
+            assertTrue(other.totalMissingKwh() > least.totalMissingKwh() + 1 || least.parts().total() <= other.parts().total() + 1e-6,
+                    other.input().rule().policy() + ": " + least.parts().total() + " > " + other.parts().total());
+        }
+    }
+
     @Test
     void aPortDownIsAskedForEachType() {
         List<YardOutage> outages = YardOutage.of(plan.yards().get(LAST).input());

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -61,7 +62,7 @@ final class PlanYards {
         }
         ChargingRules charging = study.depot().charging();
         YardCalendar calendar = YardCalendar.of(service, metering.days(study.baseYear()));
-        return new YardInput(buses, units(year, buses.size()), charging.rule(), study.middayCharging(),
+        return new YardInput(buses, units(year, buses), charging.rule(), study.middayCharging(),
                 study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
                 demandIndex(year), charging.building(), calendar, charging.stepMin(), charging.swaps(),
                 Double.POSITIVE_INFINITY);
@@ -93,13 +94,18 @@ final class PlanYards {
                 study.rules().reserveShare()).at(Double.POSITIVE_INFINITY).isEmpty());
     }
 
-    private List<PortUnit> units(int year, int buses) {
+    /** The port type on offer that brings most into a bus, AC before DC. */
+    private Port usual(YardBus bus) {
+        return study.depot().ports().stream().max(Comparator.comparing((Port p) -> !p.direct() && bus.acKw() > 0)
+                .thenComparingDouble(p -> p.batteryKw(p.direct() ? bus.dcKw() : bus.acKw()))).orElseThrow();
+    }
+
+    private List<PortUnit> units(int year, List<YardBus> buses) {
         List<PortUnit> bought = ports.units(year);
-        if (!bought.isEmpty() || buses == 0) {
+        if (!bought.isEmpty() || buses.isEmpty()) {
             return bought;
         }
-        Port usual = study.depot().ports().stream().filter(p -> !p.direct()).findFirst().orElse(study.depot().ports().get(0));
-        return PortUnit.of(usual, usual.plugs(), buses);
+        return buses.stream().map(this::usual).map(port -> new PortUnit(port, port.plugs())).toList();
     }
 
     private double demandIndex(int year) {

@@ -39,7 +39,7 @@ final class YardPrices {
         return nightMin[month];
     }
 
-    /** Cheapest price of the night over the months of the year, money/kWh. */
+    /** Mean over the months of the cheapest price of the night, money/kWh. */
     double nightPerKwh() {
         return IntStream.range(0, Climate.MONTHS).mapToDouble(m -> perKwh(m, nightMin[m])).average().orElseThrow();
     }

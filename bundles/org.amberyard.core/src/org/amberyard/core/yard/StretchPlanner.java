@@ -3,6 +3,8 @@ package org.amberyard.core.yard;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.BusAcceptance;
+import org.amberyard.core.charging.ChargeSchedule;
+import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.StepGrid;
 import org.amberyard.core.charging.YardCharging;
@@ -29,13 +31,35 @@ final class StretchPlanner {
             }
         }
         YardStretch stretch = new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
-        YardCharging charging = YardCharging.of(stretch, yard.ports(), yard.rule());
+        YardCharging first = YardCharging.of(stretch, yard.ports(), yard.rule());
+        YardCharging charging = yard.rule().managed() || first.served() ? first
+                : YardCharging.of(stretch.with(carried(plugIns, first.schedule())), yard.ports(), yard.rule());
         List<double[]> heat = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
             heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
         }
         return new StretchLoad(service, kind, charging, charging.schedule(), heat, yard.standbyKw(),
                 yard.building().through(service.month(), kind));
+    }
+
+    /**
+     * What a bus did not get between runs it takes in the night: charging at once fills it by day as far as it goes, and nothing
+     * hangs on that. A managed yard charges by day only what is needed then, so what is missing there is missing.
+     */
+    private static List<PlugIn> carried(List<PlugIn> plugIns, ChargeSchedule schedule) {
+        List<PlugIn> carried = new ArrayList<>(plugIns);
+        for (ChargeShortfall shortfall : schedule.shortfalls()) {
+            int day = plugIns.indexOf(shortfall.plugIn());
+            int night = day;
+            while (night + 1 < plugIns.size() && plugIns.get(night + 1).bus() == shortfall.plugIn().bus()) {
+                night++;
+            }
+            if (night > day) {
+                carried.set(day, carried.get(day).withKwh(Math.max(0, carried.get(day).batteryKwh() - shortfall.shortKwh())));
+                carried.set(night, carried.get(night).withKwh(carried.get(night).batteryKwh() + shortfall.shortKwh()));
+            }
+        }
+        return carried;
     }
 
     /** A bus that comes after the end of the stretch comes as it did before its start. */

@@ -44,6 +44,12 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
                 stepMin, swaps, siteLimitKw);
     }
 
+    /** The same with other ports. */
+    public YardInput withPorts(List<PortUnit> others) {
+        return new YardInput(buses, others, rule, midday, reserveShare, metering, contractYear, demandIndex, building, calendar,
+                stepMin, swaps, siteLimitKw);
+    }
+
     /** The same kept below a demand of charging, heat and standby, kW. */
     public YardInput within(double limitKw) {
         return new YardInput(buses, ports, rule, midday, reserveShare, metering, contractYear, demandIndex, building, calendar,

@@ -1,10 +1,14 @@
 package org.amberyard.core.yard;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.ChargeRule;
+import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.DayClass;
@@ -22,7 +26,27 @@ public final class YardPlanner {
     /** The loads of all months, from January to December. */
     public List<MonthLoad> year() {
         List<MonthLoad> months = IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
-        return yard.rule().policy() == ChargePolicy.LEAST_COST ? new LeastCostYearPlan(yard, months).scheduled() : months;
+        return yard.rule().policy() == ChargePolicy.LEAST_COST ? leastCost(months) : months;
+    }
+
+    /**
+     * The cheapest schedule. The programme schedules energy, not who gets a plug when; so where buses share plugs the schedules of
+     * the other policies, which share them otherwise, are billed too and the cheapest that leaves least energy missing is taken.
+     */
+    private List<MonthLoad> leastCost(List<MonthLoad> atFullPower) {
+        List<MonthLoad> scheduled = new LeastCostYearPlan(yard, atFullPower).scheduled();
+        if (yard.ports().stream().mapToInt(PortUnit::plugs).sum() >= yard.buses().size()) {
+            return scheduled;
+        }
+        return Stream.concat(Stream.of(scheduled), Stream.of(ChargePolicy.values()).filter(p -> p != ChargePolicy.LEAST_COST)
+                .map(p -> new YardPlanner(yard.with(new ChargeRule(p, yard.rule().setMin()))).year()))
+                .min(Comparator.comparingDouble((List<MonthLoad> loads) -> missingKwh(YardYear.of(yard, loads)))
+                        .thenComparingDouble(loads -> YardYear.of(yard, loads).parts().total())).orElseThrow();
+    }
+
+    /** Missing energy in whole kWh, so that rounding does not decide. */
+    private static double missingKwh(YardYear year) {
+        return Math.rint(year.totalMissingKwh());
     }
 
     /** The stretches of days of the year with the buses that stand and are to be charged, with their number in the year. */

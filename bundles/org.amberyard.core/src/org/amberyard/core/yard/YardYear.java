@@ -113,7 +113,12 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
 
     /** Energy at the meter with what the yard cannot bring, kWh. */
     public double neededKwh() {
-        return yardKwh() + missingKwh.stream().mapToDouble(Double::doubleValue).sum();
+        return yardKwh() + totalMissingKwh();
+    }
+
+    /** Energy at the meter that the yard cannot bring, kWh. */
+    public double totalMissingKwh() {
+        return missingKwh.stream().mapToDouble(Double::doubleValue).sum();
     }
 
     /** Plug swaps of the year. */
