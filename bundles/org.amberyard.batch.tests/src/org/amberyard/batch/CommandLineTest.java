@@ -3,6 +3,7 @@ package org.amberyard.batch;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -13,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.routes.DriveTrace;
@@ -29,6 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
     private static final String PLAN_OF_SHEET = "Like for like";
+    private static final String ELECTRIC_PLAN = "Electric in stages";
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -90,6 +94,43 @@ class CommandLineTest {
                 + "to 2040; buses of the plan: B01, "), err());
     }
 
+    @Test
+    void aBillIsPrintedWithWhatSetTheDemand() {
+        assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "january"), err());
+        assertTrue(out().contains("Electric bill for January, tariff KE-EVD"), out());
+        double sum = 0;
+        double total = 0;
+        for (String line : out().lines().toList()) {
+            Matcher amount = Pattern.compile("^(\\S.*?) {2,}.* ([\\d,]+\\.\\d\\d)$").matcher(line);
+            if (amount.matches()) {
+                double money = Double.parseDouble(amount.group(2).replace(",", ""));
+                total = amount.group(1).equals("Total") ? money : total;
+                sum += amount.group(1).equals("Total") ? 0 : money;
+            }
+        }
+        assertTrue(total > 0, out());
+        assertEquals(total, sum, 1e-6);
+        assertTrue(out().contains("drawing then: B"), out());
+        String least = out();
+        out.reset();
+        assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "at once"), err());
+        assertTrue(out().contains("Charging at once, on a meter of its own"), out());
+        assertNotEquals(least, out());
+    }
+
+    @Test
+    void aBillNamesWhatIsAllowed() {
+        assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "13"));
+        assertTrue(err().contains("MONTH is “13”; it must be a month from January to December, or from 1 to 12."), err());
+        assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "slowly"));
+        assertTrue(err().contains("--policy is “slowly”; it must be one of “at once”, “at a set time”, “spread to departure”, "
+                + "“least cost”."), err());
+        assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2050", "1"));
+        assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
+        assertEquals(2, run("bill", STUDY, PLAN_OF_SHEET, "2026", "1"));
+        assertTrue(err().contains("has neither electric buses nor ports; choose a year or a plan with them."), err());
+    }
+
     private String out() {
         return out.toString(StandardCharsets.UTF_8);
     }
@@ -139,8 +180,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet. See --help.",
+        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
+        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

@@ -55,7 +55,7 @@ final class TaskSheetVerb implements Verb {
     }
 
     private static UpkeepYear year(StudyResult result, List<String> operands) throws WrongUse {
-        PlanResult plan = plan(result, operands.get(1));
+        PlanResult plan = PlanOperand.of(result, operands.get(1));
         int first = result.input().baseYear();
         String last = String.valueOf(first + result.input().years() - 1);
         Optional<UpkeepYear> found = plan.upkeep().stream()
@@ -65,12 +65,6 @@ final class TaskSheetVerb implements Verb {
                 + "”, but no such bus is in the fleet then. Years go from " + first + " to " + last + "; buses of the plan: "
                 + plan.upkeep().stream().map(u -> u.record().vehicle().unit()).distinct().collect(Collectors.joining(", "))
                 + "."));
-    }
-
-    private static PlanResult plan(StudyResult result, String name) throws WrongUse {
-        return result.plans().stream().filter(p -> p.name().equals(name)).findFirst()
-                .orElseThrow(() -> new WrongUse("PLAN is “" + name + "”; it must be one of "
-                        + result.plans().stream().map(PlanResult::name).collect(Collectors.joining(", ")) + "."));
     }
 
     private static void write(Path file, String html) throws WrongUse, IOException {

@@ -136,11 +136,11 @@ public final class ChargeThroughDayChart {
     private void addStrip(XYPlot plot) {
         DayStrip.Band band = new DayStrip.Band(lowestTick() - 18, lowestTick() - 2);
         for (DayBlock.Leg leg : day.block().legs()) {
-            plot.addAnnotation(new DayStrip(leg.departureMin(), leg.arrivalMin(), band, leg.name(), false, theme));
+            plot.addAnnotation(new DayStrip(leg.departureMin(), leg.arrivalMin(), band, leg.name(), DayStrip.Look.run(theme)));
         }
         for (ChargePath.Charging charging : path.charging()) {
             String label = "+" + Figures.whole(charging.gainShare() * day.usableKwh()) + " kWh";
-            plot.addAnnotation(new DayStrip(charging.fromMin(), charging.toMin(), band, label, true, theme));
+            plot.addAnnotation(new DayStrip(charging.fromMin(), charging.toMin(), band, label, DayStrip.Look.atPlug(theme)));
         }
     }
 

@@ -5,10 +5,12 @@ import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
@@ -26,6 +28,9 @@ final class ChartFrame {
     /** Height in pixels below which a chart of lines or columns cannot be read. */
     static final int LEAST_HEIGHT = 215;
     private static final double TIGHTEST = 0.8;
+    private static final double DAY_MIN = 1440;
+    private static final double TICK_OF_DAY_MIN = 120;
+    private static final double TICK_OF_DAYS_MIN = 360;
     private static final BasicStroke HAIRLINE = new BasicStroke(0.75f);
 
     private ChartFrame() {
@@ -54,6 +59,12 @@ final class ChartFrame {
         XYPlot plot = new XYPlot();
         style(plot, theme);
         return around(plot, title, reason, theme);
+    }
+
+    /** The same with its words; what it would show is missing. */
+    static Chart none(String name, String title, String reason, int height, ChartTheme theme) {
+        return new Chart(name, title, without(title, reason, theme), reason, new ChartData(List.of(), List.of()), height,
+                LEAST_HEIGHT, Subjects.NONE);
     }
 
     private static void style(TextTitle title, ChartTheme theme) {
@@ -93,6 +104,16 @@ final class ChartFrame {
         style(axis, theme);
         axis.setTickLabelInsets(new RectangleInsets(6, 4, 6, 4));
         axis.setNumberFormatOverride(format);
+        return axis;
+    }
+
+    /** Hours of a stretch of days. */
+    static NumberAxis clockAxis(int days, ChartTheme theme) {
+        NumberAxis axis = new NumberAxis(null);
+        style(axis, theme);
+        axis.setNumberFormatOverride(new ClockTickFormat());
+        axis.setTickUnit(new NumberTickUnit(days == 1 ? TICK_OF_DAY_MIN : TICK_OF_DAYS_MIN));
+        axis.setRange(0, days * DAY_MIN);
         return axis;
     }
 

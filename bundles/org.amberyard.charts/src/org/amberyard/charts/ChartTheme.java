@@ -15,19 +15,25 @@ public final class ChartTheme {
     private static final List<float[]> DASHES = List.of(new float[] {}, new float[] {9, 4}, new float[] {2.5f, 3},
             new float[] {12, 3, 2.5f, 3}, new float[] {5, 2.5f});
 
+    /** Place of the ground of dear hours, after the three colours of a sequence. */
+    private static final int RAMP_PRICE = 3;
+
     /** On white, for a light window and for everything printed. */
     private static final ChartTheme LIGHT = new ChartTheme(new Surface(0xFFFFFF, 0x1F2328, 0x5B636D, 0xDFE3E8),
             List.of(0x27496D, 0xA8508F, 0xE7A42E, 0x74B9A5, 0xC6CBD2),
-            List.of(0x454B54, 0x1668A7, 0xC4511D, 0x4FB08C, 0xD9B62E), new Signals(0x27496D, 0xA9C1DA, 0xB5391F, 0xF0B9A4));
+            List.of(0x454B54, 0x1668A7, 0xC4511D, 0x4FB08C, 0xD9B62E), new Signals(0x27496D, 0xA9C1DA, 0xB5391F, 0xF0B9A4),
+            List.of(0x1F3F66, 0x3E8FB0, 0xBFE3D0, 0xFBE6C6));
     /** On near-black, for a dark window. */
     private static final ChartTheme DARK = new ChartTheme(new Surface(0x1E2126, 0xE8EAED, 0xA9B1BB, 0x3A4048),
             List.of(0x5B8DC9, 0xE08CC4, 0xF0B64C, 0x8FD3BF, 0x777F8A),
-            List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0x8A7A2A), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A));
+            List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0x8A7A2A), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A),
+            List.of(0x2F5C91, 0x4FA3C4, 0xCDEBDB, 0x4A3A22));
 
     private final Surface surface;
     private final List<Color> groups;
     private final List<Color> plans;
     private final Signals signals;
+    private final List<Color> ramp;
 
     private record Surface(int background, int text, int quietText, int gridline) {
     }
@@ -35,11 +41,13 @@ public final class ChartTheme {
     private record Signals(int passes, int passesPale, int fails, int failsPale) {
     }
 
-    private ChartTheme(Surface surface, List<Integer> groups, List<Integer> plans, Signals signals) {
+    private ChartTheme(Surface surface, List<Integer> groups, List<Integer> plans, Signals signals,
+            List<Integer> ramp) {
         this.surface = surface;
         this.groups = groups.stream().map(Color::new).toList();
         this.plans = plans.stream().map(Color::new).toList();
         this.signals = signals;
+        this.ramp = ramp.stream().map(Color::new).toList();
     }
 
     /** On white, for a light window and for everything printed. */
@@ -87,6 +95,31 @@ public final class ChartTheme {
         float[] dash = DASHES.get((place + place / plans.size()) % DASHES.size());
         return dash.length == 0 ? new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
                 : new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+    }
+
+    /** One of several things of a kind in order, from dark to light, so that order and neighbours show without colours. */
+    public Color oneOf(int place, int count) {
+        double at = count < 2 ? 0 : 2.0 * place / (count - 1);
+        return at < 1 ? between(ramp.get(0), ramp.get(1), at) : between(ramp.get(1), ramp.get(2), at - 1);
+    }
+
+    /** Ground of hours of a price: none for the lowest level, the strongest for the highest. */
+    public Color price(int level, int levels) {
+        return between(background(), ramp.get(RAMP_PRICE), levels < 2 ? 0 : (double) level / (levels - 1));
+    }
+
+    /** Load of the building. */
+    public Color building() {
+        return groups.get(groups.size() - 1);
+    }
+
+    private static Color between(Color from, Color to, double share) {
+        return new Color(mixed(from.getRed(), to.getRed(), share), mixed(from.getGreen(), to.getGreen(), share),
+                mixed(from.getBlue(), to.getBlue(), share));
+    }
+
+    private static int mixed(int from, int to, double share) {
+        return (int) Math.round(from + share * (to - from));
     }
 
     /** What passes; pale for the background of a pair. */

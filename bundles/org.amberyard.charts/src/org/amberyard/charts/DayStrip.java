@@ -1,6 +1,8 @@
 package org.amberyard.charts;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -11,7 +13,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.ui.TextAnchor;
 
-/** A block on the strip along the time axis: a run, or a time at the plug; as much of its label as there is room for. */
+/** A block on a strip along the time axis: a run, or a time at the plug; as much of its label as there is room for. */
 final class DayStrip extends AbstractXYAnnotation {
     private static final long serialVersionUID = 1L;
     private static final double LABEL_MARGIN = 3;
@@ -20,21 +22,38 @@ final class DayStrip extends AbstractXYAnnotation {
     private final double toMin;
     private final Band band;
     private final String label;
-    private final boolean atPlug;
-    private final transient ChartTheme theme;
+    private final transient Look look;
 
     /** Lower and upper edge of the strip on the value axis. */
     record Band(double low, double high) {
     }
 
-    DayStrip(double fromMin, double toMin, Band band, String label, boolean atPlug, ChartTheme theme) {
+    /** Colours of ground, edge and label, and the font of the label. */
+    record Look(Color ground, Color edge, Color ink, Font font) {
+
+        /** A run. */
+        static Look run(ChartTheme theme) {
+            return new Look(theme.quietText(), theme.quietText(), theme.background(), theme.tickFont());
+        }
+
+        /** A time at the plug. */
+        static Look atPlug(ChartTheme theme) {
+            return new Look(theme.passes(true), theme.passes(false), theme.text(), theme.tickFont());
+        }
+    }
+
+    DayStrip(double fromMin, double toMin, Band band, String label, Look look) {
+        this(fromMin, toMin, band, label, label + ", " + ClockTickFormat.clock(fromMin) + " to " + ClockTickFormat.clock(toMin),
+                look);
+    }
+
+    DayStrip(double fromMin, double toMin, Band band, String label, String tip, Look look) {
         this.fromMin = fromMin;
         this.toMin = toMin;
         this.band = band;
         this.label = label;
-        this.atPlug = atPlug;
-        this.theme = theme;
-        setToolTipText(label + ", " + ClockTickFormat.clock(fromMin) + " to " + ClockTickFormat.clock(toMin));
+        this.look = look;
+        setToolTipText(tip);
     }
 
     @Override
@@ -45,9 +64,9 @@ final class DayStrip extends AbstractXYAnnotation {
         double top = value.valueToJava2D(band.high(), area, plot.getRangeAxisEdge());
         double bottom = value.valueToJava2D(band.low(), area, plot.getRangeAxisEdge());
         Rectangle2D block = new Rectangle2D.Double(left, top, right - left, bottom - top);
-        graphics.setPaint(atPlug ? theme.passes(true) : theme.quietText());
+        graphics.setPaint(look.ground());
         graphics.fill(block);
-        graphics.setPaint(atPlug ? theme.passes(false) : theme.quietText());
+        graphics.setPaint(look.edge());
         graphics.setStroke(new BasicStroke(1));
         graphics.draw(block);
         write(graphics, block);
@@ -57,8 +76,8 @@ final class DayStrip extends AbstractXYAnnotation {
     }
 
     private void write(Graphics2D graphics, Rectangle2D block) {
-        graphics.setFont(theme.tickFont());
-        graphics.setPaint(atPlug ? theme.text() : theme.background());
+        graphics.setFont(look.font());
+        graphics.setPaint(look.ink());
         TextUtils.drawAlignedString(fitting(graphics.getFontMetrics(), block.getWidth() - 2 * LABEL_MARGIN), graphics,
                 (float) block.getCenterX(), (float) block.getCenterY(), TextAnchor.CENTER);
     }

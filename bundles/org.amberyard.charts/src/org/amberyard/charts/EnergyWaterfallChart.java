@@ -11,15 +11,9 @@ import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.labels.ItemLabelAnchor;
-import org.jfree.chart.labels.ItemLabelPosition;
-import org.jfree.chart.labels.StandardCategoryItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
-import org.jfree.chart.renderer.category.WaterfallBarRenderer;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Energy per distance of a route with an electric type by cause, each bar starting where the last one ends. */
@@ -64,7 +58,10 @@ public final class EnergyWaterfallChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), causeAxis(), energyAxis(), bars());
+        DefaultCategoryDataset dataset = dataset();
+        CategoryPlot plot = new CategoryPlot(dataset, WaterfallBars.causeAxis(theme), energyAxis(),
+                WaterfallBars.of(theme, Figures.pattern("0.00;−0.00"), (column, value) -> dataset.getColumnKey(column) + ": "
+                        + EnergyByCause.figure(value) + " " + energy.unit()));
         plot.setOrientation(PlotOrientation.HORIZONTAL);
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         ChartFrame.style(plot, theme);
@@ -80,37 +77,10 @@ public final class EnergyWaterfallChart {
         return dataset;
     }
 
-    private CategoryAxis causeAxis() {
-        CategoryAxis axis = new CategoryAxis();
-        ChartFrame.style(axis, theme);
-        axis.setMaximumCategoryLabelWidthRatio(0.4f);
-        axis.setCategoryMargin(0.25);
-        axis.setLowerMargin(0.02);
-        axis.setUpperMargin(0.02);
-        axis.setTickMarksVisible(false);
-        return axis;
-    }
-
     private NumberAxis energyAxis() {
         NumberAxis axis = ChartFrame.valueAxis("Energy per distance (" + energy.unit() + ")", Figures.pattern("0.0#;−0.0#"),
                 theme);
         axis.setUpperMargin(0.12);
         return axis;
-    }
-
-    private WaterfallBarRenderer bars() {
-        WaterfallBarRenderer bars = new WaterfallBarRenderer(theme.plan(1), theme.plan(1), theme.plan(3), theme.plan(0));
-        bars.setShadowVisible(false);
-        bars.setDrawBarOutline(false);
-        bars.setDefaultItemLabelsVisible(true);
-        bars.setDefaultItemLabelFont(theme.tickFont());
-        bars.setDefaultItemLabelPaint(theme.text());
-        bars.setDefaultItemLabelGenerator(new StandardCategoryItemLabelGenerator("{2}", Figures.pattern("0.00;−0.00")));
-        ItemLabelPosition beyond = new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT);
-        bars.setDefaultPositiveItemLabelPosition(beyond);
-        bars.setDefaultNegativeItemLabelPosition(beyond);
-        bars.setDefaultToolTipGenerator((data, row, column) -> data.getColumnKey(column) + ": "
-                + EnergyByCause.figure(data.getValue(row, column).doubleValue()) + " " + energy.unit());
-        return bars;
     }
 }

@@ -9,6 +9,8 @@ interface ColumnUnit {
     ColumnUnit NONE = of(Unit.NONE, "");
     /** Number of things. */
     ColumnUnit COUNT = of(Unit.COUNT, "count");
+    /** The unit that the row names. */
+    ColumnUnit OF_LINE = of(Unit.ONE, "unit of the row");
     /** A factor. */
     ColumnUnit TIMES = of(Unit.ONE, "times");
     /** Calendar years. */

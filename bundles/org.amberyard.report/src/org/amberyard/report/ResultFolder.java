@@ -9,27 +9,35 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.amberyard.charts.AnnualCostChart;
+import org.amberyard.charts.BillWaterfallChart;
 import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartExport;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.DayLoadChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.FirstPlan;
 import org.amberyard.charts.PackCapacityChart;
+import org.amberyard.charts.PolicyCostChart;
+import org.amberyard.charts.PortOccupancyChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.ServiceLoadChart;
 import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.charts.UpkeepCauseChart;
+import org.amberyard.charts.YardDay;
+import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 
 /**
  * Writes all results into a folder: results.json, a CSV file for each table and for the inputs that they were computed from,
  * and each chart as PNG, SVG and text. Charts of a single route are those of the first electric route of the first plan that
- * is compared with the baseline; without such a route they are left out.
+ * is compared with the baseline; without such a route they are left out. Charts of a
+ * yard are those of the first plan that is electric at the end: its last year, the month of the highest bill.
  *
  * <p>Everything is written under temporary names first and then moved into place, so that a failure leaves the previous
  * results as they were. Files of other names are never touched.
@@ -76,7 +84,18 @@ public final class ResultFolder {
         charts.add(UpkeepCauseChart.of(result, plan, system, theme));
         charts.add(ShopHoursChart.of(result, plan, system, theme));
         FirstElectricRoute.of(result).ifPresent(first -> addRoute(charts, result, first, system));
+        YardDay.first(result).ifPresent(day -> addYard(charts, result, day, system));
         return charts;
+    }
+
+    private static void addYard(List<Chart> charts, StudyResult result, YardDay day, UnitSystem system) {
+        ChartTheme theme = ChartTheme.light();
+        YardLoads loads = new YardLoads();
+        charts.add(DayLoadChart.of(result, day, loads, system, theme));
+        charts.add(PortOccupancyChart.of(result, day, loads, system, theme));
+        charts.add(BillWaterfallChart.of(result, day.plan(), day.year(), day.month(), system, theme));
+        charts.add(ServiceLoadChart.of(result, day.plan(), system, theme));
+        charts.add(PolicyCostChart.of(result, day.plan(), day.year(), system, theme));
     }
 
     private static void addRoute(List<Chart> charts, StudyResult result, FirstElectricRoute first, UnitSystem system) {

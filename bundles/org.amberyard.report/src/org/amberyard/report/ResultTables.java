@@ -14,18 +14,32 @@ public final class ResultTables {
         return definitions().stream().map(d -> d.table(result, system)).toList();
     }
 
+    /** Titles of the tables, in the same order. */
+    public static List<String> titles() {
+        return definitions().stream().map(d -> d.title()).toList();
+    }
+
+    /** One of the tables, by its place in that order; the others are not made. */
+    public static ResultTable of(int place, StudyResult result, UnitSystem system) {
+        return definitions().get(place).table(result, system);
+    }
+
     /** Plans in single figures. */
     public static ResultTable headline(StudyResult result, UnitSystem system) {
         return PlanTables.headline().table(result, system);
     }
 
     static List<TableDefinition<?>> definitions() {
+        LastYears last = new LastYears();
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
                 FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RotationTable.rotation(),
                 RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
                 UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
-                UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear());
+                UpkeepTables.shopByMonth(), YardTables.serviceByYear(), YardTables.emissionsByYear(),
+                YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
+                ComparisonTables.policies(), ComparisonTables.tariffs(), ComparisonTables.portCurve(last),
+                YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }

@@ -174,6 +174,33 @@ class ChartViewsTest {
     }
 
     @Test
+    void theViewsOfTheYardFollowTheMonth(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View load = View.of(study, "dayLoad");
+            load.awaitText("Plan “Electric in stages”, coldest day of January 2040: the meter of charging peaks at ");
+            load.choose(2, "Mar");
+            load.choose(3, "normal day");
+            load.awaitText("Plan “Electric in stages”, normal day of March 2040: the meter of charging peaks at ");
+
+            View ports = View.of(study, "portOccupancy");
+            ports.awaitText("Plan “Electric in stages”, normal day of March 2040: 13 buses at 14 plugs");
+            View bill = View.of(study, "electricBill");
+            bill.awaitText("Plan “Electric in stages”, March 2040, tariff KE-EVD, ");
+            bill.choose(2, "Feb");
+            bill.awaitText("Plan “Electric in stages”, February 2040, ");
+            bill.inputs();
+            assertEquals(PageKind.PLANS.title(), page(study));
+
+            View policies = View.of(study, "chargingPolicies");
+            policies.awaitText("Plan “Electric in stages”, 2040, tariff KE-EVD: the policy in use, least cost, ");
+            View service = View.of(study, "serviceLoad");
+            service.choose(0, "Like for like");
+            service.awaitText("Plan “Like for like”: ");
+            View.of(study, "electricBill").awaitText("Plan “Like for like” has no electric bus in 2040.");
+        }
+    }
+
+    @Test
     void aBusChosenStandsOutAmongThePacks(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             View packs = View.of(study, "packCapacity");

@@ -22,7 +22,7 @@ import org.eclipse.ui.PlatformUI;
 /** A copy of the example district, open in the window; closed without saving at the end of a test. */
 final class OpenStudy implements AutoCloseable {
 
-    private static final long TIMEOUT_MS = 10_000;
+    private static final long TIMEOUT_MS = 60_000;
 
     private final Display display;
     private final Path file;

@@ -21,6 +21,11 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String TEMPERATURE = "org.amberyard.workbench.consumptionByTemperature";
     private static final String UPKEEP = "org.amberyard.workbench.upkeepByCause";
     private static final String SHOP = "org.amberyard.workbench.shopHours";
+    private static final String LOAD = "org.amberyard.workbench.dayLoad";
+    private static final String PORTS = "org.amberyard.workbench.portOccupancy";
+    private static final String BILL = "org.amberyard.workbench.electricBill";
+    private static final String SERVICE = "org.amberyard.workbench.serviceLoad";
+    private static final String POLICIES = "org.amberyard.workbench.chargingPolicies";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -37,6 +42,9 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addView(RESULTS);
         money.addPlaceholder(UPKEEP);
         money.addPlaceholder(SHOP);
+        money.addPlaceholder(BILL);
+        money.addPlaceholder(SERVICE);
+        money.addPlaceholder(POLICIES);
         IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
         range.addView(RANGE);
         range.addView(MONTHS);
@@ -44,6 +52,8 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         range.addView(CAUSES);
         range.addView(TEMPERATURE);
         range.addView(FINDINGS);
+        range.addPlaceholder(LOAD);
+        range.addPlaceholder(PORTS);
         layout.createFolder("outline", IPageLayout.LEFT, 0.16f, editors).addView(OUTLINE);
     }
 }

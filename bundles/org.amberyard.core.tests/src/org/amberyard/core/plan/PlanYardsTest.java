@@ -16,6 +16,7 @@ import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortMix;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BlockPrices;
 import org.amberyard.core.tariff.ChargeRate;
 import org.amberyard.core.tariff.ContractYears;
@@ -24,13 +25,17 @@ import org.amberyard.core.tariff.DemandCharge;
 import org.amberyard.core.tariff.EnergyCharge;
 import org.amberyard.core.tariff.FixedCharge;
 import org.amberyard.core.tariff.MinimumBill;
+import org.amberyard.core.tariff.PeakMoment;
 import org.amberyard.core.tariff.Ratchet;
 import org.amberyard.core.tariff.Riders;
 import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.tariff.TariffPeriod;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.MonthLoad;
+import org.amberyard.core.yard.PeakLoad;
+import org.amberyard.core.yard.StretchKind;
 import org.amberyard.core.yard.YardComparison;
+import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardInput;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardOutage;
@@ -129,6 +134,46 @@ class PlanYardsTest {
         YardYear yard = YardYear.of(byHours(true, ChargePolicy.SPREAD));
         assertEquals(yard.bills().total() - yard.withoutCharging().orElseThrow().total(), yard.parts().total(), 1e-9);
         assertEquals(0, yard.parts().fixed(), 1e-9, "the building pays the customer charge anyway");
+    }
+
+    @Test
+    void whoDrawsWhenADemandIsSetAddsUpToIt() {
+        for (boolean shared : new boolean[] {false, true}) {
+            YardDetail detail = YardDetail.of(byHours(shared, ChargePolicy.LEAST_COST));
+            int demands = 0;
+            for (Bill bill : detail.printed().bills()) {
+                for (PeakMoment moment : bill.lines().stream().flatMap(l -> l.peak().stream()).toList()) {
+                    PeakLoad load = detail.at(moment);
+                    double busKw = load.buses().stream().mapToDouble(PeakLoad.BusDraw::kw).sum();
+                    assertEquals(moment.kw(), busKw + load.standbyKw() + load.buildingKw(), 1e-9, moment.label());
+                    assertEquals(shared ? 80 : 0, load.buildingKw(), 1e-9);
+                    load.buses().forEach(b -> assertTrue(load.words().contains(b.bus() + " "), load.words()));
+                    demands++;
+                }
+            }
+            assertTrue(demands > 12);
+        }
+    }
+
+    @Test
+    void aPrintedYearIsThatOfTheCalculationInWholeCents() {
+        YardDetail detail = YardDetail.of(byHours(true, ChargePolicy.SPREAD));
+        for (int month = 0; month < 12; month++) {
+            Bill exact = detail.year().bills().bills().get(month);
+            Bill printed = detail.printed().bills().get(month);
+            assertEquals(exact.lines().size(), printed.lines().size());
+            assertEquals(exact.total(), printed.total(), 0.005 * printed.lines().size());
+            assertEquals(Math.rint(100 * printed.total()), 100 * printed.total(), 1e-6);
+        }
+        assertEquals(80 * 7 + 80 * 9, detail.printedWithoutCharging().orElseThrow().bills().get(0).parts().demand(), 1e-9,
+                "a building of 80 kW at 7 and 9 per kW");
+    }
+
+    @Test
+    void thePeakMonthHasTheHighestDemand() {
+        YardDetail detail = YardDetail.of(plan.yards().get(LAST));
+        assertEquals(detail.year().yardPeakKw(), detail.peakMonth().yardPeakKw(), 0);
+        assertEquals(1, YardDetail.stretches(detail.peakMonth(), StretchKind.COLDEST_DAY).size());
     }
 
     @Test

@@ -12,7 +12,6 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
-import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.ServiceDays;
 import org.amberyard.core.yard.YardBus;
@@ -109,9 +108,7 @@ final class PlanYards {
     }
 
     private double demandIndex(int year) {
-        double time = study.money().time(CostCategory.ELECTRIC_ENERGY, year);
-        double ratio = study.prices().index(PriceDeck.Subject.ELECTRIC_DEMAND, year, time)
-                / study.prices().index(PriceDeck.Subject.ELECTRIC_ENERGY, year, time);
-        return Math.round(ratio * INDEX_STEPS) / INDEX_STEPS;
+        BillPaths paths = BillPaths.of(study, year);
+        return Math.round(paths.demand() / paths.energy() * INDEX_STEPS) / INDEX_STEPS;
     }
 }

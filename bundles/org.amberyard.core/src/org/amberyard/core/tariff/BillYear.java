@@ -26,6 +26,11 @@ public record BillYear(List<Bill> bills) {
         return after(tariff, contractYear, months, new PeakHistory(months));
     }
 
+    /** A steady year as printed: each line in whole cents. */
+    public static BillYear printedSteady(Tariff tariff, int contractYear, List<MeterMonth> months) {
+        return after(tariff, contractYear, months, new PeakHistory(months), LineRounding.CENT);
+    }
+
     /**
      * A year after known months.
      *
@@ -34,13 +39,18 @@ public record BillYear(List<Bill> bills) {
      * @throws IllegalArgumentException when there are not twelve months, or months do not follow one another
      */
     public static BillYear after(Tariff tariff, int contractYear, List<MeterMonth> months, PeakHistory history) {
+        return after(tariff, contractYear, months, history, LineRounding.NONE);
+    }
+
+    private static BillYear after(Tariff tariff, int contractYear, List<MeterMonth> months, PeakHistory history,
+            LineRounding rounding) {
         if (months.size() != MONTHS) {
             throw new IllegalArgumentException("a year of bills needs 12 months, not " + months.size());
         }
         List<Bill> bills = new ArrayList<>();
         PeakHistory before = history;
         for (MeterMonth month : months) {
-            bills.add(Bill.of(tariff, contractYear, month, before));
+            bills.add(tariff.inForce(month.month(), contractYear).bill(month, before, rounding));
             before = before.then(month);
         }
         return new BillYear(bills);

@@ -29,6 +29,11 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
      */
     public record IdleDay(DayClass dayClass, double days, double standbyKw, double[] buildingKw) {
 
+        /** Words for tables and charts. */
+        String label() {
+            return "free " + dayClass.label();
+        }
+
         double[] loadKw(boolean shared) {
             double[] sum = shared ? buildingKw.clone() : new double[buildingKw.length];
             for (int step = 0; step < sum.length; step++) {
@@ -47,7 +52,7 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
     public MeterMonth metered(boolean shared) {
         List<LoadDay> days = new ArrayList<>();
         stretches.forEach(s -> addDays(s, s.loadKw(shared), days));
-        idle.forEach(d -> days.add(new LoadDay("free " + d.dayClass().label(), d.dayClass(), d.days(), d.loadKw(shared))));
+        idle.forEach(d -> days.add(new LoadDay(d.label(), d.dayClass(), d.days(), d.loadKw(shared))));
         return new MeterMonth(month, days);
     }
 
@@ -55,7 +60,7 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
     MeterMonth buildingOnly() {
         List<LoadDay> days = new ArrayList<>();
         stretches.forEach(s -> addDays(s, s.buildingKw(), days));
-        idle.forEach(d -> days.add(new LoadDay("free " + d.dayClass().label(), d.dayClass(), d.days(), d.buildingKw())));
+        idle.forEach(d -> days.add(new LoadDay(d.label(), d.dayClass(), d.days(), d.buildingKw())));
         return new MeterMonth(month, days);
     }
 
@@ -63,8 +68,7 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         List<DayClass> days = stretch.kind().days();
         int steps = kw.length / days.size();
         for (int day = 0; day < days.size(); day++) {
-            String label = days.size() == 1 ? stretch.label() : days.get(day).label() + " of " + stretch.label();
-            to.add(new LoadDay(label, days.get(day), stretch.times(), Arrays.copyOfRange(kw, day * steps, (day + 1) * steps)));
+            to.add(new LoadDay(stretch.dayLabel(day), days.get(day), stretch.times(), Arrays.copyOfRange(kw, day * steps, (day + 1) * steps)));
         }
     }
 

@@ -40,6 +40,11 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
         return service.extendedYear() ? kind.label() + ", extended year" : kind.label();
     }
 
+    /** Words for one of its days. */
+    String dayLabel(int day) {
+        return kind.days().size() == 1 ? label() : kind.days().get(day).label() + " of " + label();
+    }
+
     /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building. */
     double[] baseKw(boolean shared) {
         double[] sum = shared ? buildingKw.clone() : new double[buildingKw.length];

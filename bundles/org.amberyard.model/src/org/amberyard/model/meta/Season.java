@@ -2,7 +2,6 @@ package org.amberyard.model.meta;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.TariffCharge;
 
@@ -20,11 +19,5 @@ public final class Season {
             season.add(Month.get((row.getFirstMonth().getValue() + i) % months));
         }
         return season;
-    }
-
-    /** Months in words, or nothing for the whole year. */
-    public static String words(Set<Month> months) {
-        return months.size() == Month.VALUES.size() ? ""
-                : months.stream().map(Month::getLiteral).collect(Collectors.joining(", ", " in ", ""));
     }
 }

@@ -4,18 +4,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.amberyard.charts.AnnualCostChart;
+import org.amberyard.charts.BillWaterfallChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.DayLoadChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.PackCapacityChart;
+import org.amberyard.charts.PolicyCostChart;
+import org.amberyard.charts.PortOccupancyChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.ServiceLoadChart;
 import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.charts.Subject;
 import org.amberyard.charts.UpkeepCauseChart;
+import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.workbench.session.Choices.Kind;
@@ -23,33 +29,47 @@ import org.amberyard.workbench.session.Choices.Kind;
 /** The charts of views, what is to be chosen for each, and the part of the study whose inputs stand behind the choice. */
 enum ChartKind {
     /** Cost of each year. */
-    ANNUAL((r, p, u, t) -> AnnualCostChart.of(r, u, t), null),
+    ANNUAL((r, p, l, u, t) -> AnnualCostChart.of(r, u, t), null),
     /** Cumulative cost. */
-    CUMULATIVE((r, p, u, t) -> CumulativeCostChart.of(r, u, t), null),
+    CUMULATIVE((r, p, l, u, t) -> CumulativeCostChart.of(r, u, t), null),
     /** Range margin on the worst day. */
-    RANGE((r, p, u, t) -> RangeMarginChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    RANGE((r, p, l, u, t) -> RangeMarginChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Range margin by month. */
-    MONTHS((r, p, u, t) -> RangeHeatMap.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    MONTHS((r, p, l, u, t) -> RangeHeatMap.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** State of charge through a day. */
-    DAY((r, p, u, t) -> ChargeThroughDayChart.of(r, p.place(Kind.PLAN), p.asked(), u, t), Subject.Kind.BUS, Kind.PLAN,
+    DAY((r, p, l, u, t) -> ChargeThroughDayChart.of(r, p.place(Kind.PLAN), p.asked(), u, t), Subject.Kind.BUS, Kind.PLAN,
             Kind.BUS, Kind.YEAR, Kind.MONTH, Kind.DAY),
     /** Energy by cause. */
-    CAUSES((r, p, u, t) -> EnergyWaterfallChart.of(r, p.place(Kind.ROUTE), p.place(Kind.TYPE), u, t), Subject.Kind.ROUTE,
+    CAUSES((r, p, l, u, t) -> EnergyWaterfallChart.of(r, p.place(Kind.ROUTE), p.place(Kind.TYPE), u, t), Subject.Kind.ROUTE,
             Kind.ROUTE, Kind.TYPE),
     /** Upkeep by cause. */
-    UPKEEP((r, p, u, t) -> UpkeepCauseChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    UPKEEP((r, p, l, u, t) -> UpkeepCauseChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Hours of the shop. */
-    SHOP((r, p, u, t) -> ShopHoursChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    SHOP((r, p, l, u, t) -> ShopHoursChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Consumption by temperature. */
-    TEMPERATURE((r, p, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE),
+    TEMPERATURE((r, p, l, u, t) -> ConsumptionTemperatureChart.of(r, p.place(Kind.ROUTE), u, t), Subject.Kind.ROUTE, Kind.ROUTE),
     /** Capacity of packs over the years. */
-    CAPACITY((r, p, u, t) -> PackCapacityChart.of(r, p.place(Kind.PLAN), OptionalInt.of(p.place(Kind.BUS)), t),
-            Subject.Kind.BUS, Kind.PLAN, Kind.BUS);
+    CAPACITY((r, p, l, u, t) -> PackCapacityChart.of(r, p.place(Kind.PLAN), OptionalInt.of(p.place(Kind.BUS)), t),
+            Subject.Kind.BUS, Kind.PLAN, Kind.BUS),
+    /** Load of the yard through a day. */
+    LOAD((r, p, l, u, t) -> DayLoadChart.of(r, p.yardDay(), l, u, t), Subject.Kind.PLAN, Kind.PLAN, Kind.YEAR, Kind.MONTH,
+            Kind.STRETCH),
+    /** Ports through a day. */
+    PORTS((r, p, l, u, t) -> PortOccupancyChart.of(r, p.yardDay(), l, u, t), Subject.Kind.PLAN, Kind.PLAN, Kind.YEAR,
+            Kind.MONTH, Kind.STRETCH),
+    /** Electric bill of a month. */
+    BILL((r, p, l, u, t) -> BillWaterfallChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), p.place(Kind.MONTH), u, t),
+            Subject.Kind.PLAN, Kind.PLAN, Kind.YEAR, Kind.MONTH),
+    /** Load on the electric service. */
+    SERVICE((r, p, l, u, t) -> ServiceLoadChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** Charging policies compared. */
+    POLICIES((r, p, l, u, t) -> PolicyCostChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), u, t), Subject.Kind.PLAN,
+            Kind.PLAN, Kind.YEAR);
 
     /** Makes a chart of what is picked. */
     @FunctionalInterface
     private interface Maker {
-        Chart of(StudyResult result, Picks picks, UnitSystem units, ChartTheme theme);
+        Chart of(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, ChartTheme theme);
     }
 
     private final Maker maker;
@@ -71,8 +91,8 @@ enum ChartKind {
         return choices;
     }
 
-    Chart chart(StudyResult result, Picks picks, UnitSystem units) {
-        return maker.of(result, picks, units, ChartTheme.light());
+    Chart chart(StudyResult result, Picks picks, YardLoads loads, UnitSystem units) {
+        return maker.of(result, picks, loads, units, ChartTheme.light());
     }
 
     /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.charts.Subject;
+import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
@@ -34,6 +35,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
     }
 
+    private final YardLoads loads = new YardLoads();
     private ChartKind kind;
     private ChoiceBar bar;
     private ChartCanvas canvas;
@@ -111,7 +113,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(() -> kind.chart(next.result(), next.picks(), next.units()));
+            canvas.show(() -> kind.chart(next.result(), next.picks(), loads, next.units()));
         }
         offer();
     }

@@ -16,6 +16,7 @@ final class Messages extends NLS {
     public static String Choice_month;
     public static String Choice_plan;
     public static String Choice_route;
+    public static String Choice_stretch;
     public static String Choice_tip;
     public static String Choice_type;
     public static String Choice_year;
@@ -34,6 +35,7 @@ final class Messages extends NLS {
     public static String Menu_saveCsv;
     public static String Menu_inputs;
     public static String Missing_route;
+    public static String Missing_stretch;
     public static String Missing_type;
     public static String Save_failed;
     public static String Tip_inputs;

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.MonthNames;
+import org.amberyard.charts.YardDay;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
@@ -18,6 +19,7 @@ import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleYear;
+import org.amberyard.core.yard.StretchKind;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
@@ -27,9 +29,11 @@ import org.amberyard.workbench.session.PlanOptions;
 /** What views show of a result: the user's choices as far as they are still there, sensible ones for the rest. */
 final class Picks {
     private static final int NONE = -1;
+    private static final int STRETCHES = StretchKind.values().length;
 
     private final StudyResult result;
     private final StudyInput study;
+    private final List<Kind> kinds;
     private final Map<Kind, Options> options = new EnumMap<>(Kind.class);
     private final Map<Kind, Chosen> picked = new EnumMap<>(Kind.class);
 
@@ -41,6 +45,7 @@ final class Picks {
     Picks(StudyResult result, Choices choices, List<Kind> kinds) {
         this.result = result;
         this.study = result.input();
+        this.kinds = kinds;
         pick(Kind.PLAN, choices);
         kinds.forEach(kind -> pick(kind, choices));
     }
@@ -83,10 +88,31 @@ final class Picks {
             case TYPE -> types(place(Kind.ROUTE));
             case BUS -> buses();
             case YEAR -> Options.upTo(study.years(), y -> String.valueOf(study.baseYear() + y), study.years() - 1);
-            case MONTH -> Options.upTo(Climate.MONTHS, MonthNames::brief, worstMonth().orElse(0));
+            case MONTH -> Options.upTo(Climate.MONTHS, MonthNames::brief, kinds.contains(Kind.BUS) ? worstMonth().orElse(0)
+                    : YardDay.dearestMonth(result.plans().get(place(Kind.PLAN)).yards().get(place(Kind.YEAR))));
             case DAY -> Options.upTo(Days.count(extendedYear()), d -> Days.of(d).label(),
                     Days.place(DayKind.COLDEST, onlyExtendedYear()));
+            case STRETCH -> stretches();
         };
+    }
+
+    /** Stretches keep their places in all months, so that a choice finds its like in another. */
+    private Options stretches() {
+        List<YardDay> days = YardDay.in(result, place(Kind.PLAN), place(Kind.YEAR), place(Kind.MONTH));
+        return new Options(days.stream().map(d -> new Chosen(d.label(), place(d))).toList(),
+                YardDay.ofHighestDemand(result, place(Kind.PLAN), place(Kind.YEAR), place(Kind.MONTH)).map(Picks::place)
+                        .orElse(NONE));
+    }
+
+    private static int place(YardDay day) {
+        return day.kind().ordinal() + (day.extendedYear() ? STRETCHES : 0);
+    }
+
+    /** The stretch of days picked. */
+    YardDay yardDay() {
+        int stretch = place(Kind.STRETCH);
+        return new YardDay(place(Kind.PLAN), place(Kind.YEAR), place(Kind.MONTH), StretchKind.values()[stretch % STRETCHES],
+                stretch >= STRETCHES);
     }
 
     private Optional<FirstElectricRoute> first() {

@@ -5,7 +5,7 @@ import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** The yard's electric service and tariff, the ports and works that can be bought. */
+/** The yard's electric service, the ports, works and upgrades that can be bought. */
 final class DepotPage extends StudyPage {
 
     DepotPage(PageSite site) {
@@ -16,13 +16,15 @@ final class DepotPage extends StudyPage {
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
         one(columns, Messages.Table_depot, () -> study().getDepot(), DepotPackage.Literals.DEPOT);
-        one(columns, Messages.Table_tariff, () -> study().getDepot().getTariff(), DepotPackage.Literals.FLAT_TARIFF);
         SashForm right = stack(columns);
         rows(right, Messages.Table_ports, () -> study().getDepot(), DepotPackage.Literals.DEPOT__PORT_TYPES,
                 DepotPackage.Literals.PORT_TYPE);
-        rows(right, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
+        SashForm once = columns(right);
+        rows(once, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
                 DepotPackage.Literals.SITE_WORK);
-        columns.setWeights(29, 32, 45);
+        rows(once, Messages.Table_upgrades, () -> study().getDepot(), DepotPackage.Literals.DEPOT__UPGRADES,
+                DepotPackage.Literals.SERVICE_UPGRADE);
+        columns.setWeights(30, 70);
         return columns;
     }
 }

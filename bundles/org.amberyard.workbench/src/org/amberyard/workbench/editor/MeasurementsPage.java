@@ -7,17 +7,11 @@ import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.measurements.FitCurve;
-import org.eclipse.core.commands.common.CommandException;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 
 /** What was measured on buses: consumption logs with the curves that follow from them, and drives for runs to follow. */
 final class MeasurementsPage extends StudyPage {
-    private static final String IMPORT_TRACE = "org.amberyard.workbench.importTrace";
-
     MeasurementsPage(PageSite site) {
         super(site);
     }
@@ -33,16 +27,8 @@ final class MeasurementsPage extends StudyPage {
                 Columns.of(RoutesPackage.Literals.DRIVE_TRACE, RoutesPackage.Literals.DRIVE_TRACE__TIMES_S,
                         RoutesPackage.Literals.DRIVE_TRACE__SPEEDS_MPS, RoutesPackage.Literals.DRIVE_TRACE__ELEVATIONS_M),
                 TraceColumns.all());
-        traces.addTool(Messages.Trace_import, Messages.Trace_import_tip, MeasurementsPage::importTrace);
+        traces.addTool(Messages.Trace_import, Messages.Trace_import_tip, () -> MenuCommand.run(MenuCommand.IMPORT_TRACE));
         parts.setWeights(5, 3);
         return parts;
-    }
-
-    private static void importTrace() {
-        try {
-            PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(IMPORT_TRACE, null);
-        } catch (CommandException e) {
-            ILog.of(MeasurementsPage.class).error(e.getMessage(), e);
-        }
     }
 }

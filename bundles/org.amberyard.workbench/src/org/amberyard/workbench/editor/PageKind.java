@@ -36,9 +36,14 @@ public enum PageKind {
     UPKEEP(Messages.Page_upkeep, UpkeepPage::new, FleetPackage.Literals.MAINTENANCE_TASK),
     /** Vehicle types. */
     TYPES(Messages.Page_types, VehicleTypesPage::new, VehiclesPackage.Literals.VEHICLE_TYPE),
-    /** Service, tariff, ports, works. */
-    DEPOT(Messages.Page_depot, DepotPage::new, DepotPackage.Literals.DEPOT, DepotPackage.Literals.TARIFF,
-            DepotPackage.Literals.PORT_TYPE, DepotPackage.Literals.SITE_WORK),
+    /** Service, ports, works, upgrades. */
+    DEPOT(Messages.Page_depot, DepotPage::new, DepotPackage.Literals.DEPOT, DepotPackage.Literals.PORT_TYPE,
+            DepotPackage.Literals.SITE_WORK),
+    /** Tariffs and their charges. */
+    TARIFFS(Messages.Page_tariffs, TariffsPage::new, DepotPackage.Literals.TARIFF, DepotPackage.Literals.TARIFF_CHARGE),
+    /** The building's load. */
+    BUILDING(Messages.Page_building, BuildingPage::new, DepotPackage.Literals.BUILDING_MONTH,
+            DepotPackage.Literals.BUILDING_LOAD_DAY),
     /** Prices. */
     PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.PRICE_PATH,
             PricesPackage.Literals.PRICE_POINT),

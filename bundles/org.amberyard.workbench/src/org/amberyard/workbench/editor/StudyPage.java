@@ -84,7 +84,14 @@ abstract class StudyPage {
 
     final FeatureTable one(Composite parent, String title, Supplier<EObject> element, EClass type,
             EStructuralFeature... without) {
-        return keep(FeatureTable.ofOne(parent, site, title, element, Columns.of(type, without)));
+        List<EStructuralFeature> fields = Columns.of(type, without);
+        return keep(FeatureTable.ofOne(parent, site, title, element, () -> fields));
+    }
+
+    /** The fields of an element whose kind changes with the element. */
+    final FeatureTable one(Composite parent, String title, Supplier<EObject> element) {
+        return keep(FeatureTable.ofOne(parent, site, title, element,
+                () -> element.get() == null ? List.of() : Columns.of(element.get().eClass())));
     }
 
     private FeatureTable keep(FeatureTable table) {
@@ -138,7 +145,10 @@ abstract class StudyPage {
                 : reveal(element.eContainer(), null).flatMap(holder -> revealHere(element, feature));
     }
 
+    /** A table of the element may lead to another that has the field. */
     private Optional<FeatureTable> revealHere(EObject element, EStructuralFeature feature) {
-        return tables.stream().filter(t -> t.reveal(element, feature)).findFirst();
+        Optional<FeatureTable> row = tables.stream().filter(t -> t.reveal(element, feature)).findFirst();
+        return row.filter(t -> feature != null && !t.has(feature))
+                .flatMap(t -> tables.stream().filter(d -> d.has(feature) && d.reveal(element, feature)).findFirst()).or(() -> row);
     }
 }

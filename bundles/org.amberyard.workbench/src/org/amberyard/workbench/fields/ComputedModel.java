@@ -125,6 +125,11 @@ final class ComputedModel implements ElementModel {
     }
 
     @Override
+    public boolean has(EStructuralFeature feature) {
+        return rows.has(feature);
+    }
+
+    @Override
     public void put(int row, int column, List<List<String>> block) throws CellRefusal {
         if (!isField(column)) {
             throw new CellRefusal(NLS.bind(Messages.Computed_refused, computed(column).label()), row, column);

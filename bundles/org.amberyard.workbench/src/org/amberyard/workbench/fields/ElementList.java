@@ -22,6 +22,7 @@ public final class ElementList {
     private final EReference containment;
     private final EClass type;
     private final boolean typed;
+    private final Supplier<List<EObject>> shown;
 
     /**
      * A list.
@@ -31,21 +32,27 @@ public final class ElementList {
      * @param type the kind of the elements that are of interest
      */
     public ElementList(StudySession session, Supplier<EObject> owner, EReference containment, EClass type) {
-        this(session, owner, containment, type, true);
+        this(session, owner, containment, type, true, null);
     }
 
     private ElementList(StudySession session, Supplier<EObject> owner, EReference containment, EClass type,
-            boolean typed) {
+            boolean typed, Supplier<List<EObject>> shown) {
         this.session = session;
         this.owner = owner;
         this.containment = containment;
         this.type = type;
         this.typed = typed;
+        this.shown = shown;
     }
 
     /** The same list, for elements that are imported and never typed in. */
     public ElementList importedOnly() {
-        return new ElementList(session, owner, containment, type, false);
+        return new ElementList(session, owner, containment, type, false, shown);
+    }
+
+    /** The same list for new elements, in a table that shows more than its elements of the kind. */
+    public ElementList showing(Supplier<List<EObject>> elements) {
+        return new ElementList(session, owner, containment, type, typed, elements);
     }
 
     EClass type() {
@@ -68,6 +75,10 @@ public final class ElementList {
 
     /** The elements, in the order of the study. */
     public List<EObject> elements() {
+        return shown == null ? contained() : shown.get();
+    }
+
+    private List<EObject> contained() {
         EObject holder = owner.get();
         if (holder == null) {
             return List.of();

@@ -17,6 +17,9 @@ interface ElementModel extends GridModel {
     /** Column and row of a field of an element, or of the element when the field is null; null when it is not here. */
     Point find(EObject element, EStructuralFeature feature);
 
+    /** True when there are cells for a field. */
+    boolean has(EStructuralFeature feature);
+
     /** What a cell is about: its field's meaning. */
     String meaning(int row, int column);
 }

@@ -72,15 +72,15 @@ public final class FeatureTable {
     public static FeatureTable ofColumns(Composite parent, PageSite site, String title, ElementList list,
             List<EStructuralFeature> features) {
         String corner = FieldInfo.classLabel(list.type());
-        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, features),
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, () -> features, false),
                 list).besideLabels();
     }
 
-    /** The fields of one element below each other. */
+    /** The fields of one element below each other; which ones, its kind may decide. */
     public static FeatureTable ofOne(Composite parent, PageSite site, String title, Supplier<EObject> element,
-            List<EStructuralFeature> features) {
+            Supplier<List<EStructuralFeature>> features) {
         Supplier<List<EObject>> elements = () -> element.get() == null ? List.of() : List.of(element.get());
-        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features), null)
+        return new FeatureTable(parent, site, title, new PropertyModel(site.session(), "", elements, features, true), null)
                 .besideLabels();
     }
 
@@ -207,6 +207,11 @@ public final class FeatureTable {
         }
         grid.goTo(place.y, place.x);
         return true;
+    }
+
+    /** True when the table has cells for a field. */
+    public boolean has(EStructuralFeature feature) {
+        return model.has(feature);
     }
 
     /** Reads the study again. */

@@ -18,24 +18,27 @@ final class PropertyModel implements ElementModel {
     private final StudySession session;
     private final String title;
     private final Supplier<List<EObject>> elements;
-    private final List<EStructuralFeature> features;
+    private final Supplier<List<EStructuralFeature>> features;
+    private final boolean one;
     private final Marks marks;
     private List<Field> fields = List.of();
     private List<EObject> columns = List.of();
 
+    /** @param one true for a table of one element, whose name would say nothing above its values */
     PropertyModel(StudySession session, String title, Supplier<List<EObject>> elements,
-            List<EStructuralFeature> features) {
+            Supplier<List<EStructuralFeature>> features, boolean one) {
         this.session = session;
         this.title = title;
         this.elements = elements;
         this.features = features;
+        this.one = one;
         this.marks = new Marks(session);
         update();
     }
 
     @Override
     public void update() {
-        fields = features.stream().map(f -> new Field(f, session.study())).toList();
+        fields = features.get().stream().map(f -> new Field(f, session.study())).toList();
         columns = elements.get();
     }
 
@@ -54,12 +57,7 @@ final class PropertyModel implements ElementModel {
         if (column == 0) {
             return title;
         }
-        return columns.size() == 1 && isOfOneElement() ? Messages.Property_value : ElementNames.of(columns.get(column - 1));
-    }
-
-    /** True for an element that is not one of a list, so that its name would say nothing. */
-    private boolean isOfOneElement() {
-        return columns.get(0).eContainmentFeature() == null || !columns.get(0).eContainmentFeature().isMany();
+        return one && columns.size() == 1 ? Messages.Property_value : ElementNames.of(columns.get(column - 1));
     }
 
     @Override
@@ -90,7 +88,7 @@ final class PropertyModel implements ElementModel {
     /** The fields of one element use the room that there is; elements of a list stand at their own width. */
     @Override
     public boolean stretchesLast() {
-        return columns.size() == 1 && isOfOneElement();
+        return one && columns.size() == 1;
     }
 
     @Override
@@ -131,8 +129,13 @@ final class PropertyModel implements ElementModel {
     @Override
     public Point find(EObject element, EStructuralFeature feature) {
         int column = columns.indexOf(element);
-        int row = feature == null ? 0 : features.indexOf(feature);
+        int row = feature == null ? 0 : features.get().indexOf(feature);
         return column < 0 ? null : new Point(column + 1, Math.max(0, row));
+    }
+
+    @Override
+    public boolean has(EStructuralFeature feature) {
+        return features.get().contains(feature);
     }
 
     @Override

@@ -130,6 +130,11 @@ final class RowModel implements ElementModel {
     }
 
     @Override
+    public boolean has(EStructuralFeature feature) {
+        return features.contains(feature);
+    }
+
+    @Override
     public void put(int row, int column, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
         Entry entry = new Entry(session);

@@ -30,14 +30,19 @@ final class Messages extends NLS {
     public static String Sheet_nothing;
     public static String Sheet_title;
     public static String Trace_added;
-    public static String Trace_anyFile;
+    public static String Import_anyFile;
     public static String Trace_failed;
     public static String Trace_fileKind;
-    public static String Trace_more;
+    public static String Import_more;
     public static String Trace_next;
     public static String Trace_offer;
-    public static String Trace_reading;
+    public static String Import_reading;
     public static String Trace_title;
+    public static String Meter_added;
+    public static String Meter_failed;
+    public static String Meter_fileKind;
+    public static String Meter_offer;
+    public static String Meter_title;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);

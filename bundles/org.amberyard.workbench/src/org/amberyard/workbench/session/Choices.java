@@ -24,8 +24,10 @@ public final class Choices {
         YEAR,
         /** A month. */
         MONTH,
-        /** A day of the month. */
-        DAY
+        /** A day of a bus in the month. */
+        DAY,
+        /** A stretch of days of the yard in the month. */
+        STRETCH
     }
 
     /**

@@ -26,6 +26,9 @@ final class Messages extends NLS {
     public static String Outline_routes;
     public static String Outline_service;
     public static String Outline_tariff;
+    public static String Outline_tariffs;
+    public static String Outline_building;
+    public static String Outline_upgrades;
     public static String Outline_trips;
     public static String Outline_logs;
     public static String Outline_traces;

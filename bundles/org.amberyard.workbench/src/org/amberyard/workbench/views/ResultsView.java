@@ -35,7 +35,7 @@ public final class ResultsView extends ViewPart {
     private Button save;
     private Label state;
     private Grid grid;
-    private List<ResultTable> tables = List.of();
+    private Optional<ResultTable> shown = Optional.empty();
     private StudyResult shownResult;
     private UnitSystem shownUnits;
 
@@ -69,25 +69,22 @@ public final class ResultsView extends ViewPart {
         }
         shownResult = result;
         shownUnits = units;
-        tables = result == null ? List.of() : ResultTables.of(result, units);
         int chosen = Math.max(0, chooser.getSelectionIndex());
-        chooser.setItems(tables.stream().map(ResultTable::title).toArray(String[]::new));
+        chooser.setItems(result == null ? new String[0] : ResultTables.titles().toArray(String[]::new));
         chooser.select(chosen);
-        save.setEnabled(!tables.isEmpty());
+        save.setEnabled(result != null);
         showTable();
     }
 
-    private Optional<ResultTable> chosen() {
-        int index = chooser.getSelectionIndex();
-        return index < 0 || index >= tables.size() ? Optional.empty() : Optional.of(tables.get(index));
-    }
-
     private void showTable() {
-        chosen().ifPresent(table -> grid.setModel(new ResultModel(table)));
+        int place = chooser.getSelectionIndex();
+        shown = shownResult == null || place < 0 ? Optional.empty()
+                : Optional.of(ResultTables.of(place, shownResult, shownUnits));
+        shown.ifPresent(table -> grid.setModel(new ResultModel(table)));
     }
 
     private void saveTable() {
-        ResultTable table = chosen().orElseThrow();
+        ResultTable table = shown.orElseThrow();
         FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
         dialog.setFileName(table.name() + ".csv");
         dialog.setFilterExtensions(new String[] {"*.csv"});

@@ -35,9 +35,12 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
         if (depot != null) {
             addSingle(lines, Messages.Outline_service, depot);
-            addSingle(lines, Messages.Outline_tariff, depot.getTariff());
             lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
             lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
+            lines.add(OutlineNode.of(Messages.Outline_upgrades, PageKind.DEPOT, depot.getUpgrades()));
+            addSingle(lines, Messages.Outline_tariff, depot.getTariff());
+            lines.add(OutlineNode.of(Messages.Outline_tariffs, PageKind.TARIFFS, depot.getAlternativeTariffs()));
+            lines.add(OutlineNode.of(Messages.Outline_building, PageKind.BUILDING, depot.getBuildingMonths()));
         }
         lines.add(OutlineNode.of(Messages.Outline_prices, PageKind.PRICES, study.getPrices()));
         lines.add(OutlineNode.of(Messages.Outline_funding, PageKind.FUNDING, study.getProgrammes()));

@@ -1,0 +1,97 @@
+package org.amberyard.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.yard.StretchKind;
+import org.amberyard.core.yard.YardYear;
+import org.amberyard.testsupport.SampleDistrict;
+import org.junit.jupiter.api.Test;
+
+/** Charts of the yard of the sample district. */
+class YardChartsTest {
+    private final StudyResult result = SampleDistrict.evaluated(SampleDistrict.small());
+    private final YardDay first = YardDay.first(result).orElseThrow();
+    private final YardYear yard = result.plans().get(1).yards().get(9);
+    private final YardLoads loads = new YardLoads();
+    private final ChartTheme theme = ChartTheme.light();
+
+    private static double sum(Chart chart, int fromColumn) {
+        return chart.data().rows().stream().mapToDouble(r -> r.stream().skip(fromColumn).mapToDouble(c -> (double) c).sum()).sum();
+    }
+
+    @Test
+    void theFirstDayIsThatOfTheHighestBillAndItsDemand() {
+        assertEquals(1, first.plan());
+        assertEquals(9, first.year());
+        double highest = yard.bills().bills().stream().mapToDouble(b -> b.total()).max().orElseThrow();
+        assertEquals(highest, yard.bills().bills().get(first.month()).total());
+        Chart chart = DayLoadChart.of(result, first, loads, UnitSystem.US, theme);
+        assertTrue(chart.textAlternative().contains("This sets “Demand” on the month's bill."), chart.textAlternative());
+    }
+
+    @Test
+    void theDayLoadAddsUpToTheLoadBehindTheService() {
+        Chart chart = DayLoadChart.of(result, first, loads, UnitSystem.US, theme);
+        double peakKw = first.of(loads.of(yard.input()).get(first.month())).map(s -> IntStream.range(0, s.serviceKw().length)
+                .mapToDouble(i -> s.serviceKw()[i]).sum()).orElseThrow();
+        assertEquals(peakKw, sum(chart, 3), 1e-6);
+    }
+
+    @Test
+    void linesOfTheBillAddUpToItsTotal() {
+        Chart chart = BillWaterfallChart.of(result, 1, 9, 0, UnitSystem.US, theme);
+        List<List<Object>> rows = chart.data().rows();
+        double lines = rows.stream().limit(rows.size() - 1L).mapToDouble(r -> (double) r.get(2)).sum();
+        assertEquals((double) rows.get(rows.size() - 1).get(2), lines, 1e-9);
+        assertEquals(yard.bills().bills().get(0).total(), lines, 1e-9);
+    }
+
+    @Test
+    void thePolicyInUseCostsWhatTheBillsSay() {
+        Chart chart = PolicyCostChart.of(result, 1, 9, UnitSystem.US, theme);
+        List<Object> spread = chart.data().rows().get(yard.input().rule().policy().ordinal());
+        assertEquals(yard.parts().total(), (double) spread.get(4), 1e-9);
+        assertTrue(chart.textAlternative().contains("the policy in use, spread to departure, costs "), chart.textAlternative());
+        assertEquals(4, PolicyCostChart.of(result, 1, 4, UnitSystem.US, theme).data().rows().size(), "years before the last too");
+    }
+
+    @Test
+    void everyBusStandsAtAPort() {
+        Chart chart = PortOccupancyChart.of(result, first, loads, UnitSystem.US, theme);
+        assertEquals(yard.input().buses().size(), chart.data().rows().stream().map(r -> r.get(1)).distinct().count());
+        assertTrue(chart.textAlternative().startsWith("Plan “Electric in stages”, "), chart.textAlternative());
+    }
+
+    @Test
+    void theServiceIsShownForEveryYear() {
+        Chart chart = ServiceLoadChart.of(result, 1, UnitSystem.US, theme);
+        assertEquals(10, chart.data().rows().size());
+        assertEquals(result.plans().get(1).service().get(9).connectedKva(), chart.data().rows().get(9).get(1));
+        assertTrue(chart.textAlternative().contains("listed load-management system"), chart.textAlternative());
+    }
+
+    @Test
+    void aPlanWithoutElectricBusesSaysSo() {
+        String none = "Plan “Like-for-like diesel” has no electric bus in 2035.";
+        YardDay day = new YardDay(0, 9, 0, StretchKind.SERVICE_DAY, false);
+        assertEquals(none, DayLoadChart.of(result, day, loads, UnitSystem.US, theme).textAlternative());
+        assertEquals(none, PortOccupancyChart.of(result, day, loads, UnitSystem.US, theme).textAlternative());
+        assertEquals(none, BillWaterfallChart.of(result, 0, 9, 0, UnitSystem.US, theme).textAlternative());
+        assertEquals(none, PolicyCostChart.of(result, 0, 9, UnitSystem.US, theme).textAlternative());
+        assertEquals(Optional.empty(), YardDay.first(SampleDistrict.evaluated(SampleDistrict.baselineOnly())));
+    }
+
+    @Test
+    void aMonthWithoutServiceHasNoDay() {
+        int july = 6;
+        assertEquals(List.of(), YardDay.in(result, 1, 9, july));
+        Chart chart = DayLoadChart.of(result, new YardDay(1, 9, july, StretchKind.COLDEST_DAY, false), loads, UnitSystem.US, theme);
+        assertEquals("July has no coldest day.", chart.textAlternative());
+    }
+}

@@ -1,0 +1,142 @@
+package org.amberyard.charts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.tariff.BillLine;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.yard.YardYear;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** A month's electric bill line by line, each bar starting where the last one ends. */
+public final class BillWaterfallChart {
+    private static final String NAME = "electric_bill";
+    private static final String TITLE = "Electric bill of a month";
+    private static final String TOTAL = "Total";
+    private static final String BUILDING = "Building alone";
+    private static final int HEIGHT_AROUND = 130;
+    private static final int HEIGHT_PER_BAR = 36;
+    private static final int LEAST_PER_BAR = 30;
+    private static final float LABEL_SHARE = 0.45f;
+
+    private final StudyResult result;
+    private final int plan;
+    private final int year;
+    private final int month;
+    private final YardYear yard;
+    private final BillSteps bill;
+    private final ChartTheme theme;
+
+    private BillWaterfallChart(StudyResult result, int plan, int year, int month, ChartTheme theme) {
+        this.result = result;
+        this.plan = plan;
+        this.year = year;
+        this.month = month;
+        this.yard = YardDay.yard(result, plan, year);
+        this.bill = BillSteps.of(yard, month);
+        this.theme = theme;
+    }
+
+    /** The chart of a month of a plan's year; it says so where no bus is electric. Money has no unit system. */
+    public static Chart of(StudyResult result, int plan, int year, int month, UnitSystem system, ChartTheme theme) {
+        Subject behind = new Subject(Subject.Kind.PLAN, plan);
+        if (YardDay.yard(result, plan, year).input().buses().isEmpty()) {
+            return ChartFrame.none(NAME, TITLE, YardDay.withoutBuses(result, plan, year), HEIGHT_AROUND, theme);
+        }
+        BillWaterfallChart build = new BillWaterfallChart(result, plan, year, month, theme);
+        int bars = build.dataset().getColumnCount();
+        return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT_AROUND + HEIGHT_PER_BAR * bars,
+                HEIGHT_AROUND + LEAST_PER_BAR * bars, entity -> Optional.of(behind));
+    }
+
+    private JFreeChart chart() {
+        CategoryPlot plot = new CategoryPlot(dataset(), lineAxis(), moneyAxis(),
+                WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"), this::tip));
+        plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+        ChartFrame.style(plot, theme);
+        plot.setFixedLegendItems(new LegendItemCollection());
+        return ChartFrame.around(plot, TITLE, caption(), theme);
+    }
+
+    private String tip(int column, double amount) {
+        return dataset().getColumnKey(column) + ": " + Figures.exactMoney(currency(), amount);
+    }
+
+    private String currency() {
+        return result.input().currency();
+    }
+
+    /** The renderer takes the last bar for the sum of the others. */
+    private DefaultCategoryDataset dataset() {
+        DefaultCategoryDataset dataset = new DefaultCategoryDataset();
+        bill.building().ifPresent(b -> dataset.addValue(b, TOTAL, BUILDING));
+        bill.shown().forEach(s -> dataset.addValue(s.amount(), TOTAL, s.label() + ": " + s.detail()));
+        dataset.addValue(bill.total(), TOTAL, TOTAL);
+        return dataset;
+    }
+
+    private CategoryAxis lineAxis() {
+        CategoryAxis axis = WaterfallBars.causeAxis(theme);
+        axis.setMaximumCategoryLabelWidthRatio(LABEL_SHARE);
+        axis.setMaximumCategoryLabelLines(2);
+        return axis;
+    }
+
+    private NumberAxis moneyAxis() {
+        NumberAxis axis = ChartFrame.valueAxis("Bill (" + currency() + ", at today's tariff)",
+                MoneyTickFormat.reaching(bill.total()), theme);
+        axis.setUpperMargin(0.15);
+        return axis;
+    }
+
+    private String heading() {
+        return "Plan “" + result.plans().get(plan).name() + "”, " + MonthNames.full(month) + " "
+                + (result.input().baseYear() + year) + ", tariff " + yard.input().metering().tariff().name() + ", year "
+                + yard.input().contractYear() + " of service";
+    }
+
+    private String caption() {
+        String sum = bill.building().map(b -> Figures.exactMoney(currency(), bill.total()) + ", of which charging adds "
+                + Figures.exactMoney(currency(), bill.total() - b)).orElse(Figures.exactMoney(currency(), bill.total()));
+        double kwh = yard.months().get(month).yardKwh();
+        return heading() + ": " + sum + " for " + Figures.whole(kwh) + " kWh of charging, heat and ports"
+                + (kwh > 0 ? " (" + Figures.pattern("0.000").format(forCharging() / kwh) + " per kWh)" : "") + ". " + demand();
+    }
+
+    private double forCharging() {
+        return bill.total() - bill.building().orElse(0.0);
+    }
+
+    /** What sets the dearest demand. */
+    private String demand() {
+        return yard.bills().bills().get(month).lines().stream().filter(BillSteps::onDemand)
+                .max(Comparator.comparingDouble(BillLine::amount))
+                .map(l -> l.label() + ": " + l.demand().orElseThrow().explanation() + ".").orElse("No demand is paid for.");
+    }
+
+    private String sentences() {
+        String building = bill.building().map(b -> " The building alone would pay " + Figures.exactMoney(currency(), b) + ".")
+                .orElse("");
+        return caption() + building + " Lines: " + bill.shown().stream().map(s -> s.label() + " ("
+                + s.detail() + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
+    }
+
+    private ChartData data() {
+        List<List<Object>> rows = new ArrayList<>();
+        bill.building().ifPresent(b -> rows.add(List.of(BUILDING, "", b)));
+        bill.steps().forEach(s -> rows.add(List.of(s.label(), s.detail(), s.amount())));
+        rows.add(List.of(TOTAL, "", bill.total()));
+        return new ChartData(List.of("Line", "Quantity and price", "Amount (" + currency() + ")"), rows);
+    }
+}

@@ -1,0 +1,67 @@
+package org.amberyard.core.yard;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.tariff.BillYear;
+import org.amberyard.core.tariff.MeterMonth;
+import org.amberyard.core.tariff.PeakMoment;
+
+/**
+ * A yard's year with its loads by step, which {@link YardYear} does not keep: for bills as printed, for what set a demand, and
+ * for who charges when.
+ *
+ * @param year the year
+ * @param loads loads of its months, from January to December
+ */
+public record YardDetail(YardYear year, List<MonthLoad> loads) {
+
+    public YardDetail {
+        loads = List.copyOf(loads);
+    }
+
+    /** The loads of a year, planned again. */
+    public static YardDetail of(YardYear year) {
+        return new YardDetail(year, new YardPlanner(year.input()).year());
+    }
+
+    /** A year planned and billed. */
+    public static YardDetail of(YardInput input) {
+        List<MonthLoad> loads = new YardPlanner(input).year();
+        return new YardDetail(YardYear.of(input, loads), loads);
+    }
+
+    /** Bills of the meter as printed. */
+    public BillYear printed() {
+        return printed(loads.stream().map(m -> m.metered(metering().shared())).toList());
+    }
+
+    /** Bills of the meter as printed if nothing were charged, where it is shared with the building. */
+    public Optional<BillYear> printedWithoutCharging() {
+        return metering().shared() ? Optional.of(printed(loads.stream().map(MonthLoad::buildingOnly).toList()))
+                : Optional.empty();
+    }
+
+    private BillYear printed(List<MeterMonth> months) {
+        return BillYear.printedSteady(metering().tariff(), year.input().contractYear(), months);
+    }
+
+    private Metering metering() {
+        return year.input().metering();
+    }
+
+    /** What made up the demand at a moment that a bill names. */
+    public PeakLoad at(PeakMoment moment) {
+        return PeakLoad.of(year.input(), loads.get(moment.month()), moment);
+    }
+
+    /** The month with the highest demand of charging, heat and standby; the first of equals. */
+    public MonthLoad peakMonth() {
+        return loads.stream().max(Comparator.comparingDouble(MonthLoad::yardPeakKw).thenComparing(m -> -m.month())).orElseThrow();
+    }
+
+    /** Stretches of a kind in a month: one, or two where school and the extended-year programme meet. */
+    public static List<StretchLoad> stretches(MonthLoad month, StretchKind kind) {
+        return month.stretches().stream().filter(s -> s.kind() == kind).toList();
+    }
+}

@@ -1,0 +1,26 @@
+package org.amberyard.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.amberyard.core.charging.ChargeSpan;
+import org.amberyard.core.duty.DayBlock;
+
+/** Moments of a stretch of days in words. */
+final class ClockWords {
+    private ClockWords() {
+    }
+
+    /** Words such as {@code 21:15}, with {@code next day} from the stretch's second midnight on; whole minutes. */
+    static String of(double minute) {
+        long whole = Math.round(minute);
+        long day = (long) DayBlock.DAY_MIN;
+        String time = String.format(Locale.ROOT, "%02d:%02d", whole % day / 60, whole % 60);
+        return whole < day ? time : time + " next day";
+    }
+
+    static String of(List<ChargeSpan> spans) {
+        return spans.isEmpty() ? "not at all"
+                : spans.stream().map(s -> of(s.fromMin()) + " to " + of(s.toMin())).collect(Collectors.joining(", "));
+    }
+}

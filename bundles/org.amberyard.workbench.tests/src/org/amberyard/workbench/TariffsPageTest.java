@@ -1,0 +1,138 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.model.depot.BuildingLoadDay;
+import org.amberyard.model.depot.Depot;
+import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.study.StudyFindings;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.handlers.MeterAddition;
+import org.amberyard.workbench.handlers.MeterReading;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Types into tariffs, puts another into use, and imports the building's load. */
+@ExtendWith(WorkbenchExtension.class)
+class TariffsPageTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aChargeOfAnAlternativeTariffIsTypedAndUndone(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            ScheduledTariff tariff = byHours(study.study().getDepot(), "KE-GS-TOU");
+            TariffCharge onPeak = tariff.getCharges().get(0);
+            study.goTo(onPeak, DepotPackage.Literals.TARIFF_CHARGE__PRICE_PER_KWH);
+
+            keys.type("0.151");
+            keys.press(SWT.CR);
+
+            assertEquals(0.151, onPeak.getPricePerKwh(), 1e-12);
+
+            study.goTo(onPeak, DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
+            keys.type("9:00 pm");
+            keys.press(SWT.CR);
+
+            assertEquals(1260, onPeak.getToMin());
+            String overlap = "weekday in every month 20:00–21:00 covered twice, by On-peak energy and Mid-peak energy";
+            assertTrue(display.syncCall(() -> StudyFindings.of(study.study())).stream()
+                    .anyMatch(f -> f.message().contains(overlap)));
+
+            keys.pressWith(SWT.CTRL, 'z');
+            keys.pressWith(SWT.CTRL, 'z');
+
+            assertEquals(0.148, onPeak.getPricePerKwh(), 1e-12);
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void aFieldOfATariffIsFoundAmongItsTerms(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ScheduledTariff tariff = byHours(study.study().getDepot(), "KE-GS-TOU");
+            study.goTo(tariff, DepotPackage.Literals.SCHEDULED_TARIFF__CUSTOMER_CHARGE);
+
+            new Keyboard(display).type("70");
+            new Keyboard(display).press(SWT.CR);
+
+            assertEquals(70, tariff.getCustomerCharge(), 1e-12);
+        }
+    }
+
+    @Test
+    void anotherTariffIsPutIntoUseAndUndone(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Depot depot = study.study().getDepot();
+            List<Tariff> alternatives = List.copyOf(depot.getAlternativeTariffs());
+            Tariff before = depot.getTariff();
+            ScheduledTariff chosen = byHours(depot, "KE-GS-TOU");
+            int place = alternatives.indexOf(chosen);
+            Grid tariffs = study.goTo(chosen, DepotPackage.Literals.TARIFF__NAME);
+
+            display.syncExec(() -> Tools.press("Use this tariff"));
+
+            assertSame(chosen, depot.getTariff());
+            assertSame(before, depot.getAlternativeTariffs().get(place));
+            assertEquals(alternatives.size(), depot.getAlternativeTariffs().size());
+            assertEquals("KE-GS-TOU", display.syncCall(() -> tariffs.model().text(0, 0)));
+            assertEquals(0, display.syncCall(() -> tariffs.selection().row()), "the focus stays with the tariff");
+
+            display.syncExec(() -> study.session().undo());
+
+            assertSame(before, depot.getTariff());
+            assertEquals(alternatives, depot.getAlternativeTariffs());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void aMetersDataTakeThePlaceOfTheMonthsTheyHold(Display display) throws Exception {
+        String hours = IntStream.range(0, 31 * 24).mapToObj(h -> String.format("2025-07-%02d %02d:00,33", h / 24 + 1, h % 24))
+                .collect(Collectors.joining("\n", "start,kW\n", "\n"));
+        Path file = Files.writeString(folder.resolve("meter.csv"), hours);
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Depot depot = study.study().getDepot();
+            List<BuildingLoadDay> before = List.copyOf(depot.getBuildingLoadDays());
+            MeterReading reading = new MeterReading(file, depot.getBuildingMonths());
+            reading.schedule();
+            reading.join();
+
+            BuildingLoadDay day = display.syncCall(
+                    () -> new MeterAddition(study.session(), reading.imported().orElseThrow()).add());
+
+            assertEquals(24, depot.getBuildingLoadDays().size());
+            Grid days = study.goTo(day, DepotPackage.Literals.BUILDING_LOAD_DAY__MONTH);
+            int row = display.syncCall(() -> days.selection().row());
+            assertEquals(List.of("July", "weekday", "", "33.0", "33.0"), display.syncCall(() -> IntStream.range(0, 5)
+                    .mapToObj(c -> days.model().text(row, c)).toList()));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(before, depot.getBuildingLoadDays());
+            assertTrue(reading.refusal().isEmpty());
+        }
+    }
+
+    private static ScheduledTariff byHours(Depot depot, String name) {
+        return depot.getAlternativeTariffs().stream().filter(ScheduledTariff.class::isInstance).map(ScheduledTariff.class::cast)
+                .filter(t -> t.getName().equals(name)).findFirst().orElseThrow();
+    }
+}

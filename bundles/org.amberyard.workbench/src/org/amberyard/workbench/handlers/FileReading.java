@@ -1,0 +1,55 @@
+package org.amberyard.workbench.handlers;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.amberyard.exchange.ImportException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
+
+/** Reads a file in the background; what was cancelled has no outcome. */
+public abstract class FileReading<T> extends Job {
+
+    private final Path file;
+    private T imported;
+    private ImportException refusal;
+
+    /** Will read a file. */
+    protected FileReading(Path file) {
+        super(NLS.bind(Messages.Import_reading, file.getFileName()));
+        this.file = file;
+        setUser(true);
+    }
+
+    /**
+     * Reads the file.
+     *
+     * @throws ImportException when it is not understood
+     */
+    protected abstract T read(Path path) throws ImportException;
+
+    @Override
+    protected final IStatus run(IProgressMonitor monitor) {
+        monitor.beginTask(getName(), IProgressMonitor.UNKNOWN);
+        try {
+            imported = read(file);
+        } catch (ImportException e) {
+            refusal = e;
+        } finally {
+            monitor.done();
+        }
+        return monitor.isCanceled() ? Status.CANCEL_STATUS : Status.OK_STATUS;
+    }
+
+    /** What the file holds, once it has been read. */
+    public final Optional<T> imported() {
+        return Optional.ofNullable(imported);
+    }
+
+    /** Why the file was refused. */
+    public final Optional<ImportException> refusal() {
+        return Optional.ofNullable(refusal);
+    }
+}
