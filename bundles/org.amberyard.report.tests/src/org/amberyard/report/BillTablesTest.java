@@ -71,7 +71,7 @@ class BillTablesTest {
         StudyResult shared = portsOnly(true);
         String text = BillText.of(shared.input(), "plan", YardDetail.of(shared.plans().get(1).yards().get(9)), 0);
         List<String> lines = text.lines().map(String::strip).toList();
-        assertEquals("Electric bill for January, tariff Flat, year 10 of the contract", lines.get(1));
+        assertEquals("Electric bill for January, tariff Flat as in year 1 of its contract", lines.get(1));
         assertEquals("Charging spread to departure, on the building's meter; base-date prices in USD", lines.get(2));
         for (String line : List.of("Customer charge 1 month at 120.00 120.00", "Energy 44,669.8 kWh at 0.11 4,913.67",
                 "Demand 60.0 kW at 9.50 570.38", "Taxes 3 % of 6,050.75 181.52", "Total 6,232.27",

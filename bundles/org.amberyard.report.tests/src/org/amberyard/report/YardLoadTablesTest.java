@@ -105,7 +105,7 @@ class YardLoadTablesTest {
         }
         ResultTable tariffs = table(result, "tariffs");
         assertEquals(1, tariffs.rows().size());
-        assertEquals(List.of("Electric in stages", 2035, "Flat", "yes", "no", 10), tariffs.rows().get(0).subList(0, 6));
+        assertEquals(List.of("Electric in stages", 2035, "Flat", "yes", "no", 1), tariffs.rows().get(0).subList(0, 6));
         assertEquals((Double) policies.cell(2, "total"), (Double) tariffs.cell(0, "total"), 1e-9);
     }
 

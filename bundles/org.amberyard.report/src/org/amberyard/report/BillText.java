@@ -44,8 +44,8 @@ public final class BillText {
         YardInput input = yard.year().input();
         Bill bill = yard.printed().bills().get(month);
         line(study.name() + ", " + title);
-        line("Electric bill for " + UpkeepTables.monthName(month) + ", tariff " + input.metering().tariff().name() + ", year "
-                + bill.contractYear() + " of the contract");
+        line("Electric bill for " + UpkeepTables.monthName(month) + ", tariff " + input.metering().tariff().name()
+                + " as in year " + bill.contractYear() + " of its contract");
         line("Charging " + input.rule().policy().label() + (input.metering().shared() ? ", on the building's meter"
                 : ", on a meter of its own") + "; base-date prices in " + study.currency());
         line("");

@@ -83,7 +83,8 @@ final class ComparisonTables {
                 .text("in_use", "Used by the study", "Whether the study is on this tariff: yes or no.", OfOther::used)
                 .text("shared", "Shared meter", "Whether the building is behind the same meter: yes or no; the bill is then that "
                         + "with charging less that without.", r -> r.yard().input().metering().shared() ? "yes" : "no")
-                .count("contract_year", "Year of contract", "Year of the contract with the supplier, 1 for the first.",
+                .count("contract_year", "Prices of contract year", "Year of the contract whose prices are billed, 1 for the first; "
+                        + "once the tariff stays the same, the first year from which it does.",
                         r -> r.yard().input().contractYear()))
                 .optional("price", "Average price", Unit.MONEY_PER_KWH, "Bill over energy; no figure without energy.",
                         OfOther::perKwh);

@@ -32,7 +32,7 @@ public final class SampleYards {
     public static StudyInput atOnceOnPaths(StudyInput study) {
         ChargingRules old = study.depot().charging();
         ChargingRules charging = new ChargingRules(ChargeRule.of(ChargePolicy.AT_ONCE), old.stepMin(), old.building(), old.swaps(),
-                old.swapCost());
+                old.swapCost(), old.battery());
         PriceDeck deck = study.prices();
         PriceDeck prices = new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), Map.of(
                 PriceDeck.Subject.ELECTRIC_ENERGY, new PricePath(0.02, List.of()),

@@ -26,12 +26,13 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
      * @param days how many
      * @param standbyKw power that the ports draw, kW
      * @param buildingKw load of the building by step, kW
+     * @param buildingPeak true for the day of the building's highest demand
      */
-    public record IdleDay(DayClass dayClass, double days, double standbyKw, double[] buildingKw) {
+    public record IdleDay(DayClass dayClass, double days, double standbyKw, double[] buildingKw, boolean buildingPeak) {
 
         /** Words for tables and charts. */
         String label() {
-            return "free " + dayClass.label();
+            return "free " + dayClass.label() + (buildingPeak ? " of the building's peak" : "");
         }
 
         double[] loadKw(boolean shared) {
@@ -68,7 +69,8 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         List<DayClass> days = stretch.kind().days();
         int steps = kw.length / days.size();
         for (int day = 0; day < days.size(); day++) {
-            to.add(new LoadDay(stretch.dayLabel(day), days.get(day), stretch.times(), Arrays.copyOfRange(kw, day * steps, (day + 1) * steps)));
+            double[] ofDay = Arrays.copyOfRange(kw, day * steps, (day + 1) * steps);
+            to.add(new LoadDay(stretch.dayLabel(day), days.get(day), stretch.times(), ofDay));
         }
     }
 
@@ -102,8 +104,8 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         List<IdleDay> idle = new ArrayList<>();
         days.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(e -> {
             double peaks = peakDay && e.getKey() == DayClass.WEEKDAY ? Math.min(1, e.getValue()) : 0;
-            addIdle(new IdleDay(e.getKey(), peaks, standbyKw, building.peakDay(month)), idle);
-            addIdle(new IdleDay(e.getKey(), e.getValue() - peaks, standbyKw, building.day(month, e.getKey())), idle);
+            addIdle(new IdleDay(e.getKey(), peaks, standbyKw, building.peakDay(month), true), idle);
+            addIdle(new IdleDay(e.getKey(), e.getValue() - peaks, standbyKw, building.day(month, e.getKey()), false), idle);
         });
         return idle;
     }
