@@ -56,7 +56,7 @@ public final class PolicyCostChart {
         PolicyCostChart build = new PolicyCostChart(result, plan, year, theme);
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(Integer.MAX_VALUE - 1), build.data(), HEIGHT,
-                ChartFrame.least(HEIGHT), entity -> Optional.of(behind));
+                ChartFrame.LEAST_HEIGHT, entity -> Optional.of(behind));
     }
 
     private JFreeChart chart() {
