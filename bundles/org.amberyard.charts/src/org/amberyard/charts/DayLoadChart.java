@@ -64,7 +64,8 @@ public final class DayLoadChart {
     }
 
     private JFreeChart chart() {
-        XYPlot plot = new XYPlot(new StackedLoads(load), ChartFrame.clockAxis(asked.kind().days().size(), theme), powerAxis(), bars());
+        XYPlot plot = new XYPlot(new StackedLoads(load),
+                ChartFrame.clockAxis(asked.kind().days().size(), theme), powerAxis(), bars());
         ChartFrame.style(plot, theme);
         prices.bands().forEach(b -> plot.addDomainMarker(band(b), Layer.BACKGROUND));
         if (nearLimit()) {
