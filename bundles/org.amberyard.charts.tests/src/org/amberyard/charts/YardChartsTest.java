@@ -22,7 +22,7 @@ class YardChartsTest {
     private final ChartTheme theme = ChartTheme.light();
 
     private static double sum(Chart chart, int fromColumn) {
-        return chart.data().rows().stream().mapToDouble(r -> r.stream().skip(fromColumn).mapToDouble(c -> (double) c).sum()).sum();
+        return chart.data().rows().stream().flatMap(r -> r.stream().skip(fromColumn)).mapToDouble(c -> (double) c).sum();
     }
 
     @Test
@@ -58,7 +58,8 @@ class YardChartsTest {
         List<Object> spread = chart.data().rows().get(yard.input().rule().policy().ordinal());
         assertEquals(yard.parts().total(), (double) spread.get(4), 1e-9);
         assertTrue(chart.textAlternative().contains("the policy in use, spread to departure, costs "), chart.textAlternative());
-        assertEquals(4, PolicyCostChart.of(result, 1, 4, UnitSystem.US, theme).data().rows().size(), "years before the last too");
+        assertEquals(4, PolicyCostChart.of(result, 1, 4, UnitSystem.US, theme).data().rows().size(),
+                "years before the last too");
     }
 
     @Test
@@ -91,7 +92,8 @@ class YardChartsTest {
     void aMonthWithoutServiceHasNoDay() {
         int july = 6;
         assertEquals(List.of(), YardDay.in(result, 1, 9, july));
-        Chart chart = DayLoadChart.of(result, new YardDay(1, 9, july, StretchKind.COLDEST_DAY, false), loads, UnitSystem.US, theme);
+        YardDay day = new YardDay(1, 9, july, StretchKind.COLDEST_DAY, false);
+        Chart chart = DayLoadChart.of(result, day, loads, UnitSystem.US, theme);
         assertEquals("July has no coldest day.", chart.textAlternative());
     }
 }

@@ -26,7 +26,8 @@ public final class BillWaterfallChart {
     private static final String BUILDING = "Building alone";
     private static final int HEIGHT_AROUND = 130;
     private static final int HEIGHT_PER_BAR = 36;
-    private static final int LEAST_PER_BAR = 30;
+    private static final int LEAST_AROUND = 110;
+    private static final int LEAST_PER_BAR = 22;
     private static final float LABEL_SHARE = 0.45f;
 
     private final StudyResult result;
@@ -56,7 +57,7 @@ public final class BillWaterfallChart {
         BillWaterfallChart build = new BillWaterfallChart(result, plan, year, month, theme);
         int bars = build.dataset().getColumnCount();
         return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT_AROUND + HEIGHT_PER_BAR * bars,
-                HEIGHT_AROUND + LEAST_PER_BAR * bars, entity -> Optional.of(behind));
+                LEAST_AROUND + LEAST_PER_BAR * bars, entity -> Optional.of(behind));
     }
 
     private JFreeChart chart() {

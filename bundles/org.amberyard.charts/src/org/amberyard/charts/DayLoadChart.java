@@ -26,9 +26,9 @@ public final class DayLoadChart {
     private static final String NAME = "day_load";
     private static final String TITLE = "Day load";
     private static final int HEIGHT = 460;
-    private static final int LEAST = 300;
+    private static final int LEAST = 225;
     private static final int MOST_IN_LEGEND = 6;
-    private static final double HEADROOM = 1.3;
+    private static final double HEADROOM = 1.25;
     private static final int DAY_MIN = 1440;
     /** Share of the hours shown below which there is no room to write a price. */
     private static final double ROOM_FOR_PRICE = 0.06;
@@ -64,7 +64,8 @@ public final class DayLoadChart {
     }
 
     private JFreeChart chart() {
-        XYPlot plot = new XYPlot(new StackedLoads(load), ChartFrame.clockAxis(asked.kind().days().size(), theme), powerAxis(), bars());
+        XYPlot plot = new XYPlot(new StackedLoads(load),
+                ChartFrame.clockAxis(asked.kind().days().size(), theme), powerAxis(), bars());
         ChartFrame.style(plot, theme);
         prices.bands().forEach(b -> plot.addDomainMarker(band(b), Layer.BACKGROUND));
         if (nearLimit()) {
@@ -126,8 +127,8 @@ public final class DayLoadChart {
         line.setLabelFont(theme.tickFont());
         line.setLabelPaint(theme.text());
         line.setLabelBackgroundColor(new Color(0, 0, 0, 0));
-        line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+        line.setLabelAnchor(RectangleAnchor.TOP);
+        line.setLabelTextAnchor(TextAnchor.TOP_CENTER);
         return line;
     }
 

@@ -93,8 +93,8 @@ final class DayLoadText {
     String sentences() {
         String hours = prices.bands().stream().map(b -> ClockTickFormat.clock(b.fromMin()) + " " + PRICE.format(b.perKwh()))
                 .collect(Collectors.joining(", "));
-        return peak(Integer.MAX_VALUE - 1) + ". " + billed() + demandHours() + " Price of one more kWh in " + result.input().currency()
-                + " from " + hours + ". Highest load behind the service, building included: "
+        return peak(Integer.MAX_VALUE - 1) + ". " + billed() + demandHours() + " Price of one more kWh in "
+                + result.input().currency() + " from " + hours + ". Highest load behind the service, building included: "
                 + Figures.whole(load.servicePeakKw()) + " kW of " + Figures.whole(limitKw()) + " kW that it carries.";
     }
 

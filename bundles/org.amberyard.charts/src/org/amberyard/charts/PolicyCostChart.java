@@ -56,7 +56,7 @@ public final class PolicyCostChart {
         PolicyCostChart build = new PolicyCostChart(result, plan, year, theme);
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(Integer.MAX_VALUE - 1), build.data(), HEIGHT,
-                ChartFrame.least(HEIGHT), entity -> Optional.of(behind));
+                ChartFrame.LEAST_HEIGHT, entity -> Optional.of(behind));
     }
 
     private JFreeChart chart() {
@@ -133,11 +133,16 @@ public final class PolicyCostChart {
                 + Figures.exactMoney(currency(), used.parts().total()) + " a year";
         String other = lowest.policy() == used.policy() ? "; no other that has the buses as ready costs less."
                 : "; " + lowest.policy().label() + " would cost " + Figures.exactMoney(currency(), lowest.parts().total()) + ".";
-        String shorts = costs.stream().filter(c -> !c.shortBuses().isEmpty())
-                .map(c -> " Short " + (c.policy() == ChargePolicy.AT_ONCE ? "even when charged at once" : "when charged " + c.policy().label())
-                        + ": " + DayLoadText.listed(c.shortBuses(), mostNamed) + " (" + Figures.whole(c.missingKwh())
-                        + " kWh a year).").collect(Collectors.joining());
+        String shorts = costs.stream().filter(c -> !c.shortBuses().isEmpty()).map(c -> shorts(c, mostNamed))
+                .collect(Collectors.joining());
         return head + other + (shorts.isEmpty() ? " All buses leave ready under each policy." : shorts);
+    }
+
+    private static String shorts(PolicyCosts.Cost cost, int mostNamed) {
+        String when = cost.policy() == ChargePolicy.AT_ONCE ? "even when charged at once"
+                : "when charged " + cost.policy().label();
+        return " Short " + when + ": " + DayLoadText.listed(cost.shortBuses(), mostNamed) + " ("
+                + Figures.whole(cost.missingKwh()) + " kWh a year).";
     }
 
     private ChartData data() {

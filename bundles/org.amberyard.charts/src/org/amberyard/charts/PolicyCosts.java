@@ -44,7 +44,6 @@ final class PolicyCosts {
     private static Cost of(ChargePolicy policy, YardYear year) {
         List<String> shortBuses = year.months().stream().flatMap(m -> m.shortfalls().stream()).map(YardYear.Shortfall::bus)
                 .distinct().sorted().map(b -> year.input().buses().get(b).name()).toList();
-        return new Cost(policy, year.parts(), year.yardPeakKw(), shortBuses,
-                year.missingKwh().stream().mapToDouble(Double::doubleValue).sum());
+        return new Cost(policy, year.parts(), year.yardPeakKw(), shortBuses, year.totalMissingKwh());
     }
 }

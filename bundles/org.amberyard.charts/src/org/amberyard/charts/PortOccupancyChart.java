@@ -86,7 +86,8 @@ public final class PortOccupancyChart {
 
     private DayStrip bar(PortRows.Flow flow) {
         Color flows = theme.passes(false);
-        String tip = flow.label() + " charges " + span(flow.fromMin(), flow.toMin()) + " at " + Figures.size(flow.kw()) + " kW on average";
+        String tip = flow.label() + " charges " + span(flow.fromMin(), flow.toMin()) + " at "
+                + Figures.size(flow.kw()) + " kW on average";
         return new DayStrip(flow.fromMin(), flow.toMin(), new DayStrip.Band(flow.row() + HALF_BAR, flow.row() + FLOW_TOP), "",
                 tip, new DayStrip.Look(flows, flows, flows, theme.tickFont()));
     }
@@ -116,7 +117,8 @@ public final class PortOccupancyChart {
     private String words(int mostTroubles) {
         long buses = ports.stays().stream().map(PortRows.Stay::bus).distinct().count();
         long idle = ports.rows().size() - ports.stays().stream().map(PortRows.Stay::row).distinct().count();
-        String swaps = ports.swaps() == 0 ? "no plug is moved" : ports.swaps() + (ports.swaps() == 1 ? " plug swap" : " plug swaps");
+        String swaps = ports.swaps() == 0 ? "no plug is moved"
+                : ports.swaps() + (ports.swaps() == 1 ? " plug swap" : " plug swaps");
         List<String> troubles = ports.troubles();
         String more = troubles.size() > mostTroubles ? " And " + (troubles.size() - mostTroubles) + " more." : "";
         return asked.heading(result) + ": " + buses + " buses at " + ports.rows().size() + " plugs"

@@ -60,7 +60,8 @@ final class PortRows {
         Map<String, Integer> numbers = new HashMap<>();
         List<PortUnit> units = stretch.charging().units();
         for (int unit = 0; unit < units.size(); unit++) {
-            String name = units.get(unit).port().name() + ", no. " + numbers.merge(units.get(unit).port().name(), 1, Integer::sum);
+            String type = units.get(unit).port().name();
+            String name = type + ", no. " + numbers.merge(type, 1, Integer::sum);
             for (int plug = 0; plug < units.get(unit).plugs(); plug++) {
                 rows.add(new Row(unit, plug, units.get(unit).plugs() == 1 ? name : name + ", plug " + (plug + 1)));
             }

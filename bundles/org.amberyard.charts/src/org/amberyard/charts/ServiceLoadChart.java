@@ -35,7 +35,7 @@ public final class ServiceLoadChart {
     private static final int HEIGHT = 440;
     private static final double HEADROOM = 1.25;
     private static final float LINE = 2.4f;
-    private static final int LEAST = 300;
+    private static final int LEAST = 225;
     /** Width of a year's label over that of its bars. */
     private static final float WIDEST_YEAR = 1.35f;
 

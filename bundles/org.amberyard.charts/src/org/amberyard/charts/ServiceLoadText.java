@@ -79,7 +79,8 @@ final class ServiceLoadText {
         List<List<Object>> rows = new ArrayList<>();
         for (int year = 0; year < years.size(); year++) {
             ServiceYear at = years.get(year);
-            rows.add(List.of(calendar(year), at.connectedKva(), at.demandKva(), at.transformerKva(), at.breakerContinuousKva()));
+            rows.add(List.of(calendar(year), at.connectedKva(), at.demandKva(), at.transformerKva(),
+                    at.breakerContinuousKva()));
         }
         return new ChartData(List.of("Year", "All ports at full power (kVA)", "As planned (kVA)", "Transformer (kVA)",
                 "Main breaker, continuous (kVA)"), rows);

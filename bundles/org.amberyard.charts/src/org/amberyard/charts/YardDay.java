@@ -76,13 +76,15 @@ public record YardDay(int plan, int year, int month, StretchKind kind, boolean e
 
     /** Its load; empty where the month has no such stretch. */
     Optional<StretchLoad> of(MonthLoad load) {
-        return load.stretches().stream().filter(s -> s.kind() == kind && s.service().extendedYear() == extendedYear).findFirst();
+        return load.stretches().stream().filter(s -> s.kind() == kind && s.service().extendedYear() == extendedYear)
+                .findFirst();
     }
 
     /** For example {@code Plan “Electric”, coldest day of January 2034}. */
     String heading(StudyResult result) {
         PlanResult of = result.plans().get(plan);
-        return "Plan “" + of.name() + "”, " + label() + " of " + MonthNames.full(month) + " " + (result.input().baseYear() + year);
+        return "Plan “" + of.name() + "”, " + label() + " of " + MonthNames.full(month) + " "
+                + (result.input().baseYear() + year);
     }
 
     /** Why there is no load to show. */
@@ -93,6 +95,7 @@ public record YardDay(int plan, int year, int month, StretchKind kind, boolean e
 
     /** Why there is nothing to show of a plan's year. */
     static String withoutBuses(StudyResult result, int plan, int year) {
-        return "Plan “" + result.plans().get(plan).name() + "” has no electric bus in " + (result.input().baseYear() + year) + ".";
+        return "Plan “" + result.plans().get(plan).name() + "” has no electric bus in "
+                + (result.input().baseYear() + year) + ".";
     }
 }
