@@ -40,6 +40,7 @@ final class ImportMeterVerb implements Verb {
             throw new WrongUse("STUDY is " + paths.study() + ", which has no depot that could have a building.");
         }
         MeterImport imported = read(paths.file(), depot);
+        imported.keepSolar(depot);
         depot.getBuildingLoadDays().removeAll(imported.replaced(depot));
         depot.getBuildingLoadDays().addAll(imported.days());
         StudyArgument.save(study, paths.study());

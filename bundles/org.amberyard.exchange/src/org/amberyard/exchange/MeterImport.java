@@ -54,6 +54,13 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
         return depot.getBuildingLoadDays().stream().filter(d -> months.contains(d.getMonth())).toList();
     }
 
+    /** Gives the imported days the solar power of those that they take the place of, which no meter of the building tells. */
+    public void keepSolar(Depot depot) {
+        replaced(depot).forEach(old -> days.stream()
+                .filter(d -> d.getMonth() == old.getMonth() && d.getDayKind() == old.getDayKind())
+                .forEach(d -> d.setSolarKw(old.getSolarKw())));
+    }
+
     private static SourceNote source(MeterFile file) {
         SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
         note.setField("*");

@@ -24,6 +24,7 @@ public final class MeterAddition {
     /** Adds the days; answers the first. */
     public BuildingLoadDay add() {
         Depot depot = session.study().getDepot();
+        imported.keepSolar(depot);
         CompoundCommand change = new CompoundCommand(Messages.Meter_added);
         if (!imported.replaced(depot).isEmpty()) {
             change.append(new RemoveCommand(session.domain(), depot, DepotPackage.Literals.DEPOT__BUILDING_LOAD_DAYS,
