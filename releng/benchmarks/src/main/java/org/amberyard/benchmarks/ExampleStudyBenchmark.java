@@ -6,6 +6,8 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.TripDrives;
+import org.amberyard.core.yard.YardMemory;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.study.StudyCompiler;
@@ -35,7 +37,8 @@ public class ExampleStudyBenchmark {
     public int plans;
 
     private StudyInput study;
-    private DutyTable duty;
+    private TripDrives drives;
+    private YardMemory yards;
 
     /** Reads the example. */
     @Setup
@@ -44,7 +47,9 @@ public class ExampleStudyBenchmark {
         study = new StudyInput(whole.name(), whole.currency(), whole.baseYear(), whole.years(), whole.money(), whole.duty(),
                 whole.types(), whole.buses(), whole.depot(), whole.prices(), whole.programmes(), whole.air(), whole.rules(),
                 whole.plans().subList(0, plans), whole.baseline(), whole.trips());
-        duty = DutyTable.of(study.duty());
+        drives = new TripDrives(DutyTable.of(study.duty()));
+        yards = new YardMemory();
+        StudyEvaluation.of(study, drives, yards);
     }
 
     /** Everything from the road load on. */
@@ -53,9 +58,16 @@ public class ExampleStudyBenchmark {
         return StudyEvaluation.of(study, DutyTable.of(study.duty()));
     }
 
-    /** What an edited price or plan computes again. */
+    /** What an edited price of fuel or upkeep computes again: the buses are not driven, nor a yard charged. */
     @Benchmark
-    public StudyResult withoutDuty() {
-        return StudyEvaluation.of(study, duty);
+    public StudyResult afterPriceEdit() {
+        yards = yards.next();
+        return StudyEvaluation.of(study, drives, yards);
+    }
+
+    /** What an edited tariff computes again: all yards are charged anew. */
+    @Benchmark
+    public StudyResult afterTariffEdit() {
+        return StudyEvaluation.of(study, drives, new YardMemory());
     }
 }
