@@ -9,7 +9,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
@@ -37,7 +36,7 @@ class YardDataTest {
     private static final SwapTimes ALWAYS = new SwapTimes(0, 0);
     private static final double CLOSE = 1e-9;
     private static final Metering OWN = Metering.own(TinyYard.flat());
-    private static final Metering SHARED = new Metering(TinyYard.flat(), true, Set.of(), OptionalInt.empty());
+    private static final Metering SHARED = new Metering(TinyYard.flat(), true, List.of(), OptionalInt.empty());
 
     private static DayLoad load(TinyYard yard) {
         return new DayLoad(yard.year(), yard.january(StretchKind.SERVICE_DAY));

@@ -1,12 +1,10 @@
 package org.amberyard.report;
 
-import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.amberyard.charts.MonthNames;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.ServiceAdvice;
@@ -65,7 +63,7 @@ final class ServiceTables {
         }
 
         String month() {
-            return Month.of(outage.month() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+            return MonthNames.full(outage.month());
         }
 
         String missed() {

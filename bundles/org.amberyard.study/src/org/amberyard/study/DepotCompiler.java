@@ -63,10 +63,8 @@ final class DepotCompiler {
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */
     static double portKw(Depot depot) {
-        List<Port> ports = depot.getPortTypes().stream().map(DepotCompiler::port).toList();
-        boolean alternating = ports.stream().anyMatch(p -> !p.direct());
-        return ports.stream().filter(p -> p.direct() != alternating).mapToDouble(p -> p.powerKw() * p.efficiency()).max()
-                .orElse(0);
+        return Port.countedKw(depot.getPortTypes().stream().map(DepotCompiler::port).toList(), Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY);
     }
 
     private static Port port(PortType type) {

@@ -66,7 +66,7 @@ final class PortFindings {
         }
     }
 
-    /** The first year in which the ports exceed the service, and whether and when even spread charging does. */
+    /** The first year in which the ports exceed the service, and whether and when even charging as planned does. */
     private void addService() {
         IntStream.range(0, input.years()).filter(y -> plan.service().get(y).connectedExceeds()).findFirst()
                 .ifPresent(this::addService);

@@ -3,7 +3,6 @@ package org.amberyard.testsupport;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.money.PricePath;
@@ -24,7 +23,7 @@ public final class SampleYards {
         List<PlanInput> plans = study.plans().stream()
                 .map(p -> new PlanInput(p.name(), List.of(), p.ports(), p.works(), p.oneOffs())).toList();
         DepotInput depot = study.depot();
-        Metering metering = new Metering(depot.metering().tariff(), shared, Set.of(), OptionalInt.empty());
+        Metering metering = new Metering(depot.metering().tariff(), shared, List.of(), OptionalInt.empty());
         return with(study, with(depot, metering, depot.charging()), study.prices(), plans);
     }
 

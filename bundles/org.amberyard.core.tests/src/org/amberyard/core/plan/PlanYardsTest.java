@@ -11,7 +11,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortMix;
@@ -80,7 +79,7 @@ class PlanYardsTest {
     private DepotInput depot(boolean shared) {
         DepotInput depot = study.depot();
         return new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(),
-                new Metering(byHours(), shared, Set.of(), OptionalInt.empty()), List.of(), depot.charging());
+                new Metering(byHours(), shared, List.of(), OptionalInt.empty()), List.of(), depot.charging());
     }
 
     /** What leaves the meter for a bus is what its driving of the year takes, over the efficiency of the port. */

@@ -2,9 +2,14 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.Port;
@@ -33,13 +38,18 @@ final class PlanYards {
     private final StudyInput study;
     private final DutyTable duty;
     private final PortFleet ports;
-    private final ServiceDays service;
+    private final Map<Metering, YardCalendar> calendars = new HashMap<>();
+    private final Map<RouteUse, Boolean> needsLayovers = new IdentityHashMap<>();
 
     PlanYards(StudyInput study, DutyTable duty, PortFleet ports) {
         this.study = study;
         this.duty = duty;
         this.ports = ports;
-        this.service = ServiceDays.of(study.duty().routes());
+        ServiceDays service = ServiceDays.of(study.duty().routes());
+        Stream.concat(Stream.of(study.depot().metering()), study.depot().alternatives().stream())
+                .forEach(m -> calendars.put(m, YardCalendar.of(service, m.days(study.baseYear()))));
+        IntStream.range(0, study.types().size()).forEach(type -> study.types().get(type).electric()
+                .ifPresent(electric -> judgeLayovers(type, electric.battery())));
     }
 
     /** The yard in a year of a fleet, on the meter in use. */
@@ -60,11 +70,16 @@ final class PlanYards {
             }
         }
         ChargingRules charging = study.depot().charging();
-        YardCalendar calendar = YardCalendar.of(service, metering.days(study.baseYear()));
         return new YardInput(buses, units(year, buses), charging.rule(), study.middayCharging(),
                 study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
-                demandIndex(year), charging.building(), calendar, charging.stepMin(), charging.swaps(),
+                demandIndex(year), charging.building(), calendars.get(metering), charging.stepMin(), charging.swaps(),
                 Double.POSITIVE_INFINITY);
+    }
+
+    private void judgeLayovers(int type, BatterySpec battery) {
+        for (int route = 0; study.middayCharging() && route < study.duty().routes().size(); route++) {
+            duty.use(route, type).ifPresent(use -> needsLayovers.put(use, needsLayovers(use, battery)));
+        }
     }
 
     private YardBus bus(VehicleYear record) {
@@ -77,11 +92,11 @@ final class PlanYards {
         EnergyUse other = YearOfDriving.otherUse(duty, place, type);
         BatterySpec battery = of.electric().orElseThrow().battery();
         return new YardBus(record.place(), record.vehicle().unit(), of.acAcceptanceKw(), of.dcAcceptanceKw(), battery,
-                health(record, battery, use), use, 1 - study.rules().spareCoverShare(), other);
+                health(record, use), use, 1 - study.rules().spareCoverShare(), other);
     }
 
-    private double health(VehicleYear record, BatterySpec battery, Optional<RouteUse> use) {
-        boolean decides = study.middayCharging() && use.isPresent() && needsLayovers(use.get(), battery);
+    private double health(VehicleYear record, Optional<RouteUse> use) {
+        boolean decides = study.middayCharging() && use.isPresent() && needsLayovers.get(use.get());
         double health = Math.floor(record.vehicle().health() / HEALTH_STEP + 1e-9) * HEALTH_STEP;
         return decides ? Math.max(HEALTH_STEP, health) : 1;
     }

@@ -17,8 +17,7 @@ import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.DiscountFactor;
 import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.StretchLoad;
-import org.amberyard.core.yard.YardInput;
-import org.amberyard.core.yard.YardPlanner;
+import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -106,13 +105,13 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
 
     /** A battery that keeps every stretch of the year within the service when all buses charge at once. */
     private Optional<ServiceAdvice.Remedy> battery() {
-        YardInput atOnce = yard().input().with(new ChargeRule(ChargePolicy.AT_ONCE, 0));
+        YardDetail atOnce = YardDetail.of(yard().input().with(new ChargeRule(ChargePolicy.AT_ONCE, 0)));
         double limitKw = limitKva() * service().powerFactor();
         double kwh = 0;
         double kw = 0;
-        for (MonthLoad month : new YardPlanner(atOnce).year()) {
+        for (MonthLoad month : atOnce.loads()) {
             for (StretchLoad stretch : month.stretches()) {
-                Optional<PeakShaving> needed = PeakShaving.of(stretch.serviceKw(), atOnce.stepMin() / 60.0, limitKw);
+                Optional<PeakShaving> needed = PeakShaving.of(stretch.serviceKw(), atOnce.year().input().stepMin() / 60.0, limitKw);
                 if (needed.isEmpty()) {
                     return Optional.empty();
                 }
@@ -123,7 +122,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         BatteryOffer offer = study.depot().charging().battery();
         double capital = Math.max(kwh, kw / offer.kwPerKwh()) * offer.pricePerKwh();
         double perYear = capital * DiscountFactor.capitalRecovery(study.money().rates().real(), offer.lifeYears());
-        double billed = YardYear.of(atOnce).parts().total() - yard().parts().total();
+        double billed = atOnce.year().parts().total() - yard().parts().total();
         return kw > 0 ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.BATTERY, String.format(Locale.ROOT,
                 "Battery of %.0f kWh and %.0f kW beside the building, buses charged at once", kwh, kw), limitKva(),
                 perYear + billed, OptionalInt.empty())) : Optional.empty();

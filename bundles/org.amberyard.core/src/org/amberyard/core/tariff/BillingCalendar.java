@@ -15,18 +15,13 @@ public final class BillingCalendar {
     private final int year;
     private final Set<LocalDate> holidays;
 
-    /** Calendar of a year with holidays by rule. */
+    /** Calendar of a year. */
     public BillingCalendar(int year, List<HolidayRule> holidays) {
-        this(year, IntStream.rangeClosed(year - 1, year + 1)
+        this.year = year;
+        this.holidays = IntStream.rangeClosed(year - 1, year + 1)
                 .mapToObj(y -> holidays.stream().map(h -> h.kept(y)))
                 .flatMap(kept -> kept)
-                .collect(Collectors.toUnmodifiableSet()));
-    }
-
-    /** Calendar of a year with holidays by date; those of other years do not matter. */
-    public BillingCalendar(int year, Set<LocalDate> holidays) {
-        this.year = year;
-        this.holidays = Set.copyOf(holidays);
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /**

@@ -1,14 +1,13 @@
 package org.amberyard.core.yard;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.BillingCalendar;
 import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.HolidayRule;
 import org.amberyard.core.tariff.Tariff;
 
 /**
@@ -19,15 +18,15 @@ import org.amberyard.core.tariff.Tariff;
  * @param holidays holidays of the tariff
  * @param contractStart year in which the contract starts, counted from the base year; empty when it starts with the first port
  */
-public record Metering(Tariff tariff, boolean shared, Set<LocalDate> holidays, OptionalInt contractStart) {
+public record Metering(Tariff tariff, boolean shared, List<HolidayRule> holidays, OptionalInt contractStart) {
 
     public Metering {
-        holidays = Set.copyOf(holidays);
+        holidays = List.copyOf(holidays);
     }
 
     /** A meter of its own whose tariff has no holidays and starts with the first port. */
     public static Metering own(Tariff tariff) {
-        return new Metering(tariff, false, Set.of(), OptionalInt.empty());
+        return new Metering(tariff, false, List.of(), OptionalInt.empty());
     }
 
     /** Kinds of days of each month of a calendar year. */

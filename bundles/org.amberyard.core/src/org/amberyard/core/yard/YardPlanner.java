@@ -25,7 +25,7 @@ public final class YardPlanner {
 
     /** The loads of all months, from January to December. */
     public List<MonthLoad> year() {
-        List<MonthLoad> months = IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
+        List<MonthLoad> months = unscheduled();
         return yard.rule().policy() == ChargePolicy.LEAST_COST ? leastCost(months) : months;
     }
 
@@ -40,18 +40,24 @@ public final class YardPlanner {
         }
         return Stream.concat(Stream.of(scheduled), Stream.of(ChargePolicy.values()).filter(p -> p != ChargePolicy.LEAST_COST)
                 .map(p -> new YardPlanner(yard.with(new ChargeRule(p, yard.rule().setMin()))).year()))
-                .min(Comparator.comparingDouble((List<MonthLoad> loads) -> missingKwh(YardYear.of(yard, loads)))
-                        .thenComparingDouble(loads -> YardYear.of(yard, loads).parts().total())).orElseThrow();
+                .map(loads -> new YardDetail(YardYear.of(yard, loads), loads))
+                .min(Comparator.comparingDouble((YardDetail d) -> wholeMissingKwh(d.year()))
+                        .thenComparingDouble(d -> d.year().parts().total())).orElseThrow().loads();
     }
 
     /** Missing energy in whole kWh, so that rounding does not decide. */
-    private static double missingKwh(YardYear year) {
+    private static double wholeMissingKwh(YardYear year) {
         return Math.rint(year.totalMissingKwh());
+    }
+
+    /** The loads of all months; with least cost at full power, before anything is scheduled. */
+    List<MonthLoad> unscheduled() {
+        return IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
     }
 
     /** The stretches of days of the year with the buses that stand and are to be charged, with their number in the year. */
     public List<YardStretch> stretches() {
-        return IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).flatMap(m -> m.stretches().stream())
+        return unscheduled().stream().flatMap(m -> m.stretches().stream())
                 .map(s -> s.charging().stretch()).toList();
     }
 
