@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
@@ -58,7 +57,7 @@ final class BillVerb implements Verb {
         StudyResult result = evaluated.get().result();
         PlanResult plan = PlanOperand.of(result, operands.get(1));
         YardInput yard = yard(result.input(), plan, operands.get(2));
-        YardInput charged = policy.map(p -> yard.with(new ChargeRule(p, yard.rule().setMin()))).orElse(yard);
+        YardInput charged = policy.map(p -> yard.with(yard.rule().with(p))).orElse(yard);
         console.out().print(BillText.of(result.input(), "plan “" + plan.name() + "”, " + operands.get(2), YardDetail.of(charged),
                 month));
         return ExitCode.DONE;

@@ -58,7 +58,7 @@ final class DepotCompiler {
             case SPREAD -> ChargePolicy.SPREAD;
             case LEAST_COST -> ChargePolicy.LEAST_COST;
         };
-        return new ChargeRule(policy, depot.getChargeWindowStartMin());
+        return new ChargeRule(policy, depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin());
     }
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */

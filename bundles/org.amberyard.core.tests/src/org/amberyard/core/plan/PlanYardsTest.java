@@ -73,7 +73,7 @@ class PlanYardsTest {
         StudyInput other = TinyDistrict.withDepot(study, depot(shared));
         PortFleet ports = new PortFleet(other.depot(), other.plans().get(1).ports());
         FleetHistory fleet = FleetRollForward.of(other, other.plans().get(1), duty, ports);
-        return new PlanYards(other, duty, ports).of(fleet, LAST).with(new ChargeRule(policy, 1320));
+        return new PlanYards(other, duty, ports).of(fleet, LAST).with(new ChargeRule(policy, 1320, 1320));
     }
 
     private DepotInput depot(boolean shared) {
@@ -87,7 +87,7 @@ class PlanYardsTest {
     void energyOfTheYardIsThatOfTheDriving() {
         for (ChargePolicy policy : ChargePolicy.values()) {
             for (int year = 1; year <= LAST; year++) {
-                YardYear yard = YardYear.of(plan.yards().get(year).input().with(new ChargeRule(policy, 1320)));
+                YardYear yard = YardYear.of(plan.yards().get(year).input().with(new ChargeRule(policy, 1320, 1320)));
                 for (VehicleYear bus : plan.fleet().inYear(year)) {
                     double used = study.types().get(bus.vehicle().type()).electric().isPresent()
                             ? (bus.use().batteryKwh() + bus.use().gridKwh()) / 0.88 : 0;

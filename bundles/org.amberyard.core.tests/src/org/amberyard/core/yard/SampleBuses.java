@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.charging.ChargeRule;
@@ -70,7 +71,8 @@ final class SampleBuses {
         List<Integer> school = new ArrayList<>(Collections.nCopies(Climate.MONTHS, days));
         school.set(JULY, 0);
         YardCalendar calendar = YardCalendar.of(new ServiceDays(school, Collections.nCopies(Climate.MONTHS, 0)),
-                Collections.nCopies(Climate.MONTHS, DAYS));
+                Collections.nCopies(Climate.MONTHS, DAYS),
+                buses.stream().flatMap(b -> b.trips().stream()).map(TripDay::in).collect(Collectors.toSet()));
         return new YardInput(buses, ports, rule, midday, 0.15, metering, 1, 1, building, calendar, 15, new SwapTimes(0, 0),
                 Double.POSITIVE_INFINITY);
     }

@@ -5,8 +5,9 @@ package org.amberyard.core.charging;
  *
  * @param policy the policy
  * @param setMin minutes after midnight at which charging begins under {@link ChargePolicy#SET_TIME}; without effect under others
+ * @param endMin minutes after midnight at which it ends then; no end when it is that of the begin
  */
-public record ChargeRule(ChargePolicy policy, double setMin) {
+public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
     private static final double DAY_MIN = 1440;
 
     /** A policy without a set time. */
@@ -14,12 +15,24 @@ public record ChargeRule(ChargePolicy policy, double setMin) {
         if (policy == ChargePolicy.SET_TIME) {
             throw new IllegalArgumentException("Charging at a set time needs the time");
         }
-        return new ChargeRule(policy, 0);
+        return new ChargeRule(policy, 0, 0);
     }
 
-    /** Charging at a set time, minutes after midnight. */
+    /** Charging from a set time, minutes after midnight, until each bus is full or leaves. */
     public static ChargeRule setTime(double setMin) {
-        return new ChargeRule(ChargePolicy.SET_TIME, setMin);
+        return new ChargeRule(ChargePolicy.SET_TIME, setMin, setMin);
+    }
+
+    /** The same times under another policy. */
+    public ChargeRule with(ChargePolicy other) {
+        return new ChargeRule(other, setMin, endMin);
+    }
+
+    /** Moment until which a bus that leaves at another may charge: the last end of the set time before that. */
+    public double lastMin(double fromMin, double toMin) {
+        double last = endMin + Math.floor((toMin - endMin) / DAY_MIN) * DAY_MIN;
+        boolean ends = policy == ChargePolicy.SET_TIME && endMin != setMin && last > startMin(fromMin, toMin);
+        return ends ? last : toMin;
     }
 
     /** True when charging can be moved within the time at the plug, so that time at a shared plug can be split. */

@@ -2,12 +2,14 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
@@ -19,6 +21,7 @@ import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.ServiceDays;
+import org.amberyard.core.yard.TripDay;
 import org.amberyard.core.yard.YardBus;
 import org.amberyard.core.yard.YardCalendar;
 import org.amberyard.core.yard.YardInput;
@@ -35,19 +38,23 @@ final class PlanYards {
     private static final double HEALTH_STEP = 1.0 / 40;
     private static final double INDEX_STEPS = 10;
 
+    private record CalendarKey(Metering metering, Set<TripDay.Month> trips) {
+    }
+
     private final StudyInput study;
     private final DutyTable duty;
     private final PortFleet ports;
-    private final Map<Metering, YardCalendar> calendars = new HashMap<>();
+    private final ServiceDays service;
+    private final BusiestTripDays trips;
+    private final Map<CalendarKey, YardCalendar> calendars = new ConcurrentHashMap<>();
     private final Map<RouteUse, Boolean> needsLayovers = new IdentityHashMap<>();
 
     PlanYards(StudyInput study, DutyTable duty, PortFleet ports) {
         this.study = study;
         this.duty = duty;
         this.ports = ports;
-        ServiceDays service = ServiceDays.of(study.duty().routes());
-        Stream.concat(Stream.of(study.depot().metering()), study.depot().alternatives().stream())
-                .forEach(m -> calendars.put(m, YardCalendar.of(service, m.days(study.baseYear()))));
+        this.service = ServiceDays.of(study.duty().routes());
+        this.trips = new BusiestTripDays(study, duty);
         IntStream.range(0, study.types().size()).forEach(type -> study.types().get(type).electric()
                 .ifPresent(electric -> judgeLayovers(type, electric.battery())));
     }
@@ -72,8 +79,14 @@ final class PlanYards {
         ChargingRules charging = study.depot().charging();
         return new YardInput(buses, units(year, buses), charging.rule(), study.middayCharging(),
                 study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
-                demandIndex(year), charging.building(), calendars.get(metering), charging.stepMin(), charging.swaps(),
+                demandIndex(year), charging.building(), calendar(metering, buses), charging.stepMin(), charging.swaps(),
                 Double.POSITIVE_INFINITY);
+    }
+
+    private YardCalendar calendar(Metering metering, List<YardBus> buses) {
+        Set<TripDay.Month> months = buses.stream().flatMap(b -> b.trips().stream()).map(TripDay::in).collect(Collectors.toSet());
+        return calendars.computeIfAbsent(new CalendarKey(metering, months),
+                key -> YardCalendar.of(service, metering.days(study.baseYear()), months));
     }
 
     private void judgeLayovers(int type, BatterySpec battery) {
@@ -92,7 +105,8 @@ final class PlanYards {
         EnergyUse other = YearOfDriving.otherUse(duty, place, type);
         BatterySpec battery = of.electric().orElseThrow().battery();
         return new YardBus(record.place(), record.vehicle().unit(), of.acAcceptanceKw(), of.dcAcceptanceKw(), battery,
-                health(record, use), use, 1 - study.rules().spareCoverShare(), other);
+                health(record, use), use, 1 - study.rules().spareCoverShare(), other,
+                trips.of(record.place(), type));
     }
 
     private double health(VehicleYear record, Optional<RouteUse> use) {

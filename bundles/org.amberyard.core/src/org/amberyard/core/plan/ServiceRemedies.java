@@ -66,7 +66,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
             return Optional.empty();
         }
         boolean shared = yard().input().metering().shared();
-        YardYear kept = YardYear.of(yard().input().with(new ChargeRule(ChargePolicy.LEAST_COST, 0))
+        YardYear kept = YardYear.of(yard().input().with(ChargeRule.of(ChargePolicy.LEAST_COST))
                 .within(shared ? limitKva() * service().powerFactor() : limitKw));
         double loadKva = service().kva(kept.servicePeakKw());
         boolean served = kept.months().stream().allMatch(m -> m.shortfalls().isEmpty());
@@ -105,7 +105,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
 
     /** A battery that keeps every stretch of the year within the service when all buses charge at once. */
     private Optional<ServiceAdvice.Remedy> battery() {
-        YardDetail atOnce = YardDetail.of(yard().input().with(new ChargeRule(ChargePolicy.AT_ONCE, 0)));
+        YardDetail atOnce = YardDetail.of(yard().input().with(ChargeRule.of(ChargePolicy.AT_ONCE)));
         double limitKw = limitKva() * service().powerFactor();
         double kwh = 0;
         double kw = 0;

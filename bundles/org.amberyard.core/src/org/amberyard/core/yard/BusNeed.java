@@ -21,8 +21,9 @@ public record BusNeed(List<Stay> stays, List<Heat> heat) {
      * @param batteryKwh energy into the battery, kWh
      * @param endShare state of charge aimed at by the end, 0 to 1
      * @param packC pack temperature while it is charged, °C
+     * @param heatKw power that heat takes of the port through the whole stay, kW
      */
-    public record Stay(double fromMin, double toMin, double batteryKwh, double endShare, double packC) {
+    public record Stay(double fromMin, double toMin, double batteryKwh, double endShare, double packC, double heatKw) {
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.battery.TaperCurve;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
@@ -17,17 +18,16 @@ import org.amberyard.core.duty.RouteUse;
 /**
  * What a bus needs from the ports on the stretches of a month. The energy of the month is that of its normal days as often
  * as the bus drives them; the coldest and the hottest day take their part of it and the other days share the rest, so
- * nothing is charged that is not used. Trips and other driving without a route fall evenly on the service days of the
- * year and are charged in the night.
+ * nothing is charged that is not used. Of the driving beside the route, the trips of the month's busiest day of trips are
+ * driven on that day, from which the bus comes home late; all else falls evenly on the service days of the year and is charged
+ * in the night.
  */
 final class BusNeeds {
     /** When a bus without a route comes and leaves; common practice, no source. */
     private static final double PARKED_FROM_MIN = 18 * 60.0;
     private static final double PARKED_TO_MIN = 30 * 60.0;
-    /** Time before departure in which a bus is heated, as in the duty. */
-    private static final double PREHEAT_MIN = 30;
     /** Keeps the arithmetic finite for a bus that comes when it should leave again; it leaves short of charge. */
-    private static final double LEAST_NIGHT_MIN = 1;
+    private static final double LEAST_STAY_MIN = 1;
     private static final ChargeWindow ALL_DAY = new ChargeWindow(0, 0);
 
     private final YardBus bus;
@@ -45,27 +45,46 @@ final class BusNeeds {
     /** Need on one stretch of a month of service. */
     BusNeed on(ServiceMonth month, StretchKind kind) {
         double freeMin = (kind.days().size() - 1) * DayBlock.DAY_MIN;
+        Optional<TripDay> trip = kind == StretchKind.TRIP_DAY ? bus.trip(month) : Optional.empty();
         Optional<RouteUse.NormalDay> normal = bus.route().flatMap(r -> r.normalDay(month.month(), month.extendedYear()));
         if (normal.isEmpty()) {
-            double toMin = PARKED_TO_MIN + freeMin;
-            return new BusNeed(night(PARKED_FROM_MIN, toMin, 0, BatterySpec.MILD_C),
-                    evenHeat(PARKED_FROM_MIN, toMin, otherOfDay.gridKwh()));
+            return parked(trip, freeMin);
         }
         MonthShare energy = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::batteryKwh);
         MonthShare grid = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::gridKwh);
         DayBlock day = kind.extreme() ? MonthShare.extreme(bus, month, kind).block(yard.midday()) : normal.get().block();
-        return driven(day, energy.of(kind), grid.of(kind), freeMin);
+        return driven(day, trip, energy.of(kind), grid.of(kind), freeMin);
     }
 
-    private BusNeed driven(DayBlock day, double energyFactor, double heatFactor, double freeMin) {
-        List<LayoverCharge> layovers = layovers(day);
+    private BusNeed parked(Optional<TripDay> trip, double freeMin) {
+        double fromMin = arrivalMin(PARKED_FROM_MIN, trip);
+        double toMin = Math.max(PARKED_TO_MIN, fromMin + LEAST_STAY_MIN) + freeMin;
+        YardHeat heat = YardHeat.even(fromMin, toMin, otherOfDay.gridKwh());
+        return new BusNeed(night(fromMin, toMin, besideRouteKwh(trip), BatterySpec.MILD_C, heat), heat.all());
+    }
+
+    private BusNeed driven(DayBlock day, Optional<TripDay> trip, double energyFactor, double heatFactor, double freeMin) {
+        List<LayoverCharge> layovers = layovers(day).stream()
+                .filter(l -> trip.isEmpty() || !trip.get().awayBetween(l.fromMin(), l.toMin())).toList();
         double middayKwh = layovers.stream().mapToDouble(LayoverCharge::batteryKwh).sum();
-        DayBlock.Leg last = day.legs().get(day.legs().size() - 1);
-        double nextMin = Math.max(day.nextMorningMin(), last.arrivalMin() + LEAST_NIGHT_MIN) + freeMin;
+        double lastMin = arrivalMin(day.legs().get(day.legs().size() - 1).arrivalMin(), trip);
+        double nextMin = Math.max(day.nextMorningMin(), lastMin + LEAST_STAY_MIN) + freeMin;
+        double nightKwh = Math.max(0, energyFactor * (day.batteryKwh() - middayKwh)) + besideRouteKwh(trip);
+        YardHeat heat = YardHeat.of(day, heatFactor, lastMin, nextMin, otherOfDay.gridKwh());
         List<BusNeed.Stay> stays = new ArrayList<>();
-        layovers.forEach(l -> stays.add(stay(day, l, energyFactor, layovers)));
-        stays.addAll(night(last.arrivalMin(), nextMin, energyFactor * (day.batteryKwh() - middayKwh), day.nightPackC()));
-        return new BusNeed(stays, heat(day, heatFactor, last.arrivalMin(), nextMin));
+        layovers.forEach(l -> stays.add(stay(day, l, energyFactor, layovers, heat)));
+        stays.addAll(night(lastMin, nextMin, nightKwh, day.nightPackC(), heat));
+        return new BusNeed(stays, heat.all());
+    }
+
+    private static double arrivalMin(double usualMin, Optional<TripDay> trip) {
+        return trip.map(t -> Math.max(usualMin, t.returnMin())).orElse(usualMin);
+    }
+
+    /** Energy of a day beside the route: an even part of all that is not a trip of a busy day, and the trip of the day. */
+    private double besideRouteKwh(Optional<TripDay> trip) {
+        double evenKwh = otherOfDay.batteryKwh() - bus.tripsKwh() / yard.calendar().serviceDays();
+        return Math.max(0, evenKwh) + trip.map(TripDay::batteryKwh).orElse(0.0);
     }
 
     private List<LayoverCharge> layovers(DayBlock day) {
@@ -77,38 +96,36 @@ final class BusNeeds {
                 : new BlockCheck(batteryKw, ALL_DAY, true, yard.reserveShare()).layovers(day, bus.battery(), bus.health());
     }
 
-    private BusNeed.Stay stay(DayBlock day, LayoverCharge layover, double factor, List<LayoverCharge> all) {
+    private BusNeed.Stay stay(DayBlock day, LayoverCharge layover, double factor, List<LayoverCharge> all,
+            YardHeat heat) {
         List<DayBlock.Leg> before = day.legs().stream().filter(l -> l.arrivalMin() <= layover.fromMin()).toList();
         double drawnKwh = before.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
         double chargedKwh = all.stream().filter(l -> l.fromMin() <= layover.fromMin())
                 .mapToDouble(LayoverCharge::batteryKwh).sum();
         double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
-        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), factor * layover.batteryKwh(), endShare,
-                before.get(before.size() - 1).packC());
+        double packC = before.get(before.size() - 1).packC();
+        double kwh = factor * layover.batteryKwh();
+        double toMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC, heat)
+                : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
+        return new BusNeed.Stay(layover.fromMin(), Math.min(toMin, layover.toMin()), kwh, endShare, packC, 0);
     }
 
-    private List<BusNeed.Stay> night(double fromMin, double toMin, double routeKwh, double packC) {
-        double batteryKwh = Math.max(0, routeKwh) + otherOfDay.batteryKwh();
-        return batteryKwh > 0 ? List.of(new BusNeed.Stay(fromMin, toMin, batteryKwh, 1, packC)) : List.of();
+    private List<BusNeed.Stay> night(double fromMin, double toMin, double batteryKwh, double packC, YardHeat heat) {
+        double lastMin = yard.rule().lastMin(fromMin, toMin);
+        double chargedMin = Math.min(lastMin, chargedByMin(fromMin, toMin, batteryKwh, 1, packC, heat));
+        return batteryKwh <= 0 ? List.of()
+                : List.of(new BusNeed.Stay(fromMin, chargedMin, batteryKwh, 1, packC, heat.nightKw()));
     }
 
-    private List<BusNeed.Heat> heat(DayBlock day, double factor, double lastMin, double nextMin) {
-        List<BusNeed.Heat> heat = new ArrayList<>();
-        double nightKwh = 0;
-        for (int place = 0; place < day.legs().size(); place++) {
-            DayBlock.Leg leg = day.legs().get(place);
-            double gridKwh = factor * leg.use().gridKwh();
-            double beforeKwh = place == 0 ? Math.min(gridKwh, leg.preheatKw() * PREHEAT_MIN / 60) : gridKwh;
-            double departureMin = place == 0 ? nextMin : leg.departureMin();
-            heat.addAll(evenHeat(departureMin - PREHEAT_MIN, departureMin, beforeKwh));
-            nightKwh += gridKwh - beforeKwh;
+    /** The port heats the bus in the time before departure; it is charged before that where there is time for it. */
+    private double chargedByMin(double fromMin, double toMin, double batteryKwh, double endShare, double packC, YardHeat heat) {
+        double kw = batteryKw - heat.nightKw();
+        double byMin = heat.beginsMin(toMin);
+        if (byMin >= toMin || kw <= 0) {
+            return toMin;
         }
-        heat.addAll(evenHeat(lastMin, nextMin, nightKwh + otherOfDay.gridKwh()));
-        return heat;
-    }
-
-    private static List<BusNeed.Heat> evenHeat(double fromMin, double toMin, double kwh) {
-        return kwh > 0 && toMin > fromMin ? List.of(new BusNeed.Heat(fromMin, toMin, kwh / ((toMin - fromMin) / 60)))
-                : List.of();
+        TaperCurve curve = TaperCurve.of(bus.battery(), bus.health(), packC);
+        double hours = curve.hours(Math.max(0, endShare - batteryKwh / curve.usableKwh()), endShare, kw);
+        return fromMin + hours * 60 <= byMin ? byMin : toMin;
     }
 }

@@ -5,7 +5,7 @@ import java.util.Map;
 
 /**
  * How often each stretch of days stands in a month of service: a week has five service days and ends with a weekend; one day is
- * the month's coldest and one its hottest where there are enough.
+ * the month's coldest, one its hottest and one its busiest with trips where there are enough.
  *
  * @param month month, 0 for January
  * @param extendedYear true for the extended-year programme, false for school
@@ -16,6 +16,7 @@ public record ServiceMonth(int month, boolean extendedYear, int days, Map<Stretc
     private static final double SERVICE_DAYS_OF_WEEK = 5;
     private static final int LEAST_FOR_COLDEST = 2;
     private static final int LEAST_FOR_BOTH = 3;
+    private static final int LEAST_FOR_TRIPS = 4;
 
     public ServiceMonth {
         times = Map.copyOf(times);
@@ -25,12 +26,14 @@ public record ServiceMonth(int month, boolean extendedYear, int days, Map<Stretc
      * A month of service.
      *
      * @param weekends weekends that the service may take, no more than stand in the month
+     * @param trips true when buses that charge here drive trips in it
      */
-    static ServiceMonth of(int month, boolean extendedYear, int days, double weekends) {
+    static ServiceMonth of(int month, boolean extendedYear, int days, double weekends, boolean trips) {
         Map<StretchKind, Double> times = new EnumMap<>(StretchKind.class);
         double rest = days;
         rest -= put(times, StretchKind.COLDEST_DAY, days >= LEAST_FOR_COLDEST ? 1 : 0);
         rest -= put(times, StretchKind.HOTTEST_DAY, days >= LEAST_FOR_BOTH ? 1 : 0);
+        rest -= put(times, StretchKind.TRIP_DAY, trips && days >= LEAST_FOR_TRIPS ? 1 : 0);
         rest -= put(times, StretchKind.BEFORE_WEEKEND, Math.min(weekends, days / SERVICE_DAYS_OF_WEEK));
         put(times, StretchKind.SERVICE_DAY, rest);
         return new ServiceMonth(month, extendedYear, days, times);

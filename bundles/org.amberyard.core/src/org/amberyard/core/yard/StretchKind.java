@@ -9,6 +9,8 @@ public enum StretchKind {
     SERVICE_DAY("normal day", List.of(DayClass.WEEKDAY)),
     /** The last service day of a week with the weekend after it. */
     BEFORE_WEEKEND("Friday to Sunday", List.of(DayClass.WEEKDAY, DayClass.SATURDAY, DayClass.SUNDAY)),
+    /** The service day of the month on which buses drive most trips and come home late. */
+    TRIP_DAY("busiest day of trips", List.of(DayClass.WEEKDAY)),
     /** The coldest service day of the month. */
     COLDEST_DAY("coldest day", List.of(DayClass.WEEKDAY)),
     /** The hottest service day of the month. */

@@ -67,7 +67,7 @@ final class StretchPlanner {
         YardBus of = yard.buses().get(bus);
         double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
         return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin, stay.batteryKwh(), stay.endShare(),
-                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()));
+                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()).besideHeat(stay.heatKw()));
     }
 
     /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */

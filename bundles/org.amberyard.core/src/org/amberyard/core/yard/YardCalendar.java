@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.DayClass;
 
@@ -34,18 +35,23 @@ public record YardCalendar(List<ServiceMonth> months, List<Map<DayClass, Double>
      * @param days kinds of days of each month, as many as stand in the calendar
      */
     public static YardCalendar of(ServiceDays service, List<Map<DayClass, Integer>> days) {
+        return of(service, days, Set.of());
+    }
+
+    /** The calendar of a year with the months in which buses drive trips. */
+    public static YardCalendar of(ServiceDays service, List<Map<DayClass, Integer>> days, Set<TripDay.Month> trips) {
         ServiceDays driven = service.total() > 0 ? service : new ServiceDays(
                 Collections.nCopies(Climate.MONTHS, WITHOUT_ROUTES_DAYS), Collections.nCopies(Climate.MONTHS, 0));
         List<ServiceMonth> months = new ArrayList<>();
         List<Map<DayClass, Double>> idle = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {
-            idle.add(addMonth(month, driven, days.get(month), months));
+            idle.add(addMonth(month, driven, days.get(month), trips, months));
         }
         return new YardCalendar(months, idle);
     }
 
     private static Map<DayClass, Double> addMonth(int month, ServiceDays driven, Map<DayClass, Integer> days,
-            List<ServiceMonth> months) {
+            Set<TripDay.Month> trips, List<ServiceMonth> months) {
         Map<DayClass, Double> idle = new EnumMap<>(DayClass.class);
         days.forEach((kind, count) -> idle.put(kind, (double) count));
         takeService(idle, SERVICES.stream().mapToInt(extendedYear -> driven.of(month, extendedYear)).sum());
@@ -53,7 +59,8 @@ public record YardCalendar(List<ServiceMonth> months, List<Map<DayClass, Double>
             int count = driven.of(month, extendedYear);
             if (count > 0) {
                 double weekends = Math.min(idle.getOrDefault(DayClass.SATURDAY, 0.0), idle.getOrDefault(DayClass.SUNDAY, 0.0));
-                ServiceMonth added = ServiceMonth.of(month, extendedYear, count, weekends);
+                boolean tripDay = trips.contains(new TripDay.Month(month, extendedYear));
+                ServiceMonth added = ServiceMonth.of(month, extendedYear, count, weekends, tripDay);
                 months.add(added);
                 take(idle, DayClass.SATURDAY, added.weekends());
                 take(idle, DayClass.SUNDAY, added.weekends());

@@ -3,7 +3,6 @@ package org.amberyard.core.yard;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.charging.ChargeRule;
 
 /**
  * One year of a yard under each charging policy, and under each tariff.
@@ -28,7 +27,7 @@ public record YardComparison(List<YardYear> policies, List<YardYear> tariffs) {
     public static YardComparison of(YardInput yard, List<YardInput> others, YardMemory memory) {
         List<YardYear> policies = new ArrayList<>();
         for (ChargePolicy policy : ChargePolicy.values()) {
-            policies.add(memory.year(yard.with(new ChargeRule(policy, yard.rule().setMin()))));
+            policies.add(memory.year(yard.with(yard.rule().with(policy))));
         }
         List<YardYear> tariffs = new ArrayList<>(List.of(memory.year(yard)));
         others.forEach(other -> tariffs.add(memory.year(other)));

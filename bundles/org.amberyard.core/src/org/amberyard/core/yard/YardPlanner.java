@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.duty.Climate;
@@ -39,7 +38,7 @@ public final class YardPlanner {
             return scheduled;
         }
         return Stream.concat(Stream.of(scheduled), Stream.of(ChargePolicy.values()).filter(p -> p != ChargePolicy.LEAST_COST)
-                .map(p -> new YardPlanner(yard.with(new ChargeRule(p, yard.rule().setMin()))).year()))
+                .map(p -> new YardPlanner(yard.with(yard.rule().with(p))).year()))
                 .map(loads -> new YardDetail(YardYear.of(yard, loads), loads))
                 .min(Comparator.comparingDouble((YardDetail d) -> wholeMissingKwh(d.year()))
                         .thenComparingDouble(d -> d.year().parts().total())).orElseThrow().loads();
