@@ -70,7 +70,7 @@ class LateReturnTest {
     /** A night with much heat for the pack, and heat of the cabin before each run. */
     @Test
     void heatAndChargeTogetherStayWithinThePort() {
-        YardBus bus = SampleBuses.bus(0, SampleBuses.route(18, 45, 10, 45), 1, new EnergyUse(0, 0, 0, 0, EnergyCauses.ZERO, 60, 0, 0, 0));
+        YardBus bus = SampleBuses.bus(0, SampleBuses.route(18, 38, 10, 38), 1, new EnergyUse(0, 0, 0, 0, EnergyCauses.ZERO, 60, 0, 0, 0));
         for (ChargePolicy policy : List.of(ChargePolicy.AT_ONCE, ChargePolicy.SPREAD, ChargePolicy.LEAST_COST)) {
             List<Double> most = new ArrayList<>();
             detail(bus, ChargeRule.of(policy)).loads().forEach(m -> m.stretches().forEach(s -> {
