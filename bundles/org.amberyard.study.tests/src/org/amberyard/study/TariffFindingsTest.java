@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.amberyard.model.depot.DepotFactory;
@@ -10,6 +11,7 @@ import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.depot.TariffDays;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -18,10 +20,9 @@ class TariffFindingsTest {
     private Study study;
 
     @BeforeEach
-    void add() throws Exception {
+    void load() throws Exception {
         study = ExampleStudy.load();
         tariff.setName("X");
-        study.getDepot().getAlternativeTariffs().add(tariff);
     }
 
     private void energy(String name, TariffDays days, int fromHour, int toHour, double price) {
@@ -34,9 +35,14 @@ class TariffFindingsTest {
         tariff.getCharges().add(row);
     }
 
+    private List<Finding> findings() {
+        return StudyFindings.of(study).stream().filter(f -> f.element() == tariff || f.element().eContainer() == tariff).toList();
+    }
+
+    /** What is found in the tariff in use, without which nothing is evaluated. */
     private List<String> messages() {
-        List<Finding> findings = StudyFindings.of(study).stream()
-                .filter(f -> f.element() == tariff || f.element().eContainer() == tariff).toList();
+        study.getDepot().setTariff(tariff);
+        List<Finding> findings = findings();
         assertEquals(findings.isEmpty(), StudyFindings.canEvaluate(findings));
         return findings.stream().map(Finding::message).toList();
     }
@@ -51,8 +57,8 @@ class TariffFindingsTest {
                 "Tariff by hours X: weekday in every month 06:00–14:00 not covered by an energy charge; weekday in every month "
                         + "18:00–20:00 covered twice, by On-peak and Mid-peak; Saturday, Sunday, holiday in every month 00:00–24:00 "
                         + "not covered by an energy charge. Each hour needs just one energy charge; correct their hours.",
-                "Tariff charge On-peak, weekdays, 14:00 to 20:00 of tariff by hours X: On-peak is 14.8 per kWh, which looks like "
-                        + "cents; was 0.148 meant?"),
+                "Tariff charge On-peak, weekdays, 14:00 to 20:00: On-peak is 14.8 per kWh, which looks like cents; was 0.148 "
+                        + "meant?"),
                 messages());
     }
 
@@ -76,5 +82,24 @@ class TariffFindingsTest {
     @Test
     void aTariffWithoutChargesIsNotBilled() {
         assertFalse(messages().isEmpty());
+    }
+
+    /** Trouble in a tariff to compare with must not keep the study from being evaluated. */
+    @Test
+    void aTariffToCompareWithIsLeftOutOfTheComparison() {
+        int others = study.getDepot().getAlternativeTariffs().size();
+        study.getDepot().getAlternativeTariffs().add(tariff);
+        energy("On-peak", TariffDays.ALL, 6, 22, 0.2);
+        List<Finding> findings = findings();
+        assertEquals(List.of(Severity.WARNING), findings.stream().map(Finding::severity).toList());
+        assertEquals("Tariff by hours X: weekday, Saturday, Sunday, holiday in every month 00:00–06:00 not covered by an energy "
+                + "charge; weekday, Saturday, Sunday, holiday in every month 22:00–24:00 not covered by an energy charge. Each hour "
+                + "needs just one energy charge; correct their hours. Until then the tariff is left out of the comparison.",
+                findings.get(0).message());
+        assertTrue(StudyFindings.canEvaluate(StudyFindings.of(study)));
+        assertEquals(others, StudyCompiler.compile(study).depot().alternatives().size());
+        energy("Off-peak", TariffDays.ALL, 22, 6, 0.1);
+        assertEquals(List.of(), findings());
+        assertEquals(others + 1, StudyCompiler.compile(study).depot().alternatives().size());
     }
 }

@@ -18,6 +18,7 @@ import org.amberyard.model.depot.PortKind;
 import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.ServiceUpgrade;
 import org.amberyard.model.depot.SiteWork;
+import org.amberyard.model.depot.Tariff;
 
 /** Compiles the yard's electric side. */
 final class DepotCompiler {
@@ -30,8 +31,12 @@ final class DepotCompiler {
         MeteringCompiler metering = new MeteringCompiler(baseYear);
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
-                metering.compile(depot.getTariff()), depot.getAlternativeTariffs().stream().map(metering::compile).toList(),
-                charging(depot));
+                metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot));
+    }
+
+    /** Tariffs to compare with that can be billed; findings name the others. */
+    private static List<Tariff> comparable(Depot depot) {
+        return depot.getAlternativeTariffs().stream().filter(t -> TariffFaults.of(t).isEmpty()).toList();
     }
 
     /** What can be ordered: site works, then upgrades of the service. */

@@ -1,0 +1,72 @@
+package org.amberyard.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.amberyard.core.tariff.HoursFault;
+import org.amberyard.core.tariff.PriceFault;
+import org.amberyard.core.tariff.TariffCheck;
+import org.amberyard.model.depot.DepotPackage.Literals;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.depot.TariffCharge;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** Why no bill is made of a tariff: hours without price or priced twice, prices in cents, holidays that mean nothing. */
+final class TariffFaults {
+    private static final int MOST_LISTED = 6;
+
+    private final List<Fault> faults = new ArrayList<>();
+
+    /**
+     * A fault.
+     *
+     * @param element the tariff, or the row that is at fault
+     * @param field the field to put right
+     * @param text what is wrong and what to do
+     */
+    record Fault(EObject element, EStructuralFeature field, String text) {
+    }
+
+    private TariffFaults() {
+    }
+
+    /** Faults of a tariff whose rows have no error of their own; none for a tariff that can be billed. */
+    static List<Fault> of(Tariff tariff) {
+        TariffFaults found = new TariffFaults();
+        if (tariff instanceof ScheduledTariff scheduled) {
+            found.look(scheduled);
+        }
+        return List.copyOf(found.faults);
+    }
+
+    private void look(ScheduledTariff tariff) {
+        var compiled = TariffCompiler.compile(tariff);
+        List<HoursFault> hours = TariffCheck.hours(compiled);
+        if (!hours.isEmpty()) {
+            String more = hours.size() > MOST_LISTED ? "; and " + (hours.size() - MOST_LISTED) + " more" : "";
+            add(tariff, Literals.SCHEDULED_TARIFF__CHARGES, hours.stream().limit(MOST_LISTED).map(HoursFault::message)
+                    .collect(Collectors.joining("; ", "", more + ". Each hour needs just one energy charge; correct their hours.")));
+        }
+        TariffCheck.prices(compiled).forEach(fault -> tariff.getCharges().stream().filter(r -> isOf(r, fault))
+                .forEach(row -> add(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH, fault.message())));
+        checkHolidays(tariff);
+    }
+
+    private static boolean isOf(TariffCharge row, PriceFault fault) {
+        return row.getCharge().equals(fault.charge()) && row.getPricePerKwh() == fault.pricePerKwh();
+    }
+
+    private void checkHolidays(ScheduledTariff tariff) {
+        try {
+            HolidayText.parse(tariff.getHolidays());
+        } catch (IllegalArgumentException e) {
+            add(tariff, Literals.SCHEDULED_TARIFF__HOLIDAYS, e.getMessage() + ".");
+        }
+    }
+
+    private void add(EObject element, EStructuralFeature field, String text) {
+        faults.add(new Fault(element, field, text));
+    }
+}
