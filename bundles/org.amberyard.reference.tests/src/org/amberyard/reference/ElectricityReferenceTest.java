@@ -76,8 +76,23 @@ class ElectricityReferenceTest {
      */
     @Test
     void continuousLoad() {
-        assertEquals(80, 100 * ServiceInput.CONTINUOUS_SHARE, 1e-12);
+        assertEquals(100, 80 * ServiceInput.CONTINUOUS_FACTOR, 1e-12);
         assertEquals(532, new ServiceInput(480, 800, 300, 0.95, 0).breakerContinuousKva(), 0.2);
+    }
+
+    /**
+     * NFPA 70, 220.87, determining existing loads: the measured highest demand of a year at 125 %, as in ResStock (National
+     * Renewable Energy Laboratory), Electrical_Panels_EUSS/electrical_panel_size_nec_220_87.py: "takes maximum demand … times
+     * demand factor 1.25". Figures by hand: a demand of 80 kW at power factor 1 takes 100 kVA of the service; with twenty
+     * stations of 19.2 kW it asks for 580 kVA, which an 800 A, 480 V breaker (665 kVA) has and one of 600 A (499 kVA) has not.
+     */
+    @Test
+    void measuredDemandOfTheBuilding() {
+        ServiceInput service = new ServiceInput(480, 800, 1000, 1, 80);
+        assertEquals(100, service.sizingKva(0), 1e-12);
+        assertEquals(580, service.sizingKva(20 * 19.2), 1e-9);
+        assertTrue(service.loadKva(20 * 19.2) < service.breakerContinuousKva());
+        assertTrue(service.loadKva(20 * 19.2) > service.upgraded(1000, 600).breakerContinuousKva());
     }
 
     /**

@@ -131,7 +131,8 @@ class YardLoadTablesTest {
                 List.of("Requested in service, 2029", "1 × 19.2 kW alternating current (AC 19.2 kW)", "ports"),
                 List.of("Ports in 2035", "2 × 19.2 kW alternating current (AC 19.2 kW)", "ports"),
                 List.of("Connected load of ports, 2035", "38.4", "kW"),
-                List.of("All ports at full power with the building, as a continuous load at 125 %, 2035", "129.5", "kVA"),
+                List.of("All ports at full power, a continuous load, and the building's measured demand, both at 125 %, 2035", "129.5",
+                        "kVA"),
                 List.of("Ramp, 2026: connected load of ports", "19.2", "kW"),
                 List.of("Ramp, 2029: load with the building as planned", "63.2", "kVA"),
                 List.of("First year above the transformer, all ports at full power", "in no year studied", ""))) {

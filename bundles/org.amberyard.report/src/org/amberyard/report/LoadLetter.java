@@ -106,9 +106,9 @@ final class LoadLetter {
     private void addDemand() {
         int year = at.at().calendarYear();
         add("Connected load of ports, " + year, figure(at.input().connectedKw()), KW, COMPUTED);
-        add("All ports at full power with the building, as a continuous load at 125 %, " + year,
-                figure(years().get(at.at().year()).connectedKva() / ServiceInput.CONTINUOUS_SHARE), KVA,
-                COMPUTED + "; NFPA 70 from memory, the local code decides");
+        add("All ports at full power, a continuous load, and the building's measured demand, both at 125 %, " + year,
+                figure(study().depot().service().sizingKva(years().get(at.at().year()).connectedKw())), KVA,
+                COMPUTED + "; NFPA 70, 625.42 and 220.87; the local code decides");
         add("Highest coincident demand of charging without load management, " + year,
                 figure(at.plan().yardComparison().under(ChargePolicy.AT_ONCE).yardPeakKw()), KW,
                 COMPUTED + ": every bus at full power from its arrival");
@@ -150,7 +150,8 @@ final class LoadLetter {
 
     private void addCautions() {
         add("Caution", "The local electrical code, the utility and a licensed electrician decide what may be built and connected.");
-        add("Caution", "Charging counts as a continuous load, at 125 % (NFPA 70, from memory; check the edition in force).");
+        add("Caution", "Charging counts as a continuous load and the building's measured demand as an existing one, both at 125 % "
+                + "(NFPA 70, 625.42 from memory and 220.87; check the edition in force).");
         add("Caution", "These are estimates for planning, as good as their inputs.");
     }
 

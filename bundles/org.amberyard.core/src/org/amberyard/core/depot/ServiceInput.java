@@ -13,14 +13,28 @@ public record ServiceInput(double lineVolts, double breakerA, double transformer
         double buildingPeakKw) {
 
     /**
-     * Continuous loads count at 125 %, so a breaker carries 80 % of its rating: NFPA 70 (National Electrical Code)
-     * articles 210.19, 210.20 and 625.42, from memory. The local code and a licensed electrician decide.
+     * Factor on charging, which is a continuous load: NFPA 70 (National Electrical Code), 625.42 with 210.20(A) and 215.3, from
+     * memory. The local code and a licensed electrician decide.
      */
-    public static final double CONTINUOUS_SHARE = 0.8;
+    public static final double CONTINUOUS_FACTOR = 1.25;
+    /**
+     * Factor on the measured highest demand of what is there already when load is added to a service: NFPA 70, 220.87, as in
+     * electrical_panel_size_nec_220_87.py of ResStock, National Renewable Energy Laboratory. Demand that was calculated, not
+     * measured, counts by other rules of the article, which are not applied here.
+     */
+    public static final double MEASURED_FACTOR = 1.25;
 
-    /** Apparent power that the main breaker carries continuously, kVA. */
+    /** Rating that charging on top of the building's measured peak asks of the main breaker, kVA. */
+    public double sizingKva(double chargingKw) {
+        return kva(CONTINUOUS_FACTOR * chargingKw + MEASURED_FACTOR * buildingPeakKw);
+    }
+
+    /**
+     * Apparent power that the main breaker carries continuously, kVA: charging and measured demand count by the same factor, so
+     * that both together may be 80 % of its rating.
+     */
     public double breakerContinuousKva() {
-        return ChargeTime.threePhaseKw(lineVolts, breakerA) * CONTINUOUS_SHARE;
+        return ChargeTime.threePhaseKw(lineVolts, breakerA) / CONTINUOUS_FACTOR;
     }
 
     /** Apparent power of charging on top of the building's peak, kVA. */
