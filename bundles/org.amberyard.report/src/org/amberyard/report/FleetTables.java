@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.OptionalDouble;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.plan.FleetEvent;
+import org.amberyard.core.plan.PackBill;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfEvent;
 import org.amberyard.report.ResultRows.OfVehicle;
@@ -73,8 +74,8 @@ final class FleetTables {
                         r -> cause(r.event()))
                 .optionalMoney("pack_price", "Pack price",
                         "Price of the pack that is fitted in constant money; no figure for other events.",
-                        r -> r.event() instanceof FleetEvent.PackReplaced replaced ? OptionalDouble.of(replaced.bill().price())
-                                : OptionalDouble.empty());
+                        r -> r.event() instanceof FleetEvent.PackReplaced replaced
+                                ? OptionalDouble.of(PackBill.of(r.result().input(), replaced).price()) : OptionalDouble.empty());
     }
 
     private static String placeName(OfEvent row, int place) {

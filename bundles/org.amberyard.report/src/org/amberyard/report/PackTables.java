@@ -37,15 +37,15 @@ final class PackTables {
                 .number("cycle_limit", "Cycle limit", Unit.CYCLE, "Full cycles at which a pack of the type is replaced.",
                         r -> r.result().input().types().get(bus(r).type()).electric().orElseThrow().battery().life().cycleLimit())
                 .optionalMoney("price", "Pack price", "Price of the pack that is fitted, constant money; no figure without one.",
-                        r -> ofBill(r.event(), PackBill::price))
+                        r -> ofBill(r, PackBill::price))
                 .optionalMoney("maker_pays", "Maker pays", "Part of the price that the maker pays under the warranty.",
-                        r -> ofBill(r.event(), PackBill::makerPays))
+                        r -> ofBill(r, PackBill::makerPays))
                 .optionalMoney("labour", "Labour", "Work to change the pack, constant money.",
-                        r -> ofBill(r.event(), PackBill::labour))
+                        r -> ofBill(r, PackBill::labour))
                 .optionalMoney("resale", "Old pack resale", "What the old pack brings, constant money.",
-                        r -> ofBill(r.event(), PackBill::resale))
+                        r -> ofBill(r, PackBill::resale))
                 .optionalMoney("paid", "Fleet pays", "Price and labour less the maker's part and the resale, constant money.",
-                        r -> ofBill(r.event(), PackBill::paid))
+                        r -> ofBill(r, PackBill::paid))
                 .optionalMoney("kept_per_year", "Bus with another pack, per year", "Where the bus retires: what it would cost per "
                         + "year over the years that it has left in the study, constant money, without grants and charging demand.",
                         r -> ofRetirement(r.event(), FleetEvent.RetiredForPack::keptPerYear))
@@ -69,7 +69,7 @@ final class PackTables {
 
     private static String done(FleetEvent event) {
         if (event instanceof FleetEvent.PackReplaced replaced) {
-            return replaced.bill().refurbished() ? "refurbished pack" : "new pack";
+            return replaced.refurbished() ? "refurbished pack" : "new pack";
         }
         return "bus retires";
     }
@@ -79,8 +79,8 @@ final class PackTables {
                 ? OptionalDouble.of(part.applyAsDouble(retired)) : OptionalDouble.empty();
     }
 
-    private static OptionalDouble ofBill(FleetEvent event, ToDoubleFunction<PackBill> part) {
-        return event instanceof FleetEvent.PackReplaced replaced
-                ? OptionalDouble.of(part.applyAsDouble(replaced.bill())) : OptionalDouble.empty();
+    private static OptionalDouble ofBill(OfEvent row, ToDoubleFunction<PackBill> part) {
+        return row.event() instanceof FleetEvent.PackReplaced replaced
+                ? OptionalDouble.of(part.applyAsDouble(PackBill.of(row.result().input(), replaced))) : OptionalDouble.empty();
     }
 }

@@ -37,8 +37,8 @@ final class PackFindings {
 
     private String text(FleetEvent.PackReplaced replaced) {
         return opening(replaced) + " is replaced in " + calendar(replaced) + " because " + cause(replaced.cause()) + "."
-                + (replaced.bill().makerPays() > 0 ? " The maker's warranty pays "
-                        + Math.round(100 * replaced.bill().makerShare()) + " % of it." : "");
+                + (replaced.makerShare() > 0 ? " The maker's warranty pays "
+                        + Math.round(100 * replaced.makerShare()) + " % of it." : "");
     }
 
     private String text(FleetEvent.RetiredForPack retired) {

@@ -1,32 +1,42 @@
 package org.amberyard.study;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyRecosting;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.TripDrives;
 import org.amberyard.core.yard.YardMemory;
 
 /**
- * Evaluates studies and keeps the last duty table with the days of trips driven on it and the years of yards, so that an edit
- * of a price or a plan does not drive the buses again nor charge a yard that stays as it is. Safe for use from several threads; the result depends on the input alone, never on what was
- * kept.
+ * Evaluates studies and keeps what the last one found: its results, the days of trips driven on its duty table and the years of
+ * its yards. So an edit of a price costs anew and does nothing else, and one of a plan does not drive the buses again nor charge
+ * a yard that stays as it is. Safe for use from several threads; the result depends on the input alone, never on what was kept.
  */
 public final class StudyEvaluator {
     private final AtomicReference<TripDrives> kept = new AtomicReference<>();
     private final AtomicReference<YardMemory> yards = new AtomicReference<>(new YardMemory());
+    private final AtomicReference<StudyResult> last = new AtomicReference<>();
 
     /** Results of a study. */
     public StudyResult evaluate(StudyInput input) {
+        StudyResult result = Optional.ofNullable(last.get()).flatMap(before -> StudyRecosting.of(input, before))
+                .orElseGet(() -> whole(input));
+        last.set(result);
+        return result;
+    }
+
+    private StudyResult whole(StudyInput input) {
         return StudyEvaluation.of(input, drives(input.duty()), yards.updateAndGet(YardMemory::next));
     }
 
     private TripDrives drives(DutyInput input) {
-        TripDrives last = kept.get();
-        if (last != null && last.duty().input().equals(input)) {
-            return last;
+        TripDrives driven = kept.get();
+        if (driven != null && driven.duty().input().equals(input)) {
+            return driven;
         }
         TripDrives drives = new TripDrives(DutyTable.of(input));
         kept.set(drives);

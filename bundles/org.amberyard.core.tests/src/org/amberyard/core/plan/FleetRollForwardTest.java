@@ -134,7 +134,7 @@ class FleetRollForwardTest {
                 .map(FleetEvent.PackReplaced.class::cast).filter(p -> p.place() == 0).toList();
         assertEquals(2, packs.get(0).year(), "bought in year 1, limit reached in year 2");
         assertEquals(PackReplacement.Cause.CYCLE_LIMIT, packs.get(0).cause());
-        assertEquals(150 * 250, packs.get(0).bill().paid(), 1e-9);
+        assertEquals(150 * 250, PackBill.of(shortLived, packs.get(0)).paid(), 1e-9);
         assertEquals(2 * perYear, fleet.inYear(2).get(0).packCyclesEnd(), 1e-9);
         assertEquals(0.5 * perYear, fleet.inYear(3).get(0).vehicle().packCycles(), 1e-9, "cycles beyond the limit are carried");
     }

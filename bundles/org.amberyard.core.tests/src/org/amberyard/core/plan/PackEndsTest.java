@@ -27,11 +27,11 @@ class PackEndsTest {
 
     @Test
     void aWornPackUnderWarrantyIsPaidProRata() {
-        FleetEvent.PackReplaced replaced = firstPack(packs(new LinearFade(0.15, 0), 2000,
-                new PackPrices(3000, 20, TEN_YEARS, Optional.empty())));
+        StudyInput warranted = packs(new LinearFade(0.15, 0), 2000, new PackPrices(3000, 20, TEN_YEARS, Optional.empty()));
+        FleetEvent.PackReplaced replaced = firstPack(warranted);
         assertEquals(PackReplacement.Cause.CAPACITY, replaced.cause());
         assertEquals(2, replaced.year(), "bought in year 1, at 70 % after two years");
-        PackBill bill = replaced.bill();
+        PackBill bill = PackBill.of(warranted, replaced);
         assertEquals(150 * 250, bill.price(), 1e-9);
         assertEquals(0.8 * 150 * 250, bill.makerPays(), 1e-9, "two of ten years are used up");
         assertEquals(0.2 * 20 * 150 * 0.7, bill.resale(), 1e-9, "the maker takes its part of the old pack");
@@ -42,7 +42,7 @@ class PackEndsTest {
     void aRefurbishedPackIsCheaperAndNotNew() {
         StudyInput refurbished = packs(new LinearFade(0.15, 0), 2000,
                 new PackPrices(0, 0, Warranty.NONE, Optional.of(new PackPrices.Refurbished(0.5, 0.85))));
-        assertEquals(0.5 * 150 * 250, firstPack(refurbished).bill().paid(), 1e-9);
+        assertEquals(0.5 * 150 * 250, PackBill.of(refurbished, firstPack(refurbished)).paid(), 1e-9);
         Vehicle bus = roll(refurbished).inYear(3).get(0).vehicle();
         assertEquals(0.85, bus.health(), 1e-12);
         assertEquals(0.5 * 150 * 250 - 150 * 250 * 0.8, new BusValues(refurbished).ofPack(bus, 3, 3, CostCategory.PACK_LIFE_LEFT),
@@ -101,7 +101,7 @@ class PackEndsTest {
     @Test
     void aYoungBusGetsAnotherPackWhateverItCosts() {
         StudyInput electric = packs(new LinearFade(0.15, 0), 2000, new PackPrices(500_000, 0, Warranty.NONE, Optional.empty()));
-        assertEquals(500_000, firstPack(electric).bill().labour(), 1e-9);
+        assertEquals(500_000, PackBill.of(electric, firstPack(electric)).labour(), 1e-9);
     }
 
     @Test

@@ -9,9 +9,4 @@ public final class StraightLine {
     public static double lifeLeft(double ageYears, double lifeYears) {
         return Math.max(0, Math.min(1, 1 - ageYears / lifeYears));
     }
-
-    /** Value at an age of a thing that falls from a price to an end value over its life and stays there. */
-    public static double value(double price, double endValue, double ageYears, double lifeYears) {
-        return endValue + (price - endValue) * lifeLeft(ageYears, lifeYears);
-    }
 }

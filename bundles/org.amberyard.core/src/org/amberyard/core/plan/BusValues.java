@@ -1,33 +1,53 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.StraightLine;
+import org.amberyard.core.why.Derivation;
+import org.amberyard.core.why.InputRef;
 
 /** Prices of new buses, and what is left of buses and their packs, constant money. */
 final class BusValues {
+    private static final Amount NOTHING = new Amount.Sum("nothing", List.of());
+
     private final StudyInput study;
+    private final PriceBook book;
 
     BusValues(StudyInput study) {
-        this.study = study;
+        this(new PriceBook(study));
+    }
+
+    BusValues(PriceBook book) {
+        this.study = book.study();
+        this.book = book;
     }
 
     /** Price of a new bus of a type at the start of a year. */
     double price(int type, int year) {
-        return study.types().get(type).prices().purchase() * index(type, year, CostCategory.BUS_PURCHASE);
+        return book.at(PriceKind.NEW_BUS.of(type), year, CostCategory.BUS_PURCHASE);
     }
 
     /** Value of a bus at an age, at the prices of a year at the time of a category. */
     double ofBus(Vehicle vehicle, double ageYears, int year, CostCategory category) {
-        return study.types().get(vehicle.type()).prices().value(ageYears) * index(vehicle.type(), year, category);
+        return bus(vehicle, ageYears).at(book, year, category);
     }
 
-    private double index(int type, int year, CostCategory category) {
-        PriceDeck.Subject subject = study.types().get(type).electric().isPresent() ? PriceDeck.Subject.ELECTRIC_BUS
-                : PriceDeck.Subject.ENGINE_BUS;
-        return study.prices().index(subject, year, study.money().time(category, year));
+    /** The same as an amount: a straight line from the price to the value at retirement age. */
+    Amount bus(Vehicle vehicle, double ageYears) {
+        double left = StraightLine.lifeLeft(ageYears, study.types().get(vehicle.type()).prices().lifeYears());
+        return new Amount.Sum("value of " + vehicle.unit(), List.of(
+                Amount.of(left, PriceKind.NEW_BUS.of(vehicle.type()), () -> share("share of its life left", left, ageYears, vehicle)),
+                Amount.of(1 - left, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()),
+                        () -> share("share of its life gone", 1 - left, ageYears, vehicle))));
+    }
+
+    private Derivation share(String name, double share, double ageYears, Vehicle vehicle) {
+        VehicleTypeInput type = study.types().get(vehicle.type());
+        return Derivation.of(name, share, "", "straight line over the life", Derivation.of("age", ageYears, "a", "year less entry into service"),
+                Derivation.input("life", type.prices().lifeYears(), "a", new InputRef(type.kind(), type.name(), "lifeYears")));
     }
 
     /**
@@ -36,12 +56,22 @@ final class BusValues {
      * what it is ahead of that or behind it, the pack that the bus came with only where it has worn faster than the bus.
      */
     double ofPack(Vehicle vehicle, double ageYears, int year, CostCategory category) {
-        double held = StraightLine.lifeLeft(ageYears, study.types().get(vehicle.type()).prices().lifeYears());
-        double share = vehicle.pack().priceShare();
+        return pack(vehicle, ageYears).at(book, year, category);
+    }
+
+    /** The same as an amount. */
+    Amount pack(Vehicle vehicle, double ageYears) {
         return study.types().get(vehicle.type()).electric().map(ElectricSpec::battery).map(battery -> {
-            double left = PackReplacement.lifeLeft(battery, vehicle.pack().wear());
-            return newPack(battery, year, category) * (share > 0 ? share * left - held : Math.min(0, left - held));
-        }).orElse(0.0);
+            double kwh = battery.nominalKwh() * packShare(vehicle, ageYears, battery);
+            return Amount.of(kwh, PriceKind.NEW_PACK.one(), "pack ahead of its bus", "kWh");
+        }).orElse(NOTHING);
+    }
+
+    private double packShare(Vehicle vehicle, double ageYears, BatterySpec battery) {
+        double held = StraightLine.lifeLeft(ageYears, study.types().get(vehicle.type()).prices().lifeYears());
+        double left = PackReplacement.lifeLeft(battery, vehicle.pack().wear());
+        double share = vehicle.pack().priceShare();
+        return share > 0 ? share * left - held : Math.min(0, left - held);
     }
 
     /** What the sale of a bus brings at the start of a year. */
@@ -49,24 +79,20 @@ final class BusValues {
         return sale(vehicle, vehicle.ageYears(year), year);
     }
 
-    /**
-     * What the sale of a bus at an age brings, at the prices of the start of a year. A pack that is ahead of the bus brings no
-     * more than an old pack sold by itself.
-     */
+    /** What the sale of a bus at an age brings, at the prices of the start of a year. */
     double sale(Vehicle vehicle, double ageYears, int year) {
-        return ofBus(vehicle, ageYears, year, CostCategory.BUS_SALE)
-                + Math.min(ofPack(vehicle, ageYears, year, CostCategory.BUS_SALE), oldPack(vehicle, year, CostCategory.BUS_SALE));
+        return sold(vehicle, ageYears).at(book, year, CostCategory.BUS_SALE);
     }
 
-    /** What the pack of a bus brings by itself; it follows the price path of packs. */
-    double oldPack(Vehicle vehicle, int year, CostCategory category) {
-        double perKwh = study.types().get(vehicle.type()).prices().packs().resalePerKwh()
-                * study.prices().pack().path().factor(year, study.money().time(category, year));
-        return study.types().get(vehicle.type()).electric()
-                .map(e -> e.battery().nominalKwh() * vehicle.health() * perKwh).orElse(0.0);
+    /** The same as an amount. A pack that is ahead of the bus brings no more than an old pack sold by itself. */
+    Amount sold(Vehicle vehicle, double ageYears) {
+        return new Amount.Sum("sale of " + vehicle.unit(), List.of(bus(vehicle, ageYears),
+                new Amount.Lesser("what its pack adds", pack(vehicle, ageYears), oldPack(vehicle, 1))));
     }
 
-    private double newPack(BatterySpec battery, int year, CostCategory category) {
-        return battery.nominalKwh() * study.prices().pack().at(year, study.money().time(category, year));
+    /** What a share of the pack of a bus brings by itself; it follows the price path of packs. */
+    Amount oldPack(Vehicle vehicle, double share) {
+        return study.types().get(vehicle.type()).electric().map(e -> Amount.of(share * e.battery().nominalKwh() * vehicle.health(),
+                PriceKind.OLD_PACK.of(vehicle.type()), "capacity left in the old pack", "kWh")).orElse(NOTHING);
     }
 }

@@ -1,5 +1,7 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.FlowTime;
@@ -18,7 +20,13 @@ import org.amberyard.core.money.Payback;
  */
 public record Comparison(int plan, double presentSaving, Payback simple, Payback discounted, double co2eSavingKg) {
 
-    static Comparison of(int index, PlanResult plan, PlanResult baseline) {
+    /** Every plan but the baseline. */
+    static List<Comparison> all(StudyInput study, List<PlanResult> plans) {
+        return IntStream.range(0, plans.size()).filter(i -> i != study.baseline())
+                .mapToObj(i -> of(i, plans.get(i), plans.get(study.baseline()))).toList();
+    }
+
+    private static Comparison of(int index, PlanResult plan, PlanResult baseline) {
         double saving = baseline.measures().presentCost() - plan.measures().presentCost();
         double air = baseline.measures().co2eKg() - plan.measures().co2eKg();
         return new Comparison(index, saving, payback(plan.ledger(), baseline.ledger(), false),

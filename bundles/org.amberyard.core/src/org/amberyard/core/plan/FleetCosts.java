@@ -3,24 +3,26 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.amberyard.core.duty.EngineSpec;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.CostCategory;
-import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.why.Derivation;
 
 /** Costs that belong to a place in the fleet: buying, selling, packs, fuel, upkeep, insurance and fees. */
 final class FleetCosts {
     private final StudyInput study;
-    private final FleetHistory fleet;
-    private final List<UpkeepYear> upkeep;
-    private final CostLedger.Builder ledger;
+    private final PlanCourse course;
     private final BusValues values;
+    private final PackRenewal renewal;
+    private final List<CostItem> items = new ArrayList<>();
 
-    FleetCosts(StudyInput study, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger.Builder ledger) {
+    private FleetCosts(StudyInput study, PlanCourse course) {
         this.study = study;
-        this.fleet = fleet;
-        this.upkeep = upkeep;
-        this.ledger = ledger;
-        this.values = new BusValues(study);
+        this.course = course;
+        PriceBook book = new PriceBook(study);
+        this.values = new BusValues(book);
+        this.renewal = new PackRenewal(book);
     }
 
     /** Rows of a plan's ledger: the places in the fleet and the yard. */
@@ -30,67 +32,69 @@ final class FleetCosts {
         return rows;
     }
 
-    void add() {
-        fleet.events().forEach(this::addEvent);
-        upkeep.forEach(this::addYear);
-        for (int place = 0; place < fleet.fleetAtEnd().size(); place++) {
-            Optional<Vehicle> vehicle = fleet.fleetAtEnd().get(place);
+    static List<CostItem> of(StudyInput study, PlanCourse course) {
+        FleetCosts costs = new FleetCosts(study, course);
+        costs.course.fleet().events().forEach(costs::addEvent);
+        costs.course.upkeep().forEach(costs::addYear);
+        costs.addWhatIsLeft();
+        return costs.items;
+    }
+
+    private void addEvent(FleetEvent event) {
+        if (event instanceof FleetEvent.Bought bought) {
+            add(event.place(), event.year(), CostCategory.BUS_PURCHASE, Amount.of(1, PriceKind.NEW_BUS.of(bought.vehicle().type()),
+                    bought.vehicle().unit() + ", a new bus", ""));
+        } else if (event instanceof FleetEvent.Sold sold && !sold.scrapped()) {
+            add(event.place(), event.year(), CostCategory.BUS_SALE,
+                    new Amount.Credit(values.sold(sold.vehicle(), sold.vehicle().ageYears(event.year()))));
+        } else if (event instanceof FleetEvent.PackReplaced replaced) {
+            add(event.place(), event.year(), CostCategory.BATTERY_REPLACEMENT, renewal.amount(replaced));
+        }
+    }
+
+    private void addWhatIsLeft() {
+        int last = study.years() - 1;
+        for (int place = 0; place < course.fleet().fleetAtEnd().size(); place++) {
+            Optional<Vehicle> vehicle = course.fleet().fleetAtEnd().get(place);
             if (vehicle.isPresent()) {
-                addWhatIsLeft(place, vehicle.get());
+                double age = vehicle.get().ageYears(study.years());
+                add(place, last, CostCategory.BUS_VALUE_LEFT, new Amount.Credit(values.bus(vehicle.get(), age)));
+                add(place, last, CostCategory.PACK_LIFE_LEFT, new Amount.Credit(values.pack(vehicle.get(), age)));
             }
         }
     }
 
-    private void addEvent(FleetEvent event) {
-        int year = event.year();
-        if (event instanceof FleetEvent.Bought bought) {
-            ledger.add(event.place(), year, CostCategory.BUS_PURCHASE, values.price(bought.vehicle().type(), year));
-        } else if (event instanceof FleetEvent.Sold sold) {
-            ledger.add(event.place(), year, CostCategory.BUS_SALE, sold.scrapped() ? 0 : -values.sale(sold.vehicle(), year));
-        } else if (event instanceof FleetEvent.PackReplaced replaced) {
-            ledger.add(event.place(), year, CostCategory.BATTERY_REPLACEMENT, replaced.bill().paid());
-        }
-    }
-
-    private void addWhatIsLeft(int place, Vehicle vehicle) {
-        int last = study.years() - 1;
-        double age = vehicle.ageYears(study.years());
-        double left = values.ofBus(vehicle, age, last, CostCategory.BUS_VALUE_LEFT);
-        ledger.add(place, last, CostCategory.BUS_VALUE_LEFT, -left);
-        ledger.add(place, last, CostCategory.PACK_LIFE_LEFT, -values.ofPack(vehicle, age, last, CostCategory.PACK_LIFE_LEFT));
-    }
-
     private void addYear(UpkeepYear kept) {
         VehicleYear record = kept.record();
-        study.types().get(record.vehicle().type()).engine().ifPresent(engine -> {
-            addFuel(record, CostCategory.FUEL, engine.fuel(), record.use().fuelL());
-            double fluidL = record.use().fuelL() * engine.exhaustFluidShare();
-            double time = study.money().time(CostCategory.EXHAUST_FLUID, record.year());
-            add(record, CostCategory.EXHAUST_FLUID, fluidL * study.prices().exhaustFluid().at(record.year(), time));
-        });
-        addFuel(record, CostCategory.HEATER_FUEL, FuelKind.DIESEL, record.use().heaterFuelL());
-        addUpkeep(record, kept.cost());
+        Vehicle bus = record.vehicle();
+        study.types().get(bus.type()).engine().ifPresent(engine -> addEngine(record, engine));
+        addFuel(record, CostCategory.HEATER_FUEL, FuelKind.DIESEL, record.use().heaterFuelL(), "heater fuel");
+        add(record, CostCategory.UPKEEP, Amount.of(kept.cost(), PriceKind.UPKEEP.one(), () -> kept.why()));
+        add(record, CostCategory.INSURANCE, new Amount.Premium(values.bus(bus, bus.ageYears(record.year()))));
+        add(record, CostCategory.REGISTRATION, Amount.of(1, PriceKind.REGISTRATION.of(bus.type()), bus.unit() + ", a year", ""));
     }
 
-    private void addFuel(VehicleYear record, CostCategory category, FuelKind fuel, double litres) {
+    private void addEngine(VehicleYear record, EngineSpec engine) {
+        double fuelL = record.use().fuelL();
+        addFuel(record, CostCategory.FUEL, engine.fuel(), fuelL, "fuel");
+        Supplier<Derivation> fluid = () -> Derivation.product("exhaust fluid of " + record.vehicle().unit(), "L",
+                record.whyDistance(fuelL, "fuel", "L"),
+                Derivation.of("exhaust fluid over fuel", engine.exhaustFluidShare(), "", "of the vehicle type"));
+        add(record, CostCategory.EXHAUST_FLUID,
+                Amount.of(fuelL * engine.exhaustFluidShare(), PriceKind.EXHAUST_FLUID.one(), fluid));
+    }
+
+    private void addFuel(VehicleYear record, CostCategory category, FuelKind fuel, double litres, String name) {
         if (litres > 0) {
-            double time = study.money().time(category, record.year());
-            add(record, category, litres * study.prices().fuels().get(fuel).at(record.year(), time));
+            add(record, category, Amount.of(litres, PriceKind.FUEL.of(fuel.ordinal()), () -> record.whyDistance(litres, name, "L")));
         }
     }
 
-    private void addUpkeep(VehicleYear record, double upkeepCost) {
-        VehiclePrices prices = study.types().get(record.vehicle().type()).prices();
-        double age = record.vehicle().ageYears(record.year());
-        double time = study.money().time(CostCategory.UPKEEP, record.year());
-        double index = study.prices().index(PriceDeck.Subject.UPKEEP, record.year(), time);
-        add(record, CostCategory.UPKEEP, upkeepCost * index);
-        double insured = values.ofBus(record.vehicle(), age, record.year(), CostCategory.UPKEEP);
-        add(record, CostCategory.INSURANCE, insured * study.rules().insuranceShare() * index);
-        add(record, CostCategory.REGISTRATION, prices.registrationPerYear() * index);
+    private void add(VehicleYear record, CostCategory category, Amount amount) {
+        add(record.place(), record.year(), category, amount);
     }
 
-    private void add(VehicleYear record, CostCategory category, double constant) {
-        ledger.add(record.place(), record.year(), category, constant);
+    private void add(int place, int year, CostCategory category, Amount amount) {
+        items.add(new CostItem(place, year, category, amount));
     }
 }

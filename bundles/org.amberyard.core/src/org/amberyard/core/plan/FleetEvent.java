@@ -41,9 +41,10 @@ public sealed interface FleetEvent {
      * A pack is replaced.
      *
      * @param cause why
-     * @param bill what it costs and who pays
+     * @param refurbished true where a refurbished pack is fitted
+     * @param makerShare share of the price that the maker pays under the warranty
      */
-    record PackReplaced(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, PackBill bill)
+    record PackReplaced(int year, int place, Vehicle vehicle, PackReplacement.Cause cause, boolean refurbished, double makerShare)
             implements FleetEvent {
     }
 

@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.yard.YardYear;
@@ -10,19 +11,29 @@ import org.amberyard.core.yard.YardYear;
  * @param years one record for each place and year in which a bus stood there, by year, then by place
  * @param events what happened, in order
  * @param fleetAtEnd the bus in each place at the end of the study
+ * @param decisions what was decided where packs were due, in order
  */
-public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, List<Optional<Vehicle>> fleetAtEnd) {
+public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, List<Optional<Vehicle>> fleetAtEnd,
+        List<PackDecision> decisions) {
 
     public FleetHistory {
         years = List.copyOf(years);
         events = List.copyOf(events);
         fleetAtEnd = List.copyOf(fleetAtEnd);
+        decisions = List.copyOf(decisions);
     }
 
     /** The same with the energy at the meter of each bus in each year. */
     FleetHistory withMeterKwh(List<YardYear> yards) {
         return new FleetHistory(years.stream().map(v -> v.withMeterKwh(yards.get(v.year()).neededKwh(v.place()))).toList(), events,
-                fleetAtEnd);
+                fleetAtEnd, decisions);
+    }
+
+    /** The same with what was decided at other prices, which came out alike. */
+    FleetHistory priced(RenewOrRetire packs) {
+        Iterator<PackDecision> asked = decisions.iterator();
+        return new FleetHistory(years, events.stream().map(e -> e instanceof FleetEvent.RetiredForPack
+                || e instanceof FleetEvent.PackReplaced ? packs.event(asked.next()) : e).toList(), fleetAtEnd, decisions);
     }
 
     /** The records of one year. */

@@ -23,14 +23,13 @@ public final class FleetRollForward {
     private final PlanSteps steps;
     private final List<VehicleYear> years = new ArrayList<>();
     private final int[] retires;
-    private final PackRenewal renewal;
-    private final RetireInstead retireInstead;
+    private final RenewOrRetire packs;
+    private final List<PackDecision> decisions = new ArrayList<>();
 
-    private FleetRollForward(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports) {
+    private FleetRollForward(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports, StudyFigures figures) {
         this.study = study;
         this.driving = new YearOfDriving(study, duty, ports);
-        this.renewal = new PackRenewal(study);
-        this.retireInstead = new RetireInstead(study, driving, UpkeepCalibrations.of(study, duty));
+        this.packs = new RenewOrRetire(study, driving, figures);
         PresentFleet present = new PresentFleet(study, duty, driving);
         this.fleet = new FleetPlaces(study,
                 IntStream.range(0, study.buses().size()).mapToObj(place -> calibrated(place, present.bus(place))).toList());
@@ -46,13 +45,17 @@ public final class FleetRollForward {
 
     /** The fleet of a plan over the study. */
     public static FleetHistory of(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports) {
-        FleetRollForward roll = new FleetRollForward(study, plan, duty, ports);
+        return of(study, plan, duty, ports, StudyFigures.of(study, duty));
+    }
+
+    static FleetHistory of(StudyInput study, PlanInput plan, DutyTable duty, PortFleet ports, StudyFigures figures) {
+        FleetRollForward roll = new FleetRollForward(study, plan, duty, ports, figures);
         for (int year = 0; year < study.years(); year++) {
             roll.steps.take(year);
             roll.applyRules(year);
             roll.drive(year);
         }
-        return new FleetHistory(roll.years, roll.fleet.events(), roll.fleet.all());
+        return new FleetHistory(roll.years, roll.fleet.events(), roll.fleet.all(), roll.decisions);
     }
 
     private void applyRules(int year) {
@@ -108,17 +111,13 @@ public final class FleetRollForward {
 
     /** A new pack, or the bus retires, unless the plan still has a step for its place. */
     private void renewPack(int year, int place, Vehicle worn, PackReplacement.Cause cause) {
-        PackBill bill = renewal.bill(worn, year, driving.leastHealth(year, place, worn.type()));
-        Vehicle renewed = renewal.renewed(worn, cause, bill);
-        Optional<RetireInstead.Choice> cheaper = retireInstead.of(year + 1, place, worn, renewed, bill.paid())
-                .filter(RetireInstead.Choice::retires);
-        if (cheaper.isPresent() && !steps.awaited(place, year + 1)) {
-            fleet.happened(new FleetEvent.RetiredForPack(year, place, worn, cause, cheaper.get().keptPerYear(),
-                    cheaper.get().nextPerYear()));
+        PackDecision decision = packs.decide(year, place, worn, cause, steps.awaited(place, year + 1));
+        decisions.add(decision);
+        fleet.happened(packs.event(decision));
+        if (decision.retires()) {
             retires[place] = year + 1;
         } else {
-            fleet.happened(new FleetEvent.PackReplaced(year, place, worn, cause, bill));
-            fleet.becomes(place, renewed);
+            fleet.becomes(place, decision.renewed());
         }
     }
 }

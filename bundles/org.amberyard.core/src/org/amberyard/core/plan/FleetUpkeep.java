@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ServiceMonth;
@@ -28,11 +27,11 @@ final class FleetUpkeep {
     private final List<TaskPlan> plans;
     private final Map<String, TaskSchedule> schedules = new HashMap<>();
 
-    private FleetUpkeep(StudyInput study, DutyTable duty, FleetHistory fleet) {
+    private FleetUpkeep(StudyInput study, FleetHistory fleet, StudyFigures figures) {
         this.study = study;
         this.rules = study.rules().upkeep();
-        this.wear = new BusWear(study.duty());
-        this.calibrations = UpkeepCalibrations.of(study, duty);
+        this.wear = figures.wear();
+        this.calibrations = figures.calibrations();
         this.types = study.types().stream().map(t -> new TypeUpkeep(t, rules)).toList();
         double longestKm = fleet.years().stream().mapToDouble(y -> y.vehicle().odometerKm() + y.use().km()).max().orElse(0);
         Map<FailureLaw, WeibullRenewal> renewals = new HashMap<>();
@@ -40,8 +39,8 @@ final class FleetUpkeep {
     }
 
     /** Upkeep of each bus-year of a fleet, in the order of its years. */
-    static List<UpkeepYear> of(StudyInput study, DutyTable duty, FleetHistory fleet) {
-        FleetUpkeep upkeep = new FleetUpkeep(study, duty, fleet);
+    static List<UpkeepYear> of(StudyInput study, FleetHistory fleet, StudyFigures figures) {
+        FleetUpkeep upkeep = new FleetUpkeep(study, fleet, figures);
         return fleet.years().stream().map(upkeep::year).toList();
     }
 

@@ -11,6 +11,11 @@ package org.amberyard.core.plan;
  */
 public record PackBill(double price, boolean refurbished, double makerPays, double labour, double resale) {
 
+    /** The bill of a replacement at the prices of a study. */
+    public static PackBill of(StudyInput study, FleetEvent.PackReplaced replaced) {
+        return new PackRenewal(new PriceBook(study)).bill(replaced);
+    }
+
     /** What the fleet pays. */
     public double paid() {
         return price - makerPays + labour - resale;

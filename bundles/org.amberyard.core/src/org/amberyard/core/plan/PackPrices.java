@@ -16,6 +16,11 @@ public record PackPrices(double labour, double resalePerKwh, Warranty warranty, 
     /** Nothing beside the pack. */
     public static final PackPrices NONE = new PackPrices(0, 0, Warranty.NONE, Optional.empty());
 
+    /** The same packs at the prices of another. */
+    PackPrices at(PackPrices others) {
+        return new PackPrices(others.labour, others.resalePerKwh, warranty, refurbished);
+    }
+
     /**
      * A refurbished pack.
      *

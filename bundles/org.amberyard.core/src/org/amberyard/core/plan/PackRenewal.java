@@ -1,6 +1,6 @@
 package org.amberyard.core.plan;
 
-import java.util.Optional;
+import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FadeState;
 import org.amberyard.core.battery.PackLife;
@@ -18,30 +18,52 @@ import org.amberyard.core.money.CostCategory;
  */
 final class PackRenewal {
     private final StudyInput study;
+    private final PriceBook book;
 
-    PackRenewal(StudyInput study) {
-        this.study = study;
+    PackRenewal(PriceBook book) {
+        this.study = book.study();
+        this.book = book;
     }
 
-    /** The bill for a bus in the course of a year. */
-    PackBill bill(Vehicle worn, int year, double leastHealth) {
-        BatterySpec battery = battery(worn);
+    /** The replacement of the pack of a bus in the course of a year. */
+    FleetEvent.PackReplaced replacement(Vehicle worn, int year, int place, PackReplacement.Cause cause, double leastHealth) {
         PackPrices prices = study.types().get(worn.type()).prices().packs();
-        double time = study.money().time(CostCategory.BATTERY_REPLACEMENT, year);
-        double newPrice = battery.nominalKwh() * study.prices().pack().at(year, time);
         double makerShare = prices.warranty().makerShare(worn.packYears(), worn.pack().km(), worn.health());
-        Optional<PackPrices.Refurbished> refurbished = prices.refurbished()
-                .filter(r -> makerShare == 0 && r.health() > Math.max(leastHealth, battery.life().endOfLifeShare()));
-        double price = newPrice * refurbished.map(PackPrices.Refurbished::priceShare).orElse(1.0);
-        double resale = new BusValues(study).oldPack(worn, year, CostCategory.BATTERY_REPLACEMENT) * (1 - makerShare);
-        double labour = prices.labour() * study.prices().index(PriceDeck.Subject.UPKEEP, year, time);
-        return new PackBill(price, refurbished.isPresent(), price * makerShare, labour, resale);
+        boolean refurbished = makerShare == 0 && prices.refurbished()
+                .filter(r -> r.health() > Math.max(leastHealth, battery(worn).life().endOfLifeShare())).isPresent();
+        return new FleetEvent.PackReplaced(year, place, worn, cause, refurbished, makerShare);
+    }
+
+    /** What it costs and who pays. */
+    PackBill bill(FleetEvent.PackReplaced replaced) {
+        Vehicle worn = replaced.vehicle();
+        CostCategory paid = CostCategory.BATTERY_REPLACEMENT;
+        double price = battery(worn).nominalKwh() * priceShare(replaced) * book.at(PriceKind.NEW_PACK.one(), replaced.year(), paid);
+        return new PackBill(price, replaced.refurbished(), price * replaced.makerShare(),
+                book.at(PriceKind.PACK_LABOUR.of(worn.type()), replaced.year(), paid),
+                new BusValues(book).oldPack(worn, 1 - replaced.makerShare()).at(book, replaced.year(), paid));
+    }
+
+    private double priceShare(FleetEvent.PackReplaced replaced) {
+        return replaced.refurbished() ? study.types().get(replaced.vehicle().type()).prices().packs().refurbished().orElseThrow()
+                .priceShare() : 1;
+    }
+
+    /** What the fleet pays for a replaced pack. */
+    Amount amount(FleetEvent.PackReplaced replaced) {
+        Vehicle worn = replaced.vehicle();
+        double kwh = battery(worn).nominalKwh() * priceShare(replaced) * (1 - replaced.makerShare());
+        return new Amount.Sum("pack of " + worn.unit(), List.of(
+                Amount.of(kwh, PriceKind.NEW_PACK.one(), "nominal energy, times the share of a new pack's price that the fleet pays", "kWh"),
+                Amount.of(1, PriceKind.PACK_LABOUR.of(worn.type()), "change of a pack", ""),
+                new Amount.Credit(new BusValues(book).oldPack(worn, 1 - replaced.makerShare()))));
     }
 
     /** The bus with its next pack; cycles beyond the limit are already on it, so that no cycle is lost. */
-    Vehicle renewed(Vehicle worn, PackReplacement.Cause cause, PackBill bill) {
-        double carried = cause == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - battery(worn).life().cycleLimit() : 0;
-        return worn.with(bill.refurbished() ? refurbished(worn, carried)
+    Vehicle renewed(FleetEvent.PackReplaced replaced) {
+        Vehicle worn = replaced.vehicle();
+        double carried = replaced.cause() == PackReplacement.Cause.CYCLE_LIMIT ? worn.packCycles() - battery(worn).life().cycleLimit() : 0;
+        return worn.with(replaced.refurbished() ? refurbished(worn, carried)
                 : new Vehicle.Pack(new PackWear(0, carried, FadeState.NEW), 0, 1));
     }
 

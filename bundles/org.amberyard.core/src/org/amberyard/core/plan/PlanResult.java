@@ -14,7 +14,7 @@ import org.amberyard.core.yard.YardYear;
  * @param plan the plan
  * @param fleet the fleet over the years
  * @param upkeep upkeep of each bus-year, in the order of the fleet's years
- * @param ledger costs by place, year and category
+ * @param costs what it costs
  * @param air greenhouse gas by year
  * @param yards the yard by year: charging, peaks and bills
  * @param yardComparison the yard of the last year under each charging policy and each tariff
@@ -22,7 +22,7 @@ import org.amberyard.core.yard.YardYear;
  * @param fits whether electric types can do the routes with the ports of the plan
  * @param measures single figures
  */
-public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, CostLedger ledger, List<AirYear> air,
+public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, PlanCosts costs, List<AirYear> air,
         List<YardYear> yards, YardComparison yardComparison, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
 
     public PlanResult {
@@ -30,6 +30,18 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
         air = List.copyOf(air);
         yards = List.copyOf(yards);
         service = List.copyOf(service);
+    }
+
+    /** Costs by place, year and category. */
+    public CostLedger ledger() {
+        return costs.ledger();
+    }
+
+    /** The same at the prices of a study that differs in prices alone. */
+    PlanResult at(StudyInput study, FleetHistory decided) {
+        PlanCosts newCosts = costs.at(study);
+        return new PlanResult(plan, decided, upkeep, newCosts, air, yards, yardComparison, service, fits,
+                PlanMeasures.of(study, newCosts.ledger(), decided, yards, air));
     }
 
     /** Work of the shop on the whole fleet in a year. */

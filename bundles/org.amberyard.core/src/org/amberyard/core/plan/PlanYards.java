@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.Port;
@@ -79,7 +78,7 @@ final class PlanYards {
         ChargingRules charging = study.depot().charging();
         return new YardInput(buses, units(year, buses), charging.rule(), study.middayCharging(),
                 study.rules().reserveShare(), metering, metering.contractYear(year, ports.firstYear()),
-                demandIndex(year), charging.building(), calendar(metering, buses), charging.stepMin(), charging.swaps(),
+                demandIndex(study, year), charging.building(), calendar(metering, buses), charging.stepMin(), charging.swaps(),
                 Double.POSITIVE_INFINITY);
     }
 
@@ -136,7 +135,8 @@ final class PlanYards {
         return buses.stream().map(this::usual).map(port -> new PortUnit(port, port.plugs())).toList();
     }
 
-    private double demandIndex(int year) {
+    /** Rise of demand prices over rise of energy prices, in steps. */
+    static double demandIndex(StudyInput study, int year) {
         BillPaths paths = BillPaths.of(study, year);
         return Math.round(paths.demand() / paths.energy() * INDEX_STEPS) / INDEX_STEPS;
     }

@@ -2,6 +2,8 @@ package org.amberyard.core.plan;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.depot.Port;
@@ -28,6 +30,13 @@ public final class PortFleet {
     /** Number of ports in a year. */
     public int count(int year) {
         return purchases.stream().filter(p -> p.year() <= year).mapToInt(PlanInput.PortPurchase::count).sum();
+    }
+
+    /** Number of ports of each type in a year, by place in the list of types. */
+    Map<Integer, Integer> counts(int year) {
+        Map<Integer, Integer> counts = new TreeMap<>();
+        purchases.stream().filter(p -> p.year() <= year).forEach(p -> counts.merge(p.port(), p.count(), Integer::sum));
+        return counts;
     }
 
     /** Sum over the ports of a year of a figure of their type. */

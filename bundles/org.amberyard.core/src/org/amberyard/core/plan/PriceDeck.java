@@ -35,6 +35,11 @@ public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pa
 
     /** Price over base-date price of a subject. */
     public double index(Subject subject, int year, double timeYears) {
-        return indices.getOrDefault(subject, PricePath.FLAT).factor(year, timeYears);
+        return path(subject).factor(year, timeYears);
+    }
+
+    /** Path of a subject; level where none is given. */
+    public PricePath path(Subject subject) {
+        return indices.getOrDefault(subject, PricePath.FLAT);
     }
 }

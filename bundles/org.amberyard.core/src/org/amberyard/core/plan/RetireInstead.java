@@ -23,11 +23,11 @@ final class RetireInstead {
     private final RunningCost running;
     private final BusValues values;
 
-    RetireInstead(StudyInput study, YearOfDriving driving, UpkeepCalibrations calibrations) {
-        this.study = study;
+    RetireInstead(PriceBook book, YearOfDriving driving, StudyFigures figures) {
+        this.study = book.study();
         this.driving = driving;
-        this.running = new RunningCost(study, driving, calibrations);
-        this.values = new BusValues(study);
+        this.running = new RunningCost(book, driving, figures);
+        this.values = new BusValues(book);
     }
 
     /**

@@ -12,40 +12,37 @@ import org.amberyard.core.money.CostCategory;
  */
 final class RunningCost {
     private final StudyInput study;
+    private final PriceBook book;
     private final YearOfDriving driving;
     private final BusValues values;
-    private final BusWear wear;
-    private final UpkeepCalibrations calibrations;
-    private final YardPrices prices;
+    private final StudyFigures figures;
 
-    RunningCost(StudyInput study, YearOfDriving driving, UpkeepCalibrations calibrations) {
-        this.study = study;
+    RunningCost(PriceBook book, YearOfDriving driving, StudyFigures figures) {
+        this.study = book.study();
+        this.book = book;
         this.driving = driving;
-        this.values = new BusValues(study);
-        this.wear = new BusWear(study.duty());
-        this.calibrations = calibrations;
-        this.prices = new YardPrices(study.depot().metering());
+        this.values = new BusValues(book);
+        this.figures = figures;
     }
 
     /** Mean cost of a bus over a number of years from the start of a year. */
     double perYear(int year, int place, Vehicle bus, double years) {
-        VehicleYear driven = driving.of(year, place, bus).record();
-        return energy(year, bus, driven) + kept(year, place, bus, driven.use(), years);
+        EnergyUse use = driving.of(year, place, bus).record().use();
+        return energy(year, bus, use) + kept(year, place, bus, use, years);
     }
 
-    private double energy(int year, Vehicle bus, VehicleYear driven) {
-        EnergyUse use = driven.use();
+    private double energy(int year, Vehicle bus, EnergyUse use) {
         double charged = study.types().get(bus.type()).electric().isPresent() ? use.batteryKwh() + use.gridKwh() : 0;
-        double energy = charged / study.depot().meanEfficiency() * prices.nightPerKwh()
-                * index(PriceDeck.Subject.ELECTRIC_ENERGY, year, CostCategory.ELECTRIC_ENERGY);
-        double heater = fuel(FuelKind.DIESEL, driven.use().heaterFuelL(), year);
-        return energy + heater + study.types().get(bus.type()).engine().map(engine -> fuel(engine.fuel(),
-                driven.use().fuelL(), year) + driven.use().fuelL() * engine.exhaustFluidShare()
-                        * study.prices().exhaustFluid().at(year, time(CostCategory.EXHAUST_FLUID, year))).orElse(0.0);
+        double energy = charged / study.depot().meanEfficiency() * figures.prices().nightPerKwh()
+                * book.at(PriceKind.ENERGY_CHARGES.one(), year, CostCategory.ELECTRIC_ENERGY);
+        double heater = fuel(FuelKind.DIESEL, use.heaterFuelL(), year);
+        return energy + heater + study.types().get(bus.type()).engine().map(engine -> fuel(engine.fuel(), use.fuelL(), year)
+                + use.fuelL() * engine.exhaustFluidShare()
+                        * book.at(PriceKind.EXHAUST_FLUID.one(), year, CostCategory.EXHAUST_FLUID)).orElse(0.0);
     }
 
     private double fuel(FuelKind kind, double litres, int year) {
-        return litres > 0 ? litres * study.prices().fuels().get(kind).at(year, time(CostCategory.FUEL, year)) : 0;
+        return litres > 0 ? litres * book.at(PriceKind.FUEL.of(kind.ordinal()), year, CostCategory.FUEL) : 0;
     }
 
     /** Upkeep, insurance and fees in the middle of the years. */
@@ -54,18 +51,10 @@ final class RunningCost {
         BusInput where = study.buses().get(place);
         double middle = bus.ageYears(year) + years / 2;
         TypeUpkeep upkeep = new TypeUpkeep(type, study.rules().upkeep());
-        double shop = calibrations.of(bus.type()).factor()
-                * upkeep.meanPerYear(wear.of(upkeep, use, where.idleHoursPerYear(), where.route()), middle);
-        double insured = values.ofBus(bus, middle, year, CostCategory.UPKEEP) * study.rules().insuranceShare();
-        return (shop + insured + type.prices().registrationPerYear())
-                * index(PriceDeck.Subject.UPKEEP, year, CostCategory.UPKEEP);
-    }
-
-    private double index(PriceDeck.Subject subject, int year, CostCategory category) {
-        return study.prices().index(subject, year, time(category, year));
-    }
-
-    private double time(CostCategory category, int year) {
-        return study.money().time(category, year);
+        double shop = figures.calibrations().of(bus.type()).factor()
+                * upkeep.meanPerYear(figures.wear().of(upkeep, use, where.idleHoursPerYear(), where.route()), middle);
+        double insured = new Amount.Premium(values.bus(bus, middle)).at(book, year, CostCategory.INSURANCE);
+        return shop * book.at(PriceKind.UPKEEP.one(), year, CostCategory.UPKEEP) + insured
+                + book.at(PriceKind.REGISTRATION.of(bus.type()), year, CostCategory.REGISTRATION);
     }
 }

@@ -35,25 +35,15 @@ public final class StudyEvaluation {
             throw new IllegalArgumentException("The duty table was computed from another duty");
         }
         RouteFits fits = RouteFitting.of(study, duty);
+        StudyFigures figures = StudyFigures.of(study, duty);
         List<PlanResult> plans = new ArrayList<>();
         for (PlanInput plan : study.plans()) {
-            plans.add(PlanEvaluation.of(study, plan, duty, fits, yards));
+            plans.add(PlanEvaluation.of(study, plan, duty, figures, fits, yards));
         }
         int lastYear = study.years() - 1;
         drives.keepOnly(study.trips());
-        StudyResult result = new StudyResult(study, duty, fits, plans, compared(study, plans),
+        return new StudyResult(study, duty, figures, fits, plans,
                 plans.stream().map(p -> TripCover.of(study, p, lastYear, drives)).toList(),
-                plans.stream().map(p -> SpareCover.of(study, duty, p, lastYear)).toList(), List.of());
-        return result.withOutlooks(new RouteOutlooks(result).all());
-    }
-
-    private static List<Comparison> compared(StudyInput study, List<PlanResult> plans) {
-        List<Comparison> comparisons = new ArrayList<>();
-        for (int i = 0; i < plans.size(); i++) {
-            if (i != study.baseline()) {
-                comparisons.add(Comparison.of(i, plans.get(i), plans.get(study.baseline())));
-            }
-        }
-        return comparisons;
+                plans.stream().map(p -> SpareCover.of(study, duty, p, lastYear)).toList());
     }
 }

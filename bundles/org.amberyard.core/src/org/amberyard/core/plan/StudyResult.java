@@ -3,37 +3,88 @@ package org.amberyard.core.plan;
 import java.util.List;
 import org.amberyard.core.duty.DutyTable;
 
-/**
- * All results of a study, with the input that they were computed from.
- *
- * @param input the input
- * @param duty energy of every route with every vehicle type that fits it
- * @param fits whether electric types can do the routes with the ports on offer
- * @param plans results of the plans, in the order of the input
- * @param comparisons every plan but the baseline against the baseline
- * @param tripCovers who covers the trips in the last year, in the order of the plans
- * @param spareCovers what the spares can stand in for in the last year, in the order of the plans
- * @param outlooks for every plan, what it means for each route, with failing days and remedies
- */
-public record StudyResult(StudyInput input, DutyTable duty, RouteFits fits, List<PlanResult> plans,
-        List<Comparison> comparisons, List<TripCover> tripCovers, List<SpareCover> spareCovers,
-        List<List<RouteOutlook>> outlooks) {
+/** All results of a study, with the input that they were computed from. Immutable and safe for use from several threads. */
+public final class StudyResult {
+    private final StudyInput input;
+    private final DutyTable duty;
+    private final StudyFigures figures;
+    private final RouteFits fits;
+    private final List<PlanResult> plans;
+    private final List<Comparison> comparisons;
+    private final List<TripCover> tripCovers;
+    private final List<SpareCover> spareCovers;
+    private List<List<RouteOutlook>> outlooks;
 
-    public StudyResult {
-        plans = List.copyOf(plans);
-        comparisons = List.copyOf(comparisons);
-        tripCovers = List.copyOf(tripCovers);
-        spareCovers = List.copyOf(spareCovers);
-        outlooks = outlooks.stream().map(List::copyOf).toList();
+    StudyResult(StudyInput input, DutyTable duty, StudyFigures figures, RouteFits fits, List<PlanResult> plans,
+            List<TripCover> tripCovers, List<SpareCover> spareCovers) {
+        this.input = input;
+        this.duty = duty;
+        this.figures = figures;
+        this.fits = fits;
+        this.plans = List.copyOf(plans);
+        this.comparisons = Comparison.all(input, plans);
+        this.tripCovers = List.copyOf(tripCovers);
+        this.spareCovers = List.copyOf(spareCovers);
     }
 
-    /** The same with the outlooks of the routes, which are found from all the rest. */
-    StudyResult withOutlooks(List<List<RouteOutlook>> found) {
-        return new StudyResult(input, duty, fits, plans, comparisons, tripCovers, spareCovers, found);
+    /** The input. */
+    public StudyInput input() {
+        return input;
+    }
+
+    /** Energy of every route with every vehicle type that fits it. */
+    public DutyTable duty() {
+        return duty;
+    }
+
+    /** What all plans share. */
+    StudyFigures figures() {
+        return figures;
+    }
+
+    /** Whether electric types can do the routes with the ports on offer. */
+    public RouteFits fits() {
+        return fits;
+    }
+
+    /** Results of the plans, in the order of the input. */
+    public List<PlanResult> plans() {
+        return plans;
+    }
+
+    /** Every plan but the baseline against the baseline. */
+    public List<Comparison> comparisons() {
+        return comparisons;
+    }
+
+    /** Who covers the trips in the last year, in the order of the plans. */
+    public List<TripCover> tripCovers() {
+        return tripCovers;
+    }
+
+    /** What the spares can stand in for in the last year, in the order of the plans. */
+    public List<SpareCover> spareCovers() {
+        return spareCovers;
+    }
+
+    /**
+     * For every plan, what it means for each route, with failing days and remedies. They are found from all the rest when they
+     * are first asked for, which takes a while.
+     */
+    public synchronized List<List<RouteOutlook>> outlooks() {
+        if (outlooks == null) {
+            outlooks = new RouteOutlooks(this).all().stream().map(List::copyOf).toList();
+        }
+        return outlooks;
     }
 
     /** Results of the baseline. */
     public PlanResult baseline() {
         return plans.get(input.baseline());
+    }
+
+    /** The same at the prices of a study that differs in prices alone, with the plans costed anew. */
+    StudyResult at(StudyInput study, List<PlanResult> costed) {
+        return new StudyResult(study, duty, figures, fits, costed, tripCovers, spareCovers);
     }
 }

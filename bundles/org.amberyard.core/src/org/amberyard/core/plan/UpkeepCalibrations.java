@@ -23,9 +23,12 @@ public final class UpkeepCalibrations {
 
     /** The calibrations of a study; they do not depend on the plan. */
     public static UpkeepCalibrations of(StudyInput study, DutyTable duty) {
+        return of(study, duty, new BusWear(study.duty()));
+    }
+
+    static UpkeepCalibrations of(StudyInput study, DutyTable duty, BusWear wear) {
         YearOfDriving driving = new YearOfDriving(study, duty, new PortFleet(study.depot(), List.of()));
         PresentFleet present = new PresentFleet(study, duty, driving);
-        BusWear wear = new BusWear(study.duty());
         return new UpkeepCalibrations(study, IntStream.range(0, study.types().size()).mapToObj(type -> IntStream
                 .range(0, study.buses().size()).filter(place -> study.buses().get(place).type() == type)
                 .mapToObj(place -> of(study, wear, driving.of(0, place, present.bus(place)).record()))

@@ -4,6 +4,7 @@ import java.util.Map;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.UpkeepCause;
+import org.amberyard.core.why.Derivation;
 
 /**
  * Upkeep of one place in the fleet in one year.
@@ -19,6 +20,14 @@ public record UpkeepYear(VehicleYear record, Map<UpkeepCause, Double> costs, Sho
 
     public UpkeepYear {
         costs = Map.copyOf(costs);
+    }
+
+    /** How its cost comes about. */
+    Derivation why() {
+        return Derivation.sum("upkeep of " + record.vehicle().unit() + " at base-date prices", Derivation.MONEY,
+                costs.entrySet().stream().sorted(Map.Entry.comparingByKey()).map(e -> Derivation.of(e.getKey().word(), e.getValue(),
+                        Derivation.MONEY, "tasks that fall due in the year, parts and labour, times the factor by measured work orders"))
+                        .toList());
     }
 
     /** Cost of the year at base-date prices. */

@@ -1,7 +1,6 @@
 package org.amberyard.core.plan;
 
 import java.util.OptionalDouble;
-import org.amberyard.core.money.StraightLine;
 import org.amberyard.core.upkeep.UpkeepRate;
 
 /**
@@ -21,9 +20,15 @@ public record VehiclePrices(double purchase, double lifeYears, double lifeKm, do
         double valueAtRetirement, UpkeepRate upkeep, double registrationPerYear,
         OptionalDouble fuelFiredHeater, PackPrices packs) {
 
-    /** Resale value at an age, base-date money: straight line from price to value at retirement age. */
-    public double value(double ageYears) {
-        return StraightLine.value(purchase, Math.min(purchase, valueAtRetirement), ageYears, lifeYears);
+    /** The same life and upkeep at the prices of another. */
+    VehiclePrices at(VehiclePrices others) {
+        return new VehiclePrices(others.purchase, lifeYears, lifeKm, spareExtraYears, others.valueAtRetirement, upkeep,
+                others.registrationPerYear, others.fuelFiredHeater, packs.at(others.packs));
+    }
+
+    /** Resale value from retirement age on, base-date money; never above the price of a new bus. */
+    public double endValue() {
+        return Math.min(purchase, valueAtRetirement);
     }
 
     /** Years until the rule replaces a bus that goes on as it has driven. */

@@ -19,9 +19,19 @@ import org.amberyard.core.duty.VehicleSpec;
 public record VehicleTypeInput(VehicleSpec spec, VehiclePrices prices, double acAcceptanceKw, double dcAcceptanceKw,
         int successor) {
 
+    /** The same at the prices of another. */
+    VehicleTypeInput at(VehiclePrices others) {
+        return new VehicleTypeInput(spec, prices.at(others), acAcceptanceKw, dcAcceptanceKw, successor);
+    }
+
     /** Name of the type. */
     public String name() {
         return spec.name();
+    }
+
+    /** Kind of its element as the model names it. */
+    String kind() {
+        return electric().isPresent() ? "ElectricType" : "CombustionType";
     }
 
     /** The electric physics, when it is an electric type. */

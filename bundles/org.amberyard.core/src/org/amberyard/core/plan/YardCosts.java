@@ -1,71 +1,73 @@
 package org.amberyard.core.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.money.CostCategory;
-import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.StraightLine;
 import org.amberyard.core.tariff.BillParts;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.core.yard.YardYear;
 
 /** Costs that the yard shares: ports and site works with their renewal, one-off costs and the meter's bill. */
 final class YardCosts {
     private final StudyInput study;
     private final PlanInput plan;
-    private final CostLedger.Builder ledger;
-    private final FundingCosts funding;
+    private final PlanCourse course;
     private final int row;
+    private final List<CostItem> items = new ArrayList<>();
 
-    YardCosts(StudyInput study, PlanInput plan, CostLedger.Builder ledger, FundingCosts funding) {
+    private YardCosts(StudyInput study, PlanInput plan, PlanCourse course) {
         this.study = study;
         this.plan = plan;
-        this.ledger = ledger;
-        this.funding = funding;
+        this.course = course;
         this.row = study.buses().size();
     }
 
-    void add(PortFleet ports, List<YardYear> yards) {
-        plan.ports().forEach(this::addPurchase);
-        plan.works().forEach(this::addWork);
-        plan.oneOffs().forEach(o -> ledger.add(row, o.year(), CostCategory.TRAINING_AND_TOOLS, o.amount()));
+    static List<CostItem> of(StudyInput study, PlanInput plan, PlanCourse course) {
+        YardCosts costs = new YardCosts(study, plan, course);
+        plan.ports().forEach(costs::addPurchase);
+        plan.works().forEach(costs::addWork);
+        plan.oneOffs().forEach(o -> costs.add(o.year(), CostCategory.TRAINING_AND_TOOLS,
+                Amount.of(o.amount(), PriceKind.MONEY.one(), o.name(), Derivation.MONEY)));
         for (int year = 0; year < study.years(); year++) {
-            addBill(year, ports, yards.get(year));
+            costs.addBill(year, course.yards().get(year));
         }
+        return costs.items;
     }
 
     private void addPurchase(PlanInput.PortPurchase purchase) {
         Port port = study.depot().ports().get(purchase.port());
-        double hardware = purchase.count() * port.hardwarePrice();
-        double installation = purchase.count() * port.installationPrice();
-        double cost = (hardware + installation) * index(purchase.year(), purchase.year());
-        funding.addForPorts(purchase, cost);
-        addAsset(CostCategory.PORTS, purchase.year(), hardware, port.lifeYears());
-        addAsset(CostCategory.PORTS, purchase.year(), installation, port.installationLifeYears());
+        addAsset(CostCategory.PORTS, purchase.year(), purchase.count(), PriceKind.PORT_HARDWARE.of(purchase.port()),
+                port.lifeYears(), port.name());
+        addAsset(CostCategory.PORTS, purchase.year(), purchase.count(), PriceKind.PORT_INSTALLATION.of(purchase.port()),
+                port.installationLifeYears(), port.name() + ", installation");
     }
 
     private void addWork(PlanInput.WorkOrder order) {
         DepotInput.SiteWork work = study.depot().works().get(order.work());
-        funding.addForWork(order, work.price() * index(order.year(), order.year()));
-        addAsset(CostCategory.SITE_WORKS, order.year(), work.price(), work.lifeYears());
+        addAsset(CostCategory.SITE_WORKS, order.year(), 1, PriceKind.SITE_WORK.of(order.work()), work.lifeYears(), work.name());
     }
 
     /** Buys an asset, buys it again at the end of each life within the study and credits what is left at the end. */
-    private void addAsset(CostCategory category, int bought, double price, double lifeYears) {
+    private void addAsset(CostCategory category, int bought, double count, UnitPrice price, double lifeYears, String name) {
         int step = Math.max(1, (int) Math.ceil(lifeYears));
         int last = bought;
         for (int year = bought; year < study.years(); year += step) {
-            ledger.add(row, year, category, price * index(year, year));
+            add(year, category, Amount.of(count, price, name, ""));
             last = year;
         }
-        double left = price * index(last, last) * StraightLine.lifeLeft(study.years() - last, lifeYears);
-        ledger.add(row, study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, -left);
+        double left = count * StraightLine.lifeLeft(study.years() - last, lifeYears);
+        add(study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, new Amount.Credit(new Amount.PaidIn(last, category,
+                Amount.of(left, price, name + ", number times share of the life left", ""))));
     }
 
     /**
      * The meter's bill: energy charges go to the buses by their energy, what the ports draw at rest and the rest to the yard.
      * Energy that the yard cannot bring is paid at the same price, wherever it then comes from.
      */
-    private void addBill(int year, PortFleet ports, YardYear yard) {
+    private void addBill(int year, YardYear yard) {
+        PortFleet ports = course.ports();
         if (yard.yardKwh() == 0 && ports.count(year) == 0) {
             return;
         }
@@ -73,24 +75,29 @@ final class YardCosts {
         double perKwh = yard.yardKwh() > 0 ? bill.energy() / yard.yardKwh() : 0;
         double restKwh = yard.yardKwh();
         for (int bus = 0; bus < yard.busKwh().size(); bus++) {
-            addRunning(yard.input().buses().get(bus).place(), year, CostCategory.ELECTRIC_ENERGY, perKwh * yard.busKwh().get(bus),
-                    PriceDeck.Subject.ELECTRIC_ENERGY);
-            restKwh -= yard.busKwh().get(bus) - yard.missingKwh().get(bus);
+            double kwh = yard.busKwh().get(bus);
+            items.add(new CostItem(yard.input().buses().get(bus).place(), year, CostCategory.ELECTRIC_ENERGY,
+                    energy("energy of " + yard.input().buses().get(bus).name() + " at the meter", kwh, perKwh)));
+            restKwh -= kwh - yard.missingKwh().get(bus);
         }
-        addRunning(row, year, CostCategory.ELECTRIC_ENERGY, perKwh * restKwh, PriceDeck.Subject.ELECTRIC_ENERGY);
-        addRunning(row, year, CostCategory.ELECTRIC_DEMAND, bill.demand(), PriceDeck.Subject.ELECTRIC_DEMAND);
-        addRunning(row, year, CostCategory.ELECTRIC_FIXED, bill.fixed(), PriceDeck.Subject.ELECTRIC_FIXED);
-        addRunning(row, year, CostCategory.PORT_FEES, ports.sum(year, Port::feePerYear), PriceDeck.Subject.UPKEEP);
-        addRunning(row, year, CostCategory.PLUG_SWAPS, yard.swaps() * study.depot().charging().swapCost(),
-                PriceDeck.Subject.UPKEEP);
+        add(year, CostCategory.ELECTRIC_ENERGY, energy("energy of the ports at rest, at the meter", restKwh, perKwh));
+        add(year, CostCategory.ELECTRIC_DEMAND, Amount.of(bill.demand(), PriceKind.DEMAND_CHARGES.one(),
+                "demand charges of the year's bills at base-date prices", Derivation.MONEY));
+        add(year, CostCategory.ELECTRIC_FIXED, Amount.of(bill.fixed(), PriceKind.FIXED_CHARGES.one(),
+                "fixed charges of the year's bills at base-date prices", Derivation.MONEY));
+        ports.counts(year).forEach((port, count) -> add(year, CostCategory.PORT_FEES,
+                Amount.of(count, PriceKind.PORT_FEE.of(port), study.depot().ports().get(port).name(), "")));
+        add(year, CostCategory.PLUG_SWAPS, Amount.of(yard.swaps(), PriceKind.PLUG_SWAP.one(), "plugs moved in the year", ""));
     }
 
-    private void addRunning(int billed, int year, CostCategory category, double amount, PriceDeck.Subject subject) {
-        double index = study.prices().index(subject, year, study.money().time(category, year));
-        ledger.add(billed, year, category, amount * index);
+    private static Amount energy(String name, double kwh, double perKwh) {
+        return Amount.of(kwh * perKwh, PriceKind.ENERGY_CHARGES.one(), () -> Derivation.product(name + " at base-date prices",
+                Derivation.MONEY, Derivation.of(name, kwh, "kWh", "what the battery takes and heat, over the port's efficiency"),
+                Derivation.of("energy charges of the year's bills over their energy", perKwh, "money/kWh",
+                        "mean of the bills at base-date prices")));
     }
 
-    private double index(int year, double time) {
-        return study.prices().index(PriceDeck.Subject.INFRASTRUCTURE, year, time);
+    private void add(int year, CostCategory category, Amount amount) {
+        items.add(new CostItem(row, year, category, amount));
     }
 }

@@ -28,19 +28,19 @@ final class YearlyCost {
     private final double efficiency;
     private final YardPrices yardPrices;
 
-    YearlyCost(StudyInput study, DutyTable duty) {
+    YearlyCost(StudyInput study, DutyTable duty, StudyFigures figures) {
         this.study = study;
         this.packYears = duty.packYears();
-        this.wear = new BusWear(study.duty());
-        this.calibrations = UpkeepCalibrations.of(study, duty);
+        this.wear = figures.wear();
+        this.calibrations = figures.calibrations();
         this.efficiency = study.depot().meanEfficiency();
-        this.yardPrices = new YardPrices(study.depot().metering());
+        this.yardPrices = figures.prices();
     }
 
     /** Cost of a type on a route, money per year; {@code spec} may differ from the type's own, as with another heater. */
     double of(VehicleTypeInput type, VehicleSpec spec, RouteUse use, BlockCheck check) {
         VehiclePrices prices = type.prices();
-        double capital = (prices.purchase() - prices.value(prices.lifeYears())
+        double capital = (prices.purchase() - prices.endValue()
                 * DiscountFactor.single(study.money().rates().real(), prices.lifeYears())) * recovery(prices);
         TypeUpkeep kept = new TypeUpkeep(type, study.rules().upkeep());
         double upkeep = calibrations.of(type).factor()

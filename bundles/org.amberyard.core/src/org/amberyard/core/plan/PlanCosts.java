@@ -1,0 +1,74 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.why.Derivation;
+
+/** Costs of a plan: what it needs and does, counted, at the prices of a study. */
+public final class PlanCosts {
+    private final PlanInput plan;
+    private final FleetHistory fleet;
+    private final List<CostItem> items;
+    private final PriceBook book;
+    private final CostLedger ledger;
+
+    private PlanCosts(StudyInput study, PlanInput plan, FleetHistory fleet, List<CostItem> items) {
+        this.plan = plan;
+        this.fleet = fleet;
+        this.items = items;
+        this.book = new PriceBook(study);
+        this.ledger = priced();
+    }
+
+    static PlanCosts of(StudyInput study, PlanInput plan, PlanCourse course) {
+        List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(), YardCosts.of(study, plan, course).stream()).toList();
+        return new PlanCosts(study, plan, course.fleet(), items);
+    }
+
+    /** The same at the prices of a study that differs in prices alone. */
+    PlanCosts at(StudyInput other) {
+        return new PlanCosts(other, plan, fleet, items);
+    }
+
+    private CostLedger priced() {
+        StudyInput study = book.study();
+        CostLedger.Builder builder = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
+        for (CostItem item : items) {
+            builder.add(item.row(), item.year(), item.category(), item.amount().at(book, item.year(), item.category()));
+        }
+        FundingCosts funding = new FundingCosts(study, new BusValues(book), builder);
+        for (FleetEvent event : fleet.events()) {
+            if (event instanceof FleetEvent.Bought bought) {
+                funding.addForBus(bought);
+            }
+        }
+        plan.ports().forEach(purchase -> funding.addForPorts(purchase, purchase.count()
+                * (at(PriceKind.PORT_HARDWARE.of(purchase.port()), purchase.year(), CostCategory.PORTS)
+                        + at(PriceKind.PORT_INSTALLATION.of(purchase.port()), purchase.year(), CostCategory.PORTS))));
+        plan.works().forEach(order -> funding.addForWork(order,
+                at(PriceKind.SITE_WORK.of(order.work()), order.year(), CostCategory.SITE_WORKS)));
+        return builder.build();
+    }
+
+    private double at(UnitPrice price, int year, CostCategory category) {
+        return book.at(price, year, category);
+    }
+
+    /** Costs by place, year and category. */
+    public CostLedger ledger() {
+        return ledger;
+    }
+
+    /** How a cell of the ledger comes about, in the money that the study states. Funding is told by {@link FundingCosts}. */
+    public Derivation why(int row, int year, CostCategory category) {
+        List<Derivation> parts = items.stream()
+                .filter(i -> i.row() == row && i.year() == year && i.category() == category)
+                .map(i -> i.amount().why(book, year, category)).toList();
+        Derivation constant = parts.size() == 1 ? parts.get(0) : Derivation.sum(category.label(), Derivation.MONEY, parts);
+        double stated = book.study().money().stated(1, category, year);
+        return stated == 1 ? constant : Derivation.product(category.label() + " in money of the year", Derivation.MONEY, constant,
+                Derivation.of("general inflation to the time of payment", stated, "", "(1 + inflation) to the years"));
+    }
+}

@@ -1,0 +1,27 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Tells whether two studies differ in prices alone: price paths, discounting, insurance, and what buses cost and bring. Tariffs
+ * and ports are not among them, because yards are planned by them.
+ */
+final class PriceEdits {
+    private PriceEdits() {
+    }
+
+    /** True when a study at the prices of another is that other. */
+    static boolean alone(StudyInput edited, StudyInput last) {
+        if (edited.types().size() != last.types().size()) {
+            return false;
+        }
+        List<VehicleTypeInput> types = IntStream.range(0, edited.types().size())
+                .mapToObj(i -> edited.types().get(i).at(last.types().get(i).prices())).toList();
+        FleetRules rules = new FleetRules(edited.rules().spareCoverShare(), last.rules().insuranceShare(),
+                edited.rules().reserveShare(), edited.rules().upkeep());
+        return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), last.money(), edited.duty(),
+                types, edited.buses(), edited.depot(), last.prices(), edited.programmes(), edited.air(), rules, edited.plans(),
+                edited.baseline(), edited.trips()).equals(last);
+    }
+}

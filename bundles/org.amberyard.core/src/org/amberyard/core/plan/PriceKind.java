@@ -1,0 +1,139 @@
+package org.amberyard.core.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.PricePath;
+import org.amberyard.core.why.Derivation;
+import org.amberyard.core.why.InputRef;
+
+/**
+ * What has a price: an amount at the base date, which is an input or the money of the base date itself, and a path over the
+ * years. The number beside the kind tells which fuel, vehicle type, port type or site work is meant.
+ */
+enum PriceKind {
+    /** Money of the base date that keeps its worth. */
+    MONEY("base-date money", "", (s, of) -> 1, flat(), none()),
+    /** Money of the base date that moves as energy charges do. */
+    ENERGY_CHARGES("energy charges", "", (s, of) -> 1, as(PriceDeck.Subject.ELECTRIC_ENERGY), none()),
+    /** Money of the base date that moves as demand charges do. */
+    DEMAND_CHARGES("demand charges", "", (s, of) -> 1, as(PriceDeck.Subject.ELECTRIC_DEMAND), none()),
+    /** Money of the base date that moves as fixed charges do. */
+    FIXED_CHARGES("fixed electric charges", "", (s, of) -> 1, as(PriceDeck.Subject.ELECTRIC_FIXED), none()),
+    /** Money of the base date that moves as upkeep does. */
+    UPKEEP("upkeep", "", (s, of) -> 1, as(PriceDeck.Subject.UPKEEP), none()),
+    FUEL("price of fuel", "money/L", (s, of) -> fuel(s, of).base(), (s, of) -> fuel(s, of).path(),
+            (s, of) -> ref("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT), "pricePerL")),
+    EXHAUST_FLUID("price of exhaust fluid", "money/L", (s, of) -> s.prices().exhaustFluid().base(),
+            (s, of) -> s.prices().exhaustFluid().path(), (s, of) -> ref("FluidPrice", "", "pricePerL")),
+    NEW_PACK("price of a new pack", "money/kWh", (s, of) -> s.prices().pack().base(), (s, of) -> s.prices().pack().path(),
+            (s, of) -> ref("PackPrice", "", "pricePerKwh")),
+    OLD_PACK("price of an old pack", "money/kWh", (s, of) -> s.types().get(of).prices().packs().resalePerKwh(),
+            (s, of) -> s.prices().pack().path(), (s, of) -> ofType(s, of, "packResalePerKwh")),
+    PACK_LABOUR("work to change a pack", "money", (s, of) -> s.types().get(of).prices().packs().labour(),
+            as(PriceDeck.Subject.UPKEEP), (s, of) -> ofType(s, of, "replacementLabour")),
+    NEW_BUS("price of a new bus", "money", (s, of) -> s.types().get(of).prices().purchase(), PriceKind::busPath,
+            (s, of) -> ofType(s, of, "purchasePrice")),
+    BUS_AT_RETIREMENT("value of a bus at retirement age", "money", (s, of) -> s.types().get(of).prices().endValue(),
+            PriceKind::busPath, (s, of) -> ofType(s, of, "valueAtRetirement")),
+    REGISTRATION("registration and fees of a bus", "money", (s, of) -> s.types().get(of).prices().registrationPerYear(),
+            as(PriceDeck.Subject.UPKEEP), (s, of) -> ofType(s, of, "registrationPerYear")),
+    PORT_HARDWARE("price of a port", "money", (s, of) -> s.depot().ports().get(of).hardwarePrice(),
+            as(PriceDeck.Subject.INFRASTRUCTURE), (s, of) -> ofPort(s, of, "hardwarePrice")),
+    PORT_INSTALLATION("price to install a port", "money", (s, of) -> s.depot().ports().get(of).installationPrice(),
+            as(PriceDeck.Subject.INFRASTRUCTURE), (s, of) -> ofPort(s, of, "installationPrice")),
+    PORT_FEE("network fee of a port", "money", (s, of) -> s.depot().ports().get(of).feePerYear(),
+            as(PriceDeck.Subject.UPKEEP), (s, of) -> ofPort(s, of, "feePerYear")),
+    SITE_WORK("price of a site work", "money", (s, of) -> s.depot().works().get(of).price(),
+            as(PriceDeck.Subject.INFRASTRUCTURE), (s, of) -> ref("SiteWork", s.depot().works().get(of).name(), "price")),
+    PLUG_SWAP("cost to move a plug", "money", (s, of) -> s.depot().charging().swapCost(), as(PriceDeck.Subject.UPKEEP),
+            (s, of) -> ref("Depot", "", "swapCost"));
+
+    private interface Base {
+        double of(StudyInput study, int of);
+    }
+
+    private interface Path {
+        PricePath of(StudyInput study, int of);
+    }
+
+    private interface Source {
+        InputRef of(StudyInput study, int of);
+    }
+
+    private final String label;
+    private final String unit;
+    private final Base base;
+    private final Path path;
+    private final Source source;
+
+    PriceKind(String label, String unit, Base base, Path path, Source source) {
+        this.label = label;
+        this.unit = unit;
+        this.base = base;
+        this.path = path;
+        this.source = source;
+    }
+
+    private static Path flat() {
+        return (study, of) -> PricePath.FLAT;
+    }
+
+    private static Path as(PriceDeck.Subject subject) {
+        return (study, of) -> study.prices().path(subject);
+    }
+
+    private static Source none() {
+        return (study, of) -> null;
+    }
+
+    private static InputRef ref(String kind, String element, String field) {
+        return new InputRef(kind, element, field);
+    }
+
+    private static InputRef ofType(StudyInput study, int type, String field) {
+        return ref(study.types().get(type).kind(), study.types().get(type).name(), field);
+    }
+
+    private static InputRef ofPort(StudyInput study, int port, String field) {
+        return ref("PortType", study.depot().ports().get(port).name(), field);
+    }
+
+    private static PriceDeck.Price fuel(StudyInput study, int fuel) {
+        return study.prices().fuels().get(FuelKind.values()[fuel]);
+    }
+
+    private static PricePath busPath(StudyInput study, int type) {
+        return study.prices().path(study.types().get(type).electric().isPresent() ? PriceDeck.Subject.ELECTRIC_BUS
+                : PriceDeck.Subject.ENGINE_BUS);
+    }
+
+    /** One thing of the kind. */
+    UnitPrice of(int which) {
+        return new UnitPrice(this, which);
+    }
+
+    /** Where the kind is one thing. */
+    UnitPrice one() {
+        return of(0);
+    }
+
+    /** Price in a year at the time of a category, constant money. */
+    double at(StudyInput study, int of, int year, CostCategory category) {
+        return base.of(study, of) * path.of(study, of).factor(year, study.money().time(category, year));
+    }
+
+    Derivation why(StudyInput study, int of, int year, CostCategory category) {
+        double factor = path.of(study, of).factor(year, study.money().time(category, year));
+        InputRef input = source.of(study, of);
+        String moved = "price over that of the base date, constant money";
+        if (input == null) {
+            return new Derivation(label + ": " + moved, factor, unit, "path of the price", List.of(), Optional.empty());
+        }
+        return Derivation.product(label + " in the year", unit,
+                Derivation.input(label, base.of(study, of), unit, input),
+                new Derivation(moved, factor, "", "path of the price", List.of(), Optional.empty()));
+    }
+}
