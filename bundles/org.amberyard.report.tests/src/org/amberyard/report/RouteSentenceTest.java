@@ -18,10 +18,9 @@ class RouteSentenceTest {
 
     private StudyResult with(List<RouteFit> fits) {
         RouteFits changed = new RouteFits(fits);
-        List<PlanResult> plans = result.plans().stream().map(p -> new PlanResult(p.plan(), p.fleet(), p.upkeep(), p.ledger(),
+        List<PlanResult> plans = result.plans().stream().map(p -> new PlanResult(p.plan(), p.fleet(), p.upkeep(), p.costs(),
                 p.air(), p.yards(), p.yardComparison(), p.service(), changed, p.measures())).toList();
-        return new StudyResult(result.input(), result.duty(), changed, plans, result.comparisons(), result.tripCovers(),
-                result.spareCovers(), result.outlooks());
+        return new StudyResult(result.input(), result.duty(), changed, plans, result.tripCovers(), result.spareCovers());
     }
 
     /** The fit of a route, with the outcome of the hopeless route R03. */

@@ -15,6 +15,21 @@ public final class StudyResult {
     private final List<SpareCover> spareCovers;
     private List<List<RouteOutlook>> outlooks;
 
+    /**
+     * Results that were found one by one.
+     *
+     * @param input the input
+     * @param duty energy of every route with every vehicle type that fits it
+     * @param fits whether electric types can do the routes with the ports on offer
+     * @param plans results of the plans, in the order of the input
+     * @param tripCovers who covers the trips in the last year, in the order of the plans
+     * @param spareCovers what the spares can stand in for in the last year, in the order of the plans
+     */
+    public StudyResult(StudyInput input, DutyTable duty, RouteFits fits, List<PlanResult> plans, List<TripCover> tripCovers,
+            List<SpareCover> spareCovers) {
+        this(input, duty, StudyFigures.of(input, duty), fits, plans, tripCovers, spareCovers);
+    }
+
     StudyResult(StudyInput input, DutyTable duty, StudyFigures figures, RouteFits fits, List<PlanResult> plans,
             List<TripCover> tripCovers, List<SpareCover> spareCovers) {
         this.input = input;

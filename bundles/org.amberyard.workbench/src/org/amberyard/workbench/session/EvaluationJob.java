@@ -34,7 +34,10 @@ final class EvaluationJob extends Job {
             return Status.CANCEL_STATUS;
         }
         try {
-            result = evaluator.evaluate(input);
+            StudyResult evaluated = evaluator.evaluate(input);
+            // Remedies take longest and are found when they are first asked for; the window must not wait for them.
+            evaluated.outlooks();
+            result = evaluated;
         } catch (RuntimeException e) {
             // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
             failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();

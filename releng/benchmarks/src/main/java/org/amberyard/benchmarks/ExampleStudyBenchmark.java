@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyRecosting;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.TripDrives;
 import org.amberyard.core.yard.YardMemory;
@@ -39,6 +40,7 @@ public class ExampleStudyBenchmark {
     private StudyInput study;
     private TripDrives drives;
     private YardMemory yards;
+    private StudyResult before;
 
     /** Reads the example. */
     @Setup
@@ -49,7 +51,7 @@ public class ExampleStudyBenchmark {
                 whole.plans().subList(0, plans), whole.baseline(), whole.trips());
         drives = new TripDrives(DutyTable.of(study.duty()));
         yards = new YardMemory();
-        StudyEvaluation.of(study, drives, yards);
+        before = StudyEvaluation.of(study, drives, yards);
     }
 
     /** Everything from the road load on. */
@@ -58,9 +60,21 @@ public class ExampleStudyBenchmark {
         return StudyEvaluation.of(study, DutyTable.of(study.duty()));
     }
 
-    /** What an edited price of fuel or upkeep computes again: the buses are not driven, nor a yard charged. */
+    /** What an edited price of fuel, buses, packs or upkeep computes again: every cost, and nothing else. */
     @Benchmark
     public StudyResult afterPriceEdit() {
+        return StudyRecosting.of(study, before).orElseThrow();
+    }
+
+    /** The remedies for routes that fail, which are costed when they are looked at. */
+    @Benchmark
+    public Object remediesAfterPriceEdit() {
+        return StudyRecosting.of(study, before).orElseThrow().outlooks();
+    }
+
+    /** What an edit of a plan that moves no electric bus computes again: the buses are not driven, nor a yard charged. */
+    @Benchmark
+    public StudyResult afterPlanEdit() {
         yards = yards.next();
         return StudyEvaluation.of(study, drives, yards);
     }
