@@ -5,10 +5,11 @@ import java.util.List;
 /**
  * A price over the years relative to its base-date value, in constant money: a steady rise, or points by year.
  *
+ * @param level factor on all years; 1 unless it is asked what another price would mean
  * @param realRise yearly rise above general inflation; counts when there are no points
  * @param points factors by year of the study, years rising; between them the factor is interpolated, beyond them it stays
  */
-public record PricePath(double realRise, List<Point> points) {
+public record PricePath(double level, double realRise, List<Point> points) {
 
     /** A price that stays. */
     public static final PricePath FLAT = new PricePath(0, List.of());
@@ -26,6 +27,16 @@ public record PricePath(double realRise, List<Point> points) {
         points = List.copyOf(points);
     }
 
+    /** A path at the level of the study's price. */
+    public PricePath(double realRise, List<Point> points) {
+        this(1, realRise, points);
+    }
+
+    /** The same at another level. */
+    public PricePath at(double otherLevel) {
+        return new PricePath(otherLevel, realRise, points);
+    }
+
     /**
      * Price over base-date price.
      *
@@ -33,7 +44,7 @@ public record PricePath(double realRise, List<Point> points) {
      * @param timeYears time of payment after the base date
      */
     public double factor(int year, double timeYears) {
-        return points.isEmpty() ? Math.pow(1 + realRise, timeYears) : interpolated(year);
+        return level * (points.isEmpty() ? Math.pow(1 + realRise, timeYears) : interpolated(year));
     }
 
     private double interpolated(int year) {

@@ -39,6 +39,18 @@ public record StudyInput(String name, String currency, int baseYear, int years, 
         trips = List.copyOf(trips);
     }
 
+    /** The same at other prices. */
+    StudyInput at(PriceDeck others) {
+        return new StudyInput(name, currency, baseYear, years, money, duty, types, buses, depot, others, programmes, air, rules,
+                plans, baseline, trips);
+    }
+
+    /** The same discounted and stated otherwise. */
+    StudyInput at(MoneyRules others) {
+        return new StudyInput(name, currency, baseYear, years, others, duty, types, buses, depot, prices, programmes, air, rules,
+                plans, baseline, trips);
+    }
+
     /** True when buses at the yard between runs are plugged in. */
     public boolean middayCharging() {
         return duty.habit().midday();

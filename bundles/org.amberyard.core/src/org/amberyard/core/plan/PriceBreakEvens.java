@@ -1,0 +1,61 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.amberyard.core.money.BreakEven;
+import org.amberyard.core.money.BreakEvenSearch;
+import org.amberyard.core.yard.YardMemory;
+
+/**
+ * For every price by itself, where a plan costs as much as the baseline in present money, all else as in the study. Where a
+ * price decides what is done, as that of packs does, the study is evaluated as a whole for each value.
+ */
+public final class PriceBreakEvens {
+    private static final int STEPS = 24;
+    private static final double TOLERANCE = 0.005;
+
+    private final StudyResult result;
+    private final int plan;
+    private final TripDrives drives;
+    private final YardMemory yards = new YardMemory();
+
+    private PriceBreakEvens(StudyResult result, int plan) {
+        this.result = result;
+        this.plan = plan;
+        this.drives = new TripDrives(result.duty());
+    }
+
+    /**
+     * Where a price decides.
+     *
+     * @param lever the price
+     * @param at where the plan is cheaper than the baseline
+     */
+    public record OfLever(PriceLever lever, BreakEven at) {
+    }
+
+    /**
+     * All prices of a study, one after the other.
+     *
+     * @param plan place of the plan, not the baseline
+     * @param cancelled asked between prices; the list ends early where it says so
+     */
+    public static List<OfLever> of(StudyResult result, int plan, BooleanSupplier cancelled) {
+        PriceBreakEvens breakEvens = new PriceBreakEvens(result, plan);
+        List<OfLever> found = new ArrayList<>();
+        for (PriceLever lever : PriceLever.of(result.input())) {
+            if (!cancelled.getAsBoolean()) {
+                found.add(new OfLever(lever, BreakEvenSearch.of(value -> breakEvens.difference(lever, value), lever.from(),
+                        lever.to(), STEPS, TOLERANCE)));
+            }
+        }
+        return found;
+    }
+
+    private double difference(PriceLever lever, double value) {
+        StudyInput edited = lever.set().apply(result.input(), value);
+        StudyResult at = StudyRecosting.of(edited, result).orElseGet(() -> StudyEvaluation.of(edited, drives, yards));
+        return at.plans().get(plan).measures().presentCost() - at.baseline().measures().presentCost();
+    }
+}
