@@ -48,7 +48,7 @@ class ConsumptionTemperatureChartTest {
         DutyInput duty = new DutyInput(d.climate(), d.style(), d.riderMassKg(), routes, d.vehicles(), d.habit(),
                 List.of(measured));
         return SampleDistrict.evaluated(new StudyInput(s.name(), s.currency(), s.baseYear(), s.years(), s.money(), duty,
-                s.types(), s.buses(), s.depot(), s.prices(), s.programmes(), s.air(), s.rules(), s.plans(), s.baseline(),
+                s.types(), s.buses(), s.depot(), s.prices(), s.funding(), s.air(), s.rules(), s.plans(), s.baseline(),
                 s.trips()));
     }
 

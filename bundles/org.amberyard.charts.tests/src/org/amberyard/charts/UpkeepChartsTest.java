@@ -47,7 +47,7 @@ class UpkeepChartsTest {
                 yearly("Inspection", UpkeepCause.HIGH_VOLTAGE, Powertrain.ELECTRIC, Skill.HIGH_VOLTAGE)), 50, 400, shopHours, measured);
         FleetRules rules = new FleetRules(old.spareCoverShare(), old.insuranceShare(), old.reserveShare(), upkeep);
         return SampleDistrict.evaluated(new StudyInput(plain.name(), plain.currency(), plain.baseYear(), plain.years(),
-                plain.money(), plain.duty(), plain.types(), plain.buses(), plain.depot(), plain.prices(), plain.programmes(),
+                plain.money(), plain.duty(), plain.types(), plain.buses(), plain.depot(), plain.prices(), plain.funding(),
                 plain.air(), rules, plain.plans(), plain.baseline(), plain.trips()));
     }
 

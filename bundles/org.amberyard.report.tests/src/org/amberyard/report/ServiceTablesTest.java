@@ -26,7 +26,7 @@ class ServiceTablesTest {
         DepotInput tight = new DepotInput(depot.ports(), depot.works(), new ServiceInput(480, 400, 80, 0.95, 60), depot.window(),
                 depot.metering(), depot.alternatives(), depot.charging());
         return SampleDistrict.evaluated(new StudyInput(small.name(), small.currency(), small.baseYear(), small.years(),
-                small.money(), small.duty(), small.types(), small.buses(), tight, small.prices(), small.programmes(),
+                small.money(), small.duty(), small.types(), small.buses(), tight, small.prices(), small.funding(),
                 small.air(), small.rules(), small.plans(), small.baseline(), small.trips()));
     }
 

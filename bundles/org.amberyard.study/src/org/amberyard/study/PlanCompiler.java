@@ -1,8 +1,7 @@
 package org.amberyard.study;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import org.amberyard.core.money.Programme.BusAward;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.PlanInput;
 import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.SiteWork;
@@ -16,7 +15,7 @@ import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 
-/** Compiles plans and funding programmes. */
+/** Compiles plans. */
 final class PlanCompiler {
     private final Study study;
     private final int baseYear;
@@ -40,10 +39,6 @@ final class PlanCompiler {
         return study.getPlans().stream().map(this::plan).toList();
     }
 
-    List<org.amberyard.core.money.Programme> programmes() {
-        return study.getProgrammes().stream().map(this::programme).toList();
-    }
-
     private PlanInput plan(Plan plan) {
         return new PlanInput(plan.getName(), plan.getReplacements().stream().filter(s -> studied(s.getYear())).map(this::replacement).toList(),
                 plan.getPortPurchases().stream().filter(s -> studied(s.getYear())).map(this::purchase).toList(),
@@ -60,28 +55,24 @@ final class PlanCompiler {
     private PlanInput.Replacement replacement(Replacement step) {
         return new PlanInput.Replacement(step.getYear() - baseYear, buses.of(step.getBus()),
                 types.ofOptional(step.getNewType()), buses.ofOptional(step.getCascadeTo()),
-                programmes.ofOptional(step.getProgramme()));
+                programmes(step.getProgramme()));
     }
 
     private PlanInput.PortPurchase purchase(PortPurchase step) {
         return new PlanInput.PortPurchase(step.getYear() - baseYear, ports.of(step.getPortType()), step.getCount(),
-                programmes.ofOptional(step.getProgramme()));
+                programmes(step.getProgramme()));
     }
 
     private PlanInput.WorkOrder order(WorkOrder step) {
         return new PlanInput.WorkOrder(step.getYear() - baseYear, works.of(step.getWork()),
-                programmes.ofOptional(step.getProgramme()));
+                programmes(step.getProgramme()));
     }
 
     private PlanInput.OneOff oneOff(OneOffCost cost) {
-        return new PlanInput.OneOff(cost.getYear() - baseYear, cost.getName(), cost.getAmount());
+        return new PlanInput.OneOff(cost.getYear() - baseYear, cost.getName(), cost.getAmount(), List.of());
     }
 
-    private org.amberyard.core.money.Programme programme(Programme programme) {
-        return new org.amberyard.core.money.Programme(programme.getName(), programme.getFirstYear() - baseYear,
-                programme.getLastYear() - baseYear, programme.getMaxBuses(), programme.getInfrastructureShare(),
-                programme.getCapPerPort(), programme.isScrapsOldBus(), programme.getBusAwards().stream().collect(Collectors.toMap(
-                        a -> a.getBodyType().getLiteral(),
-                        a -> new BusAward(a.getAmount(), a.getPriceDifferenceShare(), a.getCap()))));
+    private List<Integer> programmes(Programme named) {
+        return Stream.ofNullable(named).map(programmes::of).toList();
     }
 }

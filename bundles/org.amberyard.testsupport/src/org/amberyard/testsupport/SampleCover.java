@@ -24,7 +24,7 @@ public final class SampleCover {
         buses.set(2, new BusInput(last.name(), Role.SPARE, last.type(), OptionalInt.empty(), last.inServiceYear(),
                 last.odometerKm(), last.otherKmPerYear(), last.idleHoursPerYear(), OptionalDouble.empty(), OptionalInt.empty()));
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), buses, study.depot(), study.prices(), study.programmes(), study.air(), study.rules(),
+                study.types(), buses, study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), study.baseline(), trips());
     }
 

@@ -21,11 +21,21 @@ import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.duty.WeatherDay;
 import org.amberyard.core.duty.YardHabit;
+import org.amberyard.core.funding.Budget;
+import org.amberyard.core.funding.BusAward;
+import org.amberyard.core.funding.Conditions;
+import org.amberyard.core.funding.FundingInput;
+import org.amberyard.core.funding.Match;
+import org.amberyard.core.funding.MoneyKind;
+import org.amberyard.core.funding.Offer;
+import org.amberyard.core.funding.Payout;
+import org.amberyard.core.funding.PortAward;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.ShareAward;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
-import org.amberyard.core.money.Programme;
 import org.amberyard.core.plan.BusInput;
 import org.amberyard.core.plan.ChargingRules;
 import org.amberyard.core.plan.DepotInput;
@@ -84,10 +94,15 @@ public final class SampleDistrict {
         DutyInput duty = new DutyInput(climate(), new DriverStyle(1, 1.2, 1), 45, withRoutes ? routes() : List.of(),
                 types.stream().map(VehicleTypeInput::spec).toList(), new YardHabit(true, false, 17), List.of());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
-        Programme grant = new Programme("Clean bus grant", 0, years, routes, 0.5, 20_000, false,
-                Map.of("C", new Programme.BusAward(0, 0.75, 180_000)));
         return new StudyInput("Sample district", "USD", 2026, years, money, duty, types, buses(withRoutes), depot(),
-                prices(), List.of(grant), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0, List.of());
+                prices(), FundingInput.of(List.of(grant())), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0, List.of());
+    }
+
+    private Programme grant() {
+        Offer offer = new Offer(Map.of("C", new BusAward(0, 0, 0.75, 180_000)),
+                new PortAward(0, 0.5, 20_000, PortAward.Cover.ALL), ShareAward.NONE, ShareAward.NONE, false);
+        return new Programme("Clean bus grant", MoneyKind.STATE, 1, 0, years, 1, offer, Budget.ofBuses(routes), Match.NONE,
+                Conditions.NONE, Payout.ADVANCE);
     }
 
     private static Climate climate() {
@@ -151,27 +166,27 @@ public final class SampleDistrict {
         List<PlanInput> plans = new ArrayList<>();
         plans.add(new PlanInput("Like-for-like diesel", List.of(), List.of(), List.of(), List.of()));
         if (electricPlans > 0) {
-            plans.add(electric("Electric in stages", 2, OptionalInt.of(0)));
+            plans.add(electric("Electric in stages", 2, List.of(0)));
         }
         if (electricPlans > 1) {
-            plans.add(electric("Electric at once, no grant", Integer.MAX_VALUE, OptionalInt.empty()));
+            plans.add(electric("Electric at once, no grant", Integer.MAX_VALUE, List.of()));
         }
         return plans;
     }
 
     /** The shorter two thirds of the routes go electric, a number of buses in each year from the first. */
-    private PlanInput electric(String name, int busesPerYear, OptionalInt programme) {
+    private PlanInput electric(String name, int busesPerYear, List<Integer> programmes) {
         List<PlanInput.Replacement> steps = new ArrayList<>();
         int electric = Math.max(1, 2 * routes / 3);
         for (int place = 0; place < electric; place++) {
             int type = place < routes / 3 ? SampleTypes.SMALL_PACK : SampleTypes.LARGE_PACK;
             steps.add(new PlanInput.Replacement(place / busesPerYear, place, OptionalInt.of(type), OptionalInt.empty(),
-                    programme));
+                    programmes));
         }
         List<PlanInput.PortPurchase> ports =
-                List.of(new PlanInput.PortPurchase(0, 0, (electric + 1) / 2, programme),
-                        new PlanInput.PortPurchase(Math.min(3, years - 1), 0, electric / 2, programme));
-        return new PlanInput(name, steps, ports, List.of(new PlanInput.WorkOrder(0, 0, OptionalInt.empty())),
-                Collections.singletonList(new PlanInput.OneOff(0, "Training", 15_000)));
+                List.of(new PlanInput.PortPurchase(0, 0, (electric + 1) / 2, programmes),
+                        new PlanInput.PortPurchase(Math.min(3, years - 1), 0, electric / 2, programmes));
+        return new PlanInput(name, steps, ports, List.of(new PlanInput.WorkOrder(0, 0, List.of())),
+                Collections.singletonList(new PlanInput.OneOff(0, "Training", 15_000, List.of())));
     }
 }

@@ -30,7 +30,7 @@ public final class SamplePacks {
         DutyInput duty = new DutyInput(old.climate(), old.style(), old.riderMassKg(), old.routes(), specs, old.habit(),
                 old.measured());
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
-                study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
+                study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(), study.plans(),
                 study.baseline(), study.trips());
     }
 

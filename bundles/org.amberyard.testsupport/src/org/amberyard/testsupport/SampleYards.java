@@ -46,7 +46,7 @@ public final class SampleYards {
 
     private static StudyInput with(StudyInput study, DepotInput depot, PriceDeck prices, List<PlanInput> plans) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), depot, prices, study.programmes(), study.air(), study.rules(), plans,
+                study.types(), study.buses(), depot, prices, study.funding(), study.air(), study.rules(), plans,
                 study.baseline(), study.trips());
     }
 }

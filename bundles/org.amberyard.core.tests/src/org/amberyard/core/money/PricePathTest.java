@@ -3,7 +3,6 @@ package org.amberyard.core.money;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PricePathTest {
@@ -23,15 +22,5 @@ class PricePathTest {
         assertEquals(1.2, path.factor(2, 3), 1e-12);
         assertEquals(1.6, path.factor(4, 5), 1e-12);
         assertEquals(2.0, path.factor(30, 31), 1e-12);
-    }
-
-    @Test
-    void programmePaysNeverMoreThanThePrice() {
-        Programme programme = new Programme("P", 0, 3, 5, 0.5, 100, false, Map.of("C",
-                new Programme.BusAward(500, 0.5, 10_000)));
-        assertEquals(300, programme.forBus("C", 300, 300), 0);
-        assertEquals(500 + 50, programme.forBus("C", 1000, 900), 0);
-        assertEquals(0, programme.forBus("A", 1000, 0), 0);
-        assertEquals(200, programme.forPorts(1000, 2), 0);
     }
 }

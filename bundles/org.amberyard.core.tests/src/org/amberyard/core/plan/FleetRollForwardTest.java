@@ -45,8 +45,8 @@ class FleetRollForwardTest {
     @Test
     void aBusThatMovesIntoAPlaceBeingFilledIsSoldForTheNewOne() {
         PlanInput both = new PlanInput("Both",
-                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty()),
-                        new PlanInput.Replacement(1, 2, OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty())),
+                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(1), OptionalInt.of(2), List.of()),
+                        new PlanInput.Replacement(1, 2, OptionalInt.of(0), OptionalInt.empty(), List.of())),
                 List.of(), List.of(), List.of());
         FleetHistory fleet = roll(study, both);
         assertEquals("3-2", fleet.fleetAtEnd().get(2).orElseThrow().unit());
@@ -86,7 +86,7 @@ class FleetRollForwardTest {
     @Test
     void planStepTakesTheMarkedYearsPlace() {
         PlanInput late = new PlanInput("Late",
-                List.of(new PlanInput.Replacement(3, 0, OptionalInt.of(1), OptionalInt.empty(), OptionalInt.empty())), List.of(),
+                List.of(new PlanInput.Replacement(3, 0, OptionalInt.of(1), OptionalInt.empty(), List.of())), List.of(),
                 List.of(), List.of());
         assertEquals(List.of("3 1-2"), bought(roll(study, late)));
     }
@@ -104,7 +104,7 @@ class FleetRollForwardTest {
     @Test
     void emptyNewTypeRetiresTheBus() {
         PlanInput fewer = new PlanInput("Fewer",
-                List.of(new PlanInput.Replacement(1, 2, OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty())), List.of(),
+                List.of(new PlanInput.Replacement(1, 2, OptionalInt.empty(), OptionalInt.empty(), List.of())), List.of(),
                 List.of(), List.of());
         FleetHistory fleet = roll(study, fewer);
         assertEquals(3, fleet.inYear(0).size());

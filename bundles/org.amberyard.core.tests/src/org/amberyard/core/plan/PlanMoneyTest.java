@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.battery.LinearFade;
@@ -13,13 +12,17 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.SampleBus;
+import org.amberyard.core.funding.BusAward;
+import org.amberyard.core.funding.Conditions;
+import org.amberyard.core.funding.FundingInput;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.SampleProgramme;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.Payback;
-import org.amberyard.core.money.Programme;
 import org.junit.jupiter.api.Test;
 
 /** Rules of money that a whole plan must keep. */
@@ -38,17 +41,19 @@ class PlanMoneyTest {
     private static PlanInput.Replacement step(int year, int place, int type, int cascadeTo, int programme) {
         return new PlanInput.Replacement(year, place, OptionalInt.of(type),
                 cascadeTo < 0 ? OptionalInt.empty() : OptionalInt.of(cascadeTo),
-                programme < 0 ? OptionalInt.empty() : OptionalInt.of(programme));
+                programme < 0 ? List.of() : List.of(programme));
     }
 
     private StudyInput withProgramme(Programme programme, PlanInput plan) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), study.depot(), study.prices(), List.of(programme), study.air(), study.rules(),
+                study.types(), study.buses(), study.depot(), study.prices(), FundingInput.of(List.of(programme)), study.air(), study.rules(),
                 List.of(study.plans().get(0), plan), 0, study.trips());
     }
 
     private static Programme programme(int maxBuses, boolean scraps) {
-        return new Programme("P", 0, 3, maxBuses, 0, 0, scraps, Map.of("C", new Programme.BusAward(50_000, 0, 50_000)));
+        return SampleProgramme.named("P").forBuses(new BusAward(50_000, 0, 0, 50_000))
+                .budget(maxBuses, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
+                .conditions(scraps ? Conditions.SCRAP : Conditions.NONE).built();
     }
 
     @Test
@@ -70,19 +75,19 @@ class PlanMoneyTest {
     /** Prices rise with inflation to the year of payment, the fixed amount does not: 10,000 then is worth less now. */
     @Test
     void awardIsInMoneyOfItsYear() {
-        Programme half = new Programme("P", 0, 3, 9, 0.5, 1e9, false, Map.of("C", new Programme.BusAward(10_000, 0.5, 1e9)));
+        Programme half = SampleProgramme.named("P").forBuses(new BusAward(10_000, 0, 0.5, 1e9)).forYard(0.5, 1e9).built();
         PlanInput bus = replacing(step(2, 1, TinyDistrict.ELECTRIC, -1, 0));
         double difference = 330_000 * Math.pow(0.99, 2) - 150_000;
         assertEquals(-10_000 / Math.pow(1.025, 2) - difference / 2,
                 evaluate(withProgramme(half, bus), 1).ledger().amount(1, 2, CostCategory.FUNDING), CENT);
-        PlanInput ports = new PlanInput("Ports", List.of(), List.of(new PlanInput.PortPurchase(2, 0, 3, OptionalInt.of(0))),
+        PlanInput ports = new PlanInput("Ports", List.of(), List.of(new PlanInput.PortPurchase(2, 0, 3, List.of(0))),
                 List.of(), List.of());
         assertEquals(-0.5 * 3 * 15_000, evaluate(withProgramme(half, ports), 1).ledger().amount(CostCategory.FUNDING), CENT);
     }
 
     @Test
     void portsBeforeAndAfterTheirPurchase() {
-        PortFleet ports = new PortFleet(study.depot(), List.of(new PlanInput.PortPurchase(2, 0, 3, OptionalInt.empty())));
+        PortFleet ports = new PortFleet(study.depot(), List.of(new PlanInput.PortPurchase(2, 0, 3, List.of())));
         assertEquals(0, ports.count(1));
         assertEquals(3, ports.count(2));
         assertEquals(0, ports.connectedKw(1), 0);

@@ -22,7 +22,7 @@ class PriceIndexTest {
 
     private static StudyInput with(PriceDeck prices) {
         return new StudyInput(STUDY.name(), STUDY.currency(), STUDY.baseYear(), STUDY.years(), STUDY.money(), STUDY.duty(),
-                STUDY.types(), STUDY.buses(), STUDY.depot(), prices, STUDY.programmes(), STUDY.air(), STUDY.rules(),
+                STUDY.types(), STUDY.buses(), STUDY.depot(), prices, STUDY.funding(), STUDY.air(), STUDY.rules(),
                 STUDY.plans(), STUDY.baseline(), STUDY.trips());
     }
 

@@ -37,6 +37,6 @@ class RotationPreviewTest {
 
     private static PlanInput.Replacement step(int year, int place) {
         return new PlanInput.Replacement(year, place, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(),
-                OptionalInt.empty());
+                List.of());
     }
 }

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Route North (0) takes 48 km a day, route South (1) 80; bus 3 is the spare. */
 class SpareCoverTest {
     private static final PlanInput.Replacement ELECTRIC_SPARE =
-            new PlanInput.Replacement(3, 2, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(), OptionalInt.empty());
+            new PlanInput.Replacement(3, 2, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(), List.of());
     private static final PlanInput.Replacement NO_SPARE =
-            new PlanInput.Replacement(3, 2, OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
+            new PlanInput.Replacement(3, 2, OptionalInt.empty(), OptionalInt.empty(), List.of());
 
     private static StudyResult result(double packKwh, PlanInput.Replacement step) {
         return TinyTrips.evaluated(TinyDistrict.withPlans(TinyTrips.study(packKwh), TinyDistrict.dieselPlan(),

@@ -40,7 +40,7 @@ class StudyRecostingTest {
 
     private static StudyInput with(StudyInput study, MoneyRules money, PriceDeck prices, FleetRules rules) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), money, study.duty(), study.types(),
-                study.buses(), study.depot(), prices, study.programmes(), study.air(), rules, study.plans(), study.baseline(),
+                study.buses(), study.depot(), prices, study.funding(), study.air(), rules, study.plans(), study.baseline(),
                 study.trips());
     }
 

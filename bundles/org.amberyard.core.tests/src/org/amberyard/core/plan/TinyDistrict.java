@@ -23,11 +23,21 @@ import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.duty.WeatherDay;
 import org.amberyard.core.duty.YardHabit;
+import org.amberyard.core.funding.Budget;
+import org.amberyard.core.funding.BusAward;
+import org.amberyard.core.funding.Conditions;
+import org.amberyard.core.funding.FundingInput;
+import org.amberyard.core.funding.Match;
+import org.amberyard.core.funding.MoneyKind;
+import org.amberyard.core.funding.Offer;
+import org.amberyard.core.funding.Payout;
+import org.amberyard.core.funding.PortAward;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.ShareAward;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
-import org.amberyard.core.money.Programme;
 import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.upkeep.UpkeepRate;
 import org.amberyard.core.yard.Metering;
@@ -47,7 +57,7 @@ final class TinyDistrict {
 
     static StudyInput study(MoneyRules money) {
         return new StudyInput("Tiny", "USD", 2026, YEARS, money, duty(), List.of(diesel(), electric()), buses(), depot(),
-                prices(), List.of(grant()), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
+                prices(), FundingInput.of(List.of(grant())), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
                 List.of());
     }
 
@@ -57,25 +67,25 @@ final class TinyDistrict {
 
     static StudyInput withPlans(StudyInput study, PlanInput... plans) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(),
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), study.air(),
                 study.rules(), List.of(plans), 0, study.trips());
     }
 
     static StudyInput withBuses(StudyInput study, List<BusInput> buses) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), buses, study.depot(), study.prices(), study.programmes(), study.air(), study.rules(),
+                study.types(), buses, study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), 0, study.trips());
     }
 
     static StudyInput withRules(StudyInput study, FleetRules rules) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), rules,
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), study.air(), rules,
                 study.plans(), 0, study.trips());
     }
 
     static StudyInput withDepot(StudyInput study, DepotInput depot) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), depot, study.prices(), study.programmes(), study.air(), study.rules(),
+                study.types(), study.buses(), depot, study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), 0, study.trips());
     }
 
@@ -144,7 +154,10 @@ final class TinyDistrict {
     }
 
     private static Programme grant() {
-        return new Programme("Fund", 1, 2, 1, 0.5, 5000, false, Map.of("C", new Programme.BusAward(10_000, 0.5, 60_000)));
+        Offer offer = new Offer(Map.of("C", new BusAward(10_000, 0, 0.5, 60_000)),
+                new PortAward(0, 0.5, 5000, PortAward.Cover.ALL), new ShareAward(0.5, 1e9), ShareAward.NONE, false);
+        return new Programme("Fund", MoneyKind.STATE, 1, 1, 2, 1, offer, Budget.ofBuses(1), Match.NONE, Conditions.NONE,
+                Payout.ADVANCE);
     }
 
     private static GreenhouseGas air() {
@@ -157,9 +170,9 @@ final class TinyDistrict {
 
     static PlanInput electricPlan() {
         return new PlanInput("Electric",
-                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(ELECTRIC), OptionalInt.of(2), OptionalInt.of(0)),
-                        new PlanInput.Replacement(2, 1, OptionalInt.of(ELECTRIC), OptionalInt.empty(), OptionalInt.of(0))),
-                List.of(new PlanInput.PortPurchase(1, 0, 2, OptionalInt.of(0))),
-                List.of(new PlanInput.WorkOrder(1, 0, OptionalInt.of(0))), List.of(new PlanInput.OneOff(1, "Training", 9000)));
+                List.of(new PlanInput.Replacement(1, 0, OptionalInt.of(ELECTRIC), OptionalInt.of(2), List.of(0)),
+                        new PlanInput.Replacement(2, 1, OptionalInt.of(ELECTRIC), OptionalInt.empty(), List.of(0))),
+                List.of(new PlanInput.PortPurchase(1, 0, 2, List.of(0))),
+                List.of(new PlanInput.WorkOrder(1, 0, List.of(0))), List.of(new PlanInput.OneOff(1, "Training", 9000, List.of())));
     }
 }

@@ -69,7 +69,7 @@ final class TinyPacks {
 
     private static StudyInput with(StudyInput study, List<VehicleTypeInput> types, DutyInput duty) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty, types,
-                study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(), study.plans(),
+                study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(), study.plans(),
                 study.baseline(), study.trips());
     }
 }

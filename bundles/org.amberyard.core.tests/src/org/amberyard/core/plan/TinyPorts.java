@@ -17,10 +17,10 @@ final class TinyPorts {
                 depot.alternatives(), depot.charging());
         PlanInput plan = study.plans().get(1);
         List<PlanInput.PortPurchase> bought = plan.ports().stream()
-                .map(p -> new PlanInput.PortPurchase(p.year(), ports.size() - 1, p.count(), p.programme())).toList();
+                .map(p -> new PlanInput.PortPurchase(p.year(), ports.size() - 1, p.count(), p.programmes())).toList();
         PlanInput changed = new PlanInput(plan.name(), plan.replacements(), bought, plan.works(), plan.oneOffs());
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), more, study.prices(), study.programmes(), study.air(), study.rules(),
+                study.types(), study.buses(), more, study.prices(), study.funding(), study.air(), study.rules(),
                 List.of(study.plans().get(0), changed), study.baseline(), study.trips());
     }
 }

@@ -26,7 +26,7 @@ final class TinyTrips {
 
     static StudyInput withTrips(StudyInput study, TripInput... trips) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
-                study.types(), study.buses(), study.depot(), study.prices(), study.programmes(), study.air(), study.rules(),
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), study.baseline(), List.of(trips));
     }
 

@@ -37,7 +37,7 @@ class TripCoverTest {
     void aPlaceWithoutABusAndAnotherBodyAreSaid() {
         TripInput trip = TinyTrips.trip(ServiceDay.OTHER, 600, 5, 50);
         PlanInput retired = TinyTrips.electricPlanAnd(
-                new PlanInput.Replacement(LAST, 2, OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty()));
+                new PlanInput.Replacement(LAST, 2, OptionalInt.empty(), OptionalInt.empty(), List.of()));
         StudyInput study = TinyDistrict.withPlans(TinyTrips.study(150, trip), TinyDistrict.dieselPlan(), retired);
         assertEquals(TripVerdict.NO_BUS, TinyTrips.verdicts(cover(study, ELECTRIC_PLAN)).get(2));
         TripInput small = new TripInput("S", "", LocalDate.of(2026, 1, 17), ServiceDay.OTHER, 600, 5, 50, "A", 12, 1,

@@ -8,6 +8,9 @@ public enum CostCategory {
     SITE_WORKS(Group.CAPITAL, FlowTime.START, "Site works"),
     TRAINING_AND_TOOLS(Group.CAPITAL, FlowTime.START, "Training and tools"),
     FUNDING(Group.FUNDING, FlowTime.START, "Grants and rebates"),
+    FUNDING_REPAID(Group.FUNDING, FlowTime.START, "Awards paid back"),
+    CREDIT_REVENUE(Group.FUNDING, FlowTime.RUNNING, "Low-carbon credits"),
+    OPERATING_AID(Group.FUNDING, FlowTime.RUNNING, "Operating aid"),
     FUEL(Group.ENERGY, FlowTime.RUNNING, "Fuel"),
     EXHAUST_FLUID(Group.ENERGY, FlowTime.RUNNING, "Exhaust fluid"),
     HEATER_FUEL(Group.ENERGY, FlowTime.RUNNING, "Heater fuel"),
@@ -22,7 +25,8 @@ public enum CostCategory {
     BUS_SALE(Group.RESIDUAL, FlowTime.START, "Bus sales"),
     BUS_VALUE_LEFT(Group.RESIDUAL, FlowTime.END, "Bus value left"),
     PACK_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Pack life left"),
-    INFRASTRUCTURE_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Infrastructure life left");
+    INFRASTRUCTURE_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Infrastructure life left"),
+    FUNDING_DUE(Group.RESIDUAL, FlowTime.END, "Awards and aid still due");
 
     /** Branches of the tree. */
     public enum Group {

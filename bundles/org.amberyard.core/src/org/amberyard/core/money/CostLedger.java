@@ -1,6 +1,7 @@
 package org.amberyard.core.money;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Costs of one plan: a row for each place in the fleet and one for what the yard shares, by year and category, in the
@@ -86,6 +87,11 @@ public final class CostLedger {
             }
         }
         return sum;
+    }
+
+    /** The sum with another ledger of the same rows, years and rules. */
+    public CostLedger plus(CostLedger other) {
+        return new CostLedger(rows, years, rules, IntStream.range(0, stated.length).mapToDouble(i -> stated[i] + other.stated[i]).toArray());
     }
 
     /** Present value of all costs at the base date. */

@@ -3,6 +3,8 @@ package org.amberyard.core.plan;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -34,6 +36,18 @@ public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, Lis
         Iterator<PackDecision> asked = decisions.iterator();
         return new FleetHistory(years, events.stream().map(e -> e instanceof FleetEvent.RetiredForPack
                 || e instanceof FleetEvent.PackReplaced ? packs.event(asked.next()) : e).toList(), fleetAtEnd, decisions);
+    }
+
+    /** The same with some buses scrapped instead of sold. */
+    FleetHistory withScrapped(Set<String> units) {
+        return new FleetHistory(years, events.stream().map(e -> e instanceof FleetEvent.Sold sold
+                && units.contains(sold.vehicle().unit()) ? new FleetEvent.Sold(sold.year(), sold.place(), sold.vehicle(), true) : e).toList(), fleetAtEnd, decisions);
+    }
+
+    /** Numbers of the buses that are scrapped. */
+    Set<String> scrapped() {
+        return events.stream().filter(e -> e instanceof FleetEvent.Sold sold && sold.scrapped()).map(e -> e.vehicle().unit())
+                .collect(Collectors.toSet());
     }
 
     /** The records of one year. */

@@ -1,82 +1,66 @@
 package org.amberyard.core.plan;
 
-import java.util.HashMap;
-import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Arrays;
+import java.util.List;
+import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
-import org.amberyard.core.money.Programme;
+import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.why.Derivation;
 
 /**
- * What programmes pay. A programme's amounts are in money of the year in which it pays, so the cost is stated in that
- * money first and the award brought back to constant money.
+ * The ledger of funding. Flows are in money of their time and are brought back to constant money. What moves only after the
+ * study counts at its end with what it is worth then.
  */
 final class FundingCosts {
     private final StudyInput study;
-    private final BusValues values;
-    private final CostLedger.Builder ledger;
-    private final int yardRow;
-    private final Map<Integer, Integer> busesPaid = new HashMap<>();
+    private final List<FundingFlow> flows;
 
-    FundingCosts(StudyInput study, BusValues values, CostLedger.Builder ledger) {
+    FundingCosts(StudyInput study, List<FundingFlow> flows) {
         this.study = study;
-        this.values = values;
-        this.ledger = ledger;
-        this.yardRow = study.buses().size();
+        this.flows = flows;
     }
 
-    /** Adds what a programme pays for a bus: electric ones only, while the programme pays and has buses left. */
-    void addForBus(FleetEvent.Bought bought) {
-        OptionalInt programme = bought.step().map(PlanInput.Replacement::programme).orElse(OptionalInt.empty());
-        if (programme.isEmpty() || study.types().get(bought.vehicle().type()).electric().isEmpty()) {
-            return;
+    /** True for the categories that this ledger fills. */
+    static boolean isFunding(CostCategory category) {
+        return category == CostCategory.FUNDING_DUE
+                || Arrays.stream(FundingFlow.Kind.values()).anyMatch(k -> k.category() == category);
+    }
+
+    CostLedger ledger() {
+        CostLedger.Builder ledger = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
+        for (FundingFlow flow : flows) {
+            ledger.add(flow.row(), year(flow), category(flow), -flow.amount() * toConstant(flow));
         }
-        Programme payer = study.programmes().get(programme.getAsInt());
-        double award = payer.paysIn(bought.year()) ? award(payer, bought) : 0;
-        if (award > 0 && busesPaid.merge(programme.getAsInt(), 1, Integer::sum) <= payer.maxBuses()) {
-            credit(bought.place(), bought.year(), award);
-        }
+        return ledger.build();
     }
 
-    private double award(Programme payer, FleetEvent.Bought bought) {
-        double inflated = inflated(bought.year());
-        double price = values.price(bought.vehicle().type(), bought.year()) * inflated;
-        double likeForLike = likeForLikePrice(bought) * inflated;
-        String body = study.types().get(bought.vehicle().type()).spec().body().bodyType();
-        return payer.forBus(body, price, likeForLike) / inflated;
+    private int year(FundingFlow flow) {
+        return Math.min(flow.year(), study.years() - 1);
     }
 
-    /** Price of the engine bus that would have been bought; the new bus's own price where the line has no engine bus. */
-    private double likeForLikePrice(FleetEvent.Bought bought) {
-        int type = study.types().get(bought.outgoingType()).successor();
-        int compared = study.types().get(type).engine().isPresent() ? type : bought.vehicle().type();
-        return values.price(compared, bought.year());
+    private CostCategory category(FundingFlow flow) {
+        return flow.year() < study.years() ? flow.kind().category() : CostCategory.FUNDING_DUE;
     }
 
-    void addForPorts(PlanInput.PortPurchase purchase, double cost) {
-        purchase.programme().ifPresent(p -> {
-            Programme payer = study.programmes().get(p);
-            if (payer.paysIn(purchase.year())) {
-                double inflated = inflated(purchase.year());
-                credit(yardRow, purchase.year(), payer.forPorts(cost * inflated, purchase.count()) / inflated);
-            }
-        });
+    /** Constant money, at the end of the study for what moves later, over money of the time when it moves. */
+    private double toConstant(FundingFlow flow) {
+        double time = study.money().time(flow.kind().category(), flow.year());
+        double wait = flow.year() < study.years() ? 1
+                : DiscountFactor.single(study.money().rates().real(), time - study.years());
+        return wait / study.money().rates().inflationFactor(time);
     }
 
-    void addForWork(PlanInput.WorkOrder order, double cost) {
-        order.programme().ifPresent(p -> {
-            Programme payer = study.programmes().get(p);
-            if (payer.paysIn(order.year())) {
-                credit(yardRow, order.year(), payer.forWork(cost));
-            }
-        });
+    /** How a cell of the ledger comes about, in the money that the study states. */
+    Derivation why(int row, int year, CostCategory category) {
+        return Derivation.sum(category.label(), Derivation.MONEY, flows.stream()
+                .filter(f -> f.row() == row && year(f) == year && category(f) == category).map(this::why).toList());
     }
 
-    private double inflated(int year) {
-        return study.money().rates().inflationFactor(study.money().time(CostCategory.FUNDING, year));
-    }
-
-    private void credit(int row, int year, double constant) {
-        ledger.add(row, year, CostCategory.FUNDING, -constant);
+    private Derivation why(FundingFlow flow) {
+        double factor = study.money().stated(toConstant(flow), category(flow), year(flow));
+        String rule = "with the sign of a credit, in the money that the study states; after the study discounted to its end";
+        return Derivation.of(flow.source() + ", credited", -flow.amount() * factor, Derivation.MONEY, rule, flow.why(),
+                Derivation.of("money that the study states over money of the time", factor, "", "general inflation and discounting"));
     }
 }

@@ -9,27 +9,32 @@ import org.amberyard.core.why.Derivation;
 /** Costs of a plan: what it needs and does, counted, at the prices of a study. */
 public final class PlanCosts {
     private final PlanInput plan;
-    private final FleetHistory fleet;
+    private final PlanCourse course;
     private final List<CostItem> items;
     private final PriceBook book;
+    private final PlanFunding funding;
+    private final FundingCosts fundingCosts;
     private final CostLedger ledger;
 
-    private PlanCosts(StudyInput study, PlanInput plan, FleetHistory fleet, List<CostItem> items) {
+    private PlanCosts(StudyInput study, PlanInput plan, PlanCourse course, List<CostItem> items) {
         this.plan = plan;
-        this.fleet = fleet;
+        this.course = course;
         this.items = items;
         this.book = new PriceBook(study);
-        this.ledger = priced();
+        CostLedger costs = priced();
+        this.funding = PlanFunding.of(book, plan, course, costs);
+        this.fundingCosts = new FundingCosts(study, funding.flows());
+        this.ledger = costs.plus(fundingCosts.ledger());
     }
 
     static PlanCosts of(StudyInput study, PlanInput plan, PlanCourse course) {
         List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(), YardCosts.of(study, plan, course).stream()).toList();
-        return new PlanCosts(study, plan, course.fleet(), items);
+        return new PlanCosts(study, plan, course, items);
     }
 
     /** The same at the prices of a study that differs in prices alone. */
     PlanCosts at(StudyInput other) {
-        return new PlanCosts(other, plan, fleet, items);
+        return new PlanCosts(other, plan, course, items);
     }
 
     private CostLedger priced() {
@@ -38,22 +43,12 @@ public final class PlanCosts {
         for (CostItem item : items) {
             builder.add(item.row(), item.year(), item.category(), item.amount().at(book, item.year(), item.category()));
         }
-        FundingCosts funding = new FundingCosts(study, new BusValues(book), builder);
-        for (FleetEvent event : fleet.events()) {
-            if (event instanceof FleetEvent.Bought bought) {
-                funding.addForBus(bought);
-            }
-        }
-        plan.ports().forEach(purchase -> funding.addForPorts(purchase, purchase.count()
-                * (at(PriceKind.PORT_HARDWARE.of(purchase.port()), purchase.year(), CostCategory.PORTS)
-                        + at(PriceKind.PORT_INSTALLATION.of(purchase.port()), purchase.year(), CostCategory.PORTS))));
-        plan.works().forEach(order -> funding.addForWork(order,
-                at(PriceKind.SITE_WORK.of(order.work()), order.year(), CostCategory.SITE_WORKS)));
         return builder.build();
     }
 
-    private double at(UnitPrice price, int year, CostCategory category) {
-        return book.at(price, year, category);
+    /** What programmes, credits and aids bring. */
+    PlanFunding funding() {
+        return funding;
     }
 
     /** Costs by place, year and category. */
@@ -61,8 +56,11 @@ public final class PlanCosts {
         return ledger;
     }
 
-    /** How a cell of the ledger comes about, in the money that the study states. Funding is told by {@link FundingCosts}. */
+    /** How a cell of the ledger comes about, in the money that the study states. */
     public Derivation why(int row, int year, CostCategory category) {
+        if (FundingCosts.isFunding(category)) {
+            return fundingCosts.why(row, year, category);
+        }
         List<Derivation> parts = items.stream()
                 .filter(i -> i.row() == row && i.year() == year && i.category() == category)
                 .map(i -> i.amount().why(book, year, category)).toList();

@@ -22,7 +22,7 @@ public final class PlanEvaluation {
         PlanYards planYards = new PlanYards(study, duty, ports);
         List<YardYear> yards = IntStream.range(0, study.years()).parallel()
                 .mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
-        FleetHistory fleet = driven.withMeterKwh(yards);
+        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study, plan, driven));
         int last = study.years() - 1;
         YardComparison compared = YardComparison.of(yards.get(last).input(), planYards.underOthers(driven, last), memory);
         List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet, figures);

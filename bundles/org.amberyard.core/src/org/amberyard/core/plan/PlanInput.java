@@ -12,9 +12,10 @@ import java.util.OptionalInt;
  * @param ports port purchases
  * @param works site works ordered
  * @param oneOffs training, tools and the like
+ * @param certainAwardsOnly true when it counts on no award that is not certain
  */
 public record PlanInput(String name, List<Replacement> replacements, List<PortPurchase> ports, List<WorkOrder> works,
-        List<OneOff> oneOffs) {
+        List<OneOff> oneOffs, boolean certainAwardsOnly) {
 
     /**
      * A new bus takes a place.
@@ -23,9 +24,12 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
      * @param place place in the list of buses
      * @param newType type bought; empty retires the bus without replacement
      * @param cascadeTo place that the outgoing bus takes over; empty sells it
-     * @param programme programme that pays a part
+     * @param programmes places of the programmes that pay a part
      */
-    public record Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, OptionalInt programme) {
+    public record Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, List<Integer> programmes) {
+        public Replacement {
+            programmes = List.copyOf(programmes);
+        }
     }
 
     /**
@@ -34,9 +38,12 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
      * @param year year
      * @param port place in the list of port types
      * @param count number of ports
-     * @param programme programme that pays a part
+     * @param programmes places of the programmes that pay a part
      */
-    public record PortPurchase(int year, int port, int count, OptionalInt programme) {
+    public record PortPurchase(int year, int port, int count, List<Integer> programmes) {
+        public PortPurchase {
+            programmes = List.copyOf(programmes);
+        }
     }
 
     /**
@@ -44,9 +51,12 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
      *
      * @param year year
      * @param work place in the list of works
-     * @param programme programme that pays a part
+     * @param programmes places of the programmes that pay a part
      */
-    public record WorkOrder(int year, int work, OptionalInt programme) {
+    public record WorkOrder(int year, int work, List<Integer> programmes) {
+        public WorkOrder {
+            programmes = List.copyOf(programmes);
+        }
     }
 
     /**
@@ -55,8 +65,18 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
      * @param year year
      * @param name what for
      * @param amount base-date money
+     * @param programmes places of the programmes that pay a part
      */
-    public record OneOff(int year, String name, double amount) {
+    public record OneOff(int year, String name, double amount, List<Integer> programmes) {
+        public OneOff {
+            programmes = List.copyOf(programmes);
+        }
+    }
+
+    /** A plan that counts on every award that it names. */
+    public PlanInput(String name, List<Replacement> replacements, List<PortPurchase> ports, List<WorkOrder> works,
+            List<OneOff> oneOffs) {
+        this(name, replacements, ports, works, oneOffs, false);
     }
 
     public PlanInput {

@@ -37,6 +37,11 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
         return costs.ledger();
     }
 
+    /** What programmes, credits and aids bring. */
+    public PlanFunding funding() {
+        return costs.funding();
+    }
+
     /** The same at the prices of a study that differs in prices alone. */
     PlanResult at(StudyInput study, FleetHistory decided) {
         PlanCosts newCosts = costs.at(study);

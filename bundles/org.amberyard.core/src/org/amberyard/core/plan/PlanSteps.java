@@ -52,14 +52,9 @@ final class PlanSteps {
 
     private void release(PlanInput.Replacement step, Vehicle outgoing) {
         if (step.cascadeTo().isEmpty()) {
-            fleet.happened(new FleetEvent.Sold(step.year(), step.place(), outgoing, scraps(step)));
+            fleet.happened(new FleetEvent.Sold(step.year(), step.place(), outgoing, false));
         } else {
             fleet.move(step.year(), outgoing, step.place(), step.cascadeTo().getAsInt());
         }
-    }
-
-    private boolean scraps(PlanInput.Replacement step) {
-        return step.programme().stream().mapToObj(study.programmes()::get)
-                .anyMatch(p -> p.scrapsOldBus() && p.paysIn(step.year()));
     }
 }

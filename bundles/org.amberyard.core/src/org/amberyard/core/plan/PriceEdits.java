@@ -21,7 +21,7 @@ final class PriceEdits {
         FleetRules rules = new FleetRules(edited.rules().spareCoverShare(), last.rules().insuranceShare(),
                 edited.rules().reserveShare(), edited.rules().upkeep());
         return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), last.money(), edited.duty(),
-                types, edited.buses(), edited.depot(), last.prices(), edited.programmes(), edited.air(), rules, edited.plans(),
+                types, edited.buses(), edited.depot(), last.prices(), edited.funding(), edited.air(), rules, edited.plans(),
                 edited.baseline(), edited.trips()).equals(last);
     }
 }

@@ -3,8 +3,8 @@ package org.amberyard.core.plan;
 import java.util.List;
 import org.amberyard.core.air.GreenhouseGas;
 import org.amberyard.core.duty.DutyInput;
+import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.money.MoneyRules;
-import org.amberyard.core.money.Programme;
 
 /**
  * Everything that decides a study's results. Lists refer to each other by place.
@@ -19,7 +19,7 @@ import org.amberyard.core.money.Programme;
  * @param buses present fleet
  * @param depot electric side
  * @param prices prices and their paths
- * @param programmes funding programmes
+ * @param funding programmes, credits and aids
  * @param air greenhouse gas factors
  * @param rules fleet rules
  * @param plans plans
@@ -28,13 +28,12 @@ import org.amberyard.core.money.Programme;
  */
 public record StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
         List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices,
-        List<Programme> programmes, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline,
+        FundingInput funding, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline,
         List<TripInput> trips) {
 
     public StudyInput {
         types = List.copyOf(types);
         buses = List.copyOf(buses);
-        programmes = List.copyOf(programmes);
         plans = List.copyOf(plans);
         trips = List.copyOf(trips);
     }

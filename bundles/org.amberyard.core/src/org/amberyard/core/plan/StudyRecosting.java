@@ -7,8 +7,9 @@ import java.util.stream.IntStream;
 
 /**
  * Costs a study anew after an edit of prices alone: no bus is driven, no yard charged and no task of the shop planned again.
- * What prices decide is asked again: whether worn buses get another pack, and what proportion of demand to energy prices a
- * least-cost yard sees. Where that comes out otherwise, or the edit reaches further, the study must be evaluated as a whole.
+ * What prices decide is asked again: whether worn buses get another pack, which old buses programmes have scrapped, and what
+ * proportion of demand to energy prices a least-cost yard sees. Where that comes out otherwise, or the edit reaches further, the
+ * study must be evaluated as a whole.
  */
 public final class StudyRecosting {
     private final StudyInput edited;
@@ -33,11 +34,16 @@ public final class StudyRecosting {
         for (PlanResult plan : before.plans()) {
             RenewOrRetire packs = new RenewOrRetire(edited, new YearOfDriving(edited, before.duty(),
                     new PortFleet(edited.depot(), plan.plan().ports())), before.figures());
-            if (!plan.fleet().decisions().stream().allMatch(packs::holds)) {
+            if (!plan.fleet().decisions().stream().allMatch(packs::holds) || !scrapsAlike(plan)) {
                 return Optional.empty();
             }
             plans.add(plan.at(edited, plan.fleet().priced(packs)));
         }
         return Optional.of(before.at(edited, plans));
+    }
+
+    /** Whether programmes pay, and so have old buses scrapped, may hang on prices. */
+    private boolean scrapsAlike(PlanResult plan) {
+        return PlanAwards.scrapped(edited, plan.plan(), plan.fleet()).equals(plan.fleet().scrapped());
     }
 }

@@ -1,0 +1,30 @@
+package org.amberyard.core.funding;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What programmes pay for the lines of a plan, money of the year of each purchase.
+ *
+ * @param lines the lines in the order in which they were gone through
+ */
+public record AwardLedger(List<FundedLine> lines) {
+
+    public AwardLedger {
+        lines = List.copyOf(lines);
+    }
+
+    /** What a programme pays in all. */
+    public double total(int programme) {
+        return awards(lines.stream(), programme);
+    }
+
+    /** What a programme pays for the purchases of a year. */
+    public double total(int programme, int year) {
+        return awards(lines.stream().filter(l -> l.purchase().year() == year), programme);
+    }
+
+    private static double awards(Stream<FundedLine> of, int programme) {
+        return of.flatMap(l -> l.awards().stream()).filter(a -> a.programme() == programme).mapToDouble(Award::paid).sum();
+    }
+}

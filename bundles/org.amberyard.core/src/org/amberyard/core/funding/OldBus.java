@@ -1,0 +1,13 @@
+package org.amberyard.core.funding;
+
+/**
+ * The bus whose place a new one takes.
+ *
+ * @param unit its number
+ * @param bodyType trade letter of its body type
+ * @param diesel true for a diesel engine
+ * @param engineModelYear calendar year of the model of its engine
+ * @param leaves true when it leaves the fleet in the same year, false when it moves to another place
+ */
+public record OldBus(String unit, String bodyType, boolean diesel, int engineModelYear, boolean leaves) {
+}

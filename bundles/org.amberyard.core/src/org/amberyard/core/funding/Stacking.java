@@ -1,0 +1,63 @@
+package org.amberyard.core.funding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.amberyard.core.why.Derivation;
+
+/**
+ * Applies programmes to the lines of a plan: lines by year, buses before ports, works and training; on each line the programmes
+ * that the plan names for it by their priority. Each gets what it asks within its limits, and all of them together never more
+ * than the cost.
+ */
+public final class Stacking {
+    private static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
+            .thenComparingInt(Purchase::row).thenComparing(Purchase::name);
+
+    private final FundingInput funding;
+    private final boolean certainOnly;
+    private final List<Purse> purses;
+
+    private Stacking(FundingInput funding, boolean certainOnly) {
+        this.funding = funding;
+        this.certainOnly = certainOnly;
+        this.purses = funding.programmes().stream().map(p -> new Purse(p.budget())).toList();
+    }
+
+    /**
+     * Awards of the lines of a plan.
+     *
+     * @param funding the programmes and which of them exclude each other
+     * @param purchases the lines, in any order
+     * @param certainOnly true when the plan counts on certain awards only
+     */
+    public static AwardLedger of(FundingInput funding, List<Purchase> purchases, boolean certainOnly) {
+        Stacking stacking = new Stacking(funding, certainOnly);
+        return new AwardLedger(purchases.stream().sorted(ORDER).map(stacking::line).toList());
+    }
+
+    private FundedLine line(Purchase purchase) {
+        LineStack stack = new LineStack(purchase);
+        List<Award> awards = new ArrayList<>();
+        purchase.programmes().stream().distinct().sorted(Comparator
+                .comparingInt((Integer p) -> funding.programmes().get(p).priority()).thenComparingInt(p -> p))
+                .forEach(p -> awards.add(award(p, purchase, stack)));
+        return new FundedLine(purchase, awards);
+    }
+
+    private Award award(int place, Purchase purchase, LineStack stack) {
+        Programme programme = funding.programmes().get(place);
+        Purse purse = purses.get(place);
+        Derivation asked = Asking.of(programme, purchase, stack);
+        List<Bound> bounds = new Refusals(funding, certainOnly).of(place, purchase, asked, stack);
+        boolean takesPart = bounds.isEmpty();
+        bounds.addAll(new Limits(programme, purchase, stack, purse).bounds());
+        Award award = new Award(place, asked, bounds);
+        if (takesPart && purchase.kind() == Purchase.Kind.BUS) {
+            purse.countBus();
+        }
+        purse.pay(purchase.year(), award.paid());
+        stack.take(programme, award.paid());
+        return award;
+    }
+}

@@ -1,0 +1,62 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.funding.AwardLedger;
+import org.amberyard.core.funding.Clawback;
+import org.amberyard.core.funding.FundingFlow;
+import org.amberyard.core.funding.Payment;
+import org.amberyard.core.funding.Payments;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Repayment;
+import org.amberyard.core.money.CostLedger;
+
+/**
+ * What programmes, credits and aids bring in a plan.
+ *
+ * @param awards what programmes pay for each line, money of the year of purchase
+ * @param payments when awards become money
+ * @param repayments what is paid back for buses that leave service before their time
+ * @param flows all money that moves, as it stands in the ledger
+ */
+public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repayment> repayments, List<FundingFlow> flows) {
+
+    public PlanFunding {
+        payments = List.copyOf(payments);
+        repayments = List.copyOf(repayments);
+        flows = List.copyOf(flows);
+    }
+
+    /**
+     * Funding of a plan.
+     *
+     * @param book prices of the study
+     * @param plan the plan
+     * @param course what happens in it
+     * @param costs its costs without any funding
+     */
+    static PlanFunding of(PriceBook book, PlanInput plan, PlanCourse course, CostLedger costs) {
+        StudyInput study = book.study();
+        List<Programme> programmes = study.funding().programmes();
+        AwardLedger awards = PlanAwards.of(book, plan, course.fleet());
+        List<Payment> payments = Payments.of(awards, programmes);
+        List<Repayment> repayments = Clawback.of(awards, programmes, leaving(course.fleet()));
+        List<FundingFlow> flows = new ArrayList<>();
+        AwardFlows moved = new AwardFlows(awards, programmes);
+        payments.forEach(p -> flows.add(moved.of(p)));
+        repayments.forEach(r -> flows.add(moved.of(r)));
+        List<FundingFlow> earned = CreditFlows.of(study, course.yards());
+        flows.addAll(earned);
+        flows.addAll(new AidFlows(study, awards, course.fleet(), costs, earned).all());
+        return new PlanFunding(awards, payments, repayments, flows);
+    }
+
+    private static Map<String, Integer> leaving(FleetHistory fleet) {
+        Map<String, Integer> left = new HashMap<>();
+        fleet.events().stream().filter(FleetEvent.Sold.class::isInstance)
+                .forEach(e -> left.put(e.vehicle().unit(), e.year()));
+        return left;
+    }
+}

@@ -1,0 +1,105 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.amberyard.core.duty.FuelKind;
+import org.amberyard.core.funding.FundingInput;
+import org.amberyard.core.funding.NewBus;
+import org.amberyard.core.funding.OldBus;
+import org.amberyard.core.funding.Purchase;
+import org.amberyard.core.why.Derivation;
+
+/** The lines of a plan that programmes may pay for: every bus that is bought, ports, site works, training and tools. */
+final class PurchaseLines {
+    private final StudyInput study;
+    private final PlanInput plan;
+    private final FleetHistory fleet;
+    private final PurchasePrices prices;
+    private final FundingInput.Declared declared;
+    private final int yardRow;
+
+    PurchaseLines(PriceBook book, PlanInput plan, FleetHistory fleet) {
+        this.study = book.study();
+        this.plan = plan;
+        this.fleet = fleet;
+        this.prices = new PurchasePrices(book);
+        this.declared = study.funding().declared();
+        this.yardRow = study.buses().size();
+    }
+
+    List<Purchase> all() {
+        List<Purchase> lines = new ArrayList<>();
+        for (FleetEvent event : fleet.events()) {
+            if (event instanceof FleetEvent.Bought bought) {
+                lines.add(bus(bought));
+            }
+        }
+        plan.ports().forEach(p -> lines.add(ports(p)));
+        plan.works().forEach(w -> lines.add(shared(Purchase.Kind.SITE_WORK, study.depot().works().get(w.work()).name(), w.year(),
+                prices.work(w), w.programmes())));
+        plan.oneOffs().forEach(o -> lines.add(shared(Purchase.Kind.TRAINING, o.name(), o.year(), prices.oneOff(o),
+                o.programmes())));
+        return lines;
+    }
+
+    private Purchase shared(Purchase.Kind kind, String name, int year, Derivation cost, List<Integer> programmes) {
+        return new Purchase(kind, name, yardRow, year, 1, List.of(cost), Optional.empty(), true, programmes);
+    }
+
+    private Purchase ports(PlanInput.PortPurchase bought) {
+        String name = bought.count() + " × " + study.depot().ports().get(bought.port()).name();
+        return new Purchase(Purchase.Kind.PORTS, name, yardRow, bought.year(), bought.count(), prices.ports(bought),
+                Optional.empty(), declared.domesticPorts().contains(bought.port()), bought.programmes());
+    }
+
+    private Purchase bus(FleetEvent.Bought bought) {
+        VehicleTypeInput type = study.types().get(bought.vehicle().type());
+        NewBus bus = new NewBus(bought.vehicle().unit(), type.spec().body().bodyType(), type.electric().isPresent(),
+                prices.bus(comparedType(bought), bought.year()), old(bought), oneLeaves(bought));
+        List<Integer> programmes = bought.step().map(PlanInput.Replacement::programmes).orElse(List.of());
+        return new Purchase(Purchase.Kind.BUS, bus.unit() + ", " + type.name(), bought.place(), bought.year(), 1,
+                List.of(prices.bus(bought.vehicle().type(), bought.year())), Optional.of(bus),
+                declared.domesticTypes().contains(bought.vehicle().type()), programmes);
+    }
+
+    /** The engine bus that would have been bought; the new bus's own type where the line has no engine bus. */
+    private int comparedType(FleetEvent.Bought bought) {
+        int type = study.types().get(bought.outgoingType()).successor();
+        return study.types().get(type).engine().isPresent() ? type : bought.vehicle().type();
+    }
+
+    /** The bus that stood in the place until then: it was sold there or moved from there at the start of the year. */
+    private Optional<OldBus> old(FleetEvent.Bought bought) {
+        return fleet.events().stream().filter(e -> e.year() == bought.year()).filter(e -> leaves(e, bought.place())
+                || e instanceof FleetEvent.Moved moved && moved.from() == bought.place()).findFirst()
+                .map(e -> oldBus(e.vehicle(), e instanceof FleetEvent.Sold));
+    }
+
+    private OldBus oldBus(Vehicle vehicle, boolean leaves) {
+        VehicleTypeInput type = study.types().get(vehicle.type());
+        boolean diesel = type.engine().filter(e -> e.fuel() == FuelKind.DIESEL).isPresent();
+        return new OldBus(vehicle.unit(), type.spec().body().bodyType(), diesel, engineModelYear(vehicle), leaves);
+    }
+
+    /** That of a bus of the present fleet is declared; a bus bought in the study has an engine of the year of its purchase. */
+    private int engineModelYear(Vehicle vehicle) {
+        for (int place = 0; place < declared.engineModelYears().size(); place++) {
+            if (study.buses().get(place).name().equals(vehicle.unit())) {
+                return declared.engineModelYears().get(place);
+            }
+        }
+        return study.baseYear() + vehicle.inServiceYear();
+    }
+
+    private boolean oneLeaves(FleetEvent.Bought bought) {
+        OptionalInt movedTo = bought.step().map(PlanInput.Replacement::cascadeTo).orElse(OptionalInt.empty());
+        return fleet.events().stream().filter(e -> e.year() == bought.year())
+                .anyMatch(e -> leaves(e, bought.place()) || movedTo.isPresent() && leaves(e, movedTo.getAsInt()));
+    }
+
+    private static boolean leaves(FleetEvent event, int place) {
+        return event instanceof FleetEvent.Sold && event.place() == place;
+    }
+}
