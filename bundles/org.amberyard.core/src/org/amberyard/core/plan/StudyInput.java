@@ -40,13 +40,13 @@ public record StudyInput(String name, String currency, int baseYear, int years, 
 
     /** The same at other prices. */
     StudyInput at(PriceDeck others) {
-        return new StudyInput(name, currency, baseYear, years, money, duty, types, buses, depot, others, programmes, air, rules,
+        return new StudyInput(name, currency, baseYear, years, money, duty, types, buses, depot, others, funding, air, rules,
                 plans, baseline, trips);
     }
 
     /** The same discounted and stated otherwise. */
     StudyInput at(MoneyRules others) {
-        return new StudyInput(name, currency, baseYear, years, others, duty, types, buses, depot, prices, programmes, air, rules,
+        return new StudyInput(name, currency, baseYear, years, others, duty, types, buses, depot, prices, funding, air, rules,
                 plans, baseline, trips);
     }
 
