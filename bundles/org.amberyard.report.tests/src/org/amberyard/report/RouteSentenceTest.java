@@ -19,7 +19,7 @@ class RouteSentenceTest {
     private StudyResult with(List<RouteFit> fits) {
         RouteFits changed = new RouteFits(fits);
         List<PlanResult> plans = result.plans().stream().map(p -> new PlanResult(p.plan(), p.fleet(), p.upkeep(), p.costs(),
-                p.air(), p.yards(), p.yardComparison(), p.service(), changed, p.measures())).toList();
+                p.air(), p.yards(), p.yardComparison(), p.service(), changed, p.finance(), p.measures())).toList();
         return new StudyResult(result.input(), result.duty(), changed, plans, result.tripCovers(), result.spareCovers());
     }
 

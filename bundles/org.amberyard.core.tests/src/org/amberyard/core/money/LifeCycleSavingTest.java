@@ -53,11 +53,14 @@ class LifeCycleSavingTest {
     @Test
     void derivationsCarryTheFigures() {
         LifeCycleSaving measures = new LifeCycleSaving(15_519.32, 11_505.69, 0.03, 15);
-        assertEquals(measures.netSaving(), measures.whyNetSaving().value(), 0);
-        assertEquals(measures.annualSaving(), measures.whyAnnualSaving().value(), 1e-12);
-        assertEquals(measures.savingsToInvestment().orElseThrow(), measures.whySavingsToInvestment().value(), 0);
-        assertEquals(measures.adjustedRate().orElseThrow(), measures.whyAdjustedRate().value(), 0);
-        assertEquals(2, measures.whyNetSaving().parts().size());
+        Derivation operating = Derivation.of("Operating saving", 15_519.32, Derivation.MONEY, "given");
+        Derivation investment = Derivation.of("Added investment", 11_505.69, Derivation.MONEY, "given");
+        Derivation net = measures.whyNetSaving(operating, investment);
+        Derivation ratio = measures.whySavingsToInvestment(operating, investment);
+        assertEquals(net.parts().get(0).value() - net.parts().get(1).value(), net.value(), 1e-9);
+        assertEquals(ratio.parts().get(0).value() / ratio.parts().get(1).value(), ratio.value(), 1e-12);
+        assertEquals(measures.annualSaving(), measures.whyAnnualSaving(net).value(), 1e-9);
+        assertEquals(measures.adjustedRate().orElseThrow(), measures.whyAdjustedRate(ratio).value(), 0);
     }
 
     @Test

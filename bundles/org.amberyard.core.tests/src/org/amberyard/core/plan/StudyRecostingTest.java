@@ -14,6 +14,8 @@ import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.SampleBus;
+import org.amberyard.core.finance.Lease;
+import org.amberyard.core.finance.TaxRules;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
@@ -61,6 +63,9 @@ class StudyRecostingTest {
             PlanResult expected = whole.plans().get(plan);
             PlanResult found = recosted.plans().get(plan);
             assertEquals(expected.measures(), found.measures());
+            assertEquals(expected.plan(), found.plan());
+            assertEquals(expected.finance().budget(), found.finance().budget());
+            assertEquals(expected.presentCostAfterFinancing(), found.presentCostAfterFinancing(), 0);
             assertEquals(expected.fleet().events(), found.fleet().events());
             for (CostCategory category : CostCategory.values()) {
                 for (int row = 0; row < expected.ledger().rows().size(); row++) {
@@ -81,6 +86,17 @@ class StudyRecostingTest {
         FleetRules insured = new FleetRules(study.rules().spareCoverShare(), 0.03, study.rules().reserveShare(),
                 study.rules().upkeep());
         assertSameAsWhole(with(study, study.money(), study.prices(), insured));
+    }
+
+    @Test
+    void paymentAndTaxesAreCostedAnew() {
+        PaymentPlan lease = TinyFinance.borrowing(Financing.Covers.ALL, 0.8, new Lease(0.05, 10, 4, true, 0.1, 0.01));
+        StudyInput leased = TinyDistrict.withPlans(study, study.plans().get(0), study.plans().get(1).paid(lease));
+        assertSameAsWhole(leased);
+        FleetRules old = study.rules();
+        TaxRules taxes = new TaxRules(0.21, TaxRules.NONE.buses(), TaxRules.NONE.infrastructure());
+        assertSameAsWhole(TinyDistrict.withRules(leased, new FleetRules(old.spareCoverShare(), old.insuranceShare(),
+                old.reserveShare(), old.upkeep(), taxes)));
     }
 
     @Test

@@ -54,6 +54,15 @@ public record DebtSchedule(double proceeds, double fee, int paymentsPerYear, dou
         return sum(year, Payment::deposit);
     }
 
+    /** What the sinking fund earns in a year. */
+    public double fundEarnings(int year) {
+        double earned = 0;
+        for (int k = 1; k < payments.size(); k++) {
+            earned += payments.get(k).year() == year ? payments.get(k - 1).fund() * fundRate : 0;
+        }
+        return earned;
+    }
+
     /** All interest. */
     public double interest() {
         return payments.stream().mapToDouble(Payment::interest).sum();

@@ -8,6 +8,15 @@ public final class CostGroups {
     private CostGroups() {
     }
 
+    /** True when a category is investment: purchases, awards for them and what is left of them; else it is a running cost. */
+    public static boolean investment(CostCategory category) {
+        return switch (category.group()) {
+            case CAPITAL, RESIDUAL -> true;
+            case FUNDING -> category.time() == FlowTime.START;
+            case ENERGY, UPKEEP -> false;
+        };
+    }
+
     /** Categories of a group. */
     public static List<CostCategory> categories(CostCategory.Group group) {
         return Arrays.stream(CostCategory.values()).filter(c -> c.group() == group).toList();

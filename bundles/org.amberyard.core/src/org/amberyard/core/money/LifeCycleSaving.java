@@ -51,39 +51,47 @@ public record LifeCycleSaving(double operatingSaving, double addedInvestment, do
                 ? OptionalDouble.of((1 + rate) * Math.pow(ratio.getAsDouble(), 1.0 / years) - 1) : OptionalDouble.empty();
     }
 
-    /** How the net saving comes about. */
-    public Derivation whyNetSaving() {
+    /**
+     * How the net saving comes about.
+     *
+     * @param operating how the operating saving comes about
+     * @param investment how the added investment comes about
+     */
+    public Derivation whyNetSaving(Derivation operating, Derivation investment) {
         return Derivation.of("Net saving", netSaving(), Derivation.MONEY, "operating saving less added investment",
-                operating(), investment());
+                operating, investment);
     }
 
-    /** How the annual saving comes about. */
-    public Derivation whyAnnualSaving() {
+    /**
+     * How the annual saving comes about.
+     *
+     * @param net how the net saving comes about
+     */
+    public Derivation whyAnnualSaving(Derivation net) {
         Derivation recovery = Derivation.of("Capital recovery factor", DiscountFactor.capitalRecovery(rate, years), "1/a",
                 "rate / (1 - (1 + rate)^-years)", whyRate(), length());
-        return Derivation.product("Annual saving", Derivation.MONEY, whyNetSaving(), recovery);
+        return Derivation.product("Annual saving", Derivation.MONEY, net, recovery);
     }
 
-    /** How the savings-to-investment ratio comes about; not a number where there is none. */
-    public Derivation whySavingsToInvestment() {
+    /**
+     * How the savings-to-investment ratio comes about; not a number where there is none.
+     *
+     * @param operating how the operating saving comes about
+     * @param investment how the added investment comes about
+     */
+    public Derivation whySavingsToInvestment(Derivation operating, Derivation investment) {
         return Derivation.of("Savings-to-investment ratio", savingsToInvestment().orElse(Double.NaN), "",
-                "operating saving / added investment; none without an added investment", operating(), investment());
+                "operating saving / added investment; none without an added investment", operating, investment);
     }
 
-    /** How the adjusted rate comes about; not a number where there is none. */
-    public Derivation whyAdjustedRate() {
+    /**
+     * How the adjusted rate comes about; not a number where there is none.
+     *
+     * @param ratio how the savings-to-investment ratio comes about
+     */
+    public Derivation whyAdjustedRate(Derivation ratio) {
         return Derivation.of("Adjusted internal rate of return", adjustedRate().orElse(Double.NaN), "",
-                "(1 + rate) × ratio^(1 / years) - 1", whyRate(), whySavingsToInvestment(), length());
-    }
-
-    private Derivation operating() {
-        return Derivation.of("Operating saving", operatingSaving, Derivation.MONEY,
-                "present value of running costs, base case less alternative");
-    }
-
-    private Derivation investment() {
-        return Derivation.of("Added investment", addedInvestment, Derivation.MONEY,
-                "present value of purchases less grants and what is left, alternative less base case");
+                "(1 + rate) × ratio^(1 / years) - 1", whyRate(), ratio, length());
     }
 
     private Derivation whyRate() {

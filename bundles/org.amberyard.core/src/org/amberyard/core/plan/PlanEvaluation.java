@@ -29,7 +29,8 @@ public final class PlanEvaluation {
         PlanCosts costs = PlanCosts.of(study, plan, new PlanCourse(fleet, upkeep, ports, yards));
         List<AirYear> air = air(study, fleet, yards);
         return new PlanResult(plan, fleet, upkeep, costs, air, yards, compared, service(study, plan, ports, yards),
-                RouteFitting.withPorts(study, duty, onOffer, ports), PlanMeasures.of(study, costs.ledger(), fleet, yards, air));
+                RouteFitting.withPorts(study, duty, onOffer, ports), PlanFinance.of(study, plan, fleet, costs),
+                PlanMeasures.of(study, costs.ledger(), fleet, yards, air));
     }
 
     private static List<AirYear> air(StudyInput study, FleetHistory fleet, List<YardYear> yards) {

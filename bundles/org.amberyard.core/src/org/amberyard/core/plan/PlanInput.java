@@ -13,9 +13,10 @@ import java.util.OptionalInt;
  * @param works site works ordered
  * @param oneOffs training, tools and the like
  * @param certainAwardsOnly true when it counts on no award that is not certain
+ * @param payment how it is paid for
  */
 public record PlanInput(String name, List<Replacement> replacements, List<PortPurchase> ports, List<WorkOrder> works,
-        List<OneOff> oneOffs, boolean certainAwardsOnly) {
+        List<OneOff> oneOffs, boolean certainAwardsOnly, PaymentPlan payment) {
 
     /**
      * A new bus takes a place.
@@ -73,10 +74,10 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         }
     }
 
-    /** A plan that counts on every award that it names. */
+    /** A plan that counts on every award that it names and is paid in cash. */
     public PlanInput(String name, List<Replacement> replacements, List<PortPurchase> ports, List<WorkOrder> works,
             List<OneOff> oneOffs) {
-        this(name, replacements, ports, works, oneOffs, false);
+        this(name, replacements, ports, works, oneOffs, false, PaymentPlan.CASH);
     }
 
     public PlanInput {
@@ -84,5 +85,10 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         ports = List.copyOf(ports);
         works = List.copyOf(works);
         oneOffs = List.copyOf(oneOffs);
+    }
+
+    /** The same paid for in another way. */
+    public PlanInput paid(PaymentPlan other) {
+        return new PlanInput(name, replacements, ports, works, oneOffs, certainAwardsOnly, other);
     }
 }

@@ -20,10 +20,12 @@ import org.amberyard.core.yard.YardYear;
  * @param yardComparison the yard of the last year under each charging policy and each tariff
  * @param service load on the electric service by year
  * @param fits whether electric types can do the routes with the ports of the plan
+ * @param finance debts, taxes and the budget of each year
  * @param measures single figures
  */
 public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> upkeep, PlanCosts costs, List<AirYear> air,
-        List<YardYear> yards, YardComparison yardComparison, List<ServiceYear> service, RouteFits fits, PlanMeasures measures) {
+        List<YardYear> yards, YardComparison yardComparison, List<ServiceYear> service, RouteFits fits, PlanFinance finance,
+        PlanMeasures measures) {
 
     public PlanResult {
         upkeep = List.copyOf(upkeep);
@@ -42,10 +44,11 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
         return costs.funding();
     }
 
-    /** The same at the prices of a study that differs in prices alone. */
-    PlanResult at(StudyInput study, FleetHistory decided) {
+    /** The same at the prices of a study that differs in prices and payment alone. */
+    PlanResult at(StudyInput study, PlanInput paid, FleetHistory decided) {
         PlanCosts newCosts = costs.at(study);
-        return new PlanResult(plan, decided, upkeep, newCosts, air, yards, yardComparison, service, fits,
+        return new PlanResult(paid, decided, upkeep, newCosts, air, yards, yardComparison, service, fits,
+                PlanFinance.of(study, paid, decided, newCosts),
                 PlanMeasures.of(study, newCosts.ledger(), decided, yards, air));
     }
 
@@ -59,6 +62,11 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
     public FailureSpread failures(int year) {
         return upkeep.stream().filter(u -> u.record().year() == year).map(UpkeepYear::failures)
                 .reduce(FailureSpread.NONE, FailureSpread::plus);
+    }
+
+    /** Present cost after financing and taxes: that of cash purchases and what these add. */
+    public double presentCostAfterFinancing() {
+        return measures.presentCost() + finance.ledger().presentValue();
     }
 
     /** Name of the plan. */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Tells whether two studies differ in prices alone: price paths, discounting, insurance, and what buses cost and bring. Tariffs
- * and ports are not among them, because yards are planned by them.
+ * Tells whether two studies differ in prices alone: price paths, discounting, insurance, taxes, how plans are paid for, and what
+ * buses cost and bring. Tariffs and ports are not among them, because yards are planned by them.
  */
 final class PriceEdits {
     private PriceEdits() {
@@ -13,15 +13,17 @@ final class PriceEdits {
 
     /** True when a study at the prices of another is that other. */
     static boolean alone(StudyInput edited, StudyInput last) {
-        if (edited.types().size() != last.types().size()) {
+        if (edited.types().size() != last.types().size() || edited.plans().size() != last.plans().size()) {
             return false;
         }
         List<VehicleTypeInput> types = IntStream.range(0, edited.types().size())
                 .mapToObj(i -> edited.types().get(i).at(last.types().get(i).prices())).toList();
         FleetRules rules = new FleetRules(edited.rules().spareCoverShare(), last.rules().insuranceShare(),
-                edited.rules().reserveShare(), edited.rules().upkeep());
+                edited.rules().reserveShare(), edited.rules().upkeep(), last.rules().taxes());
+        List<PlanInput> plans = IntStream.range(0, edited.plans().size())
+                .mapToObj(i -> edited.plans().get(i).paid(last.plans().get(i).payment())).toList();
         return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), last.money(), edited.duty(),
-                types, edited.buses(), edited.depot(), last.prices(), edited.funding(), edited.air(), rules, edited.plans(),
+                types, edited.buses(), edited.depot(), last.prices(), edited.funding(), edited.air(), rules, plans,
                 edited.baseline(), edited.trips()).equals(last);
     }
 }

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Costs a study anew after an edit of prices alone: no bus is driven, no yard charged and no task of the shop planned again.
- * What prices decide is asked again: whether worn buses get another pack, which old buses programmes have scrapped, and what
- * proportion of demand to energy prices a least-cost yard sees. Where that comes out otherwise, or the edit reaches further, the
- * study must be evaluated as a whole.
+ * Costs a study anew after an edit of prices or payment alone: no bus is driven, no yard charged, no task of the shop planned
+ * again. What prices decide is asked again: whether worn buses get another pack, which old buses programmes have scrapped, and
+ * what proportion of demand to energy prices a least-cost yard sees. Where that comes out otherwise, or the edit reaches
+ * further, the study must be evaluated as a whole.
  */
 public final class StudyRecosting {
     private final StudyInput edited;
@@ -31,13 +31,14 @@ public final class StudyRecosting {
             return Optional.empty();
         }
         List<PlanResult> plans = new ArrayList<>();
-        for (PlanResult plan : before.plans()) {
+        for (int i = 0; i < before.plans().size(); i++) {
+            PlanResult plan = before.plans().get(i);
             RenewOrRetire packs = new RenewOrRetire(edited, new YearOfDriving(edited, before.duty(),
                     new PortFleet(edited.depot(), plan.plan().ports())), before.figures());
             if (!plan.fleet().decisions().stream().allMatch(packs::holds) || !scrapsAlike(plan)) {
                 return Optional.empty();
             }
-            plans.add(plan.at(edited, plan.fleet().priced(packs)));
+            plans.add(plan.at(edited, edited.plans().get(i), plan.fleet().priced(packs)));
         }
         return Optional.of(before.at(edited, plans));
     }

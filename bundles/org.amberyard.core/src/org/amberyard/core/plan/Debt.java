@@ -1,0 +1,35 @@
+package org.amberyard.core.plan;
+
+import org.amberyard.core.finance.DebtSchedule;
+import org.amberyard.core.finance.Lease;
+
+/**
+ * Money that a plan has drawn, or something that it has leased.
+ *
+ * @param financing by which it was
+ * @param year year of the study at whose start it was drawn
+ * @param schedule payments, money of their time
+ */
+public record Debt(Financing financing, int year, DebtSchedule schedule) {
+
+    /** True for a lease. */
+    public boolean leased() {
+        return financing.terms() instanceof Lease;
+    }
+
+    /** Owed at the end of a year of the study, sinking fund taken off; zero before it is drawn. */
+    public double owedAtEndOf(int yearOfStudy) {
+        return yearOfStudy < year ? 0 : schedule.owedAfter(yearOfStudy + 1 - year);
+    }
+
+    /** Fee that falls on each year over which the debt runs. */
+    double feeDeducted(int yearOfStudy) {
+        int inYear = yearOfStudy - year;
+        return inYear >= 0 && inYear < schedule.years() ? schedule.fee() / schedule.years() : 0;
+    }
+
+    /** Interest paid in a year, less what the sinking fund earns. */
+    double interestDeducted(int yearOfStudy) {
+        return schedule.interest(yearOfStudy - year) - schedule.fundEarnings(yearOfStudy - year);
+    }
+}
