@@ -83,6 +83,12 @@ final class TinyDistrict {
                 study.plans(), 0, study.trips());
     }
 
+    static StudyInput withFunding(StudyInput study, FundingInput funding) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), study.buses(), study.depot(), study.prices(), funding, study.air(), study.rules(),
+                study.plans(), 0, study.trips());
+    }
+
     static StudyInput withDepot(StudyInput study, DepotInput depot) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), study.buses(), depot, study.prices(), study.funding(), study.air(), study.rules(),
@@ -166,6 +172,14 @@ final class TinyDistrict {
 
     static PlanInput dieselPlan() {
         return new PlanInput("Diesel", List.of(), List.of(), List.of(), List.of());
+    }
+
+    static PlanInput electricPlanWithoutAwards() {
+        PlanInput plan = electricPlan();
+        return new PlanInput(plan.name(), plan.replacements().stream()
+                .map(r -> new PlanInput.Replacement(r.year(), r.place(), r.newType(), r.cascadeTo(), List.of())).toList(),
+                plan.ports().stream().map(p -> new PlanInput.PortPurchase(p.year(), p.port(), p.count(), List.of())).toList(),
+                plan.works().stream().map(w -> new PlanInput.WorkOrder(w.year(), w.work(), List.of())).toList(), plan.oneOffs());
     }
 
     static PlanInput electricPlan() {
