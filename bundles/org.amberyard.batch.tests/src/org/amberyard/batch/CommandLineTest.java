@@ -12,12 +12,15 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
@@ -31,6 +34,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
+    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, "
+            + "fill-plan. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 
@@ -92,6 +97,34 @@ class CommandLineTest {
         assertEquals(2, run("task-sheet", STUDY, PLAN_OF_SHEET, "B99", "2026", "--out", "sheet.html"));
         assertTrue(err().contains("BUS is “B99” and YEAR is “2026”, but no such bus is in the fleet then. Years go from 2026 "
                 + "to 2040; buses of the plan: B01, "), err());
+    }
+
+    @Test
+    void aPlanIsFilledByARule() throws Exception {
+        assertEquals(0, run("fill-plan", STUDY, PLAN_OF_SHEET, "--rule", "per-year", "--number", "2", "--from", "2028", "--to",
+                "2030", "--port", "AC 19.2 kW", "--buses-per-port", "1.5"), err());
+        assertTrue(out().startsWith("6 buses are replaced: 2 in 2028, 2 in 2029, 2 in 2030."), out());
+        Plan plan = StudyFile.load(folder.resolve(STUDY)).getPlans().get(0);
+        assertEquals(6, plan.getReplacements().stream().filter(r -> r.getNewType() instanceof ElectricType).count());
+        assertEquals(4, plan.getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "No plan | --rule all-by --from 2027 --to 2030 | PLAN is “No plan”; it must be one of Like for like, ",
+        "Like for like | --rule weekly --from 2027 --to 2030 | --rule is “weekly”; it must be at-age, per-year or all-by.",
+        "Like for like | --rule at-age --from 2027 --to 2030 | Option --number is missing: fill-plan STUDY PLAN --rule ",
+        "Like for like | --rule at-age --number some --from 2027 --to 2030 | --number is “some”; it must be a whole number",
+        "Like for like | --rule all-by --from 2027 --to 2026 | --to is “2026”; it must be a whole number from 2027 to 2040.",
+        "Like for like | --rule all-by --from 2027 --to 2030 --roles route,cook | --roles is “route,cook”; it must be made of ",
+        "Like for like | --rule all-by --from 2027 --to 2030 --port nothing | --port is “nothing”; it must be one of AC 19.2 kW",
+        "Like for like | --rule all-by --from 2027 --to 2030 --buses-per-port 2 | Option --buses-per-port needs --port: ",
+        "Like for like | --rule all-by --from 2027 --to 2030 --engine --port DC | Options --port and --engine exclude"})
+    void aRuleThatMakesNoSenseIsRefused(String plan, String options, String message) throws Exception {
+        List<String> args = new ArrayList<>(List.of("fill-plan", STUDY, plan));
+        args.addAll(List.of(options.split(" ")));
+        assertEquals(2, run(args.toArray(String[]::new)));
+        assertTrue(err().startsWith(message), err());
     }
 
     @Test
@@ -180,8 +213,8 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "''|A verb is missing; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
-        "sweep|“sweep” is no verb; allowed: evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill. See --help.",
+        "''|A verb is missing; allowed: " + VERBS,
+        "sweep|“sweep” is no verb; allowed: " + VERBS,
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

@@ -21,7 +21,11 @@ record EvaluatedStudy(Study study, List<Finding> findings, StudyResult result) {
 
     /** Loads and evaluates a study; empty when it cannot be evaluated, which the console is told with the reasons. */
     static Optional<EvaluatedStudy> of(Path file, Console console) throws WrongUse {
-        Study study = StudyArgument.load(file);
+        return of(StudyArgument.load(file), console);
+    }
+
+    /** Evaluates a study; empty when it cannot be evaluated, which the console is told with the reasons. */
+    static Optional<EvaluatedStudy> of(Study study, Console console) {
         List<Finding> findings = StudyFindings.of(study);
         if (!StudyFindings.canEvaluate(findings)) {
             console.err().println("“" + study.getName() + "” cannot be evaluated.");

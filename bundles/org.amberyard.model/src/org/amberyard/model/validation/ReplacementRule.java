@@ -45,7 +45,7 @@ final class ReplacementRule implements Rule {
 
     private static void checkBody(Replacement step, EReference field, VehicleType type, Bus place, Findings findings) {
         Route route = place.getRoute();
-        if (type != null && route != null && type.getBodyType() != route.getBodyType()) {
+        if (type != null && !BodyFit.suits(type, place)) {
             findings.error(step, field, ElementNames.of(type) + " is a type " + type.getBodyType().getLiteral()
                     + " bus but bus " + ElementNames.of(place) + " runs route " + ElementNames.of(route)
                     + ", which needs a type " + route.getBodyType().getLiteral() + " bus; choose another.");
