@@ -34,7 +34,7 @@ class TaskScheduleTest {
         Set<Integer> months = new TreeSet<>();
         for (int place = 0; place < 12; place++) {
             TaskSchedule schedule = new TaskSchedule(new TaskPlan(List.of(yearly), f -> f.renewal(400_000)), 0,
-                    ServiceMonth.headStartMonths(place), 0, year);
+                    StaggeredUpkeep.headStartMonths(place), 0, year);
             int first = schedule.next(year, 0).get(0).month();
             months.add(first);
             assertEquals(List.of(first), schedule.next(year, 1).stream().map(TaskEvent::month).toList());

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.FailureSpread;
-import org.amberyard.core.upkeep.ServiceMonth;
 import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.StaggeredUpkeep;
 import org.amberyard.core.upkeep.TaskEvent;
 import org.amberyard.core.upkeep.TaskPlan;
 import org.amberyard.core.upkeep.TaskSchedule;
@@ -55,7 +55,7 @@ final class FleetUpkeep {
         FailureSpread failures = FailureSpread.NONE;
         if (type.hasTasks()) {
             TaskSchedule schedule = schedules.computeIfAbsent(vehicle.unit(), u -> new TaskSchedule(plans.get(vehicle.type()),
-                    age, ServiceMonth.headStartMonths(record.place()), vehicle.odometerKm(), driven));
+                    age, StaggeredUpkeep.headStartMonths(record.place()), vehicle.odometerKm(), driven));
             failures = schedule.failures(driven, age, rules.labourRatePerHour()).costing(factor);
             events.addAll(schedule.next(driven, age));
         }

@@ -21,7 +21,7 @@ public final class TaskSchedule {
      *
      * @param plan the tasks that apply to it
      * @param ageYears its age now
-     * @param headStartMonths months by which its clocks are ahead, see {@link ServiceMonth}
+     * @param headStartMonths months by which its clocks are ahead, see {@link StaggeredUpkeep}
      * @param odometerKm its odometer now, km
      * @param year the year to come, from which hours and brakes of its past are drawn in proportion to the distance
      */

@@ -1,15 +1,15 @@
 package org.amberyard.core.upkeep;
 
 /**
- * Month in which the yearly work on a bus falls due. A shop spreads it over the year, so places in the fleet take turns by a
+ * When in the year the yearly work on a bus falls due. A shop staggers it over the year, so places in the fleet take turns by a
  * stride that reaches every month before one comes again, neighbours months apart. Common practice, no source; the dates of a
  * real shop would replace it.
  */
-public final class ServiceMonth {
+public final class StaggeredUpkeep {
     /** Has no divisor in common with 12. */
     private static final int STRIDE = 7;
 
-    private ServiceMonth() {
+    private StaggeredUpkeep() {
     }
 
     /**
