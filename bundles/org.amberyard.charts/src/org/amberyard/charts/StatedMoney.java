@@ -1,5 +1,6 @@
 package org.amberyard.charts;
 
+import org.amberyard.core.money.FiscalYears;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.plan.StudyInput;
 
@@ -10,7 +11,8 @@ public final class StatedMoney {
 
     /** For example {@code constant 2026 USD} or {@code nominal USD}. */
     public static String of(StudyInput study) {
-        return study.money().basis() == MoneyBasis.CONSTANT ? "constant " + study.baseYear() + " " + study.currency()
+        FiscalYears fiscal = study.money().fiscal();
+        return study.money().basis() == MoneyBasis.CONSTANT ? "constant " + fiscal.name(study.baseYear()) + " " + study.currency()
                 : "nominal " + study.currency();
     }
 }

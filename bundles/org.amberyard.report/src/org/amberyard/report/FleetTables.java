@@ -1,12 +1,16 @@
 package org.amberyard.report;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.plan.FleetEvent;
+import org.amberyard.core.plan.FleetYear;
 import org.amberyard.core.plan.PackBill;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfEvent;
 import org.amberyard.report.ResultRows.OfVehicle;
+import org.amberyard.report.ResultRows.OfYear;
 
 /** Tables of what becomes of the fleet. */
 final class FleetTables {
@@ -63,7 +67,8 @@ final class FleetTables {
         return new TableDefinition<>("fleet_events", "What happens to the fleet", OfEvent::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
-                .text("event", "Event", "What happens: bought, sold, scrapped, moved, pack replaced, or retired because a new pack is not worth it.", r -> kind(r.event()))
+                .text("event", "Event", "What happens: bought, sold, scrapped, moved, pack replaced, or retired because a new pack is "
+                        + "not worth it.", r -> kind(r.event()))
                 .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
                 .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
                         r -> r.event() instanceof FleetEvent.Moved moved ? placeName(r, moved.from()) : null)
@@ -72,10 +77,38 @@ final class FleetTables {
                         r -> r.result().input().types().get(r.event().vehicle().type()).name())
                 .text("cause", "Cause", "Why a bus is bought or a pack is due; empty for other events.",
                         r -> cause(r.event()))
+                .text("order_by", "Order by", "Day by which a new bus must be ordered to come at the start of its year; empty for "
+                        + "other events.", r -> r.event() instanceof FleetEvent.Bought bought
+                                ? FleetYear.orderBy(r.result().input(), bought).toString() : null)
                 .optionalMoney("pack_price", "Pack price",
                         "Price of the pack that is fitted in constant money; no figure for other events.",
                         r -> r.event() instanceof FleetEvent.PackReplaced replaced
                                 ? OptionalDouble.of(PackBill.of(r.result().input(), replaced).price()) : OptionalDouble.empty());
+    }
+
+    /** A plan's fleet in a year. */
+    private record OfFleet(OfYear at, FleetYear fleet) {
+        static List<OfFleet> all(StudyResult result) {
+            return result.plans().stream().flatMap(plan -> FleetYear.of(result.input(), plan.fleet()).stream()
+                    .map(f -> new OfFleet(new OfYear(result, plan, f.year()), f))).toList();
+        }
+    }
+
+    static TableDefinition<?> fleetByYear() {
+        return new TableDefinition<OfFleet>("fleet_by_year", "The fleet by year", OfFleet::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .year("year", "Year", "Fiscal year.", r -> r.at().calendarYear())
+                .count("electric", "Electric buses", "Electric buses in service.", r -> r.fleet().electric())
+                .count("engine", "Engine buses", "Buses with an engine in service.", r -> r.fleet().engine())
+                .count("route", "On routes", "Buses on routes.", r -> r.fleet().route())
+                .count("spare", "Spares", "Spare buses.", r -> r.fleet().spare())
+                .count("activity", "For trips", "Buses kept for trips.", r -> r.fleet().activity())
+                .optional("spare_ratio", "Spare ratio", Unit.SHARE, "Spares over buses on routes; no figure without one.",
+                        r -> r.fleet().spareRatio())
+                .number("mean_age", "Mean age", Unit.YEAR, "Mean age at the start of the year.", r -> r.fleet().meanAgeYears())
+                .number("oldest_age", "Oldest", Unit.YEAR, "Age of the oldest bus.", r -> r.fleet().oldestAgeYears())
+                .count("bought", "Bought", "Buses bought at the start of the year.", r -> r.fleet().bought())
+                .count("left", "Sold or scrapped", "Buses that leave the fleet then.", r -> r.fleet().left());
     }
 
     private static String placeName(OfEvent row, int place) {

@@ -32,7 +32,8 @@ public final class ResultTables {
     static List<TableDefinition<?>> definitions() {
         LastYears last = new LastYears();
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
-                FleetTables.vehicleYears(), FleetTables.fleetEvents(), PackTables.packHistory(), RotationTable.rotation(),
+                WhyTables.planDifference(), WhyTables.priceBreakEven(),
+                FleetTables.vehicleYears(), FleetTables.fleetEvents(), FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation(),
                 RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
                 OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),

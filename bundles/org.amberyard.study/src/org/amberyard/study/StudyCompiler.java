@@ -9,6 +9,7 @@ import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.duty.VehicleSpec;
 import org.amberyard.core.duty.YardHabit;
+import org.amberyard.core.money.FiscalYears;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
@@ -24,6 +25,7 @@ import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.Timing;
+import org.amberyard.model.study.YearNaming;
 import org.amberyard.model.vehicles.VehicleType;
 
 /**
@@ -52,9 +54,13 @@ public final class StudyCompiler {
         return new StudyCompiler(study).compile();
     }
 
+    private FiscalYears fiscalYears() {
+        return new FiscalYears(settings.getFiscalYearStart().getValue() + 1, settings.getFiscalYearNaming() == YearNaming.END);
+    }
+
     private StudyInput compile() {
         MoneyRates rates = rates();
-        MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR);
+        MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR, fiscalYears());
         List<VehicleTypeInput> vehicles = study.getVehicleTypes().stream().map(this::vehicle).toList();
         DutyInput duty = duty(vehicles);
         PlanCompiler plans = new PlanCompiler(study, types);

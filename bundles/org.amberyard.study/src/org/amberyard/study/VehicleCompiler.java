@@ -29,9 +29,10 @@ final class VehicleCompiler {
     static VehicleTypeInput compile(VehicleType type, int successor) {
         if (type instanceof ElectricType electric) {
             return new VehicleTypeInput(electricSpec(electric), prices(type), electric.getAcAcceptanceKw(),
-                    electric.getDcAcceptanceKw(), successor);
+                    electric.getDcAcceptanceKw(), successor, type.getDeliveryMonths());
         }
-        return new VehicleTypeInput(engineSpec((CombustionType) type), prices(type), 0, 0, successor);
+        return new VehicleTypeInput(engineSpec((CombustionType) type), prices(type), 0, 0, successor,
+                type.getDeliveryMonths());
     }
 
     static FuelKind fuel(Fuel fuel) {

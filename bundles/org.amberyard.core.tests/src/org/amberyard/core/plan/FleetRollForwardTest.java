@@ -159,4 +159,21 @@ class FleetRollForwardTest {
         buses.set(1, bus);
         return TinyDistrict.withBuses(study, buses);
     }
+
+    /** A place in service from a later year; a plan may say what comes instead, and when. */
+    @Test
+    void theFleetGrowsIntoAPlace() {
+        List<BusInput> buses = new ArrayList<>(study.buses());
+        buses.add(new BusInput("G", Role.ROUTE, TinyDistrict.DIESEL, OptionalInt.of(0), 2, 0, 0, 0, OptionalDouble.empty(),
+                OptionalInt.empty()));
+        int place = buses.size() - 1;
+        StudyInput grown = TinyDistrict.withBuses(study, buses);
+        FleetHistory fleet = FleetRollForward.of(grown, TinyDistrict.dieselPlan(), DutyTable.of(grown.duty()),
+                new PortFleet(grown.depot(), List.of()));
+        assertEquals(List.of(2, 3), fleet.years().stream().filter(y -> y.place() == place).map(VehicleYear::year).toList());
+        VehicleYear first = fleet.inYear(2).stream().filter(y -> y.place() == place).findFirst().orElseThrow();
+        assertEquals("G", first.vehicle().unit());
+        assertEquals(0, first.vehicle().odometerKm(), 0);
+        assertEquals(1, fleet.events().stream().filter(e -> e.place() == place && e instanceof FleetEvent.Bought).count());
+    }
 }

@@ -15,9 +15,9 @@ final class FleetPlaces {
     private final Map<Integer, Integer> bought = new HashMap<>();
     private final List<FleetEvent> events = new ArrayList<>();
 
-    FleetPlaces(StudyInput study, List<Vehicle> today) {
+    FleetPlaces(StudyInput study, List<Optional<Vehicle>> today) {
         this.study = study;
-        this.places = today.toArray(Vehicle[]::new);
+        this.places = today.stream().map(bus -> bus.orElse(null)).toArray(Vehicle[]::new);
         this.arrived = new int[places.length];
         Arrays.fill(arrived, -1);
     }
@@ -64,7 +64,8 @@ final class FleetPlaces {
 
     void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
         int generation = bought.merge(place, 1, Integer::sum);
-        String unit = study.buses().get(place).name() + "-" + (generation + 1);
+        BusInput of = study.buses().get(place);
+        String unit = of.inServiceYear() > 0 && generation == 1 ? of.name() : of.name() + "-" + (generation + 1);
         places[place] = new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1);
         events.add(new FleetEvent.Bought(year, place, places[place], outgoingType, step));
     }

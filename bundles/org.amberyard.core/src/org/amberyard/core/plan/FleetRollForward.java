@@ -12,6 +12,8 @@ import org.amberyard.core.duty.DutyTable;
 /**
  * Rolls the fleet forward year by year: the plan's steps first, then the rules, then a year of driving.
  *
+ * <p>A place of which the present fleet says that it is in service from a later year stays empty until then: the fleet grows.
+ *
  * <p>The rule replaces a bus that its owner has marked for a year from that year on, else one that has reached the age or
  * the odometer of its type or whose pack is not worth replacing any more. A place that the plan names is left to the plan until
  * its step has come.
@@ -32,7 +34,8 @@ public final class FleetRollForward {
         this.packs = new RenewOrRetire(study, driving, figures);
         PresentFleet present = new PresentFleet(study, duty, driving);
         this.fleet = new FleetPlaces(study,
-                IntStream.range(0, study.buses().size()).mapToObj(place -> calibrated(place, present.bus(place))).toList());
+                IntStream.range(0, study.buses().size())
+                .mapToObj(place -> present.standing(place).map(bus -> calibrated(place, bus))).toList());
         this.steps = new PlanSteps(study, plan, fleet);
         this.retires = new int[fleet.count()];
         Arrays.fill(retires, -1);
@@ -62,6 +65,8 @@ public final class FleetRollForward {
         for (int place = 0; place < fleet.count(); place++) {
             if (fleet.in(place).isPresent() && due(place, year)) {
                 replaceByRule(place, year);
+            } else if (study.buses().get(place).inServiceYear() == year && year > 0 && !steps.names(place)) {
+                grow(place, year);
             }
         }
     }
@@ -82,6 +87,12 @@ public final class FleetRollForward {
         }
         VehiclePrices prices = study.types().get(vehicle.type()).prices();
         return prices.due(vehicle.ageYears(year), vehicle.odometerKm(), bus.role());
+    }
+
+    /** The fleet grows by a bus, unless the plan says how. */
+    private void grow(int place, int year) {
+        int type = study.buses().get(place).type();
+        fleet.buy(year, place, type, type, Optional.empty());
     }
 
     private void replaceByRule(int place, int year) {

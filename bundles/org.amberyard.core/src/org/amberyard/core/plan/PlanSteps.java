@@ -26,6 +26,11 @@ final class PlanSteps {
         return lastYear.getOrDefault(place, -1) >= year;
     }
 
+    /** True when a step names a place in any year. */
+    boolean names(int place) {
+        return lastYear.containsKey(place);
+    }
+
     /** True when a step in a year takes a bus from a place or brings one there. */
     boolean touch(int place, int year) {
         return plan.replacements().stream().anyMatch(s -> s.year() == year

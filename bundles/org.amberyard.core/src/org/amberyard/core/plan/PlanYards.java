@@ -85,7 +85,7 @@ final class PlanYards {
     private YardCalendar calendar(Metering metering, List<YardBus> buses) {
         Set<TripDay.Month> months = buses.stream().flatMap(b -> b.trips().stream()).map(TripDay::in).collect(Collectors.toSet());
         return calendars.computeIfAbsent(new CalendarKey(metering, months),
-                key -> YardCalendar.of(service, metering.days(study.baseYear()), months));
+                key -> YardCalendar.of(service, metering.days(study.money().fiscal(), study.baseYear()), months));
     }
 
     private void judgeLayovers(int type, BatterySpec battery) {

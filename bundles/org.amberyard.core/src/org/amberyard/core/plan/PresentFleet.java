@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.FadeRate;
 import org.amberyard.core.battery.FadeState;
@@ -21,6 +22,11 @@ final class PresentFleet {
         this.study = study;
         this.duty = duty;
         this.driving = driving;
+    }
+
+    /** The bus of a place; empty where the fleet grows into the place later. */
+    Optional<Vehicle> standing(int place) {
+        return study.buses().get(place).inServiceYear() > 0 ? Optional.empty() : Optional.of(bus(place));
     }
 
     Vehicle bus(int place) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.MoneyRates;
-import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
 
 /**
@@ -53,8 +52,7 @@ public record PriceLever(String name, Unit unit, double present, double from, do
         levers.add(new PriceLever("replacement packs", Unit.MONEY_PER_KWH, pack, LEAST_TIMES * pack, MOST_TIMES * pack,
                 (s, value) -> s.at(withPack(s.prices(), value))));
         levers.add(new PriceLever("real discount rate", Unit.RATE, study.money().rates().real(), 0, HIGHEST_RATE,
-                (s, value) -> s.at(new MoneyRules(new MoneyRates(value, s.money().rates().inflation()), s.money().basis(),
-                        s.money().midYear()))));
+                (s, value) -> s.at(s.money().at(new MoneyRates(value, s.money().rates().inflation())))));
         return levers;
     }
 

@@ -15,13 +15,20 @@ import org.amberyard.core.duty.VehicleSpec;
  * @param acAcceptanceKw largest power taken from an AC port, kW; zero for an engine bus
  * @param dcAcceptanceKw largest power taken from a DC port, kW; zero for an engine bus
  * @param successor place in the list of types of the type that the rule buys next
+ * @param deliveryMonths time from order to delivery, months
  */
 public record VehicleTypeInput(VehicleSpec spec, VehiclePrices prices, double acAcceptanceKw, double dcAcceptanceKw,
-        int successor) {
+        int successor, double deliveryMonths) {
+
+    /** A type that is delivered when it is ordered. */
+    public VehicleTypeInput(VehicleSpec spec, VehiclePrices prices, double acAcceptanceKw, double dcAcceptanceKw,
+            int successor) {
+        this(spec, prices, acAcceptanceKw, dcAcceptanceKw, successor, 0);
+    }
 
     /** The same at the prices of another. */
     VehicleTypeInput at(VehiclePrices others) {
-        return new VehicleTypeInput(spec, prices.at(others), acAcceptanceKw, dcAcceptanceKw, successor);
+        return new VehicleTypeInput(spec, prices.at(others), acAcceptanceKw, dcAcceptanceKw, successor, deliveryMonths);
     }
 
     /** Name of the type. */

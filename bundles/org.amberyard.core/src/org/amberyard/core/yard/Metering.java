@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.amberyard.core.duty.Climate;
+import org.amberyard.core.money.FiscalYears;
 import org.amberyard.core.tariff.BillingCalendar;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.HolidayRule;
@@ -31,8 +32,13 @@ public record Metering(Tariff tariff, boolean shared, List<HolidayRule> holidays
 
     /** Kinds of days of each month of a calendar year. */
     public List<Map<DayClass, Integer>> days(int calendarYear) {
-        BillingCalendar calendar = new BillingCalendar(calendarYear, holidays);
-        return IntStream.range(0, Climate.MONTHS).mapToObj(calendar::days).toList();
+        return days(FiscalYears.CALENDAR, calendarYear);
+    }
+
+    /** Kinds of days of each month of a fiscal year, from January to December. */
+    public List<Map<DayClass, Integer>> days(FiscalYears fiscal, int number) {
+        return IntStream.range(0, Climate.MONTHS)
+                .mapToObj(month -> new BillingCalendar(fiscal.calendarYear(number, month), holidays).days(month)).toList();
     }
 
     /**

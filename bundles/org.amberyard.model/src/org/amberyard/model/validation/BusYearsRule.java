@@ -42,9 +42,10 @@ final class BusYearsRule implements Rule {
     }
 
     private static void checkService(Bus bus, int baseYear, Findings findings) {
-        if (bus.getInServiceYear() > baseYear) {
-            findings.error(bus, Literals.BUS__IN_SERVICE_YEAR, "it is in service since "
-                    + findings.value(bus, Literals.BUS__IN_SERVICE_YEAR) + ", after the base year " + baseYear + "; the fleet is that of the base year, and plans buy later buses.");
+        if (bus.getInServiceYear() > baseYear && bus.getOdometerKm() > 0) {
+            findings.error(bus, Literals.BUS__ODOMETER_KM, findings.fact(bus, Literals.BUS__ODOMETER_KM)
+                    + ", but the fleet only grows by it, new, in " + bus.getInServiceYear() + "; it must be 0, or the bus in "
+                    + "service since the base year " + baseYear + " or earlier.");
         }
     }
 

@@ -1,0 +1,76 @@
+package org.amberyard.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.PlanDifference;
+import org.amberyard.core.plan.PriceBreakEvens;
+import org.amberyard.core.plan.PriceLever;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.report.ResultRows.OfPlan;
+
+/** Tables that say why plans differ and what would have to change for another to win. */
+final class WhyTables {
+    private WhyTables() {
+    }
+
+    /** A step on the way from the baseline to a plan. */
+    private record OfStep(OfPlan at, PlanDifference.Step step) {
+        static List<OfStep> all(StudyResult result) {
+            return others(result).stream().flatMap(p -> PlanDifference.of(result.baseline(), p.plan()).steps().stream()
+                    .map(s -> new OfStep(p, s))).toList();
+        }
+    }
+
+    /** A price and where a plan costs as much as the baseline. */
+    private record OfLever(OfPlan at, PriceBreakEvens.OfLever lever) {
+        static List<OfLever> all(StudyResult result) {
+            return others(result).stream().flatMap(p -> PriceBreakEvens.of(result, p.index(), () -> false).stream()
+                    .map(l -> new OfLever(p, l))).toList();
+        }
+
+        String words() {
+            return lever.at().words(at.plan().name(), at.result().baseline().name(), this::value);
+        }
+
+        String present() {
+            return value(lever.lever().present());
+        }
+
+        private String value(double value) {
+            String currency = at.result().input().currency();
+            return switch (lever.lever().unit()) {
+                case MONEY_PER_LITRE -> String.format(Locale.ROOT, "%.3f %s/L", value, currency);
+                case MONEY_PER_KWH -> String.format(Locale.ROOT, "%.0f %s/kWh", value, currency);
+                case TIMES -> String.format(Locale.ROOT, "%.2f times the prices of the study", value);
+                case RATE -> String.format(Locale.ROOT, "%.2f %%", 100 * value);
+            };
+        }
+    }
+
+    private static List<OfPlan> others(StudyResult result) {
+        return IntStream.range(0, result.plans().size()).filter(i -> i != result.input().baseline())
+                .mapToObj(i -> new OfPlan(result, i)).toList();
+    }
+
+    static TableDefinition<?> planDifference() {
+        return new TableDefinition<OfStep>("plan_difference", "From the baseline to each plan", OfStep::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .text("group", "Group", "Group of the category.", r -> r.step().category().group().label())
+                .text("category", "Category", "Cost category; those without a difference are left out.",
+                        r -> r.step().category().label())
+                .money("baseline_cost", "Baseline", "Present cost in the baseline.", r -> r.step().from())
+                .money("plan_cost", "Plan", "Present cost in the plan.", r -> r.step().to())
+                .money("change", "Change", "What the category adds to the present cost of the baseline; the changes sum to the "
+                        + "difference of the two plans.", r -> r.step().change());
+    }
+
+    static TableDefinition<?> priceBreakEven() {
+        return new TableDefinition<OfLever>("price_break_even", "Prices at which a plan costs as much as the baseline", OfLever::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
+                .text("price", "Price", "The price that is changed; all else stays as in the study.", r -> r.lever().lever().name())
+                .text("present", "In the study", "Its value in the study.", OfLever::present)
+                .text("answer", "Answer", "Where the plan has the lower present cost, in the range that is looked at: a tenth of "
+                        + "the price to four times it, discount rates from 0 to 15 %.", OfLever::words);
+    }
+}
