@@ -11,6 +11,8 @@ import org.amberyard.report.ResultRows.OfPlan;
 
 /** Tables that say why plans differ and what would have to change for another to win. */
 final class WhyTables {
+    private static final double LITRES_PER_GALLON = 3.785411784;
+
     private WhyTables() {
     }
 
@@ -40,7 +42,8 @@ final class WhyTables {
         private String value(double value) {
             String currency = at.result().input().currency();
             return switch (lever.lever().unit()) {
-                case MONEY_PER_LITRE -> String.format(Locale.ROOT, "%.3f %s/L", value, currency);
+                case MONEY_PER_LITRE -> String.format(Locale.ROOT, "%.3f %s/L (%.2f per gallon)", value, currency,
+                        value * LITRES_PER_GALLON);
                 case MONEY_PER_KWH -> String.format(Locale.ROOT, "%.0f %s/kWh", value, currency);
                 case TIMES -> String.format(Locale.ROOT, "%.2f times the prices of the study", value);
                 case RATE -> String.format(Locale.ROOT, "%.2f %%", 100 * value);

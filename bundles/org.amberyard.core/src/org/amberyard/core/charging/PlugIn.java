@@ -33,6 +33,13 @@ public record PlugIn(int bus, String label, double fromMin, double toMin, double
         return batteryKwh / ((toMin - fromMin) / 60);
     }
 
+    /** The same that arrives as before and leaves with less stored, kWh. */
+    public PlugIn storingLess(double lessKwh) {
+        double storedKwh = Math.max(0, batteryKwh - lessKwh);
+        return new PlugIn(bus, label, fromMin, toMin, storedKwh,
+                endShare - (batteryKwh - storedKwh) / acceptance.curve().usableKwh(), acceptance);
+    }
+
     /** The same with another energy to be stored; it arrives emptier or fuller, and leaves as before. */
     public PlugIn withKwh(double otherKwh) {
         return new PlugIn(bus, label, fromMin, toMin, otherKwh, endShare, acceptance);

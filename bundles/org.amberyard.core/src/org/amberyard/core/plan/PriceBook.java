@@ -20,7 +20,7 @@ final class PriceBook {
         return study;
     }
 
-    /** A price in a year at the time of a category. */
+    /** A price in a year at the time of a category; the year after the last one too, for what is sold at the end. */
     double at(UnitPrice price, int year, CostCategory category) {
         double[][] ofKind = known[price.kind().ordinal()];
         int place = price.of() * TIMES + category.time().ordinal();
@@ -46,7 +46,7 @@ final class PriceBook {
     }
 
     private double[] years(UnitPrice price, CostCategory category) {
-        double[] years = new double[study.years()];
+        double[] years = new double[study.years() + 1];
         for (int year = 0; year < years.length; year++) {
             years[year] = price.kind().at(study, price.of(), year, category);
         }

@@ -55,7 +55,7 @@ final class StretchPlanner {
                 night++;
             }
             if (night > day) {
-                carried.set(day, carried.get(day).withKwh(Math.max(0, carried.get(day).batteryKwh() - shortfall.shortKwh())));
+                carried.set(day, carried.get(day).storingLess(shortfall.shortKwh()));
                 carried.set(night, carried.get(night).withKwh(carried.get(night).batteryKwh() + shortfall.shortKwh()));
             }
         }

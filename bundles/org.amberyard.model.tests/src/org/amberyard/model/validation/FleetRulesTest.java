@@ -127,10 +127,13 @@ class FleetRulesTest {
     }
 
     @Test
-    void theFleetIsThatOfTheBaseYear() {
+    void theFleetGrowsByNewBuses() {
         small.bus.setInServiceYear(2027);
-        Said.of(small, "ERROR: Bus B01: it is in service since 2027, after the base year 2026; "
-                + "the fleet is that of the base year, and plans buy later buses.");
+        small.bus.setOdometerKm(0);
+        Said.of(small);
+        small.bus.setOdometerKm(100);
+        Said.of(small, "ERROR: Bus B01: odometer is 62.1 mi, but the fleet only grows by it, new, in 2027; it must be 0, or the "
+                + "bus in service since the base year 2026 or earlier.");
     }
 
     @Test
