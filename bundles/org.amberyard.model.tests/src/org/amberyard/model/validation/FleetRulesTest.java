@@ -132,7 +132,7 @@ class FleetRulesTest {
         small.bus.setOdometerKm(0);
         Said.of(small);
         small.bus.setOdometerKm(100);
-        Said.of(small, "ERROR: Bus B01: odometer is 62.1 mi, but the fleet only grows by it, new, in 2027; it must be 0, or the "
+        Said.of(small, "ERROR: Bus B01: odometer is 100 km, but the fleet only grows by it, new, in 2027; it must be 0, or the "
                 + "bus in service since the base year 2026 or earlier.");
     }
 
