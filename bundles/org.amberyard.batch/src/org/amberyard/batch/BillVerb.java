@@ -64,10 +64,7 @@ final class BillVerb implements Verb {
     }
 
     private static YardInput yard(StudyInput study, PlanResult plan, String year) throws WrongUse {
-        int place = IntStream.range(0, study.years()).filter(y -> String.valueOf(study.baseYear() + y).equals(year)).findFirst()
-                .orElseThrow(() -> new WrongUse("YEAR is “" + year + "”; it must be from " + study.baseYear() + " to "
-                        + (study.baseYear() + study.years() - 1) + "."));
-        YardInput yard = plan.yards().get(place).input();
+        YardInput yard = plan.yards().get(YearOperand.of(study, year)).input();
         if (yard.buses().isEmpty() && yard.ports().isEmpty()) {
             throw new WrongUse("YEAR is " + year + ", in which the plan “" + plan.name()
                     + "” has neither electric buses nor ports; choose a year or a plan with them.");

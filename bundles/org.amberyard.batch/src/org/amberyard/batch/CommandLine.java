@@ -18,7 +18,7 @@ public final class CommandLine {
     /** With the verbs of the program. */
     public CommandLine() {
         this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
-                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new FillPlanVerb()));
+                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb()));
     }
 
     CommandLine(List<Verb> verbs) {

@@ -26,6 +26,11 @@ interface ColumnUnit {
     /** The figure to show. */
     double show(double stored, UnitSystem system);
 
+    /** Token of the unit of the core; empty where it is none of the core's. */
+    default String token() {
+        return "";
+    }
+
     /** A unit of the core with its own symbol. */
     static ColumnUnit of(Unit unit) {
         return new OfCore(unit, null);
@@ -41,6 +46,11 @@ interface ColumnUnit {
 
     /** A unit of the core, with another symbol if one is given. */
     record OfCore(Unit unit, String ownSymbol) implements ColumnUnit {
+        @Override
+        public String token() {
+            return unit.token();
+        }
+
         @Override
         public String symbol(UnitSystem system, String currency) {
             return ownSymbol == null ? unit.symbol(system, currency) : ownSymbol;

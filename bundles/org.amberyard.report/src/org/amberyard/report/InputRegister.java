@@ -3,13 +3,10 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.Optional;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.SourceNote;
-import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
@@ -27,11 +24,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * else that nothing is known of it.
  */
 public final class InputRegister {
-    private static final String NO_SOURCE = "no source given";
-    private static final String DEFAULT = "default";
-    private static final String EVERY_FIELD = "*";
-    /** Begins the source of a default that only stands in until the user's own value is entered. */
-    private static final String NONE_OF_ITS_OWN = "none";
     private static final int LONGEST_TEXT = 1000;
     private static final int SHOWN_OF_LONG = 60;
 
@@ -91,19 +83,16 @@ public final class InputRegister {
         FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
         Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         Object value = element.eGet(field);
-        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD));
-        boolean isDefault = field instanceof EAttribute && Objects.equals(value, field.getDefaultValue()) && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
-        String quality = note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE);
-        String source = note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null);
+        InputSource source = InputSource.of(element, field);
         List<Object> row = new ArrayList<>();
         row.add(ElementNames.withKind(element));
         row.add(info.label());
         row.add(format.isNumber() && value instanceof Number number ? unit.show(number.doubleValue(), system)
                 : brief(format.text(value)));
         row.add(unit.symbol(system, currency));
-        row.add(quality);
-        row.add(source);
-        row.add(note.map(SourceNote::getDate).orElse(null));
+        row.add(source.quality());
+        row.add(source.citation());
+        row.add(source.date());
         return row;
     }
 
@@ -111,11 +100,5 @@ public final class InputRegister {
     private static String brief(String text) {
         return text.length() <= LONGEST_TEXT ? text
                 : String.format(Locale.ROOT, "%s … (%,d characters)", text.substring(0, SHOWN_OF_LONG), text.length());
-    }
-
-    private static Optional<SourceNote> note(EObject element, String field) {
-        return element instanceof Sourced sourced
-                ? sourced.getSources().stream().filter(n -> field.equals(n.getField())).findFirst()
-                : Optional.empty();
     }
 }

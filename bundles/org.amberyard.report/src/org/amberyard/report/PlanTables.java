@@ -6,6 +6,7 @@ import org.amberyard.core.money.CostGroups;
 import org.amberyard.core.money.FlowTime;
 import org.amberyard.core.money.Payback;
 import org.amberyard.core.units.Unit;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.report.ResultRows.OfCategory;
 import org.amberyard.report.ResultRows.OfPlaceGroup;
 import org.amberyard.report.ResultRows.OfPlan;
@@ -23,6 +24,7 @@ final class PlanTables {
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")
                 .money("present_cost", "Present cost", "Present value of all costs at the start of the base year; the buses of today are taken as paid for.",
                         r -> r.plan().measures().presentCost())
+                .why(r -> new LedgerWhy(r.result(), r.plan()).presentCost())
                 .money("annual_equivalent", "Annual equivalent cost",
                         "Level yearly cost in constant money with the same present value.",
                         r -> r.plan().measures().annualEquivalent())
@@ -76,7 +78,8 @@ final class PlanTables {
                 .text("group", "Group", "Group of the category.", r -> r.category().group().label())
                 .text("category", "Category", "Cost category.", r -> r.category().label())
                 .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
-                        r -> r.at().plan().ledger().amount(r.at().year(), r.category()));
+                        r -> r.at().plan().ledger().amount(r.at().year(), r.category()))
+                .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).ofYear(r.at().year(), r.category()));
     }
 
     static TableDefinition<OfPlaceGroup> costByBus() {
@@ -87,7 +90,8 @@ final class PlanTables {
                 .year("year", "Year", "Year in which the cost falls.", r -> r.at().calendarYear())
                 .text("group", "Group", "Group of cost categories.", r -> r.group().label())
                 .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
-                        r -> CostGroups.amount(r.at().plan().ledger(), r.row(), r.at().year(), r.group()));
+                        r -> CostGroups.amount(r.at().plan().ledger(), r.row(), r.at().year(), r.group()))
+                .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).ofRow(r.row(), r.at().year(), r.group()));
     }
 
     static TableDefinition<OfYear> cashByYear() {
@@ -95,11 +99,12 @@ final class PlanTables {
         table.text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear)
                 .money("capital", "Capital", "Buses, replacement packs, ports, works, training.",
-                        r -> group(r, CostCategory.Group.CAPITAL))
+                        r -> group(r, CostCategory.Group.CAPITAL)).why(r -> why(r, CostCategory.Group.CAPITAL))
                 .money("funding", "Funding", "Grants and rebates, negative.", r -> group(r, CostCategory.Group.FUNDING))
                 .money("energy", "Energy", "Fuel and electricity.", r -> group(r, CostCategory.Group.ENERGY))
+                .why(r -> why(r, CostCategory.Group.ENERGY))
                 .money("upkeep", "Upkeep and fees", "Upkeep, port fees, insurance, registration.",
-                        r -> group(r, CostCategory.Group.UPKEEP))
+                        r -> group(r, CostCategory.Group.UPKEEP)).why(r -> why(r, CostCategory.Group.UPKEEP))
                 .money("bus_sales", "Bus sales", "Buses sold, negative.",
                         r -> r.plan().ledger().amount(r.year(), CostCategory.BUS_SALE))
                 .money("cash", "Cash", "Sum of the columns before: what the year takes out of the funds.",
@@ -109,6 +114,10 @@ final class PlanTables {
                 .money("cost", "Cost", "Cash and value left together: the year's total in the ledger.",
                         r -> r.plan().ledger().yearTotal(r.year()));
         return table;
+    }
+
+    private static Derivation why(OfYear at, CostCategory.Group group) {
+        return new LedgerWhy(at.result(), at.plan()).ofYear(at.year(), group);
     }
 
     private static double group(OfYear row, CostCategory.Group group) {

@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.why.Derivation;
 
 /** All tables of a result, in the user's units. A figure that does not exist is missing, never zero. */
 public final class ResultTables {
@@ -22,6 +23,17 @@ public final class ResultTables {
     /** One of the tables, by its place in that order; the others are not made. */
     public static ResultTable of(int place, StudyResult result, UnitSystem system) {
         return definitions().get(place).table(result, system);
+    }
+
+    /**
+     * How a cell of a table comes about, down to inputs where it is money, else in words.
+     *
+     * @param place place of the table in the order of the tables
+     * @param row row of the table
+     * @param column column of the table
+     */
+    public static Derivation why(int place, StudyResult result, int row, int column) {
+        return definitions().get(place).why(result, row, column);
     }
 
     /** Plans in single figures. */

@@ -2,6 +2,7 @@ package org.amberyard.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -9,6 +10,7 @@ import java.util.function.ToIntFunction;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.why.Derivation;
 
 /**
  * A table as it is made from any result: what its rows are, and for each column its name, unit, meaning and value. The
@@ -24,7 +26,13 @@ final class TableDefinition<R> {
 
     /** A column with its unit and value. */
     private record Column<R>(String name, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
-            Function<R, Object> value) {
+            Function<R, Object> value, Optional<Function<R, Derivation>> why) {
+
+        Derivation derivation(R row) {
+            return why.map(w -> w.apply(row)).orElseGet(() -> value.apply(row) instanceof Number number
+                    ? Derivation.of(label, number.doubleValue(), unit.token(), meaning)
+                    : Derivation.of(label + ": " + value.apply(row), Double.NaN, "", meaning));
+        }
     }
 
     TableDefinition(String name, String title, Function<StudyResult, List<R>> rows) {
@@ -78,7 +86,15 @@ final class TableDefinition<R> {
 
     private TableDefinition<R> add(String column, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
             Function<R, Object> value) {
-        columns.add(new Column<>(column, label, unit, type, meaning, value));
+        columns.add(new Column<>(column, label, unit, type, meaning, value, Optional.empty()));
+        return this;
+    }
+
+    /** How the figures of the column that was added last come about; without it a figure is told by the column's meaning. */
+    TableDefinition<R> why(Function<R, Derivation> derivation) {
+        int last = columns.size() - 1;
+        Column<R> c = columns.get(last);
+        columns.set(last, new Column<>(c.name(), c.label(), c.unit(), c.type(), c.meaning(), c.value(), Optional.of(derivation)));
         return this;
     }
 
@@ -103,6 +119,11 @@ final class TableDefinition<R> {
             cells.add(line);
         }
         return new ResultTable(name, title, columns(system, result.input().currency()), cells);
+    }
+
+    /** How a cell of the table comes about. */
+    Derivation why(StudyResult result, int row, int column) {
+        return columns.get(column).derivation(rows.apply(result).get(row));
     }
 
     private static Object shown(Object value, ColumnUnit unit, UnitSystem system) {

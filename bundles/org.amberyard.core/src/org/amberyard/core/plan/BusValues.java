@@ -46,8 +46,8 @@ final class BusValues {
 
     private Derivation share(String name, double share, double ageYears, Vehicle vehicle) {
         VehicleTypeInput type = study.types().get(vehicle.type());
-        return Derivation.of(name, share, "", "straight line over the life", Derivation.of("age", ageYears, "a", "year less entry into service"),
-                Derivation.input("life", type.prices().lifeYears(), "a", new InputRef(type.kind(), type.name(), "lifeYears")));
+        return Derivation.of(name, share, "", "straight line over the life", Derivation.of("age", ageYears, "year", "year less entry into service"),
+                Derivation.input("life", type.prices().lifeYears(), "year", new InputRef(type.kind(), type.name(), "lifeYears")));
     }
 
     /**

@@ -36,6 +36,7 @@ public enum Unit {
     CUBIC_METRE_PER_HOUR("m3/h", "ft³/min", "m³/h", 1 / (60 * Unit.M_PER_FOOT * Unit.M_PER_FOOT * Unit.M_PER_FOOT)),
     DEGREE("deg", "°", "°", 1),
     LITRE("L", "gal", "L", 1 / Unit.L_PER_GALLON),
+    LITRE_PER_KM("L/km", "gal/mi", "L/km", Unit.KM_PER_MILE / Unit.L_PER_GALLON),
     KM_PER_LITRE("km/L", "mpg", "km/L", Unit.L_PER_GALLON / Unit.KM_PER_MILE),
     LITRE_PER_HOUR("L/h", "gal/h", "L/h", 1 / Unit.L_PER_GALLON),
     CELSIUS("degC", "°F", "°C", 1.8) {

@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * @param name what the figure is, in words
  * @param value the figure
- * @param unit its unit as a symbol in metric units, or {@code money} for the currency of the study; empty for a plain number
+ * @param unit token of its unit, see {@link org.amberyard.core.units.Unit}; {@code money} for the currency of the study, empty for
+ *            a plain number
  * @param rule how it follows from its parts, in words with the names of the parts; empty for an input
  * @param parts what it follows from, in the order of the rule; empty for an input
  * @param input the input that it is, where it is one

@@ -1,0 +1,68 @@
+package org.amberyard.batch;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.why.Derivation;
+import org.amberyard.report.WhyText;
+
+/** Prints how an amount of a plan comes about, down to the inputs and their sources. */
+final class WhyVerb implements Verb {
+    private static final int OPERANDS = 5;
+    private static final int CATEGORY_OPERAND = 4;
+
+    @Override
+    public String name() {
+        return "why";
+    }
+
+    @Override
+    public String usage() {
+        return "why STUDY PLAN YEAR BUS CATEGORY";
+    }
+
+    @Override
+    public String summary() {
+        return "prints how the cost of CATEGORY, such as “Fuel”, of the bus BUS, or “Yard” for what all share, in the year YEAR "
+                + "of the plan PLAN comes about, down to inputs and their sources";
+    }
+
+    @Override
+    public Set<String> options() {
+        return Set.of();
+    }
+
+    @Override
+    public int run(Arguments arguments, Console console) throws WrongUse, IOException {
+        List<String> operands = arguments.operands(OPERANDS, "a study, a plan, a year, a bus and a category");
+        Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(arguments.studyOf(operands.get(0), console.folder()), console);
+        if (evaluated.isEmpty()) {
+            return ExitCode.WRONG_USE;
+        }
+        StudyInput study = evaluated.get().result().input();
+        PlanResult plan = PlanOperand.of(evaluated.get().result(), operands.get(1));
+        Derivation why = plan.costs().why(row(plan, operands.get(3)), YearOperand.of(study, operands.get(2)),
+                category(operands.get(CATEGORY_OPERAND)));
+        WhyText.of(evaluated.get().study(), why).forEach(line -> console.out().println(line.text()));
+        return ExitCode.DONE;
+    }
+
+    private static int row(PlanResult plan, String bus) throws WrongUse {
+        List<String> rows = plan.ledger().rows();
+        return IntStream.range(0, rows.size()).filter(i -> rows.get(i).equalsIgnoreCase(bus)).findFirst()
+                .orElseThrow(() -> new WrongUse("BUS is “" + bus + "”; it must be one of " + String.join(", ", rows) + "."));
+    }
+
+    private static CostCategory category(String name) throws WrongUse {
+        return Arrays.stream(CostCategory.values()).filter(c -> c.label().equalsIgnoreCase(name)).findFirst()
+                .orElseThrow(() -> new WrongUse("CATEGORY is “" + name + "”; it must be one of "
+                        + Arrays.stream(CostCategory.values()).map(CostCategory::label).collect(Collectors.joining(", ")) + "."));
+    }
+}

@@ -1,0 +1,73 @@
+package org.amberyard.report;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.amberyard.core.why.InputRef;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/**
+ * Where an input came from.
+ *
+ * @param quality measured, quoted, published, assumed, default, or that no source is given
+ * @param citation what was noted, else the source of the default; null where nothing is known
+ * @param date date of the source; null where none was noted
+ */
+public record InputSource(String quality, String citation, String date) {
+    private static final String NO_SOURCE = "no source given";
+    private static final String DEFAULT = "default";
+    private static final String EVERY_FIELD = "*";
+    /** Begins the source of a default that only stands in until the user's own value is entered. */
+    private static final String NONE_OF_ITS_OWN = "none";
+
+    /** The source that the user noted, else the model's own default, else that nothing is known of it. */
+    static InputSource of(EObject element, EStructuralFeature field) {
+        FieldInfo info = FieldInfo.of(field);
+        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD));
+        boolean isDefault = field instanceof EAttribute && Objects.equals(element.eGet(field), field.getDefaultValue())
+                && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
+        return new InputSource(note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE),
+                note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null),
+                note.map(SourceNote::getDate).orElse(null));
+    }
+
+    /** Source of an input that a derivation names; empty where the study has no such element or field. */
+    public static Optional<InputSource> of(Study study, InputRef input) {
+        for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
+            EObject element = all.next();
+            EStructuralFeature field = element.eClass().getEStructuralFeature(input.field());
+            if (field != null && isKind(element, input.kind()) && isNamed(element, input.element())) {
+                return Optional.of(of(element, field));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isKind(EObject element, String kind) {
+        return element.eClass().getName().equals(kind)
+                || element.eClass().getEAllSuperTypes().stream().anyMatch(c -> c.getName().equals(kind));
+    }
+
+    private static boolean isNamed(EObject element, String name) {
+        return name.isEmpty() || ElementNames.of(element).equals(name);
+    }
+
+    /** In one line. */
+    public String words() {
+        return quality + (citation == null || citation.isBlank() ? "" : ": " + citation)
+                + (date == null || date.isBlank() ? "" : ", " + date);
+    }
+
+    private static Optional<SourceNote> note(EObject element, String field) {
+        return element instanceof Sourced sourced
+                ? sourced.getSources().stream().filter(n -> field.equals(n.getField())).findFirst()
+                : Optional.empty();
+    }
+}
