@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FormerNames;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyFactory;
 import org.amberyard.study.FieldFormat;
@@ -94,7 +95,7 @@ public final class StudyFolderImport {
         for (EStructuralFeature field : table.fields()) {
             for (UnitSystem system : UnitSystem.values()) {
                 FieldFormat format = FieldFormat.of(field, system, CURRENCY, Locale.ROOT);
-                if (format.header().equals(header)) {
+                if (format.header().equals(header) || FormerNames.label(field).filter(header::equals).isPresent()) {
                     return Optional.of(new Column(header, field, format));
                 }
             }
@@ -144,7 +145,8 @@ public final class StudyFolderImport {
 
     private void set(EObject element, Column column, String text, Cell cell) {
         if (column.field() instanceof EReference reference) {
-            pending.add(new PendingReference(element, reference, text, cell));
+            List<String> names = reference.isMany() ? FieldFormat.names(text) : List.of(text);
+            names.forEach(name -> pending.add(new PendingReference(element, reference, name, cell)));
             return;
         }
         try {
@@ -163,10 +165,19 @@ public final class StudyFolderImport {
             }
         });
         if (named.size() == 1) {
-            open.element().eSet(open.reference(), named.get(0));
+            point(open, named.get(0));
         } else {
             problems.add(open.cell().problem("“" + open.target() + "” names "
                     + (named.isEmpty() ? "nothing" : named.size() + " elements") + " of the kind that belongs here."));
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static void point(PendingReference open, EObject target) {
+        if (open.reference().isMany()) {
+            ((List<EObject>) open.element().eGet(open.reference())).add(target);
+        } else {
+            open.element().eSet(open.reference(), target);
         }
     }
 }

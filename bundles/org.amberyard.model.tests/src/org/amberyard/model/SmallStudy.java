@@ -67,7 +67,7 @@ public final class SmallStudy {
         plan.setName("Electric");
         replacement.setBus(bus);
         replacement.setNewType(electric);
-        replacement.setProgramme(rebate);
+        replacement.getProgrammes().add(rebate);
         ports.setPortType(study.getDepot().getPortTypes().get(0));
         plan.getReplacements().add(replacement);
         plan.getPortPurchases().add(ports);

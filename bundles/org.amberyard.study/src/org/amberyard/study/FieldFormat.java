@@ -23,6 +23,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * the user's.
  */
 public final class FieldFormat {
+    /** Stands between the names of several elements in one field. */
+    private static final String BETWEEN_NAMES = ";";
     private static final List<String> YES = List.of("true", "yes", "y", "x", "1");
     private static final List<String> NO = List.of("false", "no", "n", "", "0");
 
@@ -65,10 +67,13 @@ public final class FieldFormat {
         return (type == double.class || type == Double.class || type == int.class) && unit != Unit.CLOCK;
     }
 
-    /** Text of a value; blank for a missing one. */
+    /** Text of a value; blank for a missing one. Of several elements their names one after the other. */
     public String text(Object value) {
         if (value == null) {
             return "";
+        }
+        if (value instanceof List<?> several) {
+            return several.stream().map(this::text).collect(Collectors.joining(BETWEEN_NAMES + " "));
         }
         if (value instanceof Integer minutes && unit == Unit.CLOCK) {
             return ClockTime.text(minutes);
@@ -83,6 +88,11 @@ public final class FieldFormat {
             return flag ? "yes" : "no";
         }
         return value instanceof EObject element ? ElementNames.of(element) : value.toString();
+    }
+
+    /** The names in a text of a field that holds several elements. */
+    public static List<String> names(String text) {
+        return Arrays.stream(text.split(BETWEEN_NAMES)).map(String::strip).filter(n -> !n.isEmpty()).toList();
     }
 
     /** Text of a value with its unit, for messages: {@code 18.6 mi}. */

@@ -1,45 +1,103 @@
 package org.amberyard.study;
 
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.amberyard.core.funding.Budget;
-import org.amberyard.core.funding.BusAward;
 import org.amberyard.core.funding.Conditions;
+import org.amberyard.core.funding.EnergyCredit;
+import org.amberyard.core.funding.Exclusion;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.Match;
 import org.amberyard.core.funding.MoneyKind;
-import org.amberyard.core.funding.Offer;
+import org.amberyard.core.funding.OperatingAid;
 import org.amberyard.core.funding.Payout;
-import org.amberyard.core.funding.PortAward;
-import org.amberyard.core.funding.ShareAward;
+import org.amberyard.core.money.MoneyRates;
+import org.amberyard.model.depot.PortType;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.funding.CreditUse;
+import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.VehicleType;
 
-/** Compiles funding programmes. */
+/** Compiles programmes, credits and aids. */
 final class FundingCompiler {
     private final Study study;
+    private final MoneyRates rates;
     private final int baseYear;
 
-    FundingCompiler(Study study) {
+    FundingCompiler(Study study, MoneyRates rates) {
         this.study = study;
+        this.rates = rates;
         this.baseYear = study.getSettings().getBaseYear();
     }
 
     FundingInput compile() {
-        return FundingInput.of(study.getProgrammes().stream().map(this::programme).toList());
+        List<Exclusion> exclusions = study.getProgrammes().stream().flatMap(p -> p.getExcludes().stream()
+                .map(other -> new Exclusion(p.getName(), other.getName()))).toList();
+        return new FundingInput(study.getProgrammes().stream().map(this::programme).toList(), exclusions,
+                study.getLowCarbonCredits().stream().map(this::credit).toList(),
+                study.getOperatingAids().stream().map(this::aid).toList(), declared());
     }
 
     private org.amberyard.core.funding.Programme programme(Programme programme) {
-        return new org.amberyard.core.funding.Programme(programme.getName(), MoneyKind.STATE, 1,
-                programme.getFirstYear() - baseYear, programme.getLastYear() - baseYear, 1, offer(programme),
-                Budget.ofBuses(programme.getMaxBuses()), Match.NONE,
-                programme.isScrapsOldBus() ? Conditions.SCRAP : Conditions.NONE, Payout.ADVANCE);
+        ProgrammeYears years = ProgrammeYears.of(programme, study.getSettings().getFiscalYearStart());
+        return new org.amberyard.core.funding.Programme(programme.getName(), kind(programme), programme.getPriority(),
+                years.first() - baseYear, years.last() - baseYear, programme.getProbability(), OfferCompiler.offer(programme),
+                new Budget(programme.getMaxBuses(), OfferCompiler.orUnlimited(programme.getBudget()),
+                        OfferCompiler.orUnlimited(programme.getBudgetPerYear())),
+                match(programme), conditions(programme), payout(programme));
     }
 
-    private static Offer offer(Programme programme) {
-        Map<String, BusAward> buses = programme.getBusAwards().stream().collect(Collectors.toMap(
-                a -> a.getBodyType().getLiteral(), a -> new BusAward(a.getAmount(), 0, a.getPriceDifferenceShare(), a.getCap())));
-        return new Offer(buses, new PortAward(0, programme.getInfrastructureShare(), programme.getCapPerPort(), PortAward.Cover.ALL),
-                new ShareAward(programme.getInfrastructureShare(), Double.POSITIVE_INFINITY), ShareAward.NONE, false);
+    private static MoneyKind kind(Programme programme) {
+        return switch (programme.getKind()) {
+            case FEDERAL -> MoneyKind.FEDERAL;
+            case STATE -> MoneyKind.STATE;
+            case UTILITY -> MoneyKind.UTILITY;
+            case LOCAL -> MoneyKind.LOCAL;
+            case TAX_CREDIT -> MoneyKind.TAX_CREDIT;
+        };
+    }
+
+    private static Match match(Programme programme) {
+        return new Match(programme.getMatchShare(), switch (programme.getMatchFrom()) {
+            case OWN -> Match.From.OWN;
+            case NON_FEDERAL -> Match.From.NON_FEDERAL;
+        });
+    }
+
+    private static Conditions conditions(Programme programme) {
+        int latest = programme.getLatestEngineYear();
+        return new Conditions(programme.isScrapsOldBus(), programme.isSameBodyType(), programme.isOneForOne(),
+                programme.isOldDiesel(), latest == 0 ? OptionalInt.empty() : OptionalInt.of(latest),
+                programme.isDomesticContent(), programme.getHoldYears());
+    }
+
+    private static Payout payout(Programme programme) {
+        return new Payout(programme.getLagYears(), programme.getCreditUse() == CreditUse.AGAINST_TAX
+                ? Optional.of(new Payout.Tax(programme.getTaxPerYear(), programme.getCarryYears())) : Optional.empty());
+    }
+
+    private EnergyCredit credit(LowCarbonCredit credit) {
+        return new EnergyCredit(credit.getName(), credit.getFirstYear() - baseYear, credit.getLastYear() - baseYear,
+                credit.getPricePerKwh(), PriceCompiler.path(credit, rates, baseYear));
+    }
+
+    private OperatingAid aid(org.amberyard.model.funding.OperatingAid aid) {
+        return new OperatingAid(aid.getName(), aid.getFirstYear() - baseYear, aid.getLastYear() - baseYear,
+                aid.getOperatingShare(), aid.getDepreciationShare(), aid.getDepreciationYears(), aid.getLagYears());
+    }
+
+    private FundingInput.Declared declared() {
+        List<VehicleType> types = study.getVehicleTypes();
+        List<PortType> ports = study.getDepot().getPortTypes();
+        return new FundingInput.Declared(
+                IntStream.range(0, types.size()).filter(i -> types.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
+                IntStream.range(0, ports.size()).filter(i -> ports.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
+                study.getBuses().stream().map(Bus::getEngineModelYear).toList());
     }
 }

@@ -1,7 +1,7 @@
 package org.amberyard.study;
 
 import java.util.List;
-import java.util.stream.Stream;
+import org.amberyard.core.plan.PaymentPlan;
 import org.amberyard.core.plan.PlanInput;
 import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.SiteWork;
@@ -43,7 +43,8 @@ final class PlanCompiler {
         return new PlanInput(plan.getName(), plan.getReplacements().stream().filter(s -> studied(s.getYear())).map(this::replacement).toList(),
                 plan.getPortPurchases().stream().filter(s -> studied(s.getYear())).map(this::purchase).toList(),
                 plan.getWorkOrders().stream().filter(s -> studied(s.getYear())).map(this::order).toList(),
-                plan.getOneOffCosts().stream().filter(s -> studied(s.getYear())).map(this::oneOff).toList());
+                plan.getOneOffCosts().stream().filter(s -> studied(s.getYear())).map(this::oneOff).toList(),
+                plan.isCertainAwardsOnly(), PaymentPlan.CASH);
     }
 
     /** Steps outside the years of the study have no effect, as the finding on them says. */
@@ -55,24 +56,25 @@ final class PlanCompiler {
     private PlanInput.Replacement replacement(Replacement step) {
         return new PlanInput.Replacement(step.getYear() - baseYear, buses.of(step.getBus()),
                 types.ofOptional(step.getNewType()), buses.ofOptional(step.getCascadeTo()),
-                programmes(step.getProgramme()));
+                programmes(step.getProgrammes()));
     }
 
     private PlanInput.PortPurchase purchase(PortPurchase step) {
         return new PlanInput.PortPurchase(step.getYear() - baseYear, ports.of(step.getPortType()), step.getCount(),
-                programmes(step.getProgramme()));
+                programmes(step.getProgrammes()));
     }
 
     private PlanInput.WorkOrder order(WorkOrder step) {
         return new PlanInput.WorkOrder(step.getYear() - baseYear, works.of(step.getWork()),
-                programmes(step.getProgramme()));
+                programmes(step.getProgrammes()));
     }
 
     private PlanInput.OneOff oneOff(OneOffCost cost) {
-        return new PlanInput.OneOff(cost.getYear() - baseYear, cost.getName(), cost.getAmount(), List.of());
+        return new PlanInput.OneOff(cost.getYear() - baseYear, cost.getName(), cost.getAmount(),
+                programmes(cost.getProgrammes()));
     }
 
-    private List<Integer> programmes(Programme named) {
-        return Stream.ofNullable(named).map(programmes::of).toList();
+    private List<Integer> programmes(List<Programme> named) {
+        return named.stream().map(programmes::of).toList();
     }
 }

@@ -38,17 +38,18 @@ final class PriceCompiler {
 
     private void add(PricePath price) {
         if (price instanceof FuelPrice fuel) {
-            fuels.put(VehicleCompiler.fuel(fuel.getFuel()), new PriceDeck.Price(fuel.getPricePerL(), path(price)));
+            fuels.put(VehicleCompiler.fuel(fuel.getFuel()), new PriceDeck.Price(fuel.getPricePerL(), path(price, rates, baseYear)));
         } else if (price instanceof FluidPrice exhaustFluid) {
-            fluid = new PriceDeck.Price(exhaustFluid.getPricePerL(), path(price));
+            fluid = new PriceDeck.Price(exhaustFluid.getPricePerL(), path(price, rates, baseYear));
         } else if (price instanceof PackPrice packPrice) {
-            pack = new PriceDeck.Price(packPrice.getPricePerKwh(), path(price));
+            pack = new PriceDeck.Price(packPrice.getPricePerKwh(), path(price, rates, baseYear));
         } else if (price instanceof CostIndex index) {
-            indices.put(subject(index.getSubject()), path(price));
+            indices.put(subject(index.getSubject()), path(price, rates, baseYear));
         }
     }
 
-    private org.amberyard.core.money.PricePath path(PricePath price) {
+    /** A path in constant money; a rise that includes inflation becomes one above it. */
+    static org.amberyard.core.money.PricePath path(PricePath price, MoneyRates rates, int baseYear) {
         double rise = price.getEscalationBasis() == EscalationBasis.NOMINAL
                 ? rates.realRise(price.getEscalationPerYear())
                 : price.getEscalationPerYear();

@@ -66,7 +66,7 @@ public final class StudyCompiler {
         PlanCompiler plans = new PlanCompiler(study, types);
         return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
                 settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot(), settings.getBaseYear()),
-                PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), new FundingCompiler(study).compile(),
+                PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), new FundingCompiler(study, rates).compile(),
                 AirCompiler.compile(study.getEmissionFactors()),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
                         UpkeepCompiler.rules(study)),

@@ -106,7 +106,7 @@ class MoneyAndPlanRulesTest {
     @Test
     void programmesEndAfterTheyBegin() {
         small.rebate.setLastYear(2025);
-        small.replacement.setProgramme(null);
+        small.replacement.getProgrammes().clear();
         Said.of(small, "ERROR: Programme Rebate: its first year 2026 is after its last year 2025; were they swapped?");
     }
 
@@ -137,7 +137,7 @@ class MoneyAndPlanRulesTest {
     @Test
     void theNewBusFitsTheRoute() {
         small.replacement.setNewType(small.addDiesel("A diesel", BodyType.A));
-        small.replacement.setProgramme(null);
+        small.replacement.getProgrammes().clear();
         Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: A diesel is a type A bus but bus B01 runs route R01, "
                 + "which needs a type C bus; choose another.");
     }
@@ -181,7 +181,7 @@ class MoneyAndPlanRulesTest {
         Bus spare = small.addBus("B02");
         spare.setRole(Role.SPARE);
         small.rebate.setScrapsOldBus(true);
-        small.replacement.setProgramme(small.rebate);
+        small.replacement.getProgrammes().add(small.rebate);
         small.replacement.setCascadeTo(spare);
         Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: programme Rebate has the old bus scrapped, so it cannot "
                 + "move to the place of B02; clear the move or the programme.");
@@ -222,7 +222,7 @@ class MoneyAndPlanRulesTest {
     @Test
     void programmesPayInTheirYears() {
         small.rebate.setFirstYear(2028);
-        small.ports.setProgramme(small.rebate);
+        small.ports.getProgrammes().add(small.rebate);
         String text = "programme Rebate pays from 2028 to 2030, so it pays nothing in 2027; change the year or the programme.";
         Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: " + text,
                 "WARNING: Port purchase 2027 1 × AC port of plan Electric: " + text);

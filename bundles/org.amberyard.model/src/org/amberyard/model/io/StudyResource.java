@@ -8,6 +8,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 
@@ -63,6 +64,11 @@ public final class StudyResource extends XMIResourceImpl {
         }
         copy.assignIds();
         return copy;
+    }
+
+    @Override
+    protected XMLHelper createXMLHelper() {
+        return new FormerNameHelper(this);
     }
 
     @Override

@@ -47,7 +47,7 @@ public record FieldInfo(String label, String unitToken, OptionalDouble min, Opti
         return text(element, key).map(t -> OptionalDouble.of(Double.parseDouble(t))).orElse(OptionalDouble.empty());
     }
 
-    private static Optional<String> text(EModelElement element, String key) {
+    static Optional<String> text(EModelElement element, String key) {
         return Optional.ofNullable(EcoreUtil.getAnnotation(element, ANNOTATION, key));
     }
 }

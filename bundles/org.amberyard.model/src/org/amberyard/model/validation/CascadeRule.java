@@ -26,11 +26,9 @@ final class CascadeRule implements Rule {
                     + ElementNames.of(step.getCascadeTo()) + ", which another step of " + step.getYear()
                     + " fills too; keep one of them.");
         }
-        Programme programme = step.getProgramme();
-        if (programme != null && programme.isScrapsOldBus()) {
-            findings.error(step, Literals.REPLACEMENT__CASCADE_TO, "programme " + ElementNames.of(programme)
-                    + " has the old bus scrapped, so it cannot move to the place of " + ElementNames.of(step.getCascadeTo())
-                    + "; clear the move or the programme.");
-        }
+        step.getProgrammes().stream().filter(Programme::isScrapsOldBus).forEach(programme -> findings.error(step,
+                Literals.REPLACEMENT__CASCADE_TO, "programme " + ElementNames.of(programme)
+                        + " has the old bus scrapped, so it cannot move to the place of " + ElementNames.of(step.getCascadeTo())
+                        + "; clear the move or the programme."));
     }
 }

@@ -12,6 +12,7 @@ final class PricePointsRule implements Rule {
     @Override
     public void check(Study study, Findings findings) {
         study.getPrices().forEach(price -> check(price, findings));
+        study.getLowCarbonCredits().forEach(credit -> check(credit, findings));
     }
 
     private static void check(PricePath price, Findings findings) {

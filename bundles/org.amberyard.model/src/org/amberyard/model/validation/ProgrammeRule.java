@@ -4,11 +4,14 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.funding.BusAward;
+import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.FundingPackage.Literals;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.EAttribute;
 
-/** A programme's years are in order and it names each body type once. */
+/** A programme's years and dates are in order, it names each body type once, and what it pays can be used. */
 final class ProgrammeRule implements Rule {
 
     @Override
@@ -18,7 +21,30 @@ final class ProgrammeRule implements Rule {
                 findings.error(programme, Literals.PROGRAMME__LAST_YEAR, "its first year " + programme.getFirstYear()
                         + " is after its last year " + programme.getLastYear() + "; were they swapped?");
             }
+            checkDate(programme, Literals.PROGRAMME__FIRST_DATE, findings);
+            checkDate(programme, Literals.PROGRAMME__LAST_DATE, findings);
+            checkWindow(study, programme, findings);
             checkAwards(programme, findings);
+            checkUse(programme, findings);
+        }
+    }
+
+    private static void checkDate(Programme programme, EAttribute field, Findings findings) {
+        String date = (String) programme.eGet(field);
+        if (date != null && !date.isBlank() && ProgrammeYears.date(date).isEmpty()) {
+            findings.error(programme, field, Findings.label(field) + " is “" + date
+                    + "”; it must be a day of the calendar as year, month and day, such as 2026-07-01.");
+        }
+    }
+
+    private static void checkWindow(Study study, Programme programme, Findings findings) {
+        if (study.getSettings() == null || programme.getFirstYear() > programme.getLastYear()) {
+            return;
+        }
+        ProgrammeYears years = ProgrammeYears.of(programme, study.getSettings().getFiscalYearStart());
+        if (years.first() > years.last()) {
+            findings.warning(programme, Literals.PROGRAMME__LAST_DATE, "no fiscal year from " + programme.getFirstYear() + " to "
+                    + programme.getLastYear() + " begins within its delivery dates, so it never pays; change the dates or the years.");
         }
     }
 
@@ -29,6 +55,16 @@ final class ProgrammeRule implements Rule {
                 findings.error(award, Literals.BUS_AWARD__BODY_TYPE, "there is more than one award for body type "
                         + award.getBodyType().getLiteral() + "; keep one.");
             }
+        }
+    }
+
+    private static void checkUse(Programme programme, Findings findings) {
+        if (programme.getExcludes().contains(programme)) {
+            findings.error(programme, Literals.PROGRAMME__EXCLUDES, "it is said not to be combined with itself; name others only.");
+        }
+        if (programme.getCreditUse() == CreditUse.AGAINST_TAX && programme.getTaxPerYear() == 0) {
+            findings.warning(programme, Literals.PROGRAMME__TAX_PER_YEAR,
+                    "it is set against tax and no tax is owed, so it brings nothing; enter the tax or have it paid in cash.");
         }
     }
 }

@@ -1,8 +1,12 @@
 package org.amberyard.model.validation;
 
+import java.util.List;
+import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.ProgrammeYears;
+import org.amberyard.model.plans.OneOffCost;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.plans.Replacement;
@@ -11,43 +15,66 @@ import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehicleType;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-/** A programme that a step names pays for it. */
+/** The programmes that a step names pay for it, and may be combined. */
 final class StepFundingRule implements Rule {
 
     @Override
     public void check(Study study, Findings findings) {
         for (Plan plan : study.getPlans()) {
             for (Sourced step : new PlanSteps(plan).all()) {
-                EStructuralFeature field = step.eClass().getEStructuralFeature("programme");
-                if (field != null && step.eGet(field) instanceof Programme programme) {
-                    checkYear(step, field, programme, findings);
+                EStructuralFeature field = step.eClass().getEStructuralFeature("programmes");
+                List<Programme> programmes = ((List<?>) step.eGet(field)).stream().map(Programme.class::cast).toList();
+                if (study.getSettings() != null) {
+                    programmes.forEach(p -> checkYear(step, field, p, study.getSettings().getFiscalYearStart(), findings));
+                }
+                checkExclusions(step, field, programmes, findings);
+            }
+            plan.getReplacements().forEach(step -> step.getProgrammes().forEach(p -> checkAward(step, p, findings)));
+            plan.getOneOffCosts().forEach(step -> step.getProgrammes().forEach(p -> checkAward(step, p, findings)));
+        }
+    }
+
+    private static void checkYear(Sourced step, EStructuralFeature field, Programme programme, Month fiscalYearStart,
+            Findings findings) {
+        int year = (int) step.eGet(step.eClass().getEStructuralFeature("year"));
+        ProgrammeYears years = ProgrammeYears.of(programme, fiscalYearStart);
+        if (years.first() <= years.last() && !years.contain(year)) {
+            findings.warning(step, field, "programme " + ElementNames.of(programme) + " pays from " + years.first() + " to "
+                    + years.last() + ", so it pays nothing in " + year + "; change the year or the programme.");
+        }
+    }
+
+    private static void checkExclusions(Sourced step, EStructuralFeature field, List<Programme> programmes, Findings findings) {
+        for (int i = 0; i < programmes.size(); i++) {
+            for (Programme other : programmes.subList(i + 1, programmes.size())) {
+                Programme one = programmes.get(i);
+                if (one.getExcludes().contains(other) || other.getExcludes().contains(one)) {
+                    findings.warning(step, field, "programmes " + ElementNames.of(one) + " and " + ElementNames.of(other)
+                            + " may not be combined, so only the one that comes first in their order pays; keep one.");
                 }
             }
-            plan.getReplacements().forEach(step -> checkAward(step, findings));
         }
     }
 
-    private static void checkYear(Sourced step, EStructuralFeature field, Programme programme, Findings findings) {
-        int year = (int) step.eGet(step.eClass().getEStructuralFeature("year"));
-        if (year < programme.getFirstYear() || year > programme.getLastYear()) {
-            findings.warning(step, field, "programme " + ElementNames.of(programme) + " pays from "
-                    + programme.getFirstYear() + " to " + programme.getLastYear() + ", so it pays nothing in " + year
-                    + "; change the year or the programme.");
-        }
-    }
-
-    private static void checkAward(Replacement step, Findings findings) {
+    private static void checkAward(Replacement step, Programme payer, Findings findings) {
         VehicleType type = step.getNewType();
-        if (type == null || step.getProgramme() == null) {
+        if (type == null) {
             return;
         }
-        String programme = "programme " + ElementNames.of(step.getProgramme());
+        String programme = "programme " + ElementNames.of(payer);
         if (!(type instanceof ElectricType)) {
-            findings.warning(step, Literals.REPLACEMENT__PROGRAMME, programme + " pays for electric buses only and "
+            findings.warning(step, Literals.REPLACEMENT__PROGRAMMES, programme + " pays for electric buses only and "
                     + ElementNames.of(type) + " is none; clear the programme or choose an electric type.");
-        } else if (step.getProgramme().getBusAwards().stream().noneMatch(a -> a.getBodyType() == type.getBodyType())) {
-            findings.warning(step, Literals.REPLACEMENT__PROGRAMME, programme + " has no award for body type "
+        } else if (payer.getBusAwards().stream().noneMatch(a -> a.getBodyType() == type.getBodyType())) {
+            findings.warning(step, Literals.REPLACEMENT__PROGRAMMES, programme + " has no award for body type "
                     + type.getBodyType().getLiteral() + ", so it pays nothing; add the award or clear the programme.");
+        }
+    }
+
+    private static void checkAward(OneOffCost step, Programme payer, Findings findings) {
+        if (payer.getTrainingShare() == 0) {
+            findings.warning(step, Literals.ONE_OFF_COST__PROGRAMMES, "programme " + ElementNames.of(payer)
+                    + " pays no share of training, so it pays nothing; enter the share or clear the programme.");
         }
     }
 }

@@ -21,7 +21,7 @@ public final class StudyValidation {
             new DepotRule(), new BuildingLoadRule(),
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
-            new ProgrammeRule(),
+            new ProgrammeRule(), new OperatingMoneyRule(),
             new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule());
 
     private final ValueText values;
