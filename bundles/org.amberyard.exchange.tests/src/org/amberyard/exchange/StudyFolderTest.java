@@ -14,7 +14,13 @@ import java.util.stream.Stream;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.funding.FundingFactory;
+import org.amberyard.model.funding.LowCarbonCredit;
+import org.amberyard.model.funding.OperatingAid;
+import org.amberyard.model.funding.Programme;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.prices.PricesFactory;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -109,6 +115,44 @@ class StudyFolderTest {
         ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
         assertEquals(List.of("trips.csv, row 3, column “Bus”: “B99” names nothing of the kind that belongs here."),
                 refused.problems().stream().map(ImportProblem::toString).toList());
+    }
+
+    @Test
+    void severalElementsStandInOneCell() throws Exception {
+        Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        Replacement step = example.getPlans().get(1).getReplacements().get(0);
+        step.getProgrammes().clear();
+        step.getProgrammes().addAll(example.getProgrammes().subList(0, 2));
+        StudyFolderExport.write(example, folder);
+        assertTrue(Files.readString(folder.resolve("replacements.csv")).contains(",Clean Fleet Fund; National Fleet Rebate"));
+        assertEquals(List.of("Clean Fleet Fund", "National Fleet Rebate"), StudyFolderImport.read(folder).getPlans().get(1)
+                .getReplacements().get(0).getProgrammes().stream().map(Programme::getName).toList());
+        change("replacements.csv", "Clean Fleet Fund; National Fleet Rebate", "Clean Fleet Fund;Other Fund");
+        ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
+        assertTrue(refused.getMessage().contains("column “Programmes”: “Other Fund” names nothing of the kind"), refused.getMessage());
+    }
+
+    @Test
+    void columnsAreReadByTheLabelsThatTheyHadBefore() throws Exception {
+        StudyFolderExport.write(StudyFolderImport.read(EXAMPLE.resolve("csv")), folder);
+        change("port_purchases.csv", "Count,Programmes", "Count,Programme");
+        assertEquals(1, StudyFolderImport.read(folder).getPlans().get(1).getPortPurchases().get(0).getProgrammes().size());
+    }
+
+    @Test
+    void creditsAndAidAreTables() throws Exception {
+        Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        LowCarbonCredit credit = FundingFactory.eINSTANCE.createLowCarbonCredit();
+        credit.setName("Credit");
+        credit.getPoints().add(PricesFactory.eINSTANCE.createPricePoint());
+        example.getLowCarbonCredits().add(credit);
+        OperatingAid aid = FundingFactory.eINSTANCE.createOperatingAid();
+        aid.setName("Aid");
+        example.getOperatingAids().add(aid);
+        StudyFolderExport.write(example, folder);
+        Study read = StudyFolderImport.read(folder);
+        assertTrue(EcoreUtil.equals(credit, read.getLowCarbonCredits().get(0)));
+        assertTrue(EcoreUtil.equals(aid, read.getOperatingAids().get(0)));
     }
 
     @Test

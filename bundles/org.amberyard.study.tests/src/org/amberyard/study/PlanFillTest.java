@@ -98,7 +98,7 @@ class PlanFillTest {
         assertTrue(paid.stream().allMatch(r -> r.getYear() >= 2028 && r.getYear() <= 2029), paid.toString());
         for (PortPurchase ports : plan.getPortPurchases()) {
             boolean pays = payer.getInfrastructureShare() > 0 && ports.getYear() >= 2028 && ports.getYear() <= 2030;
-            assertEquals(pays, ports.getProgramme() == payer);
+            assertEquals(pays, ports.getProgrammes().contains(payer));
         }
     }
 
@@ -109,7 +109,7 @@ class PlanFillTest {
                 .orElseThrow();
         spare.setNewType(study.getVehicleTypes().stream().filter(t -> t.getName().equals("Electric C 150")).findFirst()
                 .orElseThrow());
-        spare.setProgramme(payer);
+        spare.getProgrammes().add(payer);
         payer.setMaxBuses(3);
         fill(threeAYear(Set.of(Role.ROUTE), PortRule.NONE), Optional.of(payer)).write();
         assertEquals(3, plan.getReplacements().stream().filter(r -> StepFunding.of(r).contains(payer)).count());

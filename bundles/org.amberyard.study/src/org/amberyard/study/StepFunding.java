@@ -1,12 +1,15 @@
 package org.amberyard.study;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.study.Settings;
+import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehicleType;
+import org.eclipse.emf.common.util.ECollections;
 
 /** The programmes that steps of plans name: the one place where they are read, written and chosen. */
 final class StepFunding {
@@ -14,15 +17,15 @@ final class StepFunding {
     }
 
     static List<Programme> of(Replacement step) {
-        return Stream.ofNullable(step.getProgramme()).toList();
+        return List.copyOf(step.getProgrammes());
     }
 
     static void set(Replacement step, List<Programme> programmes) {
-        step.setProgramme(programmes.isEmpty() ? null : programmes.get(0));
+        ECollections.setEList(step.getProgrammes(), programmes);
     }
 
     static void set(PortPurchase step, List<Programme> programmes) {
-        step.setProgramme(programmes.isEmpty() ? null : programmes.get(0));
+        ECollections.setEList(step.getProgrammes(), programmes);
     }
 
     /** True when a programme pays for a bus of a type bought in a year, as long as it has buses left. */
@@ -33,10 +36,11 @@ final class StepFunding {
 
     /** True when a programme pays for ports bought in a year. */
     static boolean paysPorts(Programme programme, int year) {
-        return programme.getInfrastructureShare() > 0 && paysIn(programme, year);
+        return (programme.getInfrastructureShare() > 0 || programme.getAmountPerPort() > 0) && paysIn(programme, year);
     }
 
     private static boolean paysIn(Programme programme, int year) {
-        return year >= programme.getFirstYear() && year <= programme.getLastYear();
+        Settings settings = ((Study) programme.eContainer()).getSettings();
+        return ProgrammeYears.of(programme, settings.getFiscalYearStart()).contain(year);
     }
 }

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.model.SmallStudy;
+import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -47,6 +48,29 @@ class StudyFileTest {
         assertNotSame(study, loaded);
         assertTrue(EcoreUtil.equals(study, loaded));
         assertEquals(study.getDescription(), loaded.getDescription());
+    }
+
+    /** Files written when a step had one programme. */
+    @Test
+    void fieldsAreReadByTheNamesThatTheyHadBefore() throws Exception {
+        StudyFile.save(study, file);
+        String text = Files.readString(file);
+        assertTrue(text.contains("programmes=\"programme-1\""), text);
+        Files.writeString(file, text.replace("programmes=\"programme-1\"", "programme=\"programme-1\""));
+        Study loaded = StudyFile.load(file);
+        assertTrue(EcoreUtil.equals(study, loaded));
+        assertEquals("Rebate", loaded.getPlans().get(1).getReplacements().get(0).getProgrammes().get(0).getName());
+    }
+
+    @Test
+    void aStepKeepsSeveralProgrammes() throws Exception {
+        Programme other = EcoreUtil.copy(small.rebate);
+        other.setName("Other");
+        other.getExcludes().add(small.rebate);
+        study.getProgrammes().add(other);
+        small.replacement.getProgrammes().add(other);
+        StudyFile.save(study, file);
+        assertTrue(EcoreUtil.equals(study, StudyFile.load(file)));
     }
 
     @Test

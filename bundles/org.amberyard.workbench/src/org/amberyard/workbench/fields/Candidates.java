@@ -1,7 +1,9 @@
 package org.amberyard.workbench.fields;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
@@ -52,6 +54,15 @@ final class Candidates {
         }
         throw new FieldRefusal(NLS.bind(Messages.Reference_refused,
                 new Object[] {FieldInfo.of(reference).label(), name, someNames()}));
+    }
+
+    /** Elements by their names, each once. */
+    List<EObject> several(List<String> names) throws FieldRefusal {
+        Set<EObject> named = new LinkedHashSet<>();
+        for (String name : names) {
+            named.add(named(name));
+        }
+        return List.copyOf(named);
     }
 
     private String someNames() {

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.amberyard.model.common.CommonPackage;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-/** Which fields of a kind of element make columns: all that hold one value, in the order of the model. */
+/** Which fields of a kind of element make columns: all that hold a value or refer to other elements, in the order of the model. */
 public final class Columns {
 
     private Columns() {
@@ -36,7 +37,8 @@ public final class Columns {
     }
 
     private static boolean isColumn(EStructuralFeature feature) {
-        boolean contains = feature instanceof EReference reference && reference.isContainment();
-        return !feature.isMany() && !contains && feature.isChangeable();
+        boolean refers = feature instanceof EReference reference && !reference.isContainment();
+        boolean value = feature instanceof EAttribute && !feature.isMany();
+        return (refers || value) && feature.isChangeable();
     }
 }

@@ -77,6 +77,11 @@ public final class Field {
         return format.text(readable(value));
     }
 
+    /** The value of a field that is cleared. */
+    Object cleared() {
+        return feature.isMany() ? List.of() : feature.getDefaultValue();
+    }
+
     private Object readable(Object value) {
         return format.isNumber() && value instanceof Number number ? shown.rounded(number) : value;
     }
@@ -108,7 +113,8 @@ public final class Field {
      */
     public Object value(String typed) throws FieldRefusal {
         if (feature instanceof EReference reference) {
-            return new Candidates(reference, study).named(typed.strip());
+            Candidates candidates = new Candidates(reference, study);
+            return reference.isMany() ? candidates.several(FieldFormat.names(typed)) : candidates.named(typed.strip());
         }
         try {
             Object value = format.parse(typed);

@@ -172,7 +172,7 @@ final class PropertyModel implements ElementModel {
             Field field = fields.get(row);
             for (int column = Math.max(1, range.left()); column <= range.right(); column++) {
                 if (!field.feature().isRequired()) {
-                    entry.set(columns.get(column - 1), field, field.feature().getDefaultValue());
+                    entry.set(columns.get(column - 1), field, field.cleared());
                 }
             }
         }

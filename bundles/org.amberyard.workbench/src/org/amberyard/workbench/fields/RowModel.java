@@ -169,7 +169,7 @@ final class RowModel implements ElementModel {
             for (int column = range.left(); column <= range.right(); column++) {
                 Field field = fields.get(column);
                 if (!field.feature().isRequired()) {
-                    entry.set(rows.get(row), field, field.feature().getDefaultValue());
+                    entry.set(rows.get(row), field, field.cleared());
                 }
             }
         }
