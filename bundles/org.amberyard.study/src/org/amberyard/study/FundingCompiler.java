@@ -20,7 +20,6 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.Programme;
-import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 
@@ -45,7 +44,7 @@ final class FundingCompiler {
     }
 
     private org.amberyard.core.funding.Programme programme(Programme programme) {
-        ProgrammeYears years = ProgrammeYears.of(programme, study.getSettings().getFiscalYearStart());
+        ProgrammeWindow years = ProgrammeWindow.of(programme, StudyCompiler.fiscalYears(study.getSettings()));
         return new org.amberyard.core.funding.Programme(programme.getName(), kind(programme), programme.getPriority(),
                 years.first() - baseYear, years.last() - baseYear, programme.getProbability(), OfferCompiler.offer(programme),
                 new Budget(programme.getMaxBuses(), OfferCompiler.orUnlimited(programme.getBudget()),

@@ -2,7 +2,6 @@ package org.amberyard.study;
 
 import java.util.List;
 import org.amberyard.model.funding.Programme;
-import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Settings;
@@ -41,6 +40,6 @@ final class StepFunding {
 
     private static boolean paysIn(Programme programme, int year) {
         Settings settings = ((Study) programme.eContainer()).getSettings();
-        return ProgrammeYears.of(programme, settings.getFiscalYearStart()).contain(year);
+        return ProgrammeWindow.of(programme, StudyCompiler.fiscalYears(settings)).contains(year);
     }
 }

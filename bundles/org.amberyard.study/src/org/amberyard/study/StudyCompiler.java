@@ -54,13 +54,14 @@ public final class StudyCompiler {
         return new StudyCompiler(study).compile();
     }
 
-    private FiscalYears fiscalYears() {
+    /** Fiscal years as the settings name them. */
+    static FiscalYears fiscalYears(Settings settings) {
         return new FiscalYears(settings.getFiscalYearStart().getValue() + 1, settings.getFiscalYearNaming() == YearNaming.END);
     }
 
     private StudyInput compile() {
         MoneyRates rates = rates();
-        MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR, fiscalYears());
+        MoneyRules money = new MoneyRules(rates, basis(), settings.getTiming() == Timing.MID_YEAR, fiscalYears(settings));
         List<VehicleTypeInput> vehicles = study.getVehicleTypes().stream().map(this::vehicle).toList();
         DutyInput duty = duty(vehicles);
         PlanCompiler plans = new PlanCompiler(study, types);

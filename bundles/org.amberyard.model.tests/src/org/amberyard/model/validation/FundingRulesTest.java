@@ -46,18 +46,13 @@ class FundingRulesTest {
         Said.of(small, "ERROR: Programme Fund: it is said not to be combined with itself; name others only.");
     }
 
-    /** Fiscal year 2027 begins on 1 July 2026. */
     @Test
-    void deliveryDatesNarrowTheYears() {
-        small.rebate.setLastDate("2026-12-31");
+    void deliveryDatesAreInOrder() {
+        small.rebate.setFirstDate("2026-07-01");
+        small.rebate.setLastDate("2027-06-30");
         Said.of(small);
-        small.rebate.setFirstDate("2026-07-02");
-        Said.of(small, "WARNING: Programme Rebate: no fiscal year from 2026 to 2030 begins within its delivery dates, so it "
-                + "never pays; change the dates or the years.");
-        small.rebate.setFirstDate("");
         small.rebate.setLastDate("2026-06-30");
-        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: programme Rebate pays from 2026 to 2026, so it pays "
-                + "nothing in 2027; change the year or the programme.");
+        Said.of(small, "ERROR: Programme Rebate: its first date 2026-07-01 is after its last date 2026-06-30; were they swapped?");
     }
 
     @Test

@@ -1,13 +1,15 @@
 package org.amberyard.model.validation;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.FundingPackage.Literals;
 import org.amberyard.model.funding.Programme;
-import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -21,30 +23,32 @@ final class ProgrammeRule implements Rule {
                 findings.error(programme, Literals.PROGRAMME__LAST_YEAR, "its first year " + programme.getFirstYear()
                         + " is after its last year " + programme.getLastYear() + "; were they swapped?");
             }
-            checkDate(programme, Literals.PROGRAMME__FIRST_DATE, findings);
-            checkDate(programme, Literals.PROGRAMME__LAST_DATE, findings);
-            checkWindow(study, programme, findings);
+            checkDates(programme, findings);
             checkAwards(programme, findings);
             checkUse(programme, findings);
         }
     }
 
-    private static void checkDate(Programme programme, EAttribute field, Findings findings) {
+    private static Optional<LocalDate> checkedDate(Programme programme, EAttribute field, Findings findings) {
         String date = (String) programme.eGet(field);
-        if (date != null && !date.isBlank() && ProgrammeYears.date(date).isEmpty()) {
+        if (date == null || date.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(date.strip()));
+        } catch (DateTimeParseException e) {
             findings.error(programme, field, Findings.label(field) + " is “" + date
                     + "”; it must be a day of the calendar as year, month and day, such as 2026-07-01.");
+            return Optional.empty();
         }
     }
 
-    private static void checkWindow(Study study, Programme programme, Findings findings) {
-        if (study.getSettings() == null || programme.getFirstYear() > programme.getLastYear()) {
-            return;
-        }
-        ProgrammeYears years = ProgrammeYears.of(programme, study.getSettings().getFiscalYearStart());
-        if (years.first() > years.last()) {
-            findings.warning(programme, Literals.PROGRAMME__LAST_DATE, "no fiscal year from " + programme.getFirstYear() + " to "
-                    + programme.getLastYear() + " begins within its delivery dates, so it never pays; change the dates or the years.");
+    private static void checkDates(Programme programme, Findings findings) {
+        Optional<LocalDate> from = checkedDate(programme, Literals.PROGRAMME__FIRST_DATE, findings);
+        Optional<LocalDate> by = checkedDate(programme, Literals.PROGRAMME__LAST_DATE, findings);
+        if (from.isPresent() && by.isPresent() && from.get().isAfter(by.get())) {
+            findings.error(programme, Literals.PROGRAMME__LAST_DATE, "its first date " + from.get() + " is after its last date "
+                    + by.get() + "; were they swapped?");
         }
     }
 

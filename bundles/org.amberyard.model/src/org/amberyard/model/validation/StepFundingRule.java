@@ -1,11 +1,9 @@
 package org.amberyard.model.validation;
 
 import java.util.List;
-import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.ProgrammeYears;
 import org.amberyard.model.plans.OneOffCost;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage.Literals;
@@ -24,9 +22,7 @@ final class StepFundingRule implements Rule {
             for (Sourced step : new PlanSteps(plan).all()) {
                 EStructuralFeature field = step.eClass().getEStructuralFeature("programmes");
                 List<Programme> programmes = ((List<?>) step.eGet(field)).stream().map(Programme.class::cast).toList();
-                if (study.getSettings() != null) {
-                    programmes.forEach(p -> checkYear(step, field, p, study.getSettings().getFiscalYearStart(), findings));
-                }
+                programmes.forEach(p -> checkYear(step, field, p, findings));
                 checkExclusions(step, field, programmes, findings);
             }
             plan.getReplacements().forEach(step -> step.getProgrammes().forEach(p -> checkAward(step, p, findings)));
@@ -34,13 +30,12 @@ final class StepFundingRule implements Rule {
         }
     }
 
-    private static void checkYear(Sourced step, EStructuralFeature field, Programme programme, Month fiscalYearStart,
-            Findings findings) {
+    private static void checkYear(Sourced step, EStructuralFeature field, Programme programme, Findings findings) {
         int year = (int) step.eGet(step.eClass().getEStructuralFeature("year"));
-        ProgrammeYears years = ProgrammeYears.of(programme, fiscalYearStart);
-        if (years.first() <= years.last() && !years.contain(year)) {
-            findings.warning(step, field, "programme " + ElementNames.of(programme) + " pays from " + years.first() + " to "
-                    + years.last() + ", so it pays nothing in " + year + "; change the year or the programme.");
+        if (year < programme.getFirstYear() || year > programme.getLastYear()) {
+            findings.warning(step, field, "programme " + ElementNames.of(programme) + " pays from "
+                    + programme.getFirstYear() + " to " + programme.getLastYear() + ", so it pays nothing in " + year
+                    + "; change the year or the programme.");
         }
     }
 
