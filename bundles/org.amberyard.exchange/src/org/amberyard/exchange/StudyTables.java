@@ -83,7 +83,9 @@ final class StudyTables {
             StudyTable.of("work_orders", PlansPackage.Literals.WORK_ORDER, StudyPackage.Literals.STUDY__PLANS,
                     PlansPackage.Literals.PLAN__WORK_ORDERS),
             StudyTable.of("one_off_costs", PlansPackage.Literals.ONE_OFF_COST, StudyPackage.Literals.STUDY__PLANS,
-                    PlansPackage.Literals.PLAN__ONE_OFF_COSTS));
+                    PlansPackage.Literals.PLAN__ONE_OFF_COSTS),
+            StudyTable.of("financing", PlansPackage.Literals.FINANCING, StudyPackage.Literals.STUDY__PLANS,
+                    PlansPackage.Literals.PLAN__FINANCING));
 
     private StudyTables() {
     }

@@ -58,7 +58,7 @@ final class PlanTables {
                         "Energy at the meter over the study, what ports draw at rest included.", r -> r.plan().measures().meterKwh());
     }
 
-    private static String words(Payback payback) {
+    static String words(Payback payback) {
         return switch (payback.outcome()) {
             case NO_DIFFERENCE -> "no difference";
             case AT_ONCE -> "at once";
@@ -67,7 +67,7 @@ final class PlanTables {
         };
     }
 
-    private static OptionalDouble years(Payback payback) {
+    static OptionalDouble years(Payback payback) {
         return Double.isNaN(payback.years()) ? OptionalDouble.empty() : OptionalDouble.of(payback.years());
     }
 

@@ -44,6 +44,8 @@ public final class ResultTables {
     static List<TableDefinition<?>> definitions() {
         LastYears last = new LastYears();
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
+                MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(), DebtTables.debts(),
+                DebtTables.payments(),
                 WhyTables.planDifference(), WhyTables.priceBreakEven(),
                 FleetTables.vehicleYears(), FleetTables.fleetEvents(), FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation(),
                 RouteTables.routeFit(), RouteTables.routeEnergy(),

@@ -1,7 +1,6 @@
 package org.amberyard.study;
 
 import java.util.List;
-import org.amberyard.core.plan.PaymentPlan;
 import org.amberyard.core.plan.PlanInput;
 import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.SiteWork;
@@ -44,7 +43,7 @@ final class PlanCompiler {
                 plan.getPortPurchases().stream().filter(s -> studied(s.getYear())).map(this::purchase).toList(),
                 plan.getWorkOrders().stream().filter(s -> studied(s.getYear())).map(this::order).toList(),
                 plan.getOneOffCosts().stream().filter(s -> studied(s.getYear())).map(this::oneOff).toList(),
-                plan.isCertainAwardsOnly(), PaymentPlan.CASH);
+                plan.isCertainAwardsOnly(), new FinancingCompiler(study.getSettings()).payment(plan));
     }
 
     /** Steps outside the years of the study have no effect, as the finding on them says. */

@@ -70,7 +70,7 @@ public final class StudyCompiler {
                 PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), new FundingCompiler(study, rates).compile(),
                 AirCompiler.compile(study.getEmissionFactors()),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
-                        UpkeepCompiler.rules(study)),
+                        UpkeepCompiler.rules(study), new TaxCompiler(settings).taxes()),
                 plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()),
                 new TripCompiler(study, duty.routes()).trips());
     }

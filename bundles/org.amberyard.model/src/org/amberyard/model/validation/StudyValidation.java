@@ -22,7 +22,8 @@ public final class StudyValidation {
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(), new OperatingMoneyRule(),
-            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule());
+            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule(),
+            new FinancingRule(), new FinancedShareRule());
 
     private final ValueText values;
 

@@ -61,6 +61,7 @@ final class Messages extends NLS {
     public static String Table_ports;
     public static String Table_works;
     public static String Table_fuels;
+    public static String Table_financing;
     public static String Table_fluid;
     public static String Table_pack;
     public static String Table_indexes;

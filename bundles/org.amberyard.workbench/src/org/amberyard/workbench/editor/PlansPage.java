@@ -7,7 +7,7 @@ import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** Plans, and what the one in focus buys and when. */
+/** Plans, and what the one in focus buys, when and how it pays. */
 final class PlansPage extends StudyPage {
 
     PlansPage(PageSite site) {
@@ -22,6 +22,8 @@ final class PlansPage extends StudyPage {
                 PlansPackage.Literals.PLAN);
         FeatureTable oneOffs = rows(left, Messages.Table_oneOffs, plans::selected,
                 PlansPackage.Literals.PLAN__ONE_OFF_COSTS, PlansPackage.Literals.ONE_OFF_COST);
+        FeatureTable financing = rows(left, Messages.Table_financing, plans::selected,
+                PlansPackage.Literals.PLAN__FINANCING, PlansPackage.Literals.FINANCING);
         FeatureTable replacements = rows(columns, Messages.Table_replacements, plans::selected,
                 PlansPackage.Literals.PLAN__REPLACEMENTS, PlansPackage.Literals.REPLACEMENT);
         SashForm right = stack(columns);
@@ -29,7 +31,7 @@ final class PlansPage extends StudyPage {
                 PlansPackage.Literals.PLAN__PORT_PURCHASES, PlansPackage.Literals.PORT_PURCHASE);
         FeatureTable works = rows(right, Messages.Table_workOrders, plans::selected,
                 PlansPackage.Literals.PLAN__WORK_ORDERS, PlansPackage.Literals.WORK_ORDER);
-        drive(plans, replacements, ports, works, oneOffs);
+        drive(plans, replacements, ports, works, oneOffs, financing);
         columns.setWeights(3, 5, 4);
         return columns;
     }

@@ -59,6 +59,7 @@ final class StudyOutline {
         steps.addAll(plan.getPortPurchases());
         steps.addAll(plan.getWorkOrders());
         steps.addAll(plan.getOneOffCosts());
+        steps.addAll(plan.getFinancing());
         return steps;
     }
 }
