@@ -27,10 +27,11 @@ public record InputSource(String quality, String citation, String date) {
     /** Begins the source of a default that only stands in until the user's own value is entered. */
     private static final String NONE_OF_ITS_OWN = "none";
 
-    /** The source that the user noted, else the model's own default, else that nothing is known of it. */
+    /** The source that the user noted, of an element without notes that of its owner; else the model's own default, else that nothing is known of it. */
     static InputSource of(EObject element, EStructuralFeature field) {
         FieldInfo info = FieldInfo.of(field);
-        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD));
+        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD))
+                .or(() -> element instanceof Sourced ? Optional.empty() : note(element.eContainer(), EVERY_FIELD));
         boolean isDefault = field instanceof EAttribute && Objects.equals(element.eGet(field), field.getDefaultValue())
                 && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
         return new InputSource(note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE),
@@ -56,7 +57,8 @@ public record InputSource(String quality, String citation, String date) {
     }
 
     private static boolean isNamed(EObject element, String name) {
-        return name.isEmpty() || ElementNames.of(element).equals(name);
+        return name.isEmpty() || ElementNames.of(element).equals(name) || element.eContainer() != null
+                && (ElementNames.of(element.eContainer()) + " / " + ElementNames.of(element)).equals(name);
     }
 
     /** In one line. */

@@ -100,7 +100,8 @@ final class PlanTables {
                 .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear)
                 .money("capital", "Capital", "Buses, replacement packs, ports, works, training.",
                         r -> group(r, CostCategory.Group.CAPITAL)).why(r -> why(r, CostCategory.Group.CAPITAL))
-                .money("funding", "Funding", "Grants and rebates, negative.", r -> group(r, CostCategory.Group.FUNDING))
+                .money("funding", "Funding", "Awards, low-carbon credits and operating aid, negative; awards paid back.",
+                        r -> group(r, CostCategory.Group.FUNDING)).why(r -> why(r, CostCategory.Group.FUNDING))
                 .money("energy", "Energy", "Fuel and electricity.", r -> group(r, CostCategory.Group.ENERGY))
                 .why(r -> why(r, CostCategory.Group.ENERGY))
                 .money("upkeep", "Upkeep and fees", "Upkeep, port fees, insurance, registration.",

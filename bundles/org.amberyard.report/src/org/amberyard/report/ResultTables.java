@@ -46,7 +46,7 @@ public final class ResultTables {
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
                 MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(), DebtTables.debts(),
                 DebtTables.payments(),
-                WhyTables.planDifference(), WhyTables.priceBreakEven(),
+                FundingTables.byLine(), FundingTables.byYear(), WhyTables.planDifference(), WhyTables.priceBreakEven(),
                 FleetTables.vehicleYears(), FleetTables.fleetEvents(), FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation(),
                 RouteTables.routeFit(), RouteTables.routeEnergy(),
                 OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),

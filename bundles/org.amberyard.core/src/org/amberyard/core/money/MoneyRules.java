@@ -30,11 +30,6 @@ public record MoneyRules(MoneyRates rates, MoneyBasis basis, boolean midYear, Fi
         return basis == MoneyBasis.NOMINAL ? constant * rates.inflationFactor(time(category, year)) : constant;
     }
 
-    /** A stated amount in money of the time at which it falls. */
-    public double nominal(double stated, CostCategory category, int year) {
-        return basis == MoneyBasis.NOMINAL ? stated : stated * rates.inflationFactor(time(category, year));
-    }
-
     /** Present value of a stated amount. */
     public double present(double stated, CostCategory category, int year) {
         return stated * DiscountFactor.single(rates.rateFor(basis), time(category, year));

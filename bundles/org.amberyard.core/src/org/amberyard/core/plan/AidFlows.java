@@ -10,6 +10,7 @@ import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.funding.OperatingAid;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.money.NominalCosts;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.core.why.InputRef;
 
@@ -21,14 +22,14 @@ import org.amberyard.core.why.InputRef;
 final class AidFlows {
     private final StudyInput study;
     private final FleetHistory fleet;
-    private final CostLedger costs;
+    private final NominalCosts costs;
     private final List<FundingFlow> earned;
     private final Map<String, FundedLine> buses = new HashMap<>();
 
     AidFlows(StudyInput study, AwardLedger awards, FleetHistory fleet, CostLedger costs, List<FundingFlow> earned) {
         this.study = study;
         this.fleet = fleet;
-        this.costs = costs;
+        this.costs = new NominalCosts(costs);
         this.earned = earned;
         awards.lines().forEach(l -> l.purchase().bus().ifPresent(b -> buses.put(b.unit(), l)));
     }
@@ -47,7 +48,7 @@ final class AidFlows {
 
     private void add(OperatingAid aid, int year, List<FundingFlow> flows) {
         double[] depreciation = depreciation(aid, year);
-        for (int row = 0; row < costs.rows().size(); row++) {
+        for (int row = 0; row < costs.ledger().rows().size(); row++) {
             Derivation amount = Derivation.sum("aid of " + aid.name(), Derivation.MONEY, List.of(
                     share("operating cost", operatingCost(row, year), "energy, upkeep and fees less what credits earn",
                             aid.operatingShare(), new InputRef("OperatingAid", aid.name(), "operatingShare")),
@@ -69,14 +70,14 @@ final class AidFlows {
         double sum = 0;
         for (CostCategory category : CostCategory.values()) {
             if (category.group() == CostCategory.Group.ENERGY || category.group() == CostCategory.Group.UPKEEP) {
-                sum += study.money().nominal(costs.amount(row, year, category), category, year);
+                sum += costs.amount(row, year, category);
             }
         }
         return sum - earned.stream().filter(f -> f.row() == row && f.year() == year).mapToDouble(FundingFlow::amount).sum();
     }
 
     private double[] depreciation(OperatingAid aid, int year) {
-        double[] byRow = new double[costs.rows().size()];
+        double[] byRow = new double[costs.ledger().rows().size()];
         for (VehicleYear record : fleet.inYear(year)) {
             FundedLine line = buses.get(record.vehicle().unit());
             if (line != null) {

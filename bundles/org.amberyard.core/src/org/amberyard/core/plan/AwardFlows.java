@@ -35,9 +35,9 @@ final class AwardFlows {
         Programme programme = programmes.get(repayment.programme());
         Derivation why = Derivation.of("award paid back", -repayment.amount(), Derivation.MONEY,
                 "the award in proportion to the years that the bus was still to serve", why(line, repayment.programme()),
-                Derivation.input("years to serve", programme.conditions().holdYears(), "a",
+                Derivation.input("years to serve", programme.conditions().holdYears(), "year",
                         new InputRef("Programme", programme.name(), "holdYears")),
-                Derivation.of("years served", repayment.servedYears(), "a", "year of leaving less year of purchase"));
+                Derivation.of("years served", repayment.servedYears(), "year", "year of leaving less year of purchase"));
         return new FundingFlow(FundingFlow.Kind.REPAYMENT, programme.name(), line.purchase().row(), repayment.year(), why);
     }
 

@@ -35,6 +35,15 @@ final class FundingCosts {
         return ledger.build();
     }
 
+    /** What a flow takes off the costs of the ledger, in the money that the study states. */
+    double stated(FundingFlow flow) {
+        return flow.amount() * factor(flow);
+    }
+
+    private double factor(FundingFlow flow) {
+        return study.money().stated(toConstant(flow), category(flow), year(flow));
+    }
+
     private int year(FundingFlow flow) {
         return Math.min(flow.year(), study.years() - 1);
     }
@@ -58,7 +67,7 @@ final class FundingCosts {
     }
 
     private Derivation why(FundingFlow flow) {
-        double factor = study.money().stated(toConstant(flow), category(flow), year(flow));
+        double factor = factor(flow);
         String rule = "with the sign of a credit, in the money that the study states; after the study discounted to its end";
         return Derivation.of(flow.source() + ", credited", -flow.amount() * factor, Derivation.MONEY, rule, flow.why(),
                 Derivation.of("money that the study states over money of the time", factor, "", "general inflation and discounting"));

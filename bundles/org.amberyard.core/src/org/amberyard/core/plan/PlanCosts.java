@@ -2,6 +2,7 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.why.Derivation;
@@ -49,6 +50,11 @@ public final class PlanCosts {
     /** What programmes, credits and aids bring. */
     PlanFunding funding() {
         return funding;
+    }
+
+    /** What a flow of funding takes off the costs, in the money that the study states; after the study what it is worth at its end. */
+    public double stated(FundingFlow flow) {
+        return fundingCosts.stated(flow);
     }
 
     /** Costs by place, year and category. */
