@@ -10,7 +10,7 @@ import org.amberyard.core.plan.UpkeepYear;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -38,10 +38,10 @@ class DefaultTasksCostTest {
     private static final double PER_SCHOOL_BUS_YEAR = 5517;
     private static final int ELECTRIC_PLAN = 1;
 
-    private StudyResult byTasks;
+    private static StudyResult byTasks;
 
-    @BeforeEach
-    void evaluate() throws ImportException {
+    @BeforeAll
+    static void evaluate() throws ImportException {
         Path bundle = Path.of(System.getProperty("basedir", "."));
         Study study = StudyFolderImport.read(bundle.resolve("../../examples/ostrick-vale/csv").normalize());
         study.getMaintenanceTasks().clear();
@@ -50,12 +50,12 @@ class DefaultTasksCostTest {
         byTasks = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
     }
 
-    private List<UpkeepYear> years(boolean electric) {
+    private static List<UpkeepYear> years(boolean electric) {
         return byTasks.plans().get(ELECTRIC_PLAN).upkeep().stream().filter(u -> byTasks.input().types()
                 .get(u.record().vehicle().type()).electric().isPresent() == electric).toList();
     }
 
-    private double perMile(boolean electric) {
+    private static double perMile(boolean electric) {
         return years(electric).stream().mapToDouble(UpkeepYear::cost).sum()
                 / years(electric).stream().mapToDouble(u -> u.record().use().km()).sum() * KM_PER_MILE;
     }

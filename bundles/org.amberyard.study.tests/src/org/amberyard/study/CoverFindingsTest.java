@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.plans.Plan;
@@ -29,8 +28,7 @@ class CoverFindingsTest {
     }
 
     private List<Finding> findings(String about) {
-        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
-        return ResultFindings.of(study, result).stream().filter(f -> f.message().contains(about)).toList();
+        return ResultFindings.of(study, ExampleStudy.evaluated(study)).stream().filter(f -> f.message().contains(about)).toList();
     }
 
     private VehicleType type(String name) {

@@ -30,7 +30,7 @@ class ExampleBusYearTest {
 
     @BeforeAll
     static void evaluate() throws Exception {
-        result = new StudyEvaluator().evaluate(StudyCompiler.compile(ExampleStudy.load()));
+        result = ExampleStudy.result();
     }
 
     @Test

@@ -37,7 +37,7 @@ class ExampleStudyTest {
     @BeforeAll
     static void evaluate() throws Exception {
         study = ExampleStudy.load();
-        result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        result = ExampleStudy.result();
     }
 
     @Test
@@ -79,7 +79,7 @@ class ExampleStudyTest {
     void fuelThatTheModelMissesIsPointedOut() throws Exception {
         Study doubtful = ExampleStudy.load();
         doubtful.getBuses().get(0).setMeasuredKmPerL(doubtful.getBuses().get(0).getMeasuredKmPerL() / 2);
-        StudyResult other = new StudyEvaluator().evaluate(StudyCompiler.compile(doubtful));
+        StudyResult other = ExampleStudy.evaluated(doubtful);
         assertEquals(List.of("Bus B01 burns 90 % more by its log than the model says for its route; check the log, the route "
                 + "and the vehicle type."), ResultFindings.of(doubtful, other).stream()
                 .filter(f -> f.severity() == Severity.WARNING).map(Finding::message).toList());
@@ -133,7 +133,7 @@ class ExampleStudyTest {
     void nominalStudyHasTheSamePresentCosts() throws Exception {
         Study nominal = ExampleStudy.load();
         nominal.getSettings().setMoneyBasis(MoneyBasis.NOMINAL);
-        StudyResult other = new StudyEvaluator().evaluate(StudyCompiler.compile(nominal));
+        StudyResult other = ExampleStudy.evaluated(nominal);
         for (int plan = 0; plan < 3; plan++) {
             double expected = result.plans().get(plan).measures().presentCost();
             assertEquals(expected, other.plans().get(plan).measures().presentCost(), expected * 1e-9);
@@ -143,19 +143,19 @@ class ExampleStudyTest {
     @Test
     void aPriceEditKeepsTheDutyTableAndGivesTheBitsOfAFreshEvaluation() throws Exception {
         Study edited = ExampleStudy.load();
-        StudyEvaluator evaluator = new StudyEvaluator();
-        StudyResult before = evaluator.evaluate(StudyCompiler.compile(edited));
+        StudyResult before = ExampleStudy.evaluated(edited);
         FuelPrice diesel = edited.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
                 .findFirst().orElseThrow();
         diesel.setPricePerL(diesel.getPricePerL() * 1.3);
-        StudyResult after = evaluator.evaluate(StudyCompiler.compile(edited));
+        StudyResult after = ExampleStudy.evaluated(edited);
         assertSame(before.duty(), after.duty());
-        StudyResult fresh = new StudyEvaluator().evaluate(StudyCompiler.compile(edited));
+        StudyEvaluator other = new StudyEvaluator();
+        StudyResult fresh = other.evaluate(StudyCompiler.compile(edited));
         for (int plan = 0; plan < 3; plan++) {
             assertEquals(fresh.plans().get(plan).measures(), after.plans().get(plan).measures());
         }
         edited.getSite().setElevationM(900);
-        assertNotSame(after.duty(), evaluator.evaluate(StudyCompiler.compile(edited)).duty());
+        assertNotSame(fresh.duty(), other.evaluate(StudyCompiler.compile(edited)).duty());
     }
 
     @Test

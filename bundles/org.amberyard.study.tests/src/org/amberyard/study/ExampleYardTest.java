@@ -17,7 +17,7 @@ class ExampleYardTest {
     /** In 2030 a bus that charges at once between runs is full again exactly, which rounding must not turn into more than full. */
     @Test
     void everyPolicyHasTheBusesOf2030Ready() throws Exception {
-        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(ExampleStudy.load()));
+        StudyResult result = ExampleStudy.result();
         YardComparison policies = YardComparison.of(result.plans().get(1).yards().get(4).input(), List.of(), new YardMemory());
         YardYear least = policies.under(ChargePolicy.LEAST_COST);
         for (YardYear year : policies.policies()) {

@@ -14,7 +14,6 @@ import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DriverStyle;
 import org.amberyard.core.duty.DutyInput;
-import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.RouteInput;
@@ -43,7 +42,6 @@ import org.amberyard.core.plan.FleetRules;
 import org.amberyard.core.plan.PlanInput;
 import org.amberyard.core.plan.PriceDeck;
 import org.amberyard.core.plan.Role;
-import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleTypeInput;
@@ -84,9 +82,14 @@ public final class SampleDistrict {
         return new SampleDistrict(3, 10).study(1, false);
     }
 
-    /** Results of a study. */
+    /** Results of a study, evaluated once for all tests of a run. */
     public static StudyResult evaluated(StudyInput study) {
-        return StudyEvaluation.of(study, DutyTable.of(study.duty()));
+        return SampleResults.of(study);
+    }
+
+    /** Results of a study that share nothing with any others. */
+    public static StudyResult evaluatedAfresh(StudyInput study) {
+        return SampleResults.afresh(study);
     }
 
     private StudyInput study(int electricPlans, boolean withRoutes) {
