@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -97,16 +96,15 @@ class TraceGpxTest {
     }
 
     @Test
-    void tooManyPointsAreRefused() throws IOException {
-        Path file = folder.resolve("log.gpx");
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            out.write(OPEN + "<trk><trkseg>");
-            for (int i = 0; i <= TraceGpx.MOST_POINTS; i++) {
-                out.write("<trkpt lat=\"1\" lon=\"1\"><time>2026-09-01T06:45:00Z</time></trkpt>\n");
-            }
-            out.write("</trkseg></trk></gpx>");
-        }
-        String message = assertThrows(ImportException.class, () -> TraceGpx.read(file)).getMessage();
-        assertTrue(message.contains("The file has more than 1,000,000 points; cut it into single drives."), message);
+    void tooManyPointsAreRefused() throws Exception {
+        int most = 1500;
+        String points = point("41.5", "2026-09-01T06:45:00Z").repeat(most);
+        Path full = Files.writeString(folder.resolve("full.gpx"), OPEN + "<trk><trkseg>" + points + "</trkseg></trk></gpx>");
+        assertEquals(most, TraceGpx.read(full, most).points().size());
+        Path over = Files.writeString(folder.resolve("over.gpx"), OPEN + "<trk><trkseg>" + points
+                + point("41.5", "2026-09-01T06:45:00Z") + "</trkseg></trk></gpx>");
+        String message = assertThrows(ImportException.class, () -> TraceGpx.read(over, most)).getMessage();
+        assertTrue(message.contains("The file has more than 1,500 points; cut it into single drives."), message);
+        assertEquals(1_000_000, TraceGpx.MOST_POINTS);
     }
 }

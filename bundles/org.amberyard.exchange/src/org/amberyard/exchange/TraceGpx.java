@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -25,11 +26,13 @@ public final class TraceGpx {
     private static final String NAMESPACE = "http://www.topografix.com/GPX/1/1";
 
     private final String file;
+    private final int mostPoints;
     private final ProblemList problems;
     private final List<TrackPoint> points = new ArrayList<>();
 
-    private TraceGpx(String file) {
+    private TraceGpx(String file, int mostPoints) {
         this.file = file;
+        this.mostPoints = mostPoints;
         this.problems = new ProblemList(file);
     }
 
@@ -39,7 +42,11 @@ public final class TraceGpx {
      * @throws ImportException when anything in the file is not understood
      */
     public static Track read(Path path) throws ImportException {
-        TraceGpx gpx = new TraceGpx(path.getFileName().toString());
+        return read(path, MOST_POINTS);
+    }
+
+    static Track read(Path path, int mostPoints) throws ImportException {
+        TraceGpx gpx = new TraceGpx(path.getFileName().toString(), mostPoints);
         gpx.readFile(path);
         if (gpx.problems.isEmpty() && gpx.points.isEmpty()) {
             gpx.problems.add(0, "", "The file holds no points of a track (trk, trkseg, trkpt).");
@@ -74,14 +81,15 @@ public final class TraceGpx {
 
     private void readXml(XMLStreamReader xml) throws XMLStreamException {
         if (toRoot(xml)) {
-            while (xml.hasNext() && points.size() <= MOST_POINTS) {
+            while (xml.hasNext() && points.size() <= mostPoints) {
                 if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("trkpt")) {
                     new GpxPoint(xml, problems).read().ifPresent(this::add);
                 }
             }
         }
-        if (points.size() > MOST_POINTS) {
-            problems.add(0, "", "The file has more than 1,000,000 points; cut it into single drives.");
+        if (points.size() > mostPoints) {
+            problems.add(0, "", String.format(Locale.ENGLISH, "The file has more than %,d points; cut it into single drives.",
+                    mostPoints));
         }
     }
 
