@@ -24,7 +24,7 @@ import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
-import org.amberyard.report.Cautions;
+import org.amberyard.study.StudyEvaluator;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -39,6 +39,9 @@ class CommandLineTest {
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 
+    /** Evaluates the example once for all commands that ask for its results. */
+    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
+
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
@@ -52,7 +55,7 @@ class CommandLineTest {
     }
 
     private int run(String... args) {
-        return run(new CommandLine(), args);
+        return run(new CommandLine(EVALUATOR), args);
     }
 
     private int run(CommandLine commandLine, String... args) {
@@ -173,26 +176,6 @@ class CommandLineTest {
     }
 
     @Test
-    void evaluatePrintsTheAnswerAndWritesTheFolderBesideTheCaller() {
-        assertEquals(0, run("evaluate", STUDY, "--out", "results"), err());
-        assertTrue(out().contains("Present cost (USD)"), out());
-        assertTrue(out().contains(" (present value), "), out());
-        assertTrue(out().contains(Cautions.text()), out());
-        assertTrue(out().contains("Results are in " + folder.resolve("results")), out());
-        assertTrue(Files.isRegularFile(folder.resolve("results/results.json")));
-        assertTrue(Files.isRegularFile(folder.resolve("results/annual_cost.png")));
-        assertEquals("", err());
-    }
-
-    @Test
-    void figuresOfTheHeadlineStandInLine() {
-        run("evaluate", STUDY, "--out", "results");
-        List<String> lines = out().lines().skip(2).takeWhile(l -> !l.isBlank()).toList();
-        assertTrue(lines.size() > 10, out());
-        assertEquals(1, lines.stream().map(String::length).distinct().count(), out());
-    }
-
-    @Test
     void checkOfASoundStudyReturnsZero() {
         assertEquals(0, run("check", STUDY), out());
         assertEquals("", err());
@@ -288,7 +271,7 @@ class CommandLineTest {
 
     @Test
     void aFaultIsShortOnTheConsoleWithItsDetailsInAFile() throws IOException {
-        assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail"));
+        assertEquals(1, run(new CommandLine(List.of(new FailingVerb()), EVALUATOR), "fail"));
         List<String> lines = err().lines().toList();
         assertEquals(2, lines.size(), err());
         assertTrue(lines.get(0).endsWith("Gears jammed"));
@@ -299,7 +282,7 @@ class CommandLineTest {
 
     @Test
     void debugPrintsTheDetails() {
-        assertEquals(1, run(new CommandLine(List.of(new FailingVerb())), "fail", "--debug"));
+        assertEquals(1, run(new CommandLine(List.of(new FailingVerb()), EVALUATOR), "fail", "--debug"));
         assertTrue(err().contains("at org.amberyard.batch"), err());
     }
 

@@ -8,21 +8,29 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.amberyard.study.StudyEvaluator;
 
 /** The program without a window, in plain Java: chooses the verb, and turns what goes wrong into messages and exit codes. */
 public final class CommandLine {
     private static final Set<String> HELP = Set.of("--help", "-h");
 
     private final List<Verb> verbs;
+    private final StudyEvaluator evaluator;
 
     /** With the verbs of the program. */
     public CommandLine() {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
-                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb()));
+        this(new StudyEvaluator());
     }
 
-    CommandLine(List<Verb> verbs) {
+    CommandLine(StudyEvaluator evaluator) {
+        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
+                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(),
+                new FillPlanVerb()), evaluator);
+    }
+
+    CommandLine(List<Verb> verbs, StudyEvaluator evaluator) {
         this.verbs = List.copyOf(verbs);
+        this.evaluator = evaluator;
     }
 
     /**
@@ -41,7 +49,7 @@ public final class CommandLine {
         }
         try {
             Verb verb = verb(args);
-            return verb.run(Arguments.of(verb, args.subList(1, args.size())), new Console(cwd, out, err));
+            return verb.run(Arguments.of(verb, args.subList(1, args.size())), new Console(cwd, out, err, evaluator));
         } catch (WrongUse e) {
             err.println(e.getMessage());
             return ExitCode.WRONG_USE;

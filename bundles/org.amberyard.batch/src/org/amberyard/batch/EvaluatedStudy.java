@@ -7,7 +7,6 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.study.StudyCompiler;
-import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
 
 /**
@@ -32,6 +31,6 @@ record EvaluatedStudy(Study study, List<Finding> findings, StudyResult result) {
             FindingsText.print(findings, console.err());
             return Optional.empty();
         }
-        return Optional.of(new EvaluatedStudy(study, findings, new StudyEvaluator().evaluate(StudyCompiler.compile(study))));
+        return Optional.of(new EvaluatedStudy(study, findings, console.evaluator().evaluate(StudyCompiler.compile(study))));
     }
 }
