@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
+import org.amberyard.study.StudyEvaluator;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.handlers.StudyOpener;
 import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.SessionTools;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -22,17 +24,23 @@ import org.eclipse.ui.PlatformUI;
 /** A copy of the example district, open in the window; closed without saving at the end of a test. */
 final class OpenStudy implements AutoCloseable {
 
+    /** Name of the copy. */
+    static final String FILE = "district.amberyard";
+
     private static final long TIMEOUT_MS = 60_000;
+
+    /** Knows the example from the first test that opens it; what a test changes is worked out anew. */
+    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
 
     private final Display display;
     private final Path file;
     private final StudyEditor editor;
 
-    private OpenStudy(Display display, Path file) {
+    private OpenStudy(Display display, Path file, SessionTools tools) {
         this.display = display;
         this.file = file;
         this.editor = display.syncCall(() -> {
-            new StudyOpener(page()).open(file);
+            new StudyOpener(page(), () -> tools).open(file);
             page().getWorkbenchWindow().getShell().forceActive();
             return (StudyEditor) page().getActiveEditor();
         });
@@ -41,10 +49,15 @@ final class OpenStudy implements AutoCloseable {
 
     /** Copies the example into a folder, opens it and waits for its results. */
     static OpenStudy inFolder(Display display, Path folder) throws IOException {
+        return inFolder(display, folder, SessionTools.fresh().keptAfterMs());
+    }
+
+    /** Opens the example in a folder; edits are kept beside it after a time. */
+    static OpenStudy inFolder(Display display, Path folder, int keptAfterMs) throws IOException {
         Path bundle = Path.of(System.getProperty("basedir", "."));
-        Path copy = folder.resolve("district.amberyard");
+        Path copy = folder.resolve(FILE);
         Files.copy(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize(), copy);
-        return new OpenStudy(display, copy);
+        return new OpenStudy(display, copy, new SessionTools(EVALUATOR, keptAfterMs));
     }
 
     static IWorkbenchPage page() {

@@ -2,12 +2,14 @@ package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.io.StudyResource;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.editor.StudyInput;
+import org.amberyard.workbench.session.SessionTools;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.UntitledStudy;
 import org.eclipse.core.runtime.ILog;
@@ -22,10 +24,17 @@ import org.eclipse.ui.PartInitException;
 public final class StudyOpener {
 
     private final IWorkbenchPage page;
+    private final Supplier<SessionTools> tools;
 
-    /** An opener for a window's page. */
+    /** An opener for a window's page; every study is opened with tools of its own. */
     public StudyOpener(IWorkbenchPage page) {
+        this(page, SessionTools::fresh);
+    }
+
+    /** An opener for a window's page and the tools that sessions work with. */
+    public StudyOpener(IWorkbenchPage page, Supplier<SessionTools> tools) {
         this.page = page;
+        this.tools = tools;
     }
 
     /** Opens a file; false when it cannot be, and then the user has been told why. */
@@ -39,7 +48,7 @@ public final class StudyOpener {
         try {
             Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
             StudyResource resource = StudyFile.open(kept.orElse(absolute));
-            edit(StudySession.open(resource, absolute, kept.isPresent()));
+            edit(StudySession.open(resource, absolute, kept.isPresent(), tools.get()));
             RecentStudies.remember(absolute);
             return true;
         } catch (StudyFileException e) {
@@ -52,7 +61,7 @@ public final class StudyOpener {
     /** Opens what a file holds as a study of its own that is yet to be saved; the file stays as it is. */
     void openAsNew(Path file) {
         try {
-            edit(StudySession.openUntitled(StudyFile.open(file)));
+            edit(StudySession.openUntitled(StudyFile.open(file), tools.get()));
         } catch (StudyFileException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
         }
@@ -62,7 +71,7 @@ public final class StudyOpener {
     public void openNew() {
         StudyResource resource = new StudyResource(URI.createURI("untitled." + StudyFile.EXTENSION));
         resource.getContents().add(StudyDefaults.create());
-        edit(StudySession.openUntitled(resource));
+        edit(StudySession.openUntitled(resource, tools.get()));
     }
 
     /** Offers the studies that were never saved; true when one has been opened. */
@@ -78,7 +87,7 @@ public final class StudyOpener {
         try {
             Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), place);
             if (kept.isPresent()) {
-                edit(StudySession.recoverUntitled(StudyFile.open(kept.get()), place));
+                edit(StudySession.recoverUntitled(StudyFile.open(kept.get()), place, tools.get()));
             }
             return kept.isPresent();
         } catch (StudyFileException e) {

@@ -25,13 +25,14 @@ final class Recomputation {
 
     private final StudySession session;
     private final Display display;
-    private final StudyEvaluator evaluator = new StudyEvaluator();
+    private final StudyEvaluator evaluator;
     private final Runnable compile = this::compile;
     private EvaluationJob running;
     private boolean stopped;
 
-    Recomputation(StudySession session, Display display) {
+    Recomputation(StudySession session, StudyEvaluator evaluator, Display display) {
         this.session = session;
+        this.evaluator = evaluator;
         this.display = display;
     }
 

@@ -15,11 +15,9 @@ import org.eclipse.swt.widgets.Display;
 /** Keeps unsaved changes in a file beside the study, so that they outlive the program. */
 final class RecoveryKeeper {
 
-    /** Longest time that an edit lives in memory only. */
-    private static final int DELAY_MS = 10_000;
-
     private final StudySession session;
     private final Display display;
+    private final int delayMs;
     private final Path untitledPlace;
     private final Runnable keep = this::keep;
     private boolean scheduled;
@@ -28,12 +26,14 @@ final class RecoveryKeeper {
     private volatile Job writing;
 
     /**
+     * @param delayMs longest time that an edit lives in memory only, in milliseconds
      * @param untitledPlace where changes are kept as long as the study has no file
      * @param recovered true when the session has begun with what was kept there
      */
-    RecoveryKeeper(StudySession session, Display display, Path untitledPlace, boolean recovered) {
+    RecoveryKeeper(StudySession session, Display display, int delayMs, Path untitledPlace, boolean recovered) {
         this.session = session;
         this.display = display;
+        this.delayMs = delayMs;
         this.untitledPlace = untitledPlace;
         this.owned = recovered;
     }
@@ -41,7 +41,7 @@ final class RecoveryKeeper {
     void studyChanged() {
         if (!scheduled) {
             scheduled = true;
-            display.timerExec(DELAY_MS, keep);
+            display.timerExec(delayMs, keep);
         }
     }
 

@@ -36,14 +36,14 @@ public final class StudySession {
     private boolean recovered;
     private Evaluation evaluation = Evaluation.NONE;
 
-    private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered) {
+    private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered, SessionTools tools) {
         this.file = file;
         this.stamp = FileStamp.of(file);
         this.recovered = recovered;
         domain.getResourceSet().getResources().add(resource);
         study = (Study) resource.getContents().get(0);
-        recomputation = new Recomputation(this, Display.getCurrent());
-        recovery = new RecoveryKeeper(this, Display.getCurrent(), untitledPlace, recovered);
+        recomputation = new Recomputation(this, tools.evaluator(), Display.getCurrent());
+        recovery = new RecoveryKeeper(this, Display.getCurrent(), tools.keptAfterMs(), untitledPlace, recovered);
         commands.addCommandStackListener(e -> edited());
         recomputation.start();
     }
@@ -54,19 +54,20 @@ public final class StudySession {
      * @param resource the study's resource
      * @param file the file that it is saved to
      * @param recovered true for unsaved changes of an earlier run
+     * @param tools what the session works with
      */
-    public static StudySession open(Resource resource, Path file, boolean recovered) {
-        return new StudySession(resource, file, UntitledStudy.freshPlace(), recovered);
+    public static StudySession open(Resource resource, Path file, boolean recovered, SessionTools tools) {
+        return new StudySession(resource, file, UntitledStudy.freshPlace(), recovered, tools);
     }
 
     /** Opens a study that has no file yet. */
-    public static StudySession openUntitled(Resource resource) {
-        return new StudySession(resource, null, UntitledStudy.freshPlace(), false);
+    public static StudySession openUntitled(Resource resource, SessionTools tools) {
+        return new StudySession(resource, null, UntitledStudy.freshPlace(), false, tools);
     }
 
     /** Opens a study that has no file yet, with the unsaved changes that an earlier run has left at a place. */
-    public static StudySession recoverUntitled(Resource resource, Path place) {
-        return new StudySession(resource, null, place, true);
+    public static StudySession recoverUntitled(Resource resource, Path place, SessionTools tools) {
+        return new StudySession(resource, null, place, true, tools);
     }
 
     /** The study. */
