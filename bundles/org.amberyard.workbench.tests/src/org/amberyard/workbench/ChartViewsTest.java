@@ -306,7 +306,7 @@ class ChartViewsTest {
     }
 
     @Test
-    void aChartThatCannotBeDrawnSaysSoAndShowsNoOther(Display display) {
+    void aChartThatCannotBeDrawnSaysSoAndShowsNoOther(Display display, LoggedErrors errors) {
         Shell shell = display.syncCall(() -> new Shell(display));
         try {
             ChartCanvas canvas = display.syncCall(() -> {
@@ -320,6 +320,7 @@ class ChartViewsTest {
             });
             OpenStudy.await(display, () -> canvas.textAlternative().equals("The chart cannot be drawn: no ink"));
             assertTrue(display.syncCall(() -> canvas.chart().isEmpty()));
+            assertEquals(List.of("no ink"), errors.take().stream().map(e -> e.getException().getMessage()).toList());
         } finally {
             display.syncExec(shell::dispose);
         }

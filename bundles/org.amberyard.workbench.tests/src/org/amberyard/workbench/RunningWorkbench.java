@@ -3,6 +3,7 @@ package org.amberyard.workbench;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
@@ -13,6 +14,7 @@ final class RunningWorkbench implements CloseableResource {
     private static final long TIMEOUT_SECONDS = 60;
 
     private final CompletableFuture<Display> started = new CompletableFuture<>();
+    private final LoggedErrors errors = new LoggedErrors();
     private final Thread thread = new Thread(this::run, "workbench");
 
     private RunningWorkbench() {
@@ -21,6 +23,7 @@ final class RunningWorkbench implements CloseableResource {
     /** Starts the workbench and waits until its first window is open. */
     static RunningWorkbench start() {
         RunningWorkbench workbench = new RunningWorkbench();
+        Platform.addLogListener(workbench.errors);
         workbench.thread.setDaemon(true);
         workbench.thread.start();
         workbench.started.orTimeout(TIMEOUT_SECONDS, TimeUnit.SECONDS).join();
@@ -31,10 +34,22 @@ final class RunningWorkbench implements CloseableResource {
         return started.join();
     }
 
+    LoggedErrors errors() {
+        return errors;
+    }
+
+    /** Fails when the program has logged errors, be it while it does what was asked of the event thread up to now. */
+    void failIfErrors() {
+        display().syncExec(() -> { });
+        errors.failIfAny();
+    }
+
     @Override
     public void close() throws InterruptedException {
         display().syncExec(() -> PlatformUI.getWorkbench().close());
         thread.join(TimeUnit.SECONDS.toMillis(TIMEOUT_SECONDS));
+        Platform.removeLogListener(errors);
+        errors.failIfAny();
     }
 
     private void run() {
