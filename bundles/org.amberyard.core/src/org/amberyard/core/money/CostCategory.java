@@ -1,5 +1,10 @@
 package org.amberyard.core.money;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
 /** The tree of cost categories: every amount of a study stands in exactly one leaf. Credits are negative costs. */
 public enum CostCategory {
     BUS_PURCHASE(Group.CAPITAL, FlowTime.START, "Bus purchase"),
@@ -52,6 +57,14 @@ public enum CostCategory {
         this.group = group;
         this.time = time;
         this.label = label;
+    }
+
+    private static final Map<FlowTime, CostCategory> BY_TIME = Arrays.stream(values())
+            .collect(Collectors.toMap(CostCategory::time, Function.identity(), (first, other) -> first));
+
+    /** A category whose costs fall at a time of the year. */
+    public static CostCategory at(FlowTime time) {
+        return BY_TIME.get(time);
     }
 
     /** Branch that the category hangs on. */

@@ -113,7 +113,39 @@ public final class CostLedger {
     }
 
     private int index(int row, int year, CostCategory category) {
+        return cell(years, row, year, category);
+    }
+
+    /** Number of cells of a ledger. */
+    public static int cells(int rows, int years) {
+        return rows * years * CATEGORIES.length;
+    }
+
+    /** Place of a cell among those of a ledger of some years. */
+    public static int cell(int years, int row, int year, CostCategory category) {
         return (row * years + year) * CATEGORIES.length + category.ordinal();
+    }
+
+    /**
+     * A ledger of amounts in constant money.
+     *
+     * @param rows names of the rows
+     * @param years number of years
+     * @param rules how amounts are stated
+     * @param constant amounts by cell, see {@link #cell}
+     */
+    public static CostLedger ofConstant(List<String> rows, int years, MoneyRules rules, double[] constant) {
+        double[] stated = new double[constant.length];
+        for (CostCategory category : CATEGORIES) {
+            for (int year = 0; year < years; year++) {
+                double factor = rules.stated(1, category, year);
+                for (int row = 0; row < rows.size(); row++) {
+                    int cell = cell(years, row, year, category);
+                    stated[cell] = factor * constant[cell];
+                }
+            }
+        }
+        return new CostLedger(List.copyOf(rows), years, rules, stated);
     }
 
     /** Collects costs in constant money. */

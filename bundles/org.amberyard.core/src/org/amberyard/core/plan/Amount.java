@@ -15,6 +15,31 @@ sealed interface Amount {
     /** How it comes about. */
     Derivation why(PriceBook book, int year, CostCategory category);
 
+    /** True when it is a sum of quantities at prices. */
+    default boolean linear() {
+        return true;
+    }
+
+    /**
+     * Tells the quantities and prices of a linear amount.
+     *
+     * @param factor factor on all quantities
+     * @param year year in which it counts
+     * @param category category in which it counts
+     * @param terms told of each quantity
+     */
+    void terms(double factor, int year, CostCategory category, Terms terms);
+
+    /** Takes the terms of a linear amount. */
+    interface Terms {
+        /**
+         * A quantity at a price.
+         *
+         * @param insured true where not the price but the premium for it counts
+         */
+        void add(double quantity, UnitPrice price, int year, CostCategory category, boolean insured);
+    }
+
     /** A quantity at a price. */
     static Amount of(double quantity, UnitPrice price, Supplier<Derivation> counted) {
         return new Priced(quantity, price, counted);
@@ -37,6 +62,11 @@ sealed interface Amount {
         @Override
         public double at(PriceBook book, int year, CostCategory category) {
             return quantity * book.at(price, year, category);
+        }
+
+        @Override
+        public void terms(double factor, int year, CostCategory category, Terms terms) {
+            terms.add(factor * quantity, price, year, category, false);
         }
 
         @Override
@@ -64,6 +94,16 @@ sealed interface Amount {
         }
 
         @Override
+        public boolean linear() {
+            return parts.stream().allMatch(Amount::linear);
+        }
+
+        @Override
+        public void terms(double factor, int year, CostCategory category, Terms terms) {
+            parts.forEach(p -> p.terms(factor, year, category, terms));
+        }
+
+        @Override
         public Derivation why(PriceBook book, int year, CostCategory category) {
             return Derivation.sum(name, Derivation.MONEY, parts.stream().map(p -> p.why(book, year, category)).toList());
         }
@@ -75,6 +115,16 @@ sealed interface Amount {
         @Override
         public double at(PriceBook book, int year, CostCategory category) {
             return Math.min(one.at(book, year, category), other.at(book, year, category));
+        }
+
+        @Override
+        public boolean linear() {
+            return false;
+        }
+
+        @Override
+        public void terms(double factor, int year, CostCategory category, Terms terms) {
+            throw new IllegalStateException("The lesser of two amounts is no sum of quantities at prices");
         }
 
         @Override
@@ -93,6 +143,16 @@ sealed interface Amount {
         }
 
         @Override
+        public boolean linear() {
+            return of.linear();
+        }
+
+        @Override
+        public void terms(double factor, int year, CostCategory category, Terms terms) {
+            of.terms(-factor, year, category, terms);
+        }
+
+        @Override
         public Derivation why(PriceBook book, int year, CostCategory category) {
             Derivation credited = of.why(book, year, category);
             return Derivation.of(credited.name() + ", credited", -credited.value(), Derivation.MONEY, "with the sign of a credit",
@@ -105,8 +165,17 @@ sealed interface Amount {
 
         @Override
         public double at(PriceBook book, int year, CostCategory category) {
-            return book.study().rules().insuranceShare() * value.at(book, year, category)
-                    * book.at(PriceKind.UPKEEP.one(), year, category);
+            return book.premiumRate(year, category) * value.at(book, year, category);
+        }
+
+        @Override
+        public boolean linear() {
+            return value.linear();
+        }
+
+        @Override
+        public void terms(double factor, int year, CostCategory category, Terms terms) {
+            value.terms(factor, year, category, (quantity, price, y, c, insured) -> terms.add(quantity, price, y, c, true));
         }
 
         @Override
@@ -124,6 +193,16 @@ sealed interface Amount {
         @Override
         public double at(PriceBook book, int counts, CostCategory countedAs) {
             return of.at(book, year, category);
+        }
+
+        @Override
+        public boolean linear() {
+            return of.linear();
+        }
+
+        @Override
+        public void terms(double factor, int counts, CostCategory countedAs, Terms terms) {
+            of.terms(factor, year, category, terms);
         }
 
         @Override

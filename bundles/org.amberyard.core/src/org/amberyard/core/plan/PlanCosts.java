@@ -12,39 +12,33 @@ public final class PlanCosts {
     private final PlanInput plan;
     private final PlanCourse course;
     private final List<CostItem> items;
+    private final PricedItems priced;
     private final PriceBook book;
     private final PlanFunding funding;
     private final FundingCosts fundingCosts;
     private final CostLedger ledger;
 
-    private PlanCosts(StudyInput study, PlanInput plan, PlanCourse course, List<CostItem> items) {
+    private PlanCosts(StudyInput study, PlanInput plan, PlanCourse course, List<CostItem> items, PricedItems priced) {
         this.plan = plan;
         this.course = course;
         this.items = items;
+        this.priced = priced;
         this.book = new PriceBook(study);
-        CostLedger costs = priced();
+        CostLedger costs = priced.at(book);
         this.funding = PlanFunding.of(book, plan, course, costs);
         this.fundingCosts = new FundingCosts(study, funding.flows());
         this.ledger = costs.plus(fundingCosts.ledger());
     }
 
     static PlanCosts of(StudyInput study, PlanInput plan, PlanCourse course) {
-        List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(), YardCosts.of(study, plan, course).stream()).toList();
-        return new PlanCosts(study, plan, course, items);
+        List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(),
+                YardCosts.of(study, plan, course).stream()).toList();
+        return new PlanCosts(study, plan, course, items, new PricedItems(FleetCosts.rows(study), study.years(), items));
     }
 
     /** The same at the prices of a study that differs in prices alone. */
     PlanCosts at(StudyInput other) {
-        return new PlanCosts(other, plan, course, items);
-    }
-
-    private CostLedger priced() {
-        StudyInput study = book.study();
-        CostLedger.Builder builder = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
-        for (CostItem item : items) {
-            builder.add(item.row(), item.year(), item.category(), item.amount().at(book, item.year(), item.category()));
-        }
-        return builder.build();
+        return new PlanCosts(other, plan, course, items, priced);
     }
 
     /** What programmes, credits and aids bring. */

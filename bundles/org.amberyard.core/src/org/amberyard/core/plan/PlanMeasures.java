@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.DiscountFactor;
@@ -23,13 +24,15 @@ public record PlanMeasures(double presentCost, double annualEquivalent, double k
     static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, List<YardYear> yards, List<AirYear> air) {
         double rate = study.money().rates().real();
         double present = ledger.presentValue();
+        double[] factors = IntStream.range(0, study.years())
+                .mapToDouble(year -> DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, year))).toArray();
         double km = 0;
         double presentKm = 0;
         double fuelL = 0;
         double meterKwh = yards.stream().mapToDouble(YardYear::neededKwh).sum();
         for (VehicleYear record : fleet.years()) {
             km += record.use().km();
-            presentKm += record.use().km() * DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, record.year()));
+            presentKm += record.use().km() * factors[record.year()];
             fuelL += record.use().fuelL() + record.use().heaterFuelL();
         }
         double co2e = air.stream().mapToDouble(AirYear::totalKg).sum();

@@ -35,6 +35,11 @@ final class PriceBook {
         return years[year];
     }
 
+    /** Premium over the value of a bus. */
+    double premiumRate(int year, CostCategory category) {
+        return study.rules().insuranceShare() * at(PriceKind.UPKEEP.one(), year, category);
+    }
+
     private double[][] grown(PriceKind kind, int place) {
         double[][] before = known[kind.ordinal()];
         double[][] after = new double[place + TIMES][];
