@@ -11,10 +11,6 @@ import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.CategoryLabelPosition;
-import org.jfree.chart.axis.CategoryLabelPositions;
-import org.jfree.chart.axis.CategoryLabelWidthType;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryMarker;
 import org.jfree.chart.plot.CategoryPlot;
@@ -22,7 +18,6 @@ import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.LevelRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
-import org.jfree.chart.text.TextBlockAnchor;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
@@ -36,8 +31,6 @@ public final class ServiceLoadChart {
     private static final double HEADROOM = 1.25;
     private static final float LINE = 2.4f;
     private static final int LEAST = 225;
-    /** Width of a year's label over that of its bars. */
-    private static final float WIDEST_YEAR = 1.35f;
 
     private final List<ServiceYear> years;
     private final ServiceLoadText text;
@@ -58,7 +51,7 @@ public final class ServiceLoadChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(loads(), yearAxis(), powerAxis(), bars());
+        CategoryPlot plot = new CategoryPlot(loads(), YearAxis.of(theme), powerAxis(), bars());
         ChartFrame.style(plot, theme);
         addLimit(plot, 1, "Transformer", ServiceYear::transformerKva, new BasicStroke(LINE));
         addLimit(plot, 2, "Main breaker, continuous", ServiceYear::breakerContinuousKva, dashed());
@@ -79,19 +72,6 @@ public final class ServiceLoadChart {
             dataset.addValue(years.get(year).demandKva(), "As planned", Integer.valueOf(text.calendar(year)));
         }
         return dataset;
-    }
-
-    private CategoryAxis yearAxis() {
-        CategoryAxis axis = new CategoryAxis();
-        ChartFrame.style(axis, theme);
-        axis.setCategoryMargin(0.25);
-        axis.setLowerMargin(0.01);
-        axis.setUpperMargin(0.01);
-        axis.setTickMarksVisible(false);
-        axis.setCategoryLabelPositions(CategoryLabelPositions.replaceBottomPosition(CategoryLabelPositions.STANDARD,
-                new CategoryLabelPosition(RectangleAnchor.TOP, TextBlockAnchor.TOP_CENTER, CategoryLabelWidthType.CATEGORY,
-                        WIDEST_YEAR)));
-        return axis;
     }
 
     private NumberAxis powerAxis() {

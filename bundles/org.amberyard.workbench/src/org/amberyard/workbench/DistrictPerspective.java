@@ -26,6 +26,9 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String BILL = "org.amberyard.workbench.electricBill";
     private static final String SERVICE = "org.amberyard.workbench.serviceLoad";
     private static final String POLICIES = "org.amberyard.workbench.chargingPolicies";
+    private static final String DIFFERENCE = "org.amberyard.workbench.planDifference";
+    private static final String BUDGET = "org.amberyard.workbench.budgetByYear";
+    private static final String FLEET = "org.amberyard.workbench.fleetByYear";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -40,6 +43,9 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addView(CUMULATIVE);
         money.addView(CAPACITY);
         money.addView(RESULTS);
+        money.addPlaceholder(DIFFERENCE);
+        money.addPlaceholder(BUDGET);
+        money.addPlaceholder(FLEET);
         money.addPlaceholder(UPKEEP);
         money.addPlaceholder(SHOP);
         money.addPlaceholder(BILL);

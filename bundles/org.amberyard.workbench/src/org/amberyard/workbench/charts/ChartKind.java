@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.amberyard.charts.AnnualCostChart;
 import org.amberyard.charts.BillWaterfallChart;
+import org.amberyard.charts.BudgetChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.ChargeThroughDayChart;
@@ -12,7 +13,9 @@ import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.DayLoadChart;
 import org.amberyard.charts.EnergyWaterfallChart;
+import org.amberyard.charts.FleetMixChart;
 import org.amberyard.charts.PackCapacityChart;
+import org.amberyard.charts.PlanWaterfallChart;
 import org.amberyard.charts.PolicyCostChart;
 import org.amberyard.charts.PortOccupancyChart;
 import org.amberyard.charts.RangeHeatMap;
@@ -32,6 +35,12 @@ enum ChartKind {
     ANNUAL((r, p, l, u, t) -> AnnualCostChart.of(r, u, t), null),
     /** Cumulative cost. */
     CUMULATIVE((r, p, l, u, t) -> CumulativeCostChart.of(r, u, t), null),
+    /** From the baseline to a plan. */
+    DIFFERENCE((r, p, l, u, t) -> PlanWaterfallChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** What each fiscal year must appropriate. */
+    BUDGET((r, p, l, u, t) -> BudgetChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** Kinds and ages of the buses. */
+    FLEET((r, p, l, u, t) -> FleetMixChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Range margin on the worst day. */
     RANGE((r, p, l, u, t) -> RangeMarginChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Range margin by month. */

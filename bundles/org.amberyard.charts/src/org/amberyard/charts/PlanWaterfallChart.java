@@ -1,0 +1,133 @@
+package org.amberyard.charts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.amberyard.core.plan.PlanDifference;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** From the present cost of the baseline to that of a plan, category by category. */
+public final class PlanWaterfallChart {
+    private static final String NAME = "plan_waterfall";
+    private static final String TITLE = "From the baseline to the plan";
+    private static final String SERIES = "Present cost";
+    private static final int HEIGHT_AROUND = 130;
+    private static final int HEIGHT_PER_BAR = 34;
+    private static final int LEAST_AROUND = 110;
+    private static final int LEAST_PER_BAR = 20;
+    private static final float LABEL_SHARE = 0.35f;
+
+    private final StudyResult result;
+    private final int plan;
+    private final PlanDifference difference;
+    private final ChartTheme theme;
+
+    private PlanWaterfallChart(StudyResult result, int plan, ChartTheme theme) {
+        this.result = result;
+        this.plan = plan;
+        this.difference = PlanDifference.of(result.baseline(), result.plans().get(plan));
+        this.theme = theme;
+    }
+
+    /** The chart of a plan by its place; it says so for the baseline. Money has no unit system. */
+    public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
+        if (plan == result.input().baseline()) {
+            return ChartFrame.none(NAME, TITLE, "“" + result.baseline().name() + "” is the baseline; choose another plan.",
+                    HEIGHT_AROUND, theme);
+        }
+        PlanWaterfallChart build = new PlanWaterfallChart(result, plan, theme);
+        int bars = build.difference.steps().size() + 2;
+        Subject behind = new Subject(Subject.Kind.PLAN, plan);
+        return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT_AROUND + HEIGHT_PER_BAR * bars,
+                LEAST_AROUND + LEAST_PER_BAR * bars, entity -> Optional.of(behind));
+    }
+
+    private JFreeChart chart() {
+        CategoryPlot plot = new CategoryPlot(dataset(), categoryAxis(), moneyAxis(),
+                WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"), this::tip));
+        plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+        ChartFrame.style(plot, theme);
+        plot.setFixedLegendItems(new LegendItemCollection());
+        return ChartFrame.around(plot, TITLE, caption(), theme);
+    }
+
+    private String tip(int column, double amount) {
+        return dataset().getColumnKey(column) + ": " + Figures.exactMoney(currency(), amount);
+    }
+
+    private String currency() {
+        return result.input().currency();
+    }
+
+    private String name() {
+        return result.plans().get(plan).name();
+    }
+
+    /** The renderer takes the last bar for the sum of the others. */
+    private DefaultCategoryDataset dataset() {
+        DefaultCategoryDataset dataset = new DefaultCategoryDataset();
+        dataset.addValue(difference.from(), SERIES, result.baseline().name());
+        difference.steps().forEach(s -> dataset.addValue(s.change(), SERIES, s.category().label()));
+        dataset.addValue(difference.to(), SERIES, name().equals(result.baseline().name()) ? name() + " " : name());
+        return dataset;
+    }
+
+    private static CategoryAxis wide(CategoryAxis axis) {
+        axis.setMaximumCategoryLabelWidthRatio(LABEL_SHARE);
+        return axis;
+    }
+
+    private CategoryAxis categoryAxis() {
+        return wide(WaterfallBars.causeAxis(theme));
+    }
+
+    private NumberAxis moneyAxis() {
+        NumberAxis axis = ChartFrame.valueAxis("Present cost (" + currency() + ")",
+                MoneyTickFormat.reaching(Math.max(difference.from(), difference.to())), theme);
+        axis.setUpperMargin(0.15);
+        return axis;
+    }
+
+    private String caption() {
+        double change = difference.to() - difference.from();
+        return "“" + name() + "” costs " + Figures.money(currency(), Math.abs(change)) + (change < 0 ? " less" : " more")
+                + " in present money than “" + result.baseline().name() + "”. " + largest();
+    }
+
+    private String largest() {
+        Comparator<PlanDifference.Step> bySize = Comparator.comparingDouble(PlanDifference.Step::change);
+        Optional<PlanDifference.Step> dearest = difference.steps().stream().max(bySize).filter(s -> s.change() > 0);
+        Optional<PlanDifference.Step> saving = difference.steps().stream().min(bySize).filter(s -> s.change() < 0);
+        return dearest.map(s -> "Most is added by " + s.category().label().toLowerCase(Locale.ROOT) + ", "
+                + Figures.money(currency(), s.change()) + ". ").orElse("")
+                + saving.map(s -> "Most is saved by " + s.category().label().toLowerCase(Locale.ROOT) + ", "
+                        + Figures.money(currency(), -s.change()) + ".").orElse("");
+    }
+
+    private String sentences() {
+        StringBuilder text = new StringBuilder(caption());
+        difference.steps().forEach(s -> text.append(" ").append(s.category().label()).append(" ")
+                .append(Figures.exactMoney(currency(), s.change())).append(";"));
+        return text.toString();
+    }
+
+    private ChartData data() {
+        List<List<Object>> rows = new ArrayList<>();
+        rows.add(List.of(result.baseline().name(), difference.from()));
+        difference.steps().forEach(s -> rows.add(List.of(s.category().label(), s.change())));
+        rows.add(List.of(name(), difference.to()));
+        return new ChartData(List.of("Step", "Present cost (" + currency() + ")"), rows);
+    }
+}
