@@ -47,9 +47,18 @@ public final class WhyText {
         return List.copyOf(text.lines);
     }
 
-    private void add(Derivation figure, int depth) {
+    /** The line of a figure by itself; to be called where the study may be read. */
+    public static Line line(Study study, Derivation figure) {
+        return new WhyText(study).line(figure, 0);
+    }
+
+    private Line line(Derivation figure, int depth) {
         String source = figure.input().map(i -> InputSource.of(study, i).map(InputSource::words).orElse("an input")).orElse("");
-        lines.add(new Line(depth, figure.name(), value(figure), figure.rule(), source));
+        return new Line(depth, figure.name(), value(figure), figure.rule(), source);
+    }
+
+    private void add(Derivation figure, int depth) {
+        lines.add(line(figure, depth));
         figure.parts().forEach(p -> add(p, depth + 1));
     }
 

@@ -29,6 +29,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String DIFFERENCE = "org.amberyard.workbench.planDifference";
     private static final String BUDGET = "org.amberyard.workbench.budgetByYear";
     private static final String FLEET = "org.amberyard.workbench.fleetByYear";
+    private static final String WHY = "org.amberyard.workbench.why";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -58,6 +59,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         range.addView(CAUSES);
         range.addView(TEMPERATURE);
         range.addView(FINDINGS);
+        range.addPlaceholder(WHY);
         range.addPlaceholder(LOAD);
         range.addPlaceholder(PORTS);
         layout.createFolder("outline", IPageLayout.LEFT, 0.16f, editors).addView(OUTLINE);

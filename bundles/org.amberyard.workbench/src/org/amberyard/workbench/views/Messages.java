@@ -15,8 +15,14 @@ final class Messages extends NLS {
     public static String Headline_current;
     public static String Headline_stale;
     public static String Headline_cautions;
+    public static String Results_computing;
     public static String Results_save;
     public static String Results_saveFailed;
+    public static String Why_figure;
+    public static String Why_none;
+    public static String Why_rule;
+    public static String Why_source;
+    public static String Why_value;
     public static String Key_plan;
     public static String Key_cost;
     public static String Key_perYear;

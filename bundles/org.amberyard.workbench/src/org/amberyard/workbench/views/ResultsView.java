@@ -20,6 +20,7 @@ import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -35,6 +36,7 @@ public final class ResultsView extends ViewPart {
     private Button save;
     private Label state;
     private Grid grid;
+    private final AskedCell asked = new AskedCell();
     private Optional<ResultTable> shown = Optional.empty();
     private StudyResult shownResult;
     private UnitSystem shownUnits;
@@ -56,8 +58,22 @@ public final class ResultsView extends ViewPart {
         state.setForeground(Palette.MUTED.color());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         grid = new Grid(area, new FindingsModel(List.of()));
+        grid.selection().onMove(this::ask);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(200, 60).applyTo(grid);
+        getSite().setSelectionProvider(asked);
         ActiveSession.here().follow(grid, this::update);
+    }
+
+    /** Tells those who explain figures which one is in focus. */
+    private void ask() {
+        Optional<StudySession> session = ActiveSession.here().get();
+        int place = chooser.getSelectionIndex();
+        int row = grid.selection().row();
+        int column = grid.selection().column();
+        boolean cell = shown.isPresent() && session.isPresent() && row < shown.get().rows().size()
+                && column < shown.get().columns().size();
+        asked.setSelection(cell ? new StructuredSelection(
+                new CellQuestion(session.get().study(), shownResult, place, row, column)) : StructuredSelection.EMPTY);
     }
 
     private void update(Optional<StudySession> session) {
@@ -78,9 +94,22 @@ public final class ResultsView extends ViewPart {
 
     private void showTable() {
         int place = chooser.getSelectionIndex();
-        shown = shownResult == null || place < 0 ? Optional.empty()
-                : Optional.of(ResultTables.of(place, shownResult, shownUnits));
-        shown.ifPresent(table -> grid.setModel(new ResultModel(table)));
+        shown = Optional.empty();
+        if (shownResult != null && place >= 0) {
+            TableJob job = new TableJob(place, shownResult, shownUnits, this::show);
+            job.schedule();
+            job.joinBriefly();
+        }
+    }
+
+    /** Tables that take long, as those that search for prices or ports, come when they are ready. */
+    private void show(TableJob job) {
+        if (grid.isDisposed() || job.result() != shownResult || job.place() != chooser.getSelectionIndex()
+                || job.units() != shownUnits || shown.isPresent()) {
+            return;
+        }
+        shown = Optional.of(job.table());
+        grid.setModel(new ResultModel(job.table()));
     }
 
     private void saveTable() {

@@ -1,0 +1,86 @@
+package org.amberyard.workbench.views;
+
+import org.amberyard.core.why.Derivation;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.WhyText;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.ViewChrome;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.part.ViewPart;
+
+/** How the figure in focus comes about: a tree from the result down to the inputs and their sources. */
+public final class WhyView extends ViewPart {
+    private static final int[] WIDTHS = {430, 150, 250, 330};
+    private static final int SHOWN_STEPS = 2;
+
+    private final ISelectionListener listener = this::selected;
+    private Tree tree;
+    private Study study;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
+        tree = new Tree(parent, SWT.FULL_SELECTION | SWT.SINGLE);
+        tree.setHeaderVisible(true);
+        tree.setBackground(Palette.PAPER.color());
+        String[] headers = {Messages.Why_figure, Messages.Why_value, Messages.Why_rule, Messages.Why_source};
+        for (int column = 0; column < headers.length; column++) {
+            TreeColumn head = new TreeColumn(tree, column == 1 ? SWT.RIGHT : SWT.LEFT);
+            head.setText(headers[column]);
+            head.setWidth(WIDTHS[column]);
+        }
+        tree.addListener(SWT.Expand, e -> fill((TreeItem) e.item));
+        tell(Messages.Why_none);
+        getSite().getPage().addSelectionListener(listener);
+        tree.addListener(SWT.Dispose, e -> getSite().getPage().removeSelectionListener(listener));
+        ISelection present = getSite().getPage().getSelection();
+        selected(null, present);
+    }
+
+    private void selected(IWorkbenchPart part, ISelection selection) {
+        if (selection instanceof IStructuredSelection cells && cells.getFirstElement() instanceof CellQuestion question) {
+            study = question.study();
+            tree.removeAll();
+            show(new TreeItem(tree, SWT.NONE), question.why(), SHOWN_STEPS);
+        }
+    }
+
+    private void tell(String words) {
+        tree.removeAll();
+        new TreeItem(tree, SWT.NONE).setText(words);
+    }
+
+    /** A figure; what it follows from is put in when it is opened, because a present cost hangs on thousands of figures. */
+    private void show(TreeItem item, Derivation figure, int steps) {
+        WhyText.Line line = WhyText.line(study, figure);
+        item.setText(new String[] {line.name(), line.value(), line.rule(), line.source()});
+        item.setData(figure);
+        if (!figure.parts().isEmpty() && steps > 0) {
+            figure.parts().forEach(p -> show(new TreeItem(item, SWT.NONE), p, steps - 1));
+            item.setExpanded(true);
+        } else if (!figure.parts().isEmpty()) {
+            new TreeItem(item, SWT.NONE);
+        }
+    }
+
+    private void fill(TreeItem item) {
+        boolean empty = item.getItemCount() == 1 && item.getItem(0).getData() == null;
+        if (empty && item.getData() instanceof Derivation figure) {
+            item.removeAll();
+            figure.parts().forEach(p -> show(new TreeItem(item, SWT.NONE), p, 0));
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        tree.setFocus();
+    }
+}
