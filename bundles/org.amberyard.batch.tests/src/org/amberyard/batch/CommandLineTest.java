@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
-    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, "
+    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, why, "
             + "fill-plan. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
@@ -152,6 +152,20 @@ class CommandLineTest {
         assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "at once"), err());
         assertTrue(out().contains("Charging at once, on a meter of its own"), out());
         assertNotEquals(least, out());
+    }
+
+    @Test
+    void aCostIsTracedToItsInputsAndTheirSources() {
+        assertEquals(0, run("why", STUDY, ELECTRIC_PLAN, "2026", "B05", "fuel"), err());
+        assertTrue(out().startsWith("fuel of B05, cost = "), out());
+        assertTrue(out().contains("price of fuel = 3.6570 USD/gal   {measured: Mean of the district's FY2026 fuel invoices"), out());
+        out.reset();
+        assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B99", "Fuel"));
+        assertTrue(err().contains("BUS is “B99”; it must be one of B01, "), err());
+        assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B01", "Petrol"));
+        assertTrue(err().contains("CATEGORY is “Petrol”; it must be one of Bus purchase, "), err());
+        assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2050", "B01", "Fuel"));
+        assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
     }
 
     @Test

@@ -12,7 +12,8 @@ import org.amberyard.core.why.Derivation;
  */
 public final class Stacking {
     private static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
-            .thenComparingInt(Purchase::row).thenComparing(Purchase::name);
+            .thenComparingInt(Purchase::row).thenComparing(Purchase::name).thenComparingDouble(Purchase::cost)
+            .thenComparingInt(Purchase::count).thenComparing(p -> p.programmes().toString());
 
     private final FundingInput funding;
     private final boolean certainOnly;

@@ -47,7 +47,7 @@ public class ExampleStudyBenchmark {
     public void read() throws StudyFileException {
         StudyInput whole = StudyCompiler.compile(StudyFile.load(Path.of(System.getProperty("amberyard.example"))));
         study = new StudyInput(whole.name(), whole.currency(), whole.baseYear(), whole.years(), whole.money(), whole.duty(),
-                whole.types(), whole.buses(), whole.depot(), whole.prices(), whole.programmes(), whole.air(), whole.rules(),
+                whole.types(), whole.buses(), whole.depot(), whole.prices(), whole.funding(), whole.air(), whole.rules(),
                 whole.plans().subList(0, plans), whole.baseline(), whole.trips());
         drives = new TripDrives(DutyTable.of(study.duty()));
         yards = new YardMemory();
