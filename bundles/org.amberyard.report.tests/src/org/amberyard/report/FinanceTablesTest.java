@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.finance.FinanceLine;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.testsupport.SampleDistrict;
 import org.amberyard.testsupport.SampleFinance;
 import org.junit.jupiter.api.Test;
@@ -64,7 +66,8 @@ class FinanceTablesTest {
         int years = result.input().years();
         assertEquals(2 * years, financing.rows().size(), "both plans are taxed");
         for (int year = 0; year < years; year++) {
-            assertEquals(plan.finance().ledger().amount(year, FinanceLine.INTEREST), number(financing, years + year, "interest"), 0);
+            assertEquals(plan.finance().ledger().amount(year, FinanceLine.INTEREST),
+                    number(financing, years + year, "interest"), 0);
             assertEquals(plan.finance().owedAtEndOf(year), number(financing, years + year, "owed"), 0);
             assertEquals(0, number(financing, year, "borrowed"), 0);
         }
@@ -101,7 +104,8 @@ class FinanceTablesTest {
         assertNull(measures.cell(0, "internal_rate"));
         assertEquals(number(measures, 1, "operating_saving") - number(measures, 1, "added_investment"),
                 number(measures, 1, "net_saving"), CENT);
-        assertEquals(number(measures, 0, "present_cost") - number(measures, 1, "present_cost"), number(measures, 1, "net_saving"), CENT);
+        assertEquals(number(measures, 0, "present_cost") - number(measures, 1, "present_cost"),
+                number(measures, 1, "net_saving"), CENT);
         assertEquals(number(measures, 0, "financed_cost") - number(measures, 1, "financed_cost"),
                 number(measures, 1, "financed_saving"), CENT);
         for (int row = 0; row < 2; row++) {
@@ -113,5 +117,33 @@ class FinanceTablesTest {
         assertNotNull(measures.cell(1, "internal_rate"));
         ResultTable headline = table(result, "headline");
         assertEquals(headline.cell(1, "discounted_payback"), measures.cell(1, "discounted_payback"));
+    }
+
+    private Derivation why(String table, int row, String column) {
+        List<ResultTable> tables = ResultTables.of(result, UnitSystem.US);
+        int place = IntStream.range(0, tables.size()).filter(i -> tables.get(i).name().equals(table)).findFirst().orElseThrow();
+        return ResultTables.why(place, result, row, tables.get(place).column(column));
+    }
+
+    @Test
+    void figuresSayHowTheyComeAbout() {
+        Derivation net = why("measures", 1, "net_saving");
+        assertEquals(number(table(result, "measures"), 1, "net_saving"), net.value(), CENT);
+        Derivation purchases = net.parts().get(1).parts().get(0);
+        assertEquals("Bus purchase", purchases.name());
+        assertTrue(purchases.parts().get(0).parts().size() > 0, "down to the years");
+        Derivation appropriation = why("budget_by_year", 3, "appropriation");
+        assertEquals(number(table(result, "budget_by_year"), 3, "appropriation"), appropriation.value(), CENT);
+        ResultTable debts = table(result, "debts");
+        assertEquals(number(debts, 0, "sum"), why("debts", 0, "sum").value(), CENT);
+        assertEquals(number(debts, 0, "payment"), why("debts", 0, "payment").value(), CENT);
+    }
+
+    @Test
+    void theHeadlineGivesBothViews() {
+        String cost = Headline.of(result, UnitSystem.US).get(0).cost();
+        assertTrue(cost.contains(" after financing and taxes, "), cost);
+        StudyResult cash = SampleDistrict.evaluated(SampleDistrict.small());
+        assertTrue(!Headline.of(cash, UnitSystem.US).get(0).cost().contains("financing"));
     }
 }

@@ -29,7 +29,8 @@ final class CostSentence {
 
     String compared(Comparison comparison) {
         return "“" + result.plans().get(comparison.plan()).name() + "” " + cost(comparison.presentSaving()) + overYears()
-                + ", " + payback(comparison) + ", and " + air(comparison.co2eSavingKg() / KG_PER_TONNE) + ".";
+                + financed(comparison) + ", " + payback(comparison) + ", and "
+                + air(comparison.co2eSavingKg() / KG_PER_TONNE) + ".";
     }
 
     private String cost(double saving) {
@@ -38,6 +39,18 @@ final class CostSentence {
             return "costs the same as " + baseline;
         }
         return "costs " + money(Math.abs(saving)) + (saving > 0 ? " less than " : " more than ") + baseline;
+    }
+
+    /** Both views, where financing or taxes change the answer. */
+    private String financed(Comparison comparison) {
+        double added = result.baseline().finance().ledger().presentValue()
+                - result.plans().get(comparison.plan()).finance().ledger().presentValue();
+        if (Math.abs(added) < SAME) {
+            return "";
+        }
+        double after = comparison.presentSaving() + added;
+        String words = Math.abs(after) < SAME ? "the same" : money(Math.abs(after)) + (after > 0 ? " less" : " more");
+        return ", " + words + " after financing and taxes";
     }
 
     private String overYears() {

@@ -2,6 +2,8 @@ package org.amberyard.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.amberyard.core.finance.Bond;
 import org.amberyard.core.finance.DebtSchedule.Payment;
 import org.amberyard.core.finance.Lease;
@@ -9,6 +11,7 @@ import org.amberyard.core.plan.Debt;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
+import org.amberyard.core.why.Derivation;
 
 /** Tables of the debts of plans: each on a row, and payment by payment. */
 final class DebtTables {
@@ -28,6 +31,10 @@ final class DebtTables {
                 return "lease";
             }
             return debt.financing().terms() instanceof Bond ? "bond" : "loan";
+        }
+
+        Optional<Derivation> payment() {
+            return debt.financing().terms().whyPayment(debt.drawn());
         }
 
         int calendar(int yearOfDebt) {
@@ -57,12 +64,15 @@ final class DebtTables {
                 .year("year", "Drawn in", "Year at whose start it is drawn; all amounts are in money of the time of payment.",
                         r -> r.calendar(0))
                 .money("sum", "Sum", "Money drawn, or price of what is leased: the share financed of the year's purchases less "
-                        + "awards.", r -> r.debt().schedule().proceeds())
+                        + "awards.", r -> r.debt().schedule().proceeds()).why(r -> r.debt().drawn())
                 .money("fee", "Fee", "Fee or cost of the issue, paid when it is drawn.", r -> r.debt().schedule().fee())
                 .count("payments_per_year", "Payments per year", "Payments in a year.",
                         r -> r.debt().schedule().paymentsPerYear())
                 .number("period_rate", "Rate of a period", Unit.SHARE, "Interest from one payment to the next.",
                         r -> r.debt().schedule().periodRate())
+                .optionalMoney("payment", "Level payment", "Payment that stays the same; no figure where payments differ.",
+                        r -> r.payment().map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()))
+                .why(r -> r.payment().orElseGet(() -> Derivation.of("Level payment", Double.NaN, "", "payments differ")))
                 .year("last_year", "Repaid in", "Year of the last payment.", r -> r.calendar(r.debt().schedule().years() - 1))
                 .money("interest", "Interest", "All interest until it is repaid.", r -> r.debt().schedule().interest())
                 .money("owed_at_end", "Owed at the end", "Owed at the end of the study, less its sinking fund.",

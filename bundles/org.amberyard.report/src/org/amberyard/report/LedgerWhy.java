@@ -28,7 +28,8 @@ final class LedgerWhy {
                 .filter(c -> plan.ledger().presentValue(c) != 0).map(this::presentCost).toList());
     }
 
-    private Derivation presentCost(CostCategory category) {
+    /** Present value of one category: its years. */
+    Derivation presentCost(CostCategory category) {
         MoneyRules rules = plan.ledger().rules();
         List<Derivation> years = new ArrayList<>();
         for (int year = 0; year < plan.ledger().years(); year++) {

@@ -8,9 +8,11 @@ import org.amberyard.core.finance.FinanceLine;
 import org.amberyard.core.money.DiscountFactor;
 import org.amberyard.core.money.InternalRate;
 import org.amberyard.core.plan.SavingMeasures;
+import org.amberyard.core.plan.SavingWhy;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.report.ResultRows.OfPlan;
 
 /** The table of all measures of plans against the baseline, before and after financing. */
@@ -41,6 +43,12 @@ final class MeasureTable {
                     .orElse(OptionalDouble.empty());
         }
 
+        /** Goes down to the cells of the ledgers and their inputs. */
+        Derivation why(Function<SavingWhy, Derivation> measure) {
+            return saving.map(s -> measure.apply(s.why((plan, c) -> new LedgerWhy(at.result(), plan).presentCost(c))))
+                    .orElseGet(() -> Derivation.of(at.plan().name(), Double.NaN, "", "the baseline is not compared with itself"));
+        }
+
         double perYear(double present) {
             StudyInput study = at.result().input();
             return present * DiscountFactor.capitalRecovery(study.money().rates().real(), study.years());
@@ -49,18 +57,21 @@ final class MeasureTable {
 
     static TableDefinition<OfMeasures> measures() {
         TableDefinition<OfMeasures> table = new TableDefinition<>("measures", "Measures against the baseline", OfMeasures::all)
-                .text("plan", "Plan", "Name of the plan; the baseline has no measures against itself.", r -> r.at().plan().name());
+                .text("plan", "Plan", "Name of the plan; the baseline has no measures against itself.",
+                        r -> r.at().plan().name());
         costs(table);
         savings(table);
         rates(table);
-        return paybacks(table);
+        return PaybackColumns.added(table, r -> r.at().comparison());
     }
 
     private static void costs(TableDefinition<OfMeasures> table) {
-        table.money("present_cost", "Present cost", "Present value of all costs with every purchase paid in cash, before income tax.",
+        table.money("present_cost", "Present cost",
+                        "Present value of all costs with every purchase paid in cash, before income tax.",
                         r -> r.at().plan().measures().presentCost())
-                .money("financing", "Present cost of financing", "Present value of what is borrowed, negative, and of all that is paid "
-                        + "on it; zero at a rate equal to the discount rate.",
+                .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).presentCost())
+                .money("financing", "Present cost of financing", "Present value of what is borrowed, negative, and of all that is "
+                        + "paid on it; zero at a rate equal to the discount rate.",
                         r -> r.at().plan().finance().ledger().presentValue(line -> !line.tax()))
                 .money("taxes", "Present cost of taxes", "Present value of income tax.",
                         r -> r.at().plan().finance().ledger().presentValue(FinanceLine::tax))
@@ -71,12 +82,19 @@ final class MeasureTable {
     private static void savings(TableDefinition<OfMeasures> table) {
         table.optionalMoney("net_saving", "Net saving", "Present cost of the baseline less that of the plan, paid in cash.",
                         r -> r.of(s -> OptionalDouble.of(s.lifeCycle().netSaving())))
-                .optionalMoney("annual_saving", "Annual saving", "Level yearly saving in constant money with the same present value.",
+                .why(r -> r.why(SavingWhy::netSaving))
+                .optionalMoney("annual_saving", "Annual saving",
+                        "Level yearly saving in constant money with the same present value.",
                         r -> r.of(s -> OptionalDouble.of(s.lifeCycle().annualSaving())))
-                .optionalMoney("operating_saving", "Operating saving", "Present value of energy, upkeep, fees, credits and yearly aid: "
-                        + "baseline less plan.", r -> r.of(s -> OptionalDouble.of(s.lifeCycle().operatingSaving())))
-                .optionalMoney("added_investment", "Added investment", "Present value of purchases less awards, sales and what is left: "
-                        + "plan less baseline.", r -> r.of(s -> OptionalDouble.of(s.lifeCycle().addedInvestment())))
+                .why(r -> r.why(SavingWhy::annualSaving))
+                .optionalMoney("operating_saving", "Operating saving",
+                        "Present value of energy, upkeep, fees, credits and yearly aid: baseline less plan.",
+                        r -> r.of(s -> OptionalDouble.of(s.lifeCycle().operatingSaving())))
+                .why(r -> r.why(SavingWhy::operatingSaving))
+                .optionalMoney("added_investment", "Added investment",
+                        "Present value of purchases less awards, sales and what is left: plan less baseline.",
+                        r -> r.of(s -> OptionalDouble.of(s.lifeCycle().addedInvestment())))
+                .why(r -> r.why(SavingWhy::addedInvestment))
                 .optionalMoney("financed_saving", "Net saving after financing and taxes",
                         "Present cost after financing and taxes of the baseline less that of the plan.",
                         r -> r.of(s -> OptionalDouble.of(s.savingAfterFinancing())))
@@ -89,28 +107,16 @@ final class MeasureTable {
         table.optional("savings_to_investment", "Savings-to-investment ratio", ColumnUnit.TIMES, "Operating saving over added "
                         + "investment, above 1 where the plan pays; no figure where the plan invests no more than the baseline.",
                         r -> r.of(s -> s.lifeCycle().savingsToInvestment()))
-                .optional("adjusted_rate", "Adjusted rate of return", Unit.SHARE, "What the added investment earns when savings are "
-                        + "invested at the discount rate," + RATE, r -> r.of(SavingMeasures::adjustedRate))
+                .why(r -> r.why(SavingWhy::savingsToInvestment))
+                .optional("adjusted_rate", "Adjusted rate of return", Unit.SHARE,
+                        "What the added investment earns when savings are invested at the discount rate," + RATE,
+                        r -> r.of(SavingMeasures::adjustedRate))
+                .why(r -> r.why(SavingWhy::adjustedRate))
                 .text("internal_rate", "Internal rate of return", "All rates at which the saving of all costs is worth nothing,"
                         + RATE, r -> r.internalRate().map(InternalRate::words).orElse(null))
                 .optional("internal_rate_only", "The only internal rate", Unit.SHARE,
                         "The internal rate of return where there is just one.", OfMeasures::onlyRate)
-                .optional("modified_rate", "Modified rate of return", Unit.SHARE, "With money owed and earned at the discount rate,"
-                        + RATE, r -> r.of(SavingMeasures::modifiedRate));
-    }
-
-    private static TableDefinition<OfMeasures> paybacks(TableDefinition<OfMeasures> table) {
-        return table.text("simple_payback", "Simple payback",
-                        "Whether the undiscounted saving pays back: at once, after some time, never, or no difference in any year.",
-                        r -> r.at().comparison().map(c -> PlanTables.words(c.simple())).orElse(null))
-                .optional("simple_payback_years", "Simple payback time", Unit.YEAR,
-                        "Time after which it has paid back; no figure when it never does.",
-                        r -> r.at().comparison().map(c -> PlanTables.years(c.simple())).orElse(OptionalDouble.empty()))
-                .text("discounted_payback", "Discounted payback",
-                        "Whether the discounted saving pays back: at once, after some time, never, or no difference in any year.",
-                        r -> r.at().comparison().map(c -> PlanTables.words(c.discounted())).orElse(null))
-                .optional("discounted_payback_years", "Discounted payback time", Unit.YEAR,
-                        "Time after which it has paid back; no figure when it never does.",
-                        r -> r.at().comparison().map(c -> PlanTables.years(c.discounted())).orElse(OptionalDouble.empty()));
+                .optional("modified_rate", "Modified rate of return", Unit.SHARE,
+                        "With money owed and earned at the discount rate," + RATE, r -> r.of(SavingMeasures::modifiedRate));
     }
 }

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostGroups;
 import org.amberyard.core.money.FlowTime;
-import org.amberyard.core.money.Payback;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.report.ResultRows.OfCategory;
@@ -18,7 +17,7 @@ final class PlanTables {
     }
 
     static TableDefinition<OfPlan> headline() {
-        return new TableDefinition<>("headline", "Plans in single figures", OfPlan::all)
+        TableDefinition<OfPlan> table = new TableDefinition<>("headline", "Plans in single figures", OfPlan::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .text("is_baseline", "Baseline", "Whether the other plans are compared with this one: yes or no.",
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")
@@ -32,19 +31,8 @@ final class PlanTables {
                         "Present cost over the distance, both discounted.", r -> r.plan().measures().costPerKm())
                 .optionalMoney("present_saving", "Saving against the baseline",
                         "Present cost of the baseline less that of the plan; no figure for the baseline.",
-                        r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()))
-                .text("simple_payback", "Simple payback",
-                        "Whether the undiscounted saving pays back: at once, after some time, never, or no difference in any year.",
-                        r -> r.comparison().map(c -> words(c.simple())).orElse(null))
-                .optional("simple_payback_years", "Simple payback time", Unit.YEAR,
-                        "Time after which it has paid back; no figure when it never does.",
-                        r -> r.comparison().map(c -> years(c.simple())).orElse(OptionalDouble.empty()))
-                .text("discounted_payback", "Discounted payback",
-                        "Whether the discounted saving pays back: at once, after some time, never, or no difference in any year.",
-                        r -> r.comparison().map(c -> words(c.discounted())).orElse(null))
-                .optional("discounted_payback_years", "Discounted payback time", Unit.YEAR,
-                        "Time after which it has paid back; no figure when it never does.",
-                        r -> r.comparison().map(c -> years(c.discounted())).orElse(OptionalDouble.empty()))
+                        r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()));
+        return PaybackColumns.added(table, OfPlan::comparison)
                 .number("greenhouse_gas", "Greenhouse gas", ColumnUnit.TONNE_OF_KG,
                         "Tailpipes and heaters, and power plants with line losses, over the study; making and delivering fuel is left out.", r -> r.plan().measures().co2eKg())
                 .optional("greenhouse_gas_saving", "Greenhouse gas saved", ColumnUnit.TONNE_OF_KG,
@@ -56,19 +44,6 @@ final class PlanTables {
                         r -> r.plan().measures().fuelL())
                 .number("electricity", "Electricity", Unit.KILOWATT_HOUR,
                         "Energy at the meter over the study, what ports draw at rest included.", r -> r.plan().measures().meterKwh());
-    }
-
-    static String words(Payback payback) {
-        return switch (payback.outcome()) {
-            case NO_DIFFERENCE -> "no difference";
-            case AT_ONCE -> "at once";
-            case AFTER -> "after some time";
-            case NEVER -> "never";
-        };
-    }
-
-    static OptionalDouble years(Payback payback) {
-        return Double.isNaN(payback.years()) ? OptionalDouble.empty() : OptionalDouble.of(payback.years());
     }
 
     static TableDefinition<OfCategory> costByYear() {

@@ -36,9 +36,13 @@ final class BudgetFindings {
     }
 
     private String text(BudgetYear year, double above) {
-        String currency = result.input().currency();
-        return String.format(Locale.ROOT, "Plan “%s”: %d asks for %,.0f %s, which is %,.0f %s above its cap of %,.0f %s a year. Move "
-                + "purchases to another year, or finance them.", plan.name(), result.input().baseYear() + year.year(),
-                year.appropriation(), currency, above, currency, year.cap().orElseThrow(), currency);
+        String name = result.input().money().fiscal().name(result.input().baseYear() + year.year());
+        return "Plan “" + plan.name() + "”: " + name + " asks for " + money(year.appropriation()) + ", which is " + money(above)
+                + " above its cap of " + money(year.cap().orElseThrow())
+                + " a year. Move purchases to another year, or finance them.";
+    }
+
+    private String money(double amount) {
+        return String.format(Locale.ROOT, "%,.0f %s", amount, result.input().currency());
     }
 }

@@ -46,12 +46,13 @@ final class FinancingCompiler {
 
     private static Borrowing terms(Financing financing) {
         return switch (financing.getKind()) {
-            case LEASE -> new Lease(financing.getRatePerYear(), financing.getYears(), financing.getInterval().getValue(), financing.isInAdvance(),
-                    financing.getBuyOutShare(), financing.getFeeShare());
+            case LEASE -> new Lease(financing.getRatePerYear(), financing.getYears(), financing.getInterval().getValue(),
+                    financing.isInAdvance(), financing.getBuyOutShare(), financing.getFeeShare());
             case BOND -> new Bond(repayment(financing), financing.getRatePerYear(), financing.getYears(), financing.getFeeShare(),
                     financing.isSinkingFund() ? OptionalDouble.of(financing.getSinkingFundRate()) : OptionalDouble.empty());
             case LOAN, CASH -> new Amortisation(repayment(financing), financing.getRatePerYear(), financing.getYears(),
-                    financing.getInterval().getValue(), financing.isInAdvance(), financing.getInterestOnlyPayments(), financing.getFeeShare());
+                    financing.getInterval().getValue(), financing.isInAdvance(), financing.getInterestOnlyPayments(),
+                    financing.getFeeShare());
         };
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.amberyard.core.finance.DebtSchedule.Payment;
 import org.amberyard.core.why.Derivation;
@@ -124,11 +125,18 @@ class BorrowingByHandTest {
     }
 
     @Test
-    void levelPaymentSaysHowItComesAbout() {
+    void paymentsThatStayTheSameSayHowTheyComeAbout() {
+        Derivation sum = Derivation.of("Sum", 100_000, Derivation.MONEY, "of the purchases");
         Amortisation loan = Amortisation.of(Repayment.LEVEL, 0.06, 30, 12);
-        Derivation why = loan.whyLevelPayment(Derivation.of("Sum", 100_000, Derivation.MONEY, "of the purchases"));
-        assertEquals(loan.levelPayment(100_000), why.value(), 0);
+        Derivation why = loan.whyPayment(sum).orElseThrow();
+        assertEquals(loan.schedule(100_000).payments().get(5).paid(), why.value(), 1e-6);
         assertEquals(0.005, why.parts().get(1).value(), 1e-15);
         assertEquals(360, why.parts().get(2).value(), 0);
+        Lease lease = new Lease(0.06, 5, 4, true, 0.2, 0);
+        Derivation paid = lease.whyPayment(sum).orElseThrow();
+        assertEquals(lease.schedule(100_000).payments().get(3).paid(), paid.value(), 1e-6);
+        assertEquals(20_000, paid.parts().get(1).value(), 1e-9);
+        assertEquals(Optional.empty(), Amortisation.of(Repayment.AT_END, 0.06, 30, 12).whyPayment(sum));
+        assertEquals(Optional.empty(), new Bond(Repayment.LEVEL, 0.04, 5, 0, OptionalDouble.empty()).whyPayment(sum));
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.core.finance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.finance.DebtSchedule.Payment;
 import org.amberyard.core.money.DiscountFactor;
 import org.amberyard.core.why.Derivation;
@@ -70,16 +71,15 @@ public record Amortisation(Repayment repayment, double yearlyRate, int years, in
         };
     }
 
-    /**
-     * How the level payment on a sum comes about.
-     *
-     * @param amount how the sum comes about
-     */
-    public Derivation whyLevelPayment(Derivation amount) {
-        return Derivation.of("Level payment", levelPayment(amount.value()), Derivation.MONEY,
+    @Override
+    public Optional<Derivation> whyPayment(Derivation amount) {
+        if (repayment != Repayment.LEVEL) {
+            return Optional.empty();
+        }
+        return Optional.of(Derivation.of("Level payment", levelPayment(amount.value()), Derivation.MONEY,
                 "sum × rate of a period / (1 - (1 + rate of a period)^-payments)"
                         + (advance && gracePayments == 0 ? " / (1 + rate of a period)" : ""),
-                amount, Derivation.of("Rate of a period", periodRate(), "", "yearly rate / payments per year"),
-                Derivation.of("Payments", repaying(), "", "years × payments per year less interest-only payments"));
+                amount, Terms.whyPeriodRate(yearlyRate, paymentsPerYear),
+                Derivation.of("Payments", repaying(), "", "years × payments per year less interest-only payments")));
     }
 }

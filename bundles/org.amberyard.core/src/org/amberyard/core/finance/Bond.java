@@ -2,9 +2,11 @@ package org.amberyard.core.finance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.amberyard.core.finance.DebtSchedule.Payment;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.why.Derivation;
 
 /**
  * A bond sold at par with half-yearly coupons. Serial bonds mature year by year, in equal parts or so that a year's debt service
@@ -54,6 +56,11 @@ public record Bond(Repayment form, double couponRate, int years, double issueCos
         }
         return new DebtSchedule(face, face * issueCostShare, COUPONS_PER_YEAR, couponRate / COUPONS_PER_YEAR, fundRate(),
                 payments);
+    }
+
+    @Override
+    public Optional<Derivation> whyPayment(Derivation face) {
+        return Optional.empty();
     }
 
     private double fundRate() {

@@ -5,8 +5,6 @@ package org.amberyard.core.finance;
  * Convention Applies"; mid-quarter where more than 40 % of the year's property comes in its last quarter).
  */
 public enum Convention {
-    /** At the start of the year: no tax rule, but what books of a public body do. */
-    FULL_YEAR(1),
     /** In the middle of the year. */
     HALF_YEAR(0.5),
     /** In the middle of the first quarter. */

@@ -34,20 +34,4 @@ public record DepreciatedAsset(Depreciation how, double basis, int boughtYear, O
         }
         return Math.max(0, left);
     }
-
-    /**
-     * Gain on its sale: what it brings less the basis that is left; a loss is negative.
-     *
-     * @param proceeds what the sale brings
-     * @throws java.util.NoSuchElementException when it is not sold
-     */
-    public double gain(double proceeds) {
-        return proceeds - basisAfter(soldYear.orElseThrow());
-    }
-
-    /** Part of a gain that takes back deductions (recapture); the rest is above the purchase price. */
-    public double recapture(double proceeds) {
-        double deducted = basis - basisAfter(soldYear.orElseThrow());
-        return Math.max(0, Math.min(gain(proceeds), deducted));
-    }
 }

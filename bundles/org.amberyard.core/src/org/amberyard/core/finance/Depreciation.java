@@ -21,15 +21,14 @@ public record Depreciation(DepreciationMethod method, double bonusShare) {
 
     /**
      * Share deducted in the year of service in which the asset is disposed of: the part of the year in service by the
-     * convention, of the part of the year that the shares are for; nothing in the first year (IRS Publication 946, "Figuring the
-     * Deduction for Property Sold or Disposed of").
+     * convention, which is all of that for which the last of the shares is; nothing in the first year (IRS Publication 946,
+     * "Figuring the Deduction for Property Sold or Disposed of").
      */
     public double shareWhenSold(int yearOfService) {
         if (yearOfService == 0) {
             return 0;
         }
         boolean last = yearOfService == method.shares().size() - 1;
-        double covered = last && method.convention().lastYear() > 0 ? method.convention().lastYear() : 1;
-        return share(yearOfService) * method.convention().lastYear() / covered;
+        return share(yearOfService) * (last ? 1 : method.convention().lastYear());
     }
 }

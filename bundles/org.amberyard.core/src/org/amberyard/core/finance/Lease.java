@@ -2,8 +2,10 @@ package org.amberyard.core.finance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.finance.DebtSchedule.Payment;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.why.Derivation;
 
 /**
  * A lease-purchase: level payments, and what is leased is bought out at the end. Each payment holds interest on what is still
@@ -54,5 +56,16 @@ public record Lease(double yearlyRate, int years, int paymentsPerYear, boolean a
             payments.add(new Payment(years - 1, years, interest, balance, 0, 0, 0));
         }
         return new DebtSchedule(price, price * feeShare, paymentsPerYear, periodRate(), 0, payments);
+    }
+
+    @Override
+    public Optional<Derivation> whyPayment(Derivation price) {
+        return Optional.of(Derivation.of("Lease payment", payment(price.value()), Derivation.MONEY,
+                "(price - buy-out × (1 + rate of a period)^-payments) × rate of a period / (1 - (1 + rate of a period)^-payments)"
+                        + (advance ? " / (1 + rate of a period)" : ""),
+                price, Derivation.product("Buy-out", Derivation.MONEY, price,
+                        Derivation.of("Buy-out over the price", buyOutShare, "", "of the offer")),
+                Terms.whyPeriodRate(yearlyRate, paymentsPerYear),
+                Derivation.of("Payments", years * paymentsPerYear, "", "years × payments per year")));
     }
 }

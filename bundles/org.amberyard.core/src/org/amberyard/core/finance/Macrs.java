@@ -11,10 +11,6 @@ import java.util.List;
  */
 public record Macrs(PropertyClass property, Convention convention) implements DepreciationMethod {
 
-    public Macrs {
-        Terms.require(convention != Convention.FULL_YEAR, "Tax depreciation has no full-year convention");
-    }
-
     @Override
     public List<Double> shares() {
         return convention == Convention.HALF_YEAR ? property.halfYearShares()

@@ -23,9 +23,7 @@ public record StraightLineMethod(int years, Convention convention) implements De
         for (int year = 1; year < years; year++) {
             shares.add(1.0 / years);
         }
-        if (convention.lastYear() > 0) {
-            shares.add(convention.lastYear() / years);
-        }
+        shares.add(convention.lastYear() / years);
         return shares;
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.core.finance;
 
 import java.util.Set;
 import org.amberyard.core.math.Checks;
+import org.amberyard.core.why.Derivation;
 
 /** Checks of the terms of a debt. */
 final class Terms {
@@ -26,5 +27,11 @@ final class Terms {
         if (!holds) {
             throw new IllegalArgumentException(message);
         }
+    }
+
+    static Derivation whyPeriodRate(double yearlyRate, int paymentsPerYear) {
+        return Derivation.of("Rate of a period", yearlyRate / paymentsPerYear, "share", "yearly rate / payments per year",
+                Derivation.of("Yearly rate", yearlyRate, "share", "of the offer"),
+                Derivation.of("Payments per year", paymentsPerYear, "", "of the offer"));
     }
 }

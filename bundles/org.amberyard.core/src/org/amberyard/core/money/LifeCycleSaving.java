@@ -90,12 +90,12 @@ public record LifeCycleSaving(double operatingSaving, double addedInvestment, do
      * @param ratio how the savings-to-investment ratio comes about
      */
     public Derivation whyAdjustedRate(Derivation ratio) {
-        return Derivation.of("Adjusted internal rate of return", adjustedRate().orElse(Double.NaN), "",
+        return Derivation.of("Adjusted internal rate of return", adjustedRate().orElse(Double.NaN), "share",
                 "(1 + rate) × ratio^(1 / years) - 1", whyRate(), ratio, length());
     }
 
     private Derivation whyRate() {
-        return Derivation.of("Discount rate", rate, "", "of the study");
+        return Derivation.of("Discount rate", rate, "share", "of the study");
     }
 
     private Derivation length() {

@@ -2,15 +2,21 @@ package org.amberyard.core.plan;
 
 import org.amberyard.core.finance.DebtSchedule;
 import org.amberyard.core.finance.Lease;
+import org.amberyard.core.why.Derivation;
 
 /**
  * Money that a plan has drawn, or something that it has leased.
  *
  * @param financing by which it was
  * @param year year of the study at whose start it was drawn
+ * @param drawn how the sum comes about, money of the time
  * @param schedule payments, money of their time
  */
-public record Debt(Financing financing, int year, DebtSchedule schedule) {
+public record Debt(Financing financing, int year, Derivation drawn, DebtSchedule schedule) {
+
+    static Debt of(Financing financing, int year, Derivation drawn) {
+        return new Debt(financing, year, drawn, financing.terms().schedule(drawn.value()));
+    }
 
     /** True for a lease. */
     public boolean leased() {

@@ -6,11 +6,13 @@ import java.util.stream.IntStream;
 import org.amberyard.core.finance.DebtSchedule;
 import org.amberyard.core.finance.FinanceLedger;
 import org.amberyard.core.finance.FinanceLine;
+import org.amberyard.core.why.Derivation;
 
 /** The debts that a plan runs into, and their flows. */
 final class PlanDebts {
     /** Less than half a cent is nothing to borrow. */
     private static final double NOTHING = 0.005;
+    private static final Derivation NONE = Derivation.of("Sum financed", 0, Derivation.MONEY, "not covered in the year");
 
     private final StudyInput study;
     private final NetPurchases net;
@@ -25,18 +27,28 @@ final class PlanDebts {
         List<Debt> debts = new ArrayList<>();
         for (Financing financing : plan.payment().financing()) {
             for (int year = 0; year < study.years(); year++) {
-                double amount = financing.paysIn(year) ? financing.share() * covered(financing.covers(), year) : 0;
-                if (amount > NOTHING) {
-                    debts.add(new Debt(financing, year, financing.terms().schedule(amount)));
+                Derivation drawn = financing.paysIn(year) ? drawn(financing, year) : NONE;
+                if (drawn.value() > NOTHING) {
+                    debts.add(Debt.of(financing, year, drawn));
                 }
             }
         }
         return debts;
     }
 
-    private double covered(Financing.Covers covers, int year) {
-        double buses = IntStream.range(0, study.buses().size()).mapToDouble(p -> net.buses(p, year)).sum();
-        return (covers.buses() ? buses : 0) + (covers.infrastructure() ? net.infrastructure(year) : 0);
+    private Derivation drawn(Financing financing, int year) {
+        List<Derivation> purchases = new ArrayList<>();
+        if (financing.covers().buses()) {
+            double buses = IntStream.range(0, study.buses().size()).mapToDouble(place -> net.buses(place, year)).sum();
+            purchases.add(Derivation.of("Buses less awards", buses, Derivation.MONEY, "bought in the year, money of the year"));
+        }
+        if (financing.covers().infrastructure()) {
+            purchases.add(Derivation.of("Ports and site works less awards", net.infrastructure(year), Derivation.MONEY,
+                    "bought in the year, money of the year"));
+        }
+        return Derivation.product("Sum financed", Derivation.MONEY,
+                Derivation.of("Share financed", financing.share(), "share", "of the financing"),
+                Derivation.sum("Purchases covered", Derivation.MONEY, purchases));
     }
 
     /** Adds the flows of a debt within the study, and what is owed at its end. */

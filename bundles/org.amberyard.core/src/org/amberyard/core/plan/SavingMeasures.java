@@ -1,13 +1,13 @@
 package org.amberyard.core.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.amberyard.core.money.CashFlow;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostGroups;
-import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.InternalRate;
 import org.amberyard.core.money.LifeCycleSaving;
 import org.amberyard.core.money.ModifiedRate;
@@ -28,7 +28,7 @@ public record SavingMeasures(PlanResult plan, PlanResult baseline) {
 
     /** Saving and investment as present values, with the real rate: its amounts are in constant money. */
     public LifeCycleSaving lifeCycle() {
-        return new LifeCycleSaving(whyOperatingSaving().value(), whyAddedInvestment().value(), rules().rates().real(),
+        return new LifeCycleSaving(difference(false, baseline, plan), difference(true, plan, baseline), rules().rates().real(),
                 plan.ledger().years());
     }
 
@@ -68,59 +68,35 @@ public record SavingMeasures(PlanResult plan, PlanResult baseline) {
         return new CashFlow(steps, Arrays.stream(amounts).boxed().toList());
     }
 
-    /** How the net saving comes about, down to the present values of the categories. */
-    public Derivation whyNetSaving() {
-        return lifeCycle().whyNetSaving(whyOperatingSaving(), whyAddedInvestment());
+    private static double difference(boolean investment, PlanResult of, PlanResult less) {
+        return categories(investment).mapToDouble(c -> of.ledger().presentValue(c) - less.ledger().presentValue(c)).sum();
     }
 
-    /** How the annual saving comes about. */
-    public Derivation whyAnnualSaving() {
-        return lifeCycle().whyAnnualSaving(whyNetSaving());
+    private static Stream<CostCategory> categories(boolean investment) {
+        return Arrays.stream(CostCategory.values()).filter(c -> CostGroups.investment(c) == investment);
     }
 
-    /** How the savings-to-investment ratio comes about. */
-    public Derivation whySavingsToInvestment() {
-        return lifeCycle().whySavingsToInvestment(whyOperatingSaving(), whyAddedInvestment());
+    /** How the measures come about, from the present values of the categories of both plans. */
+    public SavingWhy why(BiFunction<PlanResult, CostCategory, Derivation> presentValue) {
+        return new SavingWhy(this, difference("Operating saving", false, baseline, plan, presentValue),
+                difference("Added investment", true, plan, baseline, presentValue));
     }
 
-    /** How the adjusted rate comes about; with inflation where the study states nominal money. */
-    public Derivation whyAdjustedRate() {
-        Derivation real = lifeCycle().whyAdjustedRate(whySavingsToInvestment());
-        return rules().basis() == MoneyBasis.CONSTANT ? real
-                : Derivation.of(real.name(), adjustedRate().orElse(Double.NaN), "", "(1 + real rate) × (1 + inflation) - 1", real,
-                        Derivation.of("General inflation", rules().rates().inflation(), "", "of the study"));
+    private static Derivation difference(String name, boolean investment, PlanResult of, PlanResult less,
+            BiFunction<PlanResult, CostCategory, Derivation> presentValue) {
+        List<Derivation> parts = categories(investment)
+                .filter(c -> of.ledger().presentValue(c) != 0 || less.ledger().presentValue(c) != 0)
+                .map(c -> difference(c, of, less, presentValue.apply(of, c), presentValue.apply(less, c))).toList();
+        return Derivation.sum(name, Derivation.MONEY, parts);
     }
 
-    /** How the operating saving comes about, by category. */
-    public Derivation whyOperatingSaving() {
-        return Derivation.sum("Operating saving", Derivation.MONEY, differences(false, baseline, plan));
+    private static Derivation difference(CostCategory category, PlanResult of, PlanResult less, Derivation first,
+            Derivation second) {
+        return Derivation.of(category.label(), first.value() - second.value(), Derivation.MONEY,
+                of.name() + " less " + less.name(), first, second);
     }
 
-    /** How the added investment comes about, by category. */
-    public Derivation whyAddedInvestment() {
-        return Derivation.sum("Added investment", Derivation.MONEY, differences(true, plan, baseline));
-    }
-
-    private static List<Derivation> differences(boolean investment, PlanResult of, PlanResult less) {
-        List<Derivation> parts = new ArrayList<>();
-        for (CostCategory category : CostCategory.values()) {
-            if (CostGroups.investment(category) == investment) {
-                Derivation first = presentValue(of, category);
-                Derivation second = presentValue(less, category);
-                parts.add(Derivation.of(category.label(), first.value() - second.value(), Derivation.MONEY,
-                        of.name() + " less " + less.name(), first, second));
-            }
-        }
-        return parts;
-    }
-
-    private static Derivation presentValue(PlanResult plan, CostCategory category) {
-        CostLedger ledger = plan.ledger();
-        return Derivation.of(category.label() + ", " + plan.name(), ledger.presentValue(category), Derivation.MONEY,
-                "present value over the years of the study");
-    }
-
-    private MoneyRules rules() {
+    MoneyRules rules() {
         return plan.ledger().rules();
     }
 }

@@ -30,7 +30,8 @@ class FinancingRulesTest {
     void yearsAreInOrder() {
         loan.setFirstYear(2030);
         loan.setLastYear(2028);
-        Said.of(small, "ERROR: Financing Bank of plan Electric: its first year 2030 is after its last year 2028; were they swapped?");
+        Said.of(small, "ERROR: Financing Bank of plan Electric: its first year 2030 is after its last year 2028; "
+                + "were they swapped?");
     }
 
     @Test
@@ -38,8 +39,8 @@ class FinancingRulesTest {
         loan.setYears(2);
         loan.setInterval(PaymentInterval.QUARTERLY);
         loan.setInterestOnlyPayments(8);
-        Said.of(small, "ERROR: Financing Bank of plan Electric: it has 8 payments of which 8 are interest only; leave at least one "
-                + "that repays.");
+        Said.of(small, "ERROR: Financing Bank of plan Electric: it has 8 payments of which 8 are interest only; leave at least "
+                + "one that repays.");
     }
 
     @Test
@@ -59,8 +60,8 @@ class FinancingRulesTest {
         bonds.setCovers(FinancedPurchases.BUSES);
         bonds.setShare(0.5);
         bonds.setFirstYear(2028);
-        Said.of(small, "ERROR: Financing Bonds of plan Electric: with it 110 % of the buses of 2028 are financed; together it may be "
-                + "at most 100 %.");
+        Said.of(small, "ERROR: Financing Bonds of plan Electric: with it 110 % of the buses of 2028 are financed; together it may "
+                + "be at most 100 %.");
         loan.setLastYear(2027);
         Said.of(small);
     }
