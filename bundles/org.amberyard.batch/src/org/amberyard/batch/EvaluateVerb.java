@@ -15,6 +15,7 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
+import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.ResultFindings;
 import org.amberyard.study.StudyUnits;
@@ -67,8 +68,9 @@ final class EvaluateVerb implements Verb {
     private static void print(StudyResult result, UnitSystem system, PrintStream out) {
         out.println(result.input().name());
         out.println();
-        out.print(HeadlineText.of(ResultTables.headline(result, system)));
-        out.println();
+        ResultTable headline = ResultTables.headline(result, system);
+        out.print(HeadlineText.of(headline));
+        out.println(headline.watermark());
         Headline.of(result, system).forEach(h -> out.println(h.text() + System.lineSeparator()));
         out.println(Cautions.text());
         out.println();

@@ -25,8 +25,8 @@ class AnnualCostChartTest {
     void everyBarIsTheLedgersSumOfItsPlanYearAndGroup() {
         for (int plan = 0; plan < result.plans().size(); plan++) {
             for (CostCategory.Group group : CostCategory.Group.values()) {
-                AnnualCostChart.SeriesKey key =
-                        new AnnualCostChart.SeriesKey(plan, result.plans().get(plan).name(), group);
+                PlanPart<CostCategory.Group> key =
+                        new PlanPart<>(plan, result.plans().get(plan).name(), group, group.label());
                 for (int year = 0; year < result.input().years(); year++) {
                     double expected = CostGroups.amount(result.plans().get(plan).ledger(), year, group);
                     assertEquals(expected, dataset().getValue(key, 2026 + year).doubleValue(), 1e-9);

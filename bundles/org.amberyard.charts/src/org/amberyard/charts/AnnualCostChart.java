@@ -1,6 +1,5 @@
 package org.amberyard.charts;
 
-import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.money.CostCategory;
@@ -12,11 +11,8 @@ import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.SubCategoryAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.GroupedStackedBarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
-import org.jfree.data.KeyToGroupMap;
+import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Cost of each year by cost group, the plans side by side under letters; credits hang below the axis. */
@@ -32,19 +28,6 @@ public final class AnnualCostChart {
         this.theme = theme;
     }
 
-    /** A bar of a plan in a group of costs. */
-    record SeriesKey(int plan, String label, CostCategory.Group group) implements Comparable<SeriesKey> {
-        @Override
-        public int compareTo(SeriesKey other) {
-            return plan != other.plan ? Integer.compare(plan, other.plan) : group.compareTo(other.group);
-        }
-
-        @Override
-        public String toString() {
-            return label + ", " + group.label();
-        }
-    }
-
     /** The chart of a result. Money has no unit system; the argument keeps all charts alike. */
     public static Chart of(StudyResult result, UnitSystem system, ChartTheme theme) {
         AnnualCostChart build = new AnnualCostChart(result, theme);
@@ -53,65 +36,38 @@ public final class AnnualCostChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), planAxis(), moneyAxis(), renderer());
+        CategoryPlot plot = new CategoryPlot(dataset(), PlansByYear.axis(result, theme), moneyAxis(),
+                PlansByYear.renderer(keys(), theme::group, this::tip, theme));
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend());
-        return ChartFrame.around(plot, TITLE, subtitle(), theme);
+        return ChartFrame.around(plot, TITLE, PlansByYear.subtitle("In " + StatedMoney.of(result.input()), result), theme);
     }
 
-    private String subtitle() {
-        String money = "In " + StatedMoney.of(result.input());
-        if (result.plans().size() < 2) {
-            return money + "; " + result.baseline().name();
-        }
-        StringBuilder key = new StringBuilder(money);
-        for (int plan = 0; plan < result.plans().size(); plan++) {
-            key.append("    ").append(letter(plan)).append(" = ").append(result.plans().get(plan).name());
-        }
-        return key.toString();
-    }
-
-    private static String letter(int plan) {
-        return String.valueOf((char) ('A' + plan % 26));
+    private String tip(CategoryDataset data, int row, int column) {
+        return data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
+                + Figures.exactMoney(result.input().currency(), data.getValue(row, column).doubleValue());
     }
 
     private DefaultCategoryDataset dataset() {
         DefaultCategoryDataset dataset = new DefaultCategoryDataset();
-        for (SeriesKey key : keys()) {
+        for (PlanPart<CostCategory.Group> key : keys()) {
             CostLedger ledger = result.plans().get(key.plan()).ledger();
             for (int year = 0; year < ledger.years(); year++) {
                 Integer calendar = result.input().baseYear() + year;
-                dataset.addValue(CostGroups.amount(ledger, year, key.group()), key, calendar);
+                dataset.addValue(CostGroups.amount(ledger, year, key.part()), key, calendar);
             }
         }
         return dataset;
     }
 
-    private List<SeriesKey> keys() {
-        List<SeriesKey> keys = new ArrayList<>();
+    private List<PlanPart<CostCategory.Group>> keys() {
+        List<PlanPart<CostCategory.Group>> keys = new ArrayList<>();
         for (int plan = 0; plan < result.plans().size(); plan++) {
             for (CostCategory.Group group : CostCategory.Group.values()) {
-                keys.add(new SeriesKey(plan, result.plans().get(plan).name(), group));
+                keys.add(new PlanPart<>(plan, result.plans().get(plan).name(), group, group.label()));
             }
         }
         return keys;
-    }
-
-    private SubCategoryAxis planAxis() {
-        SubCategoryAxis axis = new SubCategoryAxis(null);
-        ChartFrame.style(axis, theme);
-        axis.setSubLabelFont(theme.tickFont());
-        axis.setSubLabelPaint(theme.quietText());
-        axis.setCategoryMargin(0.2);
-        axis.setLowerMargin(0.01);
-        axis.setUpperMargin(0.01);
-        axis.setTickMarksVisible(false);
-        if (result.plans().size() > 1) {
-            for (int plan = 0; plan < result.plans().size(); plan++) {
-                axis.addSubCategory(letter(plan));
-            }
-        }
-        return axis;
     }
 
     private NumberAxis moneyAxis() {
@@ -121,33 +77,13 @@ public final class AnnualCostChart {
 
     private double largest() {
         double largest = 0;
-        for (SeriesKey key : keys()) {
+        for (PlanPart<CostCategory.Group> key : keys()) {
             CostLedger ledger = result.plans().get(key.plan()).ledger();
             for (int year = 0; year < ledger.years(); year++) {
-                largest = Math.max(largest, Math.abs(CostGroups.amount(ledger, year, key.group())));
+                largest = Math.max(largest, Math.abs(CostGroups.amount(ledger, year, key.part())));
             }
         }
         return largest;
-    }
-
-    private GroupedStackedBarRenderer renderer() {
-        GroupedStackedBarRenderer renderer = new GroupedStackedBarRenderer();
-        renderer.setBarPainter(new StandardBarPainter());
-        renderer.setShadowVisible(false);
-        renderer.setItemMargin(0.06);
-        renderer.setDrawBarOutline(true);
-        renderer.setDefaultOutlineStroke(new BasicStroke(0.4f));
-        renderer.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
-                + Figures.exactMoney(result.input().currency(), data.getValue(row, column).doubleValue()));
-        KeyToGroupMap groups = new KeyToGroupMap(0);
-        List<SeriesKey> keys = keys();
-        for (int row = 0; row < keys.size(); row++) {
-            groups.mapKeyToGroup(keys.get(row), keys.get(row).plan());
-            renderer.setSeriesPaint(row, theme.group(keys.get(row).group()));
-            renderer.setSeriesOutlinePaint(row, theme.background());
-        }
-        renderer.setSeriesToGroupMap(groups);
-        return renderer;
     }
 
     private LegendItemCollection legend() {

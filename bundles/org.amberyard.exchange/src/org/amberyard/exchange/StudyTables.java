@@ -1,6 +1,7 @@
 package org.amberyard.exchange;
 
 import java.util.List;
+import org.amberyard.model.air.AirPackage;
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.funding.FundingPackage;
 import org.amberyard.model.plans.PlansPackage;
@@ -18,6 +19,18 @@ final class StudyTables {
             StudyTable.of("settings", StudyPackage.Literals.SETTINGS, StudyPackage.Literals.STUDY__SETTINGS),
             StudyTable.of("emission_factors", StudyPackage.Literals.EMISSION_FACTORS,
                     StudyPackage.Literals.STUDY__EMISSION_FACTORS),
+            StudyTable.of("engine_emissions", AirPackage.Literals.ENGINE_EMISSION, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__ENGINE_EMISSIONS),
+            StudyTable.of("wear_emissions", AirPackage.Literals.WEAR_EMISSION, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__WEAR_EMISSIONS),
+            StudyTable.of("fuel_emissions", AirPackage.Literals.FUEL_EMISSION, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__FUEL_EMISSIONS),
+            StudyTable.of("grid_emissions", AirPackage.Literals.GRID_EMISSION, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__GRID_EMISSIONS),
+            StudyTable.of("social_costs", AirPackage.Literals.SOCIAL_COST, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__SOCIAL_COSTS),
+            StudyTable.of("health_costs", AirPackage.Literals.HEALTH_COST, StudyPackage.Literals.STUDY__EMISSION_FACTORS,
+                    StudyPackage.Literals.EMISSION_FACTORS__HEALTH_COSTS),
             StudyTable.of("site", SitePackage.Literals.SITE, StudyPackage.Literals.STUDY__SITE),
             StudyTable.of("climate", SitePackage.Literals.MONTH_CLIMATE, StudyPackage.Literals.STUDY__SITE,
                     SitePackage.Literals.SITE__CLIMATE),

@@ -7,8 +7,9 @@ public final class Cautions {
     /** The cautions, one sentence each. */
     public static final List<String> SENTENCES = List.of(
             "These are estimates for planning; prices, weather, routes and programmes will turn out otherwise.",
-            "Greenhouse gas counts tailpipes, heaters and power plants with line losses; making and delivering fuel and "
-                    + "building buses are left out.",
+            "Greenhouse gas counts tailpipes, heaters and power plants with line losses; what is upstream of the "
+                    + "tank stands apart, and building buses is left out.",
+            "Factors for pollutants depend on engine, driving and weather; look up those of your programme before a submission.",
             "What buses are worth at the end falls in a straight line to the value entered; for electric buses there is little "
                     + "evidence yet.",
             "High-voltage parts of buses and chargers are work for trained people only.",

@@ -1,5 +1,6 @@
 package org.amberyard.report;
 
+import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 
@@ -17,6 +18,10 @@ interface ColumnUnit {
     ColumnUnit CALENDAR = of(Unit.CALENDAR, "calendar year");
     /** Kilograms of greenhouse gas, shown in tonnes. */
     ColumnUnit TONNE_OF_KG = scaled("t CO2e", 1e-3);
+    /** Kilograms, shown as such in every system. */
+    ColumnUnit KG = scaled("kg", 1);
+    /** Kilograms, shown in short tons of 2,000 pounds in every system. */
+    ColumnUnit SHORT_TON_OF_KG = scaled("short ton", 1 / GrantTerms.KG_PER_SHORT_TON);
     /** Litres per kilometre, shown as miles per gallon or litres per 100 km. */
     ColumnUnit FUEL_ECONOMY = new FuelEconomy();
 

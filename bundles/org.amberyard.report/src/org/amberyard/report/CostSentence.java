@@ -2,8 +2,10 @@ package org.amberyard.report;
 
 import org.amberyard.charts.Figures;
 import org.amberyard.charts.PaybackWords;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.money.Payback;
 import org.amberyard.core.plan.Comparison;
+import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 
@@ -30,7 +32,8 @@ final class CostSentence {
     String compared(Comparison comparison) {
         return "“" + result.plans().get(comparison.plan()).name() + "” " + cost(comparison.presentSaving()) + overYears()
                 + financed(comparison) + ", " + payback(comparison) + ", and "
-                + air(comparison.co2eSavingKg() / KG_PER_TONNE) + ".";
+                + air(comparison.co2eSavingKg() / KG_PER_TONNE) + "."
+                + (PlaceholderUse.in(result, Pollutant.CO2E) ? " " + PlaceholderUse.WORDS : "");
     }
 
     private String cost(double saving) {
@@ -68,6 +71,9 @@ final class CostSentence {
     }
 
     private static String air(double savedTonnes) {
+        if (Double.isNaN(savedTonnes)) {
+            return "what it emits is not known";
+        }
         if (Math.abs(savedTonnes) < SAME) {
             return "emits as much CO2e";
         }

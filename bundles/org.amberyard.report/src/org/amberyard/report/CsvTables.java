@@ -19,8 +19,9 @@ public final class CsvTables {
     private CsvTables() {
     }
 
-    /** A table as a document with one header line. */
-    public static String document(ResultTable table) {
+    /** A table as a document with one header line; figures that are not for submission say so in every row. */
+    public static String document(ResultTable of) {
+        ResultTable table = of.marked();
         List<List<Object>> rows = table.rows().stream().map(r -> rounded(table.columns(), r)).toList();
         return DelimitedText.CSV.document(table.columns().stream().map(ResultColumn::header).toList(), rows);
     }

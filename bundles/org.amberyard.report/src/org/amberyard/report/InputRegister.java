@@ -13,6 +13,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.study.InputSource;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -54,7 +55,7 @@ public final class InputRegister {
                 text("field", "Input", "Label of the input."),
                 text("value", "Value", "Its value in the units of the study."),
                 text("unit", "Unit", "Unit of the value."),
-                text("quality", "Quality", "Measured, quoted, published, assumed, default, or no source given."),
+                text("quality", "Quality", "Measured, quoted, published, assumed, placeholder, default, or no source given."),
                 text("source", "Source", "Citation that was noted, or the source of the default."),
                 text("date", "Date", "Date of the source."));
     }

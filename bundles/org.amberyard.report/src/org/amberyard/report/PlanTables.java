@@ -1,9 +1,11 @@
 package org.amberyard.report;
 
 import java.util.OptionalDouble;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostGroups;
 import org.amberyard.core.money.FlowTime;
+import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.report.ResultRows.OfCategory;
@@ -17,7 +19,8 @@ final class PlanTables {
     }
 
     static TableDefinition<OfPlan> headline() {
-        TableDefinition<OfPlan> table = new TableDefinition<>("headline", "Plans in single figures", OfPlan::all)
+        TableDefinition<OfPlan> table = new TableDefinition<>("headline", "Plans in single figures", OfPlan::all);
+        table.notForSubmissionWhen(r -> PlaceholderUse.in(r, Pollutant.CO2E))
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .text("is_baseline", "Baseline", "Whether the other plans are compared with this one: yes or no.",
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")

@@ -18,6 +18,7 @@ import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.DayLoadChart;
+import org.amberyard.charts.EmissionsChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.FirstPlan;
@@ -33,6 +34,7 @@ import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.charts.UpkeepCauseChart;
 import org.amberyard.charts.YardDay;
 import org.amberyard.charts.YardLoads;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 
@@ -81,6 +83,9 @@ public final class ResultFolder {
         List<Chart> charts = new ArrayList<>();
         charts.add(AnnualCostChart.of(result, system, theme));
         charts.add(CumulativeCostChart.of(result, system, theme));
+        for (Pollutant pollutant : List.of(Pollutant.CO2E, Pollutant.NOX, Pollutant.PM25)) {
+            charts.add(EmissionsChart.of(result, pollutant, system, theme));
+        }
         charts.add(RangeMarginChart.of(result, system, theme));
         charts.add(RangeHeatMap.of(result, system, theme));
         int plan = FirstPlan.of(result);

@@ -11,12 +11,38 @@ import java.util.List;
  * @param title title for people
  * @param columns columns
  * @param rows cells by row: {@link Integer}, {@link Double} or {@link String}, and null where there is no figure
+ * @param watermark what every export of the table must say; empty when there is nothing to say
  */
-public record ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows) {
+public record ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows, String watermark) {
+
+    /** Name of the column in which rows say the watermark. */
+    public static final String STANDING = "standing";
 
     public ResultTable {
         columns = List.copyOf(columns);
         rows = rows.stream().map(r -> Collections.unmodifiableList(new ArrayList<>(r))).toList();
+    }
+
+    /** A table with nothing to say beside its figures. */
+    public ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows) {
+        this(name, title, columns, rows, "");
+    }
+
+    /** The table as it leaves the program: with a last column that says the watermark in every row, where there is one. */
+    public ResultTable marked() {
+        if (watermark.isEmpty()) {
+            return this;
+        }
+        List<ResultColumn> all = new ArrayList<>(columns);
+        all.add(new ResultColumn(STANDING, "Standing", "", ResultColumn.Type.TEXT, "Whether the figures may be submitted."));
+        List<List<Object>> lines = rows.stream().map(this::marked).toList();
+        return new ResultTable(name, title, all, lines, watermark);
+    }
+
+    private List<Object> marked(List<Object> row) {
+        List<Object> line = new ArrayList<>(row);
+        line.add(watermark);
+        return line;
     }
 
     /** Place of a column by its name. */

@@ -54,6 +54,7 @@ public final class ResultsJson {
 
     private void write(ResultTable table) throws IOException {
         json.name(table.name()).beginObject().name("title").value(table.title());
+        json.name("watermark").value(table.watermark());
         json.name("columns").beginArray();
         for (ResultColumn column : table.columns()) {
             json.beginObject().name("name").value(column.name()).name("label").value(column.label());

@@ -68,6 +68,7 @@ public final class ResultsSchema {
         json.name(table.name()).beginObject().name("description").value(table.title());
         json.name("type").value("object").name("properties").beginObject();
         property("title", "string", "Title for people.");
+        property("watermark", "string", "What must be said wherever the figures are shown; empty when there is nothing to say.");
         json.name("columns").beginObject().name("type").value("array").name("prefixItems").beginArray();
         for (int i = 0; i < us.size(); i++) {
             column(us.get(i), metric.get(i));
@@ -75,7 +76,7 @@ public final class ResultsSchema {
         json.endArray().name("items").value(false).endObject();
         rows(us);
         json.endObject();
-        required(List.of("title", "columns", "rows"));
+        required(List.of("title", "watermark", "columns", "rows"));
         json.endObject();
     }
 

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
@@ -23,6 +26,7 @@ final class TableDefinition<R> {
     private final String title;
     private final Function<StudyResult, List<R>> rows;
     private final List<Column<R>> columns = new ArrayList<>();
+    private Predicate<StudyResult> placeholders = result -> false;
 
     /** A column with its unit and value. */
     private record Column<R>(String name, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
@@ -41,12 +45,22 @@ final class TableDefinition<R> {
         this.rows = rows;
     }
 
+    /** Tells when the figures rest on placeholders, which every export then says. */
+    TableDefinition<R> notForSubmissionWhen(Predicate<StudyResult> restsOnPlaceholders) {
+        placeholders = restsOnPlaceholders;
+        return this;
+    }
+
     TableDefinition<R> text(String column, String label, String meaning, Function<R, String> value) {
         return add(column, label, ColumnUnit.NONE, ResultColumn.Type.TEXT, meaning, value::apply);
     }
 
     TableDefinition<R> year(String column, String label, String meaning, ToIntFunction<R> value) {
         return add(column, label, ColumnUnit.CALENDAR, ResultColumn.Type.INTEGER, meaning, value::applyAsInt);
+    }
+
+    TableDefinition<R> optionalYear(String column, String label, String meaning, Function<R, OptionalInt> value) {
+        return add(column, label, ColumnUnit.CALENDAR, ResultColumn.Type.INTEGER, meaning, r -> orNull(value.apply(r)));
     }
 
     TableDefinition<R> count(String column, String label, String meaning, ToIntFunction<R> value) {
@@ -78,6 +92,10 @@ final class TableDefinition<R> {
     TableDefinition<R> optionalMoney(String column, String label, String meaning, Function<R, OptionalDouble> value) {
         return add(column, label, ColumnUnit.of(Unit.MONEY), ResultColumn.Type.MONEY, meaning,
                 r -> orNull(value.apply(r)));
+    }
+
+    private static Object orNull(OptionalInt value) {
+        return value.isPresent() ? (Object) value.getAsInt() : null;
     }
 
     private static Object orNull(OptionalDouble value) {
@@ -118,7 +136,8 @@ final class TableDefinition<R> {
             columns.forEach(c -> line.add(shown(c.value().apply(row), c.unit(), system)));
             cells.add(line);
         }
-        return new ResultTable(name, title, columns(system, result.input().currency()), cells);
+        return new ResultTable(name, title, columns(system, result.input().currency()), cells,
+                placeholders.test(result) ? PlaceholderUse.WORDS : "");
     }
 
     /** How a cell of the table comes about. */

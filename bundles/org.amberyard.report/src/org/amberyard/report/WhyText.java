@@ -7,6 +7,7 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.study.Study;
+import org.amberyard.study.InputSource;
 import org.amberyard.study.StudyUnits;
 
 /** A derivation as lines: each figure with its unit, what it follows from below it, and the source of each input. */

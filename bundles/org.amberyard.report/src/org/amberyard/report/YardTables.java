@@ -1,11 +1,10 @@
 package org.amberyard.report;
 
 import org.amberyard.core.depot.ServiceYear;
-import org.amberyard.core.plan.AirYear;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfYear;
 
-/** Tables of the load on the electric service and of what goes into the air. */
+/** Table of the load on the electric service. */
 final class YardTables {
     private YardTables() {
     }
@@ -42,20 +41,5 @@ final class YardTables {
 
     private static String yes(boolean holds) {
         return holds ? "yes" : "no";
-    }
-
-    static TableDefinition<OfYear> emissionsByYear() {
-        return new TableDefinition<>("emissions_by_year", "Greenhouse gas by year", OfYear::all)
-                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
-                .year("year", "Year", "Year.", OfYear::calendarYear)
-                .number("tailpipe", "Tailpipes", ColumnUnit.TONNE_OF_KG, "From engines.", r -> air(r).tailpipeKg())
-                .number("heater", "Heaters", ColumnUnit.TONNE_OF_KG, "From fuel-fired heaters.", r -> air(r).heaterKg())
-                .number("grid", "Power plants", ColumnUnit.TONNE_OF_KG,
-                        "At the power plants for the energy at the meter, port standby included.", r -> air(r).gridKg())
-                .number("total", "Total", ColumnUnit.TONNE_OF_KG, "All of it.", r -> air(r).totalKg());
-    }
-
-    private static AirYear air(OfYear row) {
-        return row.plan().air().get(row.year());
     }
 }

@@ -68,7 +68,7 @@ public final class StudyCompiler {
         return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
                 settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot(), settings.getBaseYear()),
                 PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), new FundingCompiler(study, rates).compile(),
-                AirCompiler.compile(study.getEmissionFactors()),
+                AirCompiler.compile(study),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
                         UpkeepCompiler.rules(study), new TaxCompiler(settings).taxes()),
                 plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()),

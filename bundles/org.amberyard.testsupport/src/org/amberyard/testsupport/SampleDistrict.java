@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.amberyard.core.air.GreenhouseGas;
+import org.amberyard.core.air.AirInput;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
@@ -82,6 +82,20 @@ public final class SampleDistrict {
         return new SampleDistrict(3, 10).study(1, false);
     }
 
+    /** A study with other emission factors. */
+    public static StudyInput withAir(StudyInput study, AirInput air) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), air, study.rules(), study.plans(),
+                study.baseline(), study.trips());
+    }
+
+    /** A study with other buses. */
+    public static StudyInput withBuses(StudyInput study, List<BusInput> buses) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), buses, study.depot(), study.prices(), study.funding(), study.air(), study.rules(), study.plans(),
+                study.baseline(), study.trips());
+    }
+
     /** Results of a study, evaluated once for all tests of a run. */
     public static StudyResult evaluated(StudyInput study) {
         return SampleResults.of(study);
@@ -98,7 +112,7 @@ public final class SampleDistrict {
                 types.stream().map(VehicleTypeInput::spec).toList(), new YardHabit(true, false, 17), List.of());
         MoneyRules money = new MoneyRules(new MoneyRates(0.03, 0.025), MoneyBasis.CONSTANT, false);
         return new StudyInput("Sample district", "USD", 2026, years, money, duty, types, buses(withRoutes), depot(),
-                prices(), FundingInput.of(List.of(grant())), air(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0, List.of());
+                prices(), FundingInput.of(List.of(grant())), SampleAir.whole(), new FleetRules(0.05, 0.01, 0.2), plans(electricPlans), 0, List.of());
     }
 
     private Programme grant() {
@@ -159,10 +173,6 @@ public final class SampleDistrict {
         PriceDeck.Price diesel = new PriceDeck.Price(1.0, new PricePath(0.015, List.of()));
         return new PriceDeck(Map.of(FuelKind.DIESEL, diesel), new PriceDeck.Price(0.8, PricePath.FLAT),
                 new PriceDeck.Price(160, new PricePath(-0.03, List.of())), Map.of());
-    }
-
-    private static GreenhouseGas air() {
-        return new GreenhouseGas(Map.of(FuelKind.DIESEL, 2.7), 0.003, 0.02, 28, 265, 0.35, -0.04, 0.05);
     }
 
     private List<PlanInput> plans(int electricPlans) {

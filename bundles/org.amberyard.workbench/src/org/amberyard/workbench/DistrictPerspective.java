@@ -25,6 +25,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String PORTS = "org.amberyard.workbench.portOccupancy";
     private static final String BILL = "org.amberyard.workbench.electricBill";
     private static final String SERVICE = "org.amberyard.workbench.serviceLoad";
+    private static final String EMISSIONS = "org.amberyard.workbench.emissions";
     private static final String POLICIES = "org.amberyard.workbench.chargingPolicies";
     private static final String DIFFERENCE = "org.amberyard.workbench.planDifference";
     private static final String BUDGET = "org.amberyard.workbench.budgetByYear";
@@ -52,6 +53,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addPlaceholder(BILL);
         money.addPlaceholder(SERVICE);
         money.addPlaceholder(POLICIES);
+        money.addPlaceholder(EMISSIONS);
         IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
         range.addView(RANGE);
         range.addView(MONTHS);

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.amberyard.core.air.SampleAir;
 import org.amberyard.core.battery.LinearFade;
 import org.amberyard.core.duty.DutyTable;
-import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.funding.BusAward;
@@ -205,7 +205,7 @@ class PlanMoneyTest {
         assertTrue(litres > 0);
         assertEquals(litres * 0.95 * Math.pow(1.01, 2), plan.ledger().amount(0, 1, CostCategory.HEATER_FUEL), CENT);
         double all = plan.fleet().inYear(1).stream().mapToDouble(v -> v.use().heaterFuelL()).sum();
-        assertEquals(all * study.air().co2KgPerL().get(FuelKind.DIESEL), plan.air().get(1).heaterKg(), 1e-9);
+        assertEquals(all * SampleAir.CO2_KG_PER_L, plan.air().get(1).heaterKg(), 1e-9);
     }
 
     @Test

@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.amberyard.core.air.GreenhouseGas;
+import org.amberyard.core.air.AirInput;
+import org.amberyard.core.air.SampleAir;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
@@ -57,7 +58,7 @@ final class TinyDistrict {
 
     static StudyInput study(MoneyRules money) {
         return new StudyInput("Tiny", "USD", 2026, YEARS, money, duty(), List.of(diesel(), electric()), buses(), depot(),
-                prices(), FundingInput.of(List.of(grant())), air(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
+                prices(), FundingInput.of(List.of(grant())), SampleAir.greenhouseGas(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
                 List.of());
     }
 
@@ -166,8 +167,10 @@ final class TinyDistrict {
                 Payout.ADVANCE);
     }
 
-    private static GreenhouseGas air() {
-        return new GreenhouseGas(Map.of(FuelKind.DIESEL, 2.6972), 0.0059, 0.02678, 28, 265, 0.35, -0.02, 0.05);
+    static StudyInput withAir(StudyInput study, AirInput air) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), air, study.rules(),
+                study.plans(), 0, study.trips());
     }
 
     static PlanInput dieselPlan() {

@@ -1,31 +1,52 @@
 package org.amberyard.core.plan;
 
-import org.amberyard.core.air.GreenhouseGas;
+import java.util.Optional;
+import org.amberyard.core.air.AirFactors;
+import org.amberyard.core.air.EmissionSource;
+import org.amberyard.core.air.Emissions;
+import org.amberyard.core.air.Masses;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.yard.YardYear;
 
 /**
- * Greenhouse gas of one year of a plan, kg CO2e.
+ * What one year of a plan puts into the air.
  *
- * @param tailpipeKg from engines
- * @param heaterKg from fuel-fired heaters
- * @param gridKg at the power plants
+ * @param emissions by source; power plants answer for all energy at the meter, what ports draw at rest included
+ * @param otherGrid the power plants on the basis that was not chosen; empty where it has no factors
  */
-public record AirYear(double tailpipeKg, double heaterKg, double gridKg) {
+public record AirYear(Emissions emissions, Optional<Masses> otherGrid) {
 
-    /** All of it, kg CO2e. */
-    public double totalKg() {
-        return tailpipeKg + heaterKg + gridKg;
+    /** Greenhouse gas of engines, kg CO2e. */
+    public double tailpipeKg() {
+        return co2e(EmissionSource.DRIVING) + co2e(EmissionSource.IDLING);
     }
 
-    static AirYear of(StudyInput study, FleetHistory fleet, YardYear yard, int year) {
-        GreenhouseGas air = study.air();
-        double tailpipe = 0;
-        double heater = 0;
+    /** Greenhouse gas of fuel-fired heaters, kg CO2e. */
+    public double heaterKg() {
+        return co2e(EmissionSource.HEATER);
+    }
+
+    /** Greenhouse gas of power plants, kg CO2e. */
+    public double gridKg() {
+        return co2e(EmissionSource.GRID);
+    }
+
+    /** All greenhouse gas but that upstream of the tank, kg CO2e. */
+    public double totalKg() {
+        return tailpipeKg() + heaterKg() + gridKg();
+    }
+
+    private double co2e(EmissionSource source) {
+        return emissions.of(source).kg(Pollutant.CO2E);
+    }
+
+    static AirYear of(BusAir buses, AirFactors factors, FleetHistory fleet, YardYear yard, int year) {
+        Emissions sum = Emissions.NONE;
         for (VehicleYear record : fleet.inYear(year)) {
-            tailpipe += study.types().get(record.vehicle().type()).engine()
-                    .map(e -> air.tailpipeKg(e.fuel(), record.use().fuelL(), record.use().km())).orElse(0.0);
-            heater += air.heaterKg(record.use().heaterFuelL());
+            sum = sum.plus(buses.of(record));
         }
-        return new AirYear(tailpipe, heater, air.gridKg(yard.neededKwh(), year));
+        double meterKwh = yard.neededKwh();
+        return new AirYear(sum.with(EmissionSource.GRID, factors.grid().of(meterKwh, year, factors.warming())),
+                factors.otherGrid().map(g -> g.of(meterKwh, year, factors.warming())));
     }
 }

@@ -27,16 +27,17 @@ public final class PlanEvaluation {
         YardComparison compared = YardComparison.of(yards.get(last).input(), planYards.underOthers(driven, last), memory);
         List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet, figures);
         PlanCosts costs = PlanCosts.of(study, plan, new PlanCourse(fleet, upkeep, ports, yards));
-        List<AirYear> air = air(study, fleet, yards);
+        List<AirYear> air = air(study, duty, fleet, yards);
         return new PlanResult(plan, fleet, upkeep, costs, air, yards, compared, service(study, plan, ports, yards),
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanFinance.of(study, plan, fleet, costs),
                 PlanMeasures.of(study, costs.ledger(), fleet, yards, air));
     }
 
-    private static List<AirYear> air(StudyInput study, FleetHistory fleet, List<YardYear> yards) {
+    private static List<AirYear> air(StudyInput study, DutyTable duty, FleetHistory fleet, List<YardYear> yards) {
         List<AirYear> air = new ArrayList<>();
+        BusAir buses = new BusAir(study, duty);
         for (int year = 0; year < study.years(); year++) {
-            air.add(AirYear.of(study, fleet, yards.get(year), year));
+            air.add(AirYear.of(buses, study.air().factors(), fleet, yards.get(year), year));
         }
         return air;
     }

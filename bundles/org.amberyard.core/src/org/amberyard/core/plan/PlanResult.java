@@ -15,7 +15,7 @@ import org.amberyard.core.yard.YardYear;
  * @param fleet the fleet over the years
  * @param upkeep upkeep of each bus-year, in the order of the fleet's years
  * @param costs what it costs
- * @param air greenhouse gas by year
+ * @param air what goes into the air by year
  * @param yards the yard by year: charging, peaks and bills
  * @param yardComparison the yard of the last year under each charging policy and each tariff
  * @param service load on the electric service by year

@@ -1,7 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
-import org.amberyard.core.air.GreenhouseGas;
+import org.amberyard.core.air.AirInput;
 import org.amberyard.core.duty.DutyInput;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.money.MoneyRules;
@@ -20,7 +20,7 @@ import org.amberyard.core.money.MoneyRules;
  * @param depot electric side
  * @param prices prices and their paths
  * @param funding programmes, credits and aids
- * @param air greenhouse gas factors
+ * @param air emission factors and what harm costs
  * @param rules fleet rules
  * @param plans plans
  * @param baseline place of the plan that the others are compared with
@@ -28,7 +28,7 @@ import org.amberyard.core.money.MoneyRules;
  */
 public record StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
         List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices,
-        FundingInput funding, GreenhouseGas air, FleetRules rules, List<PlanInput> plans, int baseline,
+        FundingInput funding, AirInput air, FleetRules rules, List<PlanInput> plans, int baseline,
         List<TripInput> trips) {
 
     public StudyInput {

@@ -2,6 +2,12 @@ package org.amberyard.model.meta;
 
 import java.util.List;
 import java.util.function.Function;
+import org.amberyard.model.air.EngineEmission;
+import org.amberyard.model.air.FuelEmission;
+import org.amberyard.model.air.GridEmission;
+import org.amberyard.model.air.HealthCost;
+import org.amberyard.model.air.SocialCost;
+import org.amberyard.model.air.WearEmission;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
@@ -38,6 +44,12 @@ public final class ElementNames {
             new Naming<>(TariffCharge.class, ChargeName::of),
             new Naming<>(BuildingMonth.class, m -> m.getMonth().getLiteral()),
             new Naming<>(BuildingLoadDay.class, d -> d.getMonth().getLiteral() + " " + d.getDayKind().getLiteral()),
+            new Naming<>(EngineEmission.class, EmissionName::of),
+            new Naming<>(WearEmission.class, EmissionName::of),
+            new Naming<>(FuelEmission.class, f -> f.getFuel().getLiteral()),
+            new Naming<>(GridEmission.class, g -> g.getRegion() + " " + g.getBasis().getLiteral() + " " + g.getYear()),
+            new Naming<>(SocialCost.class, EmissionName::of),
+            new Naming<>(HealthCost.class, h -> h.getPollutant().getLiteral() + " of " + h.getEmitter().getLiteral()),
             new Naming<>(ConsumptionLog.class, ElementNames::placeAmongSiblings),
             new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
 

@@ -1,6 +1,7 @@
 package org.amberyard.model.meta;
 
 import java.util.List;
+import org.amberyard.model.air.AirPackage;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.fleet.FleetPackage;
@@ -22,6 +23,6 @@ public final class ModelPackages {
     public static List<EPackage> all() {
         return List.of(StudyPackage.eINSTANCE, SitePackage.eINSTANCE, RoutesPackage.eINSTANCE, VehiclesPackage.eINSTANCE,
                 FleetPackage.eINSTANCE, DepotPackage.eINSTANCE, PricesPackage.eINSTANCE, FundingPackage.eINSTANCE,
-                PlansPackage.eINSTANCE, CommonPackage.eINSTANCE);
+                AirPackage.eINSTANCE, PlansPackage.eINSTANCE, CommonPackage.eINSTANCE);
     }
 }

@@ -6,8 +6,6 @@ import org.amberyard.model.study.Study;
 
 /** A task of the shop falls due at some time, and for body types that exist. */
 final class MaintenanceTaskRule implements Rule {
-    private static final String LETTERS = "[ABCD]*";
-
     @Override
     public void check(Study study, Findings findings) {
         study.getMaintenanceTasks().forEach(task -> check(task, findings));
@@ -26,10 +24,6 @@ final class MaintenanceTaskRule implements Rule {
                     findings.fact(task, Literals.MAINTENANCE_TASK__TYRE_REFERENCE_KG)
                             + " but the task has no distance that could hold for it; give the distance.");
         }
-        if (task.getBodyTypes() != null && !task.getBodyTypes().matches(LETTERS)) {
-            findings.error(task, Literals.MAINTENANCE_TASK__BODY_TYPES,
-                    findings.fact(task, Literals.MAINTENANCE_TASK__BODY_TYPES)
-                            + "; allowed are the letters A, B, C and D without anything between them, or nothing for all.");
-        }
+        BodyLetters.check(task, Literals.MAINTENANCE_TASK__BODY_TYPES, findings);
     }
 }

@@ -22,6 +22,7 @@ public final class StudyValidation {
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(), new OperatingMoneyRule(),
+            new EngineEmissionRule(), new GridEmissionRule(), new FactorChoiceRule(), new HarmRule(), new PlaceholderRule(),
             new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule(),
             new FinancingRule(), new FinancedShareRule());
 

@@ -12,6 +12,7 @@ import org.amberyard.charts.ChargeThroughDayChart;
 import org.amberyard.charts.ConsumptionTemperatureChart;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.DayLoadChart;
+import org.amberyard.charts.EmissionsChart;
 import org.amberyard.charts.EnergyWaterfallChart;
 import org.amberyard.charts.FleetMixChart;
 import org.amberyard.charts.PackCapacityChart;
@@ -73,7 +74,9 @@ enum ChartKind {
     SERVICE((r, p, l, u, t) -> ServiceLoadChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Charging policies compared. */
     POLICIES((r, p, l, u, t) -> PolicyCostChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), u, t), Subject.Kind.PLAN,
-            Kind.PLAN, Kind.YEAR);
+            Kind.PLAN, Kind.YEAR),
+    /** Emissions by year. */
+    EMISSIONS((r, p, l, u, t) -> EmissionsChart.of(r, p.pollutant(), u, t), null, Kind.POLLUTANT);
 
     /** Makes a chart of what is picked. */
     @FunctionalInterface

@@ -18,16 +18,17 @@ final class ChoiceWords {
             case MONTH -> Messages.Choice_month;
             case DAY -> Messages.Choice_day;
             case STRETCH -> Messages.Choice_stretch;
+            case POLLUTANT -> Messages.Choice_pollutant;
         };
     }
 
-    /** Why there is nothing to choose; plans, years, months and days of a bus there always are. */
+    /** Why there is nothing to choose; plans, years, months, days of a bus and pollutants there always are. */
     static String missing(Kind kind) {
         return switch (kind) {
             case ROUTE -> Messages.Missing_route;
             case TYPE -> Messages.Missing_type;
             case STRETCH -> Messages.Missing_stretch;
-            case PLAN, BUS, YEAR, MONTH, DAY -> Messages.Chart_noBuses;
+            case PLAN, BUS, YEAR, MONTH, DAY, POLLUTANT -> Messages.Chart_noBuses;
         };
     }
 }

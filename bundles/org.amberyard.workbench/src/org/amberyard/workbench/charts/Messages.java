@@ -15,6 +15,7 @@ final class Messages extends NLS {
     public static String Choice_day;
     public static String Choice_month;
     public static String Choice_plan;
+    public static String Choice_pollutant;
     public static String Choice_route;
     public static String Choice_stretch;
     public static String Choice_tip;

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.MonthNames;
 import org.amberyard.charts.YardDay;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
@@ -74,6 +75,11 @@ final class Picks {
         return kinds.stream().filter(k -> !picked.containsKey(k)).findFirst();
     }
 
+    /** The pollutant picked. */
+    Pollutant pollutant() {
+        return Pollutant.values()[place(Kind.POLLUTANT)];
+    }
+
     /** The day picked. */
     BusDay.Asked asked() {
         Days day = Days.of(place(Kind.DAY));
@@ -93,6 +99,7 @@ final class Picks {
             case DAY -> Options.upTo(Days.count(extendedYear()), d -> Days.of(d).label(),
                     Days.place(DayKind.COLDEST, onlyExtendedYear()));
             case STRETCH -> stretches();
+            case POLLUTANT -> Options.upTo(Pollutant.values().length, p -> Pollutant.values()[p].label(), 0);
         };
     }
 

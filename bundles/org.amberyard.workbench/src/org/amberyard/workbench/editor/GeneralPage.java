@@ -6,7 +6,7 @@ import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** The study itself: names, settings, site, emission factors. */
+/** The study itself: names, settings, site. */
 final class GeneralPage extends StudyPage {
 
     GeneralPage(PageSite site) {
@@ -21,8 +21,6 @@ final class GeneralPage extends StudyPage {
                 StudyPackage.Literals.STUDY__FORMAT_VERSION);
         one(left, Messages.Table_site, () -> study().getSite(), SitePackage.Literals.SITE);
         one(columns, Messages.Table_settings, () -> study().getSettings(), StudyPackage.Literals.SETTINGS);
-        one(columns, Messages.Table_emissions, () -> study().getEmissionFactors(),
-                StudyPackage.Literals.EMISSION_FACTORS);
         left.setWeights(7, 6);
         return columns;
     }

@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String Editor_saveFailed;
     public static String Editor_fileKind;
     public static String Editor_unnamed;
+    public static String DefaultFactors;
+    public static String DefaultFactors_tip;
     public static String DefaultTasks;
     public static String DefaultTasks_tip;
     public static String FitCurve;
@@ -27,11 +29,18 @@ final class Messages extends NLS {
     public static String Page_building;
     public static String Page_prices;
     public static String Page_funding;
+    public static String Page_air;
     public static String Page_plans;
     public static String Table_study;
     public static String Table_settings;
     public static String Table_site;
     public static String Table_emissions;
+    public static String Table_engineEmissions;
+    public static String Table_fuelEmissions;
+    public static String Table_gridEmissions;
+    public static String Table_healthCosts;
+    public static String Table_socialCosts;
+    public static String Table_wearEmissions;
     public static String Table_climate;
     public static String Table_calendars;
     public static String Table_routes;

@@ -17,9 +17,9 @@ import org.eclipse.emf.ecore.EObject;
 
 /** The pages of the editor, in their order, and the kinds of element that each shows. */
 public enum PageKind {
-    /** Names, settings, site, emission factors. */
+    /** Names, settings, site. */
     STUDY(Messages.Page_study, GeneralPage::new, StudyPackage.Literals.STUDY, StudyPackage.Literals.SETTINGS,
-            StudyPackage.Literals.EMISSION_FACTORS, SitePackage.Literals.SITE),
+            SitePackage.Literals.SITE),
     /** Months and calendars. */
     CLIMATE(Messages.Page_climate, ClimatePage::new, SitePackage.Literals.MONTH_CLIMATE,
             SitePackage.Literals.SERVICE_CALENDAR),
@@ -50,6 +50,8 @@ public enum PageKind {
     /** Funding. */
     FUNDING(Messages.Page_funding, FundingPage::new, FundingPackage.Literals.PROGRAMME,
             FundingPackage.Literals.BUS_AWARD),
+    /** Emission factors. */
+    AIR(Messages.Page_air, AirPage::new, StudyPackage.Literals.EMISSION_FACTORS),
     /** Plans. */
     PLANS(Messages.Page_plans, PlansPage::new, PlansPackage.Literals.PLAN, PlansPackage.Literals.REPLACEMENT,
             PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST);

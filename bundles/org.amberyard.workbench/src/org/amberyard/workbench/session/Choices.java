@@ -27,7 +27,9 @@ public final class Choices {
         /** A day of a bus in the month. */
         DAY,
         /** A stretch of days of the yard in the month. */
-        STRETCH
+        STRETCH,
+        /** A pollutant. */
+        POLLUTANT
     }
 
     /**

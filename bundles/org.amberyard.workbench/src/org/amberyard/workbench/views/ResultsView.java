@@ -109,7 +109,7 @@ public final class ResultsView extends ViewPart {
             return;
         }
         shown = Optional.of(job.table());
-        grid.setModel(new ResultModel(job.table()));
+        grid.setModel(new ResultModel(job.table().marked()));
     }
 
     private void saveTable() {

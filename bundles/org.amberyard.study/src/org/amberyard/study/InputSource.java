@@ -1,4 +1,4 @@
-package org.amberyard.report;
+package org.amberyard.study;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -16,27 +16,38 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /**
  * Where an input came from.
  *
- * @param quality measured, quoted, published, assumed, default, or that no source is given
+ * @param quality measured, quoted, published, assumed, placeholder, default, or that no source is given
  * @param citation what was noted, else the source of the default; null where nothing is known
  * @param date date of the source; null where none was noted
  */
 public record InputSource(String quality, String citation, String date) {
     private static final String NO_SOURCE = "no source given";
     private static final String DEFAULT = "default";
+    /** Begins the source of a default that only stands in until a real value is found. */
+    private static final String PLACEHOLDER = "placeholder";
     private static final String EVERY_FIELD = "*";
     /** Begins the source of a default that only stands in until the user's own value is entered. */
     private static final String NONE_OF_ITS_OWN = "none";
 
-    /** The source that the user noted, of an element without notes that of its owner; else the model's own default, else that nothing is known of it. */
-    static InputSource of(EObject element, EStructuralFeature field) {
-        FieldInfo info = FieldInfo.of(field);
-        Optional<SourceNote> note = note(element, field.getName()).or(() -> note(element, EVERY_FIELD))
-                .or(() -> element instanceof Sourced ? Optional.empty() : note(element.eContainer(), EVERY_FIELD));
+    /**
+     * The source that the user noted, of an element without notes that of its owner; else the model's own default, else that
+     * nothing is known of it.
+     */
+    public static InputSource of(EObject element, EStructuralFeature field) {
+        return note(element, field.getName()).or(() -> note(element, EVERY_FIELD))
+                .or(() -> element instanceof Sourced ? Optional.empty() : note(element.eContainer(), EVERY_FIELD))
+                .map(n -> new InputSource(n.getQuality().getLiteral(), n.getCitation(), n.getDate()))
+                .orElseGet(() -> withoutNote(element, field));
+    }
+
+    private static InputSource withoutNote(EObject element, EStructuralFeature field) {
+        String source = FieldInfo.of(field).defaultSource();
         boolean isDefault = field instanceof EAttribute && Objects.equals(element.eGet(field), field.getDefaultValue())
-                && !info.defaultSource().startsWith(NONE_OF_ITS_OWN);
-        return new InputSource(note.map(n -> n.getQuality().getLiteral()).orElse(isDefault ? DEFAULT : NO_SOURCE),
-                note.map(SourceNote::getCitation).orElse(isDefault ? info.defaultSource() : null),
-                note.map(SourceNote::getDate).orElse(null));
+                && !source.startsWith(NONE_OF_ITS_OWN);
+        if (!isDefault) {
+            return new InputSource(NO_SOURCE, null, null);
+        }
+        return new InputSource(source.startsWith(PLACEHOLDER) ? PLACEHOLDER : DEFAULT, source, null);
     }
 
     /** Source of an input that a derivation names; empty where the study has no such element or field. */
