@@ -37,7 +37,7 @@ final class FundingTables {
                 .optionalMoney("asked", "Asked", "What the rule of the programme comes to, in money of the year; no figure for own money.",
                         OfSource::asked)
                 .why(r -> r.award().map(Award::asked).orElseGet(
-                        () -> Derivation.of("own money asks for nothing", Double.NaN, "", "")))
+                        () -> Derivation.of("own money asks for nothing", Double.NaN, "", "no programme on the line asks for a match")))
                 .money("amount", "Amount", "What the source pays, in money of the year.", OfSource::amount)
                 .why(FundingTables::whyAmount)
                 .number("share", "Share", Unit.SHARE, "Amount over cost.",

@@ -33,9 +33,16 @@ final class TableDefinition<R> {
             Function<R, Object> value, Optional<Function<R, Derivation>> why) {
 
         Derivation derivation(R row) {
-            return why.map(w -> w.apply(row)).orElseGet(() -> value.apply(row) instanceof Number number
-                    ? Derivation.of(label, number.doubleValue(), unit.token(), meaning)
-                    : Derivation.of(label + ": " + value.apply(row), Double.NaN, "", meaning));
+            return why.map(w -> w.apply(row)).orElseGet(() -> byMeaning(value.apply(row)));
+        }
+
+        private Derivation byMeaning(Object cell) {
+            if (cell instanceof Number number) {
+                boolean ofCore = !unit.token().isEmpty();
+                return Derivation.of(label, ofCore ? number.doubleValue() : unit.show(number.doubleValue(), UnitSystem.METRIC),
+                        ofCore ? unit.token() : unit.symbol(UnitSystem.METRIC, ""), meaning);
+            }
+            return Derivation.of(cell == null ? label + ": no figure" : label + ": " + cell, Double.NaN, "", meaning);
         }
     }
 
