@@ -9,7 +9,6 @@ import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.money.CostEffectiveness;
-import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.ProjectCost;
 import org.amberyard.core.plan.ReplacedBuses;
 import org.amberyard.core.plan.StudyResult;

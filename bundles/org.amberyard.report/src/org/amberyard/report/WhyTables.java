@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanDifference;
 import org.amberyard.core.plan.PriceBreakEvens;
-import org.amberyard.core.plan.PriceLever;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.ResultRows.OfPlan;
 

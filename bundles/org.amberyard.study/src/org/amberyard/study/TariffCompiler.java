@@ -6,8 +6,6 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.amberyard.core.tariff.BillComponent;
-import org.amberyard.core.tariff.DemandCharge;
-import org.amberyard.core.tariff.EnergyCharge;
 import org.amberyard.core.tariff.FixedCharge;
 import org.amberyard.core.tariff.MinimumBill;
 import org.amberyard.core.tariff.Riders;

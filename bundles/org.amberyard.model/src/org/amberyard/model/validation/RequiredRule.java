@@ -2,7 +2,6 @@ package org.amberyard.model.validation;
 
 import java.util.List;
 import org.amberyard.model.study.Study;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
