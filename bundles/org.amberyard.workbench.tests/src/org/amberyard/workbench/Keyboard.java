@@ -31,6 +31,14 @@ final class Keyboard {
         settle();
     }
 
+    /** Presses a key such as {@link SWT#ARROW_LEFT} while another is held. */
+    void pressWith(int modifier, int keyCode) {
+        post(SWT.KeyDown, '\0', modifier);
+        press('\0', keyCode);
+        post(SWT.KeyUp, '\0', modifier);
+        settle();
+    }
+
     private void press(char character, int keyCode) {
         post(SWT.KeyDown, character, keyCode);
         post(SWT.KeyUp, character, keyCode);

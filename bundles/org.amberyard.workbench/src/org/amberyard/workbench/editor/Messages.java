@@ -30,7 +30,10 @@ final class Messages extends NLS {
     public static String Page_prices;
     public static String Page_funding;
     public static String Page_air;
+    public static String Page_planGrid;
     public static String Page_plans;
+    public static String Plan_copy;
+    public static String Plan_fill;
     public static String Table_study;
     public static String Table_settings;
     public static String Table_site;

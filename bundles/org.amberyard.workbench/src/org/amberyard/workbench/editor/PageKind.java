@@ -54,7 +54,9 @@ public enum PageKind {
     AIR(Messages.Page_air, AirPage::new, StudyPackage.Literals.EMISSION_FACTORS),
     /** Plans. */
     PLANS(Messages.Page_plans, PlansPage::new, PlansPackage.Literals.PLAN, PlansPackage.Literals.REPLACEMENT,
-            PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST);
+            PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST),
+    /** A plan by bus and year; its steps are found on the page of plans. */
+    PLAN_GRID(Messages.Page_planGrid, PlanGridPage::new);
 
     private final String title;
     private final Function<PageSite, StudyPage> factory;

@@ -1,9 +1,13 @@
 package org.amberyard.workbench.editor;
 
+import java.util.function.Consumer;
+import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.plan.FillPlan;
+import org.amberyard.workbench.plan.PlanActions;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
@@ -20,6 +24,10 @@ final class PlansPage extends StudyPage {
         SashForm left = stack(columns);
         FeatureTable plans = rows(left, Messages.Table_plans, this::study, StudyPackage.Literals.STUDY__PLANS,
                 PlansPackage.Literals.PLAN);
+        plans.addCommand(Messages.Plan_copy, () -> withPlan(plans,
+                plan -> new PlanActions(session()).copy(parent.getShell(), plan).ifPresent(copy -> plans.reveal(copy, null))));
+        plans.addCommand(Messages.Plan_fill,
+                () -> withPlan(plans, plan -> FillPlan.ask(parent.getShell(), session(), plan)));
         FeatureTable oneOffs = rows(left, Messages.Table_oneOffs, plans::selected,
                 PlansPackage.Literals.PLAN__ONE_OFF_COSTS, PlansPackage.Literals.ONE_OFF_COST);
         FeatureTable financing = rows(left, Messages.Table_financing, plans::selected,
@@ -34,5 +42,11 @@ final class PlansPage extends StudyPage {
         drive(plans, replacements, ports, works, oneOffs, financing);
         columns.setWeights(3, 5, 4);
         return columns;
+    }
+
+    private static void withPlan(FeatureTable plans, Consumer<Plan> action) {
+        if (plans.selected() instanceof Plan plan) {
+            action.accept(plan);
+        }
     }
 }

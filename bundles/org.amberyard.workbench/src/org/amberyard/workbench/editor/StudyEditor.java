@@ -38,11 +38,17 @@ public final class StudyEditor extends EditorPart {
 
         @Override
         public void evaluationChanged(StudySession changed) {
+            shownPage().ifPresent(StudyPage::evaluationChanged);
             List<Finding> findings = changed.evaluation().findings();
             if (findings != markedFindings) {
                 markedFindings = findings;
                 shownPage().ifPresent(StudyPage::redrawMarks);
             }
+        }
+
+        @Override
+        public void choiceChanged(StudySession changed) {
+            shownPage().ifPresent(StudyPage::choiceChanged);
         }
 
         @Override

@@ -12,6 +12,7 @@ import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.grid.CellEntry;
+import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EClass;
@@ -27,6 +28,7 @@ abstract class StudyPage {
 
     private final PageSite site;
     private final List<FeatureTable> tables = new ArrayList<>();
+    private final List<Grid> grids = new ArrayList<>();
 
     StudyPage(PageSite site) {
         this.site = site;
@@ -96,8 +98,14 @@ abstract class StudyPage {
 
     private FeatureTable keep(FeatureTable table) {
         tables.add(table);
-        table.grid().entry().onChange(site.entryChanged());
+        keep(table.grid());
         return table;
+    }
+
+    /** Keeps a grid of the page: its marks are shown and its entries closed; the first gets the focus. */
+    final void keep(Grid grid) {
+        grids.add(grid);
+        grid.entry().onChange(site.entryChanged());
     }
 
     /** Lets the element in focus of a table drive what others show. */
@@ -111,28 +119,42 @@ abstract class StudyPage {
         });
     }
 
+    final PageSite site() {
+        return site;
+    }
+
     /** Reads the study again. */
-    final void update() {
+    void update() {
         tables.forEach(FeatureTable::update);
+    }
+
+    /** There are other results, or other knowledge of them. */
+    void evaluationChanged() {
+        // most pages show the study only
+    }
+
+    /** The user looks at something else. */
+    void choiceChanged() {
+        // most pages show all of the study
     }
 
     /** Shows the marks of new findings. */
     final void redrawMarks() {
-        tables.forEach(t -> t.grid().redraw());
+        grids.forEach(Grid::redraw);
     }
 
     final void setFocus() {
-        tables.get(0).grid().setFocus();
+        grids.get(0).setFocus();
     }
 
     /** Entries of the page's tables, open or not. */
     final Stream<CellEntry> entries() {
-        return tables.stream().map(t -> t.grid().entry());
+        return grids.stream().map(Grid::entry);
     }
 
     /** Enters what is being typed; false when it is refused. */
     final boolean closeEntries() {
-        return tables.stream().allMatch(t -> t.grid().entry().close());
+        return entries().allMatch(CellEntry::close);
     }
 
     /** Goes to a field of an element, by way of the elements that hold it; answers the table that has it. */

@@ -34,6 +34,7 @@ public final class FeatureTable {
     private final ElementList list;
     private final Composite area;
     private final Grid grid;
+    private final CellMenu menu;
     private ToolBar tools;
 
     private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {
@@ -52,7 +53,11 @@ public final class FeatureTable {
         grid.selection().onMove(this::tellMeaning);
         grid.addListener(SWT.FocusIn, e -> tellMeaning());
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
-        grid.setMenu(new TableMenu(this).menu());
+        menu = new CellMenu(grid);
+        if (list != null) {
+            menu.addSeparator();
+            menu.add(Messages.Menu_delete, this::deleteElements);
+        }
     }
 
     /** Elements as rows. */
@@ -121,15 +126,25 @@ public final class FeatureTable {
         }
         tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
         if (list.isTyped()) {
-            addTool(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
+            addItem(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
                     this::addElement);
         }
-        addTool(Messages.Delete, Messages.Delete_tip, this::deleteElements);
+        addItem(Messages.Delete, Messages.Delete_tip, this::deleteElements);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(tools);
     }
 
-    /** Adds a command beside the title; for tables whose elements come and go. */
+    /** Adds a command beside the title and to the menu of the cells; for tables whose elements come and go. */
     public void addTool(String text, String tip, Runnable action) {
+        addItem(text, tip, action);
+        addCommand(text, action);
+    }
+
+    /** Adds a command to the menu of the cells. */
+    public void addCommand(String text, Runnable action) {
+        menu.add(text, action);
+    }
+
+    private void addItem(String text, String tip, Runnable action) {
         ToolItem item = new ToolItem(tools, SWT.PUSH);
         item.setText(text);
         item.setForeground(Palette.MUTED.color());
@@ -172,11 +187,6 @@ public final class FeatureTable {
     /** True when elements can be typed in. */
     private boolean canAddRows() {
         return list != null && list.canGrow();
-    }
-
-    /** True when elements can be deleted. */
-    boolean canDeleteRows() {
-        return list != null;
     }
 
     /** Adds an element below the one in focus and goes to it. */

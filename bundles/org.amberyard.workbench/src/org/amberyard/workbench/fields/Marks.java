@@ -11,7 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** What the findings say about single cells. */
-final class Marks {
+public final class Marks {
 
     private record Place(EObject element, EStructuralFeature feature) {
     }
@@ -19,8 +19,10 @@ final class Marks {
     private final StudySession session;
     private List<Finding> indexed = List.of();
     private Map<Place, CellMark> marks = Map.of();
+    private Map<EObject, CellMark> wholes = Map.of();
 
-    Marks(StudySession session) {
+    /** Marks by the findings of a study. */
+    public Marks(StudySession session) {
         this.session = session;
     }
 
@@ -32,6 +34,12 @@ final class Marks {
         return Optional.ofNullable(own == null ? whole : whole == null ? own : graver(own, whole));
     }
 
+    /** The gravest mark of an element as a whole or any of its fields. */
+    public Optional<CellMark> of(EObject element) {
+        index();
+        return Optional.ofNullable(wholes.get(element));
+    }
+
     private void index() {
         List<Finding> findings = session.evaluation().findings();
         if (findings == indexed) {
@@ -39,10 +47,11 @@ final class Marks {
         }
         indexed = findings;
         marks = new HashMap<>();
+        wholes = new HashMap<>();
         for (Finding finding : findings) {
-            CellMark.Level level = level(finding);
-            marks.merge(new Place(finding.element(), finding.feature()), new CellMark(level, finding.message()),
-                    Marks::graver);
+            CellMark mark = new CellMark(level(finding), finding.message());
+            marks.merge(new Place(finding.element(), finding.feature()), mark, Marks::graver);
+            wholes.merge(finding.element(), mark, Marks::graver);
         }
     }
 

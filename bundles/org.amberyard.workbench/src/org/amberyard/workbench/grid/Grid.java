@@ -2,12 +2,15 @@ package org.amberyard.workbench.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 
 /**
@@ -22,6 +25,8 @@ public final class Grid extends Canvas {
     private final GridScrolling scrolling = new GridScrolling(this, geometry);
     private final GridClipboard clipboard = new GridClipboard(this);
     private final GridKeys keys = new GridKeys(this, geometry);
+    private final GridAccess access = new GridAccess(this);
+    private final GridMouse mouse = new GridMouse(this, geometry);
     private final CellEntry entry = new CellEntry(this, geometry);
     private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
@@ -41,10 +46,20 @@ public final class Grid extends Canvas {
         addListener(SWT.FocusOut, e -> redraw());
         scrolling.hook();
         keys.hook();
-        new GridMouse(this, geometry).hook();
+        mouse.hook();
         new GridTips(this, geometry).hook();
-        GridAccess.of(this).hook();
+        access.hook();
         selection.onMove(this::selectionMoved);
+    }
+
+    /** The grid that has the focus, itself or by the text typed into it. */
+    public static Optional<Grid> inFocus() {
+        for (Control c = Display.getCurrent().getFocusControl(); c != null; c = c.getParent()) {
+            if (c instanceof Grid grid) {
+                return Optional.of(grid);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What is shown. */
@@ -79,6 +94,15 @@ public final class Grid extends Canvas {
     /** The open entry into a cell, if there is one. */
     public CellEntry entry() {
         return entry;
+    }
+
+    /** Lets strokes of the mouse do something else than select. */
+    public void setTool(GridTool tool) {
+        mouse.setTool(tool);
+    }
+
+    void giveUpStroke() {
+        mouse.giveUpStroke();
     }
 
     GridKeys keys() {
@@ -128,6 +152,11 @@ public final class Grid extends Canvas {
     /** Moves the focus to a cell and brings it into view. */
     public void goTo(int row, int column) {
         selection.moveTo(Math.min(row, shownRows() - 1), Math.min(column, model.columns() - 1), false);
+    }
+
+    /** What a screen reader says of a cell: what it is, what it holds and what is wrong with it. */
+    public String words(int row, int column) {
+        return access.words(row, column);
     }
 
     /** Place of a cell in the grid. */

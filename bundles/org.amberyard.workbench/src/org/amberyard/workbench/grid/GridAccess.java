@@ -1,32 +1,39 @@
 package org.amberyard.workbench.grid;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.Accessible;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.accessibility.AccessibleTableAdapter;
+import org.eclipse.swt.accessibility.AccessibleTableEvent;
+import org.eclipse.swt.graphics.Point;
 
-/** Tells screen readers the focus cell of a grid: its column, its text and what is wrong with it. */
+/** Tells screen readers of a grid: a table with a cell in focus, whose cells can be asked for one by one. */
 final class GridAccess {
 
-    private final Grid grid;
+    /** Cells are made as they are asked for; older ones are given up. */
+    private static final int MOST_CELLS = 200;
 
-    private GridAccess(Grid grid) {
+    private final Grid grid;
+    private final Map<Point, Accessible> cells = new LinkedHashMap<>();
+
+    GridAccess(Grid grid) {
         this.grid = grid;
     }
 
-    static GridAccess of(Grid grid) {
-        return new GridAccess(grid);
-    }
-
     void hook() {
-        grid.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+        Accessible table = grid.getAccessible();
+        table.addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = cellInWords();
+                event.result = words(grid.selection().row(), grid.selection().column());
             }
         });
-        grid.getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
+        table.addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {
                 event.detail = ACC.ROLE_TABLE;
@@ -34,23 +41,60 @@ final class GridAccess {
 
             @Override
             public void getValue(AccessibleControlEvent event) {
-                event.result = cellInWords();
+                event.result = words(grid.selection().row(), grid.selection().column());
             }
         });
-        grid.selection().onMove(() -> grid.getAccessible().setFocus(ACC.CHILDID_SELF));
+        table.addAccessibleTableListener(new TableListener());
+        grid.selection().onMove(() -> table.setFocus(ACC.CHILDID_SELF));
     }
 
-    String cellInWords() {
+    /** A cell in words, with what is to be said about it. */
+    String words(int row, int column) {
         GridModel model = grid.model();
-        int row = grid.selection().row();
-        int column = grid.selection().column();
         if (column >= model.columns()) {
             return "";
         }
         if (row >= model.rows()) {
             return model.header(column);
         }
-        String words = model.header(column) + ": " + model.text(row, column);
+        String words = model.words(row, column);
         return model.mark(row, column).map(m -> words + ". " + m.message()).orElse(words);
+    }
+
+    private Accessible cell(int row, int column) {
+        Point place = new Point(column, row);
+        Accessible known = cells.get(place);
+        if (known == null) {
+            if (cells.size() >= MOST_CELLS) {
+                cells.remove(cells.keySet().iterator().next()).dispose();
+            }
+            known = new CellAccess(grid, place).accessible();
+            cells.put(place, known);
+        }
+        return known;
+    }
+
+    private final class TableListener extends AccessibleTableAdapter {
+
+        @Override
+        public void getRowCount(AccessibleTableEvent event) {
+            event.count = grid.shownRows();
+        }
+
+        @Override
+        public void getColumnCount(AccessibleTableEvent event) {
+            event.count = grid.model().columns();
+        }
+
+        @Override
+        public void getColumnDescription(AccessibleTableEvent event) {
+            event.result = grid.model().header(event.column);
+        }
+
+        @Override
+        public void getCell(AccessibleTableEvent event) {
+            boolean within = event.row < grid.shownRows() && event.column < grid.model().columns();
+            event.accessible = within ? cell(event.row, event.column) : null;
+        }
     }
 }

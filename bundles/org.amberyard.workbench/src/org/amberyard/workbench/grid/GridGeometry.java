@@ -1,6 +1,7 @@
 package org.amberyard.workbench.grid;
 
 import java.util.Arrays;
+import java.util.List;
 import org.amberyard.workbench.look.Fonts;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -15,6 +16,7 @@ final class GridGeometry {
     private static final int SAMPLE_ROWS = 200;
     private static final int BORDER_REACH = 4;
     private static final int MOST_HEADER_LINES = 3;
+    private static final List<String> NO_CHOICES = List.of();
 
     private final Grid grid;
     private final TextWidths texts = new TextWidths();
@@ -44,6 +46,9 @@ final class GridGeometry {
                 boolean keep = sameColumns && setByUser[column];
                 fitted[column] = keep ? widths[column] : fittedWidth(gc, model, column);
             }
+            if (model.isCompact()) {
+                evenOut(fitted, model.frozenColumns());
+            }
             widths = fitted;
             stretchLast(model);
             setByUser = sameColumns ? setByUser : new boolean[fitted.length];
@@ -51,6 +56,12 @@ final class GridGeometry {
         } finally {
             gc.dispose();
         }
+    }
+
+    /** Columns that scroll are alike, so that the same width is the same everywhere. */
+    private void evenOut(int[] fitted, int from) {
+        int widest = Arrays.stream(fitted, Math.min(from, fitted.length), fitted.length).max().orElse(NARROWEST);
+        Arrays.fill(fitted, Math.min(from, fitted.length), fitted.length, widest);
     }
 
     private void stretchLast(GridModel model) {
@@ -65,7 +76,7 @@ final class GridGeometry {
         for (int row = 0; row < Math.min(model.rows(), SAMPLE_ROWS); row++) {
             width = Math.max(width, texts.of(gc, model.text(row, column)));
         }
-        for (String choice : model.choices(0, column)) {
+        for (String choice : model.isCompact() ? NO_CHOICES : model.choices(0, column)) {
             width = Math.max(width, texts.of(gc, choice));
         }
         return Math.max(NARROWEST, Math.min(WIDEST, width + 2 * PADDING + 2));
@@ -111,8 +122,12 @@ final class GridGeometry {
     }
 
     void setWidth(int column, int width) {
-        widths[column] = Math.max(NARROWEST, width);
-        setByUser[column] = true;
+        int frozen = grid.model().frozenColumns();
+        boolean alike = grid.model().isCompact() && column >= frozen;
+        for (int c = alike ? frozen : column; c < (alike ? widths.length : column + 1); c++) {
+            widths[c] = Math.max(NARROWEST, width);
+            setByUser[c] = true;
+        }
     }
 
     int contentWidth() {

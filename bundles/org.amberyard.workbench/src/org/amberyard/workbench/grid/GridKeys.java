@@ -76,6 +76,9 @@ final class GridKeys {
     }
 
     private boolean moved(Event event) {
+        if ((event.stateMask & SWT.ALT) != 0 && event.keyCode != SWT.ARROW_DOWN) {
+            return false;
+        }
         boolean extend = (event.stateMask & SWT.SHIFT) != 0;
         boolean far = isControl(event);
         int rows = grid.shownRows();
@@ -111,7 +114,10 @@ final class GridKeys {
     private void enter(int step) {
         int row = grid.selection().row();
         int column = grid.selection().column();
-        if (grid.model().isEditable(row, column)) {
+        boolean editable = grid.model().isEditable(row, column);
+        if (editable && grid.model().isCompact()) {
+            grid.entry().open(null);
+        } else if (editable) {
             moveByEnter(step);
         } else {
             grid.tellOpened(row, column);
@@ -131,6 +137,7 @@ final class GridKeys {
         } else if (event.keyCode == SWT.BS) {
             grid.entry().open("");
         } else if (event.keyCode == SWT.ESC) {
+            grid.giveUpStroke();
             moveBy(0, 0, false);
         } else if (event.character >= ' ' && (event.stateMask & (SWT.MOD1 | SWT.ALT)) == 0) {
             grid.entry().open(String.valueOf(event.character));

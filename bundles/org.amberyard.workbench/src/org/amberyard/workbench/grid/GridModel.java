@@ -48,6 +48,16 @@ public interface GridModel {
         return 0;
     }
 
+    /** How a cell looks apart from its text. */
+    default CellLook look(int row, int column) {
+        return isLabel(row, column) ? CellLook.LABEL : CellLook.PLAIN;
+    }
+
+    /** A cell in words, for those who hear it. */
+    default String words(int row, int column) {
+        return header(column) + ": " + text(row, column);
+    }
+
     /** What is to be said about a cell. */
     default Optional<CellMark> mark(int row, int column) {
         return Optional.empty();
@@ -68,6 +78,14 @@ public interface GridModel {
     /** Texts to choose from; empty when any text may be typed. */
     default List<String> choices(int row, int column) {
         return List.of();
+    }
+
+    /**
+     * True for a table of signs: the columns that scroll are equally wide, as wide as what they show, whatever there is to
+     * choose; and Enter opens the choices of a cell.
+     */
+    default boolean isCompact() {
+        return false;
     }
 
     /** True when an empty row at the end takes new entries. */

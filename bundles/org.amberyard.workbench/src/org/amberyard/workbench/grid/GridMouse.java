@@ -11,10 +11,24 @@ final class GridMouse {
     private final GridGeometry geometry;
     private int draggedBorder = -1;
     private boolean selecting;
+    private boolean stroking;
+    private GridTool tool = GridTool.SELECTION;
 
     GridMouse(Grid grid, GridGeometry geometry) {
         this.grid = grid;
         this.geometry = geometry;
+    }
+
+    void setTool(GridTool tool) {
+        giveUpStroke();
+        this.tool = tool;
+    }
+
+    void giveUpStroke() {
+        if (stroking) {
+            stroking = false;
+            tool.cancel();
+        }
     }
 
     void hook() {
@@ -35,11 +49,14 @@ final class GridMouse {
         if (draggedBorder >= 0 || row < 0 || column < 0) {
             return;
         }
-        boolean keepBlock = event.button != 1 && grid.selection().range().contains(row, column);
+        boolean inBlock = grid.selection().range().contains(row, column);
+        boolean extend = (event.stateMask & SWT.SHIFT) != 0;
+        stroking = event.button == 1 && !extend && tool.press(row, column, (event.stateMask & SWT.MOD1) != 0);
+        boolean keepBlock = inBlock && (event.button != 1 || stroking && !tool.isPainting());
         if (!keepBlock) {
-            grid.selection().moveTo(row, column, (event.stateMask & SWT.SHIFT) != 0);
+            grid.selection().moveTo(row, column, extend);
         }
-        selecting = event.button == 1;
+        selecting = event.button == 1 && !stroking;
     }
 
     private void moved(Event event) {
@@ -48,9 +65,15 @@ final class GridMouse {
             grid.refresh();
             return;
         }
+        int row = geometry.rowAt(event.y);
+        int column = geometry.columnAt(event.x);
+        if (stroking) {
+            if (row >= 0 && column >= 0) {
+                tool.drag(row, column);
+            }
+            return;
+        }
         if (selecting) {
-            int row = geometry.rowAt(event.y);
-            int column = geometry.columnAt(event.x);
             boolean elsewhere = row != grid.selection().row() || column != grid.selection().column();
             if (row >= 0 && column >= 0 && elsewhere) {
                 grid.selection().moveTo(row, column, true);
@@ -58,10 +81,16 @@ final class GridMouse {
             return;
         }
         boolean onBorder = geometry.borderAt(new Point(event.x, event.y)) >= 0;
-        grid.setCursor(onBorder ? grid.getDisplay().getSystemCursor(SWT.CURSOR_SIZEWE) : null);
+        int cursor = onBorder ? SWT.CURSOR_SIZEWE : row >= 0 && column >= 0 ? tool.cursor(row, column) : SWT.CURSOR_ARROW;
+        grid.setCursor(grid.getDisplay().getSystemCursor(cursor));
     }
 
     private void released(Event event) {
+        if (stroking) {
+            stroking = false;
+            tool.release();
+            return;
+        }
         boolean clickedHeader = draggedBorder < 0 && !selecting && event.button == 1
                 && event.y < geometry.headerHeight();
         if (clickedHeader && geometry.columnAt(event.x) >= 0) {
@@ -74,7 +103,7 @@ final class GridMouse {
     private void doubleClicked(Event event) {
         int row = geometry.rowAt(event.y);
         int column = geometry.columnAt(event.x);
-        if (event.button != 1 || row < 0 || column < 0) {
+        if (event.button != 1 || row < 0 || column < 0 || tool.isPainting()) {
             return;
         }
         if (grid.model().isEditable(row, column)) {

@@ -12,6 +12,7 @@ import org.eclipse.swt.graphics.Rectangle;
 final class GridPainter {
 
     private static final int CORNER = 6;
+    private static final int EDGE = 3;
 
     private final Grid grid;
     private final GridGeometry geometry;
@@ -117,6 +118,7 @@ final class GridPainter {
         }
         mark.ifPresent(m -> paintMark(gc, cell, m));
         if (!entryRow) {
+            paintEdge(gc, grid.model().look(row, column).edge(), cell);
             paintText(gc, row, column, cell);
         } else if (column == 0) {
             gc.setForeground(Palette.RULE.color());
@@ -135,7 +137,7 @@ final class GridPainter {
         if (grid.isRowMarked() && row == grid.selection().row() && !entryRow) {
             return Palette.AMBER_WASH;
         }
-        return !entryRow && grid.model().isLabel(row, column) ? Palette.BAND : Palette.PAPER;
+        return entryRow ? Palette.PAPER : grid.model().look(row, column).ground();
     }
 
     private void paintMark(GC gc, Rectangle cell, CellMark mark) {
@@ -148,9 +150,16 @@ final class GridPainter {
         gc.fillPolygon(new int[] {right - CORNER, cell.y, right, cell.y, right, cell.y + CORNER});
     }
 
+    private static void paintEdge(GC gc, Palette edge, Rectangle cell) {
+        if (edge != null) {
+            gc.setBackground(edge.color());
+            gc.fillRectangle(cell.x, cell.y, EDGE, cell.height - 1);
+        }
+    }
+
     private void paintText(GC gc, int row, int column, Rectangle cell) {
         GridModel model = grid.model();
-        gc.setForeground(model.isLabel(row, column) ? Palette.MUTED.color() : Palette.INK.color());
+        gc.setForeground(model.look(row, column).ink().color());
         int room = cell.width - 2 * GridGeometry.PADDING;
         String shown = geometry.texts().shortened(gc, model.text(row, column), room);
         int x = model.isFigure(row, column) ? cell.x + cell.width - GridGeometry.PADDING - 1 - geometry.texts().of(gc, shown)

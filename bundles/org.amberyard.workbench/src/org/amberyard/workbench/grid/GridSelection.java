@@ -42,7 +42,8 @@ public final class GridSelection {
         listeners.forEach(Runnable::run);
     }
 
-    void select(CellRange range) {
+    /** Selects a block; the focus goes to its first cell. */
+    public void select(CellRange range) {
         anchorRow = range.bottom();
         anchorColumn = range.right();
         row = range.top();

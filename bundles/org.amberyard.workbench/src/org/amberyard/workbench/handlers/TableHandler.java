@@ -1,8 +1,8 @@
 package org.amberyard.workbench.handlers;
 
 import java.util.Map;
-import java.util.function.Consumer;
 import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.Grid;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IConfigurationElement;
@@ -11,10 +11,13 @@ import org.eclipse.core.runtime.IExecutableExtension;
 /** Does something with the table in focus; what it is stands behind the class name in the extension. */
 public final class TableHandler extends AbstractHandler implements IExecutableExtension {
 
-    private static final Map<String, Consumer<FeatureTable>> ACTIONS = Map.of("add", FeatureTable::addElement, "delete",
-            FeatureTable::deleteElements, "fillDown", t -> t.grid().fillDown(), "copyBare", t -> t.grid().copyBare());
+    private static final Map<String, Runnable> ACTIONS = Map.of(
+            "add", () -> FeatureTable.inFocus().ifPresent(FeatureTable::addElement),
+            "delete", () -> FeatureTable.inFocus().ifPresent(FeatureTable::deleteElements),
+            "fillDown", () -> Grid.inFocus().ifPresent(Grid::fillDown),
+            "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare));
 
-    private Consumer<FeatureTable> action;
+    private Runnable action;
 
     @Override
     public void setInitializationData(IConfigurationElement config, String propertyName, Object data) {
@@ -23,7 +26,7 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
 
     @Override
     public Object execute(ExecutionEvent event) {
-        FeatureTable.inFocus().ifPresent(action);
+        action.run();
         return null;
     }
 }

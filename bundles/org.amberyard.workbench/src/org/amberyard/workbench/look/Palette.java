@@ -29,7 +29,17 @@ public enum Palette {
     /** Ground of cells with warnings. */
     WARNING_WASH(255, 248, 230),
     /** Marks of plain remarks. */
-    NOTICE(62, 99, 140);
+    NOTICE(62, 99, 140),
+    /** Ground of electric buses, by type. */
+    ELECTRIC_1(224, 238, 250),
+    ELECTRIC_2(220, 243, 232),
+    ELECTRIC_3(235, 230, 248),
+    ELECTRIC_4(218, 243, 247),
+    /** Ground of engine buses that can be bought, by type. */
+    ENGINE_1(250, 242, 224),
+    ENGINE_2(249, 234, 225),
+    ENGINE_3(240, 241, 224),
+    ENGINE_4(246, 234, 240);
 
     private final Color color;
 

@@ -1,0 +1,31 @@
+package org.amberyard.workbench.plan;
+
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.Shell;
+
+/** Fills a plan by a rule that the user chooses. */
+public final class FillPlan {
+    private FillPlan() {
+    }
+
+    /** Asks for a rule for the plan that is looked at. */
+    public static void ask(Shell shell, StudySession session) {
+        new PlanChoice(session).plan().ifPresent(plan -> ask(shell, session, plan));
+    }
+
+    /** Asks for a rule for a plan; which types do which routes is known from results only. */
+    public static void ask(Shell shell, StudySession session, Plan plan) {
+        Evaluation evaluation = session.evaluation();
+        Optional<StudyResult> result = evaluation.result().filter(r -> evaluation.phase() == Evaluation.Phase.CURRENT);
+        if (result.isEmpty()) {
+            MessageDialog.openInformation(shell, Messages.Fill_title, Messages.Fill_noResults);
+            return;
+        }
+        new FillDialog(shell, session, plan, result.get()).open();
+    }
+}
