@@ -3,8 +3,10 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.Plan;
@@ -72,6 +74,13 @@ public record BusSteps(Bus bus, List<Step> steps) {
     /** The steps that a plan has for a bus. */
     public static BusSteps of(Plan plan, Bus bus) {
         return new BusSteps(bus, plan.getReplacements().stream().filter(r -> r.getBus() == bus).map(Step::of).toList());
+    }
+
+    /** The steps that a plan has for each of some buses. */
+    public static Map<Bus, BusSteps> of(Plan plan, List<Bus> buses) {
+        Map<Bus, List<Step>> steps = plan.getReplacements().stream().filter(r -> r.getBus() != null)
+                .collect(Collectors.groupingBy(Replacement::getBus, Collectors.mapping(Step::of, Collectors.toList())));
+        return buses.stream().collect(Collectors.toMap(b -> b, b -> new BusSteps(b, steps.getOrDefault(b, List.of()))));
     }
 
     /** The step in a year. */

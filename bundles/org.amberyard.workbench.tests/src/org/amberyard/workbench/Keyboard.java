@@ -7,10 +7,10 @@ import org.eclipse.swt.widgets.Event;
 /** Types with the events of a real keyboard, which reach whatever has the focus. */
 final class Keyboard {
 
-    private final Display display;
+    private final PostedEvents events;
 
     Keyboard(Display display) {
-        this.display = display;
+        this.events = new PostedEvents(display);
     }
 
     /** Types letters, digits and signs that need no Shift. */
@@ -25,41 +25,31 @@ final class Keyboard {
 
     /** Presses a key while another, such as {@link SWT#CTRL}, is held. */
     void pressWith(int modifier, char key) {
-        post(SWT.KeyDown, '\0', modifier);
-        press(key, 0);
-        post(SWT.KeyUp, '\0', modifier);
-        settle();
+        hold(modifier, key, 0);
     }
 
     /** Presses a key such as {@link SWT#ARROW_LEFT} while another is held. */
     void pressWith(int modifier, int keyCode) {
-        post(SWT.KeyDown, '\0', modifier);
-        press('\0', keyCode);
-        post(SWT.KeyUp, '\0', modifier);
-        settle();
+        hold(modifier, '\0', keyCode);
     }
 
+    private void hold(int modifier, char character, int keyCode) {
+        events.post(key(SWT.KeyDown, '\0', modifier));
+        press(character, keyCode);
+        events.postAndAwait(key(SWT.KeyUp, '\0', modifier));
+    }
+
+    /** A key that is bound to a command is not seen when it goes down, but when it comes up. */
     private void press(char character, int keyCode) {
-        post(SWT.KeyDown, character, keyCode);
-        post(SWT.KeyUp, character, keyCode);
-        settle();
+        events.post(key(SWT.KeyDown, character, keyCode));
+        events.postAndAwait(key(SWT.KeyUp, character, keyCode));
     }
 
-    private void post(int type, char character, int keyCode) {
+    private static Event key(int type, char character, int keyCode) {
         Event event = new Event();
         event.type = type;
         event.character = character;
         event.keyCode = keyCode;
-        display.syncExec(() -> {
-            if (!display.post(event)) {
-                throw new AssertionError("The display does not take keyboard events");
-            }
-        });
-    }
-
-    /** The event goes by way of the window system; give it time to come back, and the window to act on it. */
-    private void settle() {
-        OpenStudy.pause(30);
-        display.syncExec(() -> { });
+        return event;
     }
 }

@@ -101,6 +101,12 @@ public final class Grid extends Canvas {
         mouse.setTool(tool);
     }
 
+    /** Scrolls to a cell. */
+    void reveal(int row, int column) {
+        scrolling.reveal(row, column);
+        redraw();
+    }
+
     void giveUpStroke() {
         mouse.giveUpStroke();
     }

@@ -9,6 +9,7 @@ final class GridMouse {
 
     private final Grid grid;
     private final GridGeometry geometry;
+    private final EdgeScroll edge;
     private int draggedBorder = -1;
     private boolean selecting;
     private boolean stroking;
@@ -17,6 +18,7 @@ final class GridMouse {
     GridMouse(Grid grid, GridGeometry geometry) {
         this.grid = grid;
         this.geometry = geometry;
+        this.edge = new EdgeScroll(grid, geometry, this::dragged);
     }
 
     void setTool(GridTool tool) {
@@ -27,6 +29,7 @@ final class GridMouse {
     void giveUpStroke() {
         if (stroking) {
             stroking = false;
+            edge.stop();
             tool.cancel();
         }
     }
@@ -65,27 +68,27 @@ final class GridMouse {
             grid.refresh();
             return;
         }
+        if (stroking || selecting) {
+            edge.over(new Point(event.x, event.y));
+            return;
+        }
         int row = geometry.rowAt(event.y);
         int column = geometry.columnAt(event.x);
-        if (stroking) {
-            if (row >= 0 && column >= 0) {
-                tool.drag(row, column);
-            }
-            return;
-        }
-        if (selecting) {
-            boolean elsewhere = row != grid.selection().row() || column != grid.selection().column();
-            if (row >= 0 && column >= 0 && elsewhere) {
-                grid.selection().moveTo(row, column, true);
-            }
-            return;
-        }
         boolean onBorder = geometry.borderAt(new Point(event.x, event.y)) >= 0;
         int cursor = onBorder ? SWT.CURSOR_SIZEWE : row >= 0 && column >= 0 ? tool.cursor(row, column) : SWT.CURSOR_ARROW;
         grid.setCursor(grid.getDisplay().getSystemCursor(cursor));
     }
 
+    private void dragged(Point cell) {
+        if (stroking) {
+            tool.drag(cell.y, cell.x);
+        } else if (cell.y != grid.selection().row() || cell.x != grid.selection().column()) {
+            grid.selection().moveTo(cell.y, cell.x, true);
+        }
+    }
+
     private void released(Event event) {
+        edge.stop();
         if (stroking) {
             stroking = false;
             tool.release();

@@ -15,7 +15,7 @@ enum BusColumn {
     ROUTE(Messages.Column_route, Messages.Column_route_tip, b -> b.getRoute() == null ? "" : ElementNames.of(b.getRoute())),
     /** Its type. */
     TYPE(Messages.Column_type, Messages.Column_type_tip, b -> ElementNames.of(b.getType())),
-    /** Its age in the base year. */
+    /** Its age in the base year; none for a bus that comes later. */
     AGE(Messages.Column_age, Messages.Column_age_tip, b -> "");
 
     private final String label;
@@ -43,7 +43,8 @@ enum BusColumn {
 
     /** Text for copying and for those who hear it. */
     String fullText(Bus bus, int baseYear) {
-        return this == AGE ? String.valueOf(baseYear - bus.getInServiceYear()) : text.apply(bus);
+        boolean hasAge = this == AGE && bus.getInServiceYear() <= baseYear;
+        return hasAge ? String.valueOf(baseYear - bus.getInServiceYear()) : text.apply(bus);
     }
 
     Comparator<Bus> order() {

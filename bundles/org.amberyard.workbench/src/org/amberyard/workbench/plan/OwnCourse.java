@@ -2,6 +2,7 @@ package org.amberyard.workbench.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.study.BusSteps;
 import org.amberyard.workbench.plan.Standing.Kind;
@@ -24,7 +25,7 @@ final class OwnCourse {
 
     static List<Standing> of(BusSteps steps, List<Coming> coming, int firstYear, int years) {
         Standing[] course = new Standing[years];
-        VehicleType type = steps.bus().getType();
+        VehicleType type = today(steps.bus(), firstYear);
         for (int i = 0; i < years; i++) {
             course[i] = in(firstYear + i, steps, coming, type);
             type = course[i].type();
@@ -32,10 +33,15 @@ final class OwnCourse {
         return List.of(course);
     }
 
+    /** The type that stands in a place in the first year; a place that the fleet grows by is empty. */
+    private static VehicleType today(Bus bus, int firstYear) {
+        return bus.getInServiceYear() > firstYear ? null : bus.getType();
+    }
+
     /** The type in a place before the steps of a year; steps before the first year of the study have no effect. */
     static VehicleType typeBefore(BusSteps steps, int firstYear, int year) {
         List<BusSteps.Step> taken = steps.steps().stream().filter(s -> s.year() >= firstYear && s.year() < year).toList();
-        return taken.isEmpty() ? steps.bus().getType() : taken.get(taken.size() - 1).type();
+        return taken.isEmpty() ? today(steps.bus(), firstYear) : taken.get(taken.size() - 1).type();
     }
 
     private static Standing in(int year, BusSteps steps, List<Coming> coming, VehicleType before) {
@@ -50,6 +56,8 @@ final class OwnCourse {
         if (step.isPresent()) {
             return new Standing(Kind.RETIRED, null, "", false);
         }
-        return new Standing(before == null ? Kind.NONE : Kind.KEPT, before, "", false);
+        boolean grows = before == null && steps.steps().isEmpty() && steps.bus().getInServiceYear() == year;
+        return grows ? new Standing(Kind.BY_RULE, steps.bus().getType(), "", false)
+                : new Standing(before == null ? Kind.NONE : Kind.KEPT, before, "", false);
     }
 }

@@ -48,7 +48,8 @@ final class PlanBoard {
         if (plan == null || study.getSettings() == null) {
             return;
         }
-        study.getBuses().forEach(bus -> steps.put(bus, preview.getOrDefault(bus, BusSteps.of(plan, bus))));
+        steps.putAll(BusSteps.of(plan, study.getBuses()));
+        preview.forEach(steps::replace);
         Map<Bus, List<Coming>> coming = coming();
         study.getBuses().forEach(bus -> courses.put(bus, course(steps.get(bus), coming.getOrDefault(bus, List.of()))));
     }
