@@ -152,6 +152,9 @@ class CommandLineTest {
         assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "at once"), err());
         assertTrue(out().contains("Charging at once, on a meter of its own"), out());
         assertNotEquals(least, out());
+        out.reset();
+        assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "least cost day by day"), err());
+        assertTrue(out().contains("Charging least cost day by day, on a meter of its own"), out());
     }
 
     @Test
@@ -174,7 +177,7 @@ class CommandLineTest {
         assertTrue(err().contains("MONTH is “13”; it must be a month from January to December, or from 1 to 12."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "slowly"));
         assertTrue(err().contains("--policy is “slowly”; it must be one of “at once”, “at a set time”, “spread to departure”, "
-                + "“least cost”."), err());
+                + "“least cost”, “least cost day by day”."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2050", "1"));
         assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
         assertEquals(2, run("bill", STUDY, PLAN_OF_SHEET, "2026", "1"));

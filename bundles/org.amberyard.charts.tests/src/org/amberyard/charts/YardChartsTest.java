@@ -1,16 +1,25 @@
 package org.amberyard.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.PortMix;
+import org.amberyard.core.charging.PortOption;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.yard.PortChoice;
+import org.amberyard.core.yard.PortCurve;
+import org.amberyard.core.yard.PortOffer;
 import org.amberyard.core.yard.StretchKind;
 import org.amberyard.core.yard.YardYear;
 import org.amberyard.testsupport.SampleDistrict;
+import org.jfree.chart.plot.XYPlot;
 import org.junit.jupiter.api.Test;
 
 /** Charts of the yard of the sample district. */
@@ -58,8 +67,9 @@ class YardChartsTest {
         List<Object> spread = chart.data().rows().get(yard.input().rule().policy().ordinal());
         assertEquals(yard.parts().total(), (double) spread.get(4), 1e-9);
         assertTrue(chart.textAlternative().contains("the policy in use, spread to departure, costs "), chart.textAlternative());
-        assertEquals(4, PolicyCostChart.of(result, 1, 4, UnitSystem.US, theme).data().rows().size(),
+        assertEquals(5, PolicyCostChart.of(result, 1, 4, UnitSystem.US, theme).data().rows().size(),
                 "years before the last too");
+        assertTrue(chart.textAlternative().contains(" more than least cost: what foresight is worth."), chart.textAlternative());
     }
 
     @Test
@@ -78,6 +88,39 @@ class YardChartsTest {
     }
 
     @Test
+    void theCheapestPortsAndThoseOfThePlanAreNamed() {
+        Chart chart = PortCountChart.of(result, 1, Progress.NONE, UnitSystem.US, theme);
+        List<PortCurve> curves = result.plans().get(1).yardComparison().ports(Progress.NONE);
+        for (PortCurve curve : curves) {
+            assertTrue(chart.textAlternative().contains("Charged " + curve.policy().label() + ", "
+                    + curve.offer().words(curve.cheapest().orElseThrow().mix()) + " cost least, "), chart.textAlternative());
+        }
+        assertEquals(4, chart.data().rows().stream().filter(r -> r.get(8).equals("yes")).count(), "a cheapest for each policy");
+        assertEquals(4, chart.data().rows().stream().filter(r -> r.get(9).equals("yes")).count(), "the ports of the plan");
+        for (List<Object> row : chart.data().rows()) {
+            assertEquals((double) row.get(6), (double) row.get(3) + (double) row.get(4) + (double) row.get(5), 1e-9);
+        }
+        XYPlot plot = chart.chart().getXYPlot();
+        String tip = plot.getRenderer(0).getToolTipGenerator(0, 0).generateToolTip(plot.getDataset(0), 0, 0);
+        assertTrue(tip.startsWith("at once, 1 × AC 19.2 kW: USD "), tip);
+    }
+
+    /** A mix of ports that serves under no policy is still shown where the plan buys it, with its fault. */
+    @Test
+    void portsThatLeaveABusShortAreNamedSo() {
+        PortOffer offer = new PortOffer(List.of(new PortOption(yard.input().ports().get(0).port(), 1000)), 0);
+        PortChoice bought = new PortChoice(PortMix.ofUnits(yard.input().ports(), offer.options()), yard.parts(), false);
+        PortCurve curve = new PortCurve(ChargePolicy.AT_ONCE, offer, List.of(), Optional.of(bought));
+        PortCounts counts = new PortCounts(result, 1, List.of(curve));
+        assertFalse(counts.any());
+        assertTrue(counts.sentences().contains("Charged at once, no number of the ports on offer serves; those of the plan, 2 × AC "
+                + "19.2 kW, cost "), counts.sentences());
+        assertTrue(counts.sentences().endsWith("and leave a bus short on some day."), counts.sentences());
+        assertEquals("no", counts.data().rows().get(0).get(7));
+        assertTrue(counts.none().endsWith("has ready on every day, whatever the policy."), counts.none());
+    }
+
+    @Test
     void aPlanWithoutElectricBusesSaysSo() {
         String none = "Plan “Like-for-like diesel” has no electric bus in 2035.";
         YardDay day = new YardDay(0, 9, 0, StretchKind.SERVICE_DAY, false);
@@ -85,6 +128,8 @@ class YardChartsTest {
         assertEquals(none, PortOccupancyChart.of(result, day, loads, UnitSystem.US, theme).textAlternative());
         assertEquals(none, BillWaterfallChart.of(result, 0, 9, 0, UnitSystem.US, theme).textAlternative());
         assertEquals(none, PolicyCostChart.of(result, 0, 9, UnitSystem.US, theme).textAlternative());
+        assertEquals("Plan “Like-for-like diesel” has no electric bus in any year.",
+                PortCountChart.of(result, 0, Progress.NONE, UnitSystem.US, theme).textAlternative());
         assertEquals(Optional.empty(), YardDay.first(SampleDistrict.evaluated(SampleDistrict.baselineOnly())));
     }
 

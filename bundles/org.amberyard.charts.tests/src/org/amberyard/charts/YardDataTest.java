@@ -24,6 +24,7 @@ import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.tariff.TariffPeriod;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.StretchKind;
+import org.amberyard.core.yard.PortOffer;
 import org.amberyard.core.yard.SwapTimes;
 import org.amberyard.core.yard.YardComparison;
 import org.amberyard.core.yard.YardMemory;
@@ -141,10 +142,14 @@ class YardDataTest {
         assertEquals(bill.total(), bill.building().orElseThrow() + 280, 1e-6);
     }
 
+    private static List<PolicyCosts.Cost> policies(TinyYard yard) {
+        return PolicyCosts.of(new YardComparison(List.of(yard.input()), List.of(), new PortOffer(List.of(), 0), List.of(),
+                new YardMemory()).policies(0));
+    }
+
     @Test
     void policiesDifferByTheirDemand() {
-        List<PolicyCosts.Cost> costs = PolicyCosts.of(YardComparison.of(TinyYard.of(2, AT_ONCE, OWN, ALWAYS).input(), List.of(),
-                new YardMemory()));
+        List<PolicyCosts.Cost> costs = policies(TinyYard.of(2, AT_ONCE, OWN, ALWAYS));
         PolicyCosts.Cost once = costs.get(ChargePolicy.AT_ONCE.ordinal());
         assertEquals(960, once.parts().energy(), 1e-6);
         assertEquals(2400, once.parts().demand(), 1e-6);
@@ -157,8 +162,7 @@ class YardDataTest {
 
     @Test
     void aPolicyThatLeavesABusShortNamesIt() {
-        PolicyCosts.Cost once = PolicyCosts.of(YardComparison.of(
-                TinyYard.of(1, AT_ONCE, OWN, new SwapTimes(8 * 60, 9 * 60)).input(), List.of(), new YardMemory()))
+        PolicyCosts.Cost once = policies(TinyYard.of(1, AT_ONCE, OWN, new SwapTimes(8 * 60, 9 * 60)))
                 .get(ChargePolicy.AT_ONCE.ordinal());
         assertEquals(List.of("B"), once.shortBuses());
         assertEquals((240 - 48) * 20, once.missingKwh(), 1e-6, "on Fridays it is plugged in the next morning");

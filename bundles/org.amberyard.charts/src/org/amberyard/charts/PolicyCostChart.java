@@ -27,7 +27,7 @@ import org.jfree.data.category.DefaultCategoryDataset;
 public final class PolicyCostChart {
     private static final String NAME = "charging_policies";
     private static final String TITLE = "Charging policies compared";
-    private static final int HEIGHT = 320;
+    private static final int HEIGHT = 350;
     private static final double ROOM_FOR_LABELS = 0.8;
     private static final int MOST_NAMED = 6;
     private static final List<String> PARTS = List.of("Energy", "Demand", "Fixed");
@@ -133,9 +133,12 @@ public final class PolicyCostChart {
                 + Figures.exactMoney(currency(), used.parts().total()) + " a year";
         String other = lowest.policy() == used.policy() ? "; no other that has the buses as ready costs less."
                 : "; " + lowest.policy().label() + " would cost " + Figures.exactMoney(currency(), lowest.parts().total()) + ".";
+        double foresight = of(ChargePolicy.DAY_BY_DAY).parts().total() - of(ChargePolicy.LEAST_COST).parts().total();
+        String worth = " A controller that knows one day at a time would pay " + Figures.exactMoney(currency(), foresight)
+                + " more than least cost: what foresight is worth.";
         String shorts = costs.stream().filter(c -> !c.shortBuses().isEmpty()).map(c -> shorts(c, mostNamed))
                 .collect(Collectors.joining());
-        return head + other + (shorts.isEmpty() ? " All buses leave ready under each policy." : shorts);
+        return head + other + worth + (shorts.isEmpty() ? " All buses leave ready under each policy." : shorts);
     }
 
     private static String shorts(PolicyCosts.Cost cost, int mostNamed) {

@@ -1,12 +1,9 @@
 package org.amberyard.charts;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.tariff.BillParts;
-import org.amberyard.core.yard.YardComparison;
-import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
 /** What charging a year would cost under each policy, and whether all buses leave ready. */
@@ -27,23 +24,19 @@ final class PolicyCosts {
     private PolicyCosts() {
     }
 
-    /** Costs of a plan's year; that of the last year is known from the results. */
+    /** Costs of a plan's year. */
     static List<Cost> of(PlanResult plan, int year) {
-        return of(year == plan.yards().size() - 1 ? plan.yardComparison()
-                : YardComparison.of(plan.yards().get(year).input(), List.of(), new YardMemory()));
+        return of(plan.yardComparison().policies(year));
     }
 
-    static List<Cost> of(YardComparison comparison) {
-        List<Cost> costs = new ArrayList<>();
-        for (ChargePolicy policy : ChargePolicy.values()) {
-            costs.add(of(policy, comparison.under(policy)));
-        }
-        return costs;
+    /** Costs of a year under each policy. */
+    static List<Cost> of(List<YardYear> policies) {
+        return policies.stream().map(PolicyCosts::of).toList();
     }
 
-    private static Cost of(ChargePolicy policy, YardYear year) {
+    private static Cost of(YardYear year) {
         List<String> shortBuses = year.months().stream().flatMap(m -> m.shortfalls().stream()).map(YardYear.Shortfall::bus)
                 .distinct().sorted().map(b -> year.input().buses().get(b).name()).toList();
-        return new Cost(policy, year.parts(), year.yardPeakKw(), shortBuses, year.totalMissingKwh());
+        return new Cost(year.input().rule().policy(), year.parts(), year.yardPeakKw(), shortBuses, year.totalMissingKwh());
     }
 }

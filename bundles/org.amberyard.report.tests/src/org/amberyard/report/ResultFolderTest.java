@@ -44,7 +44,7 @@ class ResultFolderTest {
         List<Path> written = ResultFolder.write(result, inputs, UnitSystem.US, first);
         ResultFolder.write(result, inputs, UnitSystem.US, second);
         int tables = ResultTables.of(result, UnitSystem.US).size();
-        assertEquals(1 + tables + 1 + 21 * 3, written.size(), "json, tables, inputs, and each chart as SVG, PNG and data");
+        assertEquals(1 + tables + 1 + 22 * 3, written.size(), "json, tables, inputs, and each chart as SVG, PNG and data");
         assertEquals(written.stream().sorted().toList(), files(first));
         for (Path file : written) {
             assertTrue(Files.size(file) > 0);

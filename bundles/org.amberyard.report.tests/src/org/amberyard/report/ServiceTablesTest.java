@@ -10,6 +10,7 @@ import org.amberyard.core.plan.DepotInput;
 import org.amberyard.core.plan.ServiceAdvice;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class ServiceTablesTest {
     @Test
     void remediesStandCheapestFirstWithTheYearThatAsksForThem() {
         StudyResult result = onASmallService();
-        ServiceAdvice advice = ServiceAdvice.of(result.input(), result.plans().get(1));
+        ServiceAdvice advice = ServiceAdvice.of(result.input(), result.plans().get(1), Progress.NONE);
         ResultTable table = table(result, "service_remedies");
         assertTrue(advice.connectedFrom().isPresent() && !advice.remedies().isEmpty());
         assertEquals(advice.remedies().size(), table.rows().size());

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
@@ -91,15 +93,19 @@ class YardLoadTablesTest {
     @Test
     void policiesAndTariffsStandBesideEachOther() {
         ResultTable policies = table(result, "policies");
-        assertEquals(List.of("at once", "at a set time", "spread to departure", "least cost"),
+        assertEquals(List.of("at once", "at a set time", "spread to departure", "least cost", "least cost day by day"),
                 policies.rows().stream().map(r -> r.get(policies.column("policy"))).toList());
-        assertEquals(List.of("no", "no", "yes", "no"), policies.rows().stream().map(r -> r.get(policies.column("in_use"))).toList());
+        assertEquals(List.of("no", "no", "yes", "no", "no"), policies.rows().stream().map(r -> r.get(policies.column("in_use"))).toList());
         YardYear last = result.plans().get(1).yards().get(9);
         assertEquals(last.parts().total(), (Double) policies.cell(2, "total"), 1e-9);
         assertEquals(last.yardPeakKw(), (Double) policies.cell(2, "charging_peak"), 1e-12);
         assertEquals(0, policies.cell(2, "buses_short"));
         assertTrue((Double) policies.cell(3, "total") <= (Double) policies.cell(0, "total") + 1e-6);
-        for (int row = 0; row < 4; row++) {
+        assertEquals(0, (Double) policies.cell(3, "above_least_cost"), 0);
+        for (int row = 0; row < 5; row++) {
+            assertTrue((Double) policies.cell(row, "above_least_cost") >= -1e-6, "nothing beats foresight");
+            assertEquals((Double) policies.cell(row, "total") - (Double) policies.cell(3, "total"),
+                    (Double) policies.cell(row, "above_least_cost"), 1e-9);
             assertEquals((Double) policies.cell(row, "energy") + (Double) policies.cell(row, "demand")
                     + (Double) policies.cell(row, "fixed"), (Double) policies.cell(row, "total"), 1e-9);
         }
@@ -109,16 +115,58 @@ class YardLoadTablesTest {
         assertEquals((Double) policies.cell(2, "total"), (Double) tariffs.cell(0, "total"), 1e-9);
     }
 
+    /** Each year with ports or electric buses under each policy; the last year as in the table of policies. */
+    @Test
+    void policiesStandBesideEachOtherInEveryYear() {
+        ResultTable years = table(result, "policies_by_year");
+        ResultTable last = table(result, "policies");
+        assertEquals(10 * 5, years.rows().size());
+        assertEquals(last.rows(), years.rows().subList(9 * 5, 10 * 5));
+        for (int year = 0; year < 10; year++) {
+            assertEquals(2026 + year, years.cell(5 * year, "year"));
+            assertEquals(result.plans().get(1).yards().get(year).parts().total(), (Double) years.cell(5 * year + 2, "total"), 1e-9);
+        }
+        assertEquals(years.columns().stream().map(ResultColumn::name).toList(),
+                last.columns().stream().map(ResultColumn::name).toList());
+    }
+
     /** Hardware of 6,200 over 10 years and installation of 9,000 over 30 at 3 %, and a fee of 240. */
     @Test
     void aPortCostsItsCapitalRecoveryAndItsFee() {
         ResultTable curve = table(result, "port_curve");
-        assertFalse(curve.rows().isEmpty());
         double perPort = 6200 * 0.1172305 + 9000 * 0.0510193 + 240;
+        Map<Object, Double> lowest = new HashMap<>();
         for (int row = 0; row < curve.rows().size(); row++) {
             assertEquals((Integer) curve.cell(row, "ports") * perPort, (Double) curve.cell(row, "port_cost"), 0.02);
             assertEquals(curve.cell(row, "ports") + " × AC 19.2 kW", curve.cell(row, "mix"));
-            assertEquals(row == 0 ? "yes" : "no", curve.cell(row, "cheapest"), "swaps are free here");
+            double cost = (Double) curve.cell(row, "cost");
+            assertEquals((Double) curve.cell(row, "port_cost") + (Double) curve.cell(row, "swap_cost")
+                    + (Double) curve.cell(row, "bill"), cost, 1e-9);
+            if (curve.cell(row, "ready").equals("yes")) {
+                lowest.merge(curve.cell(row, "policy"), cost, Math::min);
+            }
+        }
+        assertEquals(4, lowest.size(), "by each policy that a yard is planned with");
+        for (int row = 0; row < curve.rows().size(); row++) {
+            boolean cheapest = curve.cell(row, "ready").equals("yes")
+                    && lowest.get(curve.cell(row, "policy")).equals(curve.cell(row, "cost"));
+            assertEquals(cheapest ? "yes" : "no", curve.cell(row, "cheapest"));
+        }
+    }
+
+    /** The plan ends with two ports, and what they cost with the bill of the last year stands in the table of policies. */
+    @Test
+    void thePortsOfThePlanAreMarked() {
+        ResultTable curve = table(result, "port_curve");
+        ResultTable policies = table(result, "policies");
+        List<Integer> bought = IntStream.range(0, curve.rows().size()).filter(r -> curve.cell(r, "bought").equals("yes")).boxed()
+                .toList();
+        assertEquals(4, bought.size());
+        for (int policy = 0; policy < 4; policy++) {
+            int row = bought.get(policy);
+            assertEquals(2, curve.cell(row, "ports"));
+            assertEquals(policies.cell(policy, "policy"), curve.cell(row, "policy"));
+            assertEquals((Double) policies.cell(policy, "total"), (Double) curve.cell(row, "bill"), 1e-9);
         }
     }
 

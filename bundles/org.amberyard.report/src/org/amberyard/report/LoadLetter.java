@@ -110,7 +110,7 @@ final class LoadLetter {
                 figure(study().depot().service().sizingKva(years().get(at.at().year()).connectedKw())), KVA,
                 COMPUTED + "; NFPA 70, 625.42 and 220.87; the local code decides");
         add("Highest coincident demand of charging without load management, " + year,
-                figure(at.plan().yardComparison().under(ChargePolicy.AT_ONCE).yardPeakKw()), KW,
+                figure(at.plan().yardComparison().under(at.at().year(), ChargePolicy.AT_ONCE).yardPeakKw()), KW,
                 COMPUTED + ": every bus at full power from its arrival");
         add("Highest coincident demand of charging as planned, " + year, figure(at.yard().year().yardPeakKw()), KW,
                 COMPUTED + ": " + at.input().rule().policy().label()

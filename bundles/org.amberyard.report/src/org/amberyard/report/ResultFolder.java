@@ -26,6 +26,7 @@ import org.amberyard.charts.FleetMixChart;
 import org.amberyard.charts.PackCapacityChart;
 import org.amberyard.charts.PlanWaterfallChart;
 import org.amberyard.charts.PolicyCostChart;
+import org.amberyard.charts.PortCountChart;
 import org.amberyard.charts.PortOccupancyChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
@@ -36,6 +37,7 @@ import org.amberyard.charts.YardDay;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 
 /**
@@ -107,6 +109,7 @@ public final class ResultFolder {
         charts.add(BillWaterfallChart.of(result, day.plan(), day.year(), day.month(), system, theme));
         charts.add(ServiceLoadChart.of(result, day.plan(), system, theme));
         charts.add(PolicyCostChart.of(result, day.plan(), day.year(), system, theme));
+        charts.add(PortCountChart.of(result, day.plan(), Progress.NONE, system, theme));
     }
 
     private static void addRoute(List<Chart> charts, StudyResult result, FirstElectricRoute first, UnitSystem system) {

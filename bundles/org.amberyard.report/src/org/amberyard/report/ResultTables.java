@@ -2,6 +2,7 @@ package org.amberyard.report;
 
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
 
@@ -12,17 +13,21 @@ public final class ResultTables {
 
     /** The tables of a result, in a fixed order. */
     public static List<ResultTable> of(StudyResult result, UnitSystem system) {
-        return definitions().stream().map(d -> d.table(result, system)).toList();
+        return definitions(Progress.NONE).stream().map(d -> d.table(result, system)).toList();
     }
 
     /** Titles of the tables, in the same order. */
     public static List<String> titles() {
-        return definitions().stream().map(d -> d.title()).toList();
+        return definitions(Progress.NONE).stream().map(d -> d.title()).toList();
     }
 
-    /** One of the tables, by its place in that order; the others are not made. */
-    public static ResultTable of(int place, StudyResult result, UnitSystem system) {
-        return definitions().get(place).table(result, system);
+    /**
+     * One of the tables, by its place in that order; the others are not made.
+     *
+     * @param progress hears of work that a table may need beyond the results, which can take seconds
+     */
+    public static ResultTable of(int place, StudyResult result, UnitSystem system, Progress progress) {
+        return definitions(progress).get(place).table(result, system);
     }
 
     /**
@@ -33,7 +38,7 @@ public final class ResultTables {
      * @param column column of the table
      */
     public static Derivation why(int place, StudyResult result, int row, int column) {
-        return definitions().get(place).why(result, row, column);
+        return definitions(Progress.NONE).get(place).why(result, row, column);
     }
 
     /** Plans in single figures. */
@@ -41,7 +46,7 @@ public final class ResultTables {
         return PlanTables.headline().table(result, system);
     }
 
-    static List<TableDefinition<?>> definitions() {
+    static List<TableDefinition<?>> definitions(Progress progress) {
         LastYears last = new LastYears();
         return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
                 MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(), DebtTables.debts(),
@@ -56,8 +61,9 @@ public final class ResultTables {
                 EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(), CostPerTon.table(),
                 EmissionTables.harmByYear(), FactorTable.factors(),
                 YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
-                ComparisonTables.policies(), ComparisonTables.tariffs(), ComparisonTables.portCurve(last),
-                ServiceTables.serviceRemedies(), ServiceTables.portOutage(last),
+                ComparisonTables.policies(), ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs(),
+                PortCurveTable.of(progress),
+                ServiceTables.serviceRemedies(progress), ServiceTables.portOutage(last),
                 YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.util.List;
 import java.util.Locale;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 
 /**
@@ -54,11 +55,11 @@ public final class ResultsSchema {
 
     private void tables() throws IOException {
         json.name("tables").beginObject().name("type").value("object").name("properties").beginObject();
-        for (TableDefinition<?> table : ResultTables.definitions()) {
+        for (TableDefinition<?> table : ResultTables.definitions(Progress.NONE)) {
             table(table);
         }
         json.endObject();
-        required(ResultTables.definitions().stream().map(TableDefinition::name).toList());
+        required(ResultTables.definitions(Progress.NONE).stream().map(TableDefinition::name).toList());
         json.endObject();
     }
 

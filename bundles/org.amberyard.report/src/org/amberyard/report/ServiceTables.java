@@ -9,6 +9,7 @@ import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.ServiceAdvice;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.yard.YardOutage;
 import org.amberyard.report.LastYears.LastYear;
@@ -20,10 +21,12 @@ final class ServiceTables {
 
     /** A remedy of a plan. */
     record OfRemedy(StudyResult result, PlanResult plan, ServiceAdvice advice, ServiceAdvice.Remedy remedy) {
-        static List<OfRemedy> all(StudyResult result) {
+        static List<OfRemedy> all(StudyResult result, Progress progress) {
             List<OfRemedy> rows = new ArrayList<>();
-            for (PlanResult plan : result.plans()) {
-                ServiceAdvice advice = ServiceAdvice.of(result.input(), plan);
+            List<PlanResult> plans = result.plans();
+            for (int place = 0; place < plans.size(); place++) {
+                PlanResult plan = plans.get(place);
+                ServiceAdvice advice = ServiceAdvice.of(result.input(), plan, progress.part(place, plans.size()));
                 advice.remedies().forEach(r -> rows.add(new OfRemedy(result, plan, advice, r)));
             }
             return rows;
@@ -38,8 +41,9 @@ final class ServiceTables {
         }
     }
 
-    static TableDefinition<OfRemedy> serviceRemedies() {
-        return new TableDefinition<>("service_remedies", "What keeps a plan within the electric service", OfRemedy::all)
+    static TableDefinition<OfRemedy> serviceRemedies(Progress progress) {
+        return new TableDefinition<>("service_remedies", "What keeps a plan within the electric service",
+                r -> OfRemedy.all(r, progress))
                 .text("plan", "Plan", "Name of the plan; a plan whose ports stay within the service at full power has no rows.",
                         r -> r.plan().name())
                 .text("connected_from", "Full power exceeds from", "First year in which all ports at full power exceed the service.",

@@ -313,7 +313,7 @@ class ChartViewsTest {
                 ChartCanvas made = new ChartCanvas(shell);
                 made.setSize(300, 200);
                 shell.open();
-                made.show(() -> {
+                made.show(progress -> {
                     throw new IllegalStateException("no ink");
                 });
                 return made;

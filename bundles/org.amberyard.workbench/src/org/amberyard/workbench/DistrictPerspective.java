@@ -31,6 +31,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
     private static final String BUDGET = "org.amberyard.workbench.budgetByYear";
     private static final String FLEET = "org.amberyard.workbench.fleetByYear";
     private static final String WHY = "org.amberyard.workbench.why";
+    private static final String PORT_COUNT = "org.amberyard.workbench.portCount";
     private static final String FINDINGS = "org.amberyard.workbench.findings";
     private static final String RESULTS = "org.amberyard.workbench.results";
 
@@ -54,6 +55,7 @@ public final class DistrictPerspective implements IPerspectiveFactory {
         money.addPlaceholder(SERVICE);
         money.addPlaceholder(POLICIES);
         money.addPlaceholder(EMISSIONS);
+        money.addPlaceholder(PORT_COUNT);
         IFolderLayout range = layout.createFolder("range", IPageLayout.RIGHT, 0.52f, "money");
         range.addView(RANGE);
         range.addView(MONTHS);

@@ -33,12 +33,23 @@ class LeastCostYearPropertyTest {
         Random random = new Random(seed);
         List<MonthProblem> year = year(random, 1);
         double share = random.nextDouble();
-        List<MonthSchedule> alone = year.stream().map(month -> LeastCost.of(month).schedule()).toList();
+        assertNotDearer(year, share, year.stream().map(month -> LeastCost.of(month).schedule()).toList());
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void isNotDearerThanDayByDay(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<MonthProblem> year = year(random, 1);
+        double share = random.nextBoolean() ? 0 : random.nextDouble();
+        assertNotDearer(year, share, RollingCharge.ofYear(year, new double[] {share}));
+    }
+
+    private static void assertNotDearer(List<MonthProblem> year, double share, List<MonthSchedule> others) {
         double peakKw = IntStream.range(0, year.size()).mapToDouble(month -> MonthSchedule.of(
-                year.get(month).with(new double[1], new double[1]), alone.get(month).kw()).demandKw()[0]).max().orElseThrow();
+                year.get(month).with(new double[1], new double[1]), others.get(month).kw()).demandKw()[0]).max().orElseThrow();
         double ratcheted = IntStream.range(0, year.size()).mapToDouble(month -> MonthSchedule.of(year.get(month).with(
                 year.get(month).demandPrices(), new double[] {Math.max(share * peakKw, year.get(month).demandFloorsKw()[0])}),
-                alone.get(month).kw()).cost()).sum();
+                others.get(month).kw()).cost()).sum();
         double cost = LeastCostYear.of(year, new double[] {share}).cost();
         assertTrue(cost <= ratcheted + 1e-7 * (1 + Math.abs(ratcheted)), () -> cost + " is above " + ratcheted);
     }

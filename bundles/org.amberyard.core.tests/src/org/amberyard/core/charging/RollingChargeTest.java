@@ -1,5 +1,6 @@
 package org.amberyard.core.charging;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -28,5 +29,27 @@ class RollingChargeTest {
         assertEquals(20, month.kw().get(1)[0][0], 1e-8);
         MonthSchedule otherOrder = charge(day(40, 4), day(40, 2));
         assertEquals(10, otherOrder.kw().get(0)[0][0], 1e-8);
+    }
+
+    private static MonthProblem month(double kwh, double demandPrice) {
+        return new MonthProblem(List.of(day(kwh, 4)), new double[] {demandPrice}, new double[1], Double.POSITIVE_INFINITY);
+    }
+
+    /** 80 kWh need 20 kW, of which the ratchet bills 8 kW in all months: the small one has a use for them. */
+    @Test
+    void demandOfTheYearBeforeServesUnderARatchet() {
+        List<MonthProblem> year = List.of(month(20, 5), month(80, 5));
+        double[] ratcheted = RollingCharge.ofYear(year, new double[] {0.4}).get(0).kw().get(0)[0];
+        assertArrayEquals(new double[] {8, 8, 2, 2}, ratcheted, 1e-6);
+        assertArrayEquals(new double[] {5, 5, 5, 5}, RollingCharge.ofYear(year, new double[1]).get(0).kw().get(0)[0], 1e-6);
+    }
+
+    /** Within the month a kW saves 0.4 a day and costs 0.3, and the months after it, in which the ratchet bills it, are not seen. */
+    @Test
+    void whatAPeakCostsInLaterMonthsIsNotSeen() {
+        MonthProblem dear = month(40, 0.3);
+        List<MonthSchedule> year = RollingCharge.ofYear(List.of(dear, month(0, 3), month(0, 3)), new double[] {0.5});
+        assertEquals(20, year.get(0).demandKw()[0], 1e-6);
+        assertEquals(10, year.get(1).demandKw()[0], 1e-6);
     }
 }

@@ -13,8 +13,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
-import org.amberyard.core.charging.PortMix;
+import org.amberyard.core.depot.Port;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BlockPrices;
 import org.amberyard.core.tariff.ChargeRate;
@@ -32,6 +33,9 @@ import org.amberyard.core.tariff.TariffPeriod;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.PeakLoad;
+import org.amberyard.core.yard.PortChoice;
+import org.amberyard.core.yard.PortCurve;
+import org.amberyard.core.yard.PortOffer;
 import org.amberyard.core.yard.StretchKind;
 import org.amberyard.core.yard.YardComparison;
 import org.amberyard.core.yard.YardDetail;
@@ -105,16 +109,21 @@ class PlanYardsTest {
         assertEquals(yard.neededKwh(), yard.yardKwh(), 1e-9);
     }
 
+    private static YardComparison compared(YardInput yard) {
+        return new YardComparison(List.of(yard), List.of(), new PortOffer(List.of(), 0), List.of(), new YardMemory());
+    }
+
+    /** Nor than charging for which only one day at a time is known. */
     @Test
     void leastCostIsNeverDearer() {
         for (boolean shared : new boolean[] {false, true}) {
-            YardComparison compared = YardComparison.of(byHours(shared, ChargePolicy.LEAST_COST), List.of(), new YardMemory());
-            double least = compared.under(ChargePolicy.LEAST_COST).parts().total();
+            YardComparison compared = compared(byHours(shared, ChargePolicy.LEAST_COST));
+            double least = compared.under(0, ChargePolicy.LEAST_COST).parts().total();
             for (ChargePolicy policy : ChargePolicy.values()) {
-                double cost = compared.under(policy).parts().total();
+                double cost = compared.under(0, policy).parts().total();
                 assertTrue(least <= cost + 1e-6, shared + " " + policy + ": " + least + " > " + cost);
             }
-            assertTrue(least < 0.9 * compared.under(ChargePolicy.AT_ONCE).parts().total(), "charging on return is dear");
+            assertTrue(least < 0.9 * compared.under(0, ChargePolicy.AT_ONCE).parts().total(), "charging on return is dear");
         }
     }
 
@@ -193,13 +202,32 @@ class PlanYardsTest {
         assertNotSame(first, memory.next().next().year(input), "what was not asked for is forgotten");
     }
 
+    /** The plan buys two ports for its two buses, of which one would do. */
     @Test
-    void fewerPortsCostLessAsLongAsTheyServe() {
-        PortCurve curve = PortCurve.of(study, plan.yards().get(LAST).input());
-        List<PortMix> byNumber = curve.byNumber();
-        assertTrue(!byNumber.isEmpty() && byNumber.size() <= 2);
-        assertEquals(byNumber.get(0), curve.cheapest().orElseThrow());
-        assertEquals(19.2 * byNumber.get(0).ports(), curve.connectedKw(byNumber.get(0)), 1e-9);
+    void portsOfThePlanStandBesideTheCheapest() {
+        List<PortCurve> curves = plan.yardComparison().ports(Progress.NONE);
+        assertEquals(ChargePolicy.ofYards(), curves.stream().map(PortCurve::policy).toList());
+        for (PortCurve curve : curves) {
+            PortChoice bought = curve.bought().orElseThrow();
+            PortChoice fewest = curve.fewest().orElseThrow();
+            assertEquals(List.of(1, 2), List.of(fewest.mix().ports(), bought.mix().ports()));
+            assertTrue(bought.served() && curve.buys(curve.byNumber().get(1).mix()));
+            assertEquals(plan.yardComparison().under(LAST, curve.policy()).parts(), bought.bill());
+            assertEquals(2 * fewest.mix().portCost(), bought.mix().portCost(), 1e-9);
+            assertEquals(19.2, curve.offer().connectedKw(fewest.mix()), 1e-9);
+        }
+        assertEquals(List.of(), TinyDistrict.evaluated(study, duty, 0).yardComparison().ports(Progress.NONE));
+    }
+
+    /** Capital recovery at 2 %: 0.111327 over ten years, 0.044650 over thirty. */
+    @Test
+    void portsCountByTheRecoveryOfTheirCapital() {
+        Port port = new Port("P", false, 19.2, 0.9, 0, 10_000, 20_000, 10, 30, 100);
+        DepotInput depot = study.depot();
+        PortOffer offer = PortOffers.of(TinyDistrict.withDepot(study, new DepotInput(List.of(port), depot.works(), depot.service(),
+                depot.window(), depot.metering(), List.of(), depot.charging())));
+        assertEquals(10_000 * 0.111327 + 20_000 * 0.044650 + 100, offer.options().get(0).costPerYear(), 0.02);
+        assertSame(offer, plan.yardComparison().with(offer).offer());
     }
 
     /** With one port for two buses the plugs must be shared, and the programme does not choose who gets them when. */
@@ -207,9 +235,9 @@ class PlanYardsTest {
     void leastCostIsNeverDearerWithFewerPlugsThanBuses() {
         YardInput yard = byHours(true, ChargePolicy.LEAST_COST);
         YardInput shared = yard.withPorts(yard.ports().subList(0, 1));
-        YardComparison compared = YardComparison.of(shared, List.of(), new YardMemory());
-        YardYear least = compared.under(ChargePolicy.LEAST_COST);
-        for (YardYear other : compared.policies()) {
+        YardComparison compared = compared(shared);
+        YardYear least = compared.under(0, ChargePolicy.LEAST_COST);
+        for (YardYear other : compared.policies(0)) {
             assertTrue(least.totalMissingKwh() <= other.totalMissingKwh() + 1, "missing " + least.totalMissingKwh());
             assertTrue(other.totalMissingKwh() > least.totalMissingKwh() + 1 || least.parts().total() <= other.parts().total() + 1e-6,
                     other.input().rule().policy() + ": " + least.parts().total() + " > " + other.parts().total());

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.progress.Progress;
 import org.junit.jupiter.api.Test;
 
 /** The tiny district on a service that its building nearly fills; invented. */
@@ -23,7 +24,7 @@ class ServiceAdviceTest {
         works.addAll(List.of(upgrades));
         StudyInput small = TinyDistrict.withDepot(study, new DepotInput(depot.ports(), works, service, depot.window(),
                 depot.metering(), depot.alternatives(), depot.charging()));
-        return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1));
+        return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1), Progress.NONE);
     }
 
     private static Optional<ServiceAdvice.Remedy> of(ServiceAdvice advice, ServiceAdvice.Kind kind) {

@@ -1,5 +1,8 @@
 package org.amberyard.core.charging;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /** How the yard charges. */
 public enum ChargePolicy {
     /** Each bus charges at full power as soon as it is plugged in. */
@@ -9,12 +12,24 @@ public enum ChargePolicy {
     /** Each bus charges evenly until it leaves. */
     SPREAD("spread to departure"),
     /** The schedule of the lowest bill that has every bus ready. */
-    LEAST_COST("least cost");
+    LEAST_COST("least cost"),
+    /** Least cost for a controller that knows one day at a time; shows what foresight is worth. */
+    DAY_BY_DAY("least cost day by day");
 
     private final String label;
 
     ChargePolicy(String label) {
         this.label = label;
+    }
+
+    /** Policies that a yard is planned with; day by day is only set beside them. */
+    public static List<ChargePolicy> ofYards() {
+        return Stream.of(values()).filter(p -> p != DAY_BY_DAY).toList();
+    }
+
+    /** True when prices decide the schedule. */
+    public boolean priced() {
+        return this == LEAST_COST || this == DAY_BY_DAY;
     }
 
     /** Words for tables and charts. */

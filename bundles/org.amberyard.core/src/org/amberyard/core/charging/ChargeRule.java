@@ -37,7 +37,7 @@ public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
 
     /** True when charging can be moved within the time at the plug, so that time at a shared plug can be split. */
     public boolean managed() {
-        return policy == ChargePolicy.SPREAD || policy == ChargePolicy.LEAST_COST;
+        return policy == ChargePolicy.SPREAD || policy.priced();
     }
 
     /**

@@ -5,17 +5,36 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * A choice of ports that has every bus ready.
+ * A choice of ports.
  *
  * @param counts number of ports by option
  * @param portCost capital and fees, money per year
- * @param swaps plug swaps in the time of all stretches
+ * @param swaps plug swaps in a year
  * @param swapCost pay for them
  */
 public record PortMix(List<Integer> counts, double portCost, double swaps, double swapCost) {
 
     public PortMix {
         counts = List.copyOf(counts);
+    }
+
+    /** Numbers of ports among options, as long as no plug is moved. */
+    static PortMix of(List<Integer> counts, List<PortOption> options) {
+        double portCost = 0;
+        for (int option = 0; option < counts.size(); option++) {
+            portCost += counts.get(option) * options.get(option).costPerYear();
+        }
+        return new PortMix(counts, portCost, 0, 0);
+    }
+
+    /** Ports of a yard that are all on offer, as long as no plug is moved. */
+    public static PortMix ofUnits(List<PortUnit> units, List<PortOption> options) {
+        return of(options.stream().map(o -> (int) units.stream().filter(u -> u.port().equals(o.port())).count()).toList(), options);
+    }
+
+    /** The same with plugs moved a number of times a year. */
+    public PortMix withSwaps(double number, double payPerSwap) {
+        return new PortMix(counts, portCost, number, number * payPerSwap);
     }
 
     /** Number of ports. */
@@ -32,8 +51,7 @@ public record PortMix(List<Integer> counts, double portCost, double swaps, doubl
     public List<PortUnit> units(List<PortOption> options) {
         List<PortUnit> units = new ArrayList<>();
         for (int option = 0; option < counts.size(); option++) {
-            PortOption one = options.get(option);
-            units.addAll(Collections.nCopies(counts.get(option), new PortUnit(one.port(), one.plugs())));
+            units.addAll(Collections.nCopies(counts.get(option), options.get(option).unit()));
         }
         return units;
     }

@@ -54,7 +54,12 @@ public record SwapHours(double lengthMin, List<Span> spans) {
 
     /** True when a person is there. */
     public boolean at(double minute) {
-        return next(minute) == minute;
+        for (Span span : spans) {
+            if (minute <= span.toMin + turnOf(minute, span)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Start of the turn in which a span last began before a minute. */

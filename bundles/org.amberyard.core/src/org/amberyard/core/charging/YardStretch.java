@@ -27,4 +27,9 @@ public record YardStretch(double times, StepGrid grid, List<PlugIn> plugIns, Swa
     public YardStretch with(List<PlugIn> others) {
         return new YardStretch(times, grid, others, swapHours);
     }
+
+    /** The same, coming once. */
+    public YardStretch once() {
+        return new YardStretch(1, grid, plugIns, swapHours);
+    }
 }

@@ -24,7 +24,8 @@ public final class PlanEvaluation {
                 .mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
         FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study, plan, driven));
         int last = study.years() - 1;
-        YardComparison compared = YardComparison.of(yards.get(last).input(), planYards.underOthers(driven, last), memory);
+        YardComparison compared = new YardComparison(yards.stream().map(YardYear::input).toList(),
+                planYards.underOthers(driven, last), PortOffers.of(study), ports.units(last), memory);
         List<UpkeepYear> upkeep = FleetUpkeep.of(study, fleet, figures);
         PlanCosts costs = PlanCosts.of(study, plan, new PlanCourse(fleet, upkeep, ports, yards));
         List<AirYear> air = air(study, duty, fleet, yards);

@@ -17,7 +17,7 @@ import org.amberyard.core.yard.YardYear;
  * @param costs what it costs
  * @param air what goes into the air by year
  * @param yards the yard by year: charging, peaks and bills
- * @param yardComparison the yard of the last year under each charging policy and each tariff
+ * @param yardComparison the yard under other charging policies and tariffs, and with other ports
  * @param service load on the electric service by year
  * @param fits whether electric types can do the routes with the ports of the plan
  * @param finance debts, taxes and the budget of each year
@@ -47,7 +47,7 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
     /** The same at the prices of a study that differs in prices and payment alone. */
     PlanResult at(StudyInput study, PlanInput paid, FleetHistory decided) {
         PlanCosts newCosts = costs.at(study);
-        return new PlanResult(paid, decided, upkeep, newCosts, air, yards, yardComparison, service, fits,
+        return new PlanResult(paid, decided, upkeep, newCosts, air, yards, yardComparison.with(PortOffers.of(study)), service, fits,
                 PlanFinance.of(study, paid, decided, newCosts),
                 PlanMeasures.of(study, newCosts.ledger(), decided, yards, air));
     }

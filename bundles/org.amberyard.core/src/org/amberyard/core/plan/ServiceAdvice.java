@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.progress.Progress;
 
 /**
  * When a plan outgrows the electric service, and what would do about it, judged in the year of the highest load. Costs are per
@@ -49,13 +50,17 @@ public record ServiceAdvice(OptionalInt connectedFrom, OptionalInt plannedFrom, 
         remedies = List.copyOf(remedies);
     }
 
-    /** Advice for a plan; without remedies when it stays within the service at full power. */
-    public static ServiceAdvice of(StudyInput study, PlanResult plan) {
+    /**
+     * Advice for a plan; without remedies when it stays within the service at full power.
+     *
+     * @param progress hears of the search for other ports
+     */
+    public static ServiceAdvice of(StudyInput study, PlanResult plan, Progress progress) {
         OptionalInt connected = first(plan, ServiceYear::connectedExceeds);
         int year = IntStream.range(0, study.years()).boxed()
                 .max(Comparator.comparingDouble((Integer y) -> plan.service().get(y).connectedKva())
                         .thenComparing(Comparator.<Integer>reverseOrder())).orElseThrow();
-        List<Remedy> remedies = connected.isEmpty() ? List.of() : new ServiceRemedies(study, plan, year, connected.getAsInt()).all();
+        List<Remedy> remedies = connected.isEmpty() ? List.of() : new ServiceRemedies(study, plan, year, connected.getAsInt(), progress).all();
         return new ServiceAdvice(connected, first(plan, ServiceYear::demandExceeds), year, remedies);
     }
 

@@ -6,16 +6,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortMix;
 import org.amberyard.core.depot.PeakShaving;
-import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.MonthLoad;
+import org.amberyard.core.yard.PortChoice;
+import org.amberyard.core.yard.PortCurve;
 import org.amberyard.core.yard.StretchLoad;
 import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardYear;
@@ -27,8 +28,9 @@ import org.amberyard.core.yard.YardYear;
  * @param plan the plan
  * @param year year in which remedies are judged
  * @param breachYear first year in which all ports at full power exceed the service
+ * @param progress hears of the search for other ports
  */
-record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYear) {
+record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYear, Progress progress) {
     private static final double MONTHS = 12;
 
     /** All that would do, cheapest first. */
@@ -79,28 +81,26 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         return plan.service().get(year).limitKva();
     }
 
+    /** The cheapest ports of the policy in use that the service carries at full power. */
     private Optional<ServiceAdvice.Remedy> otherPorts() {
-        PortCurve curve = PortCurve.of(study, yard().input());
-        double today = yard().input().ports().stream().mapToDouble(u -> cost(curve, u.port())).sum()
-                + yard().swaps() * study.depot().charging().swapCost();
-        return curve.byNumber().stream().filter(mix -> connectedKva(curve, mix) <= limitKva())
-                .min(Comparator.comparingDouble(PortMix::cost)).map(mix -> new ServiceAdvice.Remedy(ServiceAdvice.Kind.OTHER_PORTS, words(curve, mix),
-                        connectedKva(curve, mix), mix.cost() - today, OptionalInt.empty()));
+        return plan.yardComparison().ports(progress).stream()
+                .filter(c -> c.policy() == yard().input().rule().policy()).findFirst().flatMap(this::otherPorts);
     }
 
-    private double connectedKva(PortCurve curve, PortMix mix) {
-        return service().loadKva(curve.connectedKw(mix));
+    private Optional<ServiceAdvice.Remedy> otherPorts(PortCurve curve) {
+        double today = curve.bought().orElseThrow().cost();
+        return curve.byNumber().stream().filter(choice -> connectedKva(curve, choice) <= limitKva())
+                .min(Comparator.comparingDouble(PortChoice::cost))
+                .map(choice -> new ServiceAdvice.Remedy(ServiceAdvice.Kind.OTHER_PORTS, words(curve, choice.mix()),
+                        connectedKva(curve, choice), choice.cost() - today, OptionalInt.empty()));
     }
 
-    private static double cost(PortCurve curve, Port port) {
-        return curve.options().stream().filter(o -> o.port().equals(port)).mapToDouble(o -> o.costPerYear()).findFirst()
-                .orElse(0);
+    private double connectedKva(PortCurve curve, PortChoice choice) {
+        return service().loadKva(curve.offer().connectedKw(choice.mix()));
     }
 
     private static String words(PortCurve curve, PortMix mix) {
-        List<String> parts = IntStream.range(0, curve.options().size()).filter(o -> mix.counts().get(o) > 0)
-                .mapToObj(o -> mix.counts().get(o) + " × " + curve.options().get(o).port().name()).toList();
-        return "Other ports: " + String.join(" and ", parts) + (mix.swaps() > 0 ? ", with plugs moved" : "");
+        return "Other ports: " + curve.offer().words(mix) + (mix.swaps() > 0 ? ", with plugs moved" : "");
     }
 
     /** A battery that keeps every stretch of the year within the service when all buses charge at once. */

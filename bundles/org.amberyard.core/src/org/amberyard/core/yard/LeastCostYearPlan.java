@@ -8,6 +8,8 @@ import org.amberyard.core.charging.LeastCostMonth;
 import org.amberyard.core.charging.LeastCostSessions;
 import org.amberyard.core.charging.LeastCostYear;
 import org.amberyard.core.charging.MonthProblem;
+import org.amberyard.core.charging.MonthSchedule;
+import org.amberyard.core.charging.RollingCharge;
 import org.amberyard.core.charging.StretchProblem;
 
 /**
@@ -18,6 +20,8 @@ final class LeastCostYearPlan {
     private final YardInput yard;
     private final List<MonthLoad> months;
     private final YearPrices prices;
+    private final List<List<LeastCostSessions>> sessions;
+    private final List<MonthProblem> problems;
 
     /**
      * @param yard the yard
@@ -27,34 +31,41 @@ final class LeastCostYearPlan {
         this.yard = yard;
         this.months = atFullPower;
         this.prices = new YearPrices(yard, atFullPower);
+        this.sessions = months.stream()
+                .map(m -> m.stretches().stream().map(s -> new LeastCostSessions(s.charging())).toList()).toList();
+        this.problems = IntStream.range(0, months.size()).mapToObj(m -> problem(months.get(m), sessions.get(m))).toList();
     }
 
-    List<MonthLoad> scheduled() {
-        List<List<LeastCostSessions>> sessions = months.stream()
-                .map(m -> m.stretches().stream().map(s -> new LeastCostSessions(s.charging())).toList()).toList();
-        List<MonthProblem> problems = IntStream.range(0, months.size())
-                .mapToObj(m -> problem(months.get(m), sessions.get(m))).toList();
+    /** With all of a month, or of a year, known beforehand. */
+    List<MonthLoad> withForesight() {
         List<LeastCostMonth> solved = prices.remembers() ? LeastCostYear.of(problems, prices.ratchetShares()).months()
                 : problems.stream().map(LeastCost::of).toList();
         return IntStream.range(0, months.size())
-                .mapToObj(m -> scheduled(months.get(m), sessions.get(m), solved.get(m))).toList();
+                .mapToObj(m -> scheduled(m, solved.get(m).schedule(), solved.get(m).gap())).toList();
     }
 
-    private MonthProblem problem(MonthLoad month, List<LeastCostSessions> sessions) {
-        List<StretchProblem> problems = new ArrayList<>();
-        for (int place = 0; place < sessions.size(); place++) {
+    /** With one day known at a time. */
+    List<MonthLoad> dayByDay() {
+        List<MonthSchedule> solved = RollingCharge.ofYear(problems, prices.ratchetShares());
+        return IntStream.range(0, months.size()).mapToObj(m -> scheduled(m, solved.get(m), 0)).toList();
+    }
+
+    private MonthProblem problem(MonthLoad month, List<LeastCostSessions> ofMonth) {
+        List<StretchProblem> stretches = new ArrayList<>();
+        for (int place = 0; place < ofMonth.size(); place++) {
             StretchLoad load = month.stretches().get(place);
-            problems.add(sessions.get(place).problem(load.baseKw(yard.metering().shared()),
+            stretches.add(ofMonth.get(place).problem(load.baseKw(yard.metering().shared()),
                     prices.perKwh(month.month(), load.kind()), prices.demandSets(month.month(), load.kind())));
         }
-        return new MonthProblem(problems, prices.demandPrices(month.month()), prices.floorsKw(month), yard.siteLimitKw());
+        return new MonthProblem(stretches, prices.demandPrices(month.month()), prices.floorsKw(month), yard.siteLimitKw());
     }
 
-    private static MonthLoad scheduled(MonthLoad month, List<LeastCostSessions> sessions, LeastCostMonth solved) {
+    private MonthLoad scheduled(int month, MonthSchedule solved, double costGap) {
+        MonthLoad load = months.get(month);
         List<StretchLoad> loads = new ArrayList<>();
-        for (int place = 0; place < sessions.size(); place++) {
-            loads.add(month.stretches().get(place).with(sessions.get(place).schedule(solved.schedule().kw().get(place))));
+        for (int place = 0; place < load.stretches().size(); place++) {
+            loads.add(load.stretches().get(place).with(sessions.get(month).get(place).schedule(solved.kw().get(place))));
         }
-        return new MonthLoad(month.month(), loads, month.idle(), solved.gap());
+        return new MonthLoad(load.month(), loads, load.idle(), costGap);
     }
 }

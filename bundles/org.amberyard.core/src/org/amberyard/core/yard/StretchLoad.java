@@ -92,11 +92,16 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Energy of one bus, charging and heat, at the meter, kWh. */
     double busKwh(int bus) {
-        double sum = 0;
-        for (double kw : busKw(bus)) {
-            sum += kw;
+        double heat = 0;
+        for (double kw : heatKw.get(bus)) {
+            heat += kw;
         }
-        return sum * charging.stretch().grid().stepHours();
+        double sum = heat * charging.stretch().grid().stepHours();
+        List<PlugIn> plugIns = charging.stretch().plugIns();
+        for (int place = 0; place < plugIns.size(); place++) {
+            sum += plugIns.get(place).bus() == bus ? schedule.meterKwh(place) : 0;
+        }
+        return sum;
     }
 
     /** Energy that one bus lacks when it leaves, at the meter, kWh. */

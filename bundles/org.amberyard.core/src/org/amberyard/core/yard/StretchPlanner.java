@@ -2,10 +2,13 @@ package org.amberyard.core.yard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.core.charging.BusAcceptance;
+import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.ChargeSchedule;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.charging.StepGrid;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
@@ -13,33 +16,56 @@ import org.amberyard.core.charging.YardStretch;
 /** Puts the buses of a yard to its ports on a stretch of days. */
 final class StretchPlanner {
     private final YardInput yard;
-    private final List<BusNeeds> needs;
+    private final YardNeeds needs;
 
     StretchPlanner(YardInput yard) {
-        this.yard = yard;
-        this.needs = yard.buses().stream().map(bus -> new BusNeeds(bus, yard)).toList();
+        this(yard, new YardNeeds(yard));
     }
 
-    /** Load of a stretch, charged by the yard's policy; with least cost at full power, to be scheduled. */
+    StretchPlanner(YardInput yard, YardNeeds needs) {
+        this.yard = yard;
+        this.needs = needs;
+    }
+
+    /** Load of a stretch, charged by the yard's policy; where prices decide at full power, to be scheduled. */
     StretchLoad of(ServiceMonth service, StretchKind kind) {
-        StepGrid grid = StepGrid.ofDays(kind.days().size(), yard.stepMin());
-        List<BusNeed> asked = needs.stream().map(n -> n.on(service, kind)).toList();
-        List<PlugIn> plugIns = new ArrayList<>();
-        for (int bus = 0; bus < asked.size(); bus++) {
-            for (BusNeed.Stay stay : asked.get(bus).stays()) {
-                plugIns.add(plugIn(bus, stay, grid.lengthMin()));
-            }
-        }
-        YardStretch stretch = new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
-        YardCharging first = YardCharging.of(stretch, yard.ports(), yard.rule());
-        YardCharging charging = yard.rule().managed() || first.served() ? first
-                : YardCharging.of(stretch.with(carried(plugIns, first.schedule())), yard.ports(), yard.rule());
+        StepGrid grid = grid(kind);
+        List<BusNeed> asked = needs.on(service, kind);
+        YardCharging charging = charging(stretch(service, kind, asked), yard.ports(), yard.rule());
         List<double[]> heat = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
             heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
         }
         return new StretchLoad(service, kind, charging, charging.schedule(), heat, yard.standbyKw(),
                 yard.building().through(service.month(), kind));
+    }
+
+    /** All stretches of the year with the buses that stand and are to be charged. */
+    Stream<YardStretch> all() {
+        return yard.calendar().months().stream().flatMap(service -> service.times().keySet().stream().sorted()
+                .map(kind -> stretch(service, kind, needs.on(service, kind))));
+    }
+
+    private YardStretch stretch(ServiceMonth service, StretchKind kind, List<BusNeed> asked) {
+        StepGrid grid = grid(kind);
+        List<PlugIn> plugIns = new ArrayList<>();
+        for (int bus = 0; bus < asked.size(); bus++) {
+            for (BusNeed.Stay stay : asked.get(bus).stays()) {
+                plugIns.add(plugIn(bus, stay, grid.lengthMin()));
+            }
+        }
+        return new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
+    }
+
+    private StepGrid grid(StretchKind kind) {
+        return StepGrid.ofDays(kind.days().size(), yard.stepMin());
+    }
+
+    /** Charging of a stretch by a rule at some ports. */
+    static YardCharging charging(YardStretch stretch, List<PortUnit> ports, ChargeRule rule) {
+        YardCharging first = YardCharging.of(stretch, ports, rule);
+        return rule.managed() || first.served() ? first
+                : YardCharging.of(stretch.with(carried(stretch.plugIns(), first.schedule())), ports, rule);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.amberyard.core.yard;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.duty.EnergyUse;
@@ -34,6 +35,12 @@ public record YardBus(int place, String name, double acKw, double dcKw, BatteryS
     public YardBus(int place, String name, double acKw, double dcKw, BatterySpec battery, double health,
             Optional<RouteUse> route, double routeShare, EnergyUse other) {
         this(place, name, acKw, dcKw, battery, health, route, routeShare, other, List.of());
+    }
+
+    /** Of what is quick to look at: the drives of a bus are large. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(place, name, health);
     }
 
     /** The bus's trip on the busiest day of a month of service. */

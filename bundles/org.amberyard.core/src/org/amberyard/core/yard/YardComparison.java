@@ -2,40 +2,66 @@ package org.amberyard.core.yard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.PortUnit;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.progress.Steps;
 
 /**
- * One year of a yard under each charging policy, and under each tariff.
+ * A plan's yard beside what it might be: under other charging policies, on other tariffs, with other ports. What is asked for is
+ * worked out then, not before, and kept in the memory.
  *
- * @param policies the year under each policy, in the order of {@link ChargePolicy}
- * @param tariffs the year under the tariff in use and under the others, each with the policy in use
+ * @param years the yard in each year, as planned; its rule also tells when charging at a set time would start
+ * @param otherTariffs the yard of the last year on other tariffs
+ * @param offer ports on offer
+ * @param bought ports that the plan has in its last year
+ * @param memory years that are known
  */
-public record YardComparison(List<YardYear> policies, List<YardYear> tariffs) {
+public record YardComparison(List<YardInput> years, List<YardInput> otherTariffs, PortOffer offer, List<PortUnit> bought,
+        YardMemory memory) {
 
     public YardComparison {
-        policies = List.copyOf(policies);
-        tariffs = List.copyOf(tariffs);
+        years = List.copyOf(years);
+        otherTariffs = List.copyOf(otherTariffs);
+        bought = List.copyOf(bought);
     }
 
-    /**
-     * Compares.
-     *
-     * @param yard the yard as planned; its rule also tells when charging at a set time would start
-     * @param others the same yard under other tariffs
-     * @param memory years that are known
-     */
-    public static YardComparison of(YardInput yard, List<YardInput> others, YardMemory memory) {
-        List<YardYear> policies = new ArrayList<>();
-        for (ChargePolicy policy : ChargePolicy.values()) {
-            policies.add(memory.year(yard.with(yard.rule().with(policy))));
-        }
-        List<YardYear> tariffs = new ArrayList<>(List.of(memory.year(yard)));
-        others.forEach(other -> tariffs.add(memory.year(other)));
-        return new YardComparison(policies, tariffs);
+    /** The same with other prices of ports. */
+    public YardComparison with(PortOffer other) {
+        return new YardComparison(years, otherTariffs, other, bought, memory);
     }
 
-    /** The year under a policy. */
-    public YardYear under(ChargePolicy policy) {
-        return policies.get(policy.ordinal());
+    /** A year, counted from the base year, under a policy. */
+    public YardYear under(int year, ChargePolicy policy) {
+        return memory.year(years.get(year).with(years.get(year).rule().with(policy)));
+    }
+
+    /** A year under each policy, in the order of {@link ChargePolicy}. */
+    public List<YardYear> policies(int year) {
+        return Stream.of(ChargePolicy.values()).map(p -> under(year, p)).toList();
+    }
+
+    /** Each year under each policy; years that are alike are planned once. */
+    public List<List<YardYear>> policiesByYear(Progress progress) {
+        return Steps.of(IntStream.range(0, years.size()).boxed().toList(), (year, check) -> {
+            List<YardYear> policies = new ArrayList<>();
+            for (ChargePolicy policy : ChargePolicy.values()) {
+                check.run();
+                policies.add(under(year, policy));
+            }
+            return policies;
+        }, progress);
+    }
+
+    /** The last year on the tariff in use and on the others, each with the policy in use. */
+    public List<YardYear> tariffs() {
+        return Stream.concat(Stream.of(years.get(years.size() - 1)), otherTariffs.stream()).map(memory::year).toList();
+    }
+
+    /** The cheapest ports by number for each policy that a yard is planned with; none where no bus is ever electric. */
+    public List<PortCurve> ports(Progress progress) {
+        return memory.ports(new PortQuestion(years, offer, bought), progress);
     }
 }

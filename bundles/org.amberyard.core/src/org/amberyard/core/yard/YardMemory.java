@@ -1,32 +1,43 @@
 package org.amberyard.core.yard;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.amberyard.core.progress.Progress;
 
 /**
- * Years of yards that are known from this evaluation or the one before, so that an edit that leaves a yard as it is does not
- * charge its buses again. Safe for use from several threads; what it gives depends on the question alone.
+ * Years of yards, and the ports that plans need, as far as they are known from this evaluation or the one before, so that an edit
+ * that leaves a yard as it is does not charge its buses again. Safe for use from several threads; what it gives depends on the
+ * question alone.
  */
 public final class YardMemory {
-    private final Map<YardInput, YardYear> before;
-    private final Map<YardInput, YardYear> now = new ConcurrentHashMap<>();
+    private final Map<YardInput, YardYear> yearsBefore;
+    private final Map<YardInput, YardYear> years = new ConcurrentHashMap<>();
+    private final Map<PortQuestion, List<PortCurve>> portsBefore;
+    private final Map<PortQuestion, List<PortCurve>> ports = new ConcurrentHashMap<>();
 
     /** Nothing is known. */
     public YardMemory() {
-        this(Map.of());
+        this(Map.of(), Map.of());
     }
 
-    private YardMemory(Map<YardInput, YardYear> before) {
-        this.before = before;
+    private YardMemory(Map<YardInput, YardYear> yearsBefore, Map<PortQuestion, List<PortCurve>> portsBefore) {
+        this.yearsBefore = yearsBefore;
+        this.portsBefore = portsBefore;
     }
 
     /** Memory for the next evaluation: it knows what was asked in this one. */
     public YardMemory next() {
-        return new YardMemory(Map.copyOf(now));
+        return new YardMemory(Map.copyOf(years), Map.copyOf(ports));
     }
 
     /** A year of a yard. */
     public YardYear year(YardInput input) {
-        return now.computeIfAbsent(input, i -> before.containsKey(i) ? before.get(i) : YardYear.of(i));
+        return years.computeIfAbsent(input, i -> yearsBefore.containsKey(i) ? yearsBefore.get(i) : YardYear.of(i));
+    }
+
+    /** The ports that a plan needs; whoever asks the same meanwhile waits for the answer. */
+    List<PortCurve> ports(PortQuestion question, Progress progress) {
+        return ports.computeIfAbsent(question, q -> portsBefore.containsKey(q) ? portsBefore.get(q) : q.answer(progress));
     }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.PortUnit;
-import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.DayClass;
 
@@ -16,32 +16,47 @@ import org.amberyard.core.tariff.DayClass;
 public final class YardPlanner {
     private final YardInput yard;
     private final StretchPlanner stretches;
+    private final Function<ChargePolicy, YardDetail> others;
 
+    /** Plans a yard by its policy. */
     public YardPlanner(YardInput yard) {
+        this(yard, new YardNeeds(yard), policy -> YardDetail.of(yard.with(yard.rule().with(policy))));
+    }
+
+    /**
+     * @param yard the yard
+     * @param needs what its buses need
+     * @param others the same yard under other policies
+     */
+    YardPlanner(YardInput yard, YardNeeds needs, Function<ChargePolicy, YardDetail> others) {
         this.yard = yard;
-        this.stretches = new StretchPlanner(yard);
+        this.stretches = new StretchPlanner(yard, needs);
+        this.others = others;
     }
 
     /** The loads of all months, from January to December. */
     public List<MonthLoad> year() {
         List<MonthLoad> months = unscheduled();
-        return yard.rule().policy() == ChargePolicy.LEAST_COST ? leastCost(months) : months;
+        return yard.rule().policy().priced() ? leastCost(months) : months;
     }
 
     /**
      * The cheapest schedule. The programme schedules energy, not who gets a plug when; so where buses share plugs the schedules of
      * the other policies, which share them otherwise, are billed too and the cheapest that leaves least energy missing is taken.
+     * Day by day nobody knows which will be the cheapest: there another is taken only where it leaves less missing.
      */
     private List<MonthLoad> leastCost(List<MonthLoad> atFullPower) {
-        List<MonthLoad> scheduled = new LeastCostYearPlan(yard, atFullPower).scheduled();
+        LeastCostYearPlan plan = new LeastCostYearPlan(yard, atFullPower);
+        boolean foresight = yard.rule().policy() == ChargePolicy.LEAST_COST;
+        List<MonthLoad> scheduled = foresight ? plan.withForesight() : plan.dayByDay();
         if (yard.ports().stream().mapToInt(PortUnit::plugs).sum() >= yard.buses().size()) {
             return scheduled;
         }
-        return Stream.concat(Stream.of(scheduled), Stream.of(ChargePolicy.values()).filter(p -> p != ChargePolicy.LEAST_COST)
-                .map(p -> new YardPlanner(yard.with(yard.rule().with(p))).year()))
-                .map(loads -> new YardDetail(YardYear.of(yard, loads), loads))
-                .min(Comparator.comparingDouble((YardDetail d) -> wholeMissingKwh(d.year()))
-                        .thenComparingDouble(d -> d.year().parts().total())).orElseThrow().loads();
+        YardDetail own = new YardDetail(YardYear.of(yard, scheduled), scheduled);
+        Stream<YardDetail> unpriced = Stream.of(ChargePolicy.values()).filter(p -> !p.priced()).map(others);
+        return Stream.concat(Stream.of(own), unpriced).min(Comparator.comparingDouble((YardDetail d) -> wholeMissingKwh(d.year()))
+                .thenComparing(d -> foresight || d != own)
+                .thenComparingDouble(d -> d.year().parts().total())).orElseThrow().loads();
     }
 
     /** Missing energy in whole kWh, so that rounding does not decide. */
@@ -52,12 +67,6 @@ public final class YardPlanner {
     /** The loads of all months; with least cost at full power, before anything is scheduled. */
     List<MonthLoad> unscheduled() {
         return IntStream.range(0, Climate.MONTHS).mapToObj(this::policyMonth).toList();
-    }
-
-    /** The stretches of days of the year with the buses that stand and are to be charged, with their number in the year. */
-    public List<YardStretch> stretches() {
-        return unscheduled().stream().flatMap(m -> m.stretches().stream())
-                .map(s -> s.charging().stretch()).toList();
     }
 
     private MonthLoad policyMonth(int month) {

@@ -2,11 +2,13 @@ package org.amberyard.workbench.charts;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.Subject;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.work.WorkStrip;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -51,9 +53,14 @@ public final class ChartCanvas extends Canvas {
         });
     }
 
-    /** Shows a chart, which is made and painted in the background. */
-    public void show(Supplier<Chart> source) {
+    /** Shows a chart, which is made and painted in the background; making it may tell how far it is, and is stopped so. */
+    public void show(Function<Progress, Chart> source) {
         painting.show(source);
+    }
+
+    /** Adds a strip to a grid with one column that tells of charts that take long to make, and stops them. */
+    void addStrip(Composite parent) {
+        painting.tellOn(new WorkStrip(parent, 1, painting::stop, painting::again));
     }
 
     /** Says something above the chart, which fades, or in place of one; blank for nothing. */

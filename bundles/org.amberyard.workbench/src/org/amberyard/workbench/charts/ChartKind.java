@@ -18,6 +18,7 @@ import org.amberyard.charts.FleetMixChart;
 import org.amberyard.charts.PackCapacityChart;
 import org.amberyard.charts.PlanWaterfallChart;
 import org.amberyard.charts.PolicyCostChart;
+import org.amberyard.charts.PortCountChart;
 import org.amberyard.charts.PortOccupancyChart;
 import org.amberyard.charts.RangeHeatMap;
 import org.amberyard.charts.RangeMarginChart;
@@ -27,6 +28,7 @@ import org.amberyard.charts.Subject;
 import org.amberyard.charts.UpkeepCauseChart;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.workbench.session.Choices.Kind;
 
@@ -76,7 +78,9 @@ enum ChartKind {
     POLICIES((r, p, l, u, t) -> PolicyCostChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), u, t), Subject.Kind.PLAN,
             Kind.PLAN, Kind.YEAR),
     /** Emissions by year. */
-    EMISSIONS((r, p, l, u, t) -> EmissionsChart.of(r, p.pollutant(), u, t), null, Kind.POLLUTANT);
+    EMISSIONS((r, p, l, u, t) -> EmissionsChart.of(r, p.pollutant(), u, t), null, Kind.POLLUTANT),
+    /** Cost by number of ports. */
+    PORT_COUNT((r, p, l, u, t, g) -> PortCountChart.of(r, p.place(Kind.PLAN), g, u, t), Subject.Kind.PLAN, Kind.PLAN);
 
     /** Makes a chart of what is picked. */
     @FunctionalInterface
@@ -84,11 +88,21 @@ enum ChartKind {
         Chart of(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, ChartTheme theme);
     }
 
-    private final Maker maker;
+    /** Makes a chart that may take long. */
+    @FunctionalInterface
+    private interface LongMaker {
+        Chart of(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, ChartTheme theme, Progress progress);
+    }
+
+    private final LongMaker maker;
     private final Subject.Kind inputs;
     private final List<Kind> choices;
 
     ChartKind(Maker maker, Subject.Kind inputs, Kind... choices) {
+        this((r, p, l, u, t, g) -> maker.of(r, p, l, u, t), inputs, choices);
+    }
+
+    ChartKind(LongMaker maker, Subject.Kind inputs, Kind... choices) {
         this.maker = maker;
         this.inputs = inputs;
         this.choices = List.of(choices);
@@ -103,8 +117,8 @@ enum ChartKind {
         return choices;
     }
 
-    Chart chart(StudyResult result, Picks picks, YardLoads loads, UnitSystem units) {
-        return maker.of(result, picks, loads, units, ChartTheme.light());
+    Chart chart(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, Progress progress) {
+        return maker.of(result, picks, loads, units, ChartTheme.light(), progress);
     }
 
     /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */

@@ -1,7 +1,11 @@
 package org.amberyard.workbench.charts;
 
-import java.util.function.Supplier;
+import java.util.concurrent.CancellationException;
+import java.util.function.Function;
 import org.amberyard.charts.Chart;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.WorkStrip;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -17,14 +21,16 @@ import org.eclipse.swt.graphics.Rectangle;
  */
 final class ChartPainting extends Job {
 
-    private record Request(Supplier<Chart> source, int width, int height, int zoom) {
+    private record Request(Function<Progress, Chart> source, int width, int height, int zoom) {
     }
 
     private final ChartCanvas canvas;
-    private Supplier<Chart> source;
+    private Function<Progress, Chart> source;
+    private WorkStrip strip;
+    private boolean stopped;
     private boolean hidden;
     private volatile Request wanted;
-    private Supplier<Chart> madeFrom;
+    private Function<Progress, Chart> madeFrom;
     private Chart made;
 
     ChartPainting(ChartCanvas canvas) {
@@ -33,14 +39,34 @@ final class ChartPainting extends Job {
         setSystem(true);
     }
 
-    void show(Supplier<Chart> newSource) {
+    /** Tells on a strip of work that takes long. */
+    void tellOn(WorkStrip newStrip) {
+        strip = newStrip;
+    }
+
+    void show(Function<Progress, Chart> newSource) {
         source = newSource;
+        stopped = false;
         request();
     }
 
     void resize() {
-        if (source != null) {
+        if (source != null && !stopped) {
             request();
+        }
+    }
+
+    /** The user does not want to wait for the chart. */
+    void stop() {
+        stopped = true;
+        wanted = null;
+        strip.stopped();
+    }
+
+    /** The user wants the chart that was stopped. */
+    void again() {
+        if (source != null) {
+            show(source);
         }
     }
 
@@ -48,12 +74,19 @@ final class ChartPainting extends Job {
         source = null;
         wanted = null;
         cancel();
+        endOfWork();
     }
 
     /** The canvas is being looked at. */
     void seen() {
-        if (hidden && source != null) {
+        if (hidden && source != null && !stopped) {
             request();
+        }
+    }
+
+    private void endOfWork() {
+        if (strip != null) {
+            strip.done();
         }
     }
 
@@ -63,6 +96,7 @@ final class ChartPainting extends Job {
             // What is on it now would be out of date when it comes back to the front.
             wanted = null;
             canvas.drop();
+            endOfWork();
             return;
         }
         Rectangle area = canvas.getClientArea();
@@ -80,7 +114,7 @@ final class ChartPainting extends Job {
         }
         try {
             if (madeFrom != request.source()) {
-                made = request.source().get();
+                made = request.source().apply(new JobProgress(canvas, () -> isFor(request.source()), this::tell));
                 madeFrom = request.source();
             }
             ChartPicture picture = ChartPicture.paint(made, request.width(), request.height(), request.zoom());
@@ -88,6 +122,8 @@ final class ChartPainting extends Job {
                 Image image = picture.image(canvas.getDisplay());
                 canvas.getDisplay().asyncExec(() -> publish(request, picture, image));
             }
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             // One chart that cannot be painted must not take the window down.
             ILog.of(ChartPainting.class).error(e.getMessage(), e);
@@ -96,10 +132,22 @@ final class ChartPainting extends Job {
         return Status.OK_STATUS;
     }
 
+    private boolean isFor(Function<Progress, Chart> asked) {
+        Request now = wanted;
+        return now != null && now.source() == asked;
+    }
+
+    private void tell(double share) {
+        if (strip != null) {
+            strip.at(share);
+        }
+    }
+
     private void tellFailure(Request request, RuntimeException e) {
         if (!canvas.isDisposed()) {
             canvas.getDisplay().asyncExec(() -> {
                 if (request == wanted && !canvas.isDisposed()) {
+                    endOfWork();
                     canvas.fail(NLS.bind(Messages.Chart_failed, e.getMessage()));
                 }
             });
@@ -108,6 +156,7 @@ final class ChartPainting extends Job {
 
     private void publish(Request request, ChartPicture picture, Image image) {
         if (request == wanted && !canvas.isDisposed()) {
+            endOfWork();
             canvas.publish(picture, image);
         } else {
             image.dispose();

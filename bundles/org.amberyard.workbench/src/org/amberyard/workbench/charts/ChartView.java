@@ -60,6 +60,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
+        canvas.addStrip(area);
         ChartMenu menu = new ChartMenu(canvas);
         if (kind.ofTheShop()) {
             menu.addTaskSheet(getSite().getService(IHandlerService.class));
@@ -113,7 +114,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(() -> kind.chart(next.result(), next.picks(), loads, next.units()));
+            canvas.show(progress -> kind.chart(next.result(), next.picks(), loads, next.units(), progress));
         }
         offer();
     }

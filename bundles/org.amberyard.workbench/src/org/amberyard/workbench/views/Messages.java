@@ -15,7 +15,8 @@ final class Messages extends NLS {
     public static String Headline_current;
     public static String Headline_stale;
     public static String Headline_cautions;
-    public static String Results_computing;
+    public static String Results_failed;
+    public static String Results_making;
     public static String Results_save;
     public static String Results_saveFailed;
     public static String Why_figure;

@@ -13,14 +13,17 @@ import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.work.WorkStrip;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -32,14 +35,21 @@ import org.eclipse.ui.part.ViewPart;
 /** The figures behind the charts, table by table. */
 public final class ResultsView extends ViewPart {
 
+    private static final int COLUMNS = 3;
+    private static final GridModel EMPTY = new FindingsModel(List.of());
+
     private Combo chooser;
     private Button save;
     private Label state;
     private Grid grid;
     private final AskedCell asked = new AskedCell();
+    private TableWork work;
+    private WorkStrip strip;
     private Optional<ResultTable> shown = Optional.empty();
     private StudyResult shownResult;
     private UnitSystem shownUnits;
+    private boolean lastTable;
+    private boolean hidden;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -47,7 +57,7 @@ public final class ResultsView extends ViewPart {
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(area);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 4).spacing(8, 4).applyTo(area);
         chooser = new Combo(area, SWT.READ_ONLY);
         chooser.setVisibleItemCount(12);
         chooser.addListener(SWT.Selection, e -> showTable());
@@ -57,10 +67,13 @@ public final class ResultsView extends ViewPart {
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
-        grid = new Grid(area, new FindingsModel(List.of()));
+        grid = new Grid(area, EMPTY);
         grid.selection().onMove(this::ask);
-        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(200, 60).applyTo(grid);
+        GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(grid);
+        grid.addListener(SWT.Paint, e -> seen());
         getSite().setSelectionProvider(asked);
+        strip = new WorkStrip(area, COLUMNS, this::stop, this::showTable);
+        work = new TableWork(grid, new Tables());
         ActiveSession.here().follow(grid, this::update);
     }
 
@@ -76,6 +89,38 @@ public final class ResultsView extends ViewPart {
                 new CellQuestion(session.get().study(), shownResult, place, row, column)) : StructuredSelection.EMPTY);
     }
 
+    /** Shows what is made. */
+    private final class Tables implements TableWork.Listener {
+        @Override
+        public void at(double share) {
+            if (lastTable) {
+                empty();
+            }
+            strip.at(share);
+        }
+
+        @Override
+        public void done(ResultTable table) {
+            strip.done();
+            shown = Optional.of(table);
+            save.setEnabled(true);
+            lastTable = true;
+            grid.setModel(new ResultModel(table.marked()));
+        }
+
+        @Override
+        public void failed(String why) {
+            strip.done();
+            empty();
+            state.setText(NLS.bind(Messages.Results_failed, why));
+        }
+    }
+
+    private void stop() {
+        work.stop();
+        strip.stopped();
+    }
+
     private void update(Optional<StudySession> session) {
         StudyResult result = session.flatMap(s -> s.evaluation().result()).orElse(null);
         UnitSystem units = session.map(s -> StudyUnits.of(s.study())).orElse(UnitSystem.US);
@@ -88,28 +133,36 @@ public final class ResultsView extends ViewPart {
         int chosen = Math.max(0, chooser.getSelectionIndex());
         chooser.setItems(result == null ? new String[0] : ResultTables.titles().toArray(String[]::new));
         chooser.select(chosen);
-        save.setEnabled(result != null);
         showTable();
     }
 
+    /**
+     * The last table stays for the moment in which the next is made, but is not saved under its name. Nothing is made as long as
+     * the view is hidden behind another.
+     */
     private void showTable() {
-        int place = chooser.getSelectionIndex();
         shown = Optional.empty();
-        if (shownResult != null && place >= 0) {
-            TableJob job = new TableJob(place, shownResult, shownUnits, this::show);
-            job.schedule();
-            job.joinBriefly();
+        save.setEnabled(false);
+        int place = chooser.getSelectionIndex();
+        hidden = !grid.isVisible();
+        if (shownResult == null || place < 0 || hidden) {
+            work.stop();
+            strip.done();
+            empty();
+        } else {
+            work.make(place, shownResult, shownUnits);
         }
     }
 
-    /** Tables that take long, as those that search for prices or ports, come when they are ready. */
-    private void show(TableJob job) {
-        if (grid.isDisposed() || job.result() != shownResult || job.place() != chooser.getSelectionIndex()
-                || job.units() != shownUnits || shown.isPresent()) {
-            return;
+    private void seen() {
+        if (hidden) {
+            showTable();
         }
-        shown = Optional.of(job.table());
-        grid.setModel(new ResultModel(job.table().marked()));
+    }
+
+    private void empty() {
+        lastTable = false;
+        grid.setModel(EMPTY);
     }
 
     private void saveTable() {

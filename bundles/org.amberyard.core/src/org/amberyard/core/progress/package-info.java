@@ -1,0 +1,2 @@
+/** Long computations that tell how far they are and can be stopped. */
+package org.amberyard.core.progress;

@@ -1,0 +1,91 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.amberyard.core.charging.ChargeRule;
+import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.PortUnit;
+import org.amberyard.core.charging.YardStretch;
+import org.amberyard.core.depot.Port;
+
+/**
+ * Tells which ports have every bus ready in every year of a plan under a policy. Stretches that come again, in a year or from year
+ * to year, are looked at once, those that ask for most power first, and before them the one at which ports failed last; so most
+ * ports that do not serve fail at the first look. Safe for use from several threads.
+ */
+final class PortTrial {
+    private final List<YardInput> years;
+    private final ChargeRule rule;
+    private final NeedsMemory needs;
+    private final Map<Set<Port>, Asked> byTypes = new ConcurrentHashMap<>();
+
+    /**
+     * @param years the yard in each year
+     * @param rule policy
+     * @param needs what is known of the needs of the buses
+     */
+    PortTrial(List<YardInput> years, ChargeRule rule, NeedsMemory needs) {
+        this.needs = needs;
+        this.years = years.stream().filter(y -> !y.buses().isEmpty()).map(y -> y.with(rule)).distinct().toList();
+        this.rule = rule;
+    }
+
+    /** A stretch with the energy and the mean power that its buses ask for. */
+    private record Day(YardStretch stretch, double kwh, double evenKw) {
+        static Day of(YardStretch stretch) {
+            return new Day(stretch, stretch.plugIns().stream().mapToDouble(PlugIn::batteryKwh).sum(),
+                    stretch.plugIns().stream().mapToDouble(PlugIn::evenKw).sum());
+        }
+    }
+
+    /** What the buses ask of ports of some types: what they are charged between runs depends on the power to count on. */
+    private static final class Asked {
+        private final List<Day> days;
+        private volatile Day lastFailed;
+
+        Asked(List<Day> days) {
+            this.days = days;
+            this.lastFailed = days.get(0);
+        }
+    }
+
+    boolean serves(List<PortUnit> ports) {
+        Asked asked = byTypes.computeIfAbsent(ports.stream().map(PortUnit::port).collect(Collectors.toSet()), this::asked);
+        double batteryKw = ports.stream().mapToDouble(u -> u.port().powerKw() * u.port().efficiency()).sum();
+        Day first = asked.lastFailed;
+        if (!serves(ports, batteryKw, first)) {
+            return false;
+        }
+        for (Day day : asked.days) {
+            if (day != first && !serves(ports, batteryKw, day)) {
+                asked.lastFailed = day;
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Ports that do not bring the energy at full power all day need no closer look. */
+    private boolean serves(List<PortUnit> ports, double batteryKw, Day day) {
+        return day.kwh <= batteryKw * day.stretch.grid().lengthMin() / 60
+                && StretchPlanner.charging(day.stretch, ports, rule).served();
+    }
+
+    private Asked asked(Set<Port> types) {
+        List<PortUnit> oneOfEach = types.stream().map(t -> new PortUnit(t, t.plugs())).toList();
+        Set<YardStretch> stretches = new LinkedHashSet<>();
+        for (YardInput year : years) {
+            YardInput yard = year.withPorts(oneOfEach);
+            new StretchPlanner(yard, new YardNeeds(yard, needs)).all().forEach(s -> stretches.add(s.once()));
+        }
+        List<Day> days = new ArrayList<>(stretches.stream().map(Day::of).toList());
+        days.sort(Comparator.comparingDouble(Day::evenKw).reversed());
+        return new Asked(days);
+    }
+}

@@ -1,0 +1,41 @@
+package org.amberyard.core.yard;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.PortMix;
+
+/** A year of a yard with a choice of ports under one policy after the other; what one policy needs of another is planned once. */
+final class PortYear {
+    private final YardInput yard;
+    private final PortOffer offer;
+    private final PortMix mix;
+    private final NeedsMemory needs;
+    private final Map<ChargePolicy, YardDetail> known = new EnumMap<>(ChargePolicy.class);
+
+    PortYear(YardInput yard, PortOffer offer, PortMix mix, NeedsMemory needs) {
+        this.yard = yard.withPorts(mix.units(offer.options()));
+        this.offer = offer;
+        this.mix = mix;
+        this.needs = needs;
+    }
+
+    /** The ports with what they cost under a policy; served as far as this year is concerned. */
+    PortChoice under(ChargePolicy policy) {
+        YardYear year = detail(policy).year();
+        boolean served = year.months().stream().allMatch(m -> m.shortfalls().isEmpty());
+        return new PortChoice(mix.withSwaps(year.swaps(), offer.payPerSwap()), year.parts(), served);
+    }
+
+    private YardDetail detail(ChargePolicy policy) {
+        YardDetail detail = known.get(policy);
+        if (detail == null) {
+            YardInput ruled = yard.with(yard.rule().with(policy));
+            List<MonthLoad> loads = new YardPlanner(ruled, new YardNeeds(ruled, needs), this::detail).year();
+            detail = new YardDetail(YardYear.of(ruled, loads), loads);
+            known.put(policy, detail);
+        }
+        return detail;
+    }
+}

@@ -1,0 +1,42 @@
+package org.amberyard.core.yard;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** What the buses of a yard need from its ports on each stretch of days; worked out once. Safe for use from several threads. */
+final class YardNeeds {
+    private final List<OfBus> buses;
+
+    /** Needs of a bus. */
+    static final class OfBus {
+        private final BusNeeds needs;
+        private final Map<When, BusNeed> known = new ConcurrentHashMap<>();
+
+        OfBus(YardBus bus, YardInput yard) {
+            needs = new BusNeeds(bus, yard);
+        }
+
+        private BusNeed on(When when) {
+            return known.computeIfAbsent(when, w -> needs.on(w.service, w.kind));
+        }
+    }
+
+    private record When(ServiceMonth service, StretchKind kind) {
+    }
+
+    YardNeeds(YardInput yard) {
+        this.buses = yard.buses().stream().map(bus -> new OfBus(bus, yard)).toList();
+    }
+
+    /** The same, as far as they are known from another yard. */
+    YardNeeds(YardInput yard, NeedsMemory memory) {
+        this.buses = yard.buses().stream().map(bus -> memory.of(bus, yard)).toList();
+    }
+
+    /** Needs in the order of the buses. */
+    List<BusNeed> on(ServiceMonth service, StretchKind kind) {
+        When when = new When(service, kind);
+        return buses.stream().map(b -> b.on(when)).toList();
+    }
+}

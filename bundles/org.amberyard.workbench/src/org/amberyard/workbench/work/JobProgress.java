@@ -1,0 +1,57 @@
+package org.amberyard.workbench.work;
+
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
+import org.amberyard.core.progress.Progress;
+import org.eclipse.swt.widgets.Control;
+
+/** Ends a job's work when its result is not wanted any more, and tells of work that takes longer than a moment. */
+public final class JobProgress implements Progress {
+    private static final long FIRST_TOLD_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
+    private static final long TOLD_AGAIN_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
+
+    private final Control owner;
+    private final BooleanSupplier wanted;
+    private final DoubleConsumer told;
+    private long dueNanos = System.nanoTime() + FIRST_TOLD_NANOS;
+
+    /**
+     * Progress of work that starts now.
+     *
+     * @param owner what the result is for; nothing is told once it is disposed
+     * @param wanted whether the result is still wanted, asked from any thread
+     * @param told hears on the event thread what part of the work is done, as long as it is wanted
+     */
+    public JobProgress(Control owner, BooleanSupplier wanted, DoubleConsumer told) {
+        this.owner = owner;
+        this.wanted = wanted;
+        this.told = told;
+    }
+
+    @Override
+    public void at(double share) {
+        if (owner.isDisposed() || !wanted.getAsBoolean()) {
+            throw new CancellationException();
+        }
+        if (due()) {
+            owner.getDisplay().asyncExec(() -> tell(share));
+        }
+    }
+
+    private synchronized boolean due() {
+        long now = System.nanoTime();
+        if (now - dueNanos < 0) {
+            return false;
+        }
+        dueNanos = now + TOLD_AGAIN_NANOS;
+        return true;
+    }
+
+    private void tell(double share) {
+        if (!owner.isDisposed() && wanted.getAsBoolean()) {
+            told.accept(share);
+        }
+    }
+}
