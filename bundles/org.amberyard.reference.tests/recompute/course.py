@@ -1,0 +1,38 @@
+"""What happens in a plan, as physical quantities: taken from the results, never computed here.
+
+Distances, fuel, energy at the meter, health and cycles of packs by bus and year; who is bought, sold, scrapped, moved and whose
+pack is replaced; kilowatts and kilowatt-hours of the bills by month; the work of the shop at base-date prices.
+"""
+
+
+class Course:
+    """The course of one plan. Years count from 0."""
+
+    def __init__(self, results, plan):
+        def rows(name):
+            found = [dict(r) for r in results.rows(name) if r["plan"] == plan]
+            for row in found:
+                row["y"] = row["year"] - results.first_year
+            return found
+
+        self.plan = plan
+        self.driving = rows("vehicle_years")
+        self.events = rows("fleet_events")
+        self.shop = {(r["place"], r["y"]): r["cost"] for r in rows("shop_calendar")}
+        self.charged = {r["y"]: r for r in rows("bill_by_year")}
+        self.months = {}
+        for row in rows("yard_by_month"):
+            self.months.setdefault(row["y"], []).append(row)
+
+    def in_year(self, year):
+        """Buses that stand in their places in a year."""
+        return [r for r in self.driving if r["y"] == year]
+
+    def unit_years(self, unit):
+        """Years of a bus, in order."""
+        return sorted((r for r in self.driving if r["unit"] == unit), key=lambda r: r["y"])
+
+    def pack_replaced(self, unit):
+        """Last year at whose end the pack of a bus is replaced; None while it has its first."""
+        years = [e["y"] for e in self.events if e["unit"] == unit and e["event"] == "pack replaced"]
+        return max(years) if years else None

@@ -1,0 +1,40 @@
+"""Recomputes the money and the air of a study, from its inputs and the physical quantities of its results, and compares.
+
+Usage: python3 recompute.py STUDY_FOLDER RESULTS_FOLDER
+
+STUDY_FOLDER holds the study as CSV files, RESULTS_FOLDER results.json and bill_quantities.csv. Prints how many figures of which
+table were compared, the greatest difference and every figure that is further apart than 1e-9; returns 0 when there is none.
+"""
+
+import pathlib
+import sys
+import time
+
+import compare_money
+from checks import TOLERANCE, Checks
+from costs import Plan, read_quantities
+from course import Course
+from study import Study
+from tables import Folder, Results
+
+
+def main(study_folder, results_folder):
+    """Recomputes and compares; returns the exit code."""
+    start = time.perf_counter()
+    study = Study(Folder(study_folder))
+    results = Results(pathlib.Path(results_folder) / "results.json")
+    quantities = read_quantities(pathlib.Path(results_folder) / "bill_quantities.csv")
+    plans = [Plan(study, Course(results, name), quantities) for name in study.plans]
+    checks = Checks()
+    compare_money.compare(study, results, plans, checks)
+    for table, count in checks.counts.items():
+        print(f"{table}: {count} figures")
+    for miss in checks.misses:
+        print(f"MISS {miss}")
+    print(f"{checks.total()} figures compared, {len(checks.misses)} further apart than {TOLERANCE:g}; "
+          f"greatest difference {checks.greatest[0]:.3g} at {checks.greatest[1]}; {time.perf_counter() - start:.1f} s")
+    return 1 if checks.misses else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(*sys.argv[1:]))
