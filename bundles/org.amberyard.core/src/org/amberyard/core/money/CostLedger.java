@@ -14,12 +14,24 @@ public final class CostLedger {
     private final int years;
     private final MoneyRules rules;
     private final double[] stated;
+    private final double[] sums;
 
     private CostLedger(List<String> rows, int years, MoneyRules rules, double[] stated) {
         this.rows = rows;
         this.years = years;
         this.rules = rules;
         this.stated = stated;
+        this.sums = sumsOfRows(rows.size(), years * CATEGORIES.length, stated);
+    }
+
+    private static double[] sumsOfRows(int rows, int columns, double[] cells) {
+        double[] sums = new double[columns];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                sums[column] += cells[row * columns + column];
+            }
+        }
+        return sums;
     }
 
     /** Names of the rows: the places in the fleet, then the yard. */
@@ -39,16 +51,12 @@ public final class CostLedger {
 
     /** One cell. */
     public double amount(int row, int year, CostCategory category) {
-        return stated[index(row, year, category)];
+        return stated[cell(years, row, year, category)];
     }
 
     /** Sum over the rows of one year and category. */
     public double amount(int year, CostCategory category) {
-        double sum = 0;
-        for (int row = 0; row < rows.size(); row++) {
-            sum += amount(row, year, category);
-        }
-        return sum;
+        return sums[cell(years, 0, year, category)];
     }
 
     /** Sum over rows and years of one category. */
@@ -89,16 +97,21 @@ public final class CostLedger {
         return sum;
     }
 
-    /** The sum with another ledger of the same rows, years and rules. */
-    public CostLedger plus(CostLedger other) {
-        return new CostLedger(rows, years, rules, IntStream.range(0, stated.length).mapToDouble(i -> stated[i] + other.stated[i]).toArray());
+    /** Collects further costs on top of these. */
+    public Builder more() {
+        return new Builder(rows, years, rules, stated.clone());
     }
 
     /** Present value of all costs at the base date. */
     public double presentValue() {
         double sum = 0;
-        for (CostCategory category : CATEGORIES) {
-            sum += presentValue(category);
+        for (FlowTime time : FlowTime.values()) {
+            double[] factors = IntStream.range(0, years).mapToDouble(year -> rules.presentFactor(time, year)).toArray();
+            for (CostCategory category : CATEGORIES) {
+                for (int year = 0; category.time() == time && year < years; year++) {
+                    sum += amount(year, category) * factors[year];
+                }
+            }
         }
         return sum;
     }
@@ -110,10 +123,6 @@ public final class CostLedger {
             sum += rules.present(amount(year, category), category, year);
         }
         return sum;
-    }
-
-    private int index(int row, int year, CostCategory category) {
-        return cell(years, row, year, category);
     }
 
     /** Number of cells of a ledger. */
@@ -135,22 +144,25 @@ public final class CostLedger {
      * @param constant amounts by cell, see {@link #cell}
      */
     public static CostLedger ofConstant(List<String> rows, int years, MoneyRules rules, double[] constant) {
-        double[] stated = new double[constant.length];
+        double[] factors = new double[years * CATEGORIES.length];
         for (CostCategory category : CATEGORIES) {
             for (int year = 0; year < years; year++) {
-                double factor = rules.stated(1, category, year);
-                for (int row = 0; row < rows.size(); row++) {
-                    int cell = cell(years, row, year, category);
-                    stated[cell] = factor * constant[cell];
-                }
+                factors[cell(years, 0, year, category)] = rules.stated(1, category, year);
             }
+        }
+        double[] stated = new double[constant.length];
+        for (int cell = 0; cell < stated.length; cell++) {
+            stated[cell] = factors[cell % factors.length] * constant[cell];
         }
         return new CostLedger(List.copyOf(rows), years, rules, stated);
     }
 
     /** Collects costs in constant money. */
     public static final class Builder {
-        private final CostLedger ledger;
+        private final List<String> rows;
+        private final int years;
+        private final MoneyRules rules;
+        private final double[] stated;
 
         /**
          * @param rows names of the rows
@@ -158,17 +170,24 @@ public final class CostLedger {
          * @param rules how amounts are stated
          */
         public Builder(List<String> rows, int years, MoneyRules rules) {
-            ledger = new CostLedger(List.copyOf(rows), years, rules, new double[rows.size() * years * CATEGORIES.length]);
+            this(List.copyOf(rows), years, rules, new double[cells(rows.size(), years)]);
+        }
+
+        private Builder(List<String> rows, int years, MoneyRules rules, double[] stated) {
+            this.rows = rows;
+            this.years = years;
+            this.rules = rules;
+            this.stated = stated;
         }
 
         /** Adds a cost in constant money; a credit is negative. */
         public void add(int row, int year, CostCategory category, double constant) {
-            ledger.stated[ledger.index(row, year, category)] += ledger.rules.stated(constant, category, year);
+            stated[cell(years, row, year, category)] += rules.stated(constant, category, year);
         }
 
-        /** The ledger; the builder must not be used afterwards. */
+        /** The ledger of what has been added. */
         public CostLedger build() {
-            return ledger;
+            return new CostLedger(rows, years, rules, stated.clone());
         }
     }
 }

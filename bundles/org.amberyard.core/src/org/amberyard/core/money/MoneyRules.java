@@ -32,6 +32,11 @@ public record MoneyRules(MoneyRates rates, MoneyBasis basis, boolean midYear, Fi
 
     /** Present value of a stated amount. */
     public double present(double stated, CostCategory category, int year) {
-        return stated * DiscountFactor.single(rates.rateFor(basis), time(category, year));
+        return stated * presentFactor(category.time(), year);
+    }
+
+    /** Present value of a stated amount of 1 that falls at a time of a year. */
+    public double presentFactor(FlowTime time, int year) {
+        return DiscountFactor.single(rates.rateFor(basis), time.years(year, midYear));
     }
 }

@@ -2,10 +2,8 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.FlowTime;
-import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.Payback;
 
 /**
@@ -50,14 +48,6 @@ public record Comparison(int plan, double presentSaving, Payback simple, Payback
     }
 
     private static double cost(CostLedger ledger, int year, FlowTime time, boolean discounted) {
-        double sum = 0;
-        MoneyRules rules = ledger.rules();
-        for (CostCategory category : CostCategory.values()) {
-            if (category.time() == time) {
-                double stated = ledger.amount(year, category);
-                sum += discounted ? rules.present(stated, category, year) : stated;
-            }
-        }
-        return sum;
+        return ledger.amount(year, time) * (discounted ? ledger.rules().presentFactor(time, year) : 1);
     }
 }

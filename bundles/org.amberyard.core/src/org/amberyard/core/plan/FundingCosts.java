@@ -27,8 +27,9 @@ final class FundingCosts {
                 || Arrays.stream(FundingFlow.Kind.values()).anyMatch(k -> k.category() == category);
     }
 
-    CostLedger ledger() {
-        CostLedger.Builder ledger = new CostLedger.Builder(FleetCosts.rows(study), study.years(), study.money());
+    /** Costs without funding and these together. */
+    CostLedger added(CostLedger costs) {
+        CostLedger.Builder ledger = costs.more();
         for (FundingFlow flow : flows) {
             ledger.add(flow.row(), year(flow), category(flow), -flow.amount() * toConstant(flow));
         }

@@ -14,15 +14,15 @@ final class PlanAwards {
     private PlanAwards() {
     }
 
-    /** Awards for the purchases of a fleet's history and of a plan's steps. */
-    static AwardLedger of(PriceBook book, PlanInput plan, FleetHistory fleet) {
-        return Stacking.of(book.study().funding(), new PurchaseLines(book, plan, fleet).all(), plan.certainAwardsOnly());
+    /** Awards for the purchases of a plan. */
+    static AwardLedger of(PriceBook book, PlanInput plan, PurchaseLines lines) {
+        return Stacking.of(book.study().funding(), lines.at(book), plan.certainAwardsOnly());
     }
 
     /** Numbers of the old buses that are scrapped, because a programme that asks for it pays for the new one. */
-    static Set<String> scrapped(StudyInput study, PlanInput plan, FleetHistory fleet) {
+    static Set<String> scrapped(StudyInput study, AwardLedger awards) {
         Set<String> units = new HashSet<>();
-        for (FundedLine line : of(new PriceBook(study), plan, fleet).lines()) {
+        for (FundedLine line : awards.lines()) {
             if (line.awards().stream().anyMatch(a -> scraps(study, a))) {
                 line.purchase().bus().flatMap(NewBus::old).map(OldBus::unit).ifPresent(units::add);
             }

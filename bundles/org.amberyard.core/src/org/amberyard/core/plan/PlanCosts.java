@@ -13,32 +13,36 @@ public final class PlanCosts {
     private final PlanCourse course;
     private final List<CostItem> items;
     private final PricedItems priced;
+    private final PurchaseLines lines;
     private final PriceBook book;
     private final PlanFunding funding;
     private final FundingCosts fundingCosts;
     private final CostLedger ledger;
 
-    private PlanCosts(StudyInput study, PlanInput plan, PlanCourse course, List<CostItem> items, PricedItems priced) {
+    private PlanCosts(StudyInput study, PlanInput plan, PlanCourse course, List<CostItem> items, PricedItems priced,
+            PurchaseLines lines) {
         this.plan = plan;
         this.course = course;
         this.items = items;
         this.priced = priced;
+        this.lines = lines;
         this.book = new PriceBook(study);
         CostLedger costs = priced.at(book);
-        this.funding = PlanFunding.of(book, plan, course, costs);
+        this.funding = PlanFunding.of(book, PlanAwards.of(book, plan, lines), course, costs);
         this.fundingCosts = new FundingCosts(study, funding.flows());
-        this.ledger = costs.plus(fundingCosts.ledger());
+        this.ledger = fundingCosts.added(costs);
     }
 
     static PlanCosts of(StudyInput study, PlanInput plan, PlanCourse course) {
         List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(),
                 YardCosts.of(study, plan, course).stream()).toList();
-        return new PlanCosts(study, plan, course, items, new PricedItems(FleetCosts.rows(study), study.years(), items));
+        return new PlanCosts(study, plan, course, items, new PricedItems(FleetCosts.rows(study), study.years(), items),
+                new PurchaseLines(study, plan, course.fleet()));
     }
 
     /** The same at the prices of a study that differs in prices alone. */
     PlanCosts at(StudyInput other) {
-        return new PlanCosts(other, plan, course, items, priced);
+        return new PlanCosts(other, plan, course, items, priced, lines);
     }
 
     /** What programmes, credits and aids bring. */

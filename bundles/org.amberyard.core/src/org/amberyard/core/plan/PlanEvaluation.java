@@ -22,7 +22,8 @@ public final class PlanEvaluation {
         PlanYards planYards = new PlanYards(study, duty, ports);
         List<YardYear> yards = IntStream.range(0, study.years()).parallel()
                 .mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
-        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study, plan, driven));
+        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study,
+                PlanAwards.of(new PriceBook(study), plan, new PurchaseLines(study, plan, driven))));
         int last = study.years() - 1;
         YardComparison compared = new YardComparison(yards.stream().map(YardYear::input).toList(),
                 planYards.underOthers(driven, last), PortOffers.of(study), ports.units(last), memory);

@@ -1,6 +1,6 @@
 package org.amberyard.core.plan;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.core.finance.FinanceLedger;
@@ -30,12 +30,13 @@ public record PlanFinance(List<Debt> debts, FinanceLedger ledger, List<Double> d
         List<Debt> debts = planDebts.of(plan);
         FinanceLedger.Builder builder = new FinanceLedger.Builder(study.years(), study.money().rates());
         debts.forEach(debt -> planDebts.add(debt, builder));
-        TaxBooks books = new TaxBooks(study, fleet, net);
-        new PlanTaxes(study, net, books, debts).add(builder);
+        List<Double> depreciation = Collections.nCopies(study.years(), 0.0);
+        if (study.rules().taxes().rate() > 0) {
+            TaxBooks books = new TaxBooks(study, fleet, net);
+            new PlanTaxes(study, net, books, debts).add(builder);
+            depreciation = IntStream.range(0, study.years()).mapToObj(books::depreciation).toList();
+        }
         FinanceLedger ledger = builder.build();
-        boolean taxed = study.rules().taxes().rate() > 0;
-        List<Double> depreciation = new ArrayList<>();
-        IntStream.range(0, study.years()).forEach(y -> depreciation.add(taxed ? books.depreciation(y) : 0));
         return new PlanFinance(debts, ledger, depreciation, IntStream.range(0, study.years())
                 .mapToObj(y -> BudgetYear.of(nominal, ledger, y, plan.payment().yearlyCap())).toList());
     }

@@ -33,14 +33,13 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
      * Funding of a plan.
      *
      * @param book prices of the study
-     * @param plan the plan
+     * @param awards what programmes pay for the purchases of the plan
      * @param course what happens in it
      * @param costs its costs without any funding
      */
-    static PlanFunding of(PriceBook book, PlanInput plan, PlanCourse course, CostLedger costs) {
+    static PlanFunding of(PriceBook book, AwardLedger awards, PlanCourse course, CostLedger costs) {
         StudyInput study = book.study();
         List<Programme> programmes = study.funding().programmes();
-        AwardLedger awards = PlanAwards.of(book, plan, course.fleet());
         List<Payment> payments = Payments.of(awards, programmes);
         List<Repayment> repayments = Clawback.of(awards, programmes, leaving(course.fleet()));
         List<FundingFlow> flows = new ArrayList<>();

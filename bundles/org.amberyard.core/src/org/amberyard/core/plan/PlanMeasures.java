@@ -1,7 +1,7 @@
 package org.amberyard.core.plan;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.DiscountFactor;
@@ -17,26 +17,38 @@ import org.amberyard.core.yard.YardYear;
  * @param co2eKg greenhouse gas over the study, kg
  * @param fuelL fuel over the study, L
  * @param meterKwh energy at the meter over the study, what ports draw at rest included, kWh
+ * @param kmByYear distance of each year, km
  */
 public record PlanMeasures(double presentCost, double annualEquivalent, double km, double costPerKm, double co2eKg,
-        double fuelL, double meterKwh) {
+        double fuelL, double meterKwh, List<Double> kmByYear) {
+
+    public PlanMeasures {
+        kmByYear = List.copyOf(kmByYear);
+    }
 
     static PlanMeasures of(StudyInput study, CostLedger ledger, FleetHistory fleet, List<YardYear> yards, List<AirYear> air) {
-        double rate = study.money().rates().real();
-        double present = ledger.presentValue();
-        double[] factors = IntStream.range(0, study.years())
-                .mapToDouble(year -> DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, year))).toArray();
-        double km = 0;
-        double presentKm = 0;
+        double[] kmByYear = new double[study.years()];
         double fuelL = 0;
-        double meterKwh = yards.stream().mapToDouble(YardYear::neededKwh).sum();
         for (VehicleYear record : fleet.years()) {
-            km += record.use().km();
-            presentKm += record.use().km() * factors[record.year()];
+            kmByYear[record.year()] += record.use().km();
             fuelL += record.use().fuelL() + record.use().heaterFuelL();
         }
+        double meterKwh = yards.stream().mapToDouble(YardYear::neededKwh).sum();
         double co2e = air.stream().mapToDouble(AirYear::totalKg).sum();
+        return new PlanMeasures(0, 0, Arrays.stream(kmByYear).sum(), 0, co2e, fuelL, meterKwh,
+                Arrays.stream(kmByYear).boxed().toList()).at(study, ledger);
+    }
+
+    /** The same with other costs and rates. */
+    PlanMeasures at(StudyInput study, CostLedger ledger) {
+        double rate = study.money().rates().real();
+        double present = ledger.presentValue();
+        double presentKm = 0;
+        for (int year = 0; year < study.years(); year++) {
+            presentKm += kmByYear.get(year)
+                    * DiscountFactor.single(rate, study.money().time(CostCategory.UPKEEP, year));
+        }
         double annual = present * DiscountFactor.capitalRecovery(rate, study.years());
-        return new PlanMeasures(present, annual, km, presentKm > 0 ? present / presentKm : 0, co2e, fuelL, meterKwh);
+        return new PlanMeasures(present, annual, km, presentKm > 0 ? present / presentKm : 0, co2eKg, fuelL, meterKwh, kmByYear);
     }
 }

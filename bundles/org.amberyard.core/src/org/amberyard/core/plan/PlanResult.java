@@ -49,7 +49,7 @@ public record PlanResult(PlanInput plan, FleetHistory fleet, List<UpkeepYear> up
         PlanCosts newCosts = costs.at(study);
         return new PlanResult(paid, decided, upkeep, newCosts, air, yards, yardComparison.with(PortOffers.of(study)), service, fits,
                 PlanFinance.of(study, paid, decided, newCosts),
-                PlanMeasures.of(study, newCosts.ledger(), decided, yards, air));
+                measures.at(study, newCosts.ledger()));
     }
 
     /** Work of the shop on the whole fleet in a year. */

@@ -31,9 +31,6 @@ final class PlanTaxes {
 
     void add(FinanceLedger.Builder ledger) {
         double rate = study.rules().taxes().rate();
-        if (rate == 0) {
-            return;
-        }
         for (int year = 0; year < study.years(); year++) {
             double income = books.gain(year) - deductions(year);
             ledger.add(year, FlowTime.RUNNING.years(year, study.money().midYear()), FinanceLine.TAXES, rate * income);

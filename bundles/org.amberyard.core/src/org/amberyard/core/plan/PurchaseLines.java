@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.NewBus;
@@ -11,57 +12,62 @@ import org.amberyard.core.funding.OldBus;
 import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.why.Derivation;
 
-/** The lines of a plan that programmes may pay for: every bus that is bought, ports, site works, training and tools. */
+/**
+ * The lines of a plan that programmes may pay for: every bus that is bought, ports, site works, training and tools. They are
+ * laid out once and can be priced again and again.
+ */
 final class PurchaseLines {
     private final StudyInput study;
-    private final PlanInput plan;
     private final FleetHistory fleet;
-    private final PurchasePrices prices;
     private final FundingInput.Declared declared;
     private final int yardRow;
+    private final List<Function<PurchasePrices, Purchase>> lines = new ArrayList<>();
 
-    PurchaseLines(PriceBook book, PlanInput plan, FleetHistory fleet) {
-        this.study = book.study();
-        this.plan = plan;
+    PurchaseLines(StudyInput study, PlanInput plan, FleetHistory fleet) {
+        this.study = study;
         this.fleet = fleet;
-        this.prices = new PurchasePrices(book);
         this.declared = study.funding().declared();
         this.yardRow = study.buses().size();
-    }
-
-    List<Purchase> all() {
-        List<Purchase> lines = new ArrayList<>();
         for (FleetEvent event : fleet.events()) {
             if (event instanceof FleetEvent.Bought bought) {
                 lines.add(bus(bought));
             }
         }
-        plan.ports().forEach(p -> lines.add(ports(p)));
-        plan.works().forEach(w -> lines.add(shared(Purchase.Kind.SITE_WORK, study.depot().works().get(w.work()).name(), w.year(),
-                prices.work(w), w.programmes())));
-        plan.oneOffs().forEach(o -> lines.add(shared(Purchase.Kind.TRAINING, o.name(), o.year(), prices.oneOff(o),
+        plan.ports().forEach(p -> lines.add(prices -> ports(p, prices)));
+        plan.works().forEach(w -> lines.add(prices -> shared(Purchase.Kind.SITE_WORK,
+                study.depot().works().get(w.work()).name(), w.year(), prices.work(w), w.programmes())));
+        plan.oneOffs().forEach(o -> lines.add(prices -> shared(Purchase.Kind.TRAINING, o.name(), o.year(), prices.oneOff(o),
                 o.programmes())));
-        return lines;
+    }
+
+    /** The lines at the prices of a study. */
+    List<Purchase> at(PriceBook book) {
+        PurchasePrices prices = new PurchasePrices(book);
+        return lines.stream().map(line -> line.apply(prices)).toList();
     }
 
     private Purchase shared(Purchase.Kind kind, String name, int year, Derivation cost, List<Integer> programmes) {
         return new Purchase(kind, name, yardRow, year, 1, List.of(cost), Optional.empty(), true, programmes);
     }
 
-    private Purchase ports(PlanInput.PortPurchase bought) {
+    private Purchase ports(PlanInput.PortPurchase bought, PurchasePrices prices) {
         String name = bought.count() + " × " + study.depot().ports().get(bought.port()).name();
         return new Purchase(Purchase.Kind.PORTS, name, yardRow, bought.year(), bought.count(), prices.ports(bought),
                 Optional.empty(), declared.domesticPorts().contains(bought.port()), bought.programmes());
     }
 
-    private Purchase bus(FleetEvent.Bought bought) {
+    private Function<PurchasePrices, Purchase> bus(FleetEvent.Bought bought) {
         VehicleTypeInput type = study.types().get(bought.vehicle().type());
-        NewBus bus = new NewBus(bought.vehicle().unit(), type.spec().body().bodyType(), type.electric().isPresent(),
-                prices.bus(comparedType(bought), bought.year()), old(bought), oneLeaves(bought));
+        String unit = bought.vehicle().unit();
+        int compared = comparedType(bought);
+        Optional<OldBus> old = old(bought);
+        boolean leaves = oneLeaves(bought);
+        boolean domestic = declared.domesticTypes().contains(bought.vehicle().type());
         List<Integer> programmes = bought.step().map(PlanInput.Replacement::programmes).orElse(List.of());
-        return new Purchase(Purchase.Kind.BUS, bus.unit() + ", " + type.name(), bought.place(), bought.year(), 1,
-                List.of(prices.bus(bought.vehicle().type(), bought.year())), Optional.of(bus),
-                declared.domesticTypes().contains(bought.vehicle().type()), programmes);
+        return prices -> new Purchase(Purchase.Kind.BUS, unit + ", " + type.name(), bought.place(), bought.year(), 1,
+                List.of(prices.bus(bought.vehicle().type(), bought.year())),
+                Optional.of(new NewBus(unit, type.spec().body().bodyType(), type.electric().isPresent(),
+                        prices.bus(compared, bought.year()), old, leaves)), domestic, programmes);
     }
 
     /** The engine bus that would have been bought; the new bus's own type where the line has no engine bus. */

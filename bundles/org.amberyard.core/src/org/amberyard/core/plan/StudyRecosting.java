@@ -35,16 +35,20 @@ public final class StudyRecosting {
             PlanResult plan = before.plans().get(i);
             RenewOrRetire packs = new RenewOrRetire(edited, new YearOfDriving(edited, before.duty(),
                     new PortFleet(edited.depot(), plan.plan().ports())), before.figures());
-            if (!plan.fleet().decisions().stream().allMatch(packs::holds) || !scrapsAlike(plan)) {
+            if (!plan.fleet().decisions().stream().allMatch(packs::holds)) {
                 return Optional.empty();
             }
-            plans.add(plan.at(edited, edited.plans().get(i), plan.fleet().priced(packs)));
+            PlanResult costed = plan.at(edited, edited.plans().get(i), plan.fleet().priced(packs));
+            if (!scrapsAlike(costed)) {
+                return Optional.empty();
+            }
+            plans.add(costed);
         }
         return Optional.of(before.at(edited, plans));
     }
 
     /** Whether programmes pay, and so have old buses scrapped, may hang on prices. */
     private boolean scrapsAlike(PlanResult plan) {
-        return PlanAwards.scrapped(edited, plan.plan(), plan.fleet()).equals(plan.fleet().scrapped());
+        return PlanAwards.scrapped(edited, plan.funding().awards()).equals(plan.fleet().scrapped());
     }
 }
