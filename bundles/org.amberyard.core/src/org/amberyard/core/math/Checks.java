@@ -25,6 +25,24 @@ public final class Checks {
         return require(Double.isFinite(value), quantity, value, "a finite number");
     }
 
+    /** The value when it is finite and above another. */
+    public static double above(String quantity, double value, double floor) {
+        return require(value > floor && Double.isFinite(value), quantity, value, "above " + floor);
+    }
+
+    /** The value when it lies between two others or is one of them. */
+    public static double within(String quantity, double value, double low, double high) {
+        return require(value >= low && value <= high, quantity, value, "from " + low + " to " + high);
+    }
+
+    /** The count when it is not below another. */
+    public static int atLeast(String quantity, int count, int least) {
+        if (count < least) {
+            throw new IllegalArgumentException(quantity + " is " + count + " but must be " + least + " or more");
+        }
+        return count;
+    }
+
     private static double require(boolean holds, String quantity, double value, String allowed) {
         if (!holds) {
             throw new IllegalArgumentException(quantity + " is " + value + " but must be " + allowed);

@@ -1,0 +1,92 @@
+package org.amberyard.core.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class SensitivityTest {
+    private static final SobolIndices.Bootstrap BOOTSTRAP = new SobolIndices.Bootstrap(200, 0.95, 1);
+
+    /** f = 3a + 2b + ab: together beyond the single changes is the product of the steps. */
+    @Test
+    void tornadoByHand() {
+        TornadoPlan plan = new TornadoPlan(List.of(new Spread(9, 10, 12), new Spread(4, 5, 9)));
+        Tornado tornado = Tornado.of(plan, x -> 3 * x[0] + 2 * x[1] + x[0] * x[1]);
+        assertEquals(30 + 10 + 50, tornado.base(), 0);
+        assertEquals(List.of(new Tornado.Bar(1, 78, 138), new Tornado.Bar(0, 82, 106)), tornado.bars());
+        assertEquals(60, tornado.bars().get(0).swing(), 0);
+        assertEquals(2 * 4, tornado.highInteraction(), 1e-12);
+        assertEquals(1, tornado.lowInteraction(), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> Tornado.of(plan, new double[3]));
+    }
+
+    @Test
+    void equalBarsKeepTheOrderOfTheInputs() {
+        TornadoPlan plan = new TornadoPlan(List.of(new Spread(0, 1, 2), new Spread(2, 1, 0), new Spread(0, 1, 2)));
+        assertEquals(List.of(0, 1, 2), Tornado.of(plan, x -> x[0] + x[1] + x[2]).bars().stream().map(Tornado.Bar::input)
+                .toList());
+        assertEquals(new Spread(0.1, 0.4, 0.9), Spread.of(new Uniform(0, 1), 0.4, 0.1, 0.9));
+    }
+
+    @Test
+    void rowsOfAPlanTakeOneGroupFromTheSecondPoint() {
+        UnitPoints sample = new RandomPoints(8, 6);
+        IndexPlan plan = new IndexPlan(sample, 0, 1, 0);
+        assertEquals(4, plan.perRow());
+        double[][] row = IntStream.range(8, 12)
+                .mapToObj(e -> IntStream.range(0, 3).mapToDouble(i -> plan.at(e, i)).toArray())
+                .toArray(double[][]::new);
+        assertArrayEquals(new double[] {sample.at(2, 0), sample.at(2, 1), sample.at(2, 2)}, row[0], 0);
+        assertArrayEquals(new double[] {sample.at(2, 3), sample.at(2, 4), sample.at(2, 5)}, row[1], 0);
+        assertArrayEquals(new double[] {row[1][0], row[0][1], row[1][2]}, row[2], 0);
+        assertArrayEquals(new double[] {row[0][0], row[1][1], row[0][2]}, row[3], 0);
+        assertThrows(IllegalArgumentException.class, () -> new IndexPlan(sample, 0, 2, 0));
+        assertThrows(IllegalArgumentException.class, () -> new IndexPlan(sample, 0, 1));
+    }
+
+    /** f = x0 + 2 x1 + 3 x2 with inputs of variance 1/12: shares 1, 4 and 9 of 14; grouped 10 and 4. */
+    @Test
+    void sharesOfASum() {
+        SobolIndices each = indices(IndexPlan.ofEach(SobolPoints.scrambled(4, 6)), 1024);
+        SobolIndices grouped = indices(new IndexPlan(SobolPoints.scrambled(4, 6), 0, 1, 0), 1024);
+        for (int input = 0; input < 3; input++) {
+            double share = (input + 1) * (input + 1) / 14.0;
+            assertEquals(share, each.first().get(input).value(), 0.01);
+            assertEquals(share, each.total().get(input).value(), 0.01);
+            assertTrue(each.total().get(input).holds(share));
+        }
+        assertEquals(10 / 14.0, grouped.first().get(0).value(), 0.01);
+        assertEquals(4 / 14.0, grouped.total().get(1).value(), 0.01);
+    }
+
+    private static SobolIndices indices(IndexPlan plan, int rows) {
+        double[] results = IntStream.range(0, rows * plan.perRow())
+                .mapToDouble(e -> plan.at(e, 0) + 2 * plan.at(e, 1) + 3 * plan.at(e, 2)).toArray();
+        return SobolIndices.of(results, plan.groups(), BOOTSTRAP);
+    }
+
+    @Test
+    void aResultThatDoesNotVaryHasNoShares() {
+        assertEquals(new Band(0, 0, 0), SobolIndices.of(new double[40], 2, BOOTSTRAP).first().get(0));
+        assertThrows(IllegalArgumentException.class, () -> SobolIndices.of(new double[7], 2, BOOTSTRAP));
+    }
+
+    /** Inputs that are correlated make a group, which explains all of their sum. */
+    @Test
+    void correlatedInputsAsAGroup() {
+        List<String> names = List.of("a", "b", "c", "a'", "b'", "c'");
+        CorrelatedPoints sample = CorrelatedPoints.of(new LatinHypercube(1, 4000, 6), 4000, names,
+                List.of(new RankCorrelation(0, 1, 0.8), new RankCorrelation(3, 4, 0.8)));
+        IndexPlan plan = new IndexPlan(sample, 0, 0, 1);
+        double[] results = IntStream.range(0, 4000 * plan.perRow())
+                .mapToDouble(e -> plan.at(e, 0) + plan.at(e, 1) + plan.at(e, 2)).toArray();
+        SobolIndices indices = SobolIndices.of(results, 2, BOOTSTRAP);
+        assertEquals(3.6 / 4.6, indices.first().get(0).value(), 0.02);
+        assertEquals(1 / 4.6, indices.total().get(1).value(), 0.02);
+    }
+}

@@ -1,0 +1,79 @@
+package org.amberyard.core.whatif;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.math.Checks;
+
+/**
+ * Shares of the variance of a result that groups of inputs explain, with intervals from rows that are drawn again
+ * (bootstrap, Efron, "Bootstrap methods: another look at the jackknife", Annals of Statistics 7 (1979), 1–26,
+ * percentile intervals).
+ *
+ * <p>With fA, fB, fAB the results of the points of a row: first-order index mean(fB (fAB − fA)) / V (Saltelli and
+ * others 2010, see {@link IndexPlan}), total index mean((fA − fAB)²) / 2V (Jansen, "Analysis of variance designs for
+ * model output", Computer Physics Communications 117 (1999), 35–43; all from memory), V the variance of fA and fB
+ * together.
+ *
+ * @param first by group: what it explains by itself
+ * @param total by group: what it explains by itself and together with others
+ */
+public record SobolIndices(List<Band> first, List<Band> total) {
+
+    public SobolIndices {
+        first = List.copyOf(first);
+        total = List.copyOf(total);
+    }
+
+    /**
+     * How intervals are made.
+     *
+     * @param samples how often rows are drawn again, 100 or more
+     * @param confidence above 0 and below 1, such as 0.95
+     * @param seed any number
+     */
+    public record Bootstrap(int samples, double confidence, long seed) {
+        public Bootstrap {
+            Checks.atLeast("Samples of the bootstrap", samples, 100);
+            Checks.within("Confidence", confidence, Double.MIN_VALUE, Math.nextDown(1.0));
+        }
+    }
+
+    /**
+     * The indices of a result; all 0 when it does not vary.
+     *
+     * @param results by evaluation of the plan; a last row that is not complete is left out
+     * @param groups number of groups of the plan
+     * @throws IllegalArgumentException when there are fewer than two rows
+     */
+    public static SobolIndices of(double[] results, int groups, Bootstrap bootstrap) {
+        IndexRows rows = IndexRows.of(results, groups);
+        int[] all = IntStream.range(0, rows.count()).toArray();
+        double[] first = rows.first(all);
+        double[] total = rows.total(all);
+        double[][] firstAgain = new double[groups][bootstrap.samples()];
+        double[][] totalAgain = new double[groups][bootstrap.samples()];
+        CounterRandom random = new CounterRandom(bootstrap.seed(), RandomUse.RESAMPLE);
+        for (int sample = 0; sample < bootstrap.samples(); sample++) {
+            int number = sample;
+            Arrays.setAll(all, place -> random.below(rows.count(), place, number));
+            put(rows.first(all), firstAgain, sample);
+            put(rows.total(all), totalAgain, sample);
+        }
+        return new SobolIndices(bands(first, firstAgain, bootstrap), bands(total, totalAgain, bootstrap));
+    }
+
+    private static void put(double[] values, double[][] columns, int place) {
+        for (int group = 0; group < values.length; group++) {
+            columns[group][place] = values[group];
+        }
+    }
+
+    private static List<Band> bands(double[] values, double[][] again, Bootstrap bootstrap) {
+        double cut = (1 - bootstrap.confidence()) / 2;
+        return IntStream.range(0, values.length).mapToObj(group -> {
+            SortedDraws drawn = SortedDraws.of(again[group]);
+            return new Band(values[group], drawn.quantile(cut), drawn.quantile(1 - cut));
+        }).toList();
+    }
+}
