@@ -96,6 +96,12 @@ final class TinyDistrict {
                 study.plans(), 0, study.trips());
     }
 
+    static StudyInput withDuty(StudyInput study, DutyInput duty) {
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty,
+                study.types(), study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
+                study.plans(), 0, study.trips());
+    }
+
     static DutyInput duty() {
         return new DutyInput(climate(), new DriverStyle(0.7, 0.9, 1), 55, List.of(route("North", 24), route("South", 40)),
                 List.of(diesel().spec(), electric().spec()), new YardHabit(true, false, 17), List.of());

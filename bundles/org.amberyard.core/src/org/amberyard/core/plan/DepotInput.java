@@ -45,6 +45,21 @@ public record DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput se
      * @param leadMonths time from order to use, months
      */
     public record Upgrade(double transformerKva, double breakerA, double leadMonths) {
+        private static final double MONTHS = 12;
+
+        /** Year from whose start it is in service when ordered at the start of a year; a year begun counts whole. */
+        int inServiceYear(int orderYear) {
+            return orderYear + leadYears();
+        }
+
+        /** Latest year at whose start it must be ordered to be in service from the start of a year. */
+        int orderYear(int inServiceYear) {
+            return inServiceYear - leadYears();
+        }
+
+        private int leadYears() {
+            return (int) Math.ceil(leadMonths / MONTHS);
+        }
     }
 
     public DepotInput {

@@ -9,9 +9,9 @@ import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.progress.Progress;
 
 /**
- * When a plan outgrows the electric service, and what would do about it, judged in the year of the highest load. Costs are per
- * year in base-date money, capital by its recovery over its life. The utility, the local code and a licensed electrician
- * decide what is allowed.
+ * When a plan outgrows the electric service, and what would do about it, judged in the year in which all ports at full power
+ * exceed it most. Costs are per year in base-date money, capital by its recovery over its life. The utility, the local code and a
+ * licensed electrician decide what is allowed.
  *
  * @param connectedFrom first year in which all ports at full power exceed the service
  * @param plannedFrom first year in which even charging as planned does
@@ -58,10 +58,14 @@ public record ServiceAdvice(OptionalInt connectedFrom, OptionalInt plannedFrom, 
     public static ServiceAdvice of(StudyInput study, PlanResult plan, Progress progress) {
         OptionalInt connected = first(plan, ServiceYear::connectedExceeds);
         int year = IntStream.range(0, study.years()).boxed()
-                .max(Comparator.comparingDouble((Integer y) -> plan.service().get(y).connectedKva())
+                .max(Comparator.comparingDouble((Integer y) -> overload(plan.service().get(y)))
                         .thenComparing(Comparator.<Integer>reverseOrder())).orElseThrow();
         List<Remedy> remedies = connected.isEmpty() ? List.of() : new ServiceRemedies(study, plan, year, connected.getAsInt(), progress).all();
         return new ServiceAdvice(connected, first(plan, ServiceYear::demandExceeds), year, remedies);
+    }
+
+    private static double overload(ServiceYear service) {
+        return service.connectedKva() / service.limitKva();
     }
 
     private static OptionalInt first(PlanResult plan, Predicate<ServiceYear> exceeds) {

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortMix;
 import org.amberyard.core.depot.PeakShaving;
 import org.amberyard.core.depot.ServiceInput;
@@ -17,8 +16,8 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.PortChoice;
 import org.amberyard.core.yard.PortCurve;
-import org.amberyard.core.yard.StretchLoad;
 import org.amberyard.core.yard.YardDetail;
+import org.amberyard.core.yard.YardInput;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -31,8 +30,6 @@ import org.amberyard.core.yard.YardYear;
  * @param progress hears of the search for other ports
  */
 record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYear, Progress progress) {
-    private static final double MONTHS = 12;
-
     /** All that would do, cheapest first. */
     List<ServiceAdvice.Remedy> all() {
         List<ServiceAdvice.Remedy> found = new ArrayList<>();
@@ -53,6 +50,10 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         return plan.yards().get(year);
     }
 
+    private YardInput under(ChargePolicy policy) {
+        return yard().input().with(yard().input().rule().with(policy));
+    }
+
     private Optional<ServiceAdvice.Remedy> asPlanned() {
         ServiceYear load = plan.service().get(year);
         boolean managed = yard().input().rule().managed();
@@ -68,7 +69,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
             return Optional.empty();
         }
         boolean shared = yard().input().metering().shared();
-        YardYear kept = YardYear.of(yard().input().with(ChargeRule.of(ChargePolicy.LEAST_COST))
+        YardYear kept = YardYear.of(under(ChargePolicy.LEAST_COST)
                 .within(shared ? limitKva() * service().powerFactor() : limitKw));
         double loadKva = service().kva(kept.servicePeakKw());
         boolean served = kept.months().stream().allMatch(m -> m.shortfalls().isEmpty());
@@ -81,18 +82,17 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         return plan.service().get(year).limitKva();
     }
 
-    /** The cheapest ports of the policy in use that the service carries at full power. */
+    /** The cheapest ports of the policy in use that the service carries at full power; a plan without ports has no others. */
     private Optional<ServiceAdvice.Remedy> otherPorts() {
         return plan.yardComparison().ports(progress).stream()
                 .filter(c -> c.policy() == yard().input().rule().policy()).findFirst().flatMap(this::otherPorts);
     }
 
     private Optional<ServiceAdvice.Remedy> otherPorts(PortCurve curve) {
-        double today = curve.bought().orElseThrow().cost();
-        return curve.byNumber().stream().filter(choice -> connectedKva(curve, choice) <= limitKva())
-                .min(Comparator.comparingDouble(PortChoice::cost))
+        return curve.bought().flatMap(today -> curve.byNumber().stream()
+                .filter(choice -> connectedKva(curve, choice) <= limitKva()).min(Comparator.comparingDouble(PortChoice::cost))
                 .map(choice -> new ServiceAdvice.Remedy(ServiceAdvice.Kind.OTHER_PORTS, words(curve, choice.mix()),
-                        connectedKva(curve, choice), choice.cost() - today, OptionalInt.empty()));
+                        connectedKva(curve, choice), choice.cost() - today.cost(), OptionalInt.empty())));
     }
 
     private double connectedKva(PortCurve curve, PortChoice choice) {
@@ -103,15 +103,15 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         return "Other ports: " + curve.offer().words(mix) + (mix.swaps() > 0 ? ", with plugs moved" : "");
     }
 
-    /** A battery that keeps every stretch of the year within the service when all buses charge at once. */
+    /** A battery that keeps every day of the year within the service when all buses charge at once. */
     private Optional<ServiceAdvice.Remedy> battery() {
-        YardDetail atOnce = YardDetail.of(yard().input().with(ChargeRule.of(ChargePolicy.AT_ONCE)));
+        YardDetail atOnce = YardDetail.of(under(ChargePolicy.AT_ONCE));
         double limitKw = limitKva() * service().powerFactor();
         double kwh = 0;
         double kw = 0;
         for (MonthLoad month : atOnce.loads()) {
-            for (StretchLoad stretch : month.stretches()) {
-                Optional<PeakShaving> needed = PeakShaving.of(stretch.serviceKw(), atOnce.year().input().stepMin() / 60.0, limitKw);
+            for (double[] loadKw : month.serviceKw()) {
+                Optional<PeakShaving> needed = PeakShaving.of(loadKw, atOnce.year().input().stepMin() / 60.0, limitKw);
                 if (needed.isEmpty()) {
                     return Optional.empty();
                 }
@@ -144,8 +144,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
 
     private ServiceAdvice.Remedy upgrade(DepotInput.SiteWork work) {
         double perYear = work.price() * DiscountFactor.capitalRecovery(study.money().rates().real(), work.lifeYears());
-        int lead = (int) Math.ceil(work.upgrade().orElseThrow().leadMonths() / MONTHS);
         return new ServiceAdvice.Remedy(ServiceAdvice.Kind.UPGRADE, work.name(), plan.service().get(year).connectedKva(), perYear,
-                OptionalInt.of(breachYear - lead));
+                OptionalInt.of(work.upgrade().orElseThrow().orderYear(breachYear)));
     }
 }

@@ -4,7 +4,7 @@ import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.yard.YardYear;
 
-/** Load on the electric service of a plan by year, with the upgrades that the plan has ordered by then. */
+/** Load on the electric service of a plan by year, with the upgrades of the plan that are in service by then. */
 final class ServiceYears {
     private ServiceYears() {
     }
@@ -16,12 +16,12 @@ final class ServiceYears {
                 service.kva(yard.servicePeakKw()), service.transformerKva(), service.breakerContinuousKva());
     }
 
-    /** The service in a year: that of today, or the largest that the plan has ordered by then. */
+    /** The service in a year: that of today, or the largest upgrade of the plan that is in service by then. */
     static ServiceInput inYear(DepotInput depot, PlanInput plan, int year) {
         ServiceInput service = depot.service();
         for (PlanInput.WorkOrder order : plan.works()) {
             DepotInput.SiteWork work = depot.works().get(order.work());
-            if (order.year() <= year && work.upgrade().isPresent()) {
+            if (work.upgrade().filter(u -> u.inServiceYear(order.year()) <= year).isPresent()) {
                 DepotInput.Upgrade upgrade = work.upgrade().get();
                 service = service.upgraded(Math.max(service.transformerKva(), upgrade.transformerKva()),
                         Math.max(service.breakerA(), upgrade.breakerA()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.LoadDay;
 import org.amberyard.core.tariff.MeterMonth;
@@ -80,10 +81,14 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         return Math.max(standbyKw, stretches.stream().mapToDouble(s -> highest(s.yardKw())).max().orElse(0));
     }
 
+    /** Loads behind the service by step, the building included, of each stretch and of each kind of day without routes, kW. */
+    public List<double[]> serviceKw() {
+        return Stream.concat(stretches.stream().map(StretchLoad::serviceKw), idle.stream().map(d -> d.loadKw(true))).toList();
+    }
+
     /** Highest demand behind the service, the building included, kW. */
     public double servicePeakKw() {
-        double idlePeak = idle.stream().mapToDouble(d -> highest(d.loadKw(true))).max().orElse(0);
-        return Math.max(idlePeak, stretches.stream().mapToDouble(s -> highest(s.serviceKw())).max().orElse(0));
+        return serviceKw().stream().mapToDouble(MonthLoad::highest).max().orElse(0);
     }
 
     private static double highest(double[] kw) {
