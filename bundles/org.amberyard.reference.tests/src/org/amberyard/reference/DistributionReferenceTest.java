@@ -11,6 +11,7 @@ import org.amberyard.core.whatif.LogNormal;
 import org.amberyard.core.whatif.Normal;
 import org.amberyard.core.whatif.Pert;
 import org.amberyard.core.whatif.Triangular;
+import org.amberyard.core.whatif.TruncatedNormal;
 import org.amberyard.core.whatif.Uniform;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,12 +33,14 @@ class DistributionReferenceTest {
                 of(new Triangular(1, 2, 5), 1.0632455532033676, 1.4472135954999579, 2, 2.550510257216822,
                 3.904554884989668,
                         4.890455488498967, 2.666666666666667, 0.8498365855987975),
-                of(Normal.of(10, 3), 0.7293030814965604, 5.065439119145582, 7.976530749411754, 10, 13.844654696633802,
+                of(new Normal(10, 3), 0.7293030814965604, 5.065439119145582, 7.976530749411754, 10, 13.844654696633802,
                         19.27069691850344, 10, 3),
-                of(new Normal(10, 3, 8, 20), 8.007010505186955, 8.338500007958043, 9.541479327788558,
+                of(new TruncatedNormal(new Normal(10, 3), 8, 20), 8.007010505186955, 8.338500007958043,
+                9.541479327788558,
                 10.964084233796429,
                         14.315695081448098, 19.125170941331554, 11.276595839033698, 2.177795327226851),
-                of(new Normal(0, 1, 4, 6), 4.000236757085643, 4.012121716189594, 4.067563053461504, 4.16109716567986,
+                of(new TruncatedNormal(new Normal(0, 1), 4, 6), 4.000236757085643, 4.012121716189594,
+                4.067563053461504, 4.16109716567986,
                         4.514854532330789, 5.403607763282511, 4.225546931806202, 0.2157710773954302),
                 of(LogNormal.ofMedian(120, 200), 45.960825800742505, 72, 97.32172614971095, 120, 178.66102663399045,
                         313.31029739172715, 125.92865005879025, 40.07059332056679),
@@ -73,7 +76,7 @@ class DistributionReferenceTest {
         "0.925,1.4395314709384563", "0.975,1.959963984540054", "0.9999,3.719016485455709",
         "0.999999999999,7.0344869100478356"})
     void normalTails(double share, double deviations) {
-        assertEquals(deviations, Normal.of(0, 1).quantile(share), 2e-15 * Math.max(1, Math.abs(deviations)));
+        assertEquals(deviations, new Normal(0, 1).quantile(share), 2e-15 * Math.max(1, Math.abs(deviations)));
     }
 
     /** NumPy 2.4.6, numpy.quantile with its standard method, which is linear: type 7 of Hyndman and Fan. */

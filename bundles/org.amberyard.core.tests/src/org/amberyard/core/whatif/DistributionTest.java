@@ -1,6 +1,7 @@
 package org.amberyard.core.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,7 +20,8 @@ class DistributionTest {
 
     static Stream<Distribution> all() {
         return Stream.of(new Uniform(2, 5), new Triangular(1, 2, 5), new Triangular(1, 1, 5), new Triangular(1, 5, 5),
-                Normal.of(10, 3), new Normal(10, 3, 8, 20), new Normal(0, 1, 2, 4), new Normal(0, 1, -4, -2),
+                new Normal(10, 3), new TruncatedNormal(new Normal(10, 3), 8, 20),
+                new TruncatedNormal(new Normal(0, 1), 2, 4), new TruncatedNormal(new Normal(0, 1), -4, -2),
                 LogNormal.ofMedian(120, 200), LogNormal.ofMean(100, 30), new Pert(1, 2, 6), new Pert(0, 0, 1),
                 new Discrete(List.of(3.0, 1.0, 2.0), List.of(1.0, 2.0, 5.0)),
                 new Empirical(List.of(3.1, 1.2, 9.9, 4.4, 4.4)));
@@ -40,7 +42,7 @@ class DistributionTest {
 
     @ParameterizedTest
     @MethodSource("all")
-    void quantilesRiseAndStayWithinTheEnds(Distribution distribution) {
+    void quantilesRiseAndSharesAreChecked(Distribution distribution) {
         double before = distribution.quantile(0);
         for (int step = 1; step <= 1000; step++) {
             double next = distribution.quantile(step / 1000.0);
@@ -75,8 +77,20 @@ class DistributionTest {
     /** A normal distribution cut in its upper tail mirrors one cut in its lower tail, digit for digit. */
     @Property(tries = 200)
     void tailsMirrorEachOther(@ForAll @DoubleRange(min = 0, max = 1) double share) {
-        double lower = new Normal(0, 1, -4.5, -3).quantile(share);
-        assertEquals(-lower, new Normal(0, 1, 3, 4.5).quantile(1 - share), 1e-12);
+        double lower = new TruncatedNormal(new Normal(0, 1), -4.5, -3).quantile(share);
+        assertEquals(-lower, new TruncatedNormal(new Normal(0, 1), 3, 4.5).quantile(1 - share), 1e-12);
+    }
+
+    /** Distributions with the same parameters are the same, so that an edit that changes nothing is seen as none. */
+    @Test
+    void equalByParameters() {
+        TruncatedNormal cut = new TruncatedNormal(new Normal(0, 1), -1, 2);
+        assertEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 2));
+        assertEquals(cut.hashCode(), new TruncatedNormal(new Normal(0, 1), -1, 2).hashCode());
+        assertNotEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 3));
+        assertEquals("Normal[mean=0.0, sd=1.0] from -1.0 to 2.0", cut.toString());
+        assertEquals(new Discrete(List.of(2.0, 1.0), List.of(1.0, 3.0)),
+                new Discrete(List.of(1.0, 2.0), List.of(6.0, 2.0)));
     }
 
     private static void says(String message, Executable made) {
@@ -91,11 +105,11 @@ class DistributionTest {
         says("Most likely value of the triangular distribution is 7.0 but must be from 1.0 to 5.0",
                 () -> new Triangular(1, 7, 5));
         says("Most likely value of the PERT distribution is 0.0 but must be from 1.0 to 5.0", () -> new Pert(1, 0, 5));
-        says("Standard deviation of the normal distribution is 0.0 but must be above 0", () -> Normal.of(1, 0));
+        says("Standard deviation of the normal distribution is 0.0 but must be above 0", () -> new Normal(1, 0));
         says("Lower limit of the normal distribution is 3.0 but must be below its upper limit 2.0",
-                () -> new Normal(1, 1, 3, 2));
+                () -> new TruncatedNormal(new Normal(1, 1), 3, 2));
         says("Limits of the normal distribution are 90.0 and 99.0 but must leave at least a millionth of the curve"
-                + " with mean 1.0 and standard deviation 1.0", () -> new Normal(1, 1, 90, 99));
+                + " with mean 1.0 and standard deviation 1.0", () -> new TruncatedNormal(new Normal(1, 1), 90, 99));
         says("95th percentile of the lognormal distribution is 80.0 but must be above 90.0",
                 () -> LogNormal.ofMedian(90, 80));
         says("Mean of the lognormal distribution is -1.0 but must be above 0", () -> LogNormal.ofMean(-1, 1));

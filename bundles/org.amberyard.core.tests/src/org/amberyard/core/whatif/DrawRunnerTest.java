@@ -17,7 +17,7 @@ import org.amberyard.core.whatif.RunEnd.Reason;
 import org.junit.jupiter.api.Test;
 
 class DrawRunnerTest {
-    private static final List<Distribution> INPUTS = List.of(new Uniform(1, 3), Normal.of(5, 2), new Pert(0, 1, 4));
+    private static final List<Distribution> INPUTS = List.of(new Uniform(1, 3), new Normal(5, 2), new Pert(0, 1, 4));
     private static final Draws DRAWS = new Draws(SobolPoints.scrambled(7, 3), INPUTS);
 
     private static void costs(int draw, double[] results) {

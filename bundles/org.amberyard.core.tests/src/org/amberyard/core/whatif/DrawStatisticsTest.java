@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class DrawStatisticsTest {
 
     private static double[] normal(int draws, long seed) {
-        Draws values = new Draws(new RandomPoints(seed, 1), List.of(Normal.of(1e6, 3)));
+        Draws values = new Draws(new RandomPoints(seed, 1), List.of(new Normal(1e6, 3)));
         return IntStream.range(0, draws).mapToDouble(d -> values.at(d, 0)).toArray();
     }
 
@@ -63,7 +63,7 @@ class DrawStatisticsTest {
     /** Of 400 intervals of 90 %, as many hold the true P90 as one may expect, four deviations either way. */
     @Test
     void intervalsOfAQuantileHoldIt() {
-        double truth = Normal.of(1e6, 3).quantile(0.9);
+        double truth = new Normal(1e6, 3).quantile(0.9);
         long held = IntStream.range(0, 400).filter(s -> SortedDraws.of(normal(1000, s)).quantile(0.9, 0.9).holds(truth))
                 .count();
         assertEquals(360, held, 4 * Math.sqrt(400 * 0.9 * 0.1));
@@ -105,7 +105,7 @@ class DrawStatisticsTest {
      */
     @Test
     void replicatesTellTheErrorOfEvenSamples() {
-        List<Distribution> inputs = List.of(new Uniform(0, 2), new Triangular(0, 1, 5), Normal.of(4, 1));
+        List<Distribution> inputs = List.of(new Uniform(0, 2), new Triangular(0, 1, 5), new Normal(4, 1));
         double truth = inputs.stream().mapToDouble(Distribution::mean).sum();
         Draws even = new Draws(ReplicatedPoints.of(9, 16, s -> SobolPoints.scrambled(s, 3)), inputs);
         double[] sums = IntStream.range(0, 4096)

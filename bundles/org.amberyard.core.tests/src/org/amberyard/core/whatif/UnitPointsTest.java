@@ -133,7 +133,7 @@ class UnitPointsTest {
 
     @Test
     void drawsPutDistributionsIn() {
-        Draws draws = new Draws(new RandomPoints(1, 2), List.of(new Uniform(0, 10), Normal.of(0, 1)));
+        Draws draws = new Draws(new RandomPoints(1, 2), List.of(new Uniform(0, 10), new Normal(0, 1)));
         assertEquals(10 * draws.points().at(7, 0), draws.at(7)[0], 1e-12);
         assertEquals(draws.at(7, 1), draws.at(7)[1], 0);
         assertThrows(IllegalArgumentException.class,

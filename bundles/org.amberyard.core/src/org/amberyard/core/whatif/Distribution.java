@@ -4,7 +4,8 @@ package org.amberyard.core.whatif;
  * What is held possible for an uncertain input, in the unit of the input. A draw is the {@link #quantile(double)} of a
  * number that is spread evenly between 0 and 1, so that ranks of inputs can be correlated whatever their distributions.
  */
-public sealed interface Distribution permits Uniform, Triangular, Normal, LogNormal, Pert, Discrete, Empirical {
+public sealed interface Distribution permits Uniform, Triangular, Normal, TruncatedNormal, LogNormal,
+        Pert, Discrete, Empirical {
 
     /**
      * The value that a share of all cases does not exceed.

@@ -26,9 +26,18 @@ public record Draws(UnitPoints points, List<Distribution> distributions) {
     /** Values of all inputs in a draw. */
     public double[] at(int draw) {
         double[] values = new double[distributions.size()];
-        for (int variable = 0; variable < values.length; variable++) {
+        into(draw, values);
+        return values;
+    }
+
+    /**
+     * Writes the values of all inputs in a draw.
+     *
+     * @param values takes them, a place for each input
+     */
+    public void into(int draw, double[] values) {
+        for (int variable = 0; variable < distributions.size(); variable++) {
             values[variable] = at(draw, variable);
         }
-        return values;
     }
 }
