@@ -2,6 +2,7 @@ package org.amberyard.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -60,6 +61,23 @@ class StudyFolderTest {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
         }
+    }
+
+    @Test
+    void aUsedBusIsWrittenAndReadBack() throws Exception {
+        Study example = StudyFolderImport.read(EXAMPLE.resolve("csv"));
+        Replacement used = example.getPlans().get(1).getReplacements().get(0);
+        used.setUsedAgeYears(4);
+        used.setUsedOdometerKm(62_000 * 1.609344);
+        used.setUsedPrice(151_000);
+        used.setUsedHealth(0.91);
+        example.getProgrammes().get(0).setNewOnly(false);
+        StudyFolderExport.write(example, folder);
+        Study read = StudyFolderImport.read(folder);
+        assertTrue(EcoreUtil.equals(used, read.getPlans().get(1).getReplacements().get(0)));
+        assertFalse(read.getProgrammes().get(0).isNewOnly());
+        assertTrue(Files.readString(folder.resolve("replacements.csv")).lines().findFirst().orElseThrow().contains(
+                "Age of used bus (years),Odometer of used bus (mi),Price of used bus (USD),Battery health of used bus (%)"));
     }
 
     @Test

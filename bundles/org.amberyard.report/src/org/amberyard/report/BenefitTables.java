@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import org.amberyard.core.air.EmissionCause;
 import org.amberyard.core.air.EmissionSource;
-import org.amberyard.core.plan.BusAir;
+import org.amberyard.core.plan.EngineModelYear;
 import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.AirRows.OfBenefit;
@@ -85,7 +85,7 @@ final class BenefitTables {
     }
 
     private static int engineModelYear(OfBenefit row, ReplacedBus bus) {
-        return new BusAir(row.project().result().input(), row.project().result().duty()).engineModelYear(bus.old().vehicle());
+        return EngineModelYear.of(row.project().result().input(), bus.old().vehicle());
     }
 
     private static void tons(TableDefinition<OfBenefit> table, String column, String label, String meaning,

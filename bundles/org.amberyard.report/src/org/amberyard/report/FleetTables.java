@@ -2,10 +2,12 @@ package org.amberyard.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.FleetYear;
 import org.amberyard.core.plan.PackBill;
+import org.amberyard.core.plan.SecondHand;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfEvent;
@@ -67,7 +69,7 @@ final class FleetTables {
         return new TableDefinition<>("fleet_events", "What happens to the fleet", OfEvent::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
-                .text("event", "Event", "What happens: bought, sold, scrapped, moved, pack replaced, or retired because a new pack is "
+                .text("event", "Event", "What happens: bought, bought used, sold, scrapped, moved, pack replaced, or retired because a new pack is "
                         + "not worth it.", r -> kind(r.event()))
                 .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
                 .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
@@ -77,6 +79,13 @@ final class FleetTables {
                         r -> r.result().input().types().get(r.event().vehicle().type()).name())
                 .text("cause", "Cause", "Why a bus is bought or a pack is due; empty for other events.",
                         r -> cause(r.event()))
+                .optional("age", "Age when bought", Unit.YEAR, "Age of a bus that is bought used; no figure for other events.",
+                        r -> used(r, SecondHand::ageYears))
+                .optional("odometer", "Odometer when bought", Unit.KILOMETRE,
+                        "Odometer of a bus that is bought used; no figure for other events.", r -> used(r, SecondHand::odometerKm))
+                .optional("health", "Battery health when bought", Unit.SHARE,
+                        "Capacity of the pack of an electric bus that is bought used over its nominal capacity; no figure for other "
+                                + "events.", FleetTables::usedHealth)
                 .text("order_by", "Order by", "Day by which a new bus must be ordered to come at the start of its year; empty for "
                         + "other events.", r -> r.event() instanceof FleetEvent.Bought bought
                                 ? FleetYear.orderBy(r.result().input(), bought).toString() : null)
@@ -116,8 +125,8 @@ final class FleetTables {
     }
 
     private static String kind(FleetEvent event) {
-        if (event instanceof FleetEvent.Bought) {
-            return "bought";
+        if (event instanceof FleetEvent.Bought bought) {
+            return bought.vehicle().used().isPresent() ? "bought used" : "bought";
         }
         if (event instanceof FleetEvent.Sold sold) {
             return sold.scrapped() ? "scrapped" : "sold";
@@ -126,6 +135,16 @@ final class FleetTables {
             return "retired for its pack";
         }
         return event instanceof FleetEvent.Moved ? "moved" : "pack replaced";
+    }
+
+    private static OptionalDouble used(OfEvent row, ToDoubleFunction<SecondHand> figure) {
+        return row.event() instanceof FleetEvent.Bought bought && bought.vehicle().used().isPresent()
+                ? OptionalDouble.of(figure.applyAsDouble(bought.vehicle().used().get().as())) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble usedHealth(OfEvent row) {
+        boolean electric = row.result().input().types().get(row.event().vehicle().type()).electric().isPresent();
+        return electric ? used(row, SecondHand::packHealth) : OptionalDouble.empty();
     }
 
     private static String cause(FleetEvent event) {

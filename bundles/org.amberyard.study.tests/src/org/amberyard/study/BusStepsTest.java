@@ -101,4 +101,18 @@ class BusStepsTest {
         assertTrue(PlanCopy.isTaken(study, null, "Like for like "));
         assertTrue(!PlanCopy.isTaken(study, plan, "Electric in stages"));
     }
+
+    @Test
+    void aUsedBusOfAnotherTypeIsANewOne() {
+        Replacement used = steps("B06").steps().get(0).element();
+        used.setUsedAgeYears(3);
+        used.setUsedPrice(150_000);
+        used.setUsedHealth(0.9);
+        steps("B06").moved(Set.of(2029), 1).write(plan);
+        assertEquals(3, used.getUsedAgeYears(), "it is the same bus in another year");
+        steps("B06").with(2030, type("Diesel C new")).write(plan);
+        assertEquals(0, used.getUsedAgeYears());
+        assertEquals(0, used.getUsedPrice(), 0);
+        assertEquals(0, used.getUsedHealth(), 0);
+    }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.UsedBus;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.Replacement;
@@ -58,6 +59,9 @@ public record BusSteps(Bus bus, List<Step> steps) {
             }
             written.setYear(year);
             written.setBus(bus);
+            if (written.getNewType() != type) {
+                UsedBus.forget(written);
+            }
             written.setNewType(type);
             written.setCascadeTo(cascadeTo);
             StepFunding.set(written, programmes);

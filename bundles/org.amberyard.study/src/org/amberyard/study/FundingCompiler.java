@@ -16,7 +16,6 @@ import org.amberyard.core.funding.OperatingAid;
 import org.amberyard.core.funding.Payout;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.model.depot.PortType;
-import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.Programme;
@@ -71,8 +70,8 @@ final class FundingCompiler {
 
     private static Conditions conditions(Programme programme) {
         int latest = programme.getLatestEngineYear();
-        return new Conditions(programme.isScrapsOldBus(), programme.isSameBodyType(), programme.isOneForOne(),
-                programme.isOldDiesel(), latest == 0 ? OptionalInt.empty() : OptionalInt.of(latest),
+        return new Conditions(programme.isNewOnly(), programme.isScrapsOldBus(), programme.isSameBodyType(),
+                programme.isOneForOne(), programme.isOldDiesel(), latest == 0 ? OptionalInt.empty() : OptionalInt.of(latest),
                 programme.isDomesticContent(), programme.getHoldYears());
     }
 
@@ -96,7 +95,6 @@ final class FundingCompiler {
         List<PortType> ports = study.getDepot().getPortTypes();
         return new FundingInput.Declared(
                 IntStream.range(0, types.size()).filter(i -> types.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
-                IntStream.range(0, ports.size()).filter(i -> ports.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
-                study.getBuses().stream().map(Bus::getEngineModelYear).toList());
+                IntStream.range(0, ports.size()).filter(i -> ports.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()));
     }
 }

@@ -1,7 +1,9 @@
 package org.amberyard.study;
 
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.plan.PlanInput;
+import org.amberyard.core.plan.SecondHand;
 import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.SiteWork;
 import org.amberyard.model.fleet.Bus;
@@ -11,7 +13,9 @@ import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.plans.WorkOrder;
+import org.amberyard.model.meta.UsedBus;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehicleType;
 
 /** Compiles plans. */
@@ -55,7 +59,12 @@ final class PlanCompiler {
     private PlanInput.Replacement replacement(Replacement step) {
         return new PlanInput.Replacement(step.getYear() - baseYear, buses.of(step.getBus()),
                 types.ofOptional(step.getNewType()), buses.ofOptional(step.getCascadeTo()),
-                programmes(step.getProgrammes()));
+                programmes(step.getProgrammes()), used(step));
+    }
+
+    private static Optional<SecondHand> used(Replacement step) {
+        return UsedBus.isBoughtBy(step) ? Optional.of(new SecondHand(step.getUsedAgeYears(), step.getUsedOdometerKm(),
+                step.getUsedPrice(), step.getNewType() instanceof ElectricType ? step.getUsedHealth() : 1)) : Optional.empty();
     }
 
     private PlanInput.PortPurchase purchase(PortPurchase step) {

@@ -42,7 +42,7 @@ class PaymentsTest {
         assertEquals(30_000, Clawback.owed(50_000, 5, 2), 1e-9);
         assertEquals(0, Clawback.owed(50_000, 5, 5), 0);
         assertEquals(0, Clawback.owed(50_000, 0, 0), 0);
-        Programme held = fixed(50_000).conditions(new Conditions(false, false, false, false, OptionalInt.empty(), false, 5)).built();
+        Programme held = fixed(50_000).conditions(new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 5)).built();
         AwardLedger ledger = SamplePurchase.stacked(List.of(held), SamplePurchase.bus(0, 1, 300_000, 150_000, 0),
                 SamplePurchase.bus(1, 1, 300_000, 150_000, 0));
         assertEquals(List.of(new Repayment(1, 0, 4, 3, 20_000)), Clawback.of(ledger, List.of(held), Map.of("N1-1", 4, "N0-1", 6)));

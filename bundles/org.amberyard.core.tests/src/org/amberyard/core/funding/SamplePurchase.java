@@ -19,7 +19,7 @@ final class SamplePurchase {
     }
 
     static Purchase bus(int row, int year, double price, double likeForLike, Optional<OldBus> old, Integer... programmes) {
-        NewBus bus = new NewBus("N" + row + "-" + year, "C", true, money("like for like", likeForLike), old,
+        NewBus bus = new NewBus("N" + row + "-" + year, "C", true, false, money("like for like", likeForLike), old,
                 old.isPresent() && old.get().leaves());
         return new Purchase(Purchase.Kind.BUS, bus.unit(), row, year, 1, List.of(money("price", price)), Optional.of(bus), false,
                 List.of(programmes));

@@ -135,11 +135,11 @@ class StackingTest {
 
     @Test
     void enginesAndOtherBodyTypesHaveNoAward() {
-        NewBus engine = new NewBus("N", "C", false, SamplePurchase.bus(0, 0, 0, 0).parts().get(0), Optional.empty(), true);
+        NewBus engine = new NewBus("N", "C", false, false, SamplePurchase.bus(0, 0, 0, 0).parts().get(0), Optional.empty(), true);
         Purchase diesel = new Purchase(Purchase.Kind.BUS, "N", 0, 0, 1, SamplePurchase.bus(0, 0, 150_000, 0).parts(),
                 Optional.of(engine), true, List.of(0));
         assertEquals(List.of(Limit.NO_AWARD), limits(line(diesel, fixed("A", 50_000))));
-        NewBus small = new NewBus("N", "A", true, engine.likeForLike(), Optional.empty(), true);
+        NewBus small = new NewBus("N", "A", true, false, engine.likeForLike(), Optional.empty(), true);
         Purchase other = new Purchase(Purchase.Kind.BUS, "N", 0, 0, 1, diesel.parts(), Optional.of(small), true, List.of(0));
         assertEquals(List.of(Limit.NO_AWARD), limits(line(other, fixed("A", 50_000))));
     }
@@ -183,7 +183,7 @@ class StackingTest {
 
     @Test
     void failedConditionsAreNamed() {
-        Conditions all = new Conditions(true, true, true, true, OptionalInt.of(2010), true, 5);
+        Conditions all = new Conditions(true, true, true, true, true, OptionalInt.of(2010), true, 5);
         OldBus other = new OldBus("B16", "A", false, 2012, false);
         Award award = line(SamplePurchase.bus(0, 0, 300_000, 150_000, Optional.of(other), 0), fixed("A", 9000).conditions(all))
                 .awards().get(0);
@@ -195,7 +195,7 @@ class StackingTest {
         Award empty = line(SamplePurchase.bus(0, 0, 300_000, 150_000, Optional.empty(), 0),
                 fixed("A", 9000).conditions(Conditions.SCRAP)).awards().get(0);
         assertEquals("it takes the place of no bus", empty.bite().orElseThrow().words());
-        assertTrue(new Conditions(true, true, true, true, OptionalInt.of(2010), false, 5)
+        assertTrue(new Conditions(true, true, true, true, true, OptionalInt.of(2010), false, 5)
                 .failedBy(SamplePurchase.bus(0, 0, 300_000, 150_000)).isEmpty());
     }
 

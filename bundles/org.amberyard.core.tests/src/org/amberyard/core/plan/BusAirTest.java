@@ -35,7 +35,7 @@ class BusAirTest {
         VehicleYear recent = record(result.baseline(), 0, 1);
         assertEquals(old.use().km() * 6.0 / 1000, kg(old, EmissionSource.DRIVING, Pollutant.NOX), 1e-9);
         assertEquals(recent.use().km() * 0.8 / 1000, kg(recent, EmissionSource.DRIVING, Pollutant.NOX), 1e-9);
-        assertEquals(2027, air.engineModelYear(record(result.baseline(), 2, 0).vehicle()), "bought in 2027");
+        assertEquals(2027, EngineModelYear.of(study, record(result.baseline(), 2, 0).vehicle()), "bought in 2027");
     }
 
     private double kg(VehicleYear record, EmissionSource source, Pollutant pollutant) {

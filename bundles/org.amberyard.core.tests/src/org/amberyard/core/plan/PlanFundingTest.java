@@ -42,7 +42,7 @@ class PlanFundingTest {
     }
 
     private static Conditions held(int years) {
-        return new Conditions(false, false, false, false, OptionalInt.empty(), false, years);
+        return new Conditions(false, false, false, false, false, OptionalInt.empty(), false, years);
     }
 
     private static PlanInput.Replacement electric(int year, int place, Integer... programmes) {
@@ -103,13 +103,13 @@ class PlanFundingTest {
         PlanInput.Replacement moves = new PlanInput.Replacement(1, 0, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.of(2),
                 List.of(0));
         assertEquals(0, plan(fund().conditions(Conditions.SCRAP).built(), steps(moves)).ledger().amount(CostCategory.FUNDING), 0);
-        Conditions oneForOne = new Conditions(false, false, true, false, OptionalInt.empty(), false, 0);
+        Conditions oneForOne = new Conditions(false, false, false, true, false, OptionalInt.empty(), false, 0);
         assertTrue(plan(fund().conditions(oneForOne).built(), steps(moves)).ledger().amount(CostCategory.FUNDING) < 0);
     }
 
     @Test
     void aBusInAnEmptyPlaceIsGrowthOfTheFleet() {
-        Conditions oneForOne = new Conditions(false, false, true, false, OptionalInt.empty(), false, 0);
+        Conditions oneForOne = new Conditions(false, false, false, true, false, OptionalInt.empty(), false, 0);
         PlanInput.Replacement gone = new PlanInput.Replacement(1, 2, OptionalInt.empty(), OptionalInt.empty(), List.of());
         PlanResult grown = plan(fund().conditions(oneForOne).built(), steps(gone, electric(2, 2, 0)));
         assertEquals(0, grown.ledger().amount(CostCategory.FUNDING), 0);

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 /**
  * What a programme asks of a purchase; one that fails it is not paid for.
  *
+ * @param newOnly the bus is bought new
  * @param scrapsOldBus the old bus is scrapped, so that it brings no sale
  * @param sameBodyType the new bus is of the body type of the old one
  * @param oneForOne a bus leaves the fleet for each one that is bought: no growth of the fleet is paid for
@@ -15,14 +16,14 @@ import java.util.OptionalInt;
  * @param domesticContent the domestic content of buses and ports is declared
  * @param holdYears years for which a bus must stay in service; who lets it go earlier pays back in proportion
  */
-public record Conditions(boolean scrapsOldBus, boolean sameBodyType, boolean oneForOne, boolean oldDiesel,
-        OptionalInt latestEngineYear, boolean domesticContent, int holdYears) {
+public record Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBodyType, boolean oneForOne,
+        boolean oldDiesel, OptionalInt latestEngineYear, boolean domesticContent, int holdYears) {
 
     /** Asks nothing. */
-    public static final Conditions NONE = new Conditions(false, false, false, false, OptionalInt.empty(), false, 0);
+    public static final Conditions NONE = new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 0);
 
     /** The same as {@link #NONE}, but the old bus is scrapped. */
-    public static final Conditions SCRAP = new Conditions(true, false, false, false, OptionalInt.empty(), false, 0);
+    public static final Conditions SCRAP = new Conditions(false, true, false, false, false, OptionalInt.empty(), false, 0);
 
     /** What a purchase fails, as clauses for messages; empty when it fulfils all. */
     public List<String> failedBy(Purchase purchase) {
@@ -31,6 +32,9 @@ public record Conditions(boolean scrapsOldBus, boolean sameBodyType, boolean one
             failed.add("its domestic content is not declared");
         }
         purchase.bus().ifPresent(bus -> {
+            if (newOnly && bus.used()) {
+                failed.add("it is bought used and the programme pays for new buses only");
+            }
             if (oneForOne && !bus.oneLeaves()) {
                 failed.add("no bus leaves the fleet for it");
             }

@@ -23,17 +23,15 @@ public record FundingInput(List<Programme> programmes, List<Exclusion> exclusion
      *
      * @param domesticTypes places of the vehicle types whose domestic content is declared
      * @param domesticPorts places of the port types whose domestic content is declared
-     * @param engineModelYears calendar year of the engine model of each bus of the present fleet; empty where none is asked for
      */
-    public record Declared(Set<Integer> domesticTypes, Set<Integer> domesticPorts, List<Integer> engineModelYears) {
+    public record Declared(Set<Integer> domesticTypes, Set<Integer> domesticPorts) {
 
         /** Nothing is declared. */
-        public static final Declared NOTHING = new Declared(Set.of(), Set.of(), List.of());
+        public static final Declared NOTHING = new Declared(Set.of(), Set.of());
 
         public Declared {
             domesticTypes = Set.copyOf(domesticTypes);
             domesticPorts = Set.copyOf(domesticPorts);
-            engineModelYears = List.copyOf(engineModelYears);
         }
     }
 

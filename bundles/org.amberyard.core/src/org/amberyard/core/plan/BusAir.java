@@ -76,12 +76,7 @@ public final class BusAir {
 
     /** Factors of the engine of a bus. */
     EngineFactors group(VehicleYear record, EngineSpec engine) {
-        return factors.engine(engine.fuel(), bodyType(record), engineModelYear(record.vehicle()));
-    }
-
-    /** Model year of the engine of a bus. */
-    public int engineModelYear(Vehicle vehicle) {
-        return study.air().engineModelYear(vehicle.unit(), study.baseYear() + vehicle.inServiceYear());
+        return factors.engine(engine.fuel(), bodyType(record), EngineModelYear.of(study, record.vehicle()));
     }
 
     /** Fuel burnt idling in the yard, L; measured fuel calibrates it with the rest. */

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.ElectricSpec;
@@ -35,9 +36,38 @@ final class BusValues {
         return bus(vehicle, ageYears).at(book, year, category);
     }
 
-    /** The same as an amount: a straight line from the price to the value at retirement age. */
+    /**
+     * The same as an amount: a straight line from the price to the value at retirement age. That of a bus bought used begins at its
+     * own price when it was bought, falls by age or odometer and never ends above that price.
+     */
     Amount bus(Vehicle vehicle, double ageYears) {
-        double left = StraightLine.lifeLeft(ageYears, study.types().get(vehicle.type()).prices().lifeYears());
+        return vehicle.used().map(used -> used(vehicle, used.as(), ageYears)).orElseGet(() -> boughtNew(vehicle, ageYears));
+    }
+
+    private Amount used(Vehicle vehicle, SecondHand as, double ageYears) {
+        double left = lifeLeft(vehicle, ageYears);
+        UnitPrice prices = PriceKind.BUS_PRICES.of(vehicle.type());
+        Derivation age = Derivation.of("age", ageYears, "year", "year less entry into service");
+        Derivation odometer = Derivation.of("odometer", vehicle.odometerKm(), "km", "when bought and driven since");
+        Supplier<Derivation> share = () -> Derivation.of("share of the price paid that is left", left, "",
+                "straight line over the life left when it was bought, by age or odometer", age, odometer);
+        Amount atEnd = new Amount.Lesser("value at retirement, not above the price paid",
+                Amount.of(1 - left, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()), "share of that life gone", ""),
+                Amount.of((1 - left) * as.price(), prices, "that share of the price paid", Derivation.MONEY));
+        return new Amount.Sum("value of " + vehicle.unit(), List.of(Amount.of(left * as.price(), prices,
+                () -> Derivation.product("part of the price paid", Derivation.MONEY, Derivation.of("price paid for the used bus",
+                        as.price(), Derivation.MONEY, "step of the plan, base-date money"), share.get())), atEnd));
+    }
+
+    /** Share of the life over which the value of a bus falls that is left. */
+    private double lifeLeft(Vehicle vehicle, double ageYears) {
+        VehiclePrices prices = study.types().get(vehicle.type()).prices();
+        return vehicle.used().map(used -> used.as().lifeLeft(ageYears, vehicle.odometerKm(), prices))
+                .orElseGet(() -> StraightLine.lifeLeft(ageYears, prices.lifeYears()));
+    }
+
+    private Amount boughtNew(Vehicle vehicle, double ageYears) {
+        double left = lifeLeft(vehicle, ageYears);
         return new Amount.Sum("value of " + vehicle.unit(), List.of(
                 Amount.of(left, PriceKind.NEW_BUS.of(vehicle.type()), () -> share("share of its life left", left, ageYears, vehicle)),
                 Amount.of(1 - left, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()),
@@ -53,7 +83,8 @@ final class BusValues {
     /**
      * What the pack of a bus of an age makes the bus worth more than {@link #ofBus} says, at the price of a new pack then; below
      * zero where it makes it worth less. The straight line of the bus holds a pack as old as the bus: a replacement counts by
-     * what it is ahead of that or behind it, the pack that the bus came with only where it has worn faster than the bus.
+     * what it is ahead of that or behind it, the pack that the bus came with only where it has worn faster than the bus. The price of
+     * a used bus held the life that its pack had left.
      */
     double ofPack(Vehicle vehicle, double ageYears, int year, CostCategory category) {
         return pack(vehicle, ageYears).at(book, year, category);
@@ -68,7 +99,7 @@ final class BusValues {
     }
 
     private double packShare(Vehicle vehicle, double ageYears, BatterySpec battery) {
-        double held = StraightLine.lifeLeft(ageYears, study.types().get(vehicle.type()).prices().lifeYears());
+        double held = vehicle.used().map(Vehicle.Used::packLifeLeft).orElse(1.0) * lifeLeft(vehicle, ageYears);
         double left = PackReplacement.lifeLeft(battery, vehicle.pack().wear());
         double share = vehicle.pack().priceShare();
         return share > 0 ? share * left - held : Math.min(0, left - held);

@@ -12,13 +12,15 @@ import org.amberyard.core.why.Derivation;
 /** Costs that belong to a place in the fleet: buying, selling, packs, fuel, upkeep, insurance and fees. */
 final class FleetCosts {
     private final StudyInput study;
+    private final PlanInput plan;
     private final PlanCourse course;
     private final BusValues values;
     private final PackRenewal renewal;
     private final List<CostItem> items = new ArrayList<>();
 
-    private FleetCosts(StudyInput study, PlanCourse course) {
+    private FleetCosts(StudyInput study, PlanInput plan, PlanCourse course) {
         this.study = study;
+        this.plan = plan;
         this.course = course;
         PriceBook book = new PriceBook(study);
         this.values = new BusValues(book);
@@ -32,8 +34,8 @@ final class FleetCosts {
         return rows;
     }
 
-    static List<CostItem> of(StudyInput study, PlanCourse course) {
-        FleetCosts costs = new FleetCosts(study, course);
+    static List<CostItem> of(StudyInput study, PlanInput plan, PlanCourse course) {
+        FleetCosts costs = new FleetCosts(study, plan, course);
         costs.course.fleet().events().forEach(costs::addEvent);
         costs.course.upkeep().forEach(costs::addYear);
         costs.addWhatIsLeft();
@@ -42,14 +44,19 @@ final class FleetCosts {
 
     private void addEvent(FleetEvent event) {
         if (event instanceof FleetEvent.Bought bought) {
-            add(event.place(), event.year(), CostCategory.BUS_PURCHASE, Amount.of(1, PriceKind.NEW_BUS.of(bought.vehicle().type()),
-                    bought.vehicle().unit() + ", a new bus", ""));
+            add(event.place(), event.year(), CostCategory.BUS_PURCHASE, price(bought));
         } else if (event instanceof FleetEvent.Sold sold && !sold.scrapped()) {
             add(event.place(), event.year(), CostCategory.BUS_SALE,
                     new Amount.Credit(values.sold(sold.vehicle(), sold.vehicle().ageYears(event.year()))));
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
             add(event.place(), event.year(), CostCategory.BATTERY_REPLACEMENT, renewal.amount(replaced));
         }
+    }
+
+    private Amount price(FleetEvent.Bought bought) {
+        Vehicle bus = bought.vehicle();
+        return bus.used().map(used -> new UsedPrice(study, plan, bought, used.as()).amount())
+                .orElseGet(() -> Amount.of(1, PriceKind.NEW_BUS.of(bus.type()), bus.unit() + ", a new bus", ""));
     }
 
     private void addWhatIsLeft() {

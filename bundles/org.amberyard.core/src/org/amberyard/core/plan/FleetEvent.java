@@ -16,7 +16,7 @@ public sealed interface FleetEvent {
     Vehicle vehicle();
 
     /**
-     * A new bus takes a place.
+     * A new or used bus takes a place.
      *
      * @param outgoingType type that stood there before
      * @param step the plan's step; empty when the rule bought it

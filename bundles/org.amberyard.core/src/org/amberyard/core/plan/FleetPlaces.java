@@ -6,17 +6,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.core.battery.PackReplacement;
 
 /** Which bus stands in which place, and what has happened to the buses so far. */
 final class FleetPlaces {
     private final StudyInput study;
+    private final PackSoFar packs;
     private final Vehicle[] places;
     private final int[] arrived;
     private final Map<Integer, Integer> bought = new HashMap<>();
     private final List<FleetEvent> events = new ArrayList<>();
 
-    FleetPlaces(StudyInput study, List<Optional<Vehicle>> today) {
+    FleetPlaces(StudyInput study, PackSoFar packs, List<Optional<Vehicle>> today) {
         this.study = study;
+        this.packs = packs;
         this.places = today.stream().map(bus -> bus.orElse(null)).toArray(Vehicle[]::new);
         this.arrived = new int[places.length];
         Arrays.fill(arrived, -1);
@@ -66,8 +69,17 @@ final class FleetPlaces {
         int generation = bought.merge(place, 1, Integer::sum);
         BusInput of = study.buses().get(place);
         String unit = of.inServiceYear() > 0 && generation == 1 ? of.name() : of.name() + "-" + (generation + 1);
-        places[place] = new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1);
+        places[place] = step.flatMap(PlanInput.Replacement::used).map(used -> used(unit, new PackSoFar.Coming(year, place, type,
+                used.ageYears(), used.odometerKm()), used)).orElse(new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1));
         events.add(new FleetEvent.Bought(year, place, places[place], outgoingType, step));
+    }
+
+    private Vehicle used(String unit, PackSoFar.Coming bus, SecondHand as) {
+        Vehicle.Pack pack = packs.of(bus, Optional.of(new MeasuredPack(bus.year(), as.packHealth())));
+        double packLifeLeft = study.types().get(bus.type()).electric()
+                .map(e -> PackReplacement.lifeLeft(e.battery(), pack.wear())).orElse(1.0);
+        return new Vehicle(unit, bus.type(), bus.year() - as.ageYears(), as.odometerKm(), pack, 1,
+                Optional.of(new Vehicle.Used(as, packLifeLeft)));
     }
 
     /** A bus that has left its place takes another, whose bus is sold. */

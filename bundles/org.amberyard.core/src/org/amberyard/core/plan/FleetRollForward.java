@@ -32,8 +32,9 @@ public final class FleetRollForward {
         this.study = study;
         this.driving = new YearOfDriving(study, duty, ports);
         this.packs = new RenewOrRetire(study, driving, figures);
-        PresentFleet present = new PresentFleet(study, duty, driving);
-        this.fleet = new FleetPlaces(study,
+        PackSoFar soFar = new PackSoFar(study, duty, driving);
+        PresentFleet present = new PresentFleet(study, soFar);
+        this.fleet = new FleetPlaces(study, soFar,
                 IntStream.range(0, study.buses().size())
                 .mapToObj(place -> present.standing(place).map(bus -> calibrated(place, bus))).toList());
         this.steps = new PlanSteps(study, plan, fleet);

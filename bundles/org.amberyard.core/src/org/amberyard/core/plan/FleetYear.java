@@ -48,9 +48,10 @@ public record FleetYear(int year, int electric, int engine, int route, int spare
         return route > 0 ? OptionalDouble.of((double) spare / route) : OptionalDouble.empty();
     }
 
-    /** Day by which a bus must be ordered that is delivered at the start of its year. */
+    /** Day by which a bus must be ordered that is delivered at the start of its year; a used one waits for no maker. */
     public static LocalDate orderBy(StudyInput study, FleetEvent.Bought bought) {
-        double months = study.types().get(bought.vehicle().type()).deliveryMonths();
+        double months = bought.vehicle().used().isPresent() ? 0
+                : study.types().get(bought.vehicle().type()).deliveryMonths();
         int whole = (int) months;
         return study.money().fiscal().start(study.baseYear() + bought.year()).minusMonths(whole)
                 .minusDays(Math.round((months - whole) * DAYS_A_MONTH));

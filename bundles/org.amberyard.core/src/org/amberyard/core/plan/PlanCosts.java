@@ -34,7 +34,7 @@ public final class PlanCosts {
     }
 
     static PlanCosts of(StudyInput study, PlanInput plan, PlanCourse course) {
-        List<CostItem> items = Stream.concat(FleetCosts.of(study, course).stream(),
+        List<CostItem> items = Stream.concat(FleetCosts.of(study, plan, course).stream(),
                 YardCosts.of(study, plan, course).stream()).toList();
         return new PlanCosts(study, plan, course, items, new PricedItems(FleetCosts.rows(study), study.years(), items),
                 new PurchaseLines(study, plan, course.fleet()));

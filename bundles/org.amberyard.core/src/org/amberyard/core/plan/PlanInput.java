@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -19,17 +20,24 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         List<OneOff> oneOffs, boolean certainAwardsOnly, PaymentPlan payment) {
 
     /**
-     * A new bus takes a place.
+     * A new or used bus takes a place.
      *
      * @param year year
      * @param place place in the list of buses
      * @param newType type bought; empty retires the bus without replacement
      * @param cascadeTo place that the outgoing bus takes over; empty sells it
      * @param programmes places of the programmes that pay a part
+     * @param used the bus as it is bought used; empty for a new one
      */
-    public record Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, List<Integer> programmes) {
+    public record Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, List<Integer> programmes,
+            Optional<SecondHand> used) {
         public Replacement {
             programmes = List.copyOf(programmes);
+        }
+
+        /** A step that buys a new bus. */
+        public Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, List<Integer> programmes) {
+            this(year, place, newType, cascadeTo, programmes, Optional.empty());
         }
     }
 

@@ -24,6 +24,8 @@ enum PriceKind {
     FIXED_CHARGES("fixed electric charges", "", (s, of) -> 1, as(PriceDeck.Subject.ELECTRIC_FIXED), none()),
     /** Money of the base date that moves as upkeep does. */
     UPKEEP("upkeep", "", (s, of) -> 1, as(PriceDeck.Subject.UPKEEP), none()),
+    /** Money of the base date that moves as prices of new buses of a type do. */
+    BUS_PRICES("prices of buses", "", (s, of) -> 1, PriceKind::busPath, none()),
     FUEL("price of fuel", "money/L", (s, of) -> fuel(s, of).base(), (s, of) -> fuel(s, of).path(),
             (s, of) -> ref("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT), "pricePerL")),
     EXHAUST_FLUID("price of exhaust fluid", "money/L", (s, of) -> s.prices().exhaustFluid().base(),

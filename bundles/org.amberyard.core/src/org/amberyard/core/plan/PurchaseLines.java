@@ -18,6 +18,7 @@ import org.amberyard.core.why.Derivation;
  */
 final class PurchaseLines {
     private final StudyInput study;
+    private final PlanInput plan;
     private final FleetHistory fleet;
     private final FundingInput.Declared declared;
     private final int yardRow;
@@ -25,6 +26,7 @@ final class PurchaseLines {
 
     PurchaseLines(StudyInput study, PlanInput plan, FleetHistory fleet) {
         this.study = study;
+        this.plan = plan;
         this.fleet = fleet;
         this.declared = study.funding().declared();
         this.yardRow = study.buses().size();
@@ -62,11 +64,13 @@ final class PurchaseLines {
         int compared = comparedType(bought);
         Optional<OldBus> old = old(bought);
         boolean leaves = oneLeaves(bought);
+        Optional<UsedPrice> used = bought.vehicle().used().map(u -> new UsedPrice(study, plan, bought, u.as()));
         boolean domestic = declared.domesticTypes().contains(bought.vehicle().type());
         List<Integer> programmes = bought.step().map(PlanInput.Replacement::programmes).orElse(List.of());
-        return prices -> new Purchase(Purchase.Kind.BUS, unit + ", " + type.name(), bought.place(), bought.year(), 1,
-                List.of(prices.bus(bought.vehicle().type(), bought.year())),
-                Optional.of(new NewBus(unit, type.spec().body().bodyType(), type.electric().isPresent(),
+        return prices -> new Purchase(Purchase.Kind.BUS, unit + ", " + type.name() + (used.isPresent() ? ", used" : ""),
+                bought.place(), bought.year(), 1, List.of(used.map(u -> prices.bus(u, bought.year()))
+                        .orElseGet(() -> prices.bus(bought.vehicle().type(), bought.year()))),
+                Optional.of(new NewBus(unit, type.spec().body().bodyType(), type.electric().isPresent(), used.isPresent(),
                         prices.bus(compared, bought.year()), old, leaves)), domestic, programmes);
     }
 
@@ -86,17 +90,7 @@ final class PurchaseLines {
     private OldBus oldBus(Vehicle vehicle, boolean leaves) {
         VehicleTypeInput type = study.types().get(vehicle.type());
         boolean diesel = type.engine().filter(e -> e.fuel() == FuelKind.DIESEL).isPresent();
-        return new OldBus(vehicle.unit(), type.spec().body().bodyType(), diesel, engineModelYear(vehicle), leaves);
-    }
-
-    /** That of a bus of the present fleet is declared; a bus bought in the study has an engine of the year of its purchase. */
-    private int engineModelYear(Vehicle vehicle) {
-        for (int place = 0; place < declared.engineModelYears().size(); place++) {
-            if (study.buses().get(place).name().equals(vehicle.unit())) {
-                return declared.engineModelYears().get(place);
-            }
-        }
-        return study.baseYear() + vehicle.inServiceYear();
+        return new OldBus(vehicle.unit(), type.spec().body().bodyType(), diesel, EngineModelYear.of(study, vehicle), leaves);
     }
 
     private boolean oneLeaves(FleetEvent.Bought bought) {

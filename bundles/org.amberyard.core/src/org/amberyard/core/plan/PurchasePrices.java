@@ -19,6 +19,12 @@ final class PurchasePrices {
                 CostCategory.BUS_PURCHASE);
     }
 
+    /** A used bus. */
+    Derivation bus(UsedPrice used, int year) {
+        return Derivation.product("price of the used bus", Derivation.MONEY, used.input(),
+                book.why(used.path(), year, CostCategory.BUS_PURCHASE), inflation(year, CostCategory.BUS_PURCHASE));
+    }
+
     /** Ports: hardware, then installation. */
     List<Derivation> ports(PlanInput.PortPurchase bought) {
         return List.of(

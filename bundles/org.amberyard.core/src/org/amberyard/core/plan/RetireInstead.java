@@ -81,8 +81,8 @@ final class RetireInstead {
     private double atStudyEnd(int year, int place, Vehicle bus, double years) {
         int last = end(year, years) - 1;
         double age = bus.ageYears(year) + years;
-        return values.ofBus(bus, age, last, CostCategory.BUS_VALUE_LEFT)
-                + values.ofPack(driven(year, place, bus, years), age, last, CostCategory.PACK_LIFE_LEFT);
+        Vehicle then = driven(year, place, bus, years);
+        return values.ofBus(then, age, last, CostCategory.BUS_VALUE_LEFT) + values.ofPack(then, age, last, CostCategory.PACK_LIFE_LEFT);
     }
 
     private static int end(int year, double years) {
@@ -96,7 +96,7 @@ final class RetireInstead {
         VehicleYear driven = driving.of(year, place, bus).record();
         PackWear wear = bus.pack().wear().after(driving.packYear(year, place, bus.type(), driven.fullCycles()).rate(),
                 driven.fullCycles(), years);
-        return bus.with(new Vehicle.Pack(wear, bus.pack().km(), bus.pack().priceShare()));
+        return bus.driven(driven.use().km() * years, wear);
     }
 
     /** Years that the bus would still serve from the start of a year. */

@@ -28,7 +28,7 @@ public final class UpkeepCalibrations {
 
     static UpkeepCalibrations of(StudyInput study, DutyTable duty, BusWear wear) {
         YearOfDriving driving = new YearOfDriving(study, duty, new PortFleet(study.depot(), List.of()));
-        PresentFleet present = new PresentFleet(study, duty, driving);
+        PresentFleet present = new PresentFleet(study, new PackSoFar(study, duty, driving));
         return new UpkeepCalibrations(study, IntStream.range(0, study.types().size()).mapToObj(type -> IntStream
                 .range(0, study.buses().size()).filter(place -> study.buses().get(place).type() == type)
                 .mapToObj(place -> of(study, wear, driving.of(0, place, present.bus(place)).record()))

@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.Optional;
 import org.amberyard.core.battery.PackWear;
 
 /**
@@ -7,13 +8,24 @@ import org.amberyard.core.battery.PackWear;
  *
  * @param unit its own name, which moves with it from place to place
  * @param type place in the list of types
- * @param inServiceYear year in which it entered service, counted from the base year
+ * @param inServiceYear year in which it was delivered new, counted from the base year
  * @param odometerKm odometer, km
  * @param pack its pack
  * @param fuelFactor measured over modelled fuel in the base year, by which the model's fuel is multiplied; 1 where nothing was
  *            measured
+ * @param used how it was when the fleet bought it used; empty for a bus bought new and for those of today
  */
-public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, Pack pack, double fuelFactor) {
+public record Vehicle(String unit, int type, int inServiceYear, double odometerKm, Pack pack, double fuelFactor,
+        Optional<Used> used) {
+
+    /**
+     * A bus when it was bought used: its value falls from there.
+     *
+     * @param as its age, odometer and price
+     * @param packLifeLeft share of a new pack's life that its pack had left; 1 for an engine bus
+     */
+    public record Used(SecondHand as, double packLifeLeft) {
+    }
 
     /**
      * Its pack; an engine bus has one that never wears.
@@ -27,6 +39,11 @@ public record Vehicle(String unit, int type, int inServiceYear, double odometerK
 
         /** The pack of a new bus. */
         public static final Pack FIRST = new Pack(PackWear.NEW, 0, 0);
+    }
+
+    /** A bus that was bought new. */
+    public Vehicle(String unit, int type, int inServiceYear, double odometerKm, Pack pack, double fuelFactor) {
+        this(unit, type, inServiceYear, odometerKm, pack, fuelFactor, Optional.empty());
     }
 
     /** Age at the start of a year. */
@@ -51,14 +68,14 @@ public record Vehicle(String unit, int type, int inServiceYear, double odometerK
 
     Vehicle driven(double km, PackWear wear) {
         return new Vehicle(unit, type, inServiceYear, odometerKm + km, new Pack(wear, pack.km() + km, pack.priceShare()),
-                fuelFactor);
+                fuelFactor, used);
     }
 
     Vehicle with(Pack other) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm, other, fuelFactor);
+        return new Vehicle(unit, type, inServiceYear, odometerKm, other, fuelFactor, used);
     }
 
     Vehicle calibrated(double factor) {
-        return new Vehicle(unit, type, inServiceYear, odometerKm, pack, factor);
+        return new Vehicle(unit, type, inServiceYear, odometerKm, pack, factor, used);
     }
 }

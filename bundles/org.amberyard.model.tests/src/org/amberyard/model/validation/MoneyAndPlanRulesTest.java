@@ -237,4 +237,76 @@ class MoneyAndPlanRulesTest {
         Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: programme Rebate pays for electric buses only and "
                 + "C diesel is none; clear the programme or choose an electric type.");
     }
+
+    private void buysUsed(double price, double health) {
+        small.replacement.setUsedAgeYears(4);
+        small.replacement.setUsedOdometerKm(60_000);
+        small.replacement.setUsedPrice(price);
+        small.replacement.setUsedHealth(health);
+        small.replacement.getProgrammes().clear();
+    }
+
+    @Test
+    void aUsedBusThatIsToldWholeIsFine() {
+        buysUsed(150_000, 0.9);
+        Said.of(small);
+    }
+
+    @Test
+    void aUsedElectricBusHasACapacity() {
+        buysUsed(150_000, 0);
+        Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: the used C electric has a battery, but what it still holds is "
+                + "not given; enter its capacity over that of a new one, as measured or promised by the seller.");
+        small.replacement.setUsedHealth(0.7);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: battery health of used bus is 0.7 share, not above 0.7 share "
+                + "at which packs of C electric are replaced, so it needs another pack in its first year.");
+    }
+
+    @Test
+    void aUsedEngineBusHasNone() {
+        buysUsed(60_000, 0.9);
+        small.replacement.setNewType(small.diesel);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: battery health of used bus is 0.9 share, but C diesel has an "
+                + "engine; clear the field.");
+    }
+
+    @Test
+    void aUsedBusHasAPriceAndAnOdometer() {
+        buysUsed(0, 0.9);
+        small.replacement.setUsedOdometerKm(0);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: price of used bus is 0 money, as if it were given away; enter "
+                + "what it costs.", "WARNING: Replacement 2027 B01 of plan Electric: odometer of used bus is 0 km though its age is "
+                + "4 year; enter the reading.");
+        buysUsed(900_000, 0.9);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: price of used bus is 900000 money, more than a new C electric "
+                + "at 150000 money; check both.");
+    }
+
+    @Test
+    void aUsedBusHasYearsAndDistanceLeft() {
+        buysUsed(9000, 0.9);
+        small.replacement.setUsedAgeYears(15);
+        small.replacement.setUsedOdometerKm(500_000);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: age of used bus is 15 year, and a C electric is replaced at "
+                + "15 year, so it is due a year after it comes; choose a younger bus.",
+                "WARNING: Replacement 2027 B01 of plan Electric: odometer of used bus is 500000 km, and a C electric is replaced at "
+                + "402336 km, so it is due a year after it comes; choose a younger bus.");
+    }
+
+    @Test
+    void aNewBusHasThePriceOfItsType() {
+        small.replacement.setUsedPrice(200_000);
+        Said.of(small, "ERROR: Replacement 2027 B01 of plan Electric: price of used bus is 200000 money, but the step buys no used "
+                + "bus; enter its age and odometer, or clear the field.");
+    }
+
+    @Test
+    void programmesForNewBusesPayForNoUsedOne() {
+        buysUsed(150_000, 0.9);
+        small.replacement.getProgrammes().add(small.rebate);
+        Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: programme Rebate pays for new buses only and this one is "
+                + "used, so it pays nothing; clear the programme or buy a new bus.");
+        small.rebate.setNewOnly(false);
+        Said.of(small);
+    }
 }

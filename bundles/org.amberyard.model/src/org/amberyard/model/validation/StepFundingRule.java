@@ -4,6 +4,7 @@ import java.util.List;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.UsedBus;
 import org.amberyard.model.plans.OneOffCost;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage.Literals;
@@ -63,6 +64,9 @@ final class StepFundingRule implements Rule {
         } else if (payer.getBusAwards().stream().noneMatch(a -> a.getBodyType() == type.getBodyType())) {
             findings.warning(step, Literals.REPLACEMENT__PROGRAMMES, programme + " has no award for body type "
                     + type.getBodyType().getLiteral() + ", so it pays nothing; add the award or clear the programme.");
+        } else if (payer.isNewOnly() && UsedBus.isBoughtBy(step)) {
+            findings.warning(step, Literals.REPLACEMENT__PROGRAMMES, programme + " pays for new buses only and this one is used, so "
+                    + "it pays nothing; clear the programme or buy a new bus.");
         }
     }
 

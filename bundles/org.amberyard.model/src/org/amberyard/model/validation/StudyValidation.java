@@ -23,7 +23,8 @@ public final class StudyValidation {
             new PriceCoverRule(), new PricePointsRule(), new CentsRule(),
             new ProgrammeRule(), new OperatingMoneyRule(),
             new EngineEmissionRule(), new GridEmissionRule(), new FactorChoiceRule(), new HarmRule(), new PlaceholderRule(),
-            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new CascadeRule(), new FirstPortRule(), new StepFundingRule(),
+            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new UsedBusRule(), new CascadeRule(), new FirstPortRule(),
+            new StepFundingRule(),
             new FinancingRule(), new FinancedShareRule());
 
     private final ValueText values;
