@@ -1,7 +1,6 @@
 """Holds the costs, their sums and the measures of all plans against the results."""
 
-from costs import AT_END, GROUPS, when
-from money import RUNNING, START
+from costs import AT_END, GROUPS
 
 
 def compare(study, results, plans, checks):

@@ -1,7 +1,6 @@
 """Costs of a plan, category by category, and everything that is summed up from them."""
 
-import csv
-
+from debts import Finance
 from fleet import Fleet, Ledger
 from funding import Funding
 from money import END, RUNNING, START
@@ -38,31 +37,30 @@ def investment(category):
 class Plan:
     """A plan with its ledger."""
 
-    def __init__(self, study, course, quantities):
+    def __init__(self, study, course):
         self.study, self.course, self.name = study, course, course.plan
         self.ledger = Ledger()
         self.fleet = Fleet(study, course, self.ledger)
         self.fleet.write()
-        self.yard = Yard(study, course, self.ledger, quantities)
+        self.yard = Yard(study, course, self.ledger)
         self.yard.write()
         self.funding = Funding(self)
         self.funding.write()
+        self.finance = Finance(self)
 
     def stated(self, year, category, place=None):
         """Cost in the money that the study states."""
-        cells = self.ledger.cells
-        places = [place] if place else self.places()
-        return self.study.money.stated(sum(cells.get((p, year, category), 0.0) for p in places), when(category), year)
+        return self.study.money.stated(self.ledger.cell(place, year, category), when(category), year)
 
-    def nominal(self, year, category):
+    def nominal(self, year, category, place=None):
         """Cost in money of the time at which it falls."""
-        constant = self.ledger.total(year, {category})
+        constant = self.ledger.cell(place, year, category)
         return constant * self.study.money.inflated(self.study.money.time(when(category), year))
 
     def present(self, category):
         """Present value of a category."""
         money = self.study.money
-        return sum(money.present(self.ledger.total(y, {category}), when(category), y) for y in range(money.years))
+        return sum(money.present(self.ledger.cell(None, y, category), when(category), y) for y in range(money.years))
 
     def present_cost(self):
         """Present value of all categories."""
@@ -71,14 +69,3 @@ class Plan:
     def places(self):
         """Rows of the ledger."""
         return list(self.study.buses) + ["Yard"]
-
-
-def read_quantities(path):
-    """What the bills of each plan, year and month count, by line and unit; years count from the first year of the file's study."""
-    quantities = {}
-    with open(path, encoding="utf-8", newline="") as file:
-        for row in csv.DictReader(file):
-            lines = quantities.setdefault((row["plan"], int(row["year"]), row["month"]), {})
-            key = row["line"], row["unit"]
-            lines[key] = lines.get(key, 0.0) + float(row["quantity"])
-    return quantities

@@ -20,9 +20,21 @@ class Course:
         self.events = rows("fleet_events")
         self.shop = {(r["place"], r["y"]): r["cost"] for r in rows("shop_calendar")}
         self.charged = {r["y"]: r for r in rows("bill_by_year")}
+        self.quantities = self._quantities(rows("billed_quantities"))
         self.months = {}
         for row in rows("yard_by_month"):
             self.months.setdefault(row["y"], []).append(row)
+
+    @staticmethod
+    def _quantities(rows):
+        """What the bills of each year and month count, by line and unit."""
+        quantities = {}
+        for row in rows:
+            if row["bill"] != "as metered":
+                raise ValueError("The recomputation bills a meter of its own.")
+            lines = quantities.setdefault((row["y"], row["month"]), {})
+            lines[row["line"], row["unit"]] = lines.get((row["line"], row["unit"]), 0.0) + row["quantity"]
+        return quantities
 
     def in_year(self, year):
         """Buses that stand in their places in a year."""
@@ -31,8 +43,3 @@ class Course:
     def unit_years(self, unit):
         """Years of a bus, in order."""
         return sorted((r for r in self.driving if r["unit"] == unit), key=lambda r: r["y"])
-
-    def pack_replaced(self, unit):
-        """Last year at whose end the pack of a bus is replaced; None while it has its first."""
-        years = [e["y"] for e in self.events if e["unit"] == unit and e["event"] == "pack replaced"]
-        return max(years) if years else None

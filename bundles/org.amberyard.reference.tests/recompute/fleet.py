@@ -9,17 +9,17 @@ class Ledger:
     """Costs in constant money by place, year and category; credits are negative."""
 
     def __init__(self):
-        self.cells = {}
+        self._cells, self._sums = {}, {}
 
     def add(self, place, year, category, amount):
         """Adds to a cell."""
         key = place, year, category
-        self.cells[key] = self.cells.get(key, 0.0) + amount
+        self._cells[key] = self._cells.get(key, 0.0) + amount
+        self._sums[key[1:]] = self._sums.get(key[1:], 0.0) + amount
 
-    def total(self, year=None, categories=None, place=None):
-        """Sum over what is not given."""
-        return sum(a for (p, y, c), a in self.cells.items() if (year is None or y == year)
-                   and (categories is None or c in categories) and (place is None or p == place))
+    def cell(self, place, year, category):
+        """Cost of a place; of all places together without one."""
+        return self._cells.get((place, year, category), 0.0) if place else self._sums.get((year, category), 0.0)
 
 
 class Fleet:
@@ -72,9 +72,8 @@ class Fleet:
         A replacement counts by what it is ahead of the bus's straight line or behind it; the pack that the bus came with only
         where it has worn faster than the bus.
         """
-        changed = self.course.pack_replaced(unit)
-        changed = None if changed is not None and changed >= until else changed
-        years = [r for r in self.course.unit_years(unit) if r["y"] < until and (changed is None or r["y"] > changed)]
+        changed = self.pack_changed(unit, until)
+        years = self.pack_years(unit, until, changed)
         health = years[-1]["health"] / 100 if years else 1.0
         cycles = sum(r["full_cycles"] for r in years)
         allowed = 1 - kind.row.number("End-of-life capacity", "%", 0.7)
@@ -83,6 +82,15 @@ class Fleet:
         left = max(0.0, min(1 - cycles / limit, 1 - (1 - health) / allowed, 1 - len(years) / oldest))
         held = life_left(age, kind.life)
         return min(0.0, left - held) if changed is None else left - held
+
+    def pack_changed(self, unit, until):
+        """Last year, of those before a year, at whose end a bus was given a new pack; None while it has its first."""
+        changes = [e["y"] for e in self.course.events if e["unit"] == unit and e["event"] == "pack replaced"]
+        return max((y for y in changes if y < until), default=None)
+
+    def pack_years(self, unit, until, changed):
+        """Years of driving before a year with the pack that came at a change, or with the first one."""
+        return [r for r in self.course.unit_years(unit) if r["y"] < until and (changed is None or r["y"] > changed)]
 
     def _event(self, event):
         kind, year, place = self.type_of(event), event["y"], event["place"]
@@ -103,12 +111,23 @@ class Fleet:
         return worth + min(pack, self.old_pack(kind, before[-1]["health"] / 100, START, year))
 
     def pack_bill(self, event):
-        """Price, labour and resale of a replaced pack without warranty, at the end of the year in which it is due."""
+        """Price, maker's part, labour and resale of a replaced pack, at the end of the year in which it is due."""
         kind, year = self.type_of(event), event["y"]
-        health = [r["health"] for r in self.course.driving if r["unit"] == event["unit"] and r["y"] == year][0] / 100
         labour = kind.row.number("Pack change, labour", "USD", 0.0) * self.study.index("upkeep").at(RUNNING, year)
-        return {"price": kind.pack_kwh * self.pack_price(RUNNING, year), "labour": labour,
-                "resale": -self.old_pack(kind, health, RUNNING, year)}
+        years = self.pack_years(event["unit"], year + 1, self.pack_changed(event["unit"], year))
+        health, share = years[-1]["health"] / 100, self._maker_share(kind, years)
+        price = kind.pack_kwh * self.pack_price(RUNNING, year)
+        return {"price": price, "maker_pays": -share * price, "labour": labour,
+                "resale": -(1 - share) * self.old_pack(kind, health, RUNNING, year)}
+
+    @staticmethod
+    def _maker_share(kind, years):
+        """Under a warranty the maker pays, and takes the old pack, for what is left of the nearer of years and distance."""
+        promised = kind.row.number("Pack warranty", "yr", 0.0)
+        if not promised or years[-1]["health"] / 100 > kind.row.number("Pack warranty capacity", "%", 0.7):
+            return 0.0
+        miles = sum(r["distance"] for r in years)
+        return max(0.0, min(1 - len(years) / promised, 1 - miles / kind.row.number("Pack warranty distance", "mi")))
 
     def _year(self, record):
         place, year, kind = record["place"], record["y"], self.type_of(record)
@@ -121,11 +140,12 @@ class Fleet:
         if record["heater_fuel"]:
             price, path = self.study.fuels["diesel"]
             add(place, year, "Heater fuel", record["heater_fuel"] * price * path.at(RUNNING, year))
-        add(place, year, "Upkeep", self.course.shop[place, year] * self.study.index("upkeep").at(RUNNING, year))
+        path = self.study.index("upkeep").at(RUNNING, year)
+        add(place, year, "Upkeep", self.course.shop[place, year] * path)
         rate = self.study.settings.number("Insurance rate", "%", 0.0065)
         age = year - self.in_service(record["unit"])
-        add(place, year, "Insurance", rate * self.value(kind, age, RUNNING, year))
-        add(place, year, "Registration", kind.registration)
+        add(place, year, "Insurance", rate * path * self.value(kind, age, RUNNING, year))
+        add(place, year, "Registration", kind.registration * path)
 
     def _left(self):
         last = self.study.money.years - 1

@@ -4,7 +4,7 @@ import math
 from dataclasses import dataclass, field
 
 from fleet import YARD
-from money import HALF_CENT, RUNNING, START
+from money import END, RUNNING, START, Path
 
 
 @dataclass
@@ -22,6 +22,7 @@ class Line:
     new: object = None
     like_for_like: float = 0.0
     old: dict = None
+    old_type: object = None
     awards: list = field(default_factory=list)
     left: list = None
 
@@ -32,7 +33,7 @@ class Funding:
     def __init__(self, plan):
         self.plan, self.study, self.money = plan, plan.study, plan.study.money
         rows = self.study.folder.rows("programmes")
-        order = sorted(range(len(rows)), key=lambda i: (float(rows[i].text("Order", "0")), i))
+        order = sorted(range(len(rows)), key=lambda i: (float(rows[i].text("Order", "1")), i))
         self.programmes = {rows[i].text("Name"): Programme(rows[i], self.study.folder) for i in order}
         self.lines, self.flows = [], []
         certain = next(r for r in self.study.folder.rows("plans") if r.text("Name") == plan.name)
@@ -41,7 +42,7 @@ class Funding:
     def write(self):
         """Works out awards, credits and aid."""
         self._collect()
-        for line in self.lines:
+        for line in sorted(self.lines, key=self._order):
             self._stack(line)
         self._credits()
         self._aid()
@@ -67,6 +68,11 @@ class Funding:
             amount = row.number("Amount", "USD") * self.money.inflated(year)
             self.lines.append(Line("training and tools", row.text("Name"), YARD, year, 1, [amount], self._named(row)))
 
+    def _order(self, line):
+        """Budgets go to the purchases of a year before those of later ones, to buses by their place before the rest by name."""
+        kinds = ["bus", "ports", "site work", "training and tools"]
+        return line.year, kinds.index(line.kind), self.plan.places().index(line.place), line.name
+
     def _named(self, row):
         names = row.names("Programmes") or row.names("Programme")
         return [p for n, p in self.programmes.items() if n in names]
@@ -86,7 +92,7 @@ class Funding:
         price = self.plan.fleet.price(kind, START, year) * self.money.inflated(year)
         compared = self.plan.fleet.price(like, START, year) * self.money.inflated(year)
         self.lines.append(Line("bus", f"{event['unit']}, {kind.name}", event["place"], year, 1, [price],
-                               self._named(row) if row else [], event["unit"], kind, compared, old))
+                               self._named(row) if row else [], event["unit"], kind, compared, old, outgoing))
 
     def _stack(self, line):
         """Applies programmes in their order; each sees what those before it leave."""
@@ -101,6 +107,7 @@ class Funding:
             bounds += [self._room(holder, programme, line, federal) for holder in paying + [programme]]
             bounds += [programme.left(line.year)]
             amount = 0.0 if refused or line.kind == "bus" and programme.buses_left < 1 else max(0.0, min(bounds))
+            programme.buses_left -= 1 if line.kind == "bus" and not refused else 0
             line.awards.append((programme, asked, amount))
             if amount > 0:
                 programme.spend(line, amount)
@@ -138,7 +145,6 @@ class Funding:
 
     def _credits(self):
         for row in self.study.folder.rows("low_carbon_credits"):
-            from money import Path
             path = Path(self.money, row)
             for record in self.plan.course.driving:
                 calendar = record["y"] + self.money.first_year
@@ -164,8 +170,8 @@ class Funding:
     def _aid_of(self, row, place, year, earned, own):
         from costs import GROUPS
         operating = GROUPS["Energy"] + GROUPS["Upkeep and fees"]
-        cost = self.plan.ledger.total(year, operating, place) * self.money.inflated(self.money.time(RUNNING, year)) - earned
-        years = row.number("Years of depreciation", "yr", 10.0)
+        cost = sum(self.plan.nominal(year, c, place) for c in operating) - earned
+        years = row.number("Years of depreciation", "yr", 12.0)
         written_off = sum(own[r["unit"]][1] / years for r in self.plan.course.in_year(year) if r["place"] == place
                           and r["unit"] in own and year - own[r["unit"]][0] < years)
         amount = row.number("Share of operating cost", "%", 0.0) * cost + row.number("Share of depreciation", "%",
@@ -182,6 +188,11 @@ class Funding:
         time = self.money.time(self.CATEGORIES[kind][1], year)
         wait = 1.0 if year < self.money.years else (1 + self.money.real) ** -(time - self.money.years)
         return amount * wait / self.money.inflated(time)
+
+    def stated(self, kind, year, amount):
+        """A flow in the money that the study states; what comes after the study is stated at its end."""
+        when = self.CATEGORIES[kind][1] if year < self.money.years else END
+        return self.money.stated(self.constant(kind, year, amount), when, min(year, self.money.years - 1))
 
     def _book(self, kind, place, year, amount):
         last = self.money.years - 1
@@ -202,11 +213,11 @@ class Programme:
         self.certain = row.number("Probability of award", "%", 1.0) >= 1
         self.federal = row.text("Kind of money") == "federal"
         self.lag, self.hold = int(row.number("Paid after", "yr", 0.0)), row.number("Years to serve", "yr", 0.0)
-        self.match, self.match_own = row.number("Match", "%", 0.0), row.text("Match from", "own") == "own"
+        self.match, self.match_own = row.number("Match", "%", 0.0), row.text("Match from", "own money") == "own money"
         self.buses_left = row.number("Most buses", "", math.inf)
         self._budget, self._per_year = row.number("Budget", "USD", math.inf), row.number("Budget per year", "USD", math.inf)
         self._spent = {}
-        if row.text("Paid", "paid out") not in ("paid out", "") or row.yes("Shares of what is left"):
+        if row.text("Paid", "cash") != "cash" or row.yes("Shares of what is left"):
             raise ValueError("The recomputation knows neither credits against tax nor shares of what is left.")
 
     def pays_in(self, calendar):
@@ -240,9 +251,9 @@ class Programme:
         """Most that it pays for a line."""
         if line.kind == "bus":
             award = self.awards.get(line.new.body)
-            return award.number("Cap per bus", "USD", math.inf) if award else math.inf
+            return award.number("Cap per bus", "USD", 1e6) if award else math.inf
         if line.kind == "ports":
-            return self.row.number("Cap per port", "USD", math.inf) * line.count
+            return self.row.number("Cap per port", "USD", 1e6) * line.count
         return self.row.number("Cap per site work" if line.kind == "site work" else "Cap of training", "USD", math.inf)
 
     def fails(self, line):
@@ -250,13 +261,14 @@ class Programme:
         if line.kind != "bus":
             return False
         old = line.old
-        return self.row.yes("Scraps old bus") and (old is None or old["event"] == "moved")
+        return (self.row.yes("Scraps old bus") and (old is None or old["event"] == "moved")
+                or self.row.yes("Same body type") and old is not None and line.old_type.body != line.new.body
+                or self.row.yes("Old bus is diesel") and old is not None and line.old_type.fuel != "diesel")
 
     def left(self, year):
         """What is left of its budgets."""
         return min(self._budget - sum(self._spent.values()), self._per_year - self._spent.get(year, 0.0))
 
     def spend(self, line, amount):
-        """Takes an award off its budgets."""
+        """Takes an award off its budgets; a bus has its place among those that it pays for whatever it is paid."""
         self._spent[line.year] = self._spent.get(line.year, 0.0) + amount
-        self.buses_left -= 1 if line.kind == "bus" else 0

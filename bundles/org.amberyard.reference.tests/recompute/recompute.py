@@ -2,17 +2,20 @@
 
 Usage: python3 recompute.py STUDY_FOLDER RESULTS_FOLDER
 
-STUDY_FOLDER holds the study as CSV files, RESULTS_FOLDER results.json and bill_quantities.csv. Prints how many figures of which
-table were compared, the greatest difference and every figure that is further apart than 1e-9; returns 0 when there is none.
+STUDY_FOLDER holds the study as CSV files, RESULTS_FOLDER its results.json. Prints how many figures of which table were compared, the greatest difference and every figure that is further apart than 1e-9; returns 0 when there is none.
 """
 
 import pathlib
 import sys
 import time
 
+import compare_air
+import compare_bills
+import compare_debts
+import compare_measures
 import compare_money
 from checks import TOLERANCE, Checks
-from costs import Plan, read_quantities
+from costs import Plan
 from course import Course
 from study import Study
 from tables import Folder, Results
@@ -23,10 +26,13 @@ def main(study_folder, results_folder):
     start = time.perf_counter()
     study = Study(Folder(study_folder))
     results = Results(pathlib.Path(results_folder) / "results.json")
-    quantities = read_quantities(pathlib.Path(results_folder) / "bill_quantities.csv")
-    plans = [Plan(study, Course(results, name), quantities) for name in study.plans]
+    plans = [Plan(study, Course(results, name)) for name in study.plans]
     checks = Checks()
     compare_money.compare(study, results, plans, checks)
+    compare_debts.compare(study, results, plans, checks)
+    compare_bills.compare(study, results, plans, checks)
+    co2e = compare_air.compare(study, results, plans, checks)
+    compare_measures.compare(study, results, plans, co2e, checks)
     for table, count in checks.counts.items():
         print(f"{table}: {count} figures")
     for miss in checks.misses:

@@ -47,7 +47,7 @@ class Type:
         self.price = row.number("Price", "USD")
         self.life = row.number("Retirement age", "yr")
         self.end_value = min(self.price, row.number("Value at retirement age", "USD"))
-        self.registration = row.number("Registration", "USD/yr", 0.0)
+        self.registration = row.number("Registration and fees", "USD/yr", 0.0)
         self.fuel = "" if electric else row.text("Fuel", "diesel")
         self.fluid_share = 0.0 if electric else row.number("Exhaust fluid share", "%", 0.0)
         self.idle_gallons = 0.0 if electric else row.number("Idle fuel rate", "gal/h")

@@ -10,7 +10,6 @@ import pathlib
 import re
 
 _HEADER = re.compile(r"^(.*?)(?: \(([^()]+)\))?$")
-_CLOCK = re.compile(r"^(\d+):(\d\d)$")
 
 
 class Row:
@@ -47,10 +46,15 @@ class Folder:
     """A study as a folder of CSV files; a file that is left out has no rows."""
 
     def __init__(self, folder):
-        self._folder = pathlib.Path(folder)
+        self._folder, self._read = pathlib.Path(folder), {}
 
     def rows(self, name):
         """All rows of a table."""
+        if name not in self._read:
+            self._read[name] = self._rows(name)
+        return self._read[name]
+
+    def _rows(self, name):
         path = self._folder / f"{name}.csv"
         if not path.exists():
             return []
@@ -63,8 +67,7 @@ class Folder:
 
     def only(self, name):
         """The row of a table that has one; an empty row where the file is left out."""
-        rows = self.rows(name)
-        return rows[0] if rows else Row(name, {}, {})
+        return (self.rows(name) or [Row(name, {}, {})])[0]
 
 
 class Results:
@@ -84,9 +87,3 @@ class Results:
         table = self._json["tables"][name]
         columns = [c["name"] for c in table["columns"]]
         return [dict(zip(columns, row)) for row in table["rows"]]
-
-
-def clock_minutes(text):
-    """Minutes after midnight of a clock time."""
-    hours, minutes = _CLOCK.match(text).groups()
-    return int(hours) * 60 + int(minutes)

@@ -12,8 +12,8 @@ MONTHS = ["January", "February", "March", "April", "May", "June", "July", "Augus
 class Yard:
     """Writes the costs that the yard shares into a ledger."""
 
-    def __init__(self, study, course, ledger, quantities):
-        self.study, self.course, self.ledger, self.quantities = study, course, ledger, quantities
+    def __init__(self, study, course, ledger):
+        self.study, self.course, self.ledger = study, course, ledger
         self.purchases = study.of_plan("port_purchases", course.plan)
 
     def write(self):
@@ -49,11 +49,16 @@ class Yard:
         for row in self.purchases:
             if self.study.year(row) <= year:
                 fee = self.study.ports[row.text("Port type")].number("Network fee", "USD/yr", 0.0)
-                self.ledger.add(YARD, year, "Port fees", row.number("Count", "") * fee)
+                self.ledger.add(YARD, year, "Port fees", row.number("Count", "") * fee * self._path(year))
 
     def _swaps(self, year):
         each = self.study.folder.only("depot").number("Cost of moving a plug", "USD", 5.0)
-        self.ledger.add(YARD, year, "Moving of plugs", each * sum(m["swaps"] for m in self.course.months.get(year, [])))
+        self.ledger.add(YARD, year, "Moving of plugs", each * self._path(year)
+                        * sum(m["swaps"] for m in self.course.months.get(year, [])))
+
+    def _path(self, year):
+        """Fees and work follow the index of upkeep."""
+        return self.study.index("upkeep").at(RUNNING, year)
 
     def _bill(self, year):
         """Energy charges go to the buses by their energy and the rest to the yard, which bears demand and fixed charges too."""
@@ -76,7 +81,7 @@ class Yard:
         tariff, contract = Tariff(self.study.folder), year - min(self.course.charged) + 1
         sums = {"energy": 0.0, "demand": 0.0, "fixed": 0.0}
         for month in MONTHS:
-            for part, amount in tariff.month(self.quantities[self.course.plan, year + self.study.money.first_year, month], month, contract).items():
+            for part, amount in tariff.month(self.course.quantities[year, month], month, contract).items():
                 sums[part] += amount
         return sums
 
@@ -92,15 +97,16 @@ class Tariff:
 
     def month(self, quantities, month, contract):
         """Parts of a month's bill from what was metered in the hours of each charge."""
-        parts = {"energy": 0.0, "demand": 0.0, "fixed": self.head.number("Customer charge", "USD/month", 0.0)}
+        parts = {"energy": 0.0, "demand": 0.0, "fixed": 0.0}
         for (charge, unit), amount in quantities.items():
-            price = self._price(charge, month, contract)
-            if price is not None:
-                parts["demand" if unit == "kW" else "energy"] += amount * price
+            price = self.price(charge, month, contract)
+            parts[{"kW": "demand", "kWh": "energy", "month": "fixed"}[unit]] += amount * price
         return parts
 
-    def _price(self, charge, month, contract):
+    def price(self, charge, month, contract):
         """Price of the first row of a charge that holds in a month and contract year; rows of one charge and season agree."""
+        if charge == "Customer charge":
+            return self.head.number("Customer charge", "USD/month", 0.0)
         for row in self.charges:
             first, last = MONTHS.index(row.text("First month", "January")), MONTHS.index(row.text("Last month", "December"))
             at = MONTHS.index(month)
@@ -109,4 +115,4 @@ class Tariff:
             if row.text("Charge") == charge and in_season and in_contract:
                 demand = row.text("Kind", "energy") == "demand"
                 return row.number("Price per kW", "USD/kW·month", 0.0) if demand else row.number("Price per kWh", "USD/kWh", 0.0)
-        return None
+        raise ValueError(f"The tariff has no price for {charge!r} in {month}.")

@@ -39,6 +39,22 @@ final class BillRows {
         }
     }
 
+    /** A line of a month's bill in any year, not rounded. */
+    record OfBilled(OfYear at, boolean charging, Bill bill, BillLine line) {
+        static List<OfBilled> all(StudyResult result) {
+            List<OfBilled> rows = new ArrayList<>();
+            for (OfYear year : YardRows.years(result)) {
+                add(year, true, YardRows.yard(year).bills(), rows);
+                YardRows.yard(year).withoutCharging().ifPresent(w -> add(year, false, w, rows));
+            }
+            return rows;
+        }
+
+        private static void add(OfYear year, boolean charging, BillYear bills, List<OfBilled> rows) {
+            bills.bills().forEach(b -> b.lines().forEach(l -> rows.add(new OfBilled(year, charging, b, l))));
+        }
+    }
+
     /** What set the demand of a line and who drew then; nothing for lines that do not charge demand. */
     static Optional<String> explanation(YardDetail yard, BillLine line, boolean charging) {
         return line.demand().map(d -> d.explanation()

@@ -4,11 +4,17 @@ import java.util.OptionalDouble;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.BillRows.OfBill;
+import org.amberyard.report.BillRows.OfBilled;
 import org.amberyard.report.BillRows.OfLine;
 import org.amberyard.report.BillRows.OfYearBill;
 
 /** Tables of the electric bills. */
 final class BillTables {
+    private static final String BILL_MEANING =
+            "The bill as metered or, on a meter shared with the building, what it would be without charging.";
+    private static final String PRICE_MEANING =
+            "Base-date price per unit; where the unit is money, the share of it that is charged.";
+
     private BillTables() {
     }
 
@@ -17,21 +23,38 @@ final class BillTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.bill().month()))
-                .text("bill", "Bill", "The bill as metered or, on a meter shared with the building, what it would be without "
-                        + "charging.", r -> r.charging() ? "as metered" : "without charging")
+                .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
                 .text("component", "Part", "Part of the bill.", r -> r.line().component().label())
                 .text("line", "Line", "What is charged.", r -> r.line().label())
                 .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
                         r -> r.line().quantity())
                 .text("unit", "Unit", "Unit of the quantity.", r -> r.line().unit().label())
-                .number("price", "Price per unit", Unit.MONEY,
-                        "Base-date price per unit; where the unit is money, the share of it that is charged.",
-                        r -> r.line().price())
+                .number("price", "Price per unit", Unit.MONEY, PRICE_MEANING, r -> r.line().price())
                 .money("amount", "Amount", "Amount as printed, in whole cents; those of a month sum up to its bill.",
                         r -> r.line().amount())
                 .text("explanation", "What set the demand",
                         "For lines on demand: the hour and the day that set it, and which buses drew power then.",
                         OfLine::explanation);
+    }
+
+    static TableDefinition<OfBilled> billedQuantities() {
+        return new TableDefinition<>("billed_quantities", "What the bills of every year charge", OfBilled::all)
+                .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
+                        r -> r.at().plan().name())
+                .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.bill().month()))
+                .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
+                .text("line", "Line", "What is charged.", r -> r.line().label())
+                .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
+                        r -> r.line().quantity())
+                .text("unit", "Unit", "Unit of the quantity.", r -> r.line().unit().label())
+                .number("price", "Price per unit", Unit.MONEY, PRICE_MEANING, r -> r.line().price())
+                .money("amount", "Amount", "Amount at base-date prices before it is rounded, as calculations use it.",
+                        r -> r.line().amount());
+    }
+
+    private static String bill(boolean charging) {
+        return charging ? "as metered" : "without charging";
     }
 
     static TableDefinition<OfBill> billByMonth(LastYears years) {

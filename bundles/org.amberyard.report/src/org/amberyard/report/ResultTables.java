@@ -1,6 +1,7 @@
 package org.amberyard.report;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
@@ -13,7 +14,12 @@ public final class ResultTables {
 
     /** The tables of a result, in a fixed order. */
     public static List<ResultTable> of(StudyResult result, UnitSystem system) {
-        return definitions(Progress.NONE).stream().map(d -> d.table(result, system)).toList();
+        return of(result, system, name -> true);
+    }
+
+    /** The tables whose names are chosen, in the same order; the others are not made. */
+    static List<ResultTable> of(StudyResult result, UnitSystem system, Predicate<String> chosen) {
+        return definitions(Progress.NONE).stream().filter(d -> chosen.test(d.name())).map(d -> d.table(result, system)).toList();
     }
 
     /** Titles of the tables, in the same order. */
@@ -61,6 +67,7 @@ public final class ResultTables {
                 EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(), CostPerTon.table(),
                 EmissionTables.harmByYear(), FactorTable.factors(),
                 YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
+                BillTables.billedQuantities(),
                 ComparisonTables.policies(), ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs(),
                 PortCurveTable.of(progress),
                 ServiceTables.serviceRemedies(progress), ServiceTables.portOutage(last),

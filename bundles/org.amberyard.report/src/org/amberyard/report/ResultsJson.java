@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -28,12 +29,17 @@ public final class ResultsJson {
 
     /** Writes a result; the writer is flushed and left open. */
     public static void write(StudyResult result, UnitSystem system, Writer out) throws IOException {
+        write(result, system, name -> true, out);
+    }
+
+    /** Writes only the tables whose names are chosen; the others are not made. */
+    static void write(StudyResult result, UnitSystem system, Predicate<String> chosen, Writer out) throws IOException {
         ResultsJson document = new ResultsJson(out);
-        document.write(result, system);
+        document.write(result, system, chosen);
         document.json.flush();
     }
 
-    private void write(StudyResult result, UnitSystem system) throws IOException {
+    private void write(StudyResult result, UnitSystem system, Predicate<String> chosen) throws IOException {
         StudyInput study = result.input();
         json.beginObject();
         json.name("format").value(FORMAT).name("version").value(VERSION);
@@ -42,7 +48,7 @@ public final class ResultsJson {
         json.name("unit_system").value(lower(system)).name("base_year").value(study.baseYear());
         json.name("years").value(study.years()).name("money_basis").value(lower(study.money().basis()));
         json.name("tables").beginObject();
-        for (ResultTable table : ResultTables.of(result, system)) {
+        for (ResultTable table : ResultTables.of(result, system, chosen)) {
             write(table);
         }
         json.endObject().endObject();

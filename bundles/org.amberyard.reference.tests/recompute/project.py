@@ -1,0 +1,78 @@
+"""The project of a grant: the engine buses that a plan replaces otherwise than the baseline does."""
+
+import math
+
+from air import Bus
+from costs import GROUPS
+
+
+class Replaced:
+    """An engine bus that leaves its place, and the bus that stands there then, in the year of the change."""
+
+    def __init__(self, factors, plan, baseline, old, record, bought):
+        self.plan, self.baseline, self.unit, self.now, self.bought = plan, baseline, old["unit"], record, bought
+        drove = [r for r in plan.course.unit_years(self.unit) if r["place"] == record["place"] and r["y"] < record["y"]]
+        before = {**drove[-1], "y": record["y"]}
+        if not math.isclose(before["distance"], record["distance"], rel_tol=1e-12):
+            raise ValueError("The recomputation takes the fuel of the old bus from its last year, at the same distance.")
+        self.before, self.after = Bus(factors, plan, before), Bus(factors, plan, record)
+
+    @property
+    def key(self):
+        """Place and calendar year of the change."""
+        return self.now["place"], self.now["year"]
+
+    def retires(self):
+        """Year in which the old bus leaves the place in the baseline, or by the rule after the study."""
+        place, money = self.now["place"], self.plan.study.money
+        there = [r["y"] for r in self.baseline.course.unit_years(self.unit) if r["place"] == place]
+        if self.now["y"] not in there:
+            return self.now["y"]
+        return max(there) + 1 if max(there) < money.years - 1 else self._after_study(place)
+
+    def _after_study(self, place):
+        years = self.plan.study.money.years
+        planned = self.plan.study.buses[place].text("Planned retirement") if self.unit == place else ""
+        if planned:
+            return max(years, int(planned) - self.plan.study.money.first_year)
+        raise ValueError("The recomputation knows planned retirements only.")
+
+    def remaining(self):
+        """Years that the old bus would have driven on."""
+        return max(0, self.retires() - self.now["y"])
+
+
+def replaced(factors, plan, baseline):
+    """All of them, in the order of year and place; what the baseline does as well is no part of the project."""
+    found = []
+    for event in plan.course.events:
+        if event["event"] in ("bought", "moved"):
+            old = _leaves(plan, event)
+            now = [r for r in plan.course.in_year(event["y"]) if r["place"] == event["place"]]
+            if old and now and not plan.study.types[old["type"]].electric and not _baseline_too(baseline, event, old):
+                found.append(Replaced(factors, plan, baseline, old, now[0], event["event"] == "bought"))
+    return sorted(found, key=lambda r: (r.now["y"], list(plan.study.buses).index(r.now["place"])))
+
+
+def _leaves(plan, event):
+    for e in plan.course.events:
+        if e["y"] == event["y"] and (e["event"] == "moved" and e["from_place"] == event["place"]
+                                     or e["event"] in ("sold", "scrapped") and e["place"] == event["place"]):
+            return e
+    return None
+
+
+def _baseline_too(baseline, event, old):
+    left = _leaves(baseline, event)
+    return bool(left and left["unit"] == old["unit"] and any(
+        r["place"] == event["place"] and r["type"] == event["type"] for r in baseline.course.in_year(event["y"])))
+
+
+def cost(plan, buses):
+    """Capital of the project and what programmes pay of it, in stated money, not discounted."""
+    capital = sum(plan.stated(b.now["y"], "Bus purchase", b.now["place"]) for b in buses if b.bought)
+    grant = -sum(plan.stated(b.now["y"], "Grants and rebates", b.now["place"]) for b in buses if b.bought)
+    for year in range(plan.study.money.years):
+        capital += sum(plan.stated(year, c, "Yard") for c in GROUPS["Capital"])
+        grant -= sum(plan.stated(year, c, "Yard") for c in GROUPS["Funding"])
+    return {"capital": capital, "grant only": grant}
