@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.apache.commons.math3.distribution.BetaDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,6 +82,18 @@ class DistributionTest {
         assertEquals(-lower, new TruncatedNormal(new Normal(0, 1), 3, 4.5).quantile(1 - share), 1e-12);
     }
 
+    /**
+     * The table behind the quantiles of PERT beside the beta distribution itself, over all shares and kinds of skew.
+     */
+    @Property(tries = 300)
+    void pertIsABetaDistribution(@ForAll @DoubleRange(min = 0, max = 1) double mode,
+            @ForAll @DoubleRange(min = -6, max = 6) double score) {
+        double share = NormalQuantile.shareBelow(score);
+        double exact = new BetaDistribution(null, 1 + 4 * mode, 1 + 4 * (1 - mode), 1e-13)
+                .inverseCumulativeProbability(share);
+        assertEquals(exact, new Pert(0, mode, 1).quantile(share), 1e-10);
+    }
+
     /** Distributions with the same parameters are the same, so that an edit that changes nothing is seen as none. */
     @Test
     void equalByParameters() {
@@ -88,6 +101,11 @@ class DistributionTest {
         assertEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 2));
         assertEquals(cut.hashCode(), new TruncatedNormal(new Normal(0, 1), -1, 2).hashCode());
         assertNotEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 3));
+        Pert pert = new Pert(1, 2, 6);
+        assertEquals(pert, new Pert(1, 2, 6));
+        assertEquals(pert.hashCode(), new Pert(1, 2, 6).hashCode());
+        assertNotEquals(pert, new Pert(1, 3, 6));
+        assertEquals("Pert[low=1.0, mode=2.0, high=6.0]", pert.toString());
         assertEquals("Normal[mean=0.0, sd=1.0] from -1.0 to 2.0", cut.toString());
         assertEquals(new Discrete(List.of(2.0, 1.0), List.of(1.0, 3.0)),
                 new Discrete(List.of(1.0, 2.0), List.of(6.0, 2.0)));

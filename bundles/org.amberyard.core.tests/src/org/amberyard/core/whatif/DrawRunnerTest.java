@@ -117,7 +117,7 @@ class DrawRunnerTest {
         RunEnd first = DrawRunner.run(settings, check -> DrawRunnerTest::costs, kept, cancelledAfter(0.002));
         assertTrue(first.draws() < whole.draws());
         StandardErrorRule rule = new StandardErrorRule(0, 0.15, 200, 1);
-        kept.replay(rule);
+        KeptDraws.of(new double[][] {kept.column(0), kept.column(1)}, 100).replay(rule);
         assertEquals(whole, DrawRunner.run(settings.from(first.draws()), check -> DrawRunnerTest::costs, rule,
                 Progress.NONE));
     }

@@ -1,11 +1,32 @@
 package org.amberyard.core.whatif;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.amberyard.core.math.Checks;
 
 /** Keeps the results of all draws of a run, to be read by result and draw, or given to others again. */
 public final class KeptDraws implements BlockSink {
     private final List<Block> blocks = new ArrayList<>();
+
+    /**
+     * Draws kept from an earlier run, in the blocks in which that run handed them on, so that a run that goes on with
+     * them ends where it would have ended without the break.
+     *
+     * @param columns by result and draw
+     * @param blockDraws draws of a block
+     */
+    public static KeptDraws of(double[][] columns, int blockDraws) {
+        Checks.atLeast("Draws of a block", blockDraws, 1);
+        KeptDraws kept = new KeptDraws();
+        for (int first = 0; first < columns[0].length; first += blockDraws) {
+            int from = first;
+            int to = Math.min(columns[0].length, first + blockDraws);
+            kept.take(new Block(from, Arrays.stream(columns).map(c -> Arrays.copyOfRange(c, from, to))
+                    .toArray(double[][]::new)));
+        }
+        return kept;
+    }
 
     /**
      * Keeps a block; never says that draws are enough.
