@@ -83,7 +83,8 @@ class FundingTablesTest {
                     .mapToDouble(r -> (double) years.cell(r, "stated")).sum();
             CostLedger ledger = plan.ledger();
             double funding = ledger.amount(CostCategory.FUNDING) + ledger.amount(CostCategory.CREDIT_REVENUE)
-                    + ledger.amount(CostCategory.OPERATING_AID) + ledger.amount(CostCategory.FUNDING_DUE);
+                    + ledger.amount(CostCategory.OPERATING_AID) + ledger.amount(CostCategory.AWARDS_DUE)
+                    + ledger.amount(CostCategory.AID_DUE);
             assertEquals(-funding, stated, 1e-6);
             assertTrue(stated > 0);
         }

@@ -19,7 +19,10 @@ final class BenefitTables {
 
     static TableDefinition<OfBenefit> byBus() {
         TableDefinition<OfBenefit> table = opening("emissions_by_bus", "Emissions of replaced buses in a year");
-        tons(table, "before", "Before", "Old bus on the duty of the place in the year of the change, engine and heater; nothing "
+        table.text("compared", "Compared with", "The bus whose emissions stand under Before: the old one, or where that would have left "
+                + "in the year anyway, the one that the baseline has in the place then.",
+                r -> r.single() ? r.bus().compared().vehicle().unit() : ALL);
+        tons(table, "before", "Before", "That bus on the duty of the place in the year of the change, engine and heater; nothing "
                 + "where it stands still.", OfBenefit::before);
         tons(table, "after", "After", "New bus on the same duty.", OfBenefit::after);
         tons(table, "reduced", "Reduced", "Before less after.", OfBenefit::reduced);

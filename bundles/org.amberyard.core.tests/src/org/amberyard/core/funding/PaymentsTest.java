@@ -25,7 +25,7 @@ class PaymentsTest {
         assertEquals(List.of(new Payment(0, 0, 3, 50_000)), payments(late, SamplePurchase.bus(0, 1, 300_000, 150_000, 0)));
     }
 
-    /** Tax of 30,000 a year: the credit of year 0 is used first, what is older than two more years is lost. */
+    /** Tax of 30,000 a year: the credit of year 0 is used first, what is older than two more years is not awarded. */
     @Test
     void aCreditIsSetAgainstTheTaxOfLaterYearsOldestFirst() {
         Programme credit = fixed(50_000).payout(new Payout(1, Optional.of(new Payout.Tax(30_000, 2)))).built();
@@ -45,7 +45,41 @@ class PaymentsTest {
         Programme held = fixed(50_000).conditions(new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 5)).built();
         AwardLedger ledger = SamplePurchase.stacked(List.of(held), SamplePurchase.bus(0, 1, 300_000, 150_000, 0),
                 SamplePurchase.bus(1, 1, 300_000, 150_000, 0));
-        assertEquals(List.of(new Repayment(1, 0, 4, 3, 20_000)), Clawback.of(ledger, List.of(held), Map.of("N1-1", 4, "N0-1", 6)));
+        assertEquals(List.of(new Repayment(1, 0, 4, 3, 20_000)), clawback(ledger, held).repayments());
+    }
+
+    private static Clawback clawback(AwardLedger ledger, Programme programme) {
+        List<Programme> programmes = List.of(programme);
+        return Clawback.of(ledger, programmes, Payments.of(ledger, programmes), Map.of("N1-1", 4, "N0-1", 6));
+    }
+
+    /** Two fifths of 50,000 are owed in year 4, when nothing has been paid yet: 30,000 come in year 5 and nothing goes back. */
+    @Test
+    void whatIsNotPaidOutYetIsWithheldInsteadOfPaidBack() {
+        Programme late = fixed(50_000).payout(new Payout(4, Optional.empty()))
+                .conditions(new Conditions(false, false, false, false, OptionalInt.empty(), false, 5)).built();
+        Clawback settled = clawback(SamplePurchase.stacked(List.of(late), SamplePurchase.bus(0, 1, 300_000, 150_000, 0),
+                SamplePurchase.bus(1, 1, 300_000, 150_000, 0)), late);
+        assertEquals(List.of(), settled.repayments());
+        assertEquals(List.of(new Payment(0, 0, 5, 50_000), new Payment(1, 0, 5, 30_000)), settled.payments());
+    }
+
+    @Test
+    void onlyWhatTheTaxLetsThroughIsAwardedAndPaidBack() {
+        Programme credit = fixed(50_000).payout(new Payout(0, Optional.of(new Payout.Tax(10_000, 0))))
+                .conditions(new Conditions(false, false, false, false, OptionalInt.empty(), false, 5)).built();
+        AwardLedger ledger = SamplePurchase.stacked(List.of(credit), SamplePurchase.bus(1, 1, 300_000, 150_000, 0));
+        assertEquals(290_000, ledger.lines().get(0).own(), 1e-9);
+        assertEquals(Limit.TAX, ledger.lines().get(0).awards().get(0).limit());
+        assertEquals(List.of(new Repayment(0, 0, 4, 3, 4_000)), clawback(ledger, credit).repayments());
+    }
+
+    @Test
+    void creditsOfTwoProgrammesShareTheTaxOfTheOperator() {
+        Payout against = new Payout(0, Optional.of(new Payout.Tax(10_000, 0)));
+        List<Programme> both = List.of(fixed(6_000).payout(against).built(), fixed(50_000).payout(against).built());
+        AwardLedger ledger = SamplePurchase.stacked(both, SamplePurchase.bus(0, 1, 300_000, 150_000, 0, 1));
+        assertEquals(List.of(new Payment(0, 0, 1, 6_000), new Payment(0, 1, 1, 4_000)), Payments.of(ledger, both));
     }
 
     @Test

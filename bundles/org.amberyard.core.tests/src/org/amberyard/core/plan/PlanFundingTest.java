@@ -78,7 +78,7 @@ class PlanFundingTest {
     void whatIsPaidAfterTheStudyCountsAtItsEndWithWhatItIsWorthThen() {
         CostLedger ledger = plan(fund().payout(new Payout(4, Optional.empty())).built(), steps(electric(2, 1, 0))).ledger();
         assertEquals(0, ledger.amount(CostCategory.FUNDING), 0);
-        assertEquals(-AWARD * DiscountFactor.single(RATES.nominal(), 6), ledger.presentValue(CostCategory.FUNDING_DUE), CENT);
+        assertEquals(-AWARD * DiscountFactor.single(RATES.nominal(), 6), ledger.presentValue(CostCategory.AWARDS_DUE), CENT);
     }
 
     @Test
@@ -115,6 +115,36 @@ class PlanFundingTest {
         assertEquals(0, grown.ledger().amount(CostCategory.FUNDING), 0);
     }
 
+    /** Two diesels of one age, one award: the older engine gets it, in whatever order the buses stand in the list. */
+    @Test
+    void theOrderOfBusesDecidesNothing() {
+        Programme one = fund().budget(1, 1e9, 1e9).conditions(Conditions.SCRAP).built();
+        StudyInput study = TinyDistrict.withFunding(TinyDistrict.study(), FundingInput.of(List.of(one)));
+        List<BusInput> swapped = List.of(study.buses().get(1), study.buses().get(0), study.buses().get(2));
+        double ahead = presentCost(TinyDistrict.withPlans(study, TinyDistrict.dieselPlan(),
+                steps(electric(1, 0, 0), electric(1, 1, 0))));
+        double behind = presentCost(TinyDistrict.withPlans(TinyDistrict.withBuses(study, swapped), TinyDistrict.dieselPlan(),
+                steps(electric(1, 0, 0), electric(1, 1, 0))));
+        assertEquals(ahead, behind, CENT);
+    }
+
+    private static double presentCost(StudyInput study) {
+        return StudyEvaluation.of(study, DutyTable.of(study.duty())).plans().get(1).measures().presentCost();
+    }
+
+    /** Grants count whenever they are paid; aid is none. */
+    @Test
+    void theGrantOfAProjectIsItsAwardsWheneverTheyArePaid() {
+        OperatingAid operating = new OperatingAid("Aid", 0, 20, 0.5, 0, 12, 0);
+        for (int lag : new int[] {0, 1, 9}) {
+            Programme late = fund().payout(new Payout(lag, Optional.empty())).built();
+            StudyResult result = evaluated(CONSTANT, new FundingInput(List.of(late), List.of(), List.of(), List.of(operating),
+                    FundingInput.Declared.NOTHING), steps(electric(1, 1, 0)));
+            assertEquals(AWARD / Math.pow(1.025, 1), ProjectCost.of(result.plans().get(1), ReplacedBuses.of(result, 1)).grant(),
+                    CENT);
+        }
+    }
+
     /** Aid on operating cost alone: its worth is its share of the worth of that cost, put off by the lag. */
     @Test
     void aidTakesBackItsShareOfASaving() {
@@ -125,7 +155,7 @@ class PlanFundingTest {
         double[] cost = new double[2];
         for (int plan = 0; plan < 2; plan++) {
             CostLedger ledger = result.plans().get(plan).ledger();
-            aid[plan] = ledger.presentValue(CostCategory.OPERATING_AID) + ledger.presentValue(CostCategory.FUNDING_DUE);
+            aid[plan] = ledger.presentValue(CostCategory.OPERATING_AID) + ledger.presentValue(CostCategory.AID_DUE);
             cost[plan] = operating(ledger);
             assertEquals(0, ledger.amount(0, CostCategory.OPERATING_AID), 0);
         }

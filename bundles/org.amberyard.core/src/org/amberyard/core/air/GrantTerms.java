@@ -28,9 +28,15 @@ public record GrantTerms(double rate, double years, double noxWeight, double hcW
         Checks.notNegative("Weight of PM2.5", pmWeight);
     }
 
-    /** Weighted mass of reductions, kg. */
+    /** Weighted mass of reductions, kg; not a number where one that has a weight is not known. */
     public double weightedKg(Masses reduced) {
-        return noxWeight * reduced.kg(Pollutant.NOX) + hcWeight * reduced.kg(Pollutant.HC) + pmWeight * reduced.kg(Pollutant.PM25);
+        return weighted(noxWeight, reduced.kg(Pollutant.NOX)) + weighted(hcWeight, reduced.kg(Pollutant.HC))
+                + weighted(pmWeight, reduced.kg(Pollutant.PM25));
+    }
+
+    /** A pollutant without weight may be unknown. */
+    private static double weighted(double weight, double kg) {
+        return weight == 0 ? 0 : weight * kg;
     }
 
     /** Cost by capital recovery per weighted short ton of a year; empty where nothing is reduced or it is not known. */

@@ -25,7 +25,9 @@ public enum Limit {
     /** Most money for a year. */
     YEAR_BUDGET("budget of the year"),
     /** Most money in all. */
-    BUDGET("budget");
+    BUDGET("budget"),
+    /** Tax of the operator that a credit can be set against. */
+    TAX("tax of the operator");
 
     private final String label;
 

@@ -12,13 +12,15 @@ final class Limits {
     private final Purchase purchase;
     private final LineStack stack;
     private final Purse purse;
+    private final TaxRoom taxes;
     private final List<Bound> bounds = new ArrayList<>();
 
-    Limits(Programme programme, Purchase purchase, LineStack stack, Purse purse) {
+    Limits(Programme programme, Purchase purchase, LineStack stack, Purse purse, TaxRoom taxes) {
         this.programme = programme;
         this.purchase = purchase;
         this.stack = stack;
         this.purse = purse;
+        this.taxes = taxes;
     }
 
     List<Bound> bounds() {
@@ -32,7 +34,15 @@ final class Limits {
         add(Limit.YEAR_BUDGET, "its budget of the year", less("Budget of the year left", purse.left(purchase.year()),
                 "budgetPerYear", programme.budget().perYear()));
         add(Limit.BUDGET, "its budget", less("Budget left", purse.left(), "budget", programme.budget().total()));
+        programme.payout().against().ifPresent(this::addTax);
         return bounds;
+    }
+
+    private void addTax(Payout.Tax tax) {
+        double left = taxes.left(tax, purchase.year() + programme.payout().lagYears());
+        add(Limit.TAX, "the tax that it can be set against", Derivation.of("Tax left", left, Derivation.MONEY,
+                "tax of the years to which it can be carried less what other credits take of it",
+                input("Tax of a year", tax.perYear(), "taxPerYear")));
     }
 
     private void addCap() {

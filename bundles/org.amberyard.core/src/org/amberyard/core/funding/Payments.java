@@ -1,17 +1,15 @@
 package org.amberyard.core.funding;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Turns awards into payments: cash after the programme's lag, or a credit that lowers the tax of later years, oldest credits
- * first, until its years to be carried forward are over. What is not used by then is lost.
+ * first, until its years to be carried forward are over. An award is no more than what can be used by then.
  */
 public final class Payments {
     private final List<Programme> programmes;
-    private final Map<Integer, Map<Integer, Double>> taxUsed = new HashMap<>();
+    private final TaxRoom taxes = new TaxRoom();
     private final List<Payment> payments = new ArrayList<>();
 
     private Payments(List<Programme> programmes) {
@@ -34,22 +32,10 @@ public final class Payments {
         Payout payout = programmes.get(award.programme()).payout();
         int first = purchased + payout.lagYears();
         if (payout.against().isPresent()) {
-            setAgainst(payout.against().get(), line, award, first);
+            taxes.use(payout.against().get(), first, award.paid())
+                    .forEach((year, amount) -> pay(line, award.programme(), year, amount));
         } else {
             pay(line, award.programme(), first, award.paid());
-        }
-    }
-
-    private void setAgainst(Payout.Tax tax, int line, Award award, int first) {
-        Map<Integer, Double> used = taxUsed.computeIfAbsent(award.programme(), p -> new HashMap<>());
-        double left = award.paid();
-        for (int year = first; year <= first + tax.carryYears() && left > 0; year++) {
-            double amount = Math.min(left, tax.perYear() - used.getOrDefault(year, 0.0));
-            if (amount > 0) {
-                used.merge(year, amount, Double::sum);
-                pay(line, award.programme(), year, amount);
-                left -= amount;
-            }
         }
     }
 

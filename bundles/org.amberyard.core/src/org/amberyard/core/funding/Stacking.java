@@ -6,18 +6,20 @@ import java.util.List;
 import org.amberyard.core.why.Derivation;
 
 /**
- * Applies programmes to the lines of a plan: lines by year, buses before ports, works and training; on each line the programmes
+ * Applies programmes to the lines of a plan: lines by year, buses before ports, works and training, buses for the oldest
+ * engines first and then by number, so that the order of the fleet list decides nothing; on each line the programmes
  * that the plan names for it by their priority. Each gets what it asks within its limits, and all of them together never more
  * than the cost.
  */
 public final class Stacking {
     private static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
-            .thenComparingInt(Purchase::row).thenComparing(Purchase::name).thenComparingDouble(Purchase::cost)
+            .thenComparingInt(Stacking::engineReplaced).thenComparing(Purchase::name).thenComparingDouble(Purchase::cost)
             .thenComparingInt(Purchase::count).thenComparing(p -> p.programmes().toString());
 
     private final FundingInput funding;
     private final boolean certainOnly;
     private final List<Purse> purses;
+    private final TaxRoom taxes = new TaxRoom();
 
     private Stacking(FundingInput funding, boolean certainOnly) {
         this.funding = funding;
@@ -37,6 +39,11 @@ public final class Stacking {
         return new AwardLedger(purchases.stream().sorted(ORDER).map(stacking::line).toList());
     }
 
+    /** Model year of the engine that leaves for a bus; what replaces none comes last. */
+    private static int engineReplaced(Purchase purchase) {
+        return purchase.bus().flatMap(NewBus::old).map(OldBus::engineModelYear).orElse(Integer.MAX_VALUE);
+    }
+
     private FundedLine line(Purchase purchase) {
         LineStack stack = new LineStack(purchase);
         List<Award> awards = new ArrayList<>();
@@ -52,12 +59,13 @@ public final class Stacking {
         Derivation asked = Asking.of(programme, purchase, stack);
         List<Bound> bounds = new Refusals(funding, certainOnly).of(place, purchase, asked, stack);
         boolean takesPart = bounds.isEmpty();
-        bounds.addAll(new Limits(programme, purchase, stack, purse).bounds());
+        bounds.addAll(new Limits(programme, purchase, stack, purse, taxes).bounds());
         Award award = new Award(place, asked, bounds);
         if (takesPart && purchase.kind() == Purchase.Kind.BUS) {
             purse.countBus();
         }
         purse.pay(purchase.year(), award.paid());
+        programme.payout().against().ifPresent(tax -> taxes.use(tax, purchase.year() + programme.payout().lagYears(), award.paid()));
         stack.take(programme, award.paid());
         return award;
     }

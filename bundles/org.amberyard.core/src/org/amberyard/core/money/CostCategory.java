@@ -31,7 +31,8 @@ public enum CostCategory {
     BUS_VALUE_LEFT(Group.RESIDUAL, FlowTime.END, "Bus value left"),
     PACK_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Pack life left"),
     INFRASTRUCTURE_LIFE_LEFT(Group.RESIDUAL, FlowTime.END, "Infrastructure life left"),
-    FUNDING_DUE(Group.RESIDUAL, FlowTime.END, "Awards and aid still due");
+    AWARDS_DUE(Group.RESIDUAL, FlowTime.END, "Awards still due"),
+    AID_DUE(Group.RESIDUAL, FlowTime.END, "Operating aid still due");
 
     /** Branches of the tree. */
     public enum Group {

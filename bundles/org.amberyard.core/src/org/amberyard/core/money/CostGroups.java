@@ -11,7 +11,8 @@ public final class CostGroups {
     /** True when a category is investment: purchases, awards for them and what is left of them; else it is a running cost. */
     public static boolean investment(CostCategory category) {
         return switch (category.group()) {
-            case CAPITAL, RESIDUAL -> true;
+            case CAPITAL -> true;
+            case RESIDUAL -> category != CostCategory.AID_DUE;
             case FUNDING -> category.time() == FlowTime.START;
             case ENERGY, UPKEEP -> false;
         };

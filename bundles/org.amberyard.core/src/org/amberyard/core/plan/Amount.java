@@ -160,12 +160,12 @@ sealed interface Amount {
         }
     }
 
-    /** Premium for a bus: a share of its value, which moves as upkeep does. */
+    /** Premium for a bus: a share of its value in the year. */
     record Premium(Amount value) implements Amount {
 
         @Override
         public double at(PriceBook book, int year, CostCategory category) {
-            return book.premiumRate(year, category) * value.at(book, year, category);
+            return book.premiumRate() * value.at(book, year, category);
         }
 
         @Override
@@ -182,8 +182,7 @@ sealed interface Amount {
         public Derivation why(PriceBook book, int year, CostCategory category) {
             return Derivation.product("premium", Derivation.MONEY, value.why(book, year, category),
                     Derivation.input("premium as a share of the value", book.study().rules().insuranceShare(), "",
-                            new InputRef("Settings", "", "insuranceShare")),
-                    book.why(PriceKind.UPKEEP.one(), year, category));
+                            new InputRef("Settings", "", "insuranceShare")));
         }
     }
 

@@ -26,7 +26,7 @@ final class AwardFlows {
         Programme programme = programmes.get(payment.programme());
         Derivation award = why(line, payment.programme());
         Derivation paid = payment.amount() == award.value() ? award : Derivation.of("part of the award used in the year",
-                payment.amount(), Derivation.MONEY, "what is left of it, within the tax of the year", award);
+                payment.amount(), Derivation.MONEY, "what is paid of it at this time: within the tax of the year, less what would have to be paid back", award);
         return new FundingFlow(FundingFlow.Kind.AWARD, programme.name(), line.purchase().row(), payment.year(), paid);
     }
 

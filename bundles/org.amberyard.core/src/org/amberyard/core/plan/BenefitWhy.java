@@ -25,9 +25,9 @@ public final class BenefitWhy {
 
     /** A pollutant that exhaust pipes emit less in a year. */
     public Derivation reduced(ReplacedBus bus, Pollutant pollutant) {
-        Derivation before = exhaust("before", bus.old(), pollutant);
+        Derivation before = exhaust("before", bus.compared(), pollutant);
         Derivation after = exhaust("after", bus.now(), pollutant);
-        boolean drives = bus.old().use().km() > 0;
+        boolean drives = bus.compared().use().km() > 0;
         String rule = drives ? "before less after" : "nothing counts for a bus that stands still";
         return Derivation.of(pollutant.label() + " reduced in a year", bus.reducedExhaust().kg(pollutant), WhyMass.KG, rule, before,
                 after);

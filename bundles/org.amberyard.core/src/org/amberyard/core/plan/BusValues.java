@@ -37,7 +37,8 @@ final class BusValues {
     }
 
     /**
-     * The same as an amount: a straight line from the price to the value at retirement age. That of a bus bought used begins at its
+     * The same as an amount: a straight line from the price to the value at retirement by age or distance,
+     * whichever is nearer. That of a bus bought used begins at its
      * own price when it was bought, falls by age or odometer and never ends above that price.
      */
     Amount bus(Vehicle vehicle, double ageYears) {
@@ -63,7 +64,8 @@ final class BusValues {
     private double lifeLeft(Vehicle vehicle, double ageYears) {
         VehiclePrices prices = study.types().get(vehicle.type()).prices();
         return vehicle.used().map(used -> used.as().lifeLeft(ageYears, vehicle.odometerKm(), prices))
-                .orElseGet(() -> StraightLine.lifeLeft(ageYears, prices.lifeYears()));
+                .orElseGet(() -> Math.min(StraightLine.lifeLeft(ageYears, prices.lifeYears()),
+                        StraightLine.lifeLeft(vehicle.odometerKm(), prices.lifeKm())));
     }
 
     private Amount boughtNew(Vehicle vehicle, double ageYears) {
@@ -76,8 +78,11 @@ final class BusValues {
 
     private Derivation share(String name, double share, double ageYears, Vehicle vehicle) {
         VehicleTypeInput type = study.types().get(vehicle.type());
-        return Derivation.of(name, share, "", "straight line over the life", Derivation.of("age", ageYears, "year", "year less entry into service"),
-                Derivation.input("life", type.prices().lifeYears(), "year", new InputRef(type.kind(), type.name(), "lifeYears")));
+        return Derivation.of(name, share, "", "straight line over the life by age or by distance, whichever leaves less",
+                Derivation.of("age", ageYears, "year", "year less entry into service"),
+                Derivation.input("life", type.prices().lifeYears(), "year", new InputRef(type.kind(), type.name(), "lifeYears")),
+                Derivation.of("odometer", vehicle.odometerKm(), "km", "that of today and what is driven since"),
+                Derivation.input("life", type.prices().lifeKm(), "km", new InputRef(type.kind(), type.name(), "lifeKm")));
     }
 
     /**

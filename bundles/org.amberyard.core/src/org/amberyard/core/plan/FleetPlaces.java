@@ -2,10 +2,10 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.amberyard.core.battery.PackReplacement;
 
 /** Which bus stands in which place, and what has happened to the buses so far. */
@@ -14,7 +14,7 @@ final class FleetPlaces {
     private final PackSoFar packs;
     private final Vehicle[] places;
     private final int[] arrived;
-    private final Map<Integer, Integer> bought = new HashMap<>();
+    private final Set<String> numbers = new HashSet<>();
     private final List<FleetEvent> events = new ArrayList<>();
 
     FleetPlaces(StudyInput study, PackSoFar packs, List<Optional<Vehicle>> today) {
@@ -22,7 +22,8 @@ final class FleetPlaces {
         this.packs = packs;
         this.places = today.stream().map(bus -> bus.orElse(null)).toArray(Vehicle[]::new);
         this.arrived = new int[places.length];
-        Arrays.fill(arrived, -1);
+        Arrays.fill(arrived, Integer.MIN_VALUE);
+        study.buses().stream().filter(bus -> bus.inServiceYear() <= 0).forEach(bus -> numbers.add(bus.name()));
     }
 
     int count() {
@@ -55,6 +56,11 @@ final class FleetPlaces {
         places[place] = null;
     }
 
+    /** Year in which the last bus that came from another place arrived in a place; before all years when none has. */
+    int arrived(int place) {
+        return arrived[place];
+    }
+
     /** True when a bus has moved into a place in a year or later. */
     boolean arrivedSince(int place, int year) {
         return arrived[place] >= year;
@@ -66,9 +72,7 @@ final class FleetPlaces {
     }
 
     void buy(int year, int place, int type, int outgoingType, Optional<PlanInput.Replacement> step) {
-        int generation = bought.merge(place, 1, Integer::sum);
-        BusInput of = study.buses().get(place);
-        String unit = of.inServiceYear() > 0 && generation == 1 ? of.name() : of.name() + "-" + (generation + 1);
+        String unit = freeNumber(study.buses().get(place).name());
         places[place] = step.flatMap(PlanInput.Replacement::used).map(used -> used(unit, new PackSoFar.Coming(year, place, type,
                 used.ageYears(), used.odometerKm()), used)).orElse(new Vehicle(unit, type, year, 0, Vehicle.Pack.FIRST, 1));
         events.add(new FleetEvent.Bought(year, place, places[place], outgoingType, step));
@@ -80,6 +84,15 @@ final class FleetPlaces {
                 .map(e -> PackReplacement.lifeLeft(e.battery(), pack.wear())).orElse(1.0);
         return new Vehicle(unit, bus.type(), bus.year() - as.ageYears(), as.odometerKm(), pack, 1,
                 Optional.of(new Vehicle.Used(as, packLifeLeft)));
+    }
+
+    /** A number that no bus has had: that of the place, else that with the next generation behind it. */
+    private String freeNumber(String name) {
+        String number = name;
+        for (int generation = 2; !numbers.add(number); generation++) {
+            number = name + "-" + generation;
+        }
+        return number;
     }
 
     /** A bus that has left its place takes another, whose bus is sold. */

@@ -25,6 +25,7 @@ public final class FleetRollForward {
     private final PlanSteps steps;
     private final List<VehicleYear> years = new ArrayList<>();
     private final int[] retires;
+    private final RetirementMarks marks;
     private final RenewOrRetire packs;
     private final List<PackDecision> decisions = new ArrayList<>();
 
@@ -40,6 +41,7 @@ public final class FleetRollForward {
         this.steps = new PlanSteps(study, plan, fleet);
         this.retires = new int[fleet.count()];
         Arrays.fill(retires, -1);
+        this.marks = new RetirementMarks(study);
     }
 
     /** Buses with a measured fuel economy burn in the base year what their log says. */
@@ -82,8 +84,8 @@ public final class FleetRollForward {
         }
         BusInput bus = study.buses().get(place);
         Vehicle vehicle = fleet.in(place).orElseThrow();
-        OptionalInt marked = bus.retirementYear();
-        if (vehicle.unit().equals(bus.name()) && marked.isPresent()) {
+        OptionalInt marked = marks.after(fleet.arrived(place), vehicle);
+        if (marked.isPresent()) {
             return year >= marked.getAsInt();
         }
         VehiclePrices prices = study.types().get(vehicle.type()).prices();

@@ -23,7 +23,7 @@ final class FundingCosts {
 
     /** True for the categories that this ledger fills. */
     static boolean isFunding(CostCategory category) {
-        return category == CostCategory.FUNDING_DUE
+        return category == CostCategory.AWARDS_DUE || category == CostCategory.AID_DUE
                 || Arrays.stream(FundingFlow.Kind.values()).anyMatch(k -> k.category() == category);
     }
 
@@ -50,7 +50,10 @@ final class FundingCosts {
     }
 
     private CostCategory category(FundingFlow flow) {
-        return flow.year() < study.years() ? flow.kind().category() : CostCategory.FUNDING_DUE;
+        if (flow.year() < study.years()) {
+            return flow.kind().category();
+        }
+        return flow.kind() == FundingFlow.Kind.AID ? CostCategory.AID_DUE : CostCategory.AWARDS_DUE;
     }
 
     /** Constant money, at the end of the study for what moves later, over money of the time when it moves. */

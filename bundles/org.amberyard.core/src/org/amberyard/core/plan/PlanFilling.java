@@ -81,7 +81,8 @@ public record PlanFilling(List<Step> steps, List<Ports> ports, List<Left> left) 
             List<Step> candidates = candidates();
             for (int turn = 0; turn < candidates.size(); turn++) {
                 Step candidate = candidates.get(turn);
-                int year = year(candidate.place(), turn, candidates.size());
+                int year = Math.max(year(candidate.place(), turn, candidates.size()),
+                        study.buses().get(candidate.place()).inServiceYear());
                 if (year > Math.min(rule.lastYear(), study.years() - 1)) {
                     left.add(new Left(candidate.place(), Reason.TOO_LATE));
                 } else {

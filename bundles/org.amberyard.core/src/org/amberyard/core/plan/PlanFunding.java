@@ -40,16 +40,15 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
     static PlanFunding of(PriceBook book, AwardLedger awards, PlanCourse course, CostLedger costs) {
         StudyInput study = book.study();
         List<Programme> programmes = study.funding().programmes();
-        List<Payment> payments = Payments.of(awards, programmes);
-        List<Repayment> repayments = Clawback.of(awards, programmes, leaving(course.fleet()));
+        Clawback settled = Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(course.fleet()));
         List<FundingFlow> flows = new ArrayList<>();
         AwardFlows moved = new AwardFlows(awards, programmes);
-        payments.forEach(p -> flows.add(moved.of(p)));
-        repayments.forEach(r -> flows.add(moved.of(r)));
+        settled.payments().forEach(p -> flows.add(moved.of(p)));
+        settled.repayments().forEach(r -> flows.add(moved.of(r)));
         List<FundingFlow> earned = CreditFlows.of(study, course.yards());
         flows.addAll(earned);
         flows.addAll(new AidFlows(study, awards, course.fleet(), costs, earned).all());
-        return new PlanFunding(awards, payments, repayments, flows);
+        return new PlanFunding(awards, settled.payments(), settled.repayments(), flows);
     }
 
     private static Map<String, Integer> leaving(FleetHistory fleet) {

@@ -54,7 +54,7 @@ final class PlanTaxes {
     private double valueLeft(int last) {
         double value = 0;
         for (CostCategory category : CostCategory.values()) {
-            value -= category.time() == FlowTime.END && category != CostCategory.FUNDING_DUE ? costs.amount(last, category) : 0;
+            value -= category.time() == FlowTime.END && category != CostCategory.AWARDS_DUE ? costs.amount(last, category) : 0;
         }
         return value;
     }

@@ -35,9 +35,9 @@ final class PriceBook {
         return years[year];
     }
 
-    /** Premium over the value of a bus. */
-    double premiumRate(int year, CostCategory category) {
-        return study.rules().insuranceShare() * at(PriceKind.UPKEEP.one(), year, category);
+    /** Premium of a year over the value of a bus. */
+    double premiumRate() {
+        return study.rules().insuranceShare();
     }
 
     private double[][] grown(PriceKind kind, int place) {

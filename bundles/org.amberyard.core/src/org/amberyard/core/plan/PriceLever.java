@@ -38,7 +38,10 @@ public record PriceLever(String name, Unit unit, double present, double from, do
         RATE
     }
 
-    /** The levers of a study: fuels, electricity, buses, packs, upkeep, infrastructure and the discount rate. */
+    /**
+     * The levers of a study: fuels, electricity, buses, packs, upkeep, infrastructure and the discount rate. A price of zero is
+     * no lever, since no multiple of it leads anywhere.
+     */
     public static List<PriceLever> of(StudyInput study) {
         List<PriceLever> levers = new ArrayList<>();
         study.prices().fuels().keySet().stream().sorted().forEach(kind -> levers.add(fuel(study, kind)));
@@ -51,9 +54,10 @@ public record PriceLever(String name, Unit unit, double present, double from, do
         double pack = study.prices().pack().base();
         levers.add(new PriceLever("replacement packs", Unit.MONEY_PER_KWH, pack, LEAST_TIMES * pack, MOST_TIMES * pack,
                 (s, value) -> s.at(withPack(s.prices(), value))));
-        levers.add(new PriceLever("real discount rate", Unit.RATE, study.money().rates().real(), 0, HIGHEST_RATE,
+        double rate = study.money().rates().real();
+        levers.add(new PriceLever("real discount rate", Unit.RATE, rate, Math.min(0, rate), Math.max(HIGHEST_RATE, 2 * rate),
                 (s, value) -> s.at(s.money().at(new MoneyRates(value, s.money().rates().inflation())))));
-        return levers;
+        return levers.stream().filter(lever -> lever.from() < lever.to()).toList();
     }
 
     private static PriceLever fuel(StudyInput study, FuelKind kind) {

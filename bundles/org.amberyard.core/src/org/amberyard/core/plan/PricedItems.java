@@ -76,6 +76,6 @@ final class PricedItems {
     private static double at(PriceBook book, PriceAt price) {
         CostCategory category = CostCategory.at(price.time());
         double perUnit = book.at(price.price(), price.year(), category);
-        return price.insured() ? perUnit * book.premiumRate(price.year(), category) : perUnit;
+        return price.insured() ? perUnit * book.premiumRate() : perUnit;
     }
 }

@@ -1,37 +1,49 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import org.amberyard.core.funding.FundedLine;
+import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.money.CostCategory;
-import org.amberyard.core.money.CostLedger;
+import org.amberyard.core.money.MoneyRules;
 
 /**
  * What the project of a plan costs: the new buses that replace others otherwise than the baseline does, ports, works, training
- * and tools, in the money that the study states, not discounted.
+ * and tools as they are first bought, in the money that the study states, not discounted. Renewals are no part of it, and awards
+ * count whenever they are paid; low-carbon credits and operating aid are no grants.
  *
  * @param capital what is bought
- * @param grant what programmes pay of it
+ * @param grant what programmes award for it
  */
 public record ProjectCost(double capital, double grant) {
+    private static final ProjectCost NOTHING = new ProjectCost(0, 0);
 
     /** The whole project of a plan. */
     public static ProjectCost of(PlanResult plan, List<ReplacedBus> buses) {
-        CostLedger ledger = plan.ledger();
-        int yard = ledger.rows().size() - 1;
-        double capital = buses.stream().mapToDouble(b -> of(plan, b).capital()).sum();
-        double grant = buses.stream().mapToDouble(b -> of(plan, b).grant()).sum();
-        for (int year = 0; year < ledger.years(); year++) {
-            for (CostCategory category : CostCategory.values()) {
-                capital += category.group() == CostCategory.Group.CAPITAL ? ledger.amount(yard, year, category) : 0;
-                grant -= category.group() == CostCategory.Group.FUNDING ? ledger.amount(yard, year, category) : 0;
-            }
+        ProjectCost sum = NOTHING;
+        for (ReplacedBus bus : buses) {
+            sum = sum.plus(of(plan, bus));
         }
-        return new ProjectCost(capital, grant);
+        for (FundedLine line : plan.funding().awards().lines()) {
+            sum = line.purchase().bus().isEmpty() ? sum.plus(of(plan, line)) : sum;
+        }
+        return sum;
     }
 
     /** One bus; a bus that only moved costs nothing. */
     public static ProjectCost of(PlanResult plan, ReplacedBus bus) {
-        CostLedger ledger = plan.ledger();
-        return bus.bought() ? new ProjectCost(ledger.amount(bus.place(), bus.year(), CostCategory.BUS_PURCHASE),
-                -ledger.amount(bus.place(), bus.year(), CostCategory.FUNDING)) : new ProjectCost(0, 0);
+        return plan.funding().awards().lines().stream().filter(line -> bus.bought() && line.purchase().bus().map(NewBus::unit)
+                .filter(bus.now().vehicle().unit()::equals).isPresent()).findFirst().map(line -> of(plan, line)).orElse(NOTHING);
+    }
+
+    private static ProjectCost of(PlanResult plan, FundedLine line) {
+        MoneyRules rules = plan.ledger().rules();
+        int year = line.purchase().year();
+        CostCategory category = CostCategory.FUNDING;
+        double stated = rules.stated(1, category, year) / rules.rates().inflationFactor(rules.time(category, year));
+        return new ProjectCost(line.purchase().cost() * stated, line.funded() * stated);
+    }
+
+    private ProjectCost plus(ProjectCost other) {
+        return new ProjectCost(capital + other.capital, grant + other.grant);
     }
 }

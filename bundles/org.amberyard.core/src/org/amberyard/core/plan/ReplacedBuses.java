@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.amberyard.core.air.Emissions;
 import org.amberyard.core.air.Masses;
 
@@ -16,6 +17,7 @@ public final class ReplacedBuses {
     private final PlanResult baseline;
     private final YearOfDriving driving;
     private final BusAir air;
+    private final RetirementMarks marks;
 
     private ReplacedBuses(StudyResult result, int plan) {
         this.study = result.input();
@@ -23,6 +25,7 @@ public final class ReplacedBuses {
         this.baseline = result.baseline();
         this.driving = new YearOfDriving(study, result.duty(), new PortFleet(study.depot(), this.plan.plan().ports()));
         this.air = new BusAir(study, result.duty());
+        this.marks = new RetirementMarks(study);
     }
 
     /** Replaced buses of a plan by its place, in the order of the changes; none for the baseline. */
@@ -58,9 +61,13 @@ public final class ReplacedBuses {
     }
 
     private ReplacedBus replaced(Vehicle old, VehicleYear now, boolean bought) {
-        VehicleYear before = driving.of(now.year(), now.place(), old).record();
+        VehicleYear kept = driving.of(now.year(), now.place(), old).record();
+        int retires = retires(old, now);
+        Optional<VehicleYear> instead = retires > now.year() ? Optional.empty() : baseline.fleet().inYear(now.year()).stream()
+                .filter(r -> r.place() == now.place()).findFirst();
+        VehicleYear before = instead.orElse(kept);
         boolean drives = before.use().km() > 0;
-        return new ReplacedBus(before, now, bought, retires(old, now), drives ? air.of(before) : Emissions.NONE,
+        return new ReplacedBus(kept, instead, now, bought, retires, drives ? air.of(before) : Emissions.NONE,
                 drives ? air.of(now) : Emissions.NONE);
     }
 
@@ -89,8 +96,9 @@ public final class ReplacedBuses {
             return study.years();
         }
         Vehicle vehicle = kept.get();
-        if (vehicle.unit().equals(bus.name()) && bus.retirementYear().isPresent()) {
-            return Math.max(study.years(), bus.retirementYear().getAsInt());
+        OptionalInt marked = marks.after(study.years() - 1, vehicle);
+        if (marked.isPresent()) {
+            return marked.getAsInt();
         }
         double kmPerYear = baseline.fleet().inYear(study.years() - 1).stream().filter(r -> r.place() == place)
                 .mapToDouble(r -> r.use().km()).sum();

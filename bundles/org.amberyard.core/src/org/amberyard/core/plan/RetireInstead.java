@@ -22,12 +22,14 @@ final class RetireInstead {
     private final YearOfDriving driving;
     private final RunningCost running;
     private final BusValues values;
+    private final RetirementMarks marks;
 
     RetireInstead(PriceBook book, YearOfDriving driving, StudyFigures figures) {
         this.study = book.study();
         this.driving = driving;
         this.running = new RunningCost(book, driving, figures);
         this.values = new BusValues(book);
+        this.marks = new RetirementMarks(study);
     }
 
     /**
@@ -102,8 +104,8 @@ final class RetireInstead {
     /** Years that the bus would still serve from the start of a year. */
     private double yearsLeft(int year, int place, Vehicle vehicle) {
         BusInput bus = study.buses().get(place);
-        OptionalInt marked = bus.retirementYear();
-        if (vehicle.unit().equals(bus.name()) && marked.isPresent()) {
+        OptionalInt marked = marks.after(year, vehicle);
+        if (marked.isPresent()) {
             return (double) marked.getAsInt() - year;
         }
         double age = vehicle.ageYears(year);
