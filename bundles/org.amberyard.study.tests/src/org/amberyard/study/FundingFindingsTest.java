@@ -112,6 +112,6 @@ class FundingFindingsTest {
         staged.getReplacements().remove(early);
         fund.setCreditUse(CreditUse.AGAINST_TAX);
         fund.setTaxPerYear(300_000);
-        assertTrue(findings().stream().allMatch(f -> f.message().endsWith("is never set against tax.")), findings().toString());
+        assertTrue(findings().stream().allMatch(f -> f.message().endsWith("the tax that it can be set against.")), findings().toString());
     }
 }

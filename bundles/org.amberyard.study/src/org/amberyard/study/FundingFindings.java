@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.Bound;
 import org.amberyard.core.funding.FundedLine;
-import org.amberyard.core.funding.Payment;
 import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.funding.Repayment;
 import org.amberyard.core.plan.PlanResult;
@@ -19,13 +18,10 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
- * Findings on the funding of a plan: awards that a condition, a budget or the cost itself cuts, awards that are paid back or
- * never used, and how much hangs on awards that are not certain. What the study's tables alone tell, its rules have said before.
+ * Findings on the funding of a plan: awards that a condition, a budget, the tax of the operator or the cost itself
+ * cuts, awards that are paid back, and how much hangs on awards that are not certain. What the study's tables alone tell, its rules have said before.
  */
 final class FundingFindings {
-    /** Less than this is never used of a credit because of rounding. */
-    private static final double CENT = 0.005;
-
     private final Study study;
     private final StudyResult result;
     private final PlanResult plan;
@@ -40,12 +36,8 @@ final class FundingFindings {
     }
 
     List<Finding> list() {
-        List<FundedLine> lines = plan.funding().awards().lines();
-        for (int line = 0; line < lines.size(); line++) {
-            for (Award award : lines.get(line).awards()) {
-                addCut(lines.get(line).purchase(), award);
-                addUnused(line, lines.get(line).purchase(), award);
-            }
+        for (FundedLine line : plan.funding().awards().lines()) {
+            line.awards().forEach(award -> addCut(line.purchase(), award));
         }
         plan.funding().repayments().forEach(this::addRepayment);
         study.getProgrammes().forEach(this::addUncertain);
@@ -64,7 +56,7 @@ final class FundingFindings {
     /** True for limits that the plan or the facts about buses bring about; caps and shares are what a notice offers. */
     private boolean tells(Purchase purchase, Award award) {
         return switch (award.limit()) {
-            case CONDITION, COST, MATCH, BUS_COUNT, YEAR_BUDGET, BUDGET -> true;
+            case CONDITION, COST, MATCH, BUS_COUNT, YEAR_BUDGET, BUDGET, TAX -> true;
             case WINDOW -> withinYears(award, calendar(purchase.year()));
             case NONE, NO_AWARD, UNCERTAIN, EXCLUSION, CAP -> false;
         };
@@ -74,15 +66,6 @@ final class FundingFindings {
     private boolean withinYears(Award award, int year) {
         Programme programme = study.getProgrammes().get(award.programme());
         return year >= programme.getFirstYear() && year <= programme.getLastYear();
-    }
-
-    private void addUnused(int line, Purchase purchase, Award award) {
-        double used = plan.funding().payments().stream().filter(p -> p.line() == line && p.programme() == award.programme())
-                .mapToDouble(Payment::amount).sum();
-        if (used < award.paid() - CENT) {
-            add(Severity.WARNING, purchase, "of " + money(award.paid()) + " that " + name(award) + " grants for " + place(purchase)
-                    + ", " + money(award.paid() - used) + " is never set against tax");
-        }
     }
 
     private void addRepayment(Repayment back) {
