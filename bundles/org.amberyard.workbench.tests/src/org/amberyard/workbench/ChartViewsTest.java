@@ -1,13 +1,11 @@
 package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.fleet.FleetPackage;
@@ -21,16 +19,11 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.IViewPart;
-import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,81 +31,13 @@ import org.junit.jupiter.api.io.TempDir;
 /** Chooses in the views of charts, looks at what they show, and goes to the inputs behind it. */
 @ExtendWith(WorkbenchExtension.class)
 class ChartViewsTest {
-    private static final String VIEW = "org.amberyard.workbench.";
 
     @TempDir
     private Path folder;
 
-    /** A view of a chart in the window. */
-    private record View(OpenStudy study, Composite control) {
-
-        static View of(OpenStudy study, String name) {
-            IViewPart part = study.display().syncCall(() -> show(name));
-            Composite whole = study.display().syncCall(() -> (Composite) study.display().getFocusControl().getParent());
-            assertNotNull(part);
-            View view = new View(study, whole);
-            study.await(() -> view.canvas().chart().isPresent());
-            return view;
-        }
-
-        private static IViewPart show(String name) {
-            try {
-                return OpenStudy.page().showView(VIEW + name);
-            } catch (PartInitException e) {
-                throw new AssertionError(e);
-            }
-        }
-
-        ChartCanvas canvas() {
-            return all(control, ChartCanvas.class).get(0);
-        }
-
-        Combo combo(int place) {
-            return all(control, Combo.class).get(place);
-        }
-
-        String text() {
-            return study.display().syncCall(() -> canvas().textAlternative());
-        }
-
-        String chosen(int place) {
-            return study.display().syncCall(() -> combo(place).getText());
-        }
-
-        void choose(int place, String text) {
-            study.display().syncExec(() -> {
-                Combo combo = combo(place);
-                assertTrue(combo.indexOf(text) >= 0, text + " in " + List.of(combo.getItems()));
-                combo.select(combo.indexOf(text));
-                combo.notifyListeners(SWT.Selection, new Event());
-            });
-        }
-
-        void awaitText(String start) {
-            study.await(() -> canvas().textAlternative().startsWith(start));
-        }
-
-        void inputs() {
-            study.display().syncExec(() -> all(control, Button.class).get(0).notifyListeners(SWT.Selection, new Event()));
-        }
-    }
-
-    private static <T extends Control> List<T> all(Composite parent, Class<T> kind) {
-        List<T> found = new ArrayList<>();
-        for (Control child : parent.getChildren()) {
-            if (kind.isInstance(child)) {
-                found.add(kind.cast(child));
-            }
-            if (child instanceof Composite composite) {
-                found.addAll(all(composite, kind));
-            }
-        }
-        return found;
-    }
-
     /** Title of the page that the editor shows. */
     private static String page(OpenStudy study) {
-        return study.display().syncCall(() -> all(OpenStudy.page().getWorkbenchWindow().getShell(), CTabFolder.class).stream()
+        return study.display().syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), CTabFolder.class).stream()
                 .filter(f -> "StudyPages".equals(f.getData("org.eclipse.e4.ui.css.id"))).findFirst().orElseThrow()
                 .getSelection().getText().trim());
     }
@@ -225,7 +150,7 @@ class ChartViewsTest {
             View range = View.of(study, "rangeMargin");
             study.await(() -> range.canvas().textAlternative().contains("plan “Rebate buses only”"));
 
-            Grid plans = display.syncCall(() -> all(OpenStudy.page().getWorkbenchWindow().getShell(), Grid.class).get(0));
+            Grid plans = display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Grid.class).get(0));
             assertEquals(2, display.syncCall(() -> plans.selection().row()));
             display.syncExec(() -> plans.goTo(0, 0));
             study.await(() -> range.canvas().textAlternative().contains("plan “Like for like”"));
@@ -300,7 +225,7 @@ class ChartViewsTest {
     void everyChoiceSaysWhatItIs(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             View day = View.of(study, "chargeThroughDay");
-            List<String> tips = display.syncCall(() -> all(day.control(), Combo.class).stream().map(Combo::getToolTipText).toList());
+            List<String> tips = display.syncCall(() -> View.all(day.control(), Combo.class).stream().map(Combo::getToolTipText).toList());
             assertEquals(List.of("Plan: Electric in stages", "Bus: B01", "Year: 2040", "Month: Jan", "Day: coldest day"), tips);
         }
     }

@@ -30,9 +30,6 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -264,7 +261,7 @@ class EditingTest {
             StudyResult earlier = study.result();
             Grid grid = study.goTo(study.study().getTrips().get(0), RoutesPackage.Literals.TRIP__NAME);
             display.syncExec(() -> grid.goTo(trips, 0));
-            copy(display, "T063\tchoir\t2026-05-22\t4:10 pm\t3\t30\tC\t40\n");
+            Tools.copy(display, "T063\tchoir\t2026-05-22\t4:10 pm\t3\t30\tC\t40\n");
 
             keys.pressWith(SWT.CTRL, 'v');
 
@@ -292,7 +289,7 @@ class EditingTest {
             Keyboard keys = new Keyboard(display);
             Study content = study.study();
             study.goTo(content.getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
-            copy(display, "2001\t2000\n2003\t2002\n");
+            Tools.copy(display, "2001\t2000\n2003\t2002\n");
 
             keys.pressWith(SWT.CTRL, 'v');
 
@@ -311,21 +308,13 @@ class EditingTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Keyboard keys = new Keyboard(display);
             study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
-            copy(display, "2001\t2000\n2003\tsoon\n");
+            Tools.copy(display, "2001\t2000\n2003\tsoon\n");
 
             keys.pressWith(SWT.CTRL, 'v');
 
             assertEquals(2009, study.study().getBuses().get(1).getModelYear());
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
-    }
-
-    private static void copy(Display display, String text) {
-        display.syncExec(() -> {
-            Clipboard clipboard = new Clipboard(display);
-            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
-            clipboard.dispose();
-        });
     }
 
     private static FuelPrice diesel(Study study) {

@@ -2,6 +2,7 @@ package org.amberyard.workbench;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
@@ -11,6 +12,9 @@ final class PostedEvents {
 
     /** Longest wait for an event; one that changes nothing, such as a move to where the pointer is, never comes back. */
     private static final long TIMEOUT_MS = 2_000;
+
+    /** A key always comes back, on a busy machine late. */
+    private static final long KEY_TIMEOUT_MS = 10_000;
 
     private final Display display;
 
@@ -35,7 +39,7 @@ final class PostedEvents {
         display.syncExec(() -> display.addFilter(type, listener));
         post(event);
         try {
-            come.await(TIMEOUT_MS, TimeUnit.MILLISECONDS);
+            come.await(type == SWT.KeyUp ? KEY_TIMEOUT_MS : TIMEOUT_MS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new AssertionError(e);

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.depot.TariffCharge;
@@ -87,7 +88,7 @@ class TariffsPageTest {
             int place = alternatives.indexOf(chosen);
             Grid tariffs = study.goTo(chosen, DepotPackage.Literals.TARIFF__NAME);
 
-            display.syncExec(() -> Tools.press("Use this tariff"));
+            display.syncExec(() -> Tools.press("Use"));
 
             assertSame(chosen, depot.getTariff());
             assertSame(before, depot.getAlternativeTariffs().get(place));
@@ -99,6 +100,33 @@ class TariffsPageTest {
 
             assertSame(before, depot.getTariff());
             assertEquals(alternatives, depot.getAlternativeTariffs());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void aFlatTariffIsAddedTypedAndTakenBack(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Depot depot = study.study().getDepot();
+            List<Tariff> before = List.copyOf(depot.getAlternativeTariffs());
+            study.goTo(before.get(0), DepotPackage.Literals.TARIFF__NAME);
+
+            display.syncExec(() -> Tools.press("Add flat"));
+
+            FlatTariff flat = (FlatTariff) depot.getAlternativeTariffs().get(1);
+            assertEquals(before.size() + 1, depot.getAlternativeTariffs().size());
+            assertTrue(flat.getName().startsWith("Flat tariff "), flat.getName());
+
+            study.goTo(flat, DepotPackage.Literals.FLAT_TARIFF__ENERGY_PRICE_PER_KWH);
+            new Keyboard(display).type("0.12");
+            new Keyboard(display).press(SWT.CR);
+
+            assertEquals(0.12, flat.getEnergyPricePerKwh(), 1e-12);
+
+            display.syncExec(() -> study.session().undo());
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(before, depot.getAlternativeTariffs());
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
     }

@@ -58,6 +58,8 @@ final class Messages extends NLS {
     public static String Table_tariff;
     public static String Table_tariffs;
     public static String Table_charges;
+    public static String Table_chargeScopes;
+    public static String Table_chargeYears;
     public static String Table_building;
     public static String Table_loadDays;
     public static String Table_upgrades;
@@ -67,6 +69,8 @@ final class Messages extends NLS {
     public static String LoadDay_peak_tip;
     public static String Meter_import;
     public static String Meter_import_tip;
+    public static String FlatTariff;
+    public static String FlatTariff_tip;
     public static String UseTariff;
     public static String UseTariff_tip;
     public static String UseTariff_done;
@@ -79,6 +83,9 @@ final class Messages extends NLS {
     public static String Table_indexes;
     public static String Table_points;
     public static String Table_programmes;
+    public static String Table_programme;
+    public static String Table_credits;
+    public static String Table_aids;
     public static String Table_awards;
     public static String Table_plans;
     public static String Table_replacements;

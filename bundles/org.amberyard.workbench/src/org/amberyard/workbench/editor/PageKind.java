@@ -45,11 +45,12 @@ public enum PageKind {
     BUILDING(Messages.Page_building, BuildingPage::new, DepotPackage.Literals.BUILDING_MONTH,
             DepotPackage.Literals.BUILDING_LOAD_DAY),
     /** Prices. */
-    PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.PRICE_PATH,
-            PricesPackage.Literals.PRICE_POINT),
+    PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.FUEL_PRICE, PricesPackage.Literals.FLUID_PRICE,
+            PricesPackage.Literals.PACK_PRICE, PricesPackage.Literals.COST_INDEX),
     /** Funding. */
     FUNDING(Messages.Page_funding, FundingPage::new, FundingPackage.Literals.PROGRAMME,
-            FundingPackage.Literals.BUS_AWARD),
+            FundingPackage.Literals.BUS_AWARD, FundingPackage.Literals.LOW_CARBON_CREDIT,
+            FundingPackage.Literals.OPERATING_AID),
     /** Emission factors. */
     AIR(Messages.Page_air, AirPage::new, StudyPackage.Literals.EMISSION_FACTORS),
     /** Plans. */

@@ -4,8 +4,11 @@ import java.util.function.Consumer;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.fields.Columns;
+import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.fields.Sheets;
 import org.amberyard.workbench.plan.FillPlan;
 import org.amberyard.workbench.plan.PlanActions;
 import org.eclipse.swt.custom.SashForm;
@@ -21,26 +24,27 @@ final class PlansPage extends StudyPage {
     @Override
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
-        SashForm left = stack(columns);
-        FeatureTable plans = rows(left, Messages.Table_plans, this::study, StudyPackage.Literals.STUDY__PLANS,
+        FeatureTable plans = rows(columns, Messages.Table_plans, this::study, StudyPackage.Literals.STUDY__PLANS,
                 PlansPackage.Literals.PLAN);
         plans.addCommand(Messages.Plan_copy, () -> withPlan(plans,
                 plan -> new PlanActions(session()).copy(parent.getShell(), plan).ifPresent(copy -> plans.reveal(copy, null))));
         plans.addCommand(Messages.Plan_fill,
                 () -> withPlan(plans, plan -> FillPlan.ask(parent.getShell(), session(), plan)));
-        FeatureTable oneOffs = rows(left, Messages.Table_oneOffs, plans::selected,
-                PlansPackage.Literals.PLAN__ONE_OFF_COSTS, PlansPackage.Literals.ONE_OFF_COST);
-        FeatureTable financing = rows(left, Messages.Table_financing, plans::selected,
-                PlansPackage.Literals.PLAN__FINANCING, PlansPackage.Literals.FINANCING);
         FeatureTable replacements = rows(columns, Messages.Table_replacements, plans::selected,
                 PlansPackage.Literals.PLAN__REPLACEMENTS, PlansPackage.Literals.REPLACEMENT);
-        SashForm right = stack(columns);
-        FeatureTable ports = rows(right, Messages.Table_portPurchases, plans::selected,
+        Sheets sheets = new Sheets(columns);
+        FeatureTable ports = rows(sheets.area(), Messages.Table_portPurchases, plans::selected,
                 PlansPackage.Literals.PLAN__PORT_PURCHASES, PlansPackage.Literals.PORT_PURCHASE);
-        FeatureTable works = rows(right, Messages.Table_workOrders, plans::selected,
+        FeatureTable works = rows(sheets.area(), Messages.Table_workOrders, plans::selected,
                 PlansPackage.Literals.PLAN__WORK_ORDERS, PlansPackage.Literals.WORK_ORDER);
+        FeatureTable oneOffs = rows(sheets.area(), Messages.Table_oneOffs, plans::selected,
+                PlansPackage.Literals.PLAN__ONE_OFF_COSTS, PlansPackage.Literals.ONE_OFF_COST);
+        FeatureTable financing = transposed(sheets.area(), Messages.Table_financing, new ElementList(session(), plans::selected,
+                PlansPackage.Literals.PLAN__FINANCING, PlansPackage.Literals.FINANCING),
+                Columns.of(PlansPackage.Literals.FINANCING));
+        sheets.share(ports, works, oneOffs, financing);
         drive(plans, replacements, ports, works, oneOffs, financing);
-        columns.setWeights(3, 5, 4);
+        columns.setWeights(24, 38, 38);
         return columns;
     }
 

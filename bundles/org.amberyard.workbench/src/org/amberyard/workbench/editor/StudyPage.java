@@ -81,7 +81,11 @@ abstract class StudyPage {
     }
 
     final FeatureTable transposed(Composite parent, String title, EReference list, EClass type) {
-        return keep(FeatureTable.ofColumns(parent, site, title, list(list, type), Columns.of(type)));
+        return transposed(parent, title, list(list, type), Columns.of(type));
+    }
+
+    final FeatureTable transposed(Composite parent, String title, ElementList elements, List<EStructuralFeature> fields) {
+        return keep(FeatureTable.ofColumns(parent, site, title, elements, fields));
     }
 
     final FeatureTable one(Composite parent, String title, Supplier<EObject> element, EClass type,

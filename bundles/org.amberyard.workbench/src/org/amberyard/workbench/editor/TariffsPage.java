@@ -4,19 +4,37 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.depot.Depot;
-import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.fields.Sheets;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
 /** Tariffs, the one in use first, with the terms and charges of the one in focus. */
 final class TariffsPage extends StudyPage {
+
+    /** What charges ask, and at which hours: as many columns as are seen at once in a window of the least size. */
+    private static final List<EStructuralFeature> PRICES = List.of(Literals.TARIFF_CHARGE__CHARGE, Literals.TARIFF_CHARGE__KIND,
+            Literals.TARIFF_CHARGE__PRICE_PER_KWH, Literals.TARIFF_CHARGE__PRICE_PER_KW, Literals.TARIFF_CHARGE__DAYS,
+            Literals.TARIFF_CHARGE__FROM_MIN, Literals.TARIFF_CHARGE__TO_MIN);
+
+    /** Past demands that count, and the years of service that a charge holds for. */
+    private static final List<EStructuralFeature> YEARS = List.of(Literals.TARIFF_CHARGE__CHARGE,
+            Literals.TARIFF_CHARGE__RATCHET_SHARE, Literals.TARIFF_CHARGE__RATCHET_MONTHS,
+            Literals.TARIFF_CHARGE__FIRST_CONTRACT_YEAR, Literals.TARIFF_CHARGE__LAST_CONTRACT_YEAR);
+
+    /** What else says to what a charge applies. */
+    private static final List<EStructuralFeature> SCOPES = Stream.concat(Stream.of(Literals.TARIFF_CHARGE__CHARGE),
+            Columns.of(Literals.TARIFF_CHARGE).stream()
+                    .filter(f -> !PRICES.contains(f) && !YEARS.contains(f))).toList();
 
     TariffsPage(PageSite site) {
         super(site);
@@ -25,19 +43,32 @@ final class TariffsPage extends StudyPage {
     @Override
     Composite create(Composite parent) {
         SashForm parts = columns(parent);
-        SashForm left = stack(parts);
-        ElementList list = new ElementList(session(), this::depot, DepotPackage.Literals.DEPOT__ALTERNATIVE_TARIFFS,
-                DepotPackage.Literals.SCHEDULED_TARIFF).showing(this::tariffs);
-        FeatureTable tariffs = rows(left, Messages.Table_tariffs, list, Columns.of(DepotPackage.Literals.TARIFF,
-                CommonPackage.Literals.SOURCED__NOTE));
+        FeatureTable tariffs = rows(parts, Messages.Table_tariffs, alternatives(Literals.SCHEDULED_TARIFF),
+                Columns.of(Literals.TARIFF, CommonPackage.Literals.SOURCED__NOTE));
+        tariffs.addTool(Messages.FlatTariff, Messages.FlatTariff_tip,
+                () -> tariffs.addElement(alternatives(Literals.FLAT_TARIFF)));
         tariffs.addTool(Messages.UseTariff, Messages.UseTariff_tip, () -> use(tariffs));
-        FeatureTable terms = one(left, Messages.Table_tariff, tariffs::selected);
-        FeatureTable charges = rows(parts, Messages.Table_charges,
-                () -> tariffs.selected() instanceof ScheduledTariff byHours ? byHours : null,
-                DepotPackage.Literals.SCHEDULED_TARIFF__CHARGES, DepotPackage.Literals.TARIFF_CHARGE);
-        drive(tariffs, terms, charges);
-        parts.setWeights(35, 65);
+        Sheets right = new Sheets(parts);
+        FeatureTable charges = charges(right, Messages.Table_charges, tariffs, PRICES);
+        FeatureTable scopes = charges(right, Messages.Table_chargeScopes, tariffs, SCOPES);
+        FeatureTable years = charges(right, Messages.Table_chargeYears, tariffs, YEARS);
+        FeatureTable terms = one(right.area(), Messages.Table_tariff, tariffs::selected);
+        right.share(charges, scopes, years, terms);
+        drive(tariffs, terms, charges, scopes, years);
+        parts.setWeights(25, 75);
         return parts;
+    }
+
+    private FeatureTable charges(Sheets place, String title, FeatureTable tariffs, List<EStructuralFeature> columns) {
+        return rows(place.area(), title, new ElementList(session(),
+                () -> tariffs.selected() instanceof ScheduledTariff byHours ? byHours : null,
+                Literals.SCHEDULED_TARIFF__CHARGES, Literals.TARIFF_CHARGE), columns);
+    }
+
+    /** New tariffs are alternatives, of one kind; the table shows those of both and the one in use. */
+    private ElementList alternatives(EClass kind) {
+        return new ElementList(session(), this::depot, Literals.DEPOT__ALTERNATIVE_TARIFFS, kind)
+                .showing(this::tariffs);
     }
 
     private void use(FeatureTable tariffs) {

@@ -3,12 +3,12 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
-import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -20,14 +20,9 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.ToolBar;
-import org.eclipse.swt.widgets.ToolItem;
 
 /** A titled table of elements and their fields. Every table of the editor is one of these. */
 public final class FeatureTable {
-
-    private static final int TITLE_HEIGHT = 24;
 
     private final PageSite site;
     private final ElementModel model;
@@ -35,7 +30,8 @@ public final class FeatureTable {
     private final Composite area;
     private final Grid grid;
     private final CellMenu menu;
-    private ToolBar tools;
+    private final TableHead head;
+    private Runnable front = () -> { };
 
     private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {
         this.site = site;
@@ -45,7 +41,7 @@ public final class FeatureTable {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().margins(8, 3).spacing(4, 2).numColumns(2).applyTo(area);
-        createTitle(title);
+        head = new TableHead(area, title);
         grid = new Grid(area, model);
         grid.setData(FeatureTable.class.getName(), this);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
@@ -55,9 +51,18 @@ public final class FeatureTable {
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
         menu = new CellMenu(grid);
         if (list != null) {
-            menu.addSeparator();
-            menu.add(Messages.Menu_delete, this::deleteElements);
+            addTools();
         }
+    }
+
+    private void addTools() {
+        if (list.isTyped()) {
+            head.add(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
+                    this::addElement);
+        }
+        head.add(Messages.Delete, Messages.Delete_tip, this::deleteElements);
+        menu.addSeparator();
+        menu.add(Messages.Menu_delete, this::deleteElements);
     }
 
     /** Elements as rows. */
@@ -113,43 +118,26 @@ public final class FeatureTable {
         return Optional.empty();
     }
 
-    private void createTitle(String title) {
-        Label label = new Label(area, SWT.NONE);
-        label.setText(title);
-        label.setFont(Fonts.TITLE.font());
-        label.setForeground(Palette.INK.color());
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
-        if (list == null) {
-            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(SWT.DEFAULT, TITLE_HEIGHT)
-                    .align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
-            return;
-        }
-        tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
-        if (list.isTyped()) {
-            addItem(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
-                    this::addElement);
-        }
-        addItem(Messages.Delete, Messages.Delete_tip, this::deleteElements);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(tools);
+    /** Its title. */
+    public String title() {
+        return head.title();
+    }
+
+    /** Lets other tables have its place; whoever looks for a field here has the table in front. */
+    void share(List<String> titles, IntConsumer choose, Runnable bringUp) {
+        head.share(titles, choose);
+        front = bringUp;
     }
 
     /** Adds a command beside the title and to the menu of the cells; for tables whose elements come and go. */
     public void addTool(String text, String tip, Runnable action) {
-        addItem(text, tip, action);
+        head.add(text, tip, action);
         addCommand(text, action);
     }
 
     /** Adds a command to the menu of the cells. */
     public void addCommand(String text, Runnable action) {
         menu.add(text, action);
-    }
-
-    private void addItem(String text, String tip, Runnable action) {
-        ToolItem item = new ToolItem(tools, SWT.PUSH);
-        item.setText(text);
-        item.setForeground(Palette.MUTED.color());
-        item.setToolTipText(tip);
-        item.addListener(SWT.Selection, e -> action.run());
     }
 
     /** The control to lay out. */
@@ -184,16 +172,18 @@ public final class FeatureTable {
                 .filter(e -> e != null).distinct().toList();
     }
 
-    /** True when elements can be typed in. */
-    private boolean canAddRows() {
-        return list != null && list.canGrow();
-    }
-
     /** Adds an element below the one in focus and goes to it. */
     public void addElement() {
-        if (canAddRows() && grid.entry().close()) {
-            EObject element = list.create();
-            site.session().execute(list.addition(element, selected()));
+        if (list != null) {
+            addElement(list);
+        }
+    }
+
+    /** Adds an element of a kind that the empty row does not stand for. */
+    public void addElement(ElementList kind) {
+        if (kind.canGrow() && grid.entry().close()) {
+            EObject element = kind.create();
+            site.session().execute(kind.addition(element, selected()));
             reveal(element, null);
             grid.setFocus();
         }
@@ -215,6 +205,7 @@ public final class FeatureTable {
         if (place == null) {
             return false;
         }
+        front.run();
         grid.goTo(place.y, place.x);
         return true;
     }

@@ -123,7 +123,7 @@ final class PropertyModel implements ElementModel {
 
     @Override
     public String meaning(int row, int column) {
-        return fields.get(row).tip();
+        return row < fields.size() ? fields.get(row).tip() : "";
     }
 
     @Override

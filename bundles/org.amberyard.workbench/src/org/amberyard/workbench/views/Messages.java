@@ -46,6 +46,8 @@ final class Messages extends NLS {
     public static String Outline_ports;
     public static String Outline_prices;
     public static String Outline_funding;
+    public static String Outline_credits;
+    public static String Outline_aids;
     public static String Outline_plans;
     public static String Outline_settings;
     public static String Outline_emissions;

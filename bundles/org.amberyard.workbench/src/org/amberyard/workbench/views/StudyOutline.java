@@ -44,6 +44,8 @@ final class StudyOutline {
         }
         lines.add(OutlineNode.of(Messages.Outline_prices, PageKind.PRICES, study.getPrices()));
         lines.add(OutlineNode.of(Messages.Outline_funding, PageKind.FUNDING, study.getProgrammes()));
+        lines.add(OutlineNode.of(Messages.Outline_credits, PageKind.FUNDING, study.getLowCarbonCredits()));
+        lines.add(OutlineNode.of(Messages.Outline_aids, PageKind.FUNDING, study.getOperatingAids()));
         lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
         return lines;
     }
