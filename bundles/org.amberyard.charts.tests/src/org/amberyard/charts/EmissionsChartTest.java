@@ -55,6 +55,11 @@ class EmissionsChartTest {
     }
 
     @Test
+    void allOfItRestsOnTheFactors() {
+        assertEquals(new Subject(Subject.Kind.FACTORS, 0), chart(Pollutant.CO2E).subjects().of(null).orElseThrow());
+    }
+
+    @Test
     void whatIsNotKnownIsLeftOutAndSaid() {
         Chart nox = chart(Pollutant.NOX);
         assertNull(dataset(nox).getValue(key(1, EmissionSource.GRID), 2035));

@@ -129,6 +129,7 @@ class YardDataTest {
         assertEquals(80, bill.steps().get(1).amount(), 1e-6, "20 days, two buses, 20 kWh, 0.10");
         assertEquals(200, bill.steps().get(2).amount(), 1e-6, "20 kW, 10");
         assertEquals(380, bill.total(), 1e-6);
+        assertEquals("20 kW × 10.00", bill.steps().get(2).price());
         assertTrue(bill.steps().get(2).detail().startsWith("20 kW × 10.00, set at 18:00 on "), bill.steps().get(2).detail());
     }
 

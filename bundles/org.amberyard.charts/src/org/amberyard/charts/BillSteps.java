@@ -26,10 +26,16 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
      * A line of the bill.
      *
      * @param label what is charged
-     * @param detail quantity and price, and what set a demand
+     * @param price quantity and price
+     * @param cause what set a demand; empty for other lines
      * @param amount money that charging adds; the whole line where the meter is its own
      */
-    record Step(String label, String detail, double amount) {
+    record Step(String label, String price, String cause, double amount) {
+
+        /** Quantity and price, and what set a demand. */
+        String detail() {
+            return cause.isEmpty() ? price : price + ", " + cause;
+        }
     }
 
     static BillSteps of(YardYear yard, int month) {
@@ -39,7 +45,8 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
         bill.lines().forEach(l -> lines.put(key(l), l));
         without.ifPresent(b -> b.lines().forEach(l -> lines.putIfAbsent(key(l), l)));
         List<Step> steps = new ArrayList<>();
-        lines.forEach((key, line) -> steps.add(new Step(line.label(), detail(line),
+        lines.forEach((key, line) -> steps.add(new Step(line.label(), price(line),
+                line.demand().map(BillSteps::words).orElse(""),
                 amount(bill, key) - without.map(b -> amount(b, key)).orElse(0.0))));
         return new BillSteps(steps, without.map(Bill::total), bill.total());
     }
@@ -57,13 +64,12 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
         return bill.lines().stream().filter(l -> key(l).equals(key)).mapToDouble(BillLine::amount).sum();
     }
 
-    private static String detail(BillLine line) {
+    private static String price(BillLine line) {
         if (line.unit() == BillUnit.MONEY) {
             return Figures.percent(line.price()) + " of " + Figures.whole(line.quantity());
         }
         String size = line.unit() == BillUnit.MONTH ? "" : Figures.whole(line.quantity()) + " " + line.unit().label() + " × ";
-        String price = size + Figures.pattern(line.price() < 1 ? "0.000" : "#,##0.00").format(line.price());
-        return price + line.demand().map(d -> ", " + words(d)).orElse("");
+        return size + Figures.pattern(line.price() < 1 ? "0.000" : "#,##0.00").format(line.price());
     }
 
     /** What set a demand; its size stands before. */

@@ -71,7 +71,10 @@ public final class BillWaterfallChart {
     }
 
     private String tip(int column, double amount) {
-        return dataset().getColumnKey(column) + ": " + Figures.exactMoney(currency(), amount);
+        int step = column - (bill.building().isPresent() ? 1 : 0);
+        String line = step < 0 || step >= bill.shown().size() ? String.valueOf(dataset().getColumnKey(column))
+                : bill.shown().get(step).label() + ": " + bill.shown().get(step).detail();
+        return line + ": " + Figures.exactMoney(currency(), amount);
     }
 
     private String currency() {
@@ -82,7 +85,7 @@ public final class BillWaterfallChart {
     private DefaultCategoryDataset dataset() {
         DefaultCategoryDataset dataset = new DefaultCategoryDataset();
         bill.building().ifPresent(b -> dataset.addValue(b, TOTAL, BUILDING));
-        bill.shown().forEach(s -> dataset.addValue(s.amount(), TOTAL, s.label() + ": " + s.detail()));
+        bill.shown().forEach(s -> dataset.addValue(s.amount(), TOTAL, s.label() + ": " + s.price()));
         dataset.addValue(bill.total(), TOTAL, TOTAL);
         return dataset;
     }

@@ -28,7 +28,7 @@ public final class BudgetChart {
     private static final List<String> PARTS = List.of("Purchases", "Running costs", "Debt service and taxes",
             "Funding, sales and borrowing");
     private static final int HEIGHT = 440;
-    private static final float LINE = 2.4f;
+    private static final BasicStroke LEVEL = new BasicStroke(2.4f);
 
     private final StudyResult result;
     private final int plan;
@@ -88,7 +88,7 @@ public final class BudgetChart {
 
     private NumberAxis moneyAxis() {
         double largest = years.stream().flatMap(y -> parts(y).stream()).mapToDouble(Math::abs).max().orElse(0);
-        return ChartFrame.valueAxis("Money of the year (" + currency() + ")", MoneyTickFormat.reaching(largest), theme);
+        return ChartFrame.valueAxis(currency() + " of the year", MoneyTickFormat.reaching(largest), theme);
     }
 
     private StackedBarRenderer bars() {
@@ -112,7 +112,7 @@ public final class BudgetChart {
         }
         LevelRenderer levels = new LevelRenderer();
         levels.setSeriesPaint(0, paint);
-        levels.setSeriesStroke(0, new BasicStroke(LINE));
+        levels.setSeriesStroke(0, LEVEL);
         levels.setDefaultToolTipGenerator((data, row, column) -> name + ", " + data.getColumnKey(column) + ": "
                 + Figures.exactMoney(currency(), data.getValue(row, column).doubleValue()));
         plot.setDataset(place, dataset);
@@ -124,9 +124,9 @@ public final class BudgetChart {
         for (int part = 0; part < PARTS.size(); part++) {
             items.add(ChartFrame.swatch(PARTS.get(part), theme.oneOf(part, PARTS.size())));
         }
-        items.add(ChartFrame.swatch("To be appropriated", theme.text()));
+        items.add(ChartFrame.line("To be appropriated", LEVEL, theme.text()));
         if (years.stream().anyMatch(y -> y.cap().isPresent())) {
-            items.add(ChartFrame.swatch("Cap", theme.fails(false)));
+            items.add(ChartFrame.line("Cap", LEVEL, theme.fails(false)));
         }
         return items;
     }

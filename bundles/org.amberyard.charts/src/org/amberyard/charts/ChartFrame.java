@@ -3,6 +3,8 @@ package org.amberyard.charts;
 import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import java.util.List;
@@ -25,6 +27,8 @@ import org.jfree.chart.ui.RectangleInsets;
 final class ChartFrame {
     /** A square in a legend. */
     static final Shape SWATCH = new Rectangle2D.Double(-5, -5, 10, 10);
+    /** A line in a legend. */
+    private static final Shape LINE = new Line2D.Double(-16, 0, 16, 0);
     /** Height in pixels below which a chart of lines or columns cannot be read. */
     static final int LEAST_HEIGHT = 215;
     private static final double TIGHTEST = 0.8;
@@ -87,6 +91,10 @@ final class ChartFrame {
 
     static LegendItem swatch(String label, Paint paint) {
         return new LegendItem(label, null, null, null, SWATCH, paint);
+    }
+
+    static LegendItem line(String label, Stroke stroke, Paint paint) {
+        return new LegendItem(label, null, null, null, LINE, stroke, paint);
     }
 
     static void style(Axis axis, ChartTheme theme) {

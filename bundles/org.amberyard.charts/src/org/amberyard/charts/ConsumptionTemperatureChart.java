@@ -2,7 +2,6 @@ package org.amberyard.charts;
 
 import java.awt.BasicStroke;
 import java.awt.Shape;
-import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -121,8 +120,7 @@ public final class ConsumptionTemperatureChart {
         LegendItemCollection items = new LegendItemCollection();
         for (int series = 0; series < curves.curves().size(); series++) {
             TemperatureCurves.Curve curve = curves.curves().get(series);
-            items.add(new LegendItem(curve.name(), null, null, null, new Line2D.Double(-16, 0, 16, 0),
-                    theme.planStroke(series), theme.plan(series + 1)));
+            items.add(ChartFrame.line(curve.name(), theme.planStroke(series), theme.plan(series + 1)));
             if (!curve.measured().isEmpty()) {
                 items.add(new LegendItem(curve.name() + ", measured", null, null, null, mark(series), theme.background(),
                         new BasicStroke(2), theme.plan(series + 1)));

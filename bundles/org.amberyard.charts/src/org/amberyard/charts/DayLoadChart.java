@@ -29,6 +29,8 @@ public final class DayLoadChart {
     private static final int LEAST = 225;
     private static final int MOST_IN_LEGEND = 6;
     private static final double HEADROOM = 1.25;
+    /** The line of the limit stands below the prices even where the chart is low. */
+    private static final double HEADROOM_ABOVE_LIMIT = 1.5;
     private static final int DAY_MIN = 1440;
     /** Share of the hours shown below which there is no room to write a price. */
     private static final double ROOM_FOR_PRICE = 0.06;
@@ -82,7 +84,7 @@ public final class DayLoadChart {
     private NumberAxis powerAxis() {
         NumberAxis axis = ChartFrame.valueAxis("Load (kW)", Figures.pattern("#,##0"), theme);
         double top = nearLimit() ? Math.max(load.servicePeakKw(), text.limitKw()) : load.servicePeakKw();
-        axis.setRange(0, Math.max(1, HEADROOM * top));
+        axis.setRange(0, Math.max(1, (nearLimit() ? HEADROOM_ABOVE_LIMIT : HEADROOM) * top));
         return axis;
     }
 

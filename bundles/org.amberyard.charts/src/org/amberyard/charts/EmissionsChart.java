@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.amberyard.core.air.EmissionSource;
 import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.plan.PlaceholderUse;
@@ -40,8 +41,9 @@ public final class EmissionsChart {
     /** The chart of a pollutant. Greenhouse gases are told in tonnes, other pollutants in kilograms, in every unit system. */
     public static Chart of(StudyResult result, Pollutant pollutant, UnitSystem system, ChartTheme theme) {
         EmissionsChart build = new EmissionsChart(result, pollutant, theme);
+        Subject behind = new Subject(Subject.Kind.FACTORS, 0);
         return new Chart("emissions_" + pollutant.name().toLowerCase(Locale.ROOT), build.title(), build.chart(),
-                build.sentences(), build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
+                build.sentences(), build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, entity -> Optional.of(behind));
     }
 
     private String title() {

@@ -1,6 +1,9 @@
 package org.amberyard.charts;
 
 import java.awt.BasicStroke;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +30,10 @@ public final class FleetMixChart {
     private static final String OLDEST = "Oldest";
     private static final int HEIGHT = 430;
     private static final float LINE = 2.2f;
+    private static final Shape POINT = new Ellipse2D.Double(-2.5, -2.5, 5, 5);
+    /** Lines of the mean age and of the oldest bus. */
+    private static final List<Stroke> AGES = List.of(new BasicStroke(LINE),
+            new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 3}, 0));
 
     private final StudyResult result;
     private final int plan;
@@ -94,11 +101,11 @@ public final class FleetMixChart {
 
     private LineAndShapeRenderer lines() {
         LineAndShapeRenderer lines = new LineAndShapeRenderer(true, true);
-        for (int series = 0; series < 2; series++) {
+        for (int series = 0; series < AGES.size(); series++) {
             lines.setSeriesPaint(series, theme.text());
+            lines.setSeriesShape(series, POINT);
+            lines.setSeriesStroke(series, AGES.get(series));
         }
-        lines.setSeriesStroke(0, new BasicStroke(LINE));
-        lines.setSeriesStroke(1, new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 3}, 0));
         lines.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
                 + Figures.years(data.getValue(row, column).doubleValue()));
         return lines;
@@ -108,7 +115,8 @@ public final class FleetMixChart {
         LegendItemCollection items = new LegendItemCollection();
         items.add(ChartFrame.swatch(ELECTRIC, theme.passes(false)));
         items.add(ChartFrame.swatch(ENGINE, theme.building()));
-        items.add(ChartFrame.swatch(MEAN_AGE + " (line), oldest (dashed)", theme.text()));
+        items.add(ChartFrame.line(MEAN_AGE, AGES.get(0), theme.text()));
+        items.add(ChartFrame.line(OLDEST, AGES.get(1), theme.text()));
         return items;
     }
 

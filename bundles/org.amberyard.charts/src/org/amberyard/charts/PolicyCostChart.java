@@ -28,6 +28,7 @@ public final class PolicyCostChart {
     private static final String NAME = "charging_policies";
     private static final String TITLE = "Charging policies compared";
     private static final int HEIGHT = 350;
+    private static final int LEAST = 250;
     private static final double ROOM_FOR_LABELS = 0.8;
     private static final int MOST_NAMED = 6;
     private static final List<String> PARTS = List.of("Energy", "Demand", "Fixed");
@@ -56,7 +57,7 @@ public final class PolicyCostChart {
         PolicyCostChart build = new PolicyCostChart(result, plan, year, theme);
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(Integer.MAX_VALUE - 1), build.data(), HEIGHT,
-                ChartFrame.LEAST_HEIGHT, entity -> Optional.of(behind));
+                LEAST, entity -> Optional.of(behind));
     }
 
     private JFreeChart chart() {

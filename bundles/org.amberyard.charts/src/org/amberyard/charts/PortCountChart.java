@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -35,6 +34,7 @@ public final class PortCountChart {
     private static final float DIAMOND = 6.5f;
     private static final BasicStroke THIN = new BasicStroke(1.6f);
     private static final double HALF_A_PORT = 0.5;
+    private static final double ROOM_FOR_RINGS = 0.12;
 
     private final PortCounts words;
     private final String currency;
@@ -75,7 +75,7 @@ public final class PortCountChart {
         }
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setFixedLegendItems(legend());
-        return ChartFrame.around(plot, TITLE, words.heading(), theme);
+        return ChartFrame.around(plot, TITLE, words.caption(), theme);
     }
 
     private void add(XYPlot plot, PortCurve curve, List<PortChoice> choices, XYLineAndShapeRenderer renderer) {
@@ -127,18 +127,21 @@ public final class PortCountChart {
 
     private NumberAxis moneyAxis() {
         double largest = curves.stream().flatMap(c -> c.byNumber().stream()).mapToDouble(PortChoice::cost).max().orElseThrow();
-        return ChartFrame.valueAxis("Cost (" + currency + "/yr, at today's prices)", MoneyTickFormat.reaching(largest), theme);
+        NumberAxis axis = ChartFrame.valueAxis(currency + "/yr", MoneyTickFormat.reaching(largest), theme);
+        // Policies lie close together; from zero on, their lines could not be told apart.
+        axis.setAutoRangeIncludesZero(false);
+        axis.setLowerMargin(ROOM_FOR_RINGS);
+        return axis;
     }
 
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
         for (int line = 0; line < curves.size(); line++) {
-            items.add(new LegendItem(curves.get(line).policy().label(), null, null, null, new Line2D.Double(-16, 0, 16, 0),
-                    theme.planStroke(line), theme.plan(line)));
+            items.add(ChartFrame.line(curves.get(line).policy().label(), theme.planStroke(line), theme.plan(line)));
         }
         items.add(new LegendItem("cheapest", null, null, null, ring(), theme.background(), THIN, theme.text()));
         if (curves.stream().anyMatch(c -> c.bought().isPresent())) {
-            items.add(new LegendItem("bought by the plan", null, null, null, diamond(), theme.text(), THIN, theme.text()));
+            items.add(new LegendItem("bought", null, null, null, diamond(), theme.text(), THIN, theme.text()));
         }
         return items;
     }

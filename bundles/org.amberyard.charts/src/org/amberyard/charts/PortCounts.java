@@ -45,7 +45,11 @@ final class PortCounts {
     }
 
     /** What stands under the title. */
-    String heading() {
+    String caption() {
+        return plan() + ", every bus ready; ports, plug swaps and the bill of " + lastYear() + " at today's tariff";
+    }
+
+    private String heading() {
         return plan() + ": the cheapest ports of each number that have every bus ready in every year; per year, ports and plug swaps "
                 + "with the bill of " + lastYear() + " at today's tariff";
     }

@@ -28,7 +28,7 @@ public final class ServiceLoadChart {
     private static final String NAME = "service_load";
     private static final String TITLE = "Load on the electric service by year";
     private static final int HEIGHT = 440;
-    private static final double HEADROOM = 1.25;
+    private static final double HEADROOM = 1.3;
     private static final float LINE = 2.4f;
     private static final int LEAST = 225;
 

@@ -17,6 +17,8 @@ public record Subject(Kind kind, int place) {
         /** A bus of the present fleet. */
         BUS,
         /** A plan. */
-        PLAN
+        PLAN,
+        /** The emission factors; there is one set of them, at place 0. */
+        FACTORS
     }
 }

@@ -78,7 +78,7 @@ enum ChartKind {
     POLICIES((r, p, l, u, t) -> PolicyCostChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), u, t), Subject.Kind.PLAN,
             Kind.PLAN, Kind.YEAR),
     /** Emissions by year. */
-    EMISSIONS((r, p, l, u, t) -> EmissionsChart.of(r, p.pollutant(), u, t), null, Kind.POLLUTANT),
+    EMISSIONS((r, p, l, u, t) -> EmissionsChart.of(r, p.pollutant(), u, t), Subject.Kind.FACTORS, Kind.POLLUTANT),
     /** Cost by number of ports. */
     PORT_COUNT((r, p, l, u, t, g) -> PortCountChart.of(r, p.place(Kind.PLAN), g, u, t), Subject.Kind.PLAN, Kind.PLAN);
 
@@ -123,7 +123,10 @@ enum ChartKind {
 
     /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */
     Optional<Subject> inputs(Picks picks) {
-        return Optional.ofNullable(inputs).map(i -> new Subject(i, picks.place(Kind.valueOf(i.name()))))
-                .filter(s -> s.place() >= 0);
+        return Optional.ofNullable(inputs).map(i -> new Subject(i, place(i, picks))).filter(s -> s.place() >= 0);
+    }
+
+    private static int place(Subject.Kind kind, Picks picks) {
+        return kind == Subject.Kind.FACTORS ? 0 : picks.place(Kind.valueOf(kind.name()));
     }
 }

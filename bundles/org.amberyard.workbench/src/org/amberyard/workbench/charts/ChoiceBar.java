@@ -24,7 +24,7 @@ final class ChoiceBar {
     private static final int WIDEST = 190;
     /** A bar of many choices keeps to one line in a window of the least size as long as names are short. */
     private static final int WIDEST_OF_MANY = 112;
-    private static final int MANY = 4;
+    private static final int MANY = 5;
 
     /** Hears what the user chooses. */
     @FunctionalInterface

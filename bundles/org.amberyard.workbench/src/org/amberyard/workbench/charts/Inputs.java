@@ -2,10 +2,14 @@ package org.amberyard.workbench.charts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.amberyard.charts.Subject;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
@@ -33,6 +37,7 @@ final class Inputs {
             case TYPE -> Messages.Inputs_type;
             case BUS -> Messages.Inputs_bus;
             case PLAN -> Messages.Inputs_plan;
+            case FACTORS -> Messages.Inputs_factors;
         }, name(shown, subject));
     }
 
@@ -42,6 +47,7 @@ final class Inputs {
             case TYPE -> shown.types().get(subject.place()).name();
             case BUS -> shown.buses().get(subject.place()).name();
             case PLAN -> shown.plans().get(subject.place()).name();
+            case FACTORS -> Phrase.inside(FieldInfo.classLabel(StudyPackage.Literals.EMISSION_FACTORS));
         };
     }
 
@@ -61,6 +67,7 @@ final class Inputs {
             case TYPE -> study.getVehicleTypes();
             case BUS -> study.getBuses();
             case PLAN -> study.getPlans();
+            case FACTORS -> Stream.ofNullable(study.getEmissionFactors()).toList();
         };
     }
 }

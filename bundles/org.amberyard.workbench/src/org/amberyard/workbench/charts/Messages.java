@@ -24,6 +24,7 @@ final class Messages extends NLS {
     public static String Day_extendedYear;
     public static String Inputs_bus;
     public static String Inputs_button;
+    public static String Inputs_factors;
     public static String Inputs_gone;
     public static String Inputs_plan;
     public static String Inputs_route;
