@@ -4,7 +4,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchPreferenceConstants;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
 
@@ -55,11 +57,18 @@ final class RunningWorkbench implements CloseableResource {
     private void run() {
         try {
             Display display = PlatformUI.createDisplay();
+            useOwnKeys();
             PlatformUI.createAndRunWorkbench(display, new ReportingAdvisor(display));
             display.dispose();
         } catch (RuntimeException | Error e) {
             started.completeExceptionally(e);
         }
+    }
+
+    /** Tests run without the product, which would choose the keys. */
+    private static void useOwnKeys() {
+        DefaultScope.INSTANCE.getNode("org.eclipse.ui").put(IWorkbenchPreferenceConstants.KEY_CONFIGURATION_ID,
+                "org.amberyard.workbench.keys");
     }
 
     /** Tells the tests when the workbench is ready; without it they would have to poll. */

@@ -2,6 +2,7 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.amberyard.workbench.layout.Purpose;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
@@ -19,10 +20,10 @@ class WorkbenchStartTest {
     }
 
     @Test
-    void startsInTheDistrictPerspective(Display display) {
+    void startsLaidOutForMoney(Display display) {
         String perspective = display.syncCall(() -> window().getActivePage().getPerspective().getId());
 
-        assertEquals(DistrictPerspective.ID, perspective);
+        assertEquals(Purpose.MONEY.id(), perspective);
     }
 
     private static IWorkbenchWindow window() {

@@ -1,6 +1,7 @@
 package org.amberyard.workbench;
 
 import org.amberyard.workbench.handlers.FirstStudy;
+import org.amberyard.workbench.layout.ShownPurpose;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.osgi.util.NLS;
@@ -41,6 +42,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     public void postWindowOpen() {
         Shell shell = getWindowConfigurer().getWindow().getShell();
         keepOnScreen(shell);
+        ShownPurpose.follow(getWindowConfigurer().getWindow());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
         // The window is on the screen before anything asks a question.

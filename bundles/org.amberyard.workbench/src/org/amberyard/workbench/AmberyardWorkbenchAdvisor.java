@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import org.amberyard.workbench.layout.Purpose;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -16,7 +17,7 @@ public class AmberyardWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public String getInitialWindowPerspectiveId() {
-        return DistrictPerspective.ID;
+        return Purpose.MONEY.id();
     }
 
     @Override
