@@ -1,7 +1,7 @@
 """Emissions: activity times factor, activity by activity.
 
-A factor that is not entered makes a mass unknown (NaN), which spreads into every sum that holds it; nothing of an activity emits
-nothing. Masses are in kilograms.
+A factor that is not entered makes a mass unknown (NaN), which spreads into every sum that holds it; nothing of an activity
+emits nothing. Masses are in kilograms.
 """
 
 import math
@@ -36,7 +36,8 @@ class Factors:
         folder, self.study = study.folder, study
         self.row = folder.only("emission_factors")
         self.warming = WARMING[self.row.text("Warming potentials", "AR5")]
-        self.engines, self.fuels = folder.rows("engine_emissions"), {r.text("Fuel"): r for r in folder.rows("fuel_emissions")}
+        self.engines = folder.rows("engine_emissions")
+        self.fuels = {r.text("Fuel"): r for r in folder.rows("fuel_emissions")}
         self.line_loss = self.row.number("Line loss", "%", 0.05)
         self.upstream = self.row.yes("Tell upstream of fuel")
         self.social, self.health = folder.rows("social_costs"), folder.rows("health_costs")
@@ -131,7 +132,8 @@ class Bus:
         self.model_year = model_year(plan, record["unit"])
         self.driving = factors.warmed(plus(factors.burnt(kind.fuel, gallons - idle),
                                            factors.driven(kind.fuel, self.model_year, record["distance"])))
-        self.idling = factors.warmed(plus(factors.burnt(kind.fuel, idle), factors.idled(kind.fuel, self.model_year, hours)))
+        self.idling = factors.warmed(plus(factors.burnt(kind.fuel, idle),
+                                          factors.idled(kind.fuel, self.model_year, hours)))
         self.upstream = factors.well_to_tank(kind.fuel, gallons)
 
     def exhaust(self):
@@ -167,8 +169,9 @@ class Year:
         if not factors.health:
             return UNKNOWN
         buses = plus(self.driving, self.idling, {**nothing(), "PM2.5": dust})
-        return sum((self.plants if r.text("From", "buses") == "power plants" else buses)[r.text("Pollutant", "NOx")] / 1000
-                   * r.number(column, "USD/t", 0.0) for r in factors.health)
+        emitters = {"buses": buses, "power plants": self.plants}
+        return sum(emitters[r.text("From", "buses")][r.text("Pollutant", "NOx")] / 1000 * r.number(column, "USD/t", 0.0)
+                   for r in factors.health)
 
     def social(self, factors, calendar):
         """Harm of the greenhouse gas; where gases are not known one by one, their sum counts as carbon dioxide."""

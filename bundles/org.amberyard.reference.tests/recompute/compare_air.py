@@ -28,14 +28,16 @@ def _by_year(factors, results, years, checks):
         mine, p = years[row["plan"], row["year"] - results.first_year], row["pollutant"]
         total = sum(m[p] for m in (mine.driving, mine.idling, mine.plants)) + row["brakes"] + row["tyres"]
         figures = {"driving": mine.driving[p], "idling": mine.idling[p], "heaters": 0.0, "power_plants": mine.plants[p],
-                   "total": total, "total_short_tons": total / KG_PER_SHORT_TON, "power_plants_other_basis": mine.other_plants[p],
+                   "total": total, "total_short_tons": total / KG_PER_SHORT_TON,
+                   "power_plants_other_basis": mine.other_plants[p],
                    "upstream": mine.upstream[p] if factors.upstream else None}
         for column, mass in figures.items():
             checks.figure("emissions_by_year", (row["plan"], row["year"], p, column), mass, row[column])
 
 
 def _harm(study, factors, results, years, checks):
-    dust = {(r["plan"], r["year"]): r["brakes"] + r["tyres"] for r in results.rows("emissions_by_year") if r["pollutant"] == "PM2.5"}
+    dust = {(r["plan"], r["year"]): r["brakes"] + r["tyres"] for r in results.rows("emissions_by_year")
+            if r["pollutant"] == "PM2.5"}
     for row in results.rows("air_harm_by_year"):
         year = row["year"] - results.first_year
         social = years[row["plan"], year].social(factors, row["year"])
@@ -76,7 +78,8 @@ def _lifetime(study, results, projects, checks):
         buses, p = _chosen(projects, row), row["pollutant"].split(",")[0]
         where = row["plan"], row["place"], row["year"], row["pollutant"]
         if row["place"] != "All":
-            checks.figure("emissions_lifetime", (*where, "retires"), study.money.first_year + buses[0].retires(), row["retires"])
+            retires = study.money.first_year + buses[0].retires()
+            checks.figure("emissions_lifetime", (*where, "retires"), retires, row["retires"])
             checks.figure("emissions_lifetime", (*where, "years"), buses[0].remaining(), row["remaining_years"])
         mass = sum(b.remaining() * (b.before.exhaust()[p] - b.after.exhaust()[p]) for b in buses)
         checks.figure("emissions_lifetime", (*where, "lifetime"), mass, row["lifetime_kg"])

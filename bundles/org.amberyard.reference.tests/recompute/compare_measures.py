@@ -98,6 +98,9 @@ def _fleet(study, results, plans, checks):
         for column, figure in mine.items():
             checks.figure("fleet_by_year", (row["plan"], row["year"], column), figure, row[column])
     for plan in plans.values():
+        for event in plan.fleet.leaving():
+            mine = "scrapped" if event["unit"] in plan.funding.scrapped() else "sold"
+            checks.word("fleet_events", (plan.name, event["unit"], event["year"]), mine, event["event"])
         for record in plan.course.driving:
             age = record["y"] - plan.fleet.in_service(record["unit"])
             checks.figure("vehicle_years", (plan.name, record["unit"], record["year"], "age"), age, record["age"])

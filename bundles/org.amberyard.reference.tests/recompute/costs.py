@@ -46,6 +46,7 @@ class Plan:
         self.yard.write()
         self.funding = Funding(self)
         self.funding.write()
+        self.fleet.write_sales(self.funding.scrapped())
         self.finance = Finance(self)
 
     def stated(self, year, category, place=None):

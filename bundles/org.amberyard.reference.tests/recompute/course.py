@@ -17,6 +17,10 @@ class Course:
 
         self.plan = plan
         self.driving = rows("vehicle_years")
+        self._by_year, self._by_unit = {}, {}
+        for row in self.driving:
+            self._by_year.setdefault(row["y"], []).append(row)
+            self._by_unit.setdefault(row["unit"], []).append(row)
         self.events = rows("fleet_events")
         self.shop = {(r["place"], r["y"]): r["cost"] for r in rows("shop_calendar")}
         self.charged = {r["y"]: r for r in rows("bill_by_year")}
@@ -38,8 +42,8 @@ class Course:
 
     def in_year(self, year):
         """Buses that stand in their places in a year."""
-        return [r for r in self.driving if r["y"] == year]
+        return self._by_year.get(year, [])
 
     def unit_years(self, unit):
         """Years of a bus, in order."""
-        return sorted((r for r in self.driving if r["unit"] == unit), key=lambda r: r["y"])
+        return sorted(self._by_unit.get(unit, []), key=lambda r: r["y"])

@@ -30,12 +30,23 @@ class Fleet:
         self.bought = {e["unit"]: e["y"] for e in course.events if e["event"] == "bought"}
 
     def write(self):
-        """All costs that belong to places."""
+        """All costs that belong to places but sales."""
         for event in self.course.events:
             self._event(event)
         for record in self.course.driving:
             self._year(record)
         self._left()
+
+    def write_sales(self, scrapped):
+        """What leaves the fleet is sold, unless a programme has it scrapped."""
+        for event in self.leaving():
+            if event["unit"] not in scrapped:
+                sale = self._sale(self.type_of(event), event["unit"], event["y"])
+                self.ledger.add(event["place"], event["y"], "Bus sales", -sale)
+
+    def leaving(self):
+        """Buses that leave the fleet."""
+        return [e for e in self.course.events if e["event"] in ("sold", "scrapped")]
 
     def type_of(self, record):
         """Type of the bus of a row."""
@@ -96,8 +107,6 @@ class Fleet:
         kind, year, place = self.type_of(event), event["y"], event["place"]
         if event["event"] == "bought":
             self.ledger.add(place, year, "Bus purchase", self.price(kind, START, year))
-        elif event["event"] == "sold":
-            self.ledger.add(place, year, "Bus sales", -self._sale(kind, event["unit"], year))
         elif event["event"] == "pack replaced":
             self.ledger.add(place, year, "Battery replacement", sum(self.pack_bill(event).values()))
 

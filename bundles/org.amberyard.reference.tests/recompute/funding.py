@@ -143,6 +143,11 @@ class Funding:
             owed = amount * (1 - (gone[0] - line.year) / programme.hold)
             self.flows.append(("award paid back", programme.name, line.place, gone[0], -owed))
 
+    def scrapped(self):
+        """Old buses that are scrapped, because a programme that asks for it pays for the new one."""
+        return {line.old["unit"] for line in self.lines if line.old and any(
+            amount > 0 and programme.scraps for programme, _, amount in line.awards)}
+
     def _credits(self):
         for row in self.study.folder.rows("low_carbon_credits"):
             path = Path(self.money, row)
@@ -216,7 +221,7 @@ class Programme:
         self.match, self.match_own = row.number("Match", "%", 0.0), row.text("Match from", "own money") == "own money"
         self.buses_left = row.number("Most buses", "", math.inf)
         self._budget, self._per_year = row.number("Budget", "USD", math.inf), row.number("Budget per year", "USD", math.inf)
-        self._spent = {}
+        self._spent, self.scraps = {}, row.yes("Scraps old bus")
         if row.text("Paid", "cash") != "cash" or row.yes("Shares of what is left"):
             raise ValueError("The recomputation knows neither credits against tax nor shares of what is left.")
 
@@ -261,7 +266,7 @@ class Programme:
         if line.kind != "bus":
             return False
         old = line.old
-        return (self.row.yes("Scraps old bus") and (old is None or old["event"] == "moved")
+        return (self.scraps and (old is None or old["event"] == "moved")
                 or self.row.yes("Same body type") and old is not None and line.old_type.body != line.new.body
                 or self.row.yes("Old bus is diesel") and old is not None and line.old_type.fuel != "diesel")
 

@@ -4,6 +4,7 @@ Constant money is money of the base date, the start of the first year. A purchas
 time y + 1 (y + 1/2 by the mid-year convention), what is left at the end at the end of its year.
 """
 
+import copy
 import math
 
 START, RUNNING, END = "start", "running", "end"
@@ -59,7 +60,7 @@ class Path:
     """A price in constant money over its price at the base date: a steady yearly rise."""
 
     def __init__(self, money, row=None):
-        self._money = money
+        self._money, self._level = money, 1.0
         self._rise = 0.0
         if row is not None:
             rise = row.number("Rise per year", "%", 0.0)
@@ -68,7 +69,13 @@ class Path:
 
     def at(self, when, year):
         """Factor in a year, for a payment at a time of it."""
-        return (1 + self._rise) ** self._money.time(when, year)
+        return self._level * (1 + self._rise) ** self._money.time(when, year)
+
+    def times(self, level):
+        """The same path at another level."""
+        other = copy.copy(self)
+        other._level = self._level * level
+        return other
 
 
 def life_left(age, life):

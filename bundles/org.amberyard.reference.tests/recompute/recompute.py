@@ -11,6 +11,7 @@ import time
 
 import compare_air
 import compare_bills
+import compare_breakeven
 import compare_debts
 import compare_measures
 import compare_money
@@ -31,6 +32,7 @@ def main(study_folder, results_folder):
     compare_money.compare(study, results, plans, checks)
     compare_debts.compare(study, results, plans, checks)
     compare_bills.compare(study, results, plans, checks)
+    compare_breakeven.compare(study, results, plans, checks)
     co2e = compare_air.compare(study, results, plans, checks)
     compare_measures.compare(study, results, plans, co2e, checks)
     for table, count in checks.counts.items():

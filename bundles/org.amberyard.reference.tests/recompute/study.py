@@ -1,5 +1,7 @@
 """The inputs of the study that money and air need, by name."""
 
+import copy
+
 from money import Money, Path
 
 
@@ -28,6 +30,25 @@ class Study:
     def index(self, subject):
         """Path of prices that an index scales; flat without one."""
         return self._indices.get(subject, Path(self.money))
+
+    LEVERS = {"electricity, all charges": ("electric energy", "electric demand", "electric fixed charges"),
+              "price of electric buses": ("electric bus price",), "price of engine buses": ("engine bus price",),
+              "upkeep": ("upkeep",), "ports and site works": ("infrastructure",)}
+
+    def at(self, lever, value):
+        """The same study with a price at a multiple of what it is, or at another real discount rate."""
+        other = copy.copy(self)
+        if lever in self.fuels:
+            price, path = self.fuels[lever]
+            other.fuels = {**self.fuels, lever: (price * value, path)}
+        elif lever == "replacement packs":
+            other.pack = self.pack[0] * value, self.pack[1]
+        elif lever == "real discount rate":
+            other.money = copy.copy(self.money)
+            other.money.real = value
+        else:
+            other._indices = {**self._indices, **{s: self.index(s).times(value) for s in self.LEVERS[lever]}}
+        return other
 
     def of_plan(self, table, plan):
         """Rows of a table that belong to a plan."""

@@ -82,6 +82,10 @@ class Results:
         self.years = self._json["years"]
         self.basis = self._json["money_basis"]
 
+    def has(self, name):
+        """True when a table is there: those that take long may be left out."""
+        return name in self._json["tables"]
+
     def rows(self, name):
         """Rows of a table as dictionaries by column."""
         table = self._json["tables"][name]
