@@ -1,7 +1,7 @@
 """Emissions: activity times factor, activity by activity.
 
-A factor that is not entered makes a mass unknown (NaN), which spreads into every sum that holds it; nothing of an activity
-emits nothing. Masses are in kilograms.
+A factor that is not entered makes a mass unknown (NaN), which spreads into every sum that holds it; nothing of an
+activity emits nothing. Masses are in kilograms.
 """
 
 import math
@@ -51,8 +51,17 @@ class Factors:
 
     def engine(self, fuel, model_year):
         """Factors of the engines of a fuel and model year; None where there are none."""
-        return next((r for r in self.engines if r.text("Fuel") == fuel and int(r.text("First engine model year", "0"))
-                     <= model_year <= int(r.text("Last engine model year", "9999"))), None)
+        return next(
+            (
+                r
+                for r in self.engines
+                if r.text("Fuel") == fuel
+                and int(r.text("First engine model year", "0"))
+                <= model_year
+                <= int(r.text("Last engine model year", "9999"))
+            ),
+            None,
+        )
 
     def burnt(self, fuel, gallons):
         """What the fuel alone decides."""
@@ -107,8 +116,11 @@ class Factors:
 
     def social_per_tonne(self, gas, calendar):
         """Harm of a tonne, on the straight line between the years of the table."""
-        column = sorted((int(r.text("Year")), r.number("Cost per tonne", "USD/t")) for r in self.social
-                        if r.text("Gas") == gas and abs(r.number("Discount rate", "%") - self.social_rate) < 1e-9)
+        column = sorted(
+            (int(r.text("Year")), r.number("Cost per tonne", "USD/t"))
+            for r in self.social
+            if r.text("Gas") == gas and abs(r.number("Discount rate", "%") - self.social_rate) < 1e-9
+        )
         before = [p for p in column if p[0] <= calendar] or column[:1]
         after = [p for p in column if p[0] >= calendar] or column[-1:]
         (y0, c0), (y1, c1) = before[-1], after[0]
@@ -130,10 +142,15 @@ class Bus:
         hours = study.buses[record["place"]].number("Yard idling per year", "h", 0.0)
         idle = hours * kind.idle_gallons * (record["fuel_factor"] or 100.0) / 100
         self.model_year = model_year(plan, record["unit"])
-        self.driving = factors.warmed(plus(factors.burnt(kind.fuel, gallons - idle),
-                                           factors.driven(kind.fuel, self.model_year, record["distance"])))
-        self.idling = factors.warmed(plus(factors.burnt(kind.fuel, idle),
-                                          factors.idled(kind.fuel, self.model_year, hours)))
+        self.driving = factors.warmed(
+            plus(
+                factors.burnt(kind.fuel, gallons - idle),
+                factors.driven(kind.fuel, self.model_year, record["distance"]),
+            )
+        )
+        self.idling = factors.warmed(
+            plus(factors.burnt(kind.fuel, idle), factors.idled(kind.fuel, self.model_year, hours))
+        )
         self.upstream = factors.well_to_tank(kind.fuel, gallons)
 
     def exhaust(self):
@@ -170,8 +187,10 @@ class Year:
             return UNKNOWN
         buses = plus(self.driving, self.idling, {**nothing(), "PM2.5": dust})
         emitters = {"buses": buses, "power plants": self.plants}
-        return sum(emitters[r.text("From", "buses")][r.text("Pollutant", "NOx")] / 1000 * r.number(column, "USD/t", 0.0)
-                   for r in factors.health)
+        return sum(
+            emitters[r.text("From", "buses")][r.text("Pollutant", "NOx")] / 1000 * r.number(column, "USD/t", 0.0)
+            for r in factors.health
+        )
 
     def social(self, factors, calendar):
         """Harm of the greenhouse gas; where gases are not known one by one, their sum counts as carbon dioxide."""

@@ -16,8 +16,9 @@ class Checks:
     def figure(self, table, where, mine, theirs, size=0.0):
         """Compares one figure.
 
-        The difference is taken relative to the larger figure, or to the size of the amounts of which it is a sum where that
-        is larger: a difference of two millions that is nearly nothing cannot be told more exactly than the millions.
+        The difference is taken relative to the larger figure, or to the size of the amounts of which it is a sum where
+        that is larger: a difference of two millions that is nearly nothing cannot be told more exactly than the
+        millions.
         """
         self.counts[table] = self.counts.get(table, 0) + 1
         unknown = mine is None or (isinstance(mine, float) and math.isnan(mine))

@@ -27,17 +27,26 @@ def _by_year(factors, results, years, checks):
     for row in results.rows("emissions_by_year"):
         mine, p = years[row["plan"], row["year"] - results.first_year], row["pollutant"]
         total = sum(m[p] for m in (mine.driving, mine.idling, mine.plants)) + row["brakes"] + row["tyres"]
-        figures = {"driving": mine.driving[p], "idling": mine.idling[p], "heaters": 0.0, "power_plants": mine.plants[p],
-                   "total": total, "total_short_tons": total / KG_PER_SHORT_TON,
-                   "power_plants_other_basis": mine.other_plants[p],
-                   "upstream": mine.upstream[p] if factors.upstream else None}
+        figures = {
+            "driving": mine.driving[p],
+            "idling": mine.idling[p],
+            "heaters": 0.0,
+            "power_plants": mine.plants[p],
+            "total": total,
+            "total_short_tons": total / KG_PER_SHORT_TON,
+            "power_plants_other_basis": mine.other_plants[p],
+            "upstream": mine.upstream[p] if factors.upstream else None,
+        }
         for column, mass in figures.items():
             checks.figure("emissions_by_year", (row["plan"], row["year"], p, column), mass, row[column])
 
 
 def _harm(study, factors, results, years, checks):
-    dust = {(r["plan"], r["year"]): r["brakes"] + r["tyres"] for r in results.rows("emissions_by_year")
-            if r["pollutant"] == "PM2.5"}
+    dust = {
+        (r["plan"], r["year"]): r["brakes"] + r["tyres"]
+        for r in results.rows("emissions_by_year")
+        if r["pollutant"] == "PM2.5"
+    }
     for row in results.rows("air_harm_by_year"):
         year = row["year"] - results.first_year
         social = years[row["plan"], year].social(factors, row["year"])
@@ -87,10 +96,14 @@ def _lifetime(study, results, projects, checks):
 
 
 def _per_ton(factors, study, results, plans, projects, checks):
-    weights = {"NOx": factors.row.number("Weight of NOx", "", 1.0), "HC": factors.row.number("Weight of HC", "", 1.0),
-               "PM2.5": factors.row.number("Weight of PM2.5", "", 20.0)}
-    recovery = study.money.recovery(factors.row.number("Capital recovery rate", "%", 0.02),
-                                    factors.row.number("Project life", "yr", 10.0))
+    weights = {
+        "NOx": factors.row.number("Weight of NOx", "", 1.0),
+        "HC": factors.row.number("Weight of HC", "", 1.0),
+        "PM2.5": factors.row.number("Weight of PM2.5", "", 20.0),
+    }
+    recovery = study.money.recovery(
+        factors.row.number("Capital recovery rate", "%", 0.02), factors.row.number("Project life", "yr", 10.0)
+    )
     for row in results.rows("cost_effectiveness"):
         buses, where = projects[row["plan"]], (row["plan"], row["measure"], row["basis"])
         money = cost(plans[row["plan"]], buses)[row["basis"]]

@@ -21,11 +21,20 @@ def _by_year(study, results, plans, checks):
         plan, year = plans[row["plan"]], row["year"] - results.first_year
         base = plan.yard.bill(year)
         paid = {part: base[part] * study.index(paths[part]).at(RUNNING, year) for part in base}
-        mine = {**base, "total": sum(base.values()), "price": sum(base.values()) / row["kwh"],
-                **{part + "_paid": amount for part, amount in paid.items()}, "total_paid": sum(paid.values()),
-                "price_paid": sum(paid.values()) / row["kwh"],
-                "kwh": sum(q for m in MONTHS for (line, _), q in plan.course.quantities[year, m].items()
-                           if line.endswith("energy"))}
+        mine = {
+            **base,
+            "total": sum(base.values()),
+            "price": sum(base.values()) / row["kwh"],
+            **{part + "_paid": amount for part, amount in paid.items()},
+            "total_paid": sum(paid.values()),
+            "price_paid": sum(paid.values()) / row["kwh"],
+            "kwh": sum(
+                q
+                for m in MONTHS
+                for (line, _), q in plan.course.quantities[year, m].items()
+                if line.endswith("energy")
+            ),
+        }
         for column, figure in mine.items():
             checks.figure("bill_by_year", (row["plan"], row["year"], column), figure, row[column])
     for row in results.rows("yard_by_month"):
@@ -75,9 +84,16 @@ def _funding_lines(results, plans, checks):
         for row, (source, asked, amount) in zip(rows, mine):
             left -= amount
             checks.word("funding_by_line", (*key, "source"), source, row["source"])
-            for column, figure in (("cost", cost), ("asked", asked), ("amount", amount), ("share", 100 * amount / cost),
-                                   ("left", left)):
-                checks.figure("funding_by_line", (*key, source, column), figure, row[column], cost if column == "left" else 0.0)
+            for column, figure in (
+                ("cost", cost),
+                ("asked", asked),
+                ("amount", amount),
+                ("share", 100 * amount / cost),
+                ("left", left),
+            ):
+                checks.figure(
+                    "funding_by_line", (*key, source, column), figure, row[column], cost if column == "left" else 0.0
+                )
 
 
 def _funding_years(results, plans, checks):

@@ -1,4 +1,6 @@
-"""Holds the prices at which a plan wins against the results: just beside each stated price, both plans are costed again."""
+"""Holds the prices at which a plan wins against the results: just beside each stated price, both plans are costed
+again.
+"""
 
 import re
 
@@ -30,7 +32,7 @@ def _claims(answer):
     if not side:
         raise ValueError(f"The recomputation does not understand {answer!r}.")
     digits = len(side.group(2).partition(".")[2])
-    price, half, above = float(side.group(2)), 0.51 * 10 ** -digits, side.group(1) == "above"
+    price, half, above = float(side.group(2)), 0.51 * 10**-digits, side.group(1) == "above"
     return [(price - half, not above), (price + half, above)]
 
 

@@ -12,30 +12,52 @@ def compare(study, results, plans, checks):
 
 
 def _debts(study, results, plans, checks):
-    keys = {(p.name, d.row.text("Name"), d.year + results.first_year): d for p in plans.values() for d in p.finance.debts}
+    keys = {
+        (p.name, d.row.text("Name"), d.year + results.first_year): d for p in plans.values() for d in p.finance.debts
+    }
     rows = {(r["plan"], r["financing"], r["year"]): r for r in results.rows("debts")}
     checks.keys("debts", keys, rows)
     for key in keys.keys() & rows.keys():
         debt, row = keys[key], rows[key]
-        mine = {"sum": debt.sum, "fee": debt.fee, "payments_per_year": debt.per_year, "period_rate": 100 * debt.rate,
-                "payment": debt.level, "last_year": row["year"] + debt.payments[-1].year,
-                "interest": sum(p.interest for p in debt.payments), "owed_at_end": debt.owed_after(study.money.years - debt.year)}
+        mine = {
+            "sum": debt.sum,
+            "fee": debt.fee,
+            "payments_per_year": debt.per_year,
+            "period_rate": 100 * debt.rate,
+            "payment": debt.level,
+            "last_year": row["year"] + debt.payments[-1].year,
+            "interest": sum(p.interest for p in debt.payments),
+            "owed_at_end": debt.owed_after(study.money.years - debt.year),
+        }
         for column, figure in mine.items():
             checks.figure("debts", (*key, column), figure, row[column], debt.sum if column == "owed_at_end" else 0.0)
 
 
 def _payments(results, plans, checks):
-    mine = {(p.name, d.row.text("Name"), d.year + results.first_year, x.number): (d, x)
-            for p in plans.values() for d in p.finance.debts for x in d.payments}
+    mine = {
+        (p.name, d.row.text("Name"), d.year + results.first_year, x.number): (d, x)
+        for p in plans.values()
+        for d in p.finance.debts
+        for x in d.payments
+    }
     rows = {(r["plan"], r["financing"], r["drawn"], r["number"]): r for r in results.rows("debt_payments")}
     checks.keys("debt_payments", mine, rows)
     for key in mine.keys() & rows.keys():
         (debt, payment), row = mine[key], rows[key]
-        figures = {"year": row["drawn"] + payment.year, **{c: getattr(payment, c) for c in (
-            "time", "interest", "principal", "deposit", "paid", "balance", "fund")}}
+        figures = {
+            "year": row["drawn"] + payment.year,
+            **{
+                c: getattr(payment, c) for c in ("time", "interest", "principal", "deposit", "paid", "balance", "fund")
+            },
+        }
         for column, figure in figures.items():
-            checks.figure("debt_payments", (*key, column), figure, row[column],
-                          debt.sum if column in ("balance", "principal", "interest", "paid", "fund", "deposit") else 0.0)
+            checks.figure(
+                "debt_payments",
+                (*key, column),
+                figure,
+                row[column],
+                debt.sum if column in ("balance", "principal", "interest", "paid", "fund", "deposit") else 0.0,
+            )
 
 
 def _years(results, plans, checks):
@@ -57,8 +79,13 @@ def _budget(study, results, plans, checks):
         cap = caps[row["plan"]]
         above = (needed - cap if needed - cap > 0.005 else 0.0) if cap else None
         size = row["purchases"] + row["running"] + service
-        for column, figure in (("borrowed", finance.line(year, "borrowed")), ("debt_service", service),
-                               ("appropriation", needed), ("cap", cap or None), ("above_cap", above)):
+        for column, figure in (
+            ("borrowed", finance.line(year, "borrowed")),
+            ("debt_service", service),
+            ("appropriation", needed),
+            ("cap", cap or None),
+            ("above_cap", above),
+        ):
             checks.figure("budget_by_year", (row["plan"], row["year"], column), figure, row[column], size)
 
 

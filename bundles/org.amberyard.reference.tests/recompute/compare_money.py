@@ -19,8 +19,13 @@ def _ledgers(results, plans, checks):
     for row in results.rows("cost_by_bus"):
         year, plan = row["year"] - results.first_year, plans[row["plan"]]
         parts = [plan.stated(year, c, row["place"]) for c in GROUPS[row["group"]]]
-        checks.figure("cost_by_bus", (row["plan"], row["place"], row["year"], row["group"]), sum(parts), row["amount"],
-                      sum(map(abs, parts)))
+        checks.figure(
+            "cost_by_bus",
+            (row["plan"], row["place"], row["year"], row["group"]),
+            sum(parts),
+            row["amount"],
+            sum(map(abs, parts)),
+        )
 
 
 def _cash(results, plans, checks):
@@ -39,9 +44,12 @@ def _cash(results, plans, checks):
 def _budget(results, plans, checks):
     for row in results.rows("budget_by_year"):
         year, plan = row["year"] - results.first_year, plans[row["plan"]]
-        mine = {"purchases": _nominal(plan, year, GROUPS["Capital"]), "funding": _nominal(plan, year, GROUPS["Funding"]),
-                "sales": _nominal(plan, year, ["Bus sales"]),
-                "running": _nominal(plan, year, GROUPS["Energy"] + GROUPS["Upkeep and fees"])}
+        mine = {
+            "purchases": _nominal(plan, year, GROUPS["Capital"]),
+            "funding": _nominal(plan, year, GROUPS["Funding"]),
+            "sales": _nominal(plan, year, ["Bus sales"]),
+            "running": _nominal(plan, year, GROUPS["Energy"] + GROUPS["Upkeep and fees"]),
+        }
         for column, amount in mine.items():
             checks.figure("budget_by_year", (row["plan"], row["year"], column), amount, row[column])
 

@@ -11,10 +11,23 @@ GROUPS = {
     "Funding": ["Grants and rebates", "Awards paid back", "Low-carbon credits", "Operating aid"],
     "Energy": ["Fuel", "Exhaust fluid", "Heater fuel", "Electric energy", "Electric demand", "Electric fixed charges"],
     "Upkeep and fees": ["Upkeep", "Port fees", "Moving of plugs", "Insurance", "Registration"],
-    "Residual": ["Bus sales", "Bus value left", "Pack life left", "Infrastructure life left", "Awards and aid still due"],
+    "Residual": [
+        "Bus sales",
+        "Bus value left",
+        "Pack life left",
+        "Infrastructure life left",
+        "Awards and aid still due",
+    ],
 }
-AT_START = {"Bus purchase", "Charging ports", "Site works", "Training and tools", "Grants and rebates", "Awards paid back",
-            "Bus sales"}
+AT_START = {
+    "Bus purchase",
+    "Charging ports",
+    "Site works",
+    "Training and tools",
+    "Grants and rebates",
+    "Awards paid back",
+    "Bus sales",
+}
 AT_END = {"Bus value left", "Pack life left", "Infrastructure life left", "Awards and aid still due"}
 YEARLY_FUNDING = {"Low-carbon credits", "Operating aid"}
 

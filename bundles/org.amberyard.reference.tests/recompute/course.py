@@ -1,7 +1,8 @@
 """What happens in a plan, as physical quantities: taken from the results, never computed here.
 
-Distances, fuel, energy at the meter, health and cycles of packs by bus and year; who is bought, sold, scrapped, moved and whose
-pack is replaced; kilowatts and kilowatt-hours of the bills by month; the work of the shop at base-date prices.
+Distances, fuel, energy at the meter, health and cycles of packs by bus and year; who is bought, sold, scrapped, moved
+and whose pack is replaced; kilowatts and kilowatt-hours of the bills by month; the work of the shop at base-date
+prices.
 """
 
 

@@ -48,7 +48,9 @@ class Debt:
         self.fee = row.number("Fee", "%", 0.0) * drawn
         fund = self.bond and row.yes("Sinking fund")
         self.fund_rate = row.number("Sinking fund earns", "%", 0.02) / 2 if fund else 0.0
-        self.deposit = drawn / (annuity(self.fund_rate, self.number) * (1 + self.fund_rate) ** self.number) if fund else 0.0
+        self.deposit = (
+            drawn / (annuity(self.fund_rate, self.number) * (1 + self.fund_rate) ** self.number) if fund else 0.0
+        )
         self.payments = self._bond() if self.bond else self._loan()
 
     @property
@@ -105,8 +107,18 @@ class Debt:
             before, after = self._bond_balance((k - 1) // 2), self._bond_balance(k // 2)
             last = k == self.number and self.deposit > 0
             saved = self.deposit * annuity(self.fund_rate, k) * (1 + self.fund_rate) ** k
-            payments.append(Payment(k, (k - 1) // 2, k / 2, before * self.rate, before - after,
-                                    self.deposit - (self.sum if last else 0.0), after, 0.0 if last else saved))
+            payments.append(
+                Payment(
+                    k,
+                    (k - 1) // 2,
+                    k / 2,
+                    before * self.rate,
+                    before - after,
+                    self.deposit - (self.sum if last else 0.0),
+                    after,
+                    0.0 if last else saved,
+                )
+            )
         return payments
 
     def owed_after(self, years):
@@ -120,7 +132,9 @@ class Debt:
 
 
 class Finance:
-    """The debts of a plan and what they move in each year; purchases after awards are financed, whenever awards are paid."""
+    """The debts of a plan and what they move in each year; purchases after awards are financed, whenever awards are
+    paid.
+    """
 
     LINES = ("borrowed", "fees", "interest", "principal", "lease_payments", "sinking_fund")
 
@@ -131,7 +145,11 @@ class Finance:
             for year in range(self.money.years):
                 calendar = year + self.money.first_year
                 drawn = self._covered(row, year) * row.number("Share financed", "%", 1.0)
-                if row.text("Kind", "cash") != "cash" and first <= calendar <= (last or calendar) and drawn > HALF_CENT:
+                if (
+                    row.text("Kind", "cash") != "cash"
+                    and first <= calendar <= (last or calendar)
+                    and drawn > HALF_CENT
+                ):
                     self.debts.append(Debt(row, year, drawn))
         for debt in self.debts:
             self._move(debt)
@@ -149,8 +167,12 @@ class Finance:
         return sums
 
     def _awarded(self, year, kinds, place):
-        return sum(amount for line in self.plan.funding.lines if line.year == year and line.kind in kinds and line.place == place
-                   for _, _, amount in line.awards)
+        return sum(
+            amount
+            for line in self.plan.funding.lines
+            if line.year == year and line.kind in kinds and line.place == place
+            for _, _, amount in line.awards
+        )
 
     def _move(self, debt):
         self._flow(debt.year, debt.year, "borrowed", -debt.sum)

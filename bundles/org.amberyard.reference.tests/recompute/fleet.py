@@ -63,7 +63,9 @@ class Fleet:
         return kind.price * self.study.index(kind.subject).at(when, year)
 
     def value(self, kind, age, when, year):
-        """Worth of a bus: a straight line from the price of a new one to the value at retirement age, on the path of that price."""
+        """Worth of a bus: a straight line from the price of a new one to the value at retirement age, on the path of
+        that price.
+        """
         left = life_left(age, kind.life)
         return (left * kind.price + (1 - left) * kind.end_value) * self.study.index(kind.subject).at(when, year)
 
@@ -80,8 +82,8 @@ class Fleet:
     def pack_ahead(self, kind, unit, until, age):
         """Share of a new pack by which the pack of a bus is ahead of its bus, after the years before a year.
 
-        A replacement counts by what it is ahead of the bus's straight line or behind it; the pack that the bus came with only
-        where it has worn faster than the bus.
+        A replacement counts by what it is ahead of the bus's straight line or behind it; the pack that the bus came
+        with only where it has worn faster than the bus.
         """
         changed = self.pack_changed(unit, until)
         years = self.pack_years(unit, until, changed)
@@ -126,12 +128,18 @@ class Fleet:
         years = self.pack_years(event["unit"], year + 1, self.pack_changed(event["unit"], year))
         health, share = years[-1]["health"] / 100, self._maker_share(kind, years)
         price = kind.pack_kwh * self.pack_price(RUNNING, year)
-        return {"price": price, "maker_pays": -share * price, "labour": labour,
-                "resale": -(1 - share) * self.old_pack(kind, health, RUNNING, year)}
+        return {
+            "price": price,
+            "maker_pays": -share * price,
+            "labour": labour,
+            "resale": -(1 - share) * self.old_pack(kind, health, RUNNING, year),
+        }
 
     @staticmethod
     def _maker_share(kind, years):
-        """Under a warranty the maker pays, and takes the old pack, for what is left of the nearer of years and distance."""
+        """Under a warranty the maker pays, and takes the old pack, for what is left of the nearer of years and
+        distance.
+        """
         promised = kind.row.number("Pack warranty", "yr", 0.0)
         if not promised or years[-1]["health"] / 100 > kind.row.number("Pack warranty capacity", "%", 0.7):
             return 0.0
@@ -163,4 +171,6 @@ class Fleet:
             self.ledger.add(record["place"], last, "Bus value left", -self.value(kind, age, END, last))
             if kind.electric:
                 share = self.pack_ahead(kind, record["unit"], last + 1, age)
-                self.ledger.add(record["place"], last, "Pack life left", -share * kind.pack_kwh * self.pack_price(END, last))
+                self.ledger.add(
+                    record["place"], last, "Pack life left", -share * kind.pack_kwh * self.pack_price(END, last)
+                )

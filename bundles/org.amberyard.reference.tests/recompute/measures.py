@@ -47,7 +47,9 @@ class Saving:
         return modified_rate(self.flows(), self.money.stated_rate)
 
     def payback(self, discounted):
-        """Payback of the cumulative saving, after the purchases of each year and at its end; what is left does not count."""
+        """Payback of the cumulative saving, after the purchases of each year and at its end; what is left does not
+        count.
+        """
         points, total = [], 0.0
         for year in range(self.money.years):
             for time, point in ((START, year), (RUNNING, year + 1)):
@@ -74,4 +76,6 @@ class Figures:
         self.distance = sum(r["distance"] for r in driving)
         self.fuel = sum((r["fuel"] or 0.0) + r["heater_fuel"] for r in driving)
         self.electricity = sum(r["kwh"] for r in plan.course.charged.values())
-        self.cost_per_distance = self.present_cost / sum(money.present(r["distance"], RUNNING, r["y"]) for r in driving)
+        self.cost_per_distance = self.present_cost / sum(
+            money.present(r["distance"], RUNNING, r["y"]) for r in driving
+        )

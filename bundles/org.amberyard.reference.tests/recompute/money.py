@@ -1,7 +1,7 @@
 """Money over time: inflation, discounting, price paths, and the measures by which a plan is judged.
 
-Constant money is money of the base date, the start of the first year. A purchase of year y falls at time y, a running cost at
-time y + 1 (y + 1/2 by the mid-year convention), what is left at the end at the end of its year.
+Constant money is money of the base date, the start of the first year. A purchase of year y falls at time y, a running
+cost at time y + 1 (y + 1/2 by the mid-year convention), what is left at the end at the end of its year.
 """
 
 import copy
@@ -84,7 +84,9 @@ def life_left(age, life):
 
 
 def payback(points):
-    """Time from which a cumulative saving stays at zero or above, as (words, time), by straight lines between (time, saving)."""
+    """Time from which a cumulative saving stays at zero or above, as (words, time), by straight lines between (time,
+    saving).
+    """
     if all(abs(s) < HALF_CENT for _, s in points):
         return "no difference in any year", None
     if points[-1][1] < -HALF_CENT:
@@ -99,8 +101,10 @@ def payback(points):
 def internal_rates(flows):
     """All rates per year between -99 % and 1,000 % at which flows (time, amount) are worth nothing.
 
-    Signs are looked at on a fine grid of the logarithm of growth and each change of sign is halved until it stands still.
+    Signs are looked at on a fine grid of the logarithm of growth and each change of sign is halved until it stands
+    still.
     """
+
     def worth(log_growth):
         return math.fsum(a * math.exp(-log_growth * t) for t, a in flows)
 

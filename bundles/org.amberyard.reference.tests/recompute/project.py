@@ -11,10 +11,14 @@ class Replaced:
 
     def __init__(self, factors, plan, baseline, old, record, bought):
         self.plan, self.baseline, self.unit, self.now, self.bought = plan, baseline, old["unit"], record, bought
-        drove = [r for r in plan.course.unit_years(self.unit) if r["place"] == record["place"] and r["y"] < record["y"]]
+        drove = [
+            r for r in plan.course.unit_years(self.unit) if r["place"] == record["place"] and r["y"] < record["y"]
+        ]
         before = {**drove[-1], "y": record["y"]}
         if not math.isclose(before["distance"], record["distance"], rel_tol=1e-12):
-            raise ValueError("The recomputation takes the fuel of the old bus from its last year, at the same distance.")
+            raise ValueError(
+                "The recomputation takes the fuel of the old bus from its last year, at the same distance."
+            )
         self.before, self.after = Bus(factors, plan, before), Bus(factors, plan, record)
 
     @property
@@ -56,16 +60,25 @@ def replaced(factors, plan, baseline):
 
 def _leaves(plan, event):
     for e in plan.course.events:
-        if e["y"] == event["y"] and (e["event"] == "moved" and e["from_place"] == event["place"]
-                                     or e["event"] in ("sold", "scrapped") and e["place"] == event["place"]):
+        if e["y"] == event["y"] and (
+            e["event"] == "moved"
+            and e["from_place"] == event["place"]
+            or e["event"] in ("sold", "scrapped")
+            and e["place"] == event["place"]
+        ):
             return e
     return None
 
 
 def _baseline_too(baseline, event, old):
     left = _leaves(baseline, event)
-    return bool(left and left["unit"] == old["unit"] and any(
-        r["place"] == event["place"] and r["type"] == event["type"] for r in baseline.course.in_year(event["y"])))
+    return bool(
+        left
+        and left["unit"] == old["unit"]
+        and any(
+            r["place"] == event["place"] and r["type"] == event["type"] for r in baseline.course.in_year(event["y"])
+        )
+    )
 
 
 def cost(plan, buses):

@@ -1,8 +1,15 @@
-"""Recomputes the money and the air of a study, from its inputs and the physical quantities of its results, and compares.
+"""Recomputes money and air of a study, from its inputs and the physical quantities of its results, and compares.
 
 Usage: python3 recompute.py STUDY_FOLDER RESULTS_FOLDER
 
-STUDY_FOLDER holds the study as CSV files, RESULTS_FOLDER its results.json. Prints how many figures of which table were compared, the greatest difference and every figure that is further apart than 1e-9; returns 0 when there is none.
+STUDY_FOLDER holds the study as CSV files in US units, RESULTS_FOLDER its results.json. Prints how many figures of which
+table were compared, the greatest difference and every figure that is further apart than 1e-9; returns 0 when there is
+none.
+
+It shares no code with the program and reads from the results only what is no money and no emission: distances, fuel,
+energy, health and cycles of packs, who comes and goes, and the quantities of the bills. Two things it takes as given:
+the work of the shop at base-date prices, and the mass of the dust of brakes and tyres. What it does not know (prices by
+points, income tax, credits against tax, a shared meter, fuel-fired heaters, used buses) it refuses.
 """
 
 import pathlib
@@ -39,8 +46,10 @@ def main(study_folder, results_folder):
         print(f"{table}: {count} figures")
     for miss in checks.misses:
         print(f"MISS {miss}")
-    print(f"{checks.total()} figures compared, {len(checks.misses)} further apart than {TOLERANCE:g}; "
-          f"greatest difference {checks.greatest[0]:.3g} at {checks.greatest[1]}; {time.perf_counter() - start:.1f} s")
+    print(
+        f"{checks.total()} figures compared, {len(checks.misses)} further apart than {TOLERANCE:g}; "
+        f"greatest difference {checks.greatest[0]:.3g} at {checks.greatest[1]}; {time.perf_counter() - start:.1f} s"
+    )
     return 1 if checks.misses else 0
 
 

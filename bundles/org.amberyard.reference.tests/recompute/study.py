@@ -11,18 +11,27 @@ class Study:
     def __init__(self, folder):
         if folder.rows("price_points") or folder.rows("low_carbon_price_points"):
             raise ValueError("The recomputation knows prices that rise steadily, none by points.")
+        if any(float(r.text("Age of used bus", "0")) for r in folder.rows("replacements")):
+            raise ValueError("The recomputation knows no used buses.")
+        if folder.only("settings").number("Income tax rate", "%", 0.0):
+            raise ValueError("The recomputation knows no income tax.")
         self.folder = folder
         self.money = Money(folder)
         self.settings = folder.only("settings")
         self.buses = {r.text("Name"): r for r in folder.rows("buses")}
-        self.types = {r.text("Name"): Type(r, electric) for table, electric in
-                      (("engine_types", False), ("electric_types", True)) for r in folder.rows(table)}
+        self.types = {
+            r.text("Name"): Type(r, electric)
+            for table, electric in (("engine_types", False), ("electric_types", True))
+            for r in folder.rows(table)
+        }
         self.ports = {r.text("Name"): r for r in folder.rows("port_types")}
         self.works = {r.text("Name"): r for table in ("site_works", "service_upgrades") for r in folder.rows(table)}
         self.plans = [r.text("Name") for r in folder.rows("plans")]
         self.baseline = folder.only("study").text("Baseline")
         self._indices = {r.text("Scales"): Path(self.money, r) for r in folder.rows("cost_indices")}
-        self.fuels = {r.text("Fuel"): (r.number("Price", "USD/gal"), Path(self.money, r)) for r in folder.rows("fuel_prices")}
+        self.fuels = {
+            r.text("Fuel"): (r.number("Price", "USD/gal"), Path(self.money, r)) for r in folder.rows("fuel_prices")
+        }
         fluid, pack = folder.only("exhaust_fluid_price"), folder.only("pack_price")
         self.fluid = fluid.number("Price", "USD/gal"), Path(self.money, fluid)
         self.pack = pack.number("Price", "USD/kWh"), Path(self.money, pack)
@@ -31,9 +40,13 @@ class Study:
         """Path of prices that an index scales; flat without one."""
         return self._indices.get(subject, Path(self.money))
 
-    LEVERS = {"electricity, all charges": ("electric energy", "electric demand", "electric fixed charges"),
-              "price of electric buses": ("electric bus price",), "price of engine buses": ("engine bus price",),
-              "upkeep": ("upkeep",), "ports and site works": ("infrastructure",)}
+    LEVERS = {
+        "electricity, all charges": ("electric energy", "electric demand", "electric fixed charges"),
+        "price of electric buses": ("electric bus price",),
+        "price of engine buses": ("engine bus price",),
+        "upkeep": ("upkeep",),
+        "ports and site works": ("infrastructure",),
+    }
 
     def at(self, lever, value):
         """The same study with a price at a multiple of what it is, or at another real discount rate."""

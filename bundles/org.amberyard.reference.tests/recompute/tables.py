@@ -1,7 +1,8 @@
 """Reads what the recomputation works from: the study as CSV files, and result tables.
 
-Numbers of the study are asked for with the unit that the column must state, so that a unit is never guessed. Percentages become
-shares. Nothing is converted on the way: the recomputation counts in miles, gallons and kilowatt-hours, as the files do.
+Numbers of the study are asked for with the unit that the column must state, so that a unit is never guessed.
+Percentages become shares. Nothing is converted on the way: the recomputation counts in miles, gallons and kilowatt-
+hours, as the files do.
 """
 
 import csv
