@@ -1,6 +1,6 @@
 """Holds the costs, their sums and the measures of all plans against the results."""
 
-from costs import AT_END, GROUPS
+from categories import AT_END, GROUPS
 
 
 def compare(study, results, plans, checks):

@@ -1,50 +1,10 @@
 """Costs of a plan, category by category, and everything that is summed up from them."""
 
+from categories import GROUPS, when
 from debts import Finance
 from fleet import Fleet, Ledger
 from funding import Funding
-from money import END, RUNNING, START
 from yard import Yard
-
-GROUPS = {
-    "Capital": ["Bus purchase", "Battery replacement", "Charging ports", "Site works", "Training and tools"],
-    "Funding": ["Grants and rebates", "Awards paid back", "Low-carbon credits", "Operating aid"],
-    "Energy": ["Fuel", "Exhaust fluid", "Heater fuel", "Electric energy", "Electric demand", "Electric fixed charges"],
-    "Upkeep and fees": ["Upkeep", "Port fees", "Moving of plugs", "Insurance", "Registration"],
-    "Residual": [
-        "Bus sales",
-        "Bus value left",
-        "Pack life left",
-        "Infrastructure life left",
-        "Awards and aid still due",
-    ],
-}
-AT_START = {
-    "Bus purchase",
-    "Charging ports",
-    "Site works",
-    "Training and tools",
-    "Grants and rebates",
-    "Awards paid back",
-    "Bus sales",
-}
-AT_END = {"Bus value left", "Pack life left", "Infrastructure life left", "Awards and aid still due"}
-YEARLY_FUNDING = {"Low-carbon credits", "Operating aid"}
-
-
-def when(category):
-    """Time of the year at which a category falls."""
-    return START if category in AT_START else END if category in AT_END else RUNNING
-
-
-def group(category):
-    """Group of a category."""
-    return next(g for g, members in GROUPS.items() if category in members)
-
-
-def investment(category):
-    """True for purchases, awards for them, sales and what is left; false for running costs, credits and yearly aid."""
-    return group(category) in ("Capital", "Residual") or category in ("Grants and rebates", "Awards paid back")
 
 
 class Plan:

@@ -2,6 +2,7 @@
 
 import math
 
+from categories import GROUPS
 from fleet import YARD
 from money import END, RUNNING, START, Path
 from programmes import Line, Programme, within
@@ -201,8 +202,6 @@ class Funding:
                         self._aid_of(row, place, year, earned.get((place, year), 0.0), own)
 
     def _aid_of(self, row, place, year, earned, own):
-        from costs import GROUPS
-
         operating = GROUPS["Energy"] + GROUPS["Upkeep and fees"]
         cost = sum(self.plan.nominal(year, c, place) for c in operating) - earned
         years = row.number("Years of depreciation", "yr", 12.0)

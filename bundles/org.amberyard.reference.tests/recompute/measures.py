@@ -1,6 +1,6 @@
 """The measures of a plan, and of what it saves against the baseline."""
 
-from costs import GROUPS, investment, when
+from categories import GROUPS, investment, when
 from money import HALF_CENT, RUNNING, START, internal_rates, modified_rate, payback
 
 CATEGORIES = [c for members in GROUPS.values() for c in members]

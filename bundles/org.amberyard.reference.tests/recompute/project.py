@@ -3,7 +3,7 @@
 import math
 
 from air import Bus
-from costs import GROUPS
+from categories import GROUPS
 
 
 class Replaced:
