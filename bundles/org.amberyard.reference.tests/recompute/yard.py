@@ -5,7 +5,7 @@ tariff sheet.
 import math
 
 from fleet import YARD
-from money import END, RUNNING, START, life_left
+from money import RUNNING, START, life_left
 
 MONTHS = [
     "January",
