@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.Cautions;
@@ -60,7 +61,7 @@ final class EvaluateVerb implements Verb {
         print(result, StudyUnits.of(study), console.out());
         FindingsText.print(Stream.concat(evaluated.get().findings().stream(), ResultFindings.of(study, result).stream())
                 .toList(), console.out());
-        write(study, result, folder);
+        write(study, result, folder, new ProgressLines(console.err(), "Tables, ports by number among them"));
         console.out().println("Results are in " + folder);
         return ExitCode.DONE;
     }
@@ -76,9 +77,10 @@ final class EvaluateVerb implements Verb {
         out.println();
     }
 
-    private static void write(Study study, StudyResult result, Path folder) throws WrongUse, IOException {
+    private static void write(Study study, StudyResult result, Path folder, Progress progress)
+            throws WrongUse, IOException {
         try {
-            ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), folder);
+            ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), folder, progress);
         } catch (FileSystemException e) {
             throw new WrongUse(OUT + " is " + folder + ", where " + e.getFile() + " cannot be written"
                     + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + "; choose another folder.");

@@ -64,12 +64,23 @@ public final class ResultFolder {
      */
     public static List<Path> write(StudyResult result, ResultTable inputs, UnitSystem system, Path folder)
             throws IOException {
+        return write(result, inputs, system, folder, Progress.NONE);
+    }
+
+    /**
+     * The same.
+     *
+     * @param progress hears of it; nothing is changed in the folder when it throws
+     */
+    public static List<Path> write(StudyResult result, ResultTable inputs, UnitSystem system, Path folder, Progress progress)
+            throws IOException {
+        List<ResultTable> tables = ResultTables.of(result, system, progress);
         Files.createDirectories(folder);
         try (StagedFiles files = new StagedFiles(folder)) {
             try (Writer out = Files.newBufferedWriter(files.add("results.json"), StandardCharsets.UTF_8)) {
-                ResultsJson.write(result, system, out);
+                ResultsJson.write(result, system, tables, out);
             }
-            for (ResultTable table : ResultTables.of(result, system)) {
+            for (ResultTable table : tables) {
                 write(table, files);
             }
             write(inputs, files);

@@ -1,5 +1,6 @@
 package org.amberyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.amberyard.core.plan.StudyResult;
@@ -14,12 +15,40 @@ public final class ResultTables {
 
     /** The tables of a result, in a fixed order. */
     public static List<ResultTable> of(StudyResult result, UnitSystem system) {
-        return of(result, system, name -> true);
+        return of(result, system, Progress.NONE);
+    }
+
+    /** The same; the progress counts tables. */
+    static List<ResultTable> of(StudyResult result, UnitSystem system, Progress progress) {
+        return of(result, system, name -> true, progress);
     }
 
     /** The tables whose names are chosen, in the same order; the others are not made. */
-    static List<ResultTable> of(StudyResult result, UnitSystem system, Predicate<String> chosen) {
-        return definitions(Progress.NONE).stream().filter(d -> chosen.test(d.name())).map(d -> d.table(result, system)).toList();
+    static List<ResultTable> of(StudyResult result, UnitSystem system, Predicate<String> chosen, Progress progress) {
+        CurrentPart current = new CurrentPart();
+        List<TableDefinition<?>> wanted = definitions(current).stream().filter(d -> chosen.test(d.name())).toList();
+        List<ResultTable> made = new ArrayList<>();
+        for (TableDefinition<?> definition : wanted) {
+            current.is(progress.part(made.size(), wanted.size()));
+            made.add(definition.table(result, system));
+        }
+        progress.at(1);
+        return made;
+    }
+
+    /** Tells the progress of the table that is being made. */
+    private static final class CurrentPart implements Progress {
+        private volatile Progress part = Progress.NONE;
+
+        void is(Progress now) {
+            part = now;
+            now.at(0);
+        }
+
+        @Override
+        public void at(double share) {
+            part.at(share);
+        }
     }
 
     /** Titles of the tables, in the same order. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 
 /**
@@ -29,17 +30,22 @@ public final class ResultsJson {
 
     /** Writes a result; the writer is flushed and left open. */
     public static void write(StudyResult result, UnitSystem system, Writer out) throws IOException {
-        write(result, system, name -> true, out);
+        write(result, system, ResultTables.of(result, system), out);
     }
 
     /** Writes only the tables whose names are chosen; the others are not made. */
     static void write(StudyResult result, UnitSystem system, Predicate<String> chosen, Writer out) throws IOException {
+        write(result, system, ResultTables.of(result, system, chosen, Progress.NONE), out);
+    }
+
+    /** Writes a result with tables that have been made of it. */
+    static void write(StudyResult result, UnitSystem system, List<ResultTable> tables, Writer out) throws IOException {
         ResultsJson document = new ResultsJson(out);
-        document.write(result, system, chosen);
+        document.write(result, system, tables);
         document.json.flush();
     }
 
-    private void write(StudyResult result, UnitSystem system, Predicate<String> chosen) throws IOException {
+    private void write(StudyResult result, UnitSystem system, List<ResultTable> tables) throws IOException {
         StudyInput study = result.input();
         json.beginObject();
         json.name("format").value(FORMAT).name("version").value(VERSION);
@@ -48,7 +54,7 @@ public final class ResultsJson {
         json.name("unit_system").value(lower(system)).name("base_year").value(study.baseYear());
         json.name("years").value(study.years()).name("money_basis").value(lower(study.money().basis()));
         json.name("tables").beginObject();
-        for (ResultTable table : ResultTables.of(result, system, chosen)) {
+        for (ResultTable table : tables) {
             write(table);
         }
         json.endObject().endObject();

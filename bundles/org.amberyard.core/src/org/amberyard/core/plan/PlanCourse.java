@@ -1,6 +1,9 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -16,5 +19,17 @@ record PlanCourse(FleetHistory fleet, List<UpkeepYear> upkeep, PortFleet ports, 
     PlanCourse {
         upkeep = List.copyOf(upkeep);
         yards = List.copyOf(yards);
+    }
+
+    /** What happens in a plan of a study, from the duty table and the yards that are known. */
+    static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
+        PortFleet ports = new PortFleet(study.depot(), plan.ports());
+        FleetHistory driven = FleetRollForward.of(study, plan, duty, ports, figures);
+        PlanYards planYards = new PlanYards(study, duty, ports);
+        List<YardYear> yards = IntStream.range(0, study.years()).parallel()
+                .mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
+        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study,
+                PlanAwards.of(new PriceBook(study), plan, new PurchaseLines(study, plan, driven))));
+        return new PlanCourse(fleet, FleetUpkeep.of(study, fleet, figures), ports, yards);
     }
 }

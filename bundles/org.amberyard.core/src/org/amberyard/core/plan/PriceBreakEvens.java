@@ -9,7 +9,7 @@ import org.amberyard.core.yard.YardMemory;
 
 /**
  * For every price by itself, where a plan costs as much as the baseline in present money, all else as in the study. Where a
- * price decides what is done, as that of packs does, the study is evaluated as a whole for each value.
+ * price decides what is done, as that of packs does, both plans are rolled forward anew for each value.
  */
 public final class PriceBreakEvens {
     private static final int STEPS = 24;
@@ -17,13 +17,11 @@ public final class PriceBreakEvens {
 
     private final StudyResult result;
     private final int plan;
-    private final TripDrives drives;
     private final YardMemory yards = new YardMemory();
 
     private PriceBreakEvens(StudyResult result, int plan) {
         this.result = result;
         this.plan = plan;
-        this.drives = new TripDrives(result.duty());
     }
 
     /**
@@ -55,7 +53,13 @@ public final class PriceBreakEvens {
 
     private double difference(PriceLever lever, double value) {
         StudyInput edited = lever.set().apply(result.input(), value);
-        StudyResult at = StudyRecosting.of(edited, result).orElseGet(() -> StudyEvaluation.of(edited, drives, yards));
-        return at.plans().get(plan).measures().presentCost() - at.baseline().measures().presentCost();
+        return StudyRecosting.of(edited, result).map(at -> at.plans().get(plan).measures().presentCost()
+                - at.baseline().measures().presentCost()).orElseGet(() -> foundAnew(edited));
+    }
+
+    private double foundAnew(StudyInput edited) {
+        StudyFigures figures = StudyFigures.of(edited, result.duty());
+        return PlanEvaluation.presentCost(edited, edited.plans().get(plan), result.duty(), figures, yards)
+                - PlanEvaluation.presentCost(edited, edited.plans().get(edited.baseline()), result.duty(), figures, yards);
     }
 }
