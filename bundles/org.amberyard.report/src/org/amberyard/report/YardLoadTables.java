@@ -31,9 +31,11 @@ final class YardLoadTables {
                 .number("moved", "Moved for the packs", Unit.KILOWATT_HOUR,
                         "Energy that the least-cost schedule had planned for moments at which full packs could not take it.",
                         r -> r.movedKwh())
-                .money("cost_gap", "Gap to the least cost",
-                        "How far the least-cost schedule can at most lie above the lowest possible bill, at base-date prices; 0 "
-                                + "for other policies.",
+                .optionalMoney("cost_gap", "Gap to the least cost",
+                        "With least cost, how far the bill can at most lie above the lowest that has the same buses ready at the "
+                                + "same plugs, at base-date prices, demand in the proportion to energy of the year; under a "
+                                + "ratchet for the months of the year together. Empty where blocks, ratchets or other plugs "
+                                + "leave it open, and for other policies.",
                         r -> r.month().costGap());
     }
 

@@ -73,7 +73,9 @@ class LeastCostPropertyTest {
                 outside[step % outside.length] = 0;
             }
             assertArrayEquals(new double[outside.length], outside);
-            assertTrue(Arrays.stream(kw[place]).allMatch(p -> p >= 0 && p <= session.limitKw() + FEASIBLE));
+            double[] ofSession = kw[place];
+            assertTrue(IntStream.range(session.fromStep(), session.toStep()).allMatch(step -> ofSession[step % ofSession.length] >= 0
+                    && ofSession[step % ofSession.length] <= session.limitKw() * session.share(step) + FEASIBLE));
             assertEquals(session.meterKwh() - lackingKwh[place], Arrays.stream(kw[place]).sum() * stretch.stepHours(), FEASIBLE);
         }
     }

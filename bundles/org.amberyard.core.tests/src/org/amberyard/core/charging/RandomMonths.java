@@ -41,8 +41,10 @@ final class RandomMonths {
             int length = 1 + random.nextInt(steps);
             double limitKw = 5 + random.nextInt(30);
             double share = random.nextInt(10) == 0 ? 0 : random.nextInt(10) == 0 ? 1 : 0.7 * random.nextDouble();
-            sessions.add(new Session(from, from + length, share * length * 0.5 * limitKw, limitKw,
-                    random.nextInt(cabinetKw.length + 1) - 1));
+            int cabinet = random.nextInt(cabinetKw.length + 1) - 1;
+            Session whole = new Session(from, from + length, share * length * 0.5 * limitKw, limitKw, cabinet);
+            sessions.add(random.nextBoolean() ? whole : new Session(from, from + length, 0.6 * whole.meterKwh(), limitKw, cabinet,
+                    random.nextDouble(), random.doubles(random.nextInt(Math.min(4, length + 1))).boxed().toList()));
             if (random.nextInt(5) == 0) {
                 sessions.add(sessions.get(sessions.size() - 1));
             }

@@ -73,7 +73,7 @@ final class ScheduleProgram {
         Expression energy = model.addExpression().level(session.meterKwh());
         for (int place = session.fromStep(); place < session.toStep(); place++) {
             int step = place % stretch.steps();
-            Variable kw = model.addVariable().lower(0).upper(session.limitKw())
+            Variable kw = model.addVariable().lower(0).upper(session.limitKw() * session.share(place))
                     .weight(stretch.times() * stretch.pricePerKwh()[step] * stretch.stepHours());
             energy.set(kw, stretch.stepHours());
             atStep.get(step).add(kw);

@@ -27,11 +27,11 @@ final class BitRows {
         }
     }
 
-    /** Sum of the amounts whose bits are set in one word of a row. */
-    static double sum(long bits, int word, double[] amounts) {
+    /** Sum of the amounts, from a start on, whose bits are set in one word of a row. */
+    static double sum(long bits, int word, double[] amounts, int start) {
         double sum = 0;
         for (long rest = bits; rest != 0; rest &= rest - 1) {
-            sum += amounts[(word << WORD) + Long.numberOfTrailingZeros(rest)];
+            sum += amounts[start + (word << WORD) + Long.numberOfTrailingZeros(rest)];
         }
         return sum;
     }

@@ -22,6 +22,8 @@ final class ChargeFlow {
     private final double[] needKwh;
     private final double[] limitKw;
     private final double[] hours;
+    /** By session and span: hours in which full power draws the most that the session can draw there. */
+    private final double[] sessionHours;
     private final double[] cabinetKw;
     private final double[] kwh;
     private final double[] leftKwh;
@@ -61,6 +63,7 @@ final class ChargeFlow {
         roomKwh = new double[spans];
         spanKwh = new double[spans];
         cabinetRoomKwh = new double[cabinets * spans];
+        sessionHours = new double[sessions * spans];
         present = new long[sessions * spanWords];
         open = new long[present.length];
         drawn = new long[present.length];
@@ -69,6 +72,7 @@ final class ChargeFlow {
         for (int session = 0; session < sessions; session++) {
             for (int span : stretch.spansOfSession().get(session)) {
                 BitRows.set(present, session * spanWords, span, true);
+                sessionHours[session * spans + span] = stretch.spans().get(span).hours(session);
             }
         }
         search = new FlowSearch(this);
@@ -131,7 +135,7 @@ final class ChargeFlow {
 
     /** Energy that a session may still draw in a span by its own power, kWh. */
     double powerRoomKwh(int session, int span) {
-        return limitKw[session] * hours[span] - kwh[session * spans + span];
+        return limitKw[session] * sessionHours[session * spans + span] - kwh[session * spans + span];
     }
 
     /** Energy that the cabinet of a session may still give in a span, kWh; infinite where it shares none. */
@@ -218,7 +222,7 @@ final class ChargeFlow {
     double cutKwhBesideSpans() {
         double sum = 0;
         for (int session = 0; session < sessions; session++) {
-            sum += search.reachedSession(session) ? search.cutHours(session, present, hours) * limitKw[session] : needKwh[session];
+            sum += search.reachedSession(session) ? search.cutHours(session, present, sessionHours) * limitKw[session] : needKwh[session];
         }
         for (int one = 0; one < cabinets; one++) {
             sum += search.cutHoursOfCabinet(one, hours) * cabinetKw[one];

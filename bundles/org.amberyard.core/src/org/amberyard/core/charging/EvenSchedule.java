@@ -27,21 +27,21 @@ final class EvenSchedule {
         stretch = ReducedStretch.of(problem);
         StretchFlow levels = new StretchFlow(problem, stretch, month.siteLimitKw(), levelsKw.length);
         flow = levels.flow();
-        double[] powerKw = powerKw();
-        roomKwh = IntStream.range(0, flow.spans).mapToDouble(span -> Math.min(levels.roomKwh(span, levelsKw),
-                powerKw[span] * stretch.spans().get(span).hours())).toArray();
+        double[] powerKwh = powerKwh();
+        roomKwh = IntStream.range(0, flow.spans)
+                .mapToDouble(span -> Math.min(levels.roomKwh(span, levelsKw), powerKwh[span])).toArray();
         tolerance = RELATIVE_TOLERANCE * (1 + stretch.kwh());
     }
 
-    /** Power of all sessions of each span, kW. */
-    private double[] powerKw() {
-        double[] powerKw = new double[flow.spans];
+    /** Energy of all sessions of each span at full power, kWh. */
+    private double[] powerKwh() {
+        double[] powerKwh = new double[flow.spans];
         for (int session = 0; session < flow.sessions; session++) {
             for (int span : stretch.spansOfSession().get(session)) {
-                powerKw[span] += stretch.sessions().get(session).limitKw();
+                powerKwh[span] += stretch.sessions().get(session).limitKw() * stretch.spans().get(span).hours(session);
             }
         }
-        return powerKw;
+        return powerKwh;
     }
 
     /** Schedules the stretches of a month, kW by session and step. */

@@ -43,12 +43,12 @@ final class FlowSearch {
     }
 
     /** Hours of a reached session's spans that are reached neither themselves nor, where it shares power, at its cabinet. */
-    double cutHours(int session, long[] present, double[] hours) {
+    double cutHours(int session, long[] present, double[] sessionHours) {
         double sum = 0;
         int cabinet = flow.cabinet[session];
         for (int word = 0; word < flow.spanWords; word++) {
             long ends = reached[word] | (cabinet < 0 ? 0 : reached[cabinetBits + cabinet * flow.spanWords + word]);
-            sum += BitRows.sum(present[session * flow.spanWords + word] & ~ends, word, hours);
+            sum += BitRows.sum(present[session * flow.spanWords + word] & ~ends, word, sessionHours, session * flow.spans);
         }
         return sum;
     }
@@ -57,7 +57,7 @@ final class FlowSearch {
     double cutHoursOfCabinet(int cabinet, double[] hours) {
         double sum = 0;
         for (int word = 0; word < flow.spanWords; word++) {
-            sum += BitRows.sum(reached[cabinetBits + cabinet * flow.spanWords + word] & ~reached[word], word, hours);
+            sum += BitRows.sum(reached[cabinetBits + cabinet * flow.spanWords + word] & ~reached[word], word, hours, 0);
         }
         return sum;
     }

@@ -7,9 +7,8 @@ import java.util.List;
 /**
  * The charging of a stretch as sessions of the least-cost problem, and its solution as a schedule.
  *
- * <p>A session spans the whole steps of the time at the plug; the part steps at its ends are added where the bus could not be
- * ready without them. It is asked for as much as full power can store. The sessions know nothing of the taper; see
- * {@link TaperedPlan} for how the solution is made one that the packs can take.
+ * <p>A session is asked for as much as full power can store; {@link PlugSession} tells what it can draw in each step. What of a
+ * solution the packs cannot take all the same {@link TaperedPlan} moves.
  */
 public final class LeastCostSessions {
     private final YardCharging charging;
@@ -27,7 +26,8 @@ public final class LeastCostSessions {
         this.cabinetKw = new double[count];
         for (Plugged one : charging.assignment().plugged()) {
             PortUnit unit = charging.units().get(one.unit());
-            sessions.add(session(one, unit, cabinets[one.unit()]));
+            double endShare = charging.schedule().endShares()[one.place()];
+            sessions.add(new PlugSession(one, unit, endShare, charging.stretch().grid()).at(cabinets[one.unit()]));
             if (cabinets[one.unit()] != Session.OWN_POWER) {
                 cabinetKw[cabinets[one.unit()]] = unit.port().powerKw();
             }
@@ -46,23 +46,6 @@ public final class LeastCostSessions {
         return cabinets;
     }
 
-    private Session session(Plugged one, PortUnit unit, int cabinet) {
-        StepGrid grid = charging.stretch().grid();
-        PlugIn stay = one.plugIn();
-        double batteryKw = stay.acceptance().batteryKw(unit.port());
-        double endShare = charging.schedule().endShares()[one.place()];
-        double needMin = 60 * stay.acceptance().curve().hours(stay.startShare(), endShare, batteryKw);
-        int from = (int) Math.ceil(one.fromMin() / grid.stepMin());
-        int to = (int) Math.floor(one.toMin() / grid.stepMin());
-        if ((to - from) * grid.stepMin() < needMin || to <= from) {
-            from = (int) Math.floor(one.fromMin() / grid.stepMin());
-            to = Math.min(from + grid.steps(), (int) Math.ceil(one.toMin() / grid.stepMin()));
-        }
-        double meterKwh = (endShare - stay.startShare()) * stay.acceptance().curve().usableKwh() / unit.port().efficiency();
-        int first = grid.wrapped(from);
-        return new Session(first, first + to - from, meterKwh, stay.acceptance().meterKw(unit.port()), cabinet);
-    }
-
     /** The problem of the stretch; its sessions stand in the order of {@link PortAssignment#plugged()}. */
     public StretchProblem problem(double[] baseKw, double[] pricePerKwh, int[] demandSets) {
         YardStretch stretch = charging.stretch();
@@ -74,8 +57,14 @@ public final class LeastCostSessions {
      * The schedule that a solution becomes at the packs.
      *
      * @param sessionKw mean power at the meter by session and step of the stretch, kW
+     * @param spare what the plan leaves
      */
-    public ChargeSchedule schedule(double[][] sessionKw) {
-        return new TaperedPlan(charging, sessionKw).schedule();
+    public ChargeSchedule schedule(double[][] sessionKw, SpareKw spare) {
+        return new TaperedPlan(charging, sessionKw, spare).schedule();
+    }
+
+    /** A schedule as the power of the sessions by step, kW. */
+    public double[][] sessionKw(ChargeSchedule schedule) {
+        return charging.assignment().plugged().stream().map(one -> schedule.meterKw()[one.place()]).toArray(double[][]::new);
     }
 }

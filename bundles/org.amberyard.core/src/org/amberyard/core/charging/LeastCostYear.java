@@ -1,8 +1,8 @@
 package org.amberyard.core.charging;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A year charged at least cost under demand charges with a ratchet: each month bills at least a share of the highest demand of
@@ -76,17 +76,39 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
     }
 
     private static LeastCostYear billed(List<RatchetMonth> months, double lowerBound) {
-        List<List<double[][]>> schedules = months.stream().map(RatchetMonth::kw).toList();
-        double[] peaksKw = new double[months.get(0).lowestKw().length];
-        for (int place = 0; place < months.size(); place++) {
-            double[] demandKw = months.get(place).demandKw(schedules.get(place));
+        List<List<double[][]>> kw = months.stream().map(RatchetMonth::kw).toList();
+        List<MonthProblem> problems = months.stream().map(RatchetMonth::problem).toList();
+        double[] shares = months.get(0).shares();
+        List<MonthSchedule> schedules = billed(problems, shares, kw);
+        return new LeastCostYear(IntStream.range(0, months.size()).mapToObj(m -> new LeastCostMonth(schedules.get(m),
+                months.get(m).cost(), months.get(m).shortfalls())).toList(), peaksKw(problems, kw), lowerBound);
+    }
+
+    /**
+     * Bills schedules of a year.
+     *
+     * @param months the months, all with the same demand charges
+     * @param ratchetShares share of the year's highest demand that each demand charge bills at least, 0 where it has no ratchet
+     * @param kw power at the meter by month, stretch, session and step, kW
+     */
+    public static List<MonthSchedule> billed(List<MonthProblem> months, double[] ratchetShares, List<List<double[][]>> kw) {
+        double[] peaksKw = peaksKw(months, kw);
+        return IntStream.range(0, months.size()).mapToObj(m -> {
+            MonthProblem month = months.get(m);
+            double[] floorsKw = month.demandFloorsKw().clone();
+            Arrays.setAll(floorsKw, charge -> Math.max(floorsKw[charge], ratchetShares[charge] * peaksKw[charge]));
+            return MonthSchedule.of(month.with(month.demandPrices(), floorsKw), kw.get(m));
+        }).toList();
+    }
+
+    private static double[] peaksKw(List<MonthProblem> months, List<List<double[][]>> kw) {
+        double[] peaksKw = new double[months.get(0).demandPrices().length];
+        for (int m = 0; m < months.size(); m++) {
+            MonthProblem month = months.get(m);
+            double[] demandKw = MonthSchedule.of(month.with(month.demandPrices(), new double[peaksKw.length]), kw.get(m)).demandKw();
             Arrays.setAll(peaksKw, charge -> Math.max(peaksKw[charge], demandKw[charge]));
         }
-        List<LeastCostMonth> billed = new ArrayList<>();
-        for (int place = 0; place < months.size(); place++) {
-            billed.add(months.get(place).billed(schedules.get(place), peaksKw));
-        }
-        return new LeastCostYear(billed, peaksKw, lowerBound);
+        return peaksKw;
     }
 
     /** Cost of energy and demand, money. */

@@ -29,7 +29,7 @@ record MonthLevels(double[] lowestKw, double[] usefulKw) {
         double[] kw = new double[stretch.steps()];
         for (Session session : stretch.sessions()) {
             for (int step = session.fromStep(); step < session.toStep(); step++) {
-                kw[step % kw.length] += session.limitKw();
+                kw[step % kw.length] += session.limitKw() * session.share(step);
             }
         }
         return kw;

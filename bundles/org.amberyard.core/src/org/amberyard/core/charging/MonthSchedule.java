@@ -54,6 +54,19 @@ public record MonthSchedule(List<double[][]> kw, double[] demandKw, double energ
         }
     }
 
+    /** Power of charging, summed over all sessions and steps, kW: a measure of the energy. */
+    public double chargingKw() {
+        double sum = 0;
+        for (double[][] stretch : kw) {
+            for (double[] session : stretch) {
+                for (double stepKw : session) {
+                    sum += stepKw;
+                }
+            }
+        }
+        return sum;
+    }
+
     /** Cost of energy and demand, money. */
     public double cost() {
         return energyCost + demandCost;

@@ -113,14 +113,15 @@ final class RatchetMonth {
         return solver.schedule(problem.demandPrices(), problem.demandFloorsKw(), solver.cuts().levelsKw()).kw();
     }
 
-    /** Highest load that each demand charge counts in a schedule, kW. */
-    double[] demandKw(List<double[][]> kw) {
-        return MonthSchedule.of(problem.with(problem.demandPrices(), new double[shares.length]), kw).demandKw();
+    MonthProblem problem() {
+        return problem;
     }
 
-    /** A schedule billed under peaks of the year. */
-    LeastCostMonth billed(List<double[][]> kw, double[] yearPeaksKw) {
-        MonthProblem ratcheted = problem.with(problem.demandPrices(), floorsKw(yearPeaksKw));
-        return new LeastCostMonth(MonthSchedule.of(ratcheted, kw), cost(), solver.shortfalls());
+    double[] shares() {
+        return shares;
+    }
+
+    List<SessionShortfall> shortfalls() {
+        return solver.shortfalls();
     }
 }

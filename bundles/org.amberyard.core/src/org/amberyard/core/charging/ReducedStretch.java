@@ -1,18 +1,21 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
  * A stretch of days with what is equal put together, which changes no bill. Sessions of the same plug-in, departure and cabinet
  * whose energies stand as their largest powers charge as one and are served in proportion to these. Steps of the same price,
- * fixed load, demand charges and sessions are one span: what is drawn in it can be drawn evenly.
+ * fixed load, demand charges and sessions with the same part of their power are one span: what is drawn in it can be drawn
+ * evenly.
  *
  * @param sessions sessions that take energy, by departure
  * @param members the stretch's sessions in each of them
@@ -33,17 +36,38 @@ record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<
      * @param demandSet demand charges that count them, as bits
      * @param steps the steps
      * @param hours their length together, h
+     * @param shares share of its power that a session has, where it has less than all of it
      */
-    record Span(double pricePerKwh, double baseKw, int demandSet, int[] steps, double hours) {
-    }
+    record Span(double pricePerKwh, double baseKw, int demandSet, int[] steps, double hours, Map<Integer, Double> shares) {
 
-    private record Alike(int fromStep, int toStep, int cabinet, double hoursAtLimit) {
-        static Alike of(Session session) {
-            return new Alike(session.fromStep(), session.toStep(), session.cabinet(), session.meterKwh() / session.limitKw());
+        /** Hours in which a session that is there draws at full power what it can draw in the span. */
+        double hours(int session) {
+            return hours * shares.getOrDefault(session, 1.0);
         }
     }
 
-    private record Kind(double pricePerKwh, double baseKw, int demandSet, BitSet present) {
+    private record Alike(int fromStep, int toStep, int cabinet, double hoursAtLimit, double firstShare, List<Double> lastShares) {
+        static Alike of(Session session) {
+            return new Alike(session.fromStep(), session.toStep(), session.cabinet(), session.meterKwh() / session.limitKw(),
+                    session.firstShare(), session.lastShares());
+        }
+    }
+
+    private record Kind(double pricePerKwh, double baseKw, int demandSet, Present present) {
+    }
+
+    /** Sessions of a step, and the share of its power that one has where it has less than all. */
+    private record Present(BitSet sessions, Map<Integer, Double> shares) {
+        Present() {
+            this(new BitSet(), new TreeMap<>());
+        }
+
+        void add(int session, double share) {
+            sessions.set(session);
+            if (share < 1) {
+                shares.put(session, share);
+            }
+        }
     }
 
     static ReducedStretch of(StretchProblem stretch) {
@@ -61,14 +85,14 @@ record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<
         Session one = stretch.sessions().get(members.get(0));
         double meterKwh = members.stream().mapToDouble(m -> stretch.sessions().get(m).meterKwh()).sum();
         double limitKw = members.stream().mapToDouble(m -> stretch.sessions().get(m).limitKw()).sum();
-        return new Session(one.fromStep(), one.toStep(), meterKwh, limitKw, one.cabinet());
+        return new Session(one.fromStep(), one.toStep(), meterKwh, limitKw, one.cabinet(), one.firstShare(), one.lastShares());
     }
 
     private static List<Span> spans(StretchProblem stretch, List<Session> sessions) {
         Map<Kind, List<Integer>> stepsOfKind = new LinkedHashMap<>();
-        BitSet[] present = present(stretch, sessions);
+        Present[] present = present(stretch, sessions);
         for (int step = 0; step < stretch.steps(); step++) {
-            if (!present[step].isEmpty()) {
+            if (!present[step].sessions.isEmpty()) {
                 Kind kind = new Kind(stretch.pricePerKwh()[step], stretch.baseKw()[step], stretch.demandSets()[step],
                         present[step]);
                 stepsOfKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(step);
@@ -76,19 +100,18 @@ record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<
         }
         List<Span> spans = new ArrayList<>();
         stepsOfKind.forEach((kind, steps) -> spans.add(new Span(kind.pricePerKwh(), kind.baseKw(), kind.demandSet(),
-                steps.stream().mapToInt(Integer::intValue).toArray(), steps.size() * stretch.stepHours())));
+                steps.stream().mapToInt(Integer::intValue).toArray(), steps.size() * stretch.stepHours(), kind.present().shares())));
         spans.sort(Comparator.comparingDouble(Span::pricePerKwh));
         return List.copyOf(spans);
     }
 
-    private static BitSet[] present(StretchProblem stretch, List<Session> sessions) {
-        BitSet[] present = new BitSet[stretch.steps()];
-        for (int step = 0; step < present.length; step++) {
-            present[step] = new BitSet(sessions.size());
-        }
+    private static Present[] present(StretchProblem stretch, List<Session> sessions) {
+        Present[] present = new Present[stretch.steps()];
+        Arrays.setAll(present, step -> new Present());
         for (int s = 0; s < sessions.size(); s++) {
-            for (int step = sessions.get(s).fromStep(); step < sessions.get(s).toStep(); step++) {
-                present[step % present.length].set(s);
+            Session session = sessions.get(s);
+            for (int step = session.fromStep(); step < session.toStep(); step++) {
+                present[step % present.length].add(s, session.share(step));
             }
         }
         return present;

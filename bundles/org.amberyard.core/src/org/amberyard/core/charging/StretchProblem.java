@@ -68,8 +68,7 @@ public record StretchProblem(double times, double stepHours, double[] baseKw, do
         List<Session> fewer = new ArrayList<>(sessions);
         for (SessionShortfall lacking : shortfalls) {
             Session session = fewer.get(lacking.session());
-            fewer.set(lacking.session(), new Session(session.fromStep(), session.toStep(),
-                    Math.max(0, session.meterKwh() - lacking.kwh()), session.limitKw(), session.cabinet()));
+            fewer.set(lacking.session(), session.withKwh(Math.max(0, session.meterKwh() - lacking.kwh())));
         }
         return new StretchProblem(times, stepHours, baseKw, pricePerKwh, demandSets, fewer, cabinetKw);
     }

@@ -8,21 +8,28 @@ import java.util.List;
 /**
  * Makes a planned schedule one that the packs can take.
  *
- * <p>What a pack cannot take at a step, because it is near full or not yet at its plug, moves to its next steps; where then too
- * little time would be left for the taper, the bus charges earlier than planned, as late as it can. Ports whose plugs share
- * power keep to it, buses that leave first going first.
+ * <p>What a pack cannot take at a step, because it is nearer to full than a bus that is only just ready in time, moves to its
+ * next steps, as far as no billed demand rises; where then too little time would be left for the taper, the bus charges earlier
+ * than planned, as late as it can. Ports whose plugs share power keep to it, buses that leave first going first, and all keep to
+ * the limit of the site.
  */
 final class TaperedPlan {
     private static final double SOLVER_ROUNDING_KWH = 1e-4;
 
     private final YardCharging charging;
     private final double[][] sessionKw;
+    private final SpareKw spare;
     private final StepGrid grid;
     private double movedKwh;
 
-    TaperedPlan(YardCharging charging, double[][] sessionKw) {
+    /**
+     * @param sessionKw the plan, kW
+     * @param spare what it leaves; changed by what is drawn otherwise
+     */
+    TaperedPlan(YardCharging charging, double[][] sessionKw, SpareKw spare) {
         this.charging = charging;
         this.sessionKw = sessionKw;
+        this.spare = spare;
         this.grid = charging.stretch().grid();
     }
 
@@ -66,12 +73,16 @@ final class TaperedPlan {
             double plannedKwh = running < from + grid.steps() ? planKw[step] * grid.stepHours() : 0;
             double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
-                double share = share(charge, running, plannedKwh + owedKwh, plannedKwh + spareKwh[step], targetShare);
+                double wishKwh = plannedKwh + Math.min(owedKwh, Math.max(0, spare.belowDemand()[step]) * grid.stepHours());
+                double mostKwh = plannedKwh + Math.min(spareKwh[step], spare.belowLimit()[step] * grid.stepHours());
+                double share = share(charge, running, wishKwh, mostKwh, targetShare);
                 double tookKwh = (share - charge.chargeShare()) * kwhPerShare(charge);
                 charge.reach(share, running);
                 owedKwh += plannedKwh - tookKwh;
                 movedKwh += Math.abs(tookKwh - plannedKwh) / 2;
                 spareKwh[step] += plannedKwh - tookKwh;
+                spare.belowDemand()[step] += (plannedKwh - tookKwh) / grid.stepHours();
+                spare.belowLimit()[step] += (plannedKwh - tookKwh) / grid.stepHours();
             }
         }
     }

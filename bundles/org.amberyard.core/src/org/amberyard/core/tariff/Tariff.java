@@ -56,6 +56,11 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
         return Stream.concat(rated, fixed).mapToInt(ContractYears::settled).max().orElse(1);
     }
 
+    /** True when a charge on demand bills a share of the demands of earlier months. */
+    public boolean remembers() {
+        return Stream.concat(demand.stream(), riders.perKw().stream()).anyMatch(c -> c.ratchet().isPresent());
+    }
+
     /**
      * What the tariff asks in a month.
      *

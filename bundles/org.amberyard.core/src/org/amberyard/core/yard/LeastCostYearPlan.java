@@ -2,7 +2,9 @@ package org.amberyard.core.yard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargeSchedule;
 import org.amberyard.core.charging.LeastCost;
 import org.amberyard.core.charging.LeastCostMonth;
 import org.amberyard.core.charging.LeastCostSessions;
@@ -10,6 +12,7 @@ import org.amberyard.core.charging.LeastCostYear;
 import org.amberyard.core.charging.MonthProblem;
 import org.amberyard.core.charging.MonthSchedule;
 import org.amberyard.core.charging.RollingCharge;
+import org.amberyard.core.charging.SpareKw;
 import org.amberyard.core.charging.StretchProblem;
 
 /**
@@ -17,6 +20,8 @@ import org.amberyard.core.charging.StretchProblem;
  * each month by itself, or, where the tariff remembers earlier demands, all months together.
  */
 final class LeastCostYearPlan {
+    private static final double ROUNDING_KW = 1e-3;
+
     private final YardInput yard;
     private final List<MonthLoad> months;
     private final YearPrices prices;
@@ -40,14 +45,33 @@ final class LeastCostYearPlan {
     List<MonthLoad> withForesight() {
         List<LeastCostMonth> solved = prices.remembers() ? LeastCostYear.of(problems, prices.ratchetShares()).months()
                 : problems.stream().map(LeastCost::of).toList();
+        List<List<ChargeSchedule>> schedules = schedules(solved.stream().map(LeastCostMonth::schedule).toList());
+        List<MonthSchedule> taken = LeastCostYear.billed(problems, prices.ratchetShares(), sessionKw(schedules));
         return IntStream.range(0, months.size())
-                .mapToObj(m -> scheduled(m, solved.get(m).schedule(), solved.get(m).gap())).toList();
+                .mapToObj(m -> scheduled(m, schedules.get(m), gap(solved.get(m), taken.get(m)))).toList();
+    }
+
+    /** The bound is that of the energy that the programme brings. */
+    private static OptionalDouble gap(LeastCostMonth solved, MonthSchedule taken) {
+        boolean brought = solved.schedule().chargingKw() - taken.chargingKw() < ROUNDING_KW;
+        return brought ? OptionalDouble.of(taken.cost() - solved.lowerBound()) : OptionalDouble.empty();
     }
 
     /** With one day known at a time. */
     List<MonthLoad> dayByDay() {
-        List<MonthSchedule> solved = RollingCharge.ofYear(problems, prices.ratchetShares());
-        return IntStream.range(0, months.size()).mapToObj(m -> scheduled(m, solved.get(m), 0)).toList();
+        List<List<ChargeSchedule>> schedules = schedules(RollingCharge.ofYear(problems, prices.ratchetShares()));
+        return IntStream.range(0, months.size()).mapToObj(m -> scheduled(m, schedules.get(m), OptionalDouble.empty())).toList();
+    }
+
+    private List<List<ChargeSchedule>> schedules(List<MonthSchedule> solved) {
+        return IntStream.range(0, months.size()).mapToObj(m -> IntStream.range(0, sessions.get(m).size())
+                .mapToObj(place -> sessions.get(m).get(place).schedule(solved.get(m).kw().get(place),
+                        SpareKw.of(problems.get(m), solved.get(m), place))).toList()).toList();
+    }
+
+    private List<List<double[][]>> sessionKw(List<List<ChargeSchedule>> schedules) {
+        return IntStream.range(0, months.size()).mapToObj(m -> IntStream.range(0, sessions.get(m).size())
+                .mapToObj(place -> sessions.get(m).get(place).sessionKw(schedules.get(m).get(place))).toList()).toList();
     }
 
     private MonthProblem problem(MonthLoad month, List<LeastCostSessions> ofMonth) {
@@ -60,12 +84,10 @@ final class LeastCostYearPlan {
         return new MonthProblem(stretches, prices.demandPrices(month.month()), prices.floorsKw(month), yard.siteLimitKw());
     }
 
-    private MonthLoad scheduled(int month, MonthSchedule solved, double costGap) {
+    private MonthLoad scheduled(int month, List<ChargeSchedule> schedules, OptionalDouble costGap) {
         MonthLoad load = months.get(month);
-        List<StretchLoad> loads = new ArrayList<>();
-        for (int place = 0; place < load.stretches().size(); place++) {
-            loads.add(load.stretches().get(place).with(sessions.get(month).get(place).schedule(solved.kw().get(place))));
-        }
+        List<StretchLoad> loads = IntStream.range(0, schedules.size())
+                .mapToObj(place -> load.stretches().get(place).with(schedules.get(place))).toList();
         return new MonthLoad(load.month(), loads, load.idle(), costGap);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.LoadDay;
@@ -15,10 +16,11 @@ import org.amberyard.core.tariff.MeterMonth;
  * @param month month, 0 for January
  * @param stretches stretches of service
  * @param idle days on which no route is driven
- * @param costGap how far the least-cost schedule can at most lie above the lowest possible bill of the month, money; 0 for
- *            other policies
+ * @param costGap how far the bill of the month at most lies above the lowest that any schedule has which serves the same buses
+ *            at the same plugs, money at prices of the base date, demand in the proportion of the yard's year; under a ratchet
+ *            the months of the year together; empty where it is not known, and for policies that do not look at prices
  */
-public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> idle, double costGap) {
+public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> idle, OptionalDouble costGap) {
 
     /**
      * Days on which no route is driven.
@@ -48,6 +50,17 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
     public MonthLoad {
         stretches = List.copyOf(stretches);
         idle = List.copyOf(idle);
+    }
+
+    /** The same with another gap. */
+    MonthLoad withGap(OptionalDouble gap) {
+        return new MonthLoad(month, stretches, idle, gap);
+    }
+
+    /** True when the same buses stand at the same plugs at the same times. */
+    boolean standsAs(MonthLoad other) {
+        return stretches.stream().map(s -> s.charging().assignment()).toList()
+                .equals(other.stretches.stream().map(s -> s.charging().assignment()).toList());
     }
 
     /** What the meter of charging counts. */

@@ -32,7 +32,7 @@ final class PortYear {
         YardDetail detail = known.get(policy);
         if (detail == null) {
             YardInput ruled = yard.with(yard.rule().with(policy));
-            List<MonthLoad> loads = new YardPlanner(ruled, new YardNeeds(ruled, needs), this::detail).year();
+            List<MonthLoad> loads = new YardPlanner(ruled, new YardNeeds(ruled, needs), other -> detail(other.rule().policy()).year()).year();
             detail = new YardDetail(YardYear.of(ruled, loads), loads);
             known.put(policy, detail);
         }

@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,7 +13,9 @@ import org.amberyard.core.progress.Progress;
  */
 public final class YardMemory {
     private final Map<YardInput, YardYear> yearsBefore;
-    private final Map<YardInput, YardYear> years = new ConcurrentHashMap<>();
+    /** Years under policies that go by prices; they ask for those without. */
+    private final Map<YardInput, YardYear> priced = new ConcurrentHashMap<>();
+    private final Map<YardInput, YardYear> unpriced = new ConcurrentHashMap<>();
     private final Map<PortQuestion, List<PortCurve>> portsBefore;
     private final Map<PortQuestion, List<PortCurve>> ports = new ConcurrentHashMap<>();
 
@@ -28,12 +31,19 @@ public final class YardMemory {
 
     /** Memory for the next evaluation: it knows what was asked in this one. */
     public YardMemory next() {
-        return new YardMemory(Map.copyOf(years), Map.copyOf(ports));
+        Map<YardInput, YardYear> years = new HashMap<>(priced);
+        years.putAll(unpriced);
+        return new YardMemory(years, Map.copyOf(ports));
     }
 
     /** A year of a yard. */
     public YardYear year(YardInput input) {
-        return years.computeIfAbsent(input, i -> yearsBefore.containsKey(i) ? yearsBefore.get(i) : YardYear.of(i));
+        return (input.rule().policy().priced() ? priced : unpriced).computeIfAbsent(input, this::fromBefore);
+    }
+
+    private YardYear fromBefore(YardInput input) {
+        YardYear before = yearsBefore.get(input);
+        return before == null ? YardYear.of(input, new YardPlanner(input, this).year()) : before;
     }
 
     /** The ports that a plan needs; whoever asks the same meanwhile waits for the answer. */

@@ -3,6 +3,7 @@ package org.amberyard.core.yard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.tariff.BillParts;
@@ -33,10 +34,10 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
      * @param swaps plug swaps
      * @param shortfalls buses that leave without the charge that they need, on the stretches of the month
      * @param movedKwh energy that a least-cost schedule had planned when the packs could not take it, kWh
-     * @param costGap how far the least-cost schedule can at most lie above the lowest possible bill, money
+     * @param costGap how far the bill at most lies above the least cost, money; see {@link MonthLoad}
      */
     public record Month(int month, double yardKwh, double yardPeakKw, double servicePeakKw, double swaps,
-            List<Shortfall> shortfalls, double movedKwh, double costGap) {
+            List<Shortfall> shortfalls, double movedKwh, OptionalDouble costGap) {
 
         public Month {
             shortfalls = List.copyOf(shortfalls);
