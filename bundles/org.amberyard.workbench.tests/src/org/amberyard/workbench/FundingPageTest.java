@@ -126,6 +126,23 @@ class FundingPageTest {
     }
 
     @Test
+    void aRefusedEntryKeepsItsSheetInFront(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            BusAward award = study.study().getProgrammes().get(0).getBusAwards().get(0);
+            Grid awards = study.goTo(award, FundingPackage.Literals.BUS_AWARD__CAP);
+            keys.type("much");
+            display.syncExec(() -> Tools.press("Credits"));
+            assertTrue(display.syncCall(awards::isVisible), "what is typed is no amount");
+
+            keys.press(SWT.ESC);
+            display.syncExec(() -> Tools.press("Credits"));
+            assertTrue(display.syncCall(() -> Tools.table("Credits").grid().isVisible() && !awards.isVisible()));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
     void aTypedAidTakesBackItsShareOfASaving(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Keyboard keys = new Keyboard(display);

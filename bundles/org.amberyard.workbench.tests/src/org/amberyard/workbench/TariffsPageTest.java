@@ -105,6 +105,18 @@ class TariffsPageTest {
     }
 
     @Test
+    void pricesAndHoursOfChargesAreSeenAtOnce(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ScheduledTariff tariff = byHours(study.study().getDepot(), "KE-GS-TOU");
+            Grid charges = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
+            study.await(() -> charges.getClientArea().width > 0 && !charges.getHorizontalBar().isVisible());
+
+            Grid ratchets = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__RATCHET_SHARE);
+            assertTrue(display.syncCall(() -> ratchets.isVisible() && !charges.isVisible()), "its own sheet is in front");
+        }
+    }
+
+    @Test
     void aFlatTariffIsAddedTypedAndTakenBack(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Depot depot = study.study().getDepot();

@@ -2,6 +2,7 @@ package org.amberyard.workbench.editor;
 
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.workbench.fields.PageSite;
+import org.amberyard.workbench.fields.Sheets;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
@@ -16,15 +17,15 @@ final class DepotPage extends StudyPage {
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
         one(columns, Messages.Table_depot, () -> study().getDepot(), DepotPackage.Literals.DEPOT);
-        SashForm right = stack(columns);
-        rows(right, Messages.Table_ports, () -> study().getDepot(), DepotPackage.Literals.DEPOT__PORT_TYPES,
-                DepotPackage.Literals.PORT_TYPE);
-        SashForm once = columns(right);
-        rows(once, Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
-                DepotPackage.Literals.SITE_WORK);
-        rows(once, Messages.Table_upgrades, () -> study().getDepot(), DepotPackage.Literals.DEPOT__UPGRADES,
-                DepotPackage.Literals.SERVICE_UPGRADE);
-        columns.setWeights(30, 70);
+        Sheets right = new Sheets(columns);
+        right.share(
+                rows(right.area(), Messages.Table_ports, () -> study().getDepot(), DepotPackage.Literals.DEPOT__PORT_TYPES,
+                        DepotPackage.Literals.PORT_TYPE),
+                rows(right.area(), Messages.Table_works, () -> study().getDepot(), DepotPackage.Literals.DEPOT__WORKS,
+                        DepotPackage.Literals.SITE_WORK),
+                rows(right.area(), Messages.Table_upgrades, () -> study().getDepot(), DepotPackage.Literals.DEPOT__UPGRADES,
+                        DepotPackage.Literals.SERVICE_UPGRADE));
+        columns.setWeights(36, 64);
         return columns;
     }
 }

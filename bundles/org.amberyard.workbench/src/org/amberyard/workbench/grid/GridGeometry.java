@@ -13,6 +13,8 @@ final class GridGeometry {
     static final int PADDING = 6;
     private static final int NARROWEST = 40;
     private static final int WIDEST = 300;
+    /** Share of a table of one element that its labels take at most. */
+    private static final double MOST_FOR_LABELS = 0.75;
     private static final int SAMPLE_ROWS = 200;
     private static final int BORDER_REACH = 4;
     private static final int MOST_HEADER_LINES = 3;
@@ -66,8 +68,18 @@ final class GridGeometry {
 
     private void stretchLast(GridModel model) {
         if (model.stretchesLast() && widths.length > 0) {
+            leaveRoomForValues();
             int others = Arrays.stream(widths, 0, widths.length - 1).sum();
             widths[widths.length - 1] = Math.max(NARROWEST, grid.getClientArea().width - others);
+        }
+    }
+
+    /** The longest label must not push the values out of sight; it is shortened, its tip has it whole. */
+    private void leaveRoomForValues() {
+        int room = grid.getClientArea().width;
+        boolean chosen = setByUser.length == widths.length && setByUser[0];
+        if (room > 0 && !chosen) {
+            widths[0] = Math.min(widths[0], Math.max(NARROWEST, (int) (MOST_FOR_LABELS * room)));
         }
     }
 
