@@ -61,7 +61,7 @@ public final class EmissionsChart {
         }
         List<PlanPart<EmissionSource>> keys = keys();
         CategoryPlot plot = new CategoryPlot(dataset(keys), PlansByYear.axis(result, theme),
-                ChartFrame.valueAxis(pollutant.label() + " per year (" + unit() + ")", Figures.pattern("#,##0.###"), theme),
+                ChartFrame.valueAxis(unit() + "/yr", Figures.pattern("#,##0.###"), theme),
                 PlansByYear.renderer(keys, this::paint, this::tip, theme));
         ChartFrame.style(plot, theme);
         plot.setFixedLegendItems(legend());
