@@ -149,7 +149,7 @@ class CommandLineTest {
         assertTrue(out().contains("drawing then: B"), out());
         String least = out();
         out.reset();
-        assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "at once"), err());
+        assertEquals(0, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "at o"), err());
         assertTrue(out().contains("Charging at once, on a meter of its own"), out());
         assertNotEquals(least, out());
         out.reset();
@@ -163,8 +163,9 @@ class CommandLineTest {
         assertTrue(out().startsWith("fuel of B05, cost = "), out());
         assertTrue(out().contains("price of fuel = 3.6570 USD/gal   {measured: Mean of the district's FY2026 fuel invoices"), out());
         out.reset();
+        assertEquals(0, run("why", STUDY, ELECTRIC_PLAN, "2034", "B05-2", "Electric energy"), err());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B99", "Fuel"));
-        assertTrue(err().contains("BUS is “B99”; it must be one of B01, "), err());
+        assertTrue(err().contains("BUS is “B99”; it must be a bus of that year or one of the places B01, "), err());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B01", "Petrol"));
         assertTrue(err().contains("CATEGORY is “Petrol”; it must be one of Bus purchase, "), err());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2050", "B01", "Fuel"));
@@ -177,7 +178,7 @@ class CommandLineTest {
         assertTrue(err().contains("MONTH is “13”; it must be a month from January to December, or from 1 to 12."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "slowly"));
         assertTrue(err().contains("--policy is “slowly”; it must be one of “at once”, “at a set time”, “spread to departure”, "
-                + "“least cost”, “least cost day by day”."), err());
+                + "“least cost”, “least cost day by day”, or how just one of them begins."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2050", "1"));
         assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
         assertEquals(2, run("bill", STUDY, PLAN_OF_SHEET, "2026", "1"));

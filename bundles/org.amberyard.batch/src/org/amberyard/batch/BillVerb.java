@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
@@ -87,8 +88,18 @@ final class BillVerb implements Verb {
         if (word.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Arrays.stream(ChargePolicy.values()).filter(p -> p.label().equalsIgnoreCase(word.get())).findFirst()
-                .orElseThrow(() -> new WrongUse(POLICY + " is “" + word.get() + "”; it must be one of " + policies() + ".")));
+        String asked = word.get().toLowerCase(Locale.ROOT);
+        List<ChargePolicy> named = policies(p -> p.label().equals(asked));
+        List<ChargePolicy> meant = named.isEmpty() ? policies(p -> p.label().startsWith(asked)) : named;
+        if (meant.size() != 1) {
+            throw new WrongUse(POLICY + " is “" + word.get() + "”; it must be one of " + policies() + ", or how just one of them "
+                    + "begins.");
+        }
+        return Optional.of(meant.get(0));
+    }
+
+    private static List<ChargePolicy> policies(Predicate<ChargePolicy> chosen) {
+        return Arrays.stream(ChargePolicy.values()).filter(chosen).toList();
     }
 
     private static String policies() {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.VehicleYear;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.report.WhyText;
 
@@ -48,16 +49,20 @@ final class WhyVerb implements Verb {
         }
         StudyInput study = evaluated.get().result().input();
         PlanResult plan = PlanOperand.of(evaluated.get().result(), operands.get(1));
-        Derivation why = plan.costs().why(row(plan, operands.get(3)), YearOperand.of(study, operands.get(2)),
-                category(operands.get(CATEGORY_OPERAND)));
+        int year = YearOperand.of(study, operands.get(2));
+        Derivation why = plan.costs().why(row(plan, year, operands.get(3)), year, category(operands.get(CATEGORY_OPERAND)));
         WhyText.of(evaluated.get().study(), why).forEach(line -> console.out().println(line.text()));
         return ExitCode.DONE;
     }
 
-    private static int row(PlanResult plan, String bus) throws WrongUse {
+    /** A place, or the place in which the bus of a number stands in the year. */
+    private static int row(PlanResult plan, int year, String bus) throws WrongUse {
         List<String> rows = plan.ledger().rows();
-        return IntStream.range(0, rows.size()).filter(i -> rows.get(i).equalsIgnoreCase(bus)).findFirst()
-                .orElseThrow(() -> new WrongUse("BUS is “" + bus + "”; it must be one of " + String.join(", ", rows) + "."));
+        IntStream places = IntStream.range(0, rows.size()).filter(i -> rows.get(i).equalsIgnoreCase(bus));
+        IntStream buses = plan.fleet().inYear(year).stream().filter(r -> r.vehicle().unit().equalsIgnoreCase(bus))
+                .mapToInt(VehicleYear::place);
+        return IntStream.concat(buses, places).findFirst().orElseThrow(() -> new WrongUse("BUS is “" + bus
+                + "”; it must be a bus of that year or one of the places " + String.join(", ", rows) + "."));
     }
 
     private static CostCategory category(String name) throws WrongUse {

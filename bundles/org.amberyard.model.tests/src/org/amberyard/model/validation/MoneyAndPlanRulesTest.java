@@ -47,6 +47,14 @@ class MoneyAndPlanRulesTest {
     }
 
     @Test
+    void aDiscountRateTypedAsAShareStandsOut() {
+        small.study.getSettings().setDiscountRate(0.00045);
+        Said.of(small, "WARNING: Settings: discount rate is 0.00045 share, which is next to nothing; was 0.045 share meant?");
+        small.study.getSettings().setDiscountRate(0);
+        Said.of(small);
+    }
+
+    @Test
     void aFuelFiredHeaterNeedsDiesel() {
         small.diesel.setFuel(Fuel.PROPANE);
         small.electric.setHeatSource(HeatSource.FUEL_FIRED);
