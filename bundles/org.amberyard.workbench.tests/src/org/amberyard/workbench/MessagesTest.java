@@ -31,7 +31,7 @@ class MessagesTest {
 
         assertEquals(keys, new TreeSet<>(texts.stringPropertyNames()));
         for (String key : keys) {
-            String bound = NLS.bind(texts.getProperty(key), new Object[] {"a", "b", "c", "d"});
+            String bound = NLS.bind(texts.getProperty(key), new Object[] {"a", "b", "c", "d", "e"});
             assertFalse(bound.isBlank() || bound.contains("missing argument"), key);
         }
     }
