@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
     private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, why, "
-            + "fill-plan. See --help.";
+            + "fill-plan, level-plan. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 
@@ -110,6 +110,22 @@ class CommandLineTest {
         Plan plan = StudyFile.load(folder.resolve(STUDY)).getPlans().get(0);
         assertEquals(6, plan.getReplacements().stream().filter(r -> r.getNewType() instanceof ElectricType).count());
         assertEquals(4, plan.getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
+    }
+
+    @Test
+    void aPlanIsKeptWithinItsCap() throws Exception {
+        assertEquals(2, run("level-plan", STUDY, ELECTRIC_PLAN));
+        assertTrue(err().startsWith("Plan “Electric in stages” has no budget cap per year; enter one above 0 with the plan."), err());
+        Study capped = StudyFile.load(folder.resolve(STUDY));
+        capped.getPlans().get(1).setYearlyCap(1_100_000);
+        StudyFile.save(capped, folder.resolve(STUDY));
+        assertEquals(0, run("level-plan", STUDY, ELECTRIC_PLAN, "--write"), err());
+        assertTrue(out().startsWith("1 step moves, but the cap of USD 1,100,000 a year cannot be kept in every year.\nBus B"), out());
+        assertTrue(Pattern.compile("^Bus B\\d+ \\(.+\\): from 2032 to 20\\d\\d\\.$", Pattern.MULTILINE).matcher(out()).find(), out());
+        assertTrue(out().contains("2027 stays above the cap by USD "), "its buses are marked for that year: " + out());
+        out.reset();
+        assertEquals(0, run("level-plan", STUDY, ELECTRIC_PLAN), err());
+        assertTrue(out().startsWith("No step can move to a year in which that helps to keep the cap of USD 1,100,000 a year.\n2027 stays"), out());
     }
 
     @ParameterizedTest

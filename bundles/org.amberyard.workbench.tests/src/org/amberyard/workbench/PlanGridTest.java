@@ -2,6 +2,7 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -13,13 +14,16 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.plan.FillPlan;
+import org.amberyard.workbench.plan.LevelPlan;
 import org.amberyard.workbench.plan.PlanActions;
+import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -325,6 +329,38 @@ class PlanGridTest {
             assertEquals(ports, plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
+    }
+
+    @Test
+    void stepsMoveSoThatAPlanKeepsWithinItsCap(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            show(study);
+            StudyResult earlier = study.awaitResult();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), plan(study),
+                    PlansPackage.Literals.PLAN__YEARLY_CAP, 1_100_000.0)));
+            study.awaitResultAfter(earlier);
+            List<Integer> before = plan(study).getReplacements().stream().map(Replacement::getYear).toList();
+            display.asyncExec(() -> LevelPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(), plan(study)));
+            study.await(() -> levelDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
+            display.syncExec(() -> {
+                Shell shell = levelDialog(display).orElseThrow();
+                assertTrue(words(shell).contains("1 step moves, but the cap of USD 1,100,000 a year cannot be kept in every year."), words(shell));
+                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> levelDialog(display).isEmpty());
+
+            assertNotEquals(before, plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+            assertEquals("Steps of plan Electric in stages within its cap",
+                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(before, plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+        }
+    }
+
+    private static Optional<Shell> levelDialog(Display display) {
+        return display.syncCall(() -> Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Keep plan “")).findFirst());
     }
 
     @Test

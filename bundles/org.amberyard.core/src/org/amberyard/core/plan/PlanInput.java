@@ -39,6 +39,20 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         public Replacement(int year, int place, OptionalInt newType, OptionalInt cascadeTo, List<Integer> programmes) {
             this(year, place, newType, cascadeTo, programmes, Optional.empty());
         }
+
+        /** The same in another year. */
+        Replacement in(int other) {
+            return new Replacement(other, place, newType, cascadeTo, programmes, used);
+        }
+
+        /** True when both take a bus from the same place or bring one there. */
+        boolean meets(Replacement other) {
+            return touches(other.place) || other.cascadeTo.isPresent() && touches(other.cascadeTo.getAsInt());
+        }
+
+        private boolean touches(int where) {
+            return place == where || cascadeTo.equals(OptionalInt.of(where));
+        }
     }
 
     /**
@@ -93,6 +107,11 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         ports = List.copyOf(ports);
         works = List.copyOf(works);
         oneOffs = List.copyOf(oneOffs);
+    }
+
+    /** The same with other bus replacements. */
+    PlanInput with(List<Replacement> others) {
+        return new PlanInput(name, others, ports, works, oneOffs, certainAwardsOnly, payment);
     }
 
     /** The same paid for in another way. */

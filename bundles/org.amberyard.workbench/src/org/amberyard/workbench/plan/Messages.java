@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String Bar_delete_tip;
     public static String Bar_fill;
     public static String Bar_fill_tip;
+    public static String Bar_level;
+    public static String Bar_level_tip;
     public static String Bar_plan;
     public static String Bar_rename;
     public static String Bar_rename_tip;
@@ -64,9 +66,17 @@ final class Messages extends NLS {
     public static String Fill_years;
     public static String Fill_yearsBackwards;
     public static String Legend;
+    public static String Level_accept;
+    public static String Level_done;
+    public static String Level_noCap;
+    public static String Level_noResults;
+    public static String Level_searching;
+    public static String Level_title;
+    public static String Level_titleOf;
     public static String Menu_earlier;
     public static String Menu_fill;
     public static String Menu_later;
+    public static String Menu_level;
     public static String Menu_rule;
     public static String Name_ask;
     public static String Name_blank;

@@ -95,6 +95,11 @@ public final class PlanGrid {
                         .mapToObj(row -> model.board().steps(model.bus(row)).none()).toList()));
     }
 
+    /** Asks whether steps are to move so that the plan keeps within its cap. */
+    void level() {
+        model.board().plan().ifPresent(plan -> LevelPlan.ask(area.getShell(), session(), plan));
+    }
+
     /** Asks for a rule that fills the plan. */
     void fill() {
         model.board().plan().ifPresent(plan -> FillPlan.ask(area.getShell(), session(), plan));

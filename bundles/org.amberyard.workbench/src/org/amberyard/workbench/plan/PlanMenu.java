@@ -15,5 +15,6 @@ final class PlanMenu {
         menu.add(Messages.Menu_rule, plan::leaveToRule);
         menu.addSeparator();
         menu.add(Messages.Menu_fill, plan::fill);
+        menu.add(Messages.Menu_level, plan::level);
     }
 }

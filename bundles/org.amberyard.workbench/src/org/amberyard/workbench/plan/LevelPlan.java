@@ -1,0 +1,31 @@
+package org.amberyard.workbench.plan;
+
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.study.PlanLevel;
+import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.widgets.Shell;
+
+/** Keeps a plan within its yearly cap. */
+public final class LevelPlan {
+    private LevelPlan() {
+    }
+
+    /** Shows what would move in a plan, and moves it if the user agrees; what years cost is known from results only. */
+    public static void ask(Shell shell, StudySession session, Plan plan) {
+        Evaluation evaluation = session.evaluation();
+        Optional<StudyResult> result = evaluation.result().filter(r -> evaluation.phase() == Evaluation.Phase.CURRENT);
+        if (!PlanLevel.hasCap(plan)) {
+            MessageDialog.openInformation(shell, Messages.Level_title, NLS.bind(Messages.Level_noCap, ElementNames.of(plan)));
+        } else if (result.isEmpty()) {
+            MessageDialog.openInformation(shell, Messages.Level_title, Messages.Level_noResults);
+        } else {
+            new LevelDialog(shell, session, plan, result.get()).open();
+        }
+    }
+}
