@@ -34,6 +34,8 @@ public final class ChartCanvas extends Canvas {
     private Image image;
     private String message = "";
     private String failure = "";
+    private boolean outdated;
+    private boolean faded;
 
     /** An empty canvas. */
     public ChartCanvas(Composite parent) {
@@ -69,6 +71,29 @@ public final class ChartCanvas extends Canvas {
             message = text;
             redraw();
         }
+    }
+
+    /** Says whether the figures are out of date; a picture that is has faded until the next one has been painted. */
+    void setOutdated(boolean isOutdated) {
+        outdated = isOutdated;
+        setFaded(outdated || faded && painting.isUnderWay());
+    }
+
+    /** The picture is not the one asked for, which takes a while. */
+    void outpaced() {
+        setFaded(true);
+    }
+
+    private void setFaded(boolean isFaded) {
+        if (isFaded != faded) {
+            faded = isFaded;
+            redraw();
+        }
+    }
+
+    /** True while the picture shows figures that are not those asked for. */
+    public boolean isFaded() {
+        return faded || !said().isEmpty();
     }
 
     /** Takes the chart away. */
@@ -121,6 +146,7 @@ public final class ChartCanvas extends Canvas {
         failure = "";
         picture = next;
         image = nextImage;
+        faded = outdated;
         fit();
         redraw();
     }
@@ -147,7 +173,7 @@ public final class ChartCanvas extends Canvas {
         gc.setBackground(Palette.PAPER.color());
         gc.fillRectangle(area);
         if (image != null) {
-            gc.setAlpha(said().isEmpty() ? 255 : FADED);
+            gc.setAlpha(isFaded() ? FADED : 255);
             gc.drawImage(image, 0, -scrolling.offset());
             gc.setAlpha(255);
         }

@@ -30,6 +30,7 @@ final class ChartPainting extends Job {
     private boolean stopped;
     private boolean hidden;
     private volatile Request wanted;
+    private Function<Progress, Chart> published;
     private Function<Progress, Chart> madeFrom;
     private Chart made;
 
@@ -54,6 +55,11 @@ final class ChartPainting extends Job {
         if (source != null && !stopped) {
             request();
         }
+    }
+
+    /** True as long as the picture of the chart asked for is not on the canvas. */
+    boolean isUnderWay() {
+        return source != null && source != published;
     }
 
     /** The user does not want to wait for the chart. */
@@ -138,6 +144,7 @@ final class ChartPainting extends Job {
     }
 
     private void tell(double share) {
+        canvas.outpaced();
         if (strip != null) {
             strip.at(share);
         }
@@ -157,6 +164,7 @@ final class ChartPainting extends Job {
     private void publish(Request request, ChartPicture picture, Image image) {
         if (request == wanted && !canvas.isDisposed()) {
             endOfWork();
+            published = request.source();
             canvas.publish(picture, image);
         } else {
             image.dispose();

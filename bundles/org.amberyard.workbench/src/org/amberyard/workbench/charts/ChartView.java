@@ -101,6 +101,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         update(result.get(), StudyUnits.of(session.study()));
         canvas.say(message(evaluation, lacking(shown.picks())));
+        canvas.setOutdated(evaluation.isOutdated());
     }
 
     private void update(StudyResult result, UnitSystem units) {
@@ -146,7 +147,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     private static String message(Evaluation evaluation, Optional<String> lacking) {
         return switch (evaluation.phase()) {
             case CURRENT -> lacking.map(why -> NLS.bind(Messages.Chart_nothing, why)).orElse("");
-            case COMPUTING -> lacking.isPresent() ? Messages.Chart_computing : "";
+            case COMPUTING -> lacking.isPresent() || evaluation.late() ? Messages.Chart_computing : "";
             case STALE -> NLS.bind(lacking.isPresent() ? Messages.Chart_nothing : Messages.Chart_stale, evaluation.reason());
         };
     }

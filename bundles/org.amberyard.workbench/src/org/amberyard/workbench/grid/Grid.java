@@ -32,6 +32,7 @@ public final class Grid extends Canvas {
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
     private GridModel model;
     private boolean rowMarked;
+    private boolean faded;
     private int sortedColumn = -1;
     private boolean sortedUp;
 
@@ -127,6 +128,19 @@ public final class Grid extends Canvas {
 
     boolean isRowMarked() {
         return rowMarked;
+    }
+
+    /** Lets figures step back that are not up to date. */
+    public void setFaded(boolean isFaded) {
+        if (isFaded != faded) {
+            faded = isFaded;
+            redraw();
+        }
+    }
+
+    /** True while the figures are not up to date. */
+    public boolean isFaded() {
+        return faded;
     }
 
     int sortedColumn() {

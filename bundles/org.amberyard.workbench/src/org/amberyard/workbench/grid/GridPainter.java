@@ -159,7 +159,7 @@ final class GridPainter {
 
     private void paintText(GC gc, int row, int column, Rectangle cell) {
         GridModel model = grid.model();
-        gc.setForeground(model.look(row, column).ink().color());
+        gc.setForeground((grid.isFaded() ? Palette.FADED : model.look(row, column).ink()).color());
         int room = cell.width - 2 * GridGeometry.PADDING;
         String shown = geometry.texts().shortened(gc, model.text(row, column), room);
         int x = model.isFigure(row, column) ? cell.x + cell.width - GridGeometry.PADDING - 1 - geometry.texts().of(gc, shown)

@@ -16,6 +16,8 @@ public enum Palette {
     INK(33, 37, 41),
     /** Text that steps back: units, labels, hints. */
     MUTED(104, 108, 112),
+    /** Figures that are not up to date. */
+    FADED(166, 170, 174),
     /** The focus cell and other places where the eye should go. */
     AMBER(194, 118, 0),
     /** Ground of selected cells. */

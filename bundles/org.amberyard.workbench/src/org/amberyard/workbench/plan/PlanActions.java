@@ -44,7 +44,7 @@ public final class PlanActions {
                 study().getPlans().indexOf(plan) + 1);
         add.setLabel(NLS.bind(Messages.Copy_done, ElementNames.of(plan)));
         session.execute(add);
-        new PlanChoice(session).choose(copy);
+        new PlanChoice(session).chooseCopy(copy, plan);
         return copy;
     }
 

@@ -41,6 +41,12 @@ final class PlanChoice {
         return picked().map(p -> study().getPlans().get(p.place()));
     }
 
+    /** Looks at a copy of a plan; results show the plan itself until they know the copy. */
+    void chooseCopy(Plan copy, Plan of) {
+        session.choices().choose(Kind.PLAN,
+                new Chosen(ElementNames.of(copy), study().getPlans().indexOf(copy), ElementNames.of(of)));
+    }
+
     /** Looks at a plan. */
     void choose(Plan plan) {
         session.choices().choose(Kind.PLAN, new Chosen(ElementNames.of(plan), study().getPlans().indexOf(plan)));

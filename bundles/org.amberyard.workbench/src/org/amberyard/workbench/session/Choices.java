@@ -37,8 +37,14 @@ public final class Choices {
      *
      * @param name its name, by which it is found again when places change
      * @param place its place, by which it is found again when its name changes
+     * @param meanwhile name of what is shown as long as results do not know it yet
      */
-    public record Chosen(String name, int place) {
+    public record Chosen(String name, int place, String meanwhile) {
+
+        /** Something that results know. */
+        public Chosen(String name, int place) {
+            this(name, place, name);
+        }
     }
 
     private final Map<Kind, Chosen> chosen = new EnumMap<>(Kind.class);

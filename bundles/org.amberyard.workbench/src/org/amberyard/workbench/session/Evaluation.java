@@ -12,8 +12,9 @@ import org.amberyard.model.validation.Finding;
  * @param result the last results, if there have been any
  * @param reason why the results are stale, in words; blank otherwise
  * @param findings findings in the study, then those in its results
+ * @param late true when the results have been in the making for longer than a moment
  */
-public record Evaluation(Phase phase, Optional<StudyResult> result, String reason, List<Finding> findings) {
+public record Evaluation(Phase phase, Optional<StudyResult> result, String reason, List<Finding> findings, boolean late) {
 
     /** Where an evaluation stands. */
     public enum Phase {
@@ -25,7 +26,7 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
         STALE
     }
 
-    static final Evaluation NONE = new Evaluation(Phase.COMPUTING, Optional.empty(), "", List.of());
+    static final Evaluation NONE = new Evaluation(Phase.COMPUTING, Optional.empty(), "", List.of(), false);
 
     public Evaluation {
         // An unmodifiable list stays the same one, so that whoever shows it can tell whether it has changed.
@@ -33,10 +34,19 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
     }
 
     Evaluation computing() {
-        return new Evaluation(Phase.COMPUTING, result, "", findings);
+        return new Evaluation(Phase.COMPUTING, result, "", findings, late && phase == Phase.COMPUTING);
+    }
+
+    Evaluation beLate() {
+        return new Evaluation(phase, result, reason, findings, true);
+    }
+
+    /** True when figures on show are not those of the study, and will not be so in the next moment either. */
+    public boolean isOutdated() {
+        return phase == Phase.STALE || phase == Phase.COMPUTING && late;
     }
 
     Evaluation stale(String why, List<Finding> found) {
-        return new Evaluation(Phase.STALE, result, why, found);
+        return new Evaluation(Phase.STALE, result, why, found, false);
     }
 }

@@ -28,12 +28,19 @@ public record Options(List<Chosen> list, int preferred) {
         return new Options(places.mapToObj(p -> new Chosen(name.apply(p), p)).toList(), preferred);
     }
 
-    /** What is picked: what the user chose by its name, else by its place, else what the program prefers; empty for no options. */
+    /**
+     * What is picked: what the user chose by its name, else what is to be shown until that is known, else by its place, else what
+     * the program prefers; empty for no options.
+     */
     public Optional<Chosen> pick(Optional<Chosen> wanted) {
-        return wanted.flatMap(w -> list.stream().filter(o -> o.name().equals(w.name())).findFirst()
+        return wanted.flatMap(w -> called(w.name()).or(() -> called(w.meanwhile()))
                 .or(() -> list.stream().filter(o -> o.place() == w.place()).findFirst()))
                 .or(() -> list.stream().filter(o -> o.place() == preferred).findFirst())
                 .or(() -> list.stream().findFirst());
+    }
+
+    private Optional<Chosen> called(String name) {
+        return list.stream().filter(o -> o.name().equals(name)).findFirst();
     }
 
     /** Names, in the order offered. */

@@ -22,11 +22,14 @@ final class Recomputation {
 
     /** Edits that follow each other faster than this are evaluated together. */
     private static final int PAUSE_MS = 80;
+    /** Figures that are there sooner than this need not fade before. */
+    private static final int LATE_MS = 300;
 
     private final StudySession session;
     private final Display display;
     private final StudyEvaluator evaluator;
     private final Runnable compile = this::compile;
+    private final Runnable late = this::late;
     private EvaluationJob running;
     private boolean stopped;
 
@@ -43,6 +46,9 @@ final class Recomputation {
 
     void studyChanged() {
         supersede();
+        if (session.evaluation().phase() != Evaluation.Phase.COMPUTING) {
+            display.timerExec(LATE_MS, late);
+        }
         session.publish(session.evaluation().computing());
         display.timerExec(PAUSE_MS, compile);
     }
@@ -51,6 +57,13 @@ final class Recomputation {
         stopped = true;
         supersede();
         display.timerExec(-1, compile);
+        display.timerExec(-1, late);
+    }
+
+    private void late() {
+        if (session.evaluation().phase() == Evaluation.Phase.COMPUTING) {
+            session.publish(session.evaluation().beLate());
+        }
     }
 
     private void supersede() {
@@ -104,6 +117,6 @@ final class Recomputation {
     private void publish(StudyResult result, List<Finding> findings) {
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(ResultFindings.of(session.study(), result));
-        session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all));
+        session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all, false));
     }
 }

@@ -99,7 +99,9 @@ public final class HeadlineView extends ViewPart {
         UnitSystem units = StudyUnits.of(session.get().study());
         session.get().evaluation().result().ifPresentOrElse(result -> show(result, units), this::clear);
         boolean stale = session.get().evaluation().phase() == Evaluation.Phase.STALE;
-        answer.setForeground(stale ? Palette.MUTED.color() : Palette.INK.color());
+        boolean outdated = session.get().evaluation().isOutdated();
+        answer.setForeground(outdated ? Palette.FADED.color() : Palette.INK.color());
+        plans.setFaded(outdated);
         say(EvaluationWords.of(session.get()), stale ? Palette.ERROR : Palette.MUTED);
     }
 

@@ -49,6 +49,7 @@ public final class ResultsView extends ViewPart {
     private StudyResult shownResult;
     private UnitSystem shownUnits;
     private boolean lastTable;
+    private boolean outdated;
     private boolean hidden;
 
     @Override
@@ -106,6 +107,7 @@ public final class ResultsView extends ViewPart {
             save.setEnabled(true);
             lastTable = true;
             grid.setModel(new ResultModel(table.marked()));
+            grid.setFaded(outdated);
         }
 
         @Override
@@ -125,7 +127,9 @@ public final class ResultsView extends ViewPart {
         StudyResult result = session.flatMap(s -> s.evaluation().result()).orElse(null);
         UnitSystem units = session.map(s -> StudyUnits.of(s.study())).orElse(UnitSystem.US);
         state.setText(session.map(EvaluationWords::of).orElse(Messages.Headline_none));
+        outdated = session.filter(s -> s.evaluation().isOutdated()).isPresent();
         if (result == shownResult && units == shownUnits) {
+            grid.setFaded(outdated || grid.isFaded() && shown.isEmpty());
             return;
         }
         shownResult = result;
