@@ -42,9 +42,10 @@ record PriceBands(List<Band> bands, double demandPerKw) {
         List<Band> bands = new ArrayList<>();
         for (int fromMin = 0; fromMin < kind.days().size() * DAY_MIN; fromMin += yard.stepMin()) {
             DayClass day = kind.days().get(fromMin / DAY_MIN);
-            double minute = fromMin % DAY_MIN + yard.stepMin() / 2.0;
-            add(new Band(fromMin, fromMin + yard.stepMin(), prices.pricePerKwhAt(day, minute),
-                    costs(prices.demandSetAt(day, minute), demand)), bands);
+            double startMin = fromMin % DAY_MIN;
+            double endMin = startMin + yard.stepMin();
+            add(new Band(fromMin, fromMin + yard.stepMin(), prices.pricePerKwh(day, startMin, endMin),
+                    costs(prices.demandSet(day, startMin, endMin), demand)), bands);
         }
         return new PriceBands(bands, Arrays.stream(demand).max().orElse(0));
     }

@@ -44,7 +44,7 @@ class MarginalPricesTest {
             double moreKwh = load.days() * SMALL * load.stepMin() / 60;
             double asked = bill(tariff, more, PeakHistory.NONE)
                     - bill(tariff, month, PeakHistory.NONE);
-            double price = meanPrice(prices, load, step);
+            double price = prices.pricePerKwh(load.dayClass(), step * load.stepMin(), (step + 1) * load.stepMin());
             assertEquals(price * moreKwh, asked, 1e-6 * Math.max(1, load.days()));
         }
     }
@@ -63,15 +63,6 @@ class MarginalPricesTest {
         return lowest;
     }
 
-    private static double meanPrice(MarginalPrices prices, LoadDay load, int step) {
-        int minutes = (int) load.stepMin();
-        double sum = 0;
-        for (int minute = step * minutes; minute < (step + 1) * minutes; minute++) {
-            sum += prices.pricePerKwhAt(load.dayClass(), minute);
-        }
-        return sum / minutes;
-    }
-
     private static Tariff withoutMinimum(Tariff tariff) {
         return new Tariff(tariff.name(), tariff.customer(), MinimumBill.NONE, tariff.energy(), tariff.demand(),
                 tariff.riders(), tariff.taxes(), tariff.lossFactor());
@@ -82,14 +73,14 @@ class MarginalPricesTest {
         MeterMonth july = Loads.month(6, Loads.flat(50), Loads.flat(20));
         PeakHistory history = PeakHistory.ofPeaks(5, 400);
         MarginalPrices prices = new MarginalPrices(ExampleTariffs.generalService().inForce(6, 1), july, history);
-        assertEquals(0.148 + 0.0062, prices.pricePerKwhAt(DayClass.WEEKDAY, 840), 1e-12);
-        assertEquals(0.066 + 0.0062, prices.pricePerKwhAt(DayClass.SATURDAY, 840), 1e-12);
+        assertEquals(0.148 + 0.0062, prices.pricePerKwh(DayClass.WEEKDAY, 840, 855), 1e-12);
+        assertEquals(0.066 + 0.0062, prices.pricePerKwh(DayClass.SATURDAY, 840, 855), 1e-12);
         assertEquals(List.of("Facilities demand", "On-peak demand"), prices.demandNames());
         assertArrayEquals(new double[] {7.8, 11.4}, prices.demandPrices(), 1e-12);
         assertArrayEquals(new double[] {240, 0}, prices.demandFloorsKw(history), 1e-12);
-        assertEquals(3, prices.demandSetAt(DayClass.WEEKDAY, 840));
-        assertEquals(1, prices.demandSetAt(DayClass.WEEKDAY, 1200));
-        assertEquals(1, prices.demandSetAt(DayClass.SUNDAY, 840));
+        assertEquals(3, prices.demandSet(DayClass.WEEKDAY, 840, 855));
+        assertEquals(1, prices.demandSet(DayClass.WEEKDAY, 1200, 1215));
+        assertEquals(1, prices.demandSet(DayClass.SUNDAY, 840, 855));
     }
 
     /** 6 % tax and 5 % losses raise the price of energy and demand alike. */
@@ -100,7 +91,7 @@ class MarginalPricesTest {
                 flat.taxes(), 1.05);
         MeterMonth month = Loads.month(0, Loads.flat(50), Loads.flat(20));
         MarginalPrices prices = new MarginalPrices(primary.inForce(0, 1), month, PeakHistory.NONE);
-        assertEquals(0.12 * 1.06 * 1.05, prices.pricePerKwhAt(DayClass.SUNDAY, 0), 1e-12);
+        assertEquals(0.12 * 1.06 * 1.05, prices.pricePerKwh(DayClass.SUNDAY, 0, 15), 1e-12);
         assertEquals(8 * 1.06 * 1.05, prices.demandPrices()[0], 1e-12);
     }
 
@@ -111,7 +102,7 @@ class MarginalPricesTest {
         MeterMonth month = Loads.month(0, Loads.flat(50), Loads.flat(20));
         MarginalPrices prices = new MarginalPrices(tariff.inForce(0, 1), month, PeakHistory.NONE);
         assertEquals(12, prices.demandPrices()[0], 1e-12);
-        assertEquals(0.05, prices.pricePerKwhAt(DayClass.WEEKDAY, 0), 1e-12);
+        assertEquals(0.05, prices.pricePerKwh(DayClass.WEEKDAY, 0, 15), 1e-12);
         double more = bill(tariff, changed(month, 0, 40, 1), PeakHistory.NONE) - bill(tariff, month, PeakHistory.NONE);
         assertEquals(12 + 22 * 0.25 * 0.05, more, 1e-9);
     }

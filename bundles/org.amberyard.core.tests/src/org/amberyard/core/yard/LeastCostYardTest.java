@@ -117,4 +117,16 @@ class LeastCostYardTest {
         assertTrue(cost < 18000, "cost " + cost);
         assertTrue(least.parts().total() > bill(yard.with(yard.rule()), ChargePolicy.AT_ONCE), "at base prices at once would be cheaper");
     }
+
+    /** Demand on-peak counts to 21:30 at 30 money/kW: a step that it counts in part is one that it counts. */
+    @Test
+    void stepsAcrossABoundaryOfTheTariffAreSeenAsTheyAreBilled() {
+        Tariff tariff = tariff(List.of(flat(0.1)), DemandCharge.of("On-peak", hours(960, 1290), 30),
+                DemandCharge.of("Any time", TariffPeriod.ALWAYS, 2));
+        YardInput hourly = yard(parked(), tariff, 60);
+        YardYear least = YardYear.of(hourly);
+        assertTrue(least.parts().total() < bill(hourly, ChargePolicy.SET_TIME) - 100);
+        assertEquals(0, gap(least), CENT);
+        assertTrue(least.parts().total() >= YardYear.of(yard(parked(), tariff, 30)).parts().total() - CENT);
+    }
 }

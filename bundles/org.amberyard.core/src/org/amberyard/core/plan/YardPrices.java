@@ -15,6 +15,8 @@ import org.amberyard.core.yard.Metering;
  */
 final class YardPrices {
     private static final int HOUR_MIN = 60;
+    /** Tariffs change on whole minutes, so that within one all is alike. */
+    private static final double INSTANT_MIN = 1e-3;
     private static final int EVENING_H = 18;
     private static final int MORNING_H = 30;
     private static final int DAY_H = 24;
@@ -46,13 +48,13 @@ final class YardPrices {
 
     /** Price of energy, money/kWh. */
     double perKwh(int month, double minute) {
-        return months.get(month).pricePerKwhAt(DayClass.WEEKDAY, minute);
+        return months.get(month).pricePerKwh(DayClass.WEEKDAY, minute, minute + INSTANT_MIN);
     }
 
     /** Price of one more kW of the month's demand at a minute, money. */
     double perKw(int month, double minute) {
         MarginalPrices prices = months.get(month);
-        int set = prices.demandSetAt(DayClass.WEEKDAY, minute);
+        int set = prices.demandSet(DayClass.WEEKDAY, minute, minute + INSTANT_MIN);
         double[] demand = prices.demandPrices();
         return IntStream.range(0, demand.length).filter(k -> (set >> k & 1) == 1).mapToDouble(k -> demand[k]).sum();
     }

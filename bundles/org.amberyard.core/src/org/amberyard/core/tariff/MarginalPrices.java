@@ -88,20 +88,20 @@ public final class MarginalPrices {
         amounts.merge(to, charge.share() * base, Double::sum);
     }
 
-    /** Price of energy at a minute of a kind of day, money/kWh at the meter. */
-    public double pricePerKwhAt(DayClass day, double minute) {
+    /** Mean price of energy of a step of a kind of day, money/kWh at the meter; minutes after midnight. */
+    public double pricePerKwh(DayClass day, double fromMin, double toMin) {
         double price = 0;
         for (PriceOfHours charge : energy) {
-            price += charge.hours.contains(day, minute) ? charge.price : 0;
+            price += charge.hours.share(day, fromMin, toMin) * charge.price;
         }
         return price;
     }
 
-    /** Demand charges that count a minute of a kind of day, as bits by their place in {@link #demandPrices}. */
-    public int demandSetAt(DayClass day, double minute) {
+    /** Demand charges that count a step of a kind of day, as bits by their place in {@link #demandPrices}. */
+    public int demandSet(DayClass day, double fromMin, double toMin) {
         int set = 0;
         for (int charge = 0; charge < demand.size(); charge++) {
-            set |= demand.get(charge).terms.charge().hours().contains(day, minute) ? 1 << charge : 0;
+            set |= demand.get(charge).terms.charge().hours().counts(day, fromMin, toMin) ? 1 << charge : 0;
         }
         return set;
     }

@@ -19,6 +19,16 @@ final class MonthHours {
         return byDayClass[day.ordinal()].contains(minute);
     }
 
+    /** Share of a step of a kind of day that lies within: that share of the step's energy counts. */
+    double share(DayClass day, double fromMin, double toMin) {
+        return byDayClass[day.ordinal()].overlapMin(fromMin, toMin) / (toMin - fromMin);
+    }
+
+    /** True when the demand of a step of a kind of day counts: some of it lies within. */
+    boolean counts(DayClass day, double fromMin, double toMin) {
+        return byDayClass[day.ordinal()].overlapMin(fromMin, toMin) > 0;
+    }
+
     /** Spans of a kind of day. */
     Hours[] spans(DayClass day) {
         return byDayClass[day.ordinal()].spans();
@@ -26,20 +36,20 @@ final class MonthHours {
 
     /** Energy within the hours, kWh; a step of the load on a boundary counts by its share of time. */
     double kwh(MeterMonth month) {
-        double kwMinutes = 0;
+        double kwh = 0;
         for (LoadDay day : month.days()) {
-            kwMinutes += day.days() * kwMinutes(day, byDayClass[day.dayClass().ordinal()]);
+            kwh += day.days() * kwh(day);
         }
-        return kwMinutes / 60;
+        return kwh;
     }
 
-    private static double kwMinutes(LoadDay day, DayHours hours) {
-        double sum = 0;
+    private double kwh(LoadDay day) {
+        double kw = 0;
         double stepMin = day.stepMin();
         for (int step = 0; step < day.kw().length; step++) {
-            sum += day.kw()[step] * hours.overlapMin(step * stepMin, (step + 1) * stepMin);
+            kw += day.kw()[step] * share(day.dayClass(), step * stepMin, (step + 1) * stepMin);
         }
-        return sum;
+        return kw * stepMin / 60;
     }
 
     /** Highest demand within the hours, the first where it comes again; none without demand. */
@@ -48,7 +58,7 @@ final class MonthHours {
         int peakStep = 0;
         double peakKw = 0;
         for (LoadDay day : month.days()) {
-            int step = day.days() > 0 ? peakStep(day, byDayClass[day.dayClass().ordinal()], peakKw) : -1;
+            int step = day.days() > 0 ? peakStep(day, peakKw) : -1;
             if (step >= 0) {
                 peakDay = day;
                 peakStep = step;
@@ -58,12 +68,12 @@ final class MonthHours {
         return peakDay == null ? Optional.empty() : Optional.of(new PeakMoment(month.month(), peakDay, peakStep));
     }
 
-    private static int peakStep(LoadDay day, DayHours hours, double aboveKw) {
+    private int peakStep(LoadDay day, double aboveKw) {
         int peak = -1;
         double peakKw = aboveKw;
         double stepMin = day.stepMin();
         for (int step = 0; step < day.kw().length; step++) {
-            if (day.kw()[step] > peakKw && hours.overlapMin(step * stepMin, (step + 1) * stepMin) > 0) {
+            if (day.kw()[step] > peakKw && counts(day.dayClass(), step * stepMin, (step + 1) * stepMin)) {
                 peak = step;
                 peakKw = day.kw()[step];
             }

@@ -61,17 +61,17 @@ final class YearPrices {
 
     /** Price of energy through a stretch of days, money/kWh. */
     double[] perKwh(int month, StretchKind kind) {
-        return IntStream.range(0, steps(kind)).mapToDouble(step -> months.get(month).pricePerKwhAt(day(kind, step), minute(step)))
-                .toArray();
+        return IntStream.range(0, steps(kind)).mapToDouble(step -> months.get(month).pricePerKwh(day(kind, step), fromMin(step),
+                fromMin(step) + yard.stepMin())).toArray();
     }
 
     /** Demand charges that count each step of a stretch of days. */
     int[] demandSets(int month, StretchKind kind) {
-        return IntStream.range(0, steps(kind)).map(step -> set(month, day(kind, step), minute(step))).toArray();
+        return IntStream.range(0, steps(kind)).map(step -> set(month, day(kind, step), step)).toArray();
     }
 
-    private int set(int month, DayClass day, double minute) {
-        int ofMonth = months.get(month).demandSetAt(day, minute);
+    private int set(int month, DayClass day, int step) {
+        int ofMonth = months.get(month).demandSet(day, fromMin(step), fromMin(step) + yard.stepMin());
         int set = 0;
         for (int charge = 0; charge < placeOfCharge[month].length; charge++) {
             set |= (ofMonth >> charge & 1) << placeOfCharge[month][charge];
@@ -87,9 +87,9 @@ final class YearPrices {
         return kind.days().get(step * yard.stepMin() / DAY_MIN);
     }
 
-    /** The middle of a step, minutes after midnight. */
-    private double minute(int step) {
-        return (step + 0.5) * yard.stepMin() % DAY_MIN;
+    /** Start of a step, minutes after midnight. */
+    private double fromMin(int step) {
+        return step * yard.stepMin() % DAY_MIN;
     }
 
     /** Demand that each charge bills in a month however the buses are charged, kW. */
@@ -98,7 +98,7 @@ final class YearPrices {
         for (MonthLoad.IdleDay day : month.idle()) {
             double[] kw = day.loadKw(yard.metering().shared());
             for (int step = 0; step < kw.length; step++) {
-                int counted = set(month.month(), day.dayClass(), minute(step));
+                int counted = set(month.month(), day.dayClass(), step);
                 for (int charge = 0; charge < floors.length; charge++) {
                     floors[charge] = (counted >> charge & 1) == 1 ? Math.max(floors[charge], kw[step]) : floors[charge];
                 }
