@@ -13,10 +13,14 @@ import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.duty.EnergyCauses;
 import org.amberyard.core.duty.EnergyUse;
+import org.amberyard.core.tariff.BlockPrices;
+import org.amberyard.core.tariff.ChargeRate;
+import org.amberyard.core.tariff.ContractYears;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.DemandCharge;
 import org.amberyard.core.tariff.EnergyCharge;
 import org.amberyard.core.tariff.MinimumBill;
+import org.amberyard.core.tariff.PriceBlock;
 import org.amberyard.core.tariff.Riders;
 import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.tariff.TariffPeriod;
@@ -56,7 +60,8 @@ class LeastCostYardTest {
     }
 
     private static YardInput yard(List<YardBus> buses, int ports, Tariff tariff, int stepMin, double demandIndex, double limitKw) {
-        YardInput yard = SampleBuses.yard(buses, PortUnit.of(AC, 1, ports), new ChargeRule(ChargePolicy.LEAST_COST, 1320, 300), false,
+        YardInput yard = SampleBuses.yard(buses, PortUnit.of(AC, 1, ports),
+                new ChargeRule(ChargePolicy.LEAST_COST, 1320, 300), false,
                 Metering.own(tariff), BuildingLoad.constant(0, DAY_MIN / stepMin), SERVICE_DAYS);
         return new YardInput(buses, yard.ports(), yard.rule(), false, yard.reserveShare(), yard.metering(), 1, demandIndex,
                 yard.building(), yard.calendar(), stepMin, yard.swaps(), limitKw);
@@ -90,7 +95,8 @@ class LeastCostYardTest {
     /** Energy is cheap from 3:00 to 5:30, when a full pack cannot take all: the gap is the price of what moves to dear hours. */
     @Test
     void theGapIsThatOfTheScheduleThatThePacksTake() {
-        Tariff tariff = tariff(List.of(EnergyCharge.of("Night", hours(180, 330), 0.05), EnergyCharge.of("Day", hours(330, 180), 0.15)));
+        Tariff tariff = tariff(List.of(EnergyCharge.of("Night", hours(180, 330), 0.05),
+                EnergyCharge.of("Day", hours(330, 180), 0.15)));
         YardYear least = YardYear.of(yard(driven(22, 22), tariff, 15));
         double movedKwh = least.months().stream().mapToDouble(YardYear.Month::movedKwh).sum();
         assertTrue(movedKwh > 100, "moved " + movedKwh);
@@ -100,7 +106,8 @@ class LeastCostYardTest {
     /** Eight plugs for ten buses: charging at once would draw 154 kW and be cheap, but the site has 70. */
     @Test
     void noScheduleOfAnotherPolicyIsTakenThatTheSiteDoesNotBear() {
-        Tariff tariff = tariff(List.of(EnergyCharge.of("Evening", hours(1080, DAY_MIN), 0.05), EnergyCharge.of("Rest", hours(0, 1080), 0.15)));
+        Tariff tariff = tariff(List.of(EnergyCharge.of("Evening", hours(1080, DAY_MIN), 0.05),
+                EnergyCharge.of("Rest", hours(0, 1080), 0.15)));
         YardYear limited = YardYear.of(yard(parked(), 8, tariff, 15, 1, 70));
         assertEquals(70, limited.yardPeakKw(), 1e-6);
         assertEquals(0, limited.totalMissingKwh(), 1e-6);
@@ -109,13 +116,14 @@ class LeastCostYardTest {
     /** Where demand prices have tripled against energy, the cheap evening is no longer worth the peak of eight ports. */
     @Test
     void policiesAreComparedAtThePricesOfTheYear() {
-        Tariff tariff = tariff(List.of(EnergyCharge.of("Evening", hours(1080, DAY_MIN), 0.05), EnergyCharge.of("Rest", hours(0, 1080), 0.15)),
+        Tariff tariff = tariff(List.of(EnergyCharge.of("Evening", hours(1080, DAY_MIN), 0.05),
+                EnergyCharge.of("Rest", hours(0, 1080), 0.15)),
                 DemandCharge.of("Demand", TariffPeriod.ALWAYS, 3));
         YardInput yard = yard(parked(), 8, tariff, 15, 3, Double.POSITIVE_INFINITY);
         YardYear least = YardYear.of(yard);
         double cost = least.parts().energy() + 3 * least.parts().demand();
         assertTrue(cost < 18000, "cost " + cost);
-        assertTrue(least.parts().total() > bill(yard.with(yard.rule()), ChargePolicy.AT_ONCE), "at base prices at once would be cheaper");
+        assertTrue(least.parts().total() > bill(yard, ChargePolicy.AT_ONCE), "at base prices at once would be cheaper");
     }
 
     /** Demand on-peak counts to 21:30 at 30 money/kW: a step that it counts in part is one that it counts. */
@@ -128,5 +136,59 @@ class LeastCostYardTest {
         assertTrue(least.parts().total() < bill(hourly, ChargePolicy.SET_TIME) - 100);
         assertEquals(0, gap(least), CENT);
         assertTrue(least.parts().total() >= YardYear.of(yard(parked(), tariff, 30)).parts().total() - CENT);
+    }
+
+    private static List<ChargeRate> rates(TariffPeriod period, PriceBlock... blocks) {
+        return List.of(new ChargeRate(period, ContractYears.ALL, new BlockPrices(List.of(blocks))));
+    }
+
+    /** The first 150 kW at 20 money/kW, more at 5: full power ends in the cheap block, an even load costs half of it. */
+    @Test
+    void fallingBlocksOfDemandAreSoughtFromEachEnd() {
+        Tariff tariff = tariff(List.of(EnergyCharge.of("Night", hours(120, 360), 0.08),
+                EnergyCharge.of("Day", hours(360, 120), 0.10)),
+                new DemandCharge("Demand", rates(TariffPeriod.ALWAYS, new PriceBlock(0, 20), new PriceBlock(150, 5)), 0,
+                        Optional.empty()));
+        YardInput yard = yard(parked(), tariff, 15);
+        YardYear least = YardYear.of(yard);
+        assertTrue(least.parts().total() < bill(yard, ChargePolicy.SPREAD) - 400, "least cost " + least.parts().total());
+        assertTrue(least.months().stream().allMatch(m -> m.costGap().isEmpty()), "falling blocks have no bound");
+    }
+
+    /** The evening at 0.05 up to 5,000 kWh and then at 0.50: not all of the cheap block is worth the dear one. */
+    @Test
+    void risingBlocksOfEnergyAreNoTrap() {
+        Tariff tariff = tariff(List.of(new EnergyCharge("Evening",
+                rates(hours(1080, 1320), new PriceBlock(0, 0.05), new PriceBlock(5000, 0.5))),
+                EnergyCharge.of("Rest", hours(1320, 1080), 0.1)));
+        YardInput yard = yard(parked(), tariff, 15);
+        YardYear least = YardYear.of(yard);
+        assertTrue(least.parts().total() <= bill(yard, ChargePolicy.SPREAD) + CENT);
+        double bound = least.parts().total() - gap(least);
+        assertTrue(bound > 0 && bound <= 10908.24 + CENT, "5,000 kWh a month in the evening would cost 10,908.24; bound " + bound);
+    }
+
+    /** 100 h of use at 0.30, then 0.05, and no demand charge: the demand sets how much is dear. */
+    @Test
+    void blocksByHoursOfUseHaveADemandPriceWithoutADemandCharge() {
+        Tariff tariff = new Tariff("T", List.of(), MinimumBill.NONE,
+                List.of(new EnergyCharge("Energy",
+                        rates(TariffPeriod.ALWAYS, new PriceBlock(0, 0, 0.3), new PriceBlock(0, 100, 0.05)))),
+                List.of(), Riders.onEnergy(EnergyCharge.of("Adder", hours(360, 120), 0.02)), List.of(), 1);
+        YardInput yard = yard(parked(), tariff, 15);
+        assertTrue(bill(yard, ChargePolicy.LEAST_COST) < bill(yard, ChargePolicy.SPREAD) - 400);
+    }
+
+    /** A credit of 0.50 on each kW of a charge of 8 leaves 7.50 to schedule for. */
+    @Test
+    void aCreditOnDemandIsNetted() {
+        Riders credit = new Riders(List.of(), List.of(DemandCharge.of("Credit", TariffPeriod.ALWAYS, -0.5)), List.of(), List.of());
+        DemandCharge demand = DemandCharge.of("Demand", TariffPeriod.ALWAYS, 8);
+        Tariff credited = new Tariff("T", List.of(), MinimumBill.NONE, List.of(flat(0.1)), List.of(demand), credit, List.of(), 1);
+        YardYear least = YardYear.of(yard(driven(45, 50), credited, 15));
+        double net = bill(yard(driven(45, 50), tariff(List.of(flat(0.1)), DemandCharge.of("Net", TariffPeriod.ALWAYS, 7.5)), 15),
+                ChargePolicy.LEAST_COST);
+        assertEquals(net, least.parts().total(), CENT);
+        assertEquals(0, gap(least), CENT);
     }
 }

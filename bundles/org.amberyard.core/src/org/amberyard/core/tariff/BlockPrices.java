@@ -3,6 +3,7 @@ package org.amberyard.core.tariff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Price of a charge by blocks of its monthly quantity.
@@ -51,6 +52,11 @@ public record BlockPrices(List<PriceBlock> blocks) {
         return blocks.stream().anyMatch(b -> b.fromPerKw() > 0);
     }
 
+    /** True when no block is cheaper than the one before and none depends on the demand: more never costs less by the unit. */
+    boolean rising() {
+        return !byDemand() && IntStream.range(1, blocks.size()).allMatch(b -> blocks.get(b).price() >= blocks.get(b - 1).price());
+    }
+
     /** The first block, and each further one that a quantity reaches at a billed demand. */
     List<Slice> slices(double quantity, double billedKw) {
         List<Slice> slices = new ArrayList<>();
@@ -63,7 +69,8 @@ public record BlockPrices(List<PriceBlock> blocks) {
         return slices;
     }
 
-    private int reached(double quantity, double billedKw) {
+    /** Place of the block in which a quantity ends at a billed demand. */
+    int reached(double quantity, double billedKw) {
         int last = 0;
         while (last + 1 < blocks.size() && quantity > blocks.get(last + 1).start(billedKw)) {
             last++;
@@ -71,15 +78,10 @@ public record BlockPrices(List<PriceBlock> blocks) {
         return last;
     }
 
-    /** The block in which a quantity ends at a billed demand. */
-    PriceBlock last(double quantity, double billedKw) {
-        return blocks.get(reached(quantity, billedKw));
-    }
-
-    /** What one more kW of billed demand adds to the charge by moving its blocks, money/kW. */
-    double moneyPerKw(double quantity, double billedKw) {
+    /** What one more kW of billed demand adds to a charge that ends in a block by moving its blocks, money/kW. */
+    double moneyPerKw(int block) {
         double money = 0;
-        for (int b = 1; b <= reached(quantity, billedKw); b++) {
+        for (int b = 1; b <= block; b++) {
             money += blocks.get(b).fromPerKw() * (blocks.get(b - 1).price() - blocks.get(b).price());
         }
         return money;

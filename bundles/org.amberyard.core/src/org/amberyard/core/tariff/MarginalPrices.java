@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * What one more kWh or kW at the meter costs in a month, riders, percentages and taxes included: the prices of a least-cost
@@ -12,17 +16,15 @@ import java.util.Map;
  */
 public final class MarginalPrices {
     private static final int SET_BITS = 31;
+    private static final String GREATEST = "Greatest demand, by hours of use";
 
     private final double lossFactor;
     private final List<PriceOfHours> energy = new ArrayList<>();
-    private final List<DemandPrice> demand = new ArrayList<>();
+    private final List<DemandPrice> demand;
+    private final boolean support;
 
     /** The price of an energy charge, asked in its hours. */
     private record PriceOfHours(MonthHours hours, double price) {
-    }
-
-    /** The price of a demand charge, the demand at which it is taken and that from which on it is asked. */
-    private record DemandPrice(DemandTerms terms, double price, double billedKw, double fromKw) {
     }
 
     /**
@@ -31,47 +33,73 @@ public final class MarginalPrices {
      * @throws IllegalArgumentException when the tariff has more demand charges in the month than fit in a set of 31
      */
     public MarginalPrices(TariffMonth terms, MeterMonth expected, PeakHistory history) {
-        Tariff tariff = terms.tariff();
-        lossFactor = tariff.lossFactor();
+        this(terms, expected, history, OptionalInt.empty());
+    }
+
+    /**
+     * Prices around an expected month, or of one block.
+     *
+     * @param block the block whose prices are taken, counted from 0; the last where a charge has fewer
+     * @throws IllegalArgumentException when the tariff has more demand charges in the month than fit in a set of 31
+     */
+    public MarginalPrices(TariffMonth terms, MeterMonth expected, PeakHistory history, OptionalInt block) {
+        lossFactor = terms.tariff().lossFactor();
         double billedKw = terms.billedKw(expected, history);
         double blocksPerKw = 0;
         for (BillComponent component : List.of(BillComponent.ENERGY, BillComponent.RIDER)) {
-            double factor = lossFactor * withShares(tariff, component);
+            double factor = lossFactor * withShares(terms.tariff(), component);
             for (ChargeTerms charge : terms.energyTerms(component)) {
                 double kwh = lossFactor * charge.hours().kwh(expected);
-                energy.add(new PriceOfHours(charge.hours(), factor * charge.prices().last(kwh, billedKw).price()));
-                blocksPerKw += factor * charge.prices().moneyPerKw(kwh, billedKw);
+                int place = place(charge.prices(), kwh, billedKw, block);
+                energy.add(new PriceOfHours(charge.hours(), factor * charge.prices().blocks().get(place).price()));
+                blocksPerKw += factor * charge.prices().moneyPerKw(place);
             }
         }
-        addDemand(terms, BillComponent.DEMAND, expected, history);
-        addToGreatest(blocksPerKw);
-        addDemand(terms, BillComponent.RIDER, expected, history);
+        List<DemandPrice> charges = new ArrayList<>(demand(terms, BillComponent.DEMAND, expected, history, block));
+        addToGreatest(blocksPerKw, expected, charges);
+        charges.addAll(demand(terms, BillComponent.RIDER, expected, history, block));
+        DemandCredits credits = DemandCredits.of(charges);
+        demand = credits.prices();
+        support = block.isEmpty() && credits.netted() && rising(terms);
         if (demand.size() > SET_BITS) {
-            throw new IllegalArgumentException(tariff.name() + " has " + demand.size()
+            throw new IllegalArgumentException(terms.tariff().name() + " has " + demand.size()
                     + " demand charges in a month but must have no more than " + SET_BITS);
         }
     }
 
-    private void addDemand(TariffMonth terms, BillComponent component, MeterMonth expected, PeakHistory history) {
+    private static int place(BlockPrices prices, double quantity, double billedKw, OptionalInt block) {
+        return block.isEmpty() ? prices.reached(quantity, billedKw) : Math.min(block.getAsInt(), prices.blocks().size() - 1);
+    }
+
+    private List<DemandPrice> demand(TariffMonth terms, BillComponent component, MeterMonth expected, PeakHistory history,
+            OptionalInt block) {
         double factor = lossFactor * withShares(terms.tariff(), component);
-        for (DemandTerms charge : terms.demandTerms(component)) {
+        return terms.demandTerms(component).stream().map(charge -> {
             double kw = charge.billed(expected, history, lossFactor).kw();
-            PriceBlock block = charge.charge().prices().last(kw, 0);
-            demand.add(new DemandPrice(charge, factor * block.price(), kw, block.from()));
+            return DemandPrice.of(charge, place(charge.charge().prices(), kw, 0, block), kw, factor);
+        }).toList();
+    }
+
+    /** Blocks per kW go by the greatest demand, so what they cost is a price of it; of any demand where no charge bills one. */
+    private static void addToGreatest(double pricePerKw, MeterMonth expected, List<DemandPrice> charges) {
+        if (charges.isEmpty() && pricePerKw > 0) {
+            MonthHours always = new MonthHours(List.of(TariffPeriod.ALWAYS), expected.month());
+            ChargeTerms terms = new ChargeTerms(GREATEST, BlockPrices.flat(0), always);
+            charges.add(new DemandPrice(new DemandTerms(terms, 0, Optional.empty()), 0, 0, 0));
+        }
+        int greatest = 0;
+        for (int charge = 1; charge < charges.size(); charge++) {
+            greatest = charges.get(charge).billedKw() > charges.get(greatest).billedKw() ? charge : greatest;
+        }
+        if (greatest < charges.size() && pricePerKw != 0) {
+            DemandPrice before = charges.get(greatest);
+            charges.set(greatest, before.with(Math.max(0, before.price() + pricePerKw)));
         }
     }
 
-    /** Blocks per kW go by the greatest demand, so what they cost is a price of it. */
-    private void addToGreatest(double pricePerKw) {
-        int greatest = 0;
-        for (int charge = 1; charge < demand.size(); charge++) {
-            greatest = demand.get(charge).billedKw > demand.get(greatest).billedKw ? charge : greatest;
-        }
-        if (greatest < demand.size()) {
-            DemandPrice before = demand.get(greatest);
-            demand.set(greatest, new DemandPrice(before.terms, Math.max(0, before.price + pricePerKw), before.billedKw,
-                    before.fromKw));
-        }
+    private static boolean rising(TariffMonth terms) {
+        return Stream.of(BillComponent.values()).allMatch(c -> terms.energyTerms(c).stream().allMatch(e -> e.prices().rising())
+                && terms.demandTerms(c).stream().allMatch(d -> d.charge().prices().rising()));
     }
 
     /** Money on the bill for each unit of money of a component. */
@@ -88,6 +116,14 @@ public final class MarginalPrices {
         amounts.merge(to, charge.share() * base, Double::sum);
     }
 
+    /**
+     * True when no load has a bill below that of the expected one changed by these prices: all blocks rise. What is least at
+     * these prices is then a bound of all bills.
+     */
+    public boolean support() {
+        return support;
+    }
+
     /** Mean price of energy of a step of a kind of day, money/kWh at the meter; minutes after midnight. */
     public double pricePerKwh(DayClass day, double fromMin, double toMin) {
         double price = 0;
@@ -101,7 +137,7 @@ public final class MarginalPrices {
     public int demandSet(DayClass day, double fromMin, double toMin) {
         int set = 0;
         for (int charge = 0; charge < demand.size(); charge++) {
-            set |= demand.get(charge).terms.charge().hours().counts(day, fromMin, toMin) ? 1 << charge : 0;
+            set |= demand.get(charge).terms().charge().hours().counts(day, fromMin, toMin) ? 1 << charge : 0;
         }
         return set;
     }
@@ -113,12 +149,17 @@ public final class MarginalPrices {
 
     /** Names of the demand charges. */
     public List<String> demandNames() {
-        return demand.stream().map(d -> d.terms.charge().name()).toList();
+        return demand.stream().map(d -> d.terms().charge().name()).toList();
     }
 
     /** Demand below which each demand charge does not fall, by minimum, ratchet or block, kW at the meter. */
     public double[] demandFloorsKw(PeakHistory history) {
-        return demand.stream()
-                .mapToDouble(d -> Math.max(d.fromKw, d.terms.floor(history, lossFactor).kw()) / lossFactor).toArray();
+        return demand.stream().mapToDouble(d -> d.floorKw(history, lossFactor)).toArray();
+    }
+
+    /** All prices, and where they begin: loads that end in the same blocks have the same. */
+    public List<Double> figures() {
+        return DoubleStream.concat(energy.stream().mapToDouble(PriceOfHours::price),
+                demand.stream().flatMapToDouble(d -> DoubleStream.of(d.price(), d.fromKw()))).boxed().toList();
     }
 }

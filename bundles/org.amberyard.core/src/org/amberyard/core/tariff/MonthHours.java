@@ -1,5 +1,6 @@
 package org.amberyard.core.tariff;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,6 +28,11 @@ final class MonthHours {
     /** True when the demand of a step of a kind of day counts: some of it lies within. */
     boolean counts(DayClass day, double fromMin, double toMin) {
         return byDayClass[day.ordinal()].overlapMin(fromMin, toMin) > 0;
+    }
+
+    /** True when both are the same hours of the same days. */
+    boolean sameAs(MonthHours other) {
+        return Stream.of(DayClass.values()).allMatch(day -> Arrays.equals(spans(day), other.spans(day)));
     }
 
     /** Spans of a kind of day. */

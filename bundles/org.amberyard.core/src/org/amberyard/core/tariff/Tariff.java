@@ -56,6 +56,13 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
         return Stream.concat(rated, fixed).mapToInt(ContractYears::settled).max().orElse(1);
     }
 
+    /** Most blocks that a charge has. */
+    public int mostBlocks() {
+        Stream<List<ChargeRate>> rates = Stream.of(energy.stream().map(EnergyCharge::rates), riders.perKwh().stream().map(EnergyCharge::rates),
+                demand.stream().map(DemandCharge::rates), riders.perKw().stream().map(DemandCharge::rates)).flatMap(r -> r);
+        return rates.flatMap(List::stream).mapToInt(r -> r.prices().blocks().size()).max().orElse(1);
+    }
+
     /** True when a charge on demand bills a share of the demands of earlier months. */
     public boolean remembers() {
         return Stream.concat(demand.stream(), riders.perKw().stream()).anyMatch(c -> c.ratchet().isPresent());

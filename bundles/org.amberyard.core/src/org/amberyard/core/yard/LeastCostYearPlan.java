@@ -27,15 +27,17 @@ final class LeastCostYearPlan {
     private final YearPrices prices;
     private final List<List<LeastCostSessions>> sessions;
     private final List<MonthProblem> problems;
+    private List<LeastCostMonth> solved = List.of();
 
     /**
      * @param yard the yard
      * @param atFullPower loads of the months when every bus charges at full power
+     * @param prices prices to schedule for
      */
-    LeastCostYearPlan(YardInput yard, List<MonthLoad> atFullPower) {
+    LeastCostYearPlan(YardInput yard, List<MonthLoad> atFullPower, YearPrices prices) {
         this.yard = yard;
         this.months = atFullPower;
-        this.prices = new YearPrices(yard, atFullPower);
+        this.prices = prices;
         this.sessions = months.stream()
                 .map(m -> m.stretches().stream().map(s -> new LeastCostSessions(s.charging())).toList()).toList();
         this.problems = IntStream.range(0, months.size()).mapToObj(m -> problem(months.get(m), sessions.get(m))).toList();
@@ -43,7 +45,7 @@ final class LeastCostYearPlan {
 
     /** With all of a month, or of a year, known beforehand. */
     List<MonthLoad> withForesight() {
-        List<LeastCostMonth> solved = prices.remembers() ? LeastCostYear.of(problems, prices.ratchetShares()).months()
+        solved = prices.remembers() ? LeastCostYear.of(problems, prices.ratchetShares()).months()
                 : problems.stream().map(LeastCost::of).toList();
         List<List<ChargeSchedule>> schedules = schedules(solved.stream().map(LeastCostMonth::schedule).toList());
         List<MonthSchedule> taken = LeastCostYear.billed(problems, prices.ratchetShares(), sessionKw(schedules));
@@ -52,9 +54,16 @@ final class LeastCostYearPlan {
     }
 
     /** The bound is that of the energy that the programme brings. */
-    private static OptionalDouble gap(LeastCostMonth solved, MonthSchedule taken) {
-        boolean brought = solved.schedule().chargingKw() - taken.chargingKw() < ROUNDING_KW;
-        return brought ? OptionalDouble.of(taken.cost() - solved.lowerBound()) : OptionalDouble.empty();
+    private OptionalDouble gap(LeastCostMonth least, MonthSchedule taken) {
+        boolean brought = least.schedule().chargingKw() - taken.chargingKw() < ROUNDING_KW;
+        return prices.support() && brought ? OptionalDouble.of(taken.cost() - least.lowerBound()) : OptionalDouble.empty();
+    }
+
+    /** How far the load of a month, with the buses at the same plugs, lies above the least cost found at these prices, money. */
+    double aboveBound(int month, MonthLoad load) {
+        List<double[][]> kw = IntStream.range(0, sessions.get(month).size())
+                .mapToObj(place -> sessions.get(month).get(place).sessionKw(load.stretches().get(place).schedule())).toList();
+        return MonthSchedule.of(problems.get(month), kw).cost() - solved.get(month).lowerBound();
     }
 
     /** With one day known at a time. */

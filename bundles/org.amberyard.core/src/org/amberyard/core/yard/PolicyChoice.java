@@ -7,10 +7,6 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.tariff.Bill;
-import org.amberyard.core.tariff.BillParts;
-import org.amberyard.core.tariff.MeterMonth;
-import org.amberyard.core.tariff.PeakHistory;
 
 /**
  * Sets the least-cost schedule of a year beside the schedules of the policies without prices and takes the cheapest of those that
@@ -25,6 +21,7 @@ final class PolicyChoice {
 
     private final YardInput yard;
     private final Function<YardInput, YardYear> years;
+    private final MonthCost cost;
 
     /**
      * @param yard a yard whose policy goes by prices
@@ -33,6 +30,7 @@ final class PolicyChoice {
     PolicyChoice(YardInput yard, Function<YardInput, YardYear> years) {
         this.yard = yard;
         this.years = years;
+        this.cost = new MonthCost(yard);
     }
 
     /** The months of the programme's schedule, or of the cheaper one of another policy. */
@@ -43,7 +41,7 @@ final class PolicyChoice {
         for (YardInput input : foresight || wholeMissingKwh(own) > 0 ? others(own) : List.<YardInput>of()) {
             YardYear other = years.apply(input);
             double lessKwh = wholeMissingKwh(best) - wholeMissingKwh(other);
-            double cheaper = cost(best.parts()) - cost(other.parts());
+            double cheaper = cost.of(best.parts()) - cost.of(other.parts());
             boolean better = lessKwh > 0 || lessKwh == 0 && foresight && cheaper > ROUNDING_MONEY;
             best = better && withinLimit(other) ? other : best;
         }
@@ -71,19 +69,12 @@ final class PolicyChoice {
             return false;
         }
         int month = own.months().stream().max(Comparator.comparingDouble(YardYear.Month::yardKwh)).orElseThrow().month();
-        MeterMonth metered = new YardPlanner(other).unscheduled(month).metered(yard.metering().shared());
-        double bill = cost(Bill.of(yard.metering().tariff(), yard.contractYear(), metered, PeakHistory.NONE).parts());
-        return bill - cost(own.bills().bills().get(month).parts()) < gap;
+        return cost.of(new YardPlanner(other).unscheduled(month)) - cost.of(own.bills().bills().get(month).parts()) < gap;
     }
 
     /** Missing energy in whole kWh, so that rounding does not decide. */
     private static double wholeMissingKwh(YardYear year) {
         return Math.rint(year.totalMissingKwh());
-    }
-
-    /** Cost in the proportion of prices of the yard's year. */
-    private double cost(BillParts parts) {
-        return parts.energy() + yard.demandIndex() * parts.demand() + parts.fixed();
     }
 
     private boolean withinLimit(YardYear year) {
@@ -95,7 +86,7 @@ final class PolicyChoice {
     private List<MonthLoad> withGaps(YardYear other, YardYear own, List<MonthLoad> scheduled) {
         List<MonthLoad> loads = new YardPlanner(other.input()).unscheduled();
         return IntStream.range(0, loads.size()).mapToObj(m -> {
-            double dearer = cost(other.bills().bills().get(m).parts()) - cost(own.bills().bills().get(m).parts());
+            double dearer = cost.of(other.bills().bills().get(m).parts()) - cost.of(own.bills().bills().get(m).parts());
             OptionalDouble gap = scheduled.get(m).costGap();
             return loads.get(m).withGap(gap.isPresent() && loads.get(m).standsAs(scheduled.get(m))
                     ? OptionalDouble.of(gap.getAsDouble() + dearer) : OptionalDouble.empty());

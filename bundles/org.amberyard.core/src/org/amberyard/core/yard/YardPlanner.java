@@ -48,9 +48,9 @@ public final class YardPlanner {
     }
 
     private List<MonthLoad> leastCost(List<MonthLoad> atFullPower) {
-        LeastCostYearPlan plan = new LeastCostYearPlan(yard, atFullPower);
-        boolean foresight = yard.rule().policy() == ChargePolicy.LEAST_COST;
-        return new PolicyChoice(yard, others).cheapest(foresight ? plan.withForesight() : plan.dayByDay());
+        return new PolicyChoice(yard, others).cheapest(yard.rule().policy() == ChargePolicy.LEAST_COST
+                ? new BlockPlans(yard, atFullPower).cheapest()
+                : new LeastCostYearPlan(yard, atFullPower, new YearPrices(yard, atFullPower)).dayByDay());
     }
 
     /** The loads of all months; with least cost at full power, before anything is scheduled. */

@@ -2,12 +2,18 @@ package org.amberyard.core.yard;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.amberyard.core.tariff.ChargeRate;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.DemandCharge;
 import org.amberyard.core.tariff.MarginalPrices;
 import org.amberyard.core.tariff.PeakHistory;
 import org.amberyard.core.tariff.Ratchet;
+import org.amberyard.core.tariff.TariffPeriod;
 
 /**
  * What one more kWh and one more kW cost at a yard's meter through a year. Demand charges stand in one order for all months; in
@@ -15,20 +21,50 @@ import org.amberyard.core.tariff.Ratchet;
  */
 final class YearPrices {
     private static final int DAY_MIN = 1440;
+    private static final int OTHER_MONTHS = 11;
 
     private final YardInput yard;
     private final List<MarginalPrices> months;
     private final List<String> charges;
     private final int[][] placeOfCharge;
 
+    /** Prices around expected loads. */
     YearPrices(YardInput yard, List<MonthLoad> expected) {
+        this(yard, expected, OptionalInt.empty());
+    }
+
+    /** Prices around expected loads, or of one block, counted from 0. */
+    YearPrices(YardInput yard, List<MonthLoad> expected, OptionalInt block) {
         this.yard = yard;
         this.months = expected.stream().map(m -> new MarginalPrices(
                 yard.metering().tariff().inForce(m.month(), yard.contractYear()), m.metered(yard.metering().shared()),
-                PeakHistory.NONE)).toList();
+                PeakHistory.NONE, block)).toList();
         this.charges = months.stream().flatMap(m -> m.demandNames().stream()).distinct().toList();
         this.placeOfCharge = months.stream().map(m -> m.demandNames().stream().mapToInt(charges::indexOf).toArray())
                 .toArray(int[][]::new);
+    }
+
+    /**
+     * True when what is least at these prices is a bound of the bills of all months. It is none where a ratchet remembers other
+     * hours than its charge bills, or not all of the year; nor where a minimum bill is filled up at other prices than the year's.
+     */
+    boolean support() {
+        boolean minimum = yard.metering().tariff().minimum().amount() > 0 && yard.demandIndex() != 1;
+        return !minimum && charges().allMatch(YearPrices::remembersItsOwnYear) && months.stream().allMatch(MarginalPrices::support);
+    }
+
+    private static boolean remembersItsOwnYear(DemandCharge charge) {
+        Set<TariffPeriod> own = charge.rates().stream().map(ChargeRate::period).collect(Collectors.toSet());
+        return charge.ratchet().stream().allMatch(r -> r.priorMonths() >= OTHER_MONTHS && Set.copyOf(r.counted()).equals(own));
+    }
+
+    private Stream<DemandCharge> charges() {
+        return Stream.concat(yard.metering().tariff().demand().stream(), yard.metering().tariff().riders().perKw().stream());
+    }
+
+    /** All prices of all months. */
+    List<Double> figures() {
+        return months.stream().flatMap(m -> m.figures().stream()).toList();
     }
 
     /** True when a demand charge bills a share of the demands of earlier months. */
@@ -42,7 +78,7 @@ final class YearPrices {
     }
 
     private double ratchetShare(String charge) {
-        return yard.metering().tariff().demand().stream().filter(c -> c.name().equals(charge)).map(DemandCharge::ratchet)
+        return charges().filter(c -> c.name().equals(charge)).map(DemandCharge::ratchet)
                 .flatMap(r -> r.stream()).mapToDouble(Ratchet::share).max().orElse(0);
     }
 

@@ -1,0 +1,99 @@
+package org.amberyard.core.yard;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.tariff.Tariff;
+
+/**
+ * Least cost under prices by blocks. A schedule is made at the prices of the blocks in which some load ends, priced again at the
+ * blocks in which it ends itself, and so on until they stay; this from full power, from an even load and from each block, because
+ * falling blocks have several such ends. The schedule made day by day stands beside them. Of what is found each month takes the
+ * cheapest, or, where the tariff remembers demands, the year.
+ *
+ * <p>Where all blocks rise, the prices around a load make of no other more than its bill, so that what is least at them bounds all
+ * bills; else no bound is known.
+ */
+final class BlockPlans {
+    private static final int ROUNDS = 6;
+
+    private final YardInput yard;
+    private final List<MonthLoad> atFullPower;
+    private final MonthCost cost;
+    private final Set<List<Double>> seen = new HashSet<>();
+    private final List<List<MonthLoad>> found = new ArrayList<>();
+    private final double[] bounds;
+
+    BlockPlans(YardInput yard, List<MonthLoad> atFullPower) {
+        this.yard = yard;
+        this.atFullPower = atFullPower;
+        this.cost = new MonthCost(yard);
+        this.bounds = new double[atFullPower.size()];
+        Arrays.fill(bounds, Double.NEGATIVE_INFINITY);
+    }
+
+    /** The cheapest schedules found. */
+    List<MonthLoad> cheapest() {
+        Tariff tariff = yard.metering().tariff();
+        explore(new YearPrices(yard, atFullPower), Optional.of(atFullPower));
+        if (tariff.mostBlocks() == 1 && !tariff.remembers()) {
+            return found.get(0);
+        }
+        found.add(new LeastCostYearPlan(yard, atFullPower, new YearPrices(yard, atFullPower)).dayByDay());
+        if (tariff.mostBlocks() == 1) {
+            return cheapestYear();
+        }
+        YardInput even = yard.with(yard.rule().with(ChargePolicy.SPREAD));
+        explore(new YearPrices(yard, new YardPlanner(even).unscheduled()), Optional.empty());
+        for (int block = 0; block < tariff.mostBlocks(); block++) {
+            explore(new YearPrices(yard, atFullPower, OptionalInt.of(block)), Optional.empty());
+        }
+        return tariff.remembers() ? cheapestYear() : IntStream.range(0, bounds.length).mapToObj(this::cheapestMonth).toList();
+    }
+
+    private void explore(YearPrices start, Optional<List<MonthLoad>> pricedAt) {
+        YearPrices prices = start;
+        Optional<List<MonthLoad>> around = pricedAt;
+        for (int round = 0; round < ROUNDS && seen.add(prices.figures()); round++) {
+            LeastCostYearPlan plan = new LeastCostYearPlan(yard, atFullPower, prices);
+            List<MonthLoad> loads = plan.withForesight();
+            found.add(loads);
+            if (yard.metering().tariff().mostBlocks() > 1) {
+                bound(plan, prices.support() ? around : Optional.empty());
+                prices = new YearPrices(yard, loads);
+                around = Optional.of(loads);
+            }
+        }
+    }
+
+    private void bound(LeastCostYearPlan plan, Optional<List<MonthLoad>> around) {
+        around.ifPresent(loads -> Arrays.setAll(bounds,
+                m -> Math.max(bounds[m], cost.of(loads.get(m)) - plan.aboveBound(m, loads.get(m)))));
+    }
+
+    private MonthLoad cheapestMonth(int month) {
+        MonthLoad cheapest = found.stream().map(loads -> loads.get(month))
+                .min(Comparator.comparingDouble(BlockPlans::wholeMissingKwh).thenComparingDouble(cost::of)).orElseThrow();
+        return cheapest.withGap(Double.isFinite(bounds[month]) && wholeMissingKwh(cheapest) == 0
+                ? OptionalDouble.of(cost.of(cheapest) - bounds[month]) : OptionalDouble.empty());
+    }
+
+    private static double wholeMissingKwh(MonthLoad month) {
+        return Math.rint(month.stretches().stream().mapToDouble(s -> s.times() * s.schedule().shortKwh()).sum());
+    }
+
+    private List<MonthLoad> cheapestYear() {
+        return found.stream().min(Comparator.comparingDouble((List<MonthLoad> loads) -> loads.stream()
+                .mapToDouble(BlockPlans::wholeMissingKwh).sum())
+                .thenComparingDouble(loads -> cost.of(YardYear.of(yard, loads).parts()))).orElseThrow().stream()
+                .map(m -> yard.metering().tariff().mostBlocks() == 1 ? m : m.withGap(OptionalDouble.empty())).toList();
+    }
+}
