@@ -11,8 +11,9 @@ import org.amberyard.core.charging.PortMixes;
 
 /**
  * Looks for the cheapest ports of a number under each policy. Mixes of types are judged in the order of their port cost, until
- * that could not be made up for even by the lowest bill that the yard can have; so the search is exact without asking that more
- * ports, or stronger ones, always serve better. In a large yard it ends earlier, when some mixes in a row cost more than the best.
+ * that could not be made up for even by the bill at least cost with ports for all; so more ports, or stronger ones, need not
+ * serve better. The search is exact where that bill is a bound: under prices without falling blocks, and where charging all that
+ * fits between runs is not cheaper. In a large yard it ends earlier, when some mixes in a row cost more than the best.
  * Safe for use from several threads.
  */
 final class PortSearch {

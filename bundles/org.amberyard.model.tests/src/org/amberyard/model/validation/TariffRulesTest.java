@@ -87,6 +87,25 @@ class TariffRulesTest {
     }
 
     @Test
+    void rowsOfOneChargeAgreeOnItsRatchet() {
+        allHours();
+        TariffCharge summer = demand("Demand");
+        summer.setFirstMonth(Month.JUNE);
+        summer.setLastMonth(Month.SEPTEMBER);
+        summer.setRatchetShare(0.8);
+        TariffCharge winter = demand("Demand");
+        winter.setFirstMonth(Month.OCTOBER);
+        winter.setLastMonth(Month.MAY);
+        Said.of(small, "ERROR: Tariff charge Demand, October to May of tariff by hours X: its ratchet differs from that of Demand, "
+                + "June to September, but a charge has one; give all its rows the same share and months.");
+        winter.setRatchetShare(0.8);
+        Said.of(small);
+        winter.setRatchetMonths(summer.getRatchetMonths() - 1);
+        Said.of(small, "ERROR: Tariff charge Demand, October to May of tariff by hours X: its ratchet differs from that of Demand, "
+                + "June to September, but a charge has one; give all its rows the same share and months.");
+    }
+
+    @Test
     void rowsOfOneChargeAgreeOnItsPrice() {
         allHours();
         TariffCharge summer = demand("Demand");

@@ -14,7 +14,7 @@ import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.Season;
 import org.amberyard.model.study.Study;
 
-/** Rows that make one charge agree on its price in every month and year of service, and its blocks begin at nothing. */
+/** Rows that make one charge agree on its price in every month and year of service and on its ratchet; its blocks begin at nothing. */
 final class TariffPricesRule implements Rule {
 
     @Override
@@ -66,6 +66,14 @@ final class TariffPricesRule implements Rule {
         }
         blocks.forEach((when, prices) -> checkBlocks(first.get(when), prices, findings));
         checkAgreement(List.copyOf(first.values()), blocks, findings);
+        rows.stream().filter(r -> r.getKind() == TariffChargeKind.DEMAND && !ratchet(r).equals(ratchet(rows.get(0)))).findFirst().ifPresent(
+                r -> findings.error(r, Literals.TARIFF_CHARGE__RATCHET_SHARE, "its ratchet differs from that of "
+                        + ElementNames.of(rows.get(0)) + ", but a charge has one; give all its rows the same share and months."));
+    }
+
+    /** Share of earlier demands and months looked back; the months are nothing without a share. */
+    private static List<Double> ratchet(TariffCharge row) {
+        return row.getRatchetShare() > 0 ? List.of(row.getRatchetShare(), (double) row.getRatchetMonths()) : List.of();
     }
 
     private static double price(TariffCharge row) {
