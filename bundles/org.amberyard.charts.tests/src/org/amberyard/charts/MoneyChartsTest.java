@@ -23,7 +23,7 @@ class MoneyChartsTest {
 
     @Test
     void theStepsLeadFromTheBaselineToThePlan() {
-        Chart chart = PlanWaterfallChart.of(RESULT, PLAN, UnitSystem.US, ChartTheme.light());
+        Chart chart = PlanWaterfallChart.of(RESULT, RESULT.input().baseline(), PLAN, UnitSystem.US, ChartTheme.light());
         CategoryDataset bars = data(chart, 0);
         double sum = 0;
         for (int column = 0; column < bars.getColumnCount() - 1; column++) {
@@ -36,9 +36,19 @@ class MoneyChartsTest {
     }
 
     @Test
-    void theBaselineHasNoWayToGo() {
-        Chart chart = PlanWaterfallChart.of(RESULT, RESULT.input().baseline(), UnitSystem.US, ChartTheme.light());
-        assertTrue(chart.textAlternative().contains("is the baseline; choose another plan."), chart.textAlternative());
+    void theWayBackHasTheSameStepsTheOtherWayRound() {
+        Chart there = PlanWaterfallChart.of(RESULT, RESULT.input().baseline(), PLAN, UnitSystem.US, ChartTheme.light());
+        Chart back = PlanWaterfallChart.of(RESULT, PLAN, RESULT.input().baseline(), UnitSystem.US, ChartTheme.light());
+        for (int column = 1; column < data(there, 0).getColumnCount() - 1; column++) {
+            assertEquals(-data(there, 0).getValue(0, column).doubleValue(), data(back, 0).getValue(0, column).doubleValue(), 1e-6);
+        }
+        assertTrue(back.textAlternative().startsWith("“Like-for-like diesel” costs "), back.textAlternative());
+    }
+
+    @Test
+    void aPlanHasNoWayToItself() {
+        Chart chart = PlanWaterfallChart.of(RESULT, PLAN, PLAN, UnitSystem.US, ChartTheme.light());
+        assertTrue(chart.textAlternative().contains("is compared with itself; choose another plan."), chart.textAlternative());
     }
 
     @Test
@@ -53,7 +63,7 @@ class MoneyChartsTest {
             assertEquals(years.get(year).appropriation(), parts, 1e-6);
             assertEquals(parts, data(chart, 1).getValue(0, year).doubleValue(), 1e-6);
         }
-        assertTrue(chart.textAlternative().contains("No cap is set."), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("No cap is set: the plan’s “Budget cap per year” is 0."), chart.textAlternative());
     }
 
     @Test

@@ -136,7 +136,7 @@ public final class BudgetChart {
         String above = years.stream().filter(y -> y.aboveCap().orElse(0) > 0)
                 .map(y -> calendar(y) + " by " + Figures.money(currency(), y.aboveCap().getAsDouble()))
                 .collect(Collectors.joining(", "));
-        String cap = years.stream().noneMatch(y -> y.cap().isPresent()) ? "No cap is set."
+        String cap = years.stream().noneMatch(y -> y.cap().isPresent()) ? "No cap is set: the plan’s “Budget cap per year” is 0."
                 : above.isEmpty() ? "No year is above the cap." : "Above the cap: " + above + ".";
         return "Plan “" + result.plans().get(plan).name() + "”: most in " + calendar(most) + ", "
                 + Figures.money(currency(), most.appropriation()) + ". " + cap;

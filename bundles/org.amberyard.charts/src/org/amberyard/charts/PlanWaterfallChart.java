@@ -17,10 +17,10 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.data.category.DefaultCategoryDataset;
 
-/** From the present cost of the baseline to that of a plan, category by category. */
+/** From the present cost of one plan, such as the baseline, to that of another, category by category. */
 public final class PlanWaterfallChart {
     private static final String NAME = "plan_waterfall";
-    private static final String TITLE = "From the baseline to the plan";
+    private static final String TITLE = "From plan to plan";
     private static final String SERIES = "Present cost";
     private static final int HEIGHT_AROUND = 130;
     private static final int HEIGHT_PER_BAR = 34;
@@ -29,24 +29,26 @@ public final class PlanWaterfallChart {
     private static final float LABEL_SHARE = 0.35f;
 
     private final StudyResult result;
+    private final int from;
     private final int plan;
     private final PlanDifference difference;
     private final ChartTheme theme;
 
-    private PlanWaterfallChart(StudyResult result, int plan, ChartTheme theme) {
+    private PlanWaterfallChart(StudyResult result, int from, int plan, ChartTheme theme) {
         this.result = result;
+        this.from = from;
         this.plan = plan;
-        this.difference = PlanDifference.of(result.baseline(), result.plans().get(plan));
+        this.difference = PlanDifference.of(result.plans().get(from), result.plans().get(plan));
         this.theme = theme;
     }
 
-    /** The chart of a plan by its place; it says so for the baseline. Money has no unit system. */
-    public static Chart of(StudyResult result, int plan, UnitSystem system, ChartTheme theme) {
-        if (plan == result.input().baseline()) {
-            return ChartFrame.none(NAME, TITLE, "“" + result.baseline().name() + "” is the baseline; choose another plan.",
-                    HEIGHT_AROUND, theme);
+    /** The chart of two plans by their places; it says so where they are the same. Money has no unit system. */
+    public static Chart of(StudyResult result, int from, int plan, UnitSystem system, ChartTheme theme) {
+        if (plan == from) {
+            return ChartFrame.none(NAME, TITLE, "“" + result.plans().get(plan).name()
+                    + "” is compared with itself; choose another plan.", HEIGHT_AROUND, theme);
         }
-        PlanWaterfallChart build = new PlanWaterfallChart(result, plan, theme);
+        PlanWaterfallChart build = new PlanWaterfallChart(result, from, plan, theme);
         int bars = build.difference.steps().size() + 2;
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT_AROUND + HEIGHT_PER_BAR * bars,
@@ -75,12 +77,16 @@ public final class PlanWaterfallChart {
         return result.plans().get(plan).name();
     }
 
+    private String fromName() {
+        return result.plans().get(from).name();
+    }
+
     /** The renderer takes the last bar for the sum of the others. */
     private DefaultCategoryDataset dataset() {
         DefaultCategoryDataset dataset = new DefaultCategoryDataset();
-        dataset.addValue(difference.from(), SERIES, result.baseline().name());
+        dataset.addValue(difference.from(), SERIES, fromName());
         difference.steps().forEach(s -> dataset.addValue(s.change(), SERIES, s.category().label()));
-        dataset.addValue(difference.to(), SERIES, name().equals(result.baseline().name()) ? name() + " " : name());
+        dataset.addValue(difference.to(), SERIES, name().equals(fromName()) ? name() + " " : name());
         return dataset;
     }
 
@@ -103,7 +109,7 @@ public final class PlanWaterfallChart {
     private String caption() {
         double change = difference.to() - difference.from();
         return "“" + name() + "” costs " + Figures.money(currency(), Math.abs(change)) + (change < 0 ? " less" : " more")
-                + " in present money than “" + result.baseline().name() + "”. " + largest();
+                + " in present money than “" + fromName() + "”. " + largest();
     }
 
     private String largest() {
@@ -125,7 +131,7 @@ public final class PlanWaterfallChart {
 
     private ChartData data() {
         List<List<Object>> rows = new ArrayList<>();
-        rows.add(List.of(result.baseline().name(), difference.from()));
+        rows.add(List.of(fromName(), difference.from()));
         difference.steps().forEach(s -> rows.add(List.of(s.category().label(), s.change())));
         rows.add(List.of(name(), difference.to()));
         return new ChartData(List.of("Step", "Present cost (" + currency() + ")"), rows);

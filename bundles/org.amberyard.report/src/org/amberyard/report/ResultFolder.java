@@ -102,7 +102,7 @@ public final class ResultFolder {
         charts.add(RangeMarginChart.of(result, system, theme));
         charts.add(RangeHeatMap.of(result, system, theme));
         int plan = FirstPlan.of(result);
-        charts.add(PlanWaterfallChart.of(result, plan, system, theme));
+        charts.add(PlanWaterfallChart.of(result, result.input().baseline(), plan, system, theme));
         charts.add(BudgetChart.of(result, plan, system, theme));
         charts.add(FleetMixChart.of(result, plan, system, theme));
         charts.add(UpkeepCauseChart.of(result, plan, system, theme));

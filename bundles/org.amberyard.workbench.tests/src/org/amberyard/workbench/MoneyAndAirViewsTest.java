@@ -13,6 +13,7 @@ import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.study.EmissionFactors;
 import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
@@ -47,7 +48,7 @@ class MoneyAndAirViewsTest {
             View budget = View.of(study, "budgetByYear");
             budget.choose(0, ELECTRIC);
             budget.awaitText("Plan “" + ELECTRIC + "”: most in ");
-            assertTrue(budget.text().contains("No cap is set."), budget.text());
+            assertTrue(budget.text().contains("No cap is set: the plan’s “Budget cap per year” is 0."), budget.text());
 
             StudyResult earlier = study.result();
             display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), plan(study),
@@ -56,7 +57,28 @@ class MoneyAndAirViewsTest {
             study.await(() -> budget.canvas().textAlternative().contains("Above the cap: "));
 
             budget.inputs();
-            assertTrue(display.syncCall(() -> Tools.table("Plans").grid().isVisible()), "the plans are in front");
+            Grid plans = display.syncCall(() -> Tools.table("Plans").grid());
+            assertTrue(display.syncCall(plans::isFocusControl), "the plans are in front");
+            assertEquals("Budget cap per year (USD)",
+                    display.syncCall(() -> plans.model().header(plans.selection().column())));
+            assertEquals("500,000", display.syncCall(
+                    () -> plans.model().fullText(plans.selection().row(), plans.selection().column())));
+        }
+    }
+
+    @Test
+    void aPlanIsComparedWithAnyOther(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View way = View.of(study, "planDifference");
+            way.choose(0, "Rebate buses only");
+            way.awaitText("“Rebate buses only” costs ");
+            assertTrue(way.text().contains("than “" + ENGINES + "”."), way.text());
+
+            way.choose(1, ELECTRIC);
+            study.await(() -> way.canvas().textAlternative().contains("than “" + ELECTRIC + "”."));
+            way.choose(0, ELECTRIC);
+            way.awaitText("“" + ELECTRIC + "” costs ");
+            assertEquals(ENGINES, way.chosen(1), "a plan is not compared with itself");
         }
     }
 

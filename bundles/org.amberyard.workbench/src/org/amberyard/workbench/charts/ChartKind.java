@@ -30,7 +30,9 @@ import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.workbench.session.Choices.Kind;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** The charts of views, what is to be chosen for each, and the part of the study whose inputs stand behind the choice. */
 enum ChartKind {
@@ -38,8 +40,9 @@ enum ChartKind {
     ANNUAL((r, p, l, u, t) -> AnnualCostChart.of(r, u, t), null),
     /** Cumulative cost. */
     CUMULATIVE((r, p, l, u, t) -> CumulativeCostChart.of(r, u, t), null),
-    /** From the baseline to a plan. */
-    DIFFERENCE((r, p, l, u, t) -> PlanWaterfallChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
+    /** From one plan to another. */
+    DIFFERENCE((r, p, l, u, t) -> PlanWaterfallChart.of(r, p.place(Kind.COMPARED), p.place(Kind.PLAN), u, t),
+            Subject.Kind.PLAN, Kind.PLAN, Kind.COMPARED),
     /** What each fiscal year must appropriate. */
     BUDGET((r, p, l, u, t) -> BudgetChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),
     /** Kinds and ages of the buses. */
@@ -124,6 +127,11 @@ enum ChartKind {
     /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */
     Optional<Subject> inputs(Picks picks) {
         return Optional.ofNullable(inputs).map(i -> new Subject(i, place(i, picks))).filter(s -> s.place() >= 0);
+    }
+
+    /** The field of the inputs on which the chart hangs most; empty when it is the whole of them. */
+    Optional<EStructuralFeature> field() {
+        return this == BUDGET ? Optional.of(PlansPackage.Literals.PLAN__YEARLY_CAP) : Optional.empty();
     }
 
     private static int place(Subject.Kind kind, Picks picks) {

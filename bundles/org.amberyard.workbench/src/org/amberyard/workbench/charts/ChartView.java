@@ -67,7 +67,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         if (bar != null) {
             canvas.onOpen(this::open);
-            new InputsMenu(canvas, subject -> Inputs.label(shown.result().input(), subject), this::open);
+            new InputsMenu(canvas, this::label, this::open);
         }
         ActiveSession.here().follow(canvas, this::update);
     }
@@ -76,12 +76,17 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         session.choices().choose(choice, what);
     }
 
+    private String label(Subject subject) {
+        return kind.field().map(field -> Inputs.label(shown.result().input(), subject, field))
+                .orElseGet(() -> Inputs.label(shown.result().input(), subject));
+    }
+
     private void openInputs() {
         kind.inputs(shown.picks()).ifPresent(this::open);
     }
 
     private void open(Subject subject) {
-        if (!new Inputs(getSite().getPage()).open(session.study(), shown.result().input(), subject)) {
+        if (!new Inputs(getSite().getPage()).open(session.study(), shown.result().input(), subject, kind.field())) {
             String name = Inputs.name(shown.result().input(), subject);
             getViewSite().getActionBars().getStatusLineManager().setErrorMessage(NLS.bind(Messages.Inputs_gone, name));
         }
@@ -140,7 +145,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     private void offer() {
         if (bar != null) {
             bar.show(shown.picks(),
-                    kind.inputs(shown.picks()).map(s -> Inputs.label(shown.result().input(), s)).orElse(""));
+                    kind.inputs(shown.picks()).map(this::label).orElse(""));
         }
     }
 

@@ -17,6 +17,7 @@ import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 
 /** A row of choices above a chart, and the way to the inputs behind them. */
 final class ChoiceBar {
@@ -50,6 +51,12 @@ final class ChoiceBar {
     }
 
     private Combo combo(Kind kind, Listener listener) {
+        if (kind == Kind.COMPARED) {
+            // Beside another list of plans, this one must say what it is for.
+            Label label = new Label(area, SWT.NONE);
+            label.setText(ChoiceWords.label(kind));
+            label.setForeground(Palette.MUTED.color());
+        }
         Combo combo = new Combo(area, SWT.READ_ONLY);
         combo.setVisibleItemCount(MOST_LINES);
         combo.setEnabled(false);

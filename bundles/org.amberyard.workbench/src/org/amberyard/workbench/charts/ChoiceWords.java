@@ -11,6 +11,7 @@ final class ChoiceWords {
     static String label(Kind kind) {
         return switch (kind) {
             case PLAN -> Messages.Choice_plan;
+            case COMPARED -> Messages.Choice_compared;
             case ROUTE -> Messages.Choice_route;
             case TYPE -> Messages.Choice_type;
             case BUS -> Messages.Choice_bus;
@@ -25,6 +26,7 @@ final class ChoiceWords {
     /** Why there is nothing to choose; plans, years, months, days of a bus and pollutants there always are. */
     static String missing(Kind kind) {
         return switch (kind) {
+            case COMPARED -> Messages.Missing_compared;
             case ROUTE -> Messages.Missing_route;
             case TYPE -> Messages.Missing_type;
             case STRETCH -> Messages.Missing_stretch;

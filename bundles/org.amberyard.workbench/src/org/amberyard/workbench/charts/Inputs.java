@@ -12,6 +12,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchPage;
 
@@ -23,10 +24,10 @@ final class Inputs {
         this.page = page;
     }
 
-    /** Goes to the editor's row of a part of the study; false when that part is not there any more. */
-    boolean open(Study study, StudyInput shown, Subject subject) {
+    /** Goes to the editor's row of a part of the study, or to a field in it; false when that part is not there any more. */
+    boolean open(Study study, StudyInput shown, Subject subject, Optional<EStructuralFeature> field) {
         Optional<EObject> element = find(study, shown, subject);
-        element.ifPresent(e -> StudyEditors.open(page, e, null));
+        element.ifPresent(e -> StudyEditors.open(page, e, field.orElse(null)));
         return element.isPresent();
     }
 
@@ -39,6 +40,11 @@ final class Inputs {
             case PLAN -> Messages.Inputs_plan;
             case FACTORS -> Messages.Inputs_factors;
         }, name(shown, subject));
+    }
+
+    /** What a field of a part is called. */
+    static String label(StudyInput shown, Subject subject, EStructuralFeature field) {
+        return NLS.bind(Messages.Inputs_field, FieldInfo.of(field).label(), name(shown, subject));
     }
 
     static String name(StudyInput shown, Subject subject) {

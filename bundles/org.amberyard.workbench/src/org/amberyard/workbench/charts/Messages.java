@@ -12,6 +12,7 @@ final class Messages extends NLS {
     public static String Chart_nothing;
     public static String Chart_stale;
     public static String Choice_bus;
+    public static String Choice_compared;
     public static String Choice_day;
     public static String Choice_month;
     public static String Choice_plan;
@@ -25,6 +26,7 @@ final class Messages extends NLS {
     public static String Inputs_bus;
     public static String Inputs_button;
     public static String Inputs_factors;
+    public static String Inputs_field;
     public static String Inputs_gone;
     public static String Inputs_plan;
     public static String Inputs_route;
@@ -36,6 +38,7 @@ final class Messages extends NLS {
     public static String Menu_taskSheet;
     public static String Menu_saveCsv;
     public static String Menu_inputs;
+    public static String Missing_compared;
     public static String Missing_route;
     public static String Missing_stretch;
     public static String Missing_type;

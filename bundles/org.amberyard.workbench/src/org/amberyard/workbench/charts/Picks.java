@@ -89,6 +89,7 @@ final class Picks {
     private Options offered(Kind kind) {
         return switch (kind) {
             case PLAN -> PlanOptions.of(result);
+            case COMPARED -> others();
             case ROUTE -> Options.upTo(study.duty().routes().size(), r -> study.duty().routes().get(r).name(),
                     first().map(FirstElectricRoute::route).orElse(0));
             case TYPE -> types(place(Kind.ROUTE));
@@ -101,6 +102,12 @@ final class Picks {
             case STRETCH -> stretches();
             case POLLUTANT -> Options.upTo(Pollutant.values().length, p -> Pollutant.values()[p].label(), 0);
         };
+    }
+
+    /** Plans other than the one picked; the baseline is what a plan is mostly compared with. */
+    private Options others() {
+        IntStream others = IntStream.range(0, result.plans().size()).filter(p -> p != place(Kind.PLAN));
+        return Options.of(others, p -> result.plans().get(p).name(), study.baseline());
     }
 
     /** Stretches keep their places in all months, so that a choice finds its like in another. */

@@ -3,7 +3,9 @@ package org.amberyard.workbench.plan;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.study.PlanLevel;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
@@ -21,7 +23,8 @@ public final class LevelPlan {
         Evaluation evaluation = session.evaluation();
         Optional<StudyResult> result = evaluation.result().filter(r -> evaluation.phase() == Evaluation.Phase.CURRENT);
         if (!PlanLevel.hasCap(plan)) {
-            MessageDialog.openInformation(shell, Messages.Level_title, NLS.bind(Messages.Level_noCap, ElementNames.of(plan)));
+            MessageDialog.openInformation(shell, Messages.Level_title, NLS.bind(Messages.Level_noCap,
+                    ElementNames.of(plan), FieldInfo.of(PlansPackage.Literals.PLAN__YEARLY_CAP).label()));
         } else if (result.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Level_title, Messages.Level_noResults);
         } else {

@@ -14,6 +14,8 @@ public final class Choices {
     public enum Kind {
         /** A plan. */
         PLAN,
+        /** The plan that it is compared with. */
+        COMPARED,
         /** A route. */
         ROUTE,
         /** An electric type on the route. */
