@@ -54,9 +54,13 @@ class TariffFindingsTest {
         energy("Mid-peak", TariffDays.WEEKDAYS, 18, 22, 0.104);
         energy("Off-peak", TariffDays.WEEKDAYS, 22, 6, 0.066);
         assertEquals(List.of(
-                "Tariff by hours X: weekday in every month 06:00–14:00 not covered by an energy charge; weekday in every month "
-                        + "18:00–20:00 covered twice, by On-peak and Mid-peak; Saturday, Sunday, holiday in every month 00:00–24:00 "
-                        + "not covered by an energy charge. Each hour needs just one energy charge; correct their hours.",
+                "Tariff by hours X: weekday in every month 06:00–14:00 not covered by an energy charge; Saturday, Sunday, holiday "
+                        + "in every month 00:00–24:00 not covered by an energy charge. Each hour needs just one energy charge; "
+                        + "correct their hours.",
+                "Tariff charge On-peak, weekdays, 14:00 to 20:00: weekday in every month 18:00–20:00 covered twice, by On-peak "
+                        + "and Mid-peak. Each hour needs just one energy charge; correct their hours.",
+                "Tariff charge Mid-peak, weekdays, 18:00 to 22:00: weekday in every month 18:00–20:00 covered twice, by On-peak "
+                        + "and Mid-peak. Each hour needs just one energy charge; correct their hours.",
                 "Tariff charge On-peak, weekdays, 14:00 to 20:00: On-peak is 14.8 per kWh, which looks like cents; was 0.148 "
                         + "meant?"),
                 messages());

@@ -15,6 +15,7 @@ import org.amberyard.core.tariff.ContractYears;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.DemandCharge;
 import org.amberyard.core.tariff.EnergyCharge;
+import org.amberyard.core.tariff.HoursFault;
 import org.amberyard.core.tariff.PriceBlock;
 import org.amberyard.core.tariff.Ratchet;
 import org.amberyard.core.tariff.TariffPeriod;
@@ -66,6 +67,13 @@ final class ChargeRows {
                 .add(new PriceBlock(row.getFromKwh(), row.getFromHoursOfUse(), price.applyAsDouble(row))));
         return blocks.entrySet().stream()
                 .map(e -> new ChargeRate(e.getKey().period(), e.getKey().years(), new BlockPrices(e.getValue()))).toList();
+    }
+
+    /** True when a row is one of those that cover hours which are covered more than once. */
+    static boolean isOf(TariffCharge row, HoursFault fault) {
+        When when = when(row);
+        return fault.charges().contains(row.getCharge()) && when.years().contains(fault.contractYear())
+                && when.period().covers(fault.months().get(0), fault.days().get(0), fault.hours().fromMin());
     }
 
     private static When when(TariffCharge row) {

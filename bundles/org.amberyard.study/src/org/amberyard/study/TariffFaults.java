@@ -10,12 +10,14 @@ import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.depot.TariffChargeKind;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** Why no bill is made of a tariff: hours without price or priced twice, prices in cents, holidays that mean nothing. */
 final class TariffFaults {
     private static final int MOST_LISTED = 6;
+    private static final String ADVICE = ". Each hour needs just one energy charge; correct their hours.";
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -23,7 +25,7 @@ final class TariffFaults {
      * A fault.
      *
      * @param element the tariff, or the row that is at fault
-     * @param field the field to put right
+     * @param field the field to put right; null for the tariff as a whole
      * @param text what is wrong and what to do
      */
     record Fault(EObject element, EStructuralFeature field, String text) {
@@ -44,11 +46,10 @@ final class TariffFaults {
     private void look(ScheduledTariff tariff) {
         var compiled = TariffCompiler.compile(tariff);
         List<HoursFault> hours = TariffCheck.hours(compiled);
-        if (!hours.isEmpty()) {
-            String more = hours.size() > MOST_LISTED ? "; and " + (hours.size() - MOST_LISTED) + " more" : "";
-            add(tariff, Literals.SCHEDULED_TARIFF__CHARGES, hours.stream().limit(MOST_LISTED).map(HoursFault::message)
-                    .collect(Collectors.joining("; ", "", more + ". Each hour needs just one energy charge; correct their hours.")));
-        }
+        add(tariff, null, hours.stream().filter(h -> h.charges().isEmpty()).toList());
+        tariff.getCharges().stream().filter(row -> row.getKind() == TariffChargeKind.ENERGY)
+                .forEach(row -> add(row, Literals.TARIFF_CHARGE__FROM_MIN,
+                        hours.stream().filter(h -> ChargeRows.isOf(row, h)).toList()));
         TariffCheck.prices(compiled).forEach(fault -> tariff.getCharges().stream().filter(r -> isOf(r, fault))
                 .forEach(row -> add(row, Literals.TARIFF_CHARGE__PRICE_PER_KWH, fault.message())));
         checkHolidays(tariff);
@@ -63,6 +64,15 @@ final class TariffFaults {
             HolidayText.parse(tariff.getHolidays());
         } catch (IllegalArgumentException e) {
             add(tariff, Literals.SCHEDULED_TARIFF__HOLIDAYS, e.getMessage() + ".");
+        }
+    }
+
+    /** Hours without a price are the tariff's fault, those priced twice that of each row that prices them. */
+    private void add(EObject element, EStructuralFeature field, List<HoursFault> hours) {
+        if (!hours.isEmpty()) {
+            String more = hours.size() > MOST_LISTED ? "; and " + (hours.size() - MOST_LISTED) + " more" : "";
+            add(element, field, hours.stream().limit(MOST_LISTED).map(HoursFault::message)
+                    .collect(Collectors.joining("; ", "", more + ADVICE)));
         }
     }
 

@@ -19,11 +19,14 @@ import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.study.StudyFindings;
+import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.handlers.MeterAddition;
 import org.amberyard.workbench.handlers.MeterReading;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +66,35 @@ class TariffsPageTest {
             assertEquals(0.148, onPeak.getPricePerKwh(), 1e-12);
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
+    }
+
+    @Test
+    void bothRowsOfAnOverlapAreMarkedAndThePageSaysWhatIsWrong(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ScheduledTariff inUse = (ScheduledTariff) study.study().getDepot().getTariff();
+            TariffCharge late = inUse.getCharges().stream().filter(c -> c.getFromMin() < c.getToMin()).findFirst().orElseThrow();
+            Grid charges = study.goTo(late, DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
+            assertEquals("", fault(display));
+
+            new Keyboard(display).type("8:30 pm");
+            new Keyboard(display).press(SWT.CR);
+
+            study.await(() -> fault(display).contains(" covered twice, by "));
+            int from = display.syncCall(() -> charges.selection().column()) - 1;
+            assertEquals(2, display.syncCall(() -> IntStream.range(0, charges.model().rows())
+                    .filter(row -> charges.model().mark(row, from).filter(m -> m.level() == CellMark.Level.ERROR).isPresent())
+                    .count()));
+
+            new Keyboard(display).pressWith(SWT.CTRL, 'z');
+            study.await(() -> fault(display).isEmpty());
+        }
+    }
+
+    /** What the page says of its errors; blank for nothing. */
+    private static String fault(Display display) {
+        return display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Button.class).stream()
+                .filter(b -> b.isVisible() && b.getText().equals("Go to it"))
+                .map(b -> View.all(b.getParent(), Label.class).get(0).getText()).findFirst().orElse(""));
     }
 
     @Test

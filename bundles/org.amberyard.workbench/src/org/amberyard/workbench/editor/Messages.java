@@ -14,6 +14,8 @@ final class Messages extends NLS {
     public static String DefaultFactors_tip;
     public static String DefaultTasks;
     public static String DefaultTasks_tip;
+    public static String Fault_more;
+    public static String Fault_open;
     public static String FitCurve;
     public static String FitCurve_tip;
     public static String Page_study;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.grid.CellEntry;
@@ -15,6 +16,8 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
@@ -43,6 +46,7 @@ public final class StudyEditor extends EditorPart {
             if (findings != markedFindings) {
                 markedFindings = findings;
                 shownPage().ifPresent(StudyPage::redrawMarks);
+                tellFaults();
             }
         }
 
@@ -61,6 +65,7 @@ public final class StudyEditor extends EditorPart {
     private StudySession session;
     private List<Finding> markedFindings = List.of();
     private CTabFolder folder;
+    private FaultStrip faults;
     private EntryGuard guard;
 
     @Override
@@ -74,7 +79,11 @@ public final class StudyEditor extends EditorPart {
 
     @Override
     public void createPartControl(Composite parent) {
-        folder = new CTabFolder(parent, SWT.BOTTOM | SWT.FLAT);
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(area);
+        faults = new FaultStrip(area, this::open);
+        folder = new CTabFolder(area, SWT.BOTTOM | SWT.FLAT);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(folder);
         folder.setData("org.eclipse.e4.ui.css.id", "StudyPages");
         for (PageKind kind : PageKind.values()) {
             CTabItem tab = new CTabItem(folder, SWT.NONE);
@@ -111,6 +120,19 @@ public final class StudyEditor extends EditorPart {
         } else {
             page.update();
         }
+        tellFaults();
+    }
+
+    /** Marks say which cells are wrong; what is wrong with them, and how to put it right, must not be sought in another view. */
+    private void tellFaults() {
+        if (folder != null && !folder.isDisposed()) {
+            faults.show(markedFindings.stream().filter(f -> f.severity() == Severity.ERROR)
+                    .filter(f -> PageKind.of(f.element()) == shownKind()).toList());
+        }
+    }
+
+    private void open(Finding finding) {
+        reveal(finding.element(), finding.feature()).ifPresent(table -> table.grid().setFocus());
     }
 
     private PageKind shownKind() {
