@@ -12,7 +12,8 @@ GROUPS = {
         "Bus value left",
         "Pack life left",
         "Infrastructure life left",
-        "Awards and aid still due",
+        "Awards still due",
+        "Operating aid still due",
     ],
 }
 AT_START = {
@@ -24,7 +25,7 @@ AT_START = {
     "Awards paid back",
     "Bus sales",
 }
-AT_END = {"Bus value left", "Pack life left", "Infrastructure life left", "Awards and aid still due"}
+AT_END = {"Bus value left", "Pack life left", "Infrastructure life left", "Awards still due", "Operating aid still due"}
 
 
 def when(category):
@@ -38,5 +39,9 @@ def group(category):
 
 
 def investment(category):
-    """True for purchases, awards for them, sales and what is left; false for running costs, credits and yearly aid."""
+    """True for purchases, awards for them, sales and what is left; false for running costs, credits and yearly aid,
+    whenever the aid is paid.
+    """
+    if category == "Operating aid still due":
+        return False
     return group(category) in ("Capital", "Residual") or category in ("Grants and rebates", "Awards paid back")

@@ -62,11 +62,22 @@ class Fleet:
         """Price of a new bus of a type."""
         return kind.price * self.study.index(kind.subject).at(when, year)
 
-    def value(self, kind, age, when, year):
-        """Worth of a bus: a straight line from the price of a new one to the value at retirement age, on the path of
-        that price.
+    def odometer(self, unit, year):
+        """Miles that a bus has driven at the start of a year."""
+        start = 0.0 if unit in self.bought else self.study.buses[unit].number("Odometer", "mi", 0.0)
+        return start + sum(r["distance"] for r in self.course.unit_years(unit) if r["y"] < year)
+
+    def left(self, kind, unit, year):
+        """Share of the life of a bus that is left at the start of a year: by age or by odometer, whichever leaves
+        less.
         """
-        left = life_left(age, kind.life)
+        by_age = life_left(year - self.in_service(unit), kind.life)
+        return min(by_age, life_left(self.odometer(unit, year), kind.life_miles))
+
+    def value(self, kind, left, when, year):
+        """Worth of a bus: a straight line over its life from the price of a new one to the value at retirement, on the
+        path of that price.
+        """
         return (left * kind.price + (1 - left) * kind.end_value) * self.study.index(kind.subject).at(when, year)
 
     def pack_price(self, when, year):
@@ -79,7 +90,7 @@ class Fleet:
         each = kind.row.number("Old pack resale", "USD/kWh", 0.0)
         return each * kind.pack_kwh * health * self.study.pack[1].at(when, year)
 
-    def pack_ahead(self, kind, unit, until, age):
+    def pack_ahead(self, kind, unit, until):
         """Share of a new pack by which the pack of a bus is ahead of its bus, after the years before a year.
 
         A replacement counts by what it is ahead of the bus's straight line or behind it; the pack that the bus came
@@ -93,7 +104,7 @@ class Fleet:
         limit = kind.row.number("Cycle limit", "cycles", 2000.0)
         oldest = kind.row.number("Pack age limit", "yr", 40.0)
         left = max(0.0, min(1 - cycles / limit, 1 - (1 - health) / allowed, 1 - len(years) / oldest))
-        held = life_left(age, kind.life)
+        held = self.left(kind, unit, until)
         return min(0.0, left - held) if changed is None else left - held
 
     def pack_changed(self, unit, until):
@@ -113,11 +124,10 @@ class Fleet:
             self.ledger.add(place, year, "Battery replacement", sum(self.pack_bill(event).values()))
 
     def _sale(self, kind, unit, year):
-        age = year - self.in_service(unit)
-        worth = self.value(kind, age, START, year)
+        worth = self.value(kind, self.left(kind, unit, year), START, year)
         if not kind.electric:
             return worth
-        pack = self.pack_ahead(kind, unit, year, age) * kind.pack_kwh * self.pack_price(START, year)
+        pack = self.pack_ahead(kind, unit, year) * kind.pack_kwh * self.pack_price(START, year)
         before = [r for r in self.course.unit_years(unit) if r["y"] < year]
         return worth + min(pack, self.old_pack(kind, before[-1]["health"] / 100, START, year))
 
@@ -160,17 +170,17 @@ class Fleet:
         path = self.study.index("upkeep").at(RUNNING, year)
         add(place, year, "Upkeep", self.course.shop[place, year] * path)
         rate = self.study.settings.number("Insurance rate", "%", 0.0065)
-        age = year - self.in_service(record["unit"])
-        add(place, year, "Insurance", rate * path * self.value(kind, age, RUNNING, year))
+        left = self.left(kind, record["unit"], year)
+        add(place, year, "Insurance", rate * self.value(kind, left, RUNNING, year))
         add(place, year, "Registration", kind.registration * path)
 
     def _left(self):
         last = self.study.money.years - 1
         for record in self.course.in_year(last):
-            kind, age = self.type_of(record), last + 1 - self.in_service(record["unit"])
-            self.ledger.add(record["place"], last, "Bus value left", -self.value(kind, age, END, last))
+            kind, left = self.type_of(record), self.left(self.type_of(record), record["unit"], last + 1)
+            self.ledger.add(record["place"], last, "Bus value left", -self.value(kind, left, END, last))
             if kind.electric:
-                share = self.pack_ahead(kind, record["unit"], last + 1, age)
+                share = self.pack_ahead(kind, record["unit"], last + 1)
                 self.ledger.add(
                     record["place"], last, "Pack life left", -share * kind.pack_kwh * self.pack_price(END, last)
                 )

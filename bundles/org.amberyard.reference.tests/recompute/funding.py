@@ -238,5 +238,6 @@ class Funding:
 
     def _book(self, kind, place, year, amount):
         last = self.money.years - 1
-        category = self.CATEGORIES[kind][0] if year <= last else "Awards and aid still due"
+        due = "Operating aid still due" if kind == "operating aid" else "Awards still due"
+        category = self.CATEGORIES[kind][0] if year <= last else due
         self.plan.ledger.add(place, min(year, last), category, -self.constant(kind, year, amount))

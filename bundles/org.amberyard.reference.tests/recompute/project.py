@@ -3,7 +3,7 @@
 import math
 
 from air import Bus
-from categories import GROUPS
+from fleet import YARD
 
 
 class Replaced:
@@ -11,15 +11,23 @@ class Replaced:
 
     def __init__(self, factors, plan, baseline, old, record, bought):
         self.plan, self.baseline, self.unit, self.now, self.bought = plan, baseline, old["unit"], record, bought
-        drove = [
-            r for r in plan.course.unit_years(self.unit) if r["place"] == record["place"] and r["y"] < record["y"]
-        ]
-        before = {**drove[-1], "y": record["y"]}
+        before = self._instead()
         if not math.isclose(before["distance"], record["distance"], rel_tol=1e-12):
             raise ValueError(
                 "The recomputation takes the fuel of the old bus from its last year, at the same distance."
             )
-        self.before, self.after = Bus(factors, plan, before), Bus(factors, plan, record)
+        stays = before["unit"] == self.unit
+        self.before, self.after = Bus(factors, plan if stays else baseline, before), Bus(factors, plan, record)
+
+    def _instead(self):
+        """What would drive in the year of the change: the old bus, or the one that the baseline has in its place where
+        the old bus would leave in that year anyway.
+        """
+        place, year = self.now["place"], self.now["y"]
+        if self.retires() <= year:
+            return next(r for r in self.baseline.course.in_year(year) if r["place"] == place)
+        drove = [r for r in self.plan.course.unit_years(self.unit) if r["place"] == place and r["y"] < year]
+        return {**drove[-1], "y": year}
 
     @property
     def key(self):
@@ -82,10 +90,13 @@ def _baseline_too(baseline, event, old):
 
 
 def cost(plan, buses):
-    """Capital of the project and what programmes pay of it, in stated money, not discounted."""
-    capital = sum(plan.stated(b.now["y"], "Bus purchase", b.now["place"]) for b in buses if b.bought)
-    grant = -sum(plan.stated(b.now["y"], "Grants and rebates", b.now["place"]) for b in buses if b.bought)
-    for year in range(plan.study.money.years):
-        capital += sum(plan.stated(year, c, "Yard") for c in GROUPS["Capital"])
-        grant -= sum(plan.stated(year, c, "Yard") for c in GROUPS["Funding"])
-    return {"capital": capital, "grant only": grant}
+    """Capital of the project and what programmes pay of it, whenever they pay, in stated money, not discounted: what is
+    bought for the first time, with the awards for it. Renewals, credits and aid are no part of it.
+    """
+    bought, first = {b.key for b in buses if b.bought}, plan.study.money.first_year
+    lines = [line for line in plan.funding.lines if line.place == YARD or (line.place, line.year + first) in bought]
+    awards = [(line.year + p.lag, amount) for line in lines for p, _, amount in line.awards]
+    return {
+        "capital": sum(plan.funding.stated("award", line.year, sum(line.parts)) for line in lines),
+        "grant only": sum(plan.funding.stated("award", year, amount) for year, amount in awards),
+    }

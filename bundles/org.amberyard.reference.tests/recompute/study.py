@@ -80,6 +80,7 @@ class Type:
         self.name, self.body, self.successor = row.text("Name"), row.text("Body type"), row.text("Replaced by")
         self.price = row.number("Price", "USD")
         self.life = row.number("Retirement age", "yr")
+        self.life_miles = row.number("Retirement odometer", "mi")
         self.end_value = min(self.price, row.number("Value at retirement age", "USD"))
         self.registration = row.number("Registration and fees", "USD/yr", 0.0)
         self.fuel = "" if electric else row.text("Fuel", "diesel")
