@@ -159,10 +159,11 @@ class Bus:
 
 
 def model_year(plan, unit):
-    """Model year of the engine of a bus: as entered for a bus of today, else the year of its purchase."""
+    """Model year of the engine of a bus: as entered for a bus of today, else the year in which it was delivered new.
+    """
     if unit in plan.study.buses:
         return int(plan.study.buses[unit].text("Engine model year", "0"))
-    return plan.study.money.first_year + plan.fleet.bought[unit]
+    return plan.study.money.first_year + plan.values.in_service(unit)
 
 
 class Year:

@@ -44,7 +44,8 @@ def _by_year(study, results, plans, checks):
 
 
 def _lines(study, results, plans, checks):
-    """Quantity times the price of the sheet; printed lines in whole cents, each rounded, and a month's bill their sum."""
+    """Quantity times the price of the sheet; printed lines in whole cents, each rounded, and a month's bill their sum.
+    """
     tariff, months = Tariff(study.folder), {}
     for row in results.rows("billed_quantities"):
         contract = row["year"] - results.first_year - min(plans[row["plan"]].course.charged) + 1

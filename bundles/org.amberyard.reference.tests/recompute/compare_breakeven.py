@@ -1,5 +1,8 @@
 """Holds the prices at which a plan wins against the results: just beside each stated price, both plans are costed
 again.
+
+What happens in the plans is taken as it is at the prices of the study; where another price has a bus retired instead of
+given a new pack, the answers may differ.
 """
 
 import re
@@ -16,6 +19,9 @@ def compare(study, results, plans, checks):
     if not results.has("price_break_even"):
         return
     courses = {p.name: p.course for p in plans}
+    levers = study.levers()
+    keys = [(p.name, lever) for p in plans if p.name != study.baseline for lever in levers]
+    checks.keys("price_break_even", keys, [(r["plan"], r["price"]) for r in results.rows("price_break_even")])
     for row in results.rows("price_break_even"):
         for price, wins in _claims(row["answer"]):
             mine = _wins(study, courses, row, price)

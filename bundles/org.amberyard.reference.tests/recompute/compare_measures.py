@@ -1,5 +1,6 @@
 """Holds the measures of plans, the steps between them, packs and the fleet against the results."""
 
+from course import BOUGHT
 from measures import CATEGORIES, Figures, Saving
 
 
@@ -121,7 +122,7 @@ def _fleet(study, results, plans, checks):
     for row in results.rows("fleet_by_year"):
         plan, year = plans[row["plan"]], row["year"] - results.first_year
         buses = plan.course.in_year(year)
-        ages = [year - plan.fleet.in_service(b["unit"]) for b in buses]
+        ages = [year - plan.values.in_service(b["unit"]) for b in buses]
         electric = sum(study.types[b["type"]].electric for b in buses)
         roles = {
             r: sum(study.buses[b["place"]].text("Role") == r for b in buses) for r in ("route", "spare", "activity")
@@ -133,7 +134,7 @@ def _fleet(study, results, plans, checks):
             "mean_age": sum(ages) / len(ages),
             "spare_ratio": 100 * roles["spare"] / roles["route"],
             "oldest_age": max(ages),
-            "bought": _events(plan, year, ("bought",)),
+            "bought": _events(plan, year, BOUGHT),
             "left": _events(plan, year, ("sold", "scrapped")),
         }
         for column, figure in mine.items():
@@ -143,7 +144,7 @@ def _fleet(study, results, plans, checks):
             mine = "scrapped" if event["unit"] in plan.funding.scrapped() else "sold"
             checks.word("fleet_events", (plan.name, event["unit"], event["year"]), mine, event["event"])
         for record in plan.course.driving:
-            age = record["y"] - plan.fleet.in_service(record["unit"])
+            age = record["y"] - plan.values.in_service(record["unit"])
             checks.figure("vehicle_years", (plan.name, record["unit"], record["year"], "age"), age, record["age"])
 
 

@@ -4,6 +4,7 @@ from categories import GROUPS, when
 from debts import Finance
 from fleet import Fleet, Ledger
 from funding import Funding
+from values import Values
 from yard import Yard
 
 
@@ -13,7 +14,8 @@ class Plan:
     def __init__(self, study, course):
         self.study, self.course, self.name = study, course, course.plan
         self.ledger = Ledger()
-        self.fleet = Fleet(study, course, self.ledger)
+        self.values = Values(study, course)
+        self.fleet = Fleet(self.values, self.ledger)
         self.fleet.write()
         self.yard = Yard(study, course, self.ledger)
         self.yard.write()

@@ -5,6 +5,8 @@ and whose pack is replaced; kilowatts and kilowatt-hours of the bills by month; 
 prices.
 """
 
+BOUGHT = "bought", "bought used"
+
 
 class Course:
     """The course of one plan. Years count from 0."""
@@ -40,6 +42,10 @@ class Course:
             lines = quantities.setdefault((row["y"], row["month"]), {})
             lines[row["line"], row["unit"]] = lines.get((row["line"], row["unit"]), 0.0) + row["quantity"]
         return quantities
+
+    def purchases(self):
+        """Buses that are bought."""
+        return [e for e in self.events if e["event"] in BOUGHT]
 
     def in_year(self, year):
         """Buses that stand in their places in a year."""

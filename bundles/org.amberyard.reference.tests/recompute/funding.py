@@ -2,9 +2,11 @@
 
 import math
 
+from air import model_year
 from categories import GROUPS
 from fleet import YARD
 from money import END, RUNNING, START, Path
+from payments import Tax, kept
 from programmes import Line, Programme, within
 
 
@@ -16,7 +18,7 @@ class Funding:
         rows = self.study.folder.rows("programmes")
         order = sorted(range(len(rows)), key=lambda i: (float(rows[i].text("Order", "1")), i))
         self.programmes = {rows[i].text("Name"): Programme(rows[i], self.study.folder) for i in order}
-        self.lines, self.flows = [], []
+        self.lines, self.flows, self.tax = [], [], Tax()
         certain = next(r for r in self.study.folder.rows("plans") if r.text("Name") == plan.name)
         self.certain_only = certain.yes("Certain awards only")
 
@@ -33,9 +35,8 @@ class Funding:
     def _collect(self):
         course, year_of = self.plan.course, self.study.year
         named = {(r.text("Bus"), year_of(r)): r for r in self.study.of_plan("replacements", course.plan)}
-        for event in course.events:
-            if event["event"] == "bought":
-                self._bus(event, named.get((event["place"], event["y"])))
+        for event in course.purchases():
+            self._bus(event, named.get((event["place"], event["y"])))
         for row in self.study.of_plan("port_purchases", course.plan):
             port, count, year = self.study.ports[row.text("Port type")], int(row.number("Count", "")), year_of(row)
             parts = [
@@ -55,11 +56,11 @@ class Funding:
             self.lines.append(Line("training and tools", row.text("Name"), YARD, year, 1, [amount], self._named(row)))
 
     def _order(self, line):
-        """Budgets go to the purchases of a year before those of later ones, to buses by their place before the rest by
-        name.
+        """Budgets go to the purchases of a year before those of later ones, to buses before the rest, to buses in place
+        of the oldest engines first, and then by name.
         """
         kinds = ["bus", "ports", "site work", "training and tools"]
-        return line.year, kinds.index(line.kind), self.plan.places().index(line.place), line.name
+        return line.year, kinds.index(line.kind), line.old_engine, line.name
 
     def _named(self, row):
         names = row.names("Programmes") or row.names("Programme")
@@ -85,12 +86,12 @@ class Funding:
         outgoing = self.study.types[old["type"]] if old else kind
         like = self.study.types[outgoing.successor] if outgoing.successor else kind
         like = kind if like.electric else like
-        price = self.plan.fleet.price(kind, START, year) * self.money.inflated(year)
-        compared = self.plan.fleet.price(like, START, year) * self.money.inflated(year)
+        price = self.plan.values.price(kind, event["unit"], START, year) * self.money.inflated(year)
+        compared = self.plan.values.price(like, "", START, year) * self.money.inflated(year)
         self.lines.append(
             Line(
                 "bus",
-                f"{event['unit']}, {kind.name}",
+                f"{event['unit']}, {kind.name}" + (", used" if event["unit"] in self.plan.values.used else ""),
                 event["place"],
                 year,
                 1,
@@ -101,6 +102,8 @@ class Funding:
                 compared,
                 old,
                 outgoing,
+                math.inf if outgoing.electric or not old else model_year(self.plan, old["unit"]),
+                event["unit"] in self.plan.values.used,
             )
         )
 
@@ -120,7 +123,7 @@ class Funding:
             )
             bounds = [asked, programme.cap(line), sum(line.left[i] for i in programme.covered(line))]
             bounds += [self._room(holder, programme, line, federal) for holder in paying + [programme]]
-            bounds += [programme.left(line.year)]
+            bounds += [programme.left(line.year), self.tax.room(programme, line.year)]
             amount = 0.0 if refused or line.kind == "bus" and programme.buses_left < 1 else max(0.0, min(bounds))
             programme.buses_left -= 1 if line.kind == "bus" and not refused else 0
             line.awards.append((programme, asked, amount))
@@ -150,15 +153,17 @@ class Funding:
         return max(0.0, counted - holder.match * cost) * all_left / shared
 
     def _pay(self, programme, line, amount):
-        self.flows.append(("award", programme.name, line.place, line.year + programme.lag, amount))
-        if line.kind != "bus" or not programme.hold:
-            return
+        payments = self.tax.payments(programme, line.year, amount)
         gone = [
             e["y"] for e in self.plan.course.events if e["unit"] == line.unit and e["event"] in ("sold", "scrapped")
         ]
-        if gone and gone[0] - line.year < programme.hold:
+        if line.kind == "bus" and gone and gone[0] - line.year < programme.hold:
             owed = amount * (1 - (gone[0] - line.year) / programme.hold)
-            self.flows.append(("award paid back", programme.name, line.place, gone[0], -owed))
+            payments, back = kept(payments, owed, gone[0])
+            if back > 0:
+                self.flows.append(("award paid back", programme.name, line.place, gone[0], -back))
+        for year, part in payments:
+            self.flows.append(("award", programme.name, line.place, year, part))
 
     def scrapped(self):
         """Old buses that are scrapped, because a programme that asks for it pays for the new one."""

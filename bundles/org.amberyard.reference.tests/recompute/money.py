@@ -33,6 +33,10 @@ class Money:
         """An amount of constant money in the money that the study states."""
         return constant if self.constant else constant * self.inflated(self.time(when, year))
 
+    def restated(self, nominal, when, year):
+        """An amount of money of its time in the money that the study states."""
+        return nominal / self.inflated(self.time(when, year)) if self.constant else nominal
+
     def inflated(self, time):
         """Money of a time over money of the base date."""
         return (1 + self.inflation) ** time

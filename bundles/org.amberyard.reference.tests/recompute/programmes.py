@@ -6,7 +6,9 @@ from dataclasses import dataclass, field
 
 @dataclass
 class Line:
-    """A purchase in money of its time, in the parts that programmes tell apart (of ports: hardware and installation)."""
+    """A purchase in money of its time, in the parts that programmes tell apart (of ports: hardware and
+    installation).
+    """
 
     kind: str
     name: str
@@ -20,6 +22,8 @@ class Line:
     like_for_like: float = 0.0
     old: dict = None
     old_type: object = None
+    old_engine: float = math.inf
+    used: bool = False
     awards: list = field(default_factory=list)
     left: list = None
 
@@ -44,8 +48,12 @@ class Programme:
             "Budget per year", "USD", math.inf
         )
         self._spent, self.scraps = {}, row.yes("Scraps old bus")
-        if row.text("Paid", "cash") != "cash" or row.yes("Shares of what is left"):
-            raise ValueError("The recomputation knows neither credits against tax nor shares of what is left.")
+        if row.yes("One for one") or row.text("Delivered from") or row.text("Delivered by"):
+            raise ValueError("The recomputation knows programmes by years, for every bus.")
+        self.newest_engine = int(row.text("Newest old engine", "0")) or math.inf
+        self.against_tax = row.text("Paid", "cash") == "against tax"
+        self.tax_per_year = row.number("Tax per year", "USD", 0.0)
+        self.carry = int(row.number("Carried forward", "yr", 0.0))
 
     def pays_in(self, calendar):
         """True when it pays for purchases of a year."""
@@ -62,7 +70,8 @@ class Programme:
 
     def asked(self, line):
         """What its rule comes to before limits."""
-        cost = sum(line.parts[i] for i in self.covered(line))
+        parts = line.left if self.row.yes("Shares of what is left") else line.parts
+        cost = sum(parts[i] for i in self.covered(line))
         if line.kind == "bus":
             award = self.awards.get(line.new.body) if line.new.electric else None
             if award is None:
@@ -97,6 +106,10 @@ class Programme:
             or self.row.yes("Same body type")
             and old is not None
             and line.old_type.body != line.new.body
+            or self.row.yes("New buses only")
+            and line.used
+            or old is not None
+            and line.old_engine > self.newest_engine
             or self.row.yes("Old bus is diesel")
             and old is not None
             and line.old_type.fuel != "diesel"

@@ -3,7 +3,9 @@
 import math
 
 from air import Bus
+from course import BOUGHT
 from fleet import YARD
+from money import START
 
 
 class Replaced:
@@ -58,11 +60,11 @@ def replaced(factors, plan, baseline):
     """All of them, in the order of year and place; what the baseline does as well is no part of the project."""
     found = []
     for event in plan.course.events:
-        if event["event"] in ("bought", "moved"):
+        if event["event"] in (*BOUGHT, "moved"):
             old = _leaves(plan, event)
             now = [r for r in plan.course.in_year(event["y"]) if r["place"] == event["place"]]
             if old and now and not plan.study.types[old["type"]].electric and not _baseline_too(baseline, event, old):
-                found.append(Replaced(factors, plan, baseline, old, now[0], event["event"] == "bought"))
+                found.append(Replaced(factors, plan, baseline, old, now[0], event["event"] in BOUGHT))
     return sorted(found, key=lambda r: (r.now["y"], list(plan.study.buses).index(r.now["place"])))
 
 
@@ -90,13 +92,13 @@ def _baseline_too(baseline, event, old):
 
 
 def cost(plan, buses):
-    """Capital of the project and what programmes pay of it, whenever they pay, in stated money, not discounted: what is
-    bought for the first time, with the awards for it. Renewals, credits and aid are no part of it.
+    """Capital of the project and what programmes award for it, whenever they pay, in stated money of the purchases, not
+    discounted: what is bought for the first time. Renewals, credits and aid are no part of it.
     """
     bought, first = {b.key for b in buses if b.bought}, plan.study.money.first_year
     lines = [line for line in plan.funding.lines if line.place == YARD or (line.place, line.year + first) in bought]
-    awards = [(line.year + p.lag, amount) for line in lines for p, _, amount in line.awards]
+    awarded = [(line.year, sum(amount for _, _, amount in line.awards)) for line in lines]
     return {
-        "capital": sum(plan.funding.stated("award", line.year, sum(line.parts)) for line in lines),
-        "grant only": sum(plan.funding.stated("award", year, amount) for year, amount in awards),
+        "capital": sum(plan.study.money.restated(sum(line.parts), START, line.year) for line in lines),
+        "grant only": sum(plan.study.money.restated(amount, START, year) for year, amount in awarded),
     }

@@ -11,8 +11,6 @@ class Study:
     def __init__(self, folder):
         if folder.rows("price_points") or folder.rows("low_carbon_price_points"):
             raise ValueError("The recomputation knows prices that rise steadily, none by points.")
-        if any(float(r.text("Age of used bus", "0")) for r in folder.rows("replacements")):
-            raise ValueError("The recomputation knows no used buses.")
         if folder.only("settings").number("Income tax rate", "%", 0.0):
             raise ValueError("The recomputation knows no income tax.")
         self.folder = folder
@@ -47,6 +45,11 @@ class Study:
         "upkeep": ("upkeep",),
         "ports and site works": ("infrastructure",),
     }
+
+    def levers(self):
+        """Prices that are looked at; none that is zero, of which no multiple leads anywhere."""
+        prices = {**self.fuels, "replacement packs": self.pack}
+        return [name for name, (price, _) in prices.items() if price > 0] + [*self.LEVERS, "real discount rate"]
 
     def at(self, lever, value):
         """The same study with a price at a multiple of what it is, or at another real discount rate."""

@@ -61,7 +61,8 @@ class Yard:
             )
 
     def _asset(self, category, bought, price, life):
-        """Bought, bought again at the end of each life, and credited for what is left of the last one as it was paid."""
+        """Bought, bought again at the end of each life, and credited for what is left of the last one as it was paid.
+        """
         path, last = self.study.index("infrastructure"), bought
         for year in range(bought, self.study.money.years, max(1, math.ceil(life))):
             self.ledger.add(YARD, year, category, price * path.at(START, year))

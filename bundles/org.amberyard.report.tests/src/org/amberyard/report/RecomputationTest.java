@@ -101,10 +101,14 @@ class RecomputationTest {
     void everyFigureOfTheExampleIsFoundAgain() throws Exception {
         Verdict verdict = recomputed(EXAMPLE.resolve("csv"), example);
         assertEquals(0, verdict.code(), verdict.text());
-        assertTrue(verdict.compared() > 19_000, verdict.text());
+        assertTrue(verdict.compared() > 20_000, verdict.text());
     }
 
-    /** Nominal figures, mid-year, stacked and limited awards, late payments, credits, aid, health costs, and every kind of debt. */
+    /**
+     * Nominal figures, mid-year, stacked and limited awards, late payments, awards withheld from a bus that leaves before they
+     * are paid, credits against a tax that programmes share, a used bus, a type whose value its distance decides, low-carbon
+     * credits, aid, health costs, and every kind of debt.
+     */
     @Test
     void everyFigureIsFoundAgainUnderOtherTermsOfMoney() throws Exception {
         Path inputs = Files.createDirectories(folder.resolve("variant-inputs"));
@@ -112,7 +116,7 @@ class RecomputationTest {
         copy(PROGRAM.resolve("variant"), inputs);
         Verdict verdict = recomputed(inputs, evaluated(StudyFolderImport.read(inputs), "variant"));
         assertEquals(0, verdict.code(), verdict.text());
-        assertTrue(verdict.compared() > 30_000, verdict.text());
+        assertTrue(verdict.compared() > 40_000, verdict.text());
     }
 
     private static void copy(Path from, Path to) throws IOException {
