@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
+import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.EnergyCauses;
@@ -92,5 +93,36 @@ class LateReturnTest {
         IntStream.range(2 * 4, 6 * 4).forEach(step -> assertEquals(0, kw[step], 0.1, "heat alone, step " + step));
         assertTrue(kw[4] > 9 && ends.year().missingKwh().get(0) > 0, "three hours are too short");
         assertEquals(0, detail(bus, ChargeRule.setTime(23 * 60)).year().missingKwh().get(0), 0);
+    }
+
+    /** From 22:00 to 5:00 on Friday, Saturday and Sunday, and not through the days between. */
+    @Test
+    void theSetTimeHoldsOnEveryDayOfAWeekend() {
+        YardBus far = SampleBuses.bus(0, SampleBuses.route(18, 40, 0, 40), 1, EnergyUse.ZERO);
+        YardBus slow = new YardBus(0, "Bus 0", 5, 0, far.battery(), 0.9, far.route(), 1, EnergyUse.ZERO);
+        ChargeRule from22To5 = new ChargeRule(ChargePolicy.SET_TIME, 22 * 60, 5 * 60);
+        StretchLoad weekend = stretch(YardDetail.of(SampleBuses.yard(List.of(slow), PortUnit.of(AC, 1, 1), from22To5, false, OWN,
+                NONE, 18)), StretchKind.BEFORE_WEEKEND);
+        double[] kw = weekend.schedule().totalKw();
+        IntStream.range(0, 72).forEach(hour -> {
+            boolean may = hour % 24 >= 22 || hour % 24 < 5;
+            assertTrue(may || kw[4 * hour + 2] == 0, "hour " + hour + ": " + kw[4 * hour + 2]);
+        });
+        assertTrue(kw[4 * 46] > 4, "80 kWh at 4.4 kW take more than the seven hours of Friday night");
+        assertEquals(List.of(), weekend.schedule().shortfalls());
+    }
+
+    /** It leaves at 6:30 whether charging ends at 5:00 or heat begins at 6:00. */
+    @Test
+    void whatABusMissesIsItsDeparture() {
+        YardBus far = SampleBuses.bus(0, SampleBuses.route(18, 60, 0, 60), 1, EnergyUse.ZERO);
+        YardBus slow = new YardBus(0, "Bus 0", 5, 0, far.battery(), 0.9, far.route(), 1, EnergyUse.ZERO);
+        YardDetail short7Hours = detail(slow, new ChargeRule(ChargePolicy.SET_TIME, 22 * 60, 5 * 60));
+        String words = stretch(short7Hours, StretchKind.SERVICE_DAY).schedule().shortfalls().get(0).words();
+        assertTrue(words.startsWith("Bus 0 misses 06:30 by "), words);
+        StretchLoad day = stretch(detail(far, ChargeRule.of(ChargePolicy.SPREAD)), StretchKind.COLDEST_DAY);
+        PlugIn night = day.charging().stretch().plugIns().get(day.charging().stretch().plugIns().size() - 1);
+        assertEquals(1440 + 390, night.toMin(), 0);
+        assertEquals(1440 + 360, night.chargeByMin(), 0);
     }
 }

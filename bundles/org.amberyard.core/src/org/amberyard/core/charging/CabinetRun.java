@@ -17,20 +17,20 @@ final class CabinetRun {
     /** A bus in one turn of the stretch. */
     private static final class Member {
         private final PlugCharge charge;
-        private final double startMin;
-        private final double endMin;
+        private final double laterMin;
+        private final ChargeTimes times;
         private double meterKw;
         private double fullMin;
         private boolean granted;
 
-        private Member(PlugCharge charge, double startMin, double endMin) {
+        private Member(PlugCharge charge, double laterMin, ChargeTimes times) {
             this.charge = charge;
-            this.startMin = startMin;
-            this.endMin = endMin;
+            this.laterMin = laterMin;
+            this.times = times;
         }
 
         private boolean draws(double nowMin) {
-            return startMin <= nowMin && nowMin < endMin && !charge.full();
+            return times.endMin(nowMin) > nowMin && !charge.full();
         }
     }
 
@@ -53,16 +53,15 @@ final class CabinetRun {
             int own = members.size();
             for (int place = 0; place < own; place++) {
                 Member member = members.get(place);
-                double laterMin = member.endMin - member.charge.plugged.toMin();
-                add(member.charge.unbooked(), laterMin - lengthMin);
-                add(member.charge.unbooked(), laterMin + lengthMin);
+                add(member.charge.unbooked(), member.laterMin - lengthMin);
+                add(member.charge.unbooked(), member.laterMin + lengthMin);
             }
         }
         run();
     }
 
     private void add(PlugCharge charge, double laterMin) {
-        members.add(new Member(charge, charge.startMin(rule) + laterMin, charge.plugged.toMin() + laterMin));
+        members.add(new Member(charge, laterMin, charge.times(rule).later(laterMin)));
     }
 
     private void run() {
@@ -84,7 +83,7 @@ final class CabinetRun {
     private double nextStart(double nowMin) {
         double next = Double.POSITIVE_INFINITY;
         for (Member member : members) {
-            next = member.startMin > nowMin && member.startMin < member.endMin ? Math.min(next, member.startMin) : next;
+            next = Math.min(next, member.times.nextMin(nowMin));
         }
         return next;
     }
@@ -100,7 +99,7 @@ final class CabinetRun {
                 PlugCharge charge = member.charge;
                 double kw = Math.min(charge.limitKw, charge.curve.acceptanceKw(charge.chargeShare()));
                 boolean spread = rule.policy() == ChargePolicy.SPREAD;
-                member.meterKw = (spread ? Math.min(kw, charge.evenKw(nowMin, member.endMin)) : kw) / charge.efficiency;
+                member.meterKw = (spread ? Math.min(kw, charge.evenKw(nowMin, member.times.endMin(nowMin))) : kw) / charge.efficiency;
             }
         }
         return drawing;
@@ -130,10 +129,10 @@ final class CabinetRun {
     private double nextChange(double nowMin, double stepEndMin) {
         double next = stepEndMin;
         for (Member member : members) {
-            next = member.startMin > nowMin ? Math.min(next, member.startMin) : next;
+            next = Math.min(next, member.times.nextMin(nowMin));
             if (member.draws(nowMin)) {
                 member.fullMin = nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency);
-                next = Math.min(next, Math.min(member.endMin, member.fullMin));
+                next = Math.min(next, Math.min(member.times.endMin(nowMin), member.fullMin));
             }
         }
         return next;

@@ -1,5 +1,8 @@
 package org.amberyard.core.charging;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A policy with what it needs to know.
  *
@@ -28,31 +31,37 @@ public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
         return new ChargeRule(other, setMin, endMin);
     }
 
-    /** Moment until which a bus that leaves at another may charge: the last end of the set time before that. */
-    public double lastMin(double fromMin, double toMin) {
-        double last = endMin + Math.floor((toMin - endMin) / DAY_MIN) * DAY_MIN;
-        boolean ends = policy == ChargePolicy.SET_TIME && endMin != setMin && last > startMin(fromMin, toMin);
-        return ends ? last : toMin;
-    }
-
     /** True when charging can be moved within the time at the plug, so that time at a shared plug can be split. */
     public boolean managed() {
         return policy == ChargePolicy.SPREAD || policy.priced();
     }
 
-    /**
-     * Moment from which a bus may charge: its arrival, or the set time when that falls in its stay; so it is charged at once
-     * between runs.
-     */
-    public double startMin(PlugIn stay) {
-        return startMin(stay.fromMin(), stay.toMin());
+    /** How long a bus may charge between two moments, minutes. */
+    public double minutes(double fromMin, double toMin) {
+        return times(fromMin, toMin).minutes();
     }
 
-    double startMin(double fromMin, double toMin) {
-        if (policy != ChargePolicy.SET_TIME) {
-            return fromMin;
+    /**
+     * When a bus may charge between two moments: always, or at the set time of each day where that falls between them; so a bus is
+     * charged at once between runs, and waits through the days of a weekend.
+     */
+    ChargeTimes times(double fromMin, double toMin) {
+        ChargeTimes always = new ChargeTimes(List.of(new ChargeTimes.Span(fromMin, toMin)));
+        ChargeTimes set = policy == ChargePolicy.SET_TIME ? setTimes(fromMin, toMin) : always;
+        return set.spans().isEmpty() ? always : set;
+    }
+
+    private ChargeTimes setTimes(double fromMin, double toMin) {
+        if (endMin == setMin) {
+            double start = setMin + Math.ceil((fromMin - setMin) / DAY_MIN) * DAY_MIN;
+            return new ChargeTimes(List.of(new ChargeTimes.Span(start, Double.POSITIVE_INFINITY))).between(fromMin, toMin);
         }
-        double start = setMin + Math.ceil((fromMin - setMin) / DAY_MIN) * DAY_MIN;
-        return start < toMin ? start : fromMin;
+        double lengthMin = (endMin - setMin + DAY_MIN) % DAY_MIN;
+        double first = setMin + Math.floor((fromMin - setMin) / DAY_MIN) * DAY_MIN;
+        List<ChargeTimes.Span> days = new ArrayList<>();
+        for (double start = first; start < toMin; start += DAY_MIN) {
+            days.add(new ChargeTimes.Span(start, start + lengthMin));
+        }
+        return new ChargeTimes(days).between(fromMin, toMin);
     }
 }

@@ -46,12 +46,13 @@ final class PlugChain {
             swap = before.departureMin + turn > bus.arrivalMin;
             startMin = swap ? stretch.swapHours().next(Math.max(startMin, before.readyMin + turn)) : startMin;
         }
-        double chargeMin = Math.max(startMin, rule.startMin(bus.arrivalMin, bus.departureMin));
-        double readyMin = Math.min(bus.departureMin, chargeMin + needMin);
-        if (!(startMin < bus.departureMin) || !letsNextIn(bus, position, readyMin)) {
+        ChargeTimes times = rule.times(bus.arrivalMin, bus.chargeByMin).between(startMin, bus.chargeByMin);
+        boolean full = times.minutes() >= needMin;
+        double readyMin = full ? Math.max(startMin, times.after(needMin)) : bus.chargeByMin;
+        if (!(startMin < bus.chargeByMin) || !letsNextIn(bus, position, readyMin)) {
             return null;
         }
-        double shortKwh = chargeMin + needMin <= bus.departureMin ? 0 : shortKwh(bus, chargeMin, batteryKw);
+        double shortKwh = full ? 0 : shortKwh(bus, times.minutes() / 60, batteryKw);
         return new PlugSlot(unit, plug, position, startMin, readyMin, shortKwh, swap);
     }
 
@@ -64,9 +65,8 @@ final class PlugChain {
         return readyMin <= afterMin && (bus.departureMin <= afterMin || stretch.swapHours().at(afterMin));
     }
 
-    private static double shortKwh(QueuedBus bus, double chargeMin, double batteryKw) {
+    private static double shortKwh(QueuedBus bus, double hours, double batteryKw) {
         PlugIn stay = bus.plugIn;
-        double hours = Math.max(0, bus.departureMin - chargeMin) / 60;
         double left = stay.acceptance().curve().endShare(stay.startShare(), batteryKw, hours);
         return (stay.endShare() - left) * stay.acceptance().curve().usableKwh();
     }

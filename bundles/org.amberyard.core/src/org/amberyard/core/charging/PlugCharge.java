@@ -39,9 +39,10 @@ final class PlugCharge {
         return chargeShare;
     }
 
-    /** Moment from which it charges by a rule. */
-    double startMin(ChargeRule rule) {
-        return Math.max(plugged.fromMin(), rule.startMin(plugged.plugIn()));
+    /** When it charges at its plug by a rule. */
+    ChargeTimes times(ChargeRule rule) {
+        PlugIn stay = plugged.plugIn();
+        return rule.times(stay.fromMin(), stay.chargeByMin()).between(plugged.fromMin(), plugged.chargeToMin());
     }
 
     boolean full() {
@@ -70,12 +71,12 @@ final class PlugCharge {
         chargeShare = share;
     }
 
-    /** Charges at a power that nothing else limits from a moment until the bus is full or loses its plug. */
-    void run(double fromMin, double kw) {
-        int step = (int) Math.floor(fromMin / grid.stepMin());
-        double nowMin = fromMin;
-        while (nowMin < plugged.toMin() && !full() && kw > 0) {
-            double nextMin = Math.min(plugged.toMin(), (step + 1) * grid.stepMin());
+    /** Charges at a power that nothing else limits through a time, or until the bus is full. */
+    void run(ChargeTimes.Span time, double kw) {
+        int step = (int) Math.floor(time.fromMin() / grid.stepMin());
+        double nowMin = time.fromMin();
+        while (nowMin < time.toMin() && !full() && kw > 0) {
+            double nextMin = Math.min(time.toMin(), (step + 1) * grid.stepMin());
             reach(after(kw, (nextMin - nowMin) / 60), step);
             nowMin = nextMin;
             step++;

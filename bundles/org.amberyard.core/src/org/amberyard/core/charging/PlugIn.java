@@ -8,19 +8,26 @@ package org.amberyard.core.charging;
  * @param label what the bus is called
  * @param fromMin arrival, minutes; from 0 to the length of the stretch
  * @param toMin departure, minutes; at most the length of the stretch later
+ * @param chargeByMin moment by which it is to be charged, because the port heats it from then on; the departure where it does not
  * @param batteryKwh energy to be stored, kWh
  * @param endShare state of charge when it is stored, at most 1
  * @param acceptance what the bus takes
  */
-public record PlugIn(int bus, String label, double fromMin, double toMin, double batteryKwh, double endShare,
-        BusAcceptance acceptance) {
+public record PlugIn(int bus, String label, double fromMin, double toMin, double chargeByMin, double batteryKwh,
+        double endShare, BusAcceptance acceptance) {
 
     public PlugIn {
-        if (!(fromMin >= 0 && toMin > fromMin && batteryKwh >= 0 && endShare <= 1)) {
+        if (!(fromMin >= 0 && toMin >= chargeByMin && chargeByMin > fromMin && batteryKwh >= 0 && endShare <= 1)) {
             throw new IllegalArgumentException("Bus " + label + " stands from minute " + fromMin + " to " + toMin
-                    + " for " + batteryKwh + " kWh up to a state of charge of " + endShare
-                    + ", but must arrive at minute 0 or later, leave after that, need 0 kWh or more and end at 1 or less");
+                    + ", charged by " + chargeByMin + ", for " + batteryKwh + " kWh up to a state of charge of " + endShare
+                    + ", but must arrive at minute 0 or later, be charged after that and leave no sooner, need 0 kWh or more and end at 1 or less");
         }
+    }
+
+    /** A bus that can be charged until it leaves. */
+    public PlugIn(int bus, String label, double fromMin, double toMin, double batteryKwh, double endShare,
+            BusAcceptance acceptance) {
+        this(bus, label, fromMin, toMin, toMin, batteryKwh, endShare, acceptance);
     }
 
     /** State of charge on arrival. */
@@ -30,18 +37,18 @@ public record PlugIn(int bus, String label, double fromMin, double toMin, double
 
     /** Mean power into the battery that has it ready just in time, kW. */
     public double evenKw() {
-        return batteryKwh / ((toMin - fromMin) / 60);
+        return batteryKwh / ((chargeByMin - fromMin) / 60);
     }
 
     /** The same that arrives as before and leaves with less stored, kWh. */
     public PlugIn storingLess(double lessKwh) {
         double storedKwh = Math.max(0, batteryKwh - lessKwh);
-        return new PlugIn(bus, label, fromMin, toMin, storedKwh,
+        return new PlugIn(bus, label, fromMin, toMin, chargeByMin, storedKwh,
                 endShare - (batteryKwh - storedKwh) / acceptance.curve().usableKwh(), acceptance);
     }
 
     /** The same with another energy to be stored; it arrives emptier or fuller, and leaves as before. */
     public PlugIn withKwh(double otherKwh) {
-        return new PlugIn(bus, label, fromMin, toMin, otherKwh, endShare, acceptance);
+        return new PlugIn(bus, label, fromMin, toMin, chargeByMin, otherKwh, endShare, acceptance);
     }
 }

@@ -7,7 +7,7 @@ package org.amberyard.core.charging;
  * @param plug plug of the port
  * @param position place in the plug's order
  * @param startMin start of the time at the plug
- * @param readyMin moment at which the bus is full, or leaves
+ * @param readyMin moment at which the bus is full, or can be charged no longer
  * @param shortKwh energy that it lacks then, kWh
  * @param swap true when a person has to plug it in
  */

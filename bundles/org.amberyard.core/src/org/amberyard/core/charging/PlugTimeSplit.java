@@ -53,7 +53,7 @@ final class PlugTimeSplit {
         double until = endMin;
         for (int place = buses.size() - 1; place >= 0; place--) {
             QueuedBus bus = buses.get(place);
-            latest[place] = Math.max(bus.startMin, swapHours.last(Math.min(until, bus.departureMin) - needMin[place]));
+            latest[place] = Math.max(bus.startMin, swapHours.last(Math.min(until, bus.chargeByMin) - needMin[place]));
             until = latest[place];
         }
         return latest;

@@ -12,4 +12,9 @@ package org.amberyard.core.charging;
  * @param swap true when a person had to plug the bus in after it arrived
  */
 public record Plugged(int place, PlugIn plugIn, int unit, int plug, double fromMin, double toMin, boolean swap) {
+
+    /** Moment until which it can be charged there, minutes counted as in the plug-in. */
+    double chargeToMin() {
+        return Math.min(toMin, plugIn.chargeByMin());
+    }
 }

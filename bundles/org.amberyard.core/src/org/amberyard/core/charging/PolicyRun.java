@@ -30,10 +30,9 @@ record PolicyRun(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
     }
 
     private void alone(PlugCharge charge) {
-        double fromMin = charge.startMin(rule);
-        if (fromMin < charge.plugged.toMin()) {
-            boolean spread = rule.policy() == ChargePolicy.SPREAD;
-            charge.run(fromMin, spread ? charge.evenKw(fromMin, charge.plugged.toMin()) : charge.limitKw);
+        boolean spread = rule.policy() == ChargePolicy.SPREAD;
+        for (ChargeTimes.Span time : charge.times(rule).spans()) {
+            charge.run(time, spread ? charge.evenKw(time.fromMin(), time.toMin()) : charge.limitKw);
         }
     }
 

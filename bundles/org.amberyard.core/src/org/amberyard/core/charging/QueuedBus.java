@@ -7,10 +7,12 @@ final class QueuedBus {
     private final double laterMin;
     final double arrivalMin;
     final double departureMin;
+    /** Moment by which it is to be charged. */
+    final double chargeByMin;
     int unit;
     int plug;
     double startMin;
-    /** Moment at which it is full, or leaves. */
+    /** Moment at which it is full, or can be charged no longer. */
     double readyMin;
     double shortKwh;
     boolean swap;
@@ -21,6 +23,7 @@ final class QueuedBus {
         this.laterMin = laterMin;
         this.arrivalMin = plugIn.fromMin() + laterMin;
         this.departureMin = plugIn.toMin() + laterMin;
+        this.chargeByMin = plugIn.chargeByMin() + laterMin;
     }
 
     /** Time that it needs at its plug, minutes. */

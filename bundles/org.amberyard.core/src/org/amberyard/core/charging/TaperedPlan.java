@@ -41,7 +41,7 @@ final class TaperedPlan {
         }
         for (int unit = 0; unit < charging.units().size(); unit++) {
             List<PlugCharge> charges = new ArrayList<>(run.at(unit));
-            charges.sort(Comparator.comparingDouble((PlugCharge c) -> c.plugged.toMin())
+            charges.sort(Comparator.comparingDouble((PlugCharge c) -> c.plugged.chargeToMin())
                     .thenComparingInt(c -> c.plugged.plugIn().bus()));
             double[] spareKwh = spareKwh(charging.units().get(unit), charges, sessionOf);
             charges.forEach(c -> follow(c, sessionKw[sessionOf[c.plugged.place()]], spareKwh));
@@ -64,14 +64,14 @@ final class TaperedPlan {
 
     private void follow(PlugCharge charge, double[] planKw, double[] spareKwh) {
         double targetShare = targetShare(charge, planKw);
-        double hurryMin = charge.plugged.toMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare, charge.limitKw);
+        double hurryMin = charge.plugged.chargeToMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare, charge.limitKw);
         int from = (int) Math.floor(charge.plugged.fromMin() / grid.stepMin());
-        int to = (int) Math.ceil(charge.plugged.toMin() / grid.stepMin());
+        int to = (int) Math.ceil(charge.plugged.chargeToMin() / grid.stepMin());
         double owedKwh = 0;
         for (int running = from; running < to; running++) {
             int step = grid.wrapped(running);
             double plannedKwh = running < from + grid.steps() ? planKw[step] * grid.stepHours() : 0;
-            double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
+            double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
                 double wishKwh = plannedKwh + Math.min(owedKwh, Math.max(0, spare.belowDemand()[step]) * grid.stepHours());
                 double mostKwh = plannedKwh + Math.min(spareKwh[step], spare.belowLimit()[step] * grid.stepHours());
@@ -99,8 +99,8 @@ final class TaperedPlan {
     private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare) {
         double before = charge.chargeShare();
         double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
-        double endMin = Math.min(charge.plugged.toMin(), (running + 1) * grid.stepMin());
-        double leftHours = (charge.plugged.toMin() - endMin) / 60;
+        double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
+        double leftHours = (charge.plugged.chargeToMin() - endMin) / 60;
         double lowest = charge.curve.startShare(targetShare, charge.limitKw, leftHours);
         double wanted = Math.max(lowest, before + wishKwh / kwhPerShare(charge));
         double highest = Math.min(charge.after(charge.limitKw, (endMin - startMin) / 60),

@@ -17,13 +17,15 @@ public record BusNeed(List<Stay> stays, List<Heat> heat) {
      * A time at the yard.
      *
      * @param fromMin start, minutes after the stretch's start
-     * @param toMin end; beyond the stretch's end where the bus leaves on the morning after it
+     * @param toMin departure; beyond the stretch's end where the bus leaves on the morning after it
+     * @param chargeByMin moment by which it is charged
      * @param batteryKwh energy into the battery, kWh
      * @param endShare state of charge aimed at by the end, 0 to 1
      * @param packC pack temperature while it is charged, °C
      * @param heatKw power that heat takes of the port through the whole stay, kW
      */
-    public record Stay(double fromMin, double toMin, double batteryKwh, double endShare, double packC, double heatKw) {
+    public record Stay(double fromMin, double toMin, double chargeByMin, double batteryKwh, double endShare,
+            double packC, double heatKw) {
     }
 
     /**

@@ -105,16 +105,15 @@ final class BusNeeds {
         double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
         double packC = before.get(before.size() - 1).packC();
         double kwh = factor * layover.batteryKwh();
-        double toMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC, heat)
+        double byMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC, heat)
                 : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
-        return new BusNeed.Stay(layover.fromMin(), Math.min(toMin, layover.toMin()), kwh, endShare, packC, 0);
+        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh, endShare, packC, 0);
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double batteryKwh, double packC, YardHeat heat) {
-        double lastMin = yard.rule().lastMin(fromMin, toMin);
-        double chargedMin = Math.min(lastMin, chargedByMin(fromMin, toMin, batteryKwh, 1, packC, heat));
+        double byMin = chargedByMin(fromMin, toMin, batteryKwh, 1, packC, heat);
         return batteryKwh <= 0 ? List.of()
-                : List.of(new BusNeed.Stay(fromMin, chargedMin, batteryKwh, 1, packC, heat.nightKw()));
+                : List.of(new BusNeed.Stay(fromMin, toMin, byMin, batteryKwh, 1, packC, heat.nightKw()));
     }
 
     /** The port heats the bus in the time before departure; it is charged before that where there is time for it. */
@@ -126,6 +125,6 @@ final class BusNeeds {
         }
         TaperCurve curve = TaperCurve.of(bus.battery(), bus.health(), packC);
         double hours = curve.hours(Math.max(0, endShare - batteryKwh / curve.usableKwh()), endShare, kw);
-        return fromMin + hours * 60 <= byMin ? byMin : toMin;
+        return byMin > fromMin && hours * 60 <= yard.rule().minutes(fromMin, byMin) ? byMin : toMin;
     }
 }

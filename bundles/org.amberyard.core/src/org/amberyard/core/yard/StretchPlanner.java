@@ -92,8 +92,9 @@ final class StretchPlanner {
     private PlugIn plugIn(int bus, BusNeed.Stay stay, double lengthMin) {
         YardBus of = yard.buses().get(bus);
         double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
-        return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin, stay.batteryKwh(), stay.endShare(),
-                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC()).besideHeat(stay.heatKw()));
+        return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin,
+                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.endShare(), BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
+                        .besideHeat(stay.heatKw()));
     }
 
     /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */
