@@ -2,10 +2,8 @@ package org.amberyard.batch;
 
 import java.io.IOException;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -15,6 +13,7 @@ import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardInput;
 import org.amberyard.report.BillText;
@@ -81,7 +80,7 @@ final class BillVerb implements Verb {
     }
 
     private static String name(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return MonthNames.full(month.getValue() - 1);
     }
 
     private static Optional<ChargePolicy> policy(Optional<String> word) throws WrongUse {

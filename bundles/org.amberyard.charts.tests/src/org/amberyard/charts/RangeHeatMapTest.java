@@ -9,6 +9,7 @@ import java.util.List;
 import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
 import org.jfree.chart.entity.XYItemEntity;

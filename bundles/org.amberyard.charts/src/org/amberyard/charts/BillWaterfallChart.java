@@ -7,15 +7,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.BillLine;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.yard.YardYear;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** A month's electric bill line by line, each bar starting where the last one ends. */
@@ -61,12 +58,8 @@ public final class BillWaterfallChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), lineAxis(), moneyAxis(),
-                WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"), this::tip));
-        plot.setOrientation(PlotOrientation.HORIZONTAL);
-        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-        ChartFrame.style(plot, theme);
-        plot.setFixedLegendItems(new LegendItemCollection());
+        CategoryPlot plot = WaterfallBars.ofMoney(dataset(), lineAxis(), "Bill (" + currency() + ", at today's tariff)",
+                bill.total(), this::tip, theme);
         return ChartFrame.around(plot, TITLE, caption(), theme);
     }
 
@@ -94,13 +87,6 @@ public final class BillWaterfallChart {
         CategoryAxis axis = WaterfallBars.causeAxis(theme);
         axis.setMaximumCategoryLabelWidthRatio(LABEL_SHARE);
         axis.setMaximumCategoryLabelLines(2);
-        return axis;
-    }
-
-    private NumberAxis moneyAxis() {
-        NumberAxis axis = ChartFrame.valueAxis("Bill (" + currency() + ", at today's tariff)",
-                MoneyTickFormat.reaching(bill.total()), theme);
-        axis.setUpperMargin(0.15);
         return axis;
     }
 

@@ -8,6 +8,7 @@ import org.amberyard.core.duty.BlockCheck.Moment;
 import org.amberyard.core.plan.BusDay;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 

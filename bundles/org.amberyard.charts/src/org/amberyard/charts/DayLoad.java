@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.amberyard.core.charging.ChargeSpan;
 import org.amberyard.core.yard.StretchLoad;
 import org.amberyard.core.yard.YardYear;
 
@@ -13,8 +14,6 @@ import org.amberyard.core.yard.YardYear;
  * heat, and the charging of each bus in the order in which they start after noon.
  */
 final class DayLoad {
-    /** Power below which a bus counts as not charging, kW: rounding. */
-    private static final double LEAST_KW = 0.05;
 
     private final YardYear yard;
     private final StretchLoad stretch;
@@ -31,7 +30,7 @@ final class DayLoad {
 
         /** Steps from noon to the first in which it draws; all of a turn when it never does. */
         private int startAfterNoon(int stepsPerDay) {
-            return IntStream.range(0, kw.length).filter(s -> kw[(s + stepsPerDay / 2) % kw.length] > LEAST_KW).findFirst()
+            return IntStream.range(0, kw.length).filter(s -> ChargeSpan.draws(kw[(s + stepsPerDay / 2) % kw.length])).findFirst()
                     .orElse(kw.length);
         }
     }
@@ -46,7 +45,7 @@ final class DayLoad {
         layers.add(new Layer("Heat of buses", -1, heat()));
         int stepsPerDay = steps() / stretch.kind().days().size();
         IntStream.range(0, yard.input().buses().size()).mapToObj(this::charging)
-                .filter(l -> Arrays.stream(l.kw()).anyMatch(kw -> kw > LEAST_KW))
+                .filter(l -> Arrays.stream(l.kw()).anyMatch(ChargeSpan::draws))
                 .sorted(Comparator.comparingInt(l -> l.startAfterNoon(stepsPerDay))).forEach(layers::add);
     }
 
@@ -107,6 +106,6 @@ final class DayLoad {
 
     /** Buses that charge in a step. */
     List<String> chargingAt(int step) {
-        return buses().stream().filter(l -> l.kw()[step] > LEAST_KW).map(Layer::label).sorted().toList();
+        return buses().stream().filter(l -> ChargeSpan.draws(l.kw()[step])).map(Layer::label).sorted().toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.PeakMoment;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.yard.YardYear;
 
 /** The yard's day in words and figures. */

@@ -5,6 +5,7 @@ import org.amberyard.core.plan.BusDay;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleTypeInput;
+import org.amberyard.core.units.MonthNames;
 
 /** Says why a bus has no electric day to show. */
 final class NoBusDay {

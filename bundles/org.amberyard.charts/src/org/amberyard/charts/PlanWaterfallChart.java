@@ -9,12 +9,8 @@ import org.amberyard.core.plan.PlanDifference;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** From the present cost of one plan, such as the baseline, to that of another, category by category. */
@@ -56,12 +52,8 @@ public final class PlanWaterfallChart {
     }
 
     private JFreeChart chart() {
-        CategoryPlot plot = new CategoryPlot(dataset(), categoryAxis(), moneyAxis(),
-                WaterfallBars.of(theme, Figures.pattern("#,##0;−#,##0"), this::tip));
-        plot.setOrientation(PlotOrientation.HORIZONTAL);
-        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-        ChartFrame.style(plot, theme);
-        plot.setFixedLegendItems(new LegendItemCollection());
+        CategoryPlot plot = WaterfallBars.ofMoney(dataset(), categoryAxis(), "Present cost (" + currency() + ")",
+                Math.max(difference.from(), difference.to()), this::tip, theme);
         return ChartFrame.around(plot, TITLE, caption(), theme);
     }
 
@@ -97,13 +89,6 @@ public final class PlanWaterfallChart {
 
     private CategoryAxis categoryAxis() {
         return wide(WaterfallBars.causeAxis(theme));
-    }
-
-    private NumberAxis moneyAxis() {
-        NumberAxis axis = ChartFrame.valueAxis("Present cost (" + currency() + ")",
-                MoneyTickFormat.reaching(Math.max(difference.from(), difference.to())), theme);
-        axis.setUpperMargin(0.15);
-        return axis;
     }
 
     private String caption() {

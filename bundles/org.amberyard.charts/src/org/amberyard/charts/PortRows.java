@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.amberyard.core.charging.ChargeSpan;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.Plugged;
 import org.amberyard.core.charging.PortUnit;
@@ -13,8 +14,6 @@ import org.amberyard.core.yard.StretchLoad;
 
 /** Plugs of a yard's ports on a stretch of days: which bus is plugged in when, and when energy flows. */
 final class PortRows {
-    /** Power below which no energy counts as flowing, kW: rounding. */
-    private static final double LEAST_KW = 0.05;
 
     private final StretchLoad stretch;
     private final List<Row> rows = new ArrayList<>();
@@ -116,7 +115,7 @@ final class PortRows {
         while (step < end) {
             int from = step;
             double sum = 0;
-            while (step < end && kw[step] > LEAST_KW) {
+            while (step < end && ChargeSpan.draws(kw[step])) {
                 sum += kw[step++];
             }
             if (step > from) {

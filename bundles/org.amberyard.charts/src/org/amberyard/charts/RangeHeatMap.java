@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;

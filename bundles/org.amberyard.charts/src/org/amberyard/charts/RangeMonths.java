@@ -11,6 +11,7 @@ import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.UnitSystem;
 
 /** The range margin of every route on the worst day of every month. */

@@ -1,12 +1,18 @@
 package org.amberyard.charts;
 
 import java.text.NumberFormat;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.labels.ItemLabelAnchor;
 import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.labels.StandardCategoryItemLabelGenerator;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.WaterfallBarRenderer;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
 
 /** Bars of which each starts where the last one ends, with their figures beside them. */
 final class WaterfallBars {
@@ -16,6 +22,9 @@ final class WaterfallBars {
     interface Tip {
         String of(int column, double value);
     }
+
+    /** Room beyond the longest bar for its figure, as a share of the axis. */
+    private static final double ROOM_FOR_LABELS = 0.15;
 
     private WaterfallBars() {
     }
@@ -33,6 +42,27 @@ final class WaterfallBars {
         bars.setDefaultNegativeItemLabelPosition(beyond);
         bars.setDefaultToolTipGenerator((data, row, column) -> tip.of(column, data.getValue(row, column).doubleValue()));
         return bars;
+    }
+
+    /**
+     * Sums of money that lie over each other to a total.
+     *
+     * @param amounts one row; the last column is the sum of the others
+     * @param names names of the bars
+     * @param axis label of the axis of money
+     * @param reach greatest amount, which says how the axis counts
+     * @param tip what the tips say
+     */
+    static CategoryPlot ofMoney(CategoryDataset amounts, CategoryAxis names, String axis, double reach, Tip tip,
+            ChartTheme theme) {
+        NumberAxis money = ChartFrame.valueAxis(axis, MoneyTickFormat.reaching(reach), theme);
+        money.setUpperMargin(ROOM_FOR_LABELS);
+        CategoryPlot plot = new CategoryPlot(amounts, names, money, of(theme, Figures.pattern("#,##0;−#,##0"), tip));
+        plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+        ChartFrame.style(plot, theme);
+        plot.setFixedLegendItems(new LegendItemCollection());
+        return plot;
     }
 
     /** Names of the bars. */

@@ -9,6 +9,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.PeakMoment;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.StretchKind;
 import org.amberyard.core.yard.StretchLoad;

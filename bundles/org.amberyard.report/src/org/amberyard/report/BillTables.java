@@ -2,6 +2,7 @@ package org.amberyard.report;
 
 import java.util.OptionalDouble;
 import org.amberyard.core.tariff.Bill;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.BillRows.OfBill;
 import org.amberyard.report.BillRows.OfBilled;
@@ -22,7 +23,7 @@ final class BillTables {
         return new TableDefinition<>("bill_lines", "Electric bills line by line", r -> OfLine.all(years.of(r)))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
-                .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
                 .text("component", "Part", "Part of the bill.", r -> r.line().component().label())
                 .text("line", "Line", "What is charged.", r -> r.line().label())
@@ -42,7 +43,7 @@ final class BillTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
                 .text("line", "Line", "What is charged.", r -> r.line().label())
                 .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
@@ -61,7 +62,7 @@ final class BillTables {
         return new TableDefinition<>("bill_by_month", "Electric bills by month", r -> OfBill.all(years.of(r)))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
-                .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
                 .money("total", "Bill", "Bill of the meter as printed, base-date prices.", r -> r.bill().total())
                 .optionalMoney("without_charging", "Without charging",
                         "What the meter's bill would be without charging; no figure for a meter of its own.",

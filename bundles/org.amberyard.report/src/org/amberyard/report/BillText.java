@@ -9,6 +9,7 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.BillUnit;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardInput;
 
@@ -44,7 +45,7 @@ public final class BillText {
         YardInput input = yard.year().input();
         Bill bill = yard.printed().bills().get(month);
         line(study.name() + ", " + title);
-        line("Electric bill for " + UpkeepTables.monthName(month) + ", tariff " + input.metering().tariff().name()
+        line("Electric bill for " + MonthNames.full(month) + ", tariff " + input.metering().tariff().name()
                 + " as in year " + bill.contractYear() + " of its contract");
         line("Charging " + input.rule().policy().label() + (input.metering().shared() ? ", on the building's meter"
                 : ", on a meter of its own") + "; base-date prices in " + study.currency());

@@ -1,8 +1,6 @@
 package org.amberyard.report;
 
 import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -11,6 +9,7 @@ import org.amberyard.core.consumption.Interval;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.plan.FailingDays;
 import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.OutlookRows.OfCalibration;
 import org.amberyard.report.OutlookRows.OfOutlook;
@@ -96,7 +95,7 @@ final class OutlookTables {
                 .text("weather", "Weather", "Mild: normal day nearest to 18 °C. Hot: hottest operated day. Cold: normal day of "
                         + "the coldest month. Design-cold: coldest operated day.", r -> r.weather().kind().label())
                 .text("month", "Month", "Month of that day.",
-                        r -> Month.of(r.weather().month() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                        r -> MonthNames.full(r.weather().month()))
                 .number("mean_air", "Mean outside air", Unit.CELSIUS, "Mean of the day.", r -> r.weather().meanAirC())
                 .number("energy_per_distance", "Energy per distance", Unit.KWH_PER_KM, "Net battery energy over distance.",
                         r -> r.weather().day().batteryKwh() / r.weather().day().km());

@@ -1,8 +1,6 @@
 package org.amberyard.report;
 
 import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.amberyard.core.duty.BlockCheck;
@@ -11,6 +9,7 @@ import org.amberyard.core.duty.EnergyModel;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.VehicleSpec;
 import org.amberyard.core.plan.RouteFit;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.ResultRows.OfFit;
 import org.amberyard.report.ResultRows.OfUse;
@@ -26,7 +25,7 @@ final class RouteTables {
                 r -> r.result().input().duty().routes().get(r.fit().route()).name())
                 .text("type", "Type", "Electric vehicle type.", r -> r.result().input().types().get(r.fit().type()).name())
                 .text("worst_month", "Worst month", "Month of the worst operated day for a new pack charged overnight only.",
-                        r -> Month.of(r.fit().worstMonth() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                        r -> MonthNames.full(r.fit().worstMonth()))
                 .number("need", "Energy needed", Unit.KILOWATT_HOUR, "Net battery energy of that day's runs.",
                         r -> r.fit().newOvernight().needKwh())
                 .number("usable_new", "Usable when new", Unit.KILOWATT_HOUR,

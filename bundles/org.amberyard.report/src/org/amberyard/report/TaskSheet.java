@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.UpkeepYear;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.Skill;
 import org.amberyard.core.upkeep.TaskEvent;
@@ -87,7 +88,7 @@ public final class TaskSheet {
     }
 
     private void addRow(TaskEvent event) {
-        html.append("<tr><td>").append(UpkeepTables.monthName(event.month())).append("</td><td>")
+        html.append("<tr><td>").append(MonthNames.full(event.month())).append("</td><td>")
                 .append(escaped(event.task().name())).append("</td><td class=\"n\">").append((int) event.times())
                 .append("</td><td class=\"n\">").append(figure(event.labourHours())).append("</td><td class=\"n\">")
                 .append(String.format(Locale.ROOT, "%,.0f", event.partsCost())).append("</td><td>")

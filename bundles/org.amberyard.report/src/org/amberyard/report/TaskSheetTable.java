@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.List;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.UpkeepYear;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.upkeep.TaskEvent;
@@ -31,7 +32,7 @@ public final class TaskSheetTable {
     }
 
     private static List<Object> row(TaskEvent event) {
-        return List.of(UpkeepTables.monthName(event.month()), event.task().name(), (int) event.times(), event.labourHours(),
+        return List.of(MonthNames.full(event.month()), event.task().name(), (int) event.times(), event.labourHours(),
                 event.partsCost(), event.task().skill().word());
     }
 }

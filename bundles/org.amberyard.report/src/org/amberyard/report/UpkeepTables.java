@@ -1,9 +1,8 @@
 package org.amberyard.report;
 
 import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.upkeep.Skill;
 import org.amberyard.report.UpkeepRows.OfBus;
@@ -80,7 +79,7 @@ final class UpkeepTables {
         return new TableDefinition<>("shop_by_month", "Shop by month", OfMonth::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> monthName(r.month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.month()))
                 .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> r.hours(Skill.DRIVER))
                 .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
                         r -> r.hours(Skill.TECHNICIAN))
@@ -88,10 +87,6 @@ final class UpkeepTables {
                         r -> r.hours(Skill.SENIOR))
                 .number("high_voltage_labour", "High-voltage technicians", Unit.HOUR,
                         "Labour of technicians trained for high voltage.", r -> r.hours(Skill.HIGH_VOLTAGE));
-    }
-
-    static String monthName(int month) {
-        return Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     static TableDefinition<OfType> calibration() {

@@ -1,6 +1,7 @@
 package org.amberyard.report;
 
 import java.util.stream.Collectors;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.YardRows.OfHour;
 import org.amberyard.report.YardRows.OfMonth;
@@ -16,7 +17,7 @@ final class YardLoadTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> UpkeepTables.monthName(r.month().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.month().month()))
                 .number("energy", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.",
                         r -> r.month().yardKwh())
                 .number("charging_peak", "Demand of charging", Unit.KILOWATT,
@@ -44,7 +45,7 @@ final class YardLoadTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month with the highest demand of charging.",
-                        r -> UpkeepTables.monthName(r.stretch().service().month()))
+                        r -> MonthNames.full(r.stretch().service().month()))
                 .text("day", "Day", "Coldest service day or a normal one.", r -> r.stretch().label())
                 .text("hour", "Hour from", "Start of the hour.", r -> ClockWords.of(60 * r.hour()))
                 .number("charging_mean", "Charging, mean", Unit.KILOWATT, "Mean load of charging, heat and standby in the hour.",
@@ -62,7 +63,7 @@ final class YardLoadTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month with the highest demand of charging.",
-                        r -> UpkeepTables.monthName(r.stretch().service().month()))
+                        r -> MonthNames.full(r.stretch().service().month()))
                 .text("day", "Day", "Coldest service day of the month, followed by one like it.", r -> r.stretch().label())
                 .text("port", "Port", "Port by its number in the yard, in the order bought, and its type; none for a bus that "
                         + "finds no plug.", OfPlug::port)

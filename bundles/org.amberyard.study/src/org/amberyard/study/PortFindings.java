@@ -1,7 +1,6 @@
 package org.amberyard.study;
 
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.PortFleet;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.yard.YardYear;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
@@ -59,7 +59,7 @@ final class PortFindings {
                 if (!month.shortfalls().isEmpty()) {
                     YardYear.Shortfall first = month.shortfalls().get(0);
                     add(Severity.WARNING, year, String.format(Locale.ROOT, "%s (%s, %s)", first.shortfall().words(),
-                            Month.of(month.month() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH), first.stretch()));
+                            MonthNames.full(month.month()), first.stretch()));
                     return;
                 }
             }

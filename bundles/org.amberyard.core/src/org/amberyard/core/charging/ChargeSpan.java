@@ -10,8 +10,13 @@ import java.util.List;
  * @param toMin end, minutes
  */
 public record ChargeSpan(double fromMin, double toMin) {
-    /** Mean power from which a step counts as charging, kW: less is rounding. */
+    /** Mean power of a step from which something draws, kW: less is rounding. */
     private static final double LEAST_KW = 0.01;
+
+    /** True for a mean power of a step at which something draws. */
+    public static boolean draws(double kw) {
+        return kw >= LEAST_KW;
+    }
 
     /** When a bus charges while it is at its plug, in order. */
     public static List<ChargeSpan> of(ChargeSchedule schedule, Plugged plugged) {
@@ -21,7 +26,7 @@ public record ChargeSpan(double fromMin, double toMin) {
         List<ChargeSpan> spans = new ArrayList<>();
         int start = -1;
         for (int step = (int) Math.floor(plugged.fromMin() / grid.stepMin()); step <= end; step++) {
-            boolean charging = step < end && kw[grid.wrapped(step)] >= LEAST_KW;
+            boolean charging = step < end && draws(kw[grid.wrapped(step)]);
             if (charging && start < 0) {
                 start = step;
             } else if (!charging && start >= 0) {

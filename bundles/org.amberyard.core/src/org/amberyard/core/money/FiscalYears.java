@@ -1,8 +1,7 @@
 package org.amberyard.core.money;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
-import java.util.Locale;
+import org.amberyard.core.units.MonthNames;
 
 /**
  * Fiscal years and their names. A study counts in them; each bears the number of the calendar year in which it ends or starts.
@@ -50,7 +49,7 @@ public record FiscalYears(int startMonth, boolean namedByEnd) {
     /** First day of a fiscal year in words. */
     public String startInWords(int number) {
         LocalDate start = start(number);
-        return start.getDayOfMonth() + " " + start.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " "
+        return start.getDayOfMonth() + " " + MonthNames.full(start.getMonthValue() - 1) + " "
                 + start.getYear();
     }
 }

@@ -3,6 +3,7 @@ package org.amberyard.core.tariff;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.core.units.MonthNames;
 
 /**
  * What a charge asks in one month.
@@ -41,7 +42,7 @@ record ChargeTerms(String name, BlockPrices prices, MonthHours hours) {
     private static void requireOnePrice(String name, List<ChargeRate> inForce, int month) {
         List<BlockPrices> prices = inForce.stream().map(ChargeRate::prices).distinct().toList();
         if (prices.size() > 1) {
-            throw new IllegalArgumentException(name + " has different prices in " + MonthNames.of(month)
+            throw new IllegalArgumentException(name + " has different prices in " + MonthNames.full(month)
                     + ": charges of different prices need different names");
         }
     }

@@ -3,6 +3,7 @@ package org.amberyard.core.tariff;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.amberyard.core.tariff.TariffPeriod.Hours;
+import org.amberyard.core.units.MonthNames;
 
 /**
  * Hours that no energy charge covers, or more than one.

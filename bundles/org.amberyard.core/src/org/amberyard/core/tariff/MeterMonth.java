@@ -2,6 +2,7 @@ package org.amberyard.core.tariff;
 
 import java.util.Arrays;
 import java.util.List;
+import org.amberyard.core.units.MonthNames;
 
 /**
  * What a meter counts in a month. Days have 24 hours; the changes to and from summer time are left out.
@@ -45,7 +46,7 @@ public record MeterMonth(int month, List<LoadDay> days) {
             int month = months.get(m).month();
             if (month != (before + 1) % MONTHS) {
                 throw new IllegalArgumentException(
-                        MonthNames.of(month) + " comes after " + MonthNames.of(before) + " but months must follow one another");
+                        MonthNames.full(month) + " comes after " + MonthNames.full(before) + " but months must follow one another");
             }
         }
     }

@@ -1,5 +1,7 @@
 package org.amberyard.core.tariff;
 
+import org.amberyard.core.units.MonthNames;
+
 /**
  * When a demand was highest.
  *
@@ -22,6 +24,6 @@ public record PeakMoment(int month, LoadDay day, int step) {
     /** Words such as "at 17:15 on school day, January"; without the time where the load has a single step. */
     public String label() {
         String time = day.kw().length == 1 ? "" : "at " + ClockTime.of((int) minute()) + " ";
-        return time + "on " + day.label() + ", " + MonthNames.of(month);
+        return time + "on " + day.label() + ", " + MonthNames.full(month);
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.core.tariff;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.core.units.MonthNames;
 
 /** What a tariff asks in one month of a contract year. */
 public final class TariffMonth {
@@ -67,8 +68,8 @@ public final class TariffMonth {
 
     private void requireMonth(MeterMonth metered, PeakHistory history) {
         if (metered.month() != month) {
-            throw new IllegalArgumentException("metered month is " + MonthNames.of(metered.month()) + " but the terms are of "
-                    + MonthNames.of(month));
+            throw new IllegalArgumentException("metered month is " + MonthNames.full(metered.month()) + " but the terms are of "
+                    + MonthNames.full(month));
         }
         if (!history.months().isEmpty()) {
             MeterMonth.requireConsecutive(List.of(history.months().get(history.months().size() - 1), metered));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.units.MonthNames;
 
 /**
  * When a price of a tariff applies.

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import org.amberyard.core.charging.ChargeSpan;
 import org.amberyard.core.tariff.DayClass;
 import org.amberyard.core.tariff.PeakMoment;
 
@@ -16,8 +17,6 @@ import org.amberyard.core.tariff.PeakMoment;
  * @param buildingKw load of the building where it is behind the same meter, else 0, kW
  */
 public record PeakLoad(List<BusDraw> buses, double standbyKw, double buildingKw) {
-    /** Power below which a bus does not draw, kW: rounding. */
-    private static final double LEAST_KW = 0.01;
 
     /**
      * What a bus draws at the meter.
@@ -58,8 +57,8 @@ public record PeakLoad(List<BusDraw> buses, double standbyKw, double buildingKw)
         List<BusDraw> draws = new ArrayList<>();
         for (int bus = 0; bus < yard.buses().size(); bus++) {
             double kw = stretch.busKw(bus)[step];
-            if (kw >= LEAST_KW) {
-                draws.add(new BusDraw(yard.buses().get(bus).name(), kw, kw - stretch.heatKw().get(bus)[step] >= LEAST_KW));
+            if (ChargeSpan.draws(kw)) {
+                draws.add(new BusDraw(yard.buses().get(bus).name(), kw, ChargeSpan.draws(kw - stretch.heatKw().get(bus)[step])));
             }
         }
         draws.sort(Comparator.comparingDouble(BusDraw::kw).reversed());

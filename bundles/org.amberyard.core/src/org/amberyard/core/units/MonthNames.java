@@ -1,4 +1,4 @@
-package org.amberyard.core.tariff;
+package org.amberyard.core.units;
 
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 
-/** Names of months in messages and labels. */
-final class MonthNames {
+/** Names of months in messages, tables and charts; months count from 0. */
+public final class MonthNames {
     private static final int MONTHS = 12;
 
     private MonthNames() {
@@ -16,19 +16,24 @@ final class MonthNames {
     /**
      * @throws IllegalArgumentException when a month is not one of the twelve
      */
-    static void require(int month) {
+    public static void require(int month) {
         if (month < 0 || month >= MONTHS) {
             throw new IllegalArgumentException("month is " + month + " but must be 0 for January to 11 for December");
         }
     }
 
-    /** Name of a month, 0 for January. */
-    static String of(int month) {
+    /** For example {@code January}. */
+    public static String full(int month) {
         return Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
+    /** For example {@code Jan}. */
+    public static String brief(int month) {
+        return Month.of(month + 1).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
     /** Words for months in order, such as "every month" or "January to May, October". */
-    static String of(List<Integer> months) {
+    public static String of(List<Integer> months) {
         if (months.size() == MONTHS) {
             return "every month";
         }
@@ -36,7 +41,7 @@ final class MonthNames {
         int first = 0;
         for (int m = 0; m < months.size(); m++) {
             if (m + 1 == months.size() || months.get(m + 1) != months.get(m) + 1) {
-                words.add(first == m ? of(months.get(m)) : of(months.get(first)) + " to " + of(months.get(m)));
+                words.add(first == m ? full(months.get(m)) : full(months.get(first)) + " to " + full(months.get(m)));
                 first = m + 1;
             }
         }
