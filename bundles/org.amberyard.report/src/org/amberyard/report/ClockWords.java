@@ -11,12 +11,13 @@ final class ClockWords {
     private ClockWords() {
     }
 
-    /** Words such as {@code 21:15}, with {@code next day} from the stretch's second midnight on; whole minutes. */
+    /** Words such as {@code 21:15}, {@code 06:30 next day} or {@code 06:30 after 3 days}; whole minutes. */
     static String of(double minute) {
         long whole = Math.round(minute);
         long day = (long) DayBlock.DAY_MIN;
         String time = String.format(Locale.ROOT, "%02d:%02d", whole % day / 60, whole % 60);
-        return whole < day ? time : time + " next day";
+        long days = whole / day;
+        return days == 0 ? time : time + (days == 1 ? " next day" : " after " + days + " days");
     }
 
     static String of(List<ChargeSpan> spans) {

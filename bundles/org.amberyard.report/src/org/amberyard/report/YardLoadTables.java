@@ -46,7 +46,8 @@ final class YardLoadTables {
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month with the highest demand of charging.",
                         r -> MonthNames.full(r.stretch().service().month()))
-                .text("day", "Day", "Coldest service day or a normal one.", r -> r.stretch().label())
+                .text("day", "Day", "Coldest service day, a normal one, and the days of the highest demand of charging "
+                        + "and of the service where these are others.", r -> r.day())
                 .text("hour", "Hour from", "Start of the hour.", r -> ClockWords.of(60 * r.hour()))
                 .number("charging_mean", "Charging, mean", Unit.KILOWATT, "Mean load of charging, heat and standby in the hour.",
                         r -> r.mean(r.stretch().yardKw()))
@@ -64,7 +65,8 @@ final class YardLoadTables {
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month with the highest demand of charging.",
                         r -> MonthNames.full(r.stretch().service().month()))
-                .text("day", "Day", "Coldest service day of the month, followed by one like it.", r -> r.stretch().label())
+                .text("day", "Day", "Coldest service day of the month, and the days of its highest demand where these are "
+                        + "others; each is followed by one like it.", r -> r.stretch().label())
                 .text("port", "Port", "Port by its number in the yard, in the order bought, and its type; none for a bus that "
                         + "finds no plug.", OfPlug::port)
                 .text("plug", "Plug", "Plug of the port.", OfPlug::plug)

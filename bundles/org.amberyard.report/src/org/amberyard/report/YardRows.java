@@ -6,15 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.ChargeSpan;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.Plugged;
 import org.amberyard.core.plan.StudyResult;
-import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.StretchKind;
 import org.amberyard.core.yard.StretchLoad;
-import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardYear;
 import org.amberyard.report.LastYears.LastYear;
 import org.amberyard.report.ResultRows.OfYear;
@@ -48,43 +47,48 @@ final class YardRows {
         }
     }
 
-    /** An hour of a day of the month with the highest demand of charging. */
+    /** An hour of a day of the month with the highest demand of charging; of several days that of the highest load. */
     record OfHour(LastYear at, StretchLoad stretch, int hour) {
         static List<OfHour> all(List<LastYear> years) {
             List<OfHour> rows = new ArrayList<>();
             for (LastYear year : years) {
-                MonthLoad peak = year.yard().peakMonth();
-                for (StretchKind kind : List.of(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY)) {
-                    for (StretchLoad stretch : YardDetail.stretches(peak, kind)) {
-                        for (int hour = 0; hour < HOURS; hour++) {
-                            rows.add(new OfHour(year, stretch, hour));
-                        }
+                for (StretchLoad stretch : year.yard().peakStretches(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY)) {
+                    for (int hour = 0; hour < HOURS; hour++) {
+                        rows.add(new OfHour(year, stretch, hour));
                     }
                 }
             }
             return rows;
         }
 
-        private double[] steps(double[] dayKw) {
-            int ofHour = dayKw.length / HOURS;
-            return Arrays.copyOfRange(dayKw, hour * ofHour, (hour + 1) * ofHour);
+        String day() {
+            return stretch.dayLabel(stretch.highestDay());
         }
 
-        double mean(double[] dayKw) {
-            return Arrays.stream(steps(dayKw)).average().orElseThrow();
+        private DoubleStream steps(double[] kw) {
+            int ofHour = kw.length / stretch.kind().days().size() / HOURS;
+            int first = (stretch.highestDay() * HOURS + hour) * ofHour;
+            return Arrays.stream(kw, first, first + ofHour);
         }
 
-        double highest(double[] dayKw) {
-            return Arrays.stream(steps(dayKw)).max().orElseThrow();
+        double mean(double[] kw) {
+            return steps(kw).average().orElseThrow();
+        }
+
+        double highest(double[] kw) {
+            return steps(kw).max().orElseThrow();
         }
     }
 
-    /** A bus at a plug on the coldest day of the month with the highest demand of charging, or one that finds no plug. */
+    /**
+     * A bus at a plug, or one that finds none, in the month with the highest demand of charging: on its coldest day and where it
+     * has that demand.
+     */
     record OfPlug(LastYear at, StretchLoad stretch, PlugIn plugIn, Optional<Plugged> plugged) {
         static List<OfPlug> all(List<LastYear> years) {
             List<OfPlug> rows = new ArrayList<>();
             for (LastYear year : years) {
-                YardDetail.stretches(year.yard().peakMonth(), StretchKind.COLDEST_DAY).forEach(s -> addAll(year, s, rows));
+                year.yard().peakStretches(StretchKind.COLDEST_DAY).forEach(s -> addAll(year, s, rows));
             }
             return rows;
         }

@@ -1,6 +1,8 @@
 package org.amberyard.core.yard;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargeSchedule;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PlugIn;
@@ -41,8 +43,16 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
     }
 
     /** Words for one of its days. */
-    String dayLabel(int day) {
+    public String dayLabel(int day) {
         return kind.days().size() == 1 ? label() : kind.days().get(day).label() + " of " + label();
+    }
+
+    /** Its day with the highest load behind the service, from 0; the first of equals. */
+    public int highestDay() {
+        double[] kw = serviceKw();
+        int step = IntStream.range(0, kw.length).boxed().max(Comparator.<Integer>comparingDouble(s -> kw[s])
+                .thenComparing(Comparator.reverseOrder())).orElseThrow();
+        return step * kind.days().size() / kw.length;
     }
 
     /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building. */

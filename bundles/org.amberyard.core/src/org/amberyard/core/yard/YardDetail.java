@@ -1,8 +1,11 @@
 package org.amberyard.core.yard;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.amberyard.core.tariff.BillYear;
 import org.amberyard.core.tariff.MeterMonth;
 import org.amberyard.core.tariff.PeakMoment;
@@ -58,6 +61,22 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
     /** The month with the highest demand of charging, heat and standby; the first of equals. */
     public MonthLoad peakMonth() {
         return loads.stream().max(Comparator.comparingDouble(MonthLoad::yardPeakKw).thenComparing(m -> -m.month())).orElseThrow();
+    }
+
+    /**
+     * Stretches of the peak month of which somebody should see the load: those of some kinds, then those that hold the highest
+     * demand of charging and the highest behind the service where these are others.
+     */
+    public List<StretchLoad> peakStretches(StretchKind... kinds) {
+        MonthLoad month = peakMonth();
+        Stream<StretchLoad> ofKinds = Stream.of(kinds).flatMap(kind -> stretches(month, kind).stream());
+        return Stream.concat(ofKinds, Stream.of(highest(month, StretchLoad::yardKw), highest(month, StretchLoad::serviceKw))
+                .flatMap(Optional::stream)).distinct().toList();
+    }
+
+    private static Optional<StretchLoad> highest(MonthLoad month, Function<StretchLoad, double[]> load) {
+        return month.stretches().stream().max(Comparator.comparingDouble((StretchLoad s) -> Arrays.stream(load.apply(s)).max().orElse(0))
+                .thenComparing(s -> -month.stretches().indexOf(s)));
     }
 
     /** Stretches of a kind in a month: one, or two where school and the extended-year programme meet. */
