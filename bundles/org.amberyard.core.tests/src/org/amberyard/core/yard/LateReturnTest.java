@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -124,5 +126,30 @@ class LateReturnTest {
         PlugIn night = day.charging().stretch().plugIns().get(day.charging().stretch().plugIns().size() - 1);
         assertEquals(1440 + 390, night.toMin(), 0);
         assertEquals(1440 + 360, night.chargeByMin(), 0);
+    }
+
+    /** Six buses that all come home from trips at half past ten and are charged at once make the month's highest demand. */
+    @Test
+    void theDayOfTheHighestDemandIsShown() {
+        List<YardBus> buses = Collections.nCopies(6, tripBus(Optional.of(SampleBuses.route(18, 40, 0, 40)), OTHER));
+        YardDetail detail = YardDetail.of(SampleBuses.yard(buses, PortUnit.of(AC, 1, 6), ChargeRule.of(ChargePolicy.SPREAD), true, OWN,
+                NONE, 18));
+        List<StretchLoad> shown = detail.peakStretches(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY);
+        assertEquals(List.of(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY, StretchKind.TRIP_DAY),
+                shown.stream().map(StretchLoad::kind).toList());
+        double coldest = Arrays.stream(shown.get(0).yardKw()).max().orElseThrow();
+        assertEquals(detail.year().yardPeakKw(), Arrays.stream(shown.get(2).yardKw()).max().orElseThrow(), 1e-9);
+        assertTrue(coldest < 0.6 * detail.year().yardPeakKw(), coldest + " of " + detail.year().yardPeakKw());
+        assertEquals(0, shown.get(2).highestDay());
+    }
+
+    /** Three service days are too few for a day of trips of their own, so trips then fall evenly on all days. */
+    @Test
+    void tripsOfAMonthWithoutADayOfTripsAreCharged() {
+        for (int days : new int[] {18, 3}) {
+            YardYear year = YardYear.of(SampleBuses.yard(List.of(tripBus(Optional.empty(), OTHER)), PortUnit.of(AC, 1, 1),
+                    ChargeRule.of(ChargePolicy.SPREAD), false, OWN, NONE, days));
+            assertEquals(OTHER.batteryKwh(), AC.efficiency() * year.busKwh().get(0), 1e-9 * OTHER.batteryKwh(), days + " days");
+        }
     }
 }

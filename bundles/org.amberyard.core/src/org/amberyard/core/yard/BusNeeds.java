@@ -19,8 +19,8 @@ import org.amberyard.core.duty.RouteUse;
  * What a bus needs from the ports on the stretches of a month. The energy of the month is that of its normal days as often
  * as the bus drives them; the coldest and the hottest day take their part of it and the other days share the rest, so
  * nothing is charged that is not used. Of the driving beside the route, the trips of the month's busiest day of trips are
- * driven on that day, from which the bus comes home late; all else falls evenly on the service days of the year and is charged
- * in the night.
+ * driven on that day, from which the bus comes home late; all else falls evenly on the service days of the year and
+ * is charged in the night. So do trips of a month with too few service days for a day of trips of its own.
  */
 final class BusNeeds {
     /** When a bus without a route comes and leaves; common practice, no source. */
@@ -83,7 +83,7 @@ final class BusNeeds {
 
     /** Energy of a day beside the route: an even part of all that is not a trip of a busy day, and the trip of the day. */
     private double besideRouteKwh(Optional<TripDay> trip) {
-        double evenKwh = otherOfDay.batteryKwh() - bus.tripsKwh() / yard.calendar().serviceDays();
+        double evenKwh = otherOfDay.batteryKwh() - bus.tripsKwh(yard.calendar()) / yard.calendar().serviceDays();
         return Math.max(0, evenKwh) + trip.map(TripDay::batteryKwh).orElse(0.0);
     }
 

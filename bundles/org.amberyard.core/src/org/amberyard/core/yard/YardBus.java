@@ -48,8 +48,9 @@ public record YardBus(int place, String name, double acKw, double dcKw, BatteryS
         return trips.stream().filter(t -> t.on(month)).findFirst();
     }
 
-    /** Energy from the battery that its trips on those days take, kWh. */
-    double tripsKwh() {
-        return trips.stream().mapToDouble(TripDay::batteryKwh).sum();
+    /** Energy from the battery that its trips take on days of trips of a calendar, kWh. */
+    double tripsKwh(YardCalendar calendar) {
+        return calendar.months().stream().filter(m -> m.times().containsKey(StretchKind.TRIP_DAY))
+                .flatMap(m -> trip(m).stream()).mapToDouble(TripDay::batteryKwh).sum();
     }
 }
