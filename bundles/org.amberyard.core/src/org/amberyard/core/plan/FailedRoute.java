@@ -25,7 +25,7 @@ final class FailedRoute {
         this.study = result.input();
         this.fit = fit;
         this.before = fit.whenAged(study.middayCharging());
-        this.cost = new YearlyCost(study, result.duty(), result.figures());
+        this.cost = new YearlyCost(study, result.duty(), result.figures(), result.yardPrices(plan));
         this.costBefore = yearly(fit);
     }
 

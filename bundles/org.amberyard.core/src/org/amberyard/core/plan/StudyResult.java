@@ -1,7 +1,11 @@
 package org.amberyard.core.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.yard.YardDetail;
+import org.amberyard.core.yard.YardYear;
 
 /** All results of a study, with the input that they were computed from. Immutable and safe for use from several threads. */
 public final class StudyResult {
@@ -13,6 +17,7 @@ public final class StudyResult {
     private final List<Comparison> comparisons;
     private final List<TripCover> tripCovers;
     private final List<SpareCover> spareCovers;
+    private final Map<Integer, YardPrices> yardPrices = new HashMap<>();
     private List<List<RouteOutlook>> outlooks;
 
     /**
@@ -55,6 +60,14 @@ public final class StudyResult {
     /** What all plans share. */
     StudyFigures figures() {
         return figures;
+    }
+
+    /** What electricity costs at the yard of a plan in the last year; the yard is planned again when it is first asked for. */
+    synchronized YardPrices yardPrices(int plan) {
+        return yardPrices.computeIfAbsent(plan, p -> {
+            List<YardYear> yards = plans.get(p).yards();
+            return new YardPrices(YardDetail.of(yards.get(yards.size() - 1)));
+        });
     }
 
     /** Whether electric types can do the routes with the ports on offer. */

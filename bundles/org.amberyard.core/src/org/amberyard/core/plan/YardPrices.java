@@ -8,6 +8,7 @@ import org.amberyard.core.tariff.MarginalPrices;
 import org.amberyard.core.tariff.MeterMonth;
 import org.amberyard.core.tariff.PeakHistory;
 import org.amberyard.core.yard.Metering;
+import org.amberyard.core.yard.YardDetail;
 
 /**
  * What electricity costs on weekdays by month and hour, base-date money: the prices of the tariff in use when its introductory
@@ -24,10 +25,19 @@ final class YardPrices {
     private final List<MarginalPrices> months;
     private final int[] nightMin;
 
+    /** Prices of the first blocks, as long as nobody knows what the meter will count. */
     YardPrices(Metering metering) {
-        months = IntStream.range(0, Climate.MONTHS)
-                .mapToObj(m -> new MarginalPrices(metering.tariff().inForce(m, metering.tariff().settledYear()), new MeterMonth(m, List.of()),
-                        PeakHistory.NONE)).toList();
+        this(metering, IntStream.range(0, Climate.MONTHS).mapToObj(m -> new MeterMonth(m, List.of())).toList());
+    }
+
+    /** Prices of the blocks that a yard's year reaches. */
+    YardPrices(YardDetail yard) {
+        this(yard.year().input().metering(), yard.metered());
+    }
+
+    private YardPrices(Metering metering, List<MeterMonth> metered) {
+        months = metered.stream().map(m -> new MarginalPrices(
+                metering.tariff().inForce(m.month(), metering.tariff().settledYear()), m, PeakHistory.NONE)).toList();
         nightMin = IntStream.range(0, Climate.MONTHS).map(this::cheapestOfNight).toArray();
     }
 

@@ -28,13 +28,13 @@ final class YearlyCost {
     private final double efficiency;
     private final YardPrices yardPrices;
 
-    YearlyCost(StudyInput study, DutyTable duty, StudyFigures figures) {
+    YearlyCost(StudyInput study, DutyTable duty, StudyFigures figures, YardPrices yardPrices) {
         this.study = study;
         this.packYears = duty.packYears();
         this.wear = figures.wear();
         this.calibrations = figures.calibrations();
         this.efficiency = study.depot().meanEfficiency();
-        this.yardPrices = figures.prices();
+        this.yardPrices = yardPrices;
     }
 
     /** Cost of a type on a route, money per year; {@code spec} may differ from the type's own, as with another heater. */

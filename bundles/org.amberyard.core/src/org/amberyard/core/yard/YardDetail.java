@@ -36,7 +36,12 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
 
     /** Bills of the meter as printed. */
     public BillYear printed() {
-        return printed(loads.stream().map(m -> m.metered(metering().shared())).toList());
+        return printed(metered());
+    }
+
+    /** What the meter of charging counts, from January to December. */
+    public List<MeterMonth> metered() {
+        return loads.stream().map(m -> m.metered(metering().shared())).toList();
     }
 
     /** Bills of the meter as printed if nothing were charged, where it is shared with the building. */
