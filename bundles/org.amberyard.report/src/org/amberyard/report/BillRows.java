@@ -90,7 +90,7 @@ final class BillRows {
         }
 
         BillParts paid() {
-            return BillPaths.of(at.result().input(), at.year()).of(base());
+            return YardRows.yard(at).parts(BillPaths.of(at.result().input(), at.year()));
         }
 
         double kwh() {

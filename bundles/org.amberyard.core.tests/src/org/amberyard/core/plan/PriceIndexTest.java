@@ -10,6 +10,9 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
 import org.amberyard.core.money.PricePath;
+import org.amberyard.core.tariff.MinimumBill;
+import org.amberyard.core.tariff.Tariff;
+import org.amberyard.core.yard.Metering;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -81,5 +84,22 @@ class PriceIndexTest {
         for (PriceDeck.Subject subject : PriceDeck.Subject.values()) {
             assertEquals(Math.pow(1 + RISE * (subject.ordinal() + 1), 2), deck.index(subject, 1, 2), 1e-12);
         }
+    }
+
+    /** Every month is lifted to 5,000: dearer energy pays less of the lift, and the bill stays 60,000. */
+    @Test
+    void aBillAtItsMinimumDoesNotRiseWithEnergy() {
+        DepotInput depot = STUDY.depot();
+        Tariff tariff = depot.metering().tariff();
+        Tariff lifted = new Tariff(tariff.name(), tariff.customer(), MinimumBill.ofCharges(5000), tariff.energy(), tariff.demand(),
+                tariff.riders(), tariff.taxes(), tariff.lossFactor());
+        StudyInput study = TinyDistrict.withDepot(with(deck(Map.of(PriceDeck.Subject.ELECTRIC_ENERGY, new PricePath(1, List.of())))),
+                new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), Metering.own(lifted), List.of(),
+                        depot.charging()));
+        CostLedger ledger = TinyDistrict.evaluated(study, DUTY, 1).ledger();
+        double bill = ledger.amount(3, CostCategory.ELECTRIC_ENERGY) + ledger.amount(3, CostCategory.ELECTRIC_DEMAND)
+                + ledger.amount(3, CostCategory.ELECTRIC_FIXED);
+        assertTrue(ledger.amount(3, CostCategory.ELECTRIC_ENERGY) > 1000);
+        assertEquals(12 * 5000, bill, 1e-6);
     }
 }

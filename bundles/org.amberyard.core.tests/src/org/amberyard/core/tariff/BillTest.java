@@ -148,4 +148,31 @@ class BillTest {
         Exception refused = assertThrows(IllegalArgumentException.class, () -> new BlockPrices(falling));
         assertEquals("block 3 starts at 500.0 but must start above 500.0", refused.getMessage());
     }
+
+    /** 100 of energy lifted to 500; with energy at three times its price 300, still lifted to 500; at six times 600. */
+    @Test
+    void aMinimumIsAskedOfRisenCharges() {
+        Tariff tariff = new Tariff("Minimum", List.of(), MinimumBill.ofCharges(500),
+                List.of(EnergyCharge.of("Energy", TariffPeriod.ALWAYS, 0.1)), List.of(), Riders.NONE,
+                List.of(ShareCharge.ofCharges("Tax", 0.1)), 1);
+        Bill bill = Bill.of(tariff, 1, Loads.month(JULY, Loads.flat(1000 / 31.0 / 24), Loads.flat(1000 / 31.0 / 24)), PeakHistory.NONE);
+        assertEquals(new BillParts(110, 0, 440).total(), bill.total(), 1e-9);
+        assertParts(330, 220, bill.parts(tariff, new BillIndex(3, 1, 1)));
+        assertParts(660, 0, bill.parts(tariff, new BillIndex(6, 1, 1)));
+        assertParts(330, 330, bill.parts(tariff, new BillIndex(3, 1, 1.2)));
+    }
+
+    private static void assertParts(double energy, double fixed, BillParts parts) {
+        assertEquals(energy, parts.energy(), 1e-9);
+        assertEquals(fixed, parts.fixed(), 1e-9);
+    }
+
+    @Test
+    void withoutAMinimumEachPartRisesByItsOwn() {
+        Tariff tariff = ExampleTariffs.generalService();
+        Bill bill = Bill.of(tariff, 1, JULY_LOAD, PeakHistory.ofPeaks(2, 400, 60, 60, 60));
+        BillIndex index = new BillIndex(1.3, 0.8, 1.1);
+        assertEquals(index.of(bill.parts()).total(), bill.parts(tariff, index).total(), 1e-9);
+        assertEquals(index.of(bill.parts()).demand(), bill.parts(tariff, index).demand(), 1e-9);
+    }
 }

@@ -7,7 +7,8 @@ import org.amberyard.core.why.Derivation;
 import org.amberyard.core.why.InputRef;
 
 /** An amount of money as quantities and prices, so that it can be worked out anew when only prices have changed. */
-sealed interface Amount {
+sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount.Credit, Amount.Premium, Amount.PaidIn,
+        LiftedCharges {
 
     /** The amount in a year at the time of a category, constant money. */
     double at(PriceBook book, int year, CostCategory category);

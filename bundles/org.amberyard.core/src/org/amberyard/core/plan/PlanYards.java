@@ -18,6 +18,7 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.tariff.BillIndex;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.ServiceDays;
 import org.amberyard.core.yard.TripDay;
@@ -137,7 +138,7 @@ final class PlanYards {
 
     /** Rise of demand prices over rise of energy prices, in steps. */
     static double demandIndex(StudyInput study, int year) {
-        BillPaths paths = BillPaths.of(study, year);
-        return Math.round(paths.demand() / paths.energy() * INDEX_STEPS) / INDEX_STEPS;
+        BillIndex index = BillPaths.of(study, year);
+        return Math.round(index.demand() / index.energy() * INDEX_STEPS) / INDEX_STEPS;
     }
 }

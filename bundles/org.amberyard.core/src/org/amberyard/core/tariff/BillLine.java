@@ -21,6 +21,18 @@ public record BillLine(BillComponent component, String label, double quantity, B
         return parts.total();
     }
 
+    /** True for a quantity at a price, not a percentage of others or what they lack to a minimum. */
+    boolean charge() {
+        return unit != BillUnit.MONEY && component != BillComponent.MINIMUM;
+    }
+
+    /** The line at other prices. */
+    BillLine at(BillIndex index) {
+        BillParts risen = index.of(parts);
+        double rise = amount() == 0 ? 1 : risen.total() / amount();
+        return new BillLine(component, label, quantity, unit, rise * price, risen, demand);
+    }
+
     /** The moment that set the demand, for lines on demand. */
     public Optional<PeakMoment> peak() {
         return demand.flatMap(BilledDemand::peak);

@@ -60,13 +60,20 @@ final class BillSheet {
         lines.add(new BillLine(component, label, quantity, unit, price, parts, demand));
     }
 
-    void share(BillComponent component, ShareCharge charge) {
+    private void share(BillComponent component, ShareCharge charge) {
         BillParts base = sum(charge.of());
         lines.add(new BillLine(component, charge.name(), base.total(), BillUnit.MONEY, charge.share(),
                 rounding.apply(base.times(charge.share())), Optional.empty()));
     }
 
-    void minimum(MinimumBill minimum) {
+    /** Percentages of what stands on the sheet, the minimum and taxes. */
+    void close(Tariff tariff, MinimumBill minimum) {
+        tariff.riders().shares().forEach(c -> share(BillComponent.RIDER, c));
+        minimum(minimum);
+        tariff.taxes().forEach(c -> share(BillComponent.TAX, c));
+    }
+
+    private void minimum(MinimumBill minimum) {
         double lacking = minimum.amount() - sum(minimum.counts()).total();
         if (lacking > 0) {
             add(BillComponent.MINIMUM, BillComponent.MINIMUM.label(), 1, BillUnit.MONTH, lacking, FIXED, Optional.empty());

@@ -61,6 +61,11 @@ public record BillYear(List<Bill> bills) {
         return bills.stream().map(Bill::parts).reduce(BillParts.ZERO, BillParts::plus);
     }
 
+    /** Money by what it follows when the prices of a tariff have risen, see {@link Bill#parts(Tariff, BillIndex)}. */
+    public BillParts parts(Tariff tariff, BillIndex index) {
+        return bills.stream().map(b -> b.parts(tariff, index)).reduce(BillParts.ZERO, BillParts::plus);
+    }
+
     /** Money to be paid. */
     public double total() {
         return parts().total();

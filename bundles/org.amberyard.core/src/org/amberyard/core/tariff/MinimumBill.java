@@ -19,6 +19,11 @@ public record MinimumBill(double amount, Set<BillComponent> counts) {
         counts = Set.copyOf(counts);
     }
 
+    /** The same at a price over that of the base date. */
+    MinimumBill times(double index) {
+        return new MinimumBill(index * amount, counts);
+    }
+
     /** A minimum to which all charges before taxes count. */
     public static MinimumBill ofCharges(double amount) {
         return new MinimumBill(amount,

@@ -47,9 +47,7 @@ public final class TariffMonth {
         energyRiders.forEach(c -> sheet.energy(BillComponent.RIDER, c, billedKw));
         demandRiders.forEach(c -> sheet.demand(BillComponent.RIDER, c));
         fixed(tariff.riders().fixed(), BillComponent.RIDER, sheet);
-        tariff.riders().shares().forEach(c -> sheet.share(BillComponent.RIDER, c));
-        sheet.minimum(tariff.minimum());
-        tariff.taxes().forEach(c -> sheet.share(BillComponent.TAX, c));
+        sheet.close(tariff, tariff.minimum());
         return new Bill(month, contractYear, sheet.lines());
     }
 

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargeShortfall;
+import org.amberyard.core.tariff.BillIndex;
 import org.amberyard.core.tariff.BillParts;
 import org.amberyard.core.tariff.BillYear;
 import org.amberyard.core.tariff.MeterMonth;
+import org.amberyard.core.tariff.Tariff;
 
 /**
  * A yard's year: energy and peaks by month, what each bus drew, and the bills. Loads by step are not kept; {@link YardPlanner}
@@ -99,6 +101,13 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
     /** Money of the year for charging: the bills, less those of the building alone where both share a meter. */
     public BillParts parts() {
         return withoutCharging.map(w -> bills.parts().plus(w.parts().times(-1))).orElse(bills.parts());
+    }
+
+    /** The same when prices have risen. */
+    public BillParts parts(BillIndex index) {
+        Tariff tariff = input.metering().tariff();
+        BillParts with = bills.parts(tariff, index);
+        return withoutCharging.map(w -> with.plus(w.parts(tariff, index).times(-1))).orElse(with);
     }
 
     /** Energy at the meter that the bus in a place of the fleet needs, kWh; none for an engine bus. */
