@@ -23,7 +23,8 @@ public final class PortFleet {
      * the plan has no port yet.
      */
     public double batteryKw(VehicleTypeInput type, int year) {
-        List<Port> bought = purchases.stream().filter(p -> p.year() <= year).map(p -> depot.ports().get(p.port())).toList();
+        List<Port> bought = purchases.stream().filter(p -> p.count() > 0 && p.year() <= year)
+                .map(p -> depot.ports().get(p.port())).toList();
         return type.countedKw(bought.isEmpty() ? depot.ports() : bought);
     }
 
