@@ -146,7 +146,7 @@ class PlugQueueByHandTest {
     /** Bus 1 is heated from 05:00 and still holds its plug until 05:30; before that it would be a swap, after it none. */
     @Test
     void aHeatedBusHoldsItsPlugUntilItLeaves() {
-        PlugIn heated = new PlugIn(1, "B01", FOUR_PM, 1440 + 330, 1440 + 300, 40, 1, ONE.acceptance());
+        PlugIn heated = new PlugIn(1, "B01", FOUR_PM, 1440 + 330, 1440 + 300, 40, 40, 1, ONE.acceptance());
         PlugIn early = SampleYard.bus(2, 305, 600, 20);
         YardCharging charging = SampleYard.atOnce(SampleYard.stretch(heated, early), SampleYard.slow(1));
         assertTimes(at(charging, 0), FOUR_PM, 1440 + 305, false);

@@ -41,6 +41,16 @@ public record ChargeSchedule(StepGrid grid, double[][] meterKw, double[] endShar
         return sum * grid.stepHours();
     }
 
+    /** Energy missing in the battery at the end of a stay, kWh. */
+    double shortKwh(PlugIn stay) {
+        for (ChargeShortfall one : shortfalls) {
+            if (one.plugIn().equals(stay)) {
+                return one.shortKwh();
+            }
+        }
+        return 0;
+    }
+
     /** Energy missing in all batteries, kWh. */
     public double shortKwh() {
         double sum = 0;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.depot.Port;
 
 /**
@@ -52,6 +54,7 @@ public record PortOutage(Port port, List<List<ChargeShortfall>> days) {
         private final YardStretch stretch;
         private final List<PortUnit> units;
         private final ChargeRule rule;
+        private final SpareCharge spare;
         private final int[] before;
         private final double[] owedKwh;
 
@@ -59,6 +62,7 @@ public record PortOutage(Port port, List<List<ChargeShortfall>> days) {
             this.stretch = stretch;
             this.units = units;
             this.rule = rule;
+            this.spare = new SpareCharge(stretch.plugIns());
             this.before = staysBefore(stretch.plugIns());
             this.owedKwh = new double[before.length];
         }
@@ -87,7 +91,20 @@ public record PortOutage(Port port, List<List<ChargeShortfall>> days) {
             for (int place = 0; place < before.length; place++) {
                 owedKwh[place] = staysOver(place) ? shortKwh[before[place]] : 0;
             }
-            return schedule.shortfalls();
+            return missing(schedule);
+        }
+
+        /** Buses that lack what they drive on; the others make up for what is missing at their next plug-in. */
+        private List<ChargeShortfall> missing(ChargeSchedule schedule) {
+            return schedule.shortfalls().stream().flatMap(s -> {
+                double kwh = spare.missingKwh(place(s.plugIn()), s.shortKwh());
+                return kwh > 0 ? Stream.of(new ChargeShortfall(s.plugIn(), kwh, s.moreMin())) : Stream.empty();
+            }).toList();
+        }
+
+        private int place(PlugIn stay) {
+            return IntStream.range(0, before.length).filter(p -> stretch.plugIns().get(p).bus() == stay.bus()
+                    && stretch.plugIns().get(p).fromMin() == stay.fromMin()).findFirst().orElseThrow();
         }
 
         /** True when the stay before it is one of the day before. */

@@ -33,6 +33,13 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
         return best;
     }
 
+    /** Charging of a stretch that comes again and again: what may wait between runs is taken in the night. */
+    public static YardCharging waiting(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
+        YardCharging first = of(stretch, units, rule);
+        return rule.managed() || first.served() ? first
+                : of(stretch.with(new SpareCharge(stretch.plugIns()).waiting(first.schedule)), units, rule);
+    }
+
     private static YardCharging of(PolicyRun run, PortAssignment assignment) {
         return new YardCharging(run.stretch(), run.units(), run.rule(), assignment, run.of(assignment));
     }

@@ -20,12 +20,13 @@ public record BusNeed(List<Stay> stays, List<Heat> heat) {
      * @param toMin departure; beyond the stretch's end where the bus leaves on the morning after it
      * @param chargeByMin moment by which it is charged
      * @param batteryKwh energy into the battery, kWh
+     * @param leastKwh energy of it without which the bus could not go on, kWh; the rest may wait for the night
      * @param endShare state of charge aimed at by the end, 0 to 1
      * @param packC pack temperature while it is charged, °C
      * @param heatKw power that heat takes of the port through the whole stay, kW
      */
-    public record Stay(double fromMin, double toMin, double chargeByMin, double batteryKwh, double endShare,
-            double packC, double heatKw) {
+    public record Stay(double fromMin, double toMin, double chargeByMin, double batteryKwh, double leastKwh,
+            double endShare, double packC, double heatKw) {
     }
 
     /**

@@ -91,9 +91,17 @@ final class BusNeeds {
         if (!yard.midday()) {
             return List.of();
         }
-        return yard.rule().managed()
-                ? new LeastLayoverCharge(day, bus.battery(), bus.health(), yard.reserveShare()).at(batteryKw)
+        return yard.rule().managed() ? leastLayovers(day)
                 : new BlockCheck(batteryKw, ALL_DAY, true, yard.reserveShare()).layovers(day, bus.battery(), bus.health());
+    }
+
+    private List<LayoverCharge> leastLayovers(DayBlock day) {
+        return new LeastLayoverCharge(day, bus.battery(), bus.health(), yard.reserveShare()).at(batteryKw);
+    }
+
+    private double leastKwh(DayBlock day, LayoverCharge layover) {
+        return yard.rule().managed() ? layover.batteryKwh() : leastLayovers(day).stream()
+                .filter(l -> l.fromMin() == layover.fromMin()).mapToDouble(LayoverCharge::batteryKwh).sum();
     }
 
     private BusNeed.Stay stay(DayBlock day, LayoverCharge layover, double factor, List<LayoverCharge> all,
@@ -107,13 +115,14 @@ final class BusNeeds {
         double kwh = factor * layover.batteryKwh();
         double byMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC, heat)
                 : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
-        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh, endShare, packC, 0);
+        return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh,
+                factor * leastKwh(day, layover), endShare, packC, 0);
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double batteryKwh, double packC, YardHeat heat) {
         double byMin = chargedByMin(fromMin, toMin, batteryKwh, 1, packC, heat);
         return batteryKwh <= 0 ? List.of()
-                : List.of(new BusNeed.Stay(fromMin, toMin, byMin, batteryKwh, 1, packC, heat.nightKw()));
+                : List.of(new BusNeed.Stay(fromMin, toMin, byMin, batteryKwh, batteryKwh, 1, packC, heat.nightKw()));
     }
 
     /** The port heats the bus in the time before departure; it is charged before that where there is time for it. */

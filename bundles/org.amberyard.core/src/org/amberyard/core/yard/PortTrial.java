@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.PortUnit;
+import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.depot.Port;
 
@@ -74,7 +75,7 @@ final class PortTrial {
     /** Ports that do not bring the energy at full power all day need no closer look. */
     private boolean serves(List<PortUnit> ports, double batteryKw, Day day) {
         return day.kwh <= batteryKw * day.stretch.grid().lengthMin() / 60
-                && StretchPlanner.charging(day.stretch, ports, rule).served();
+                && YardCharging.waiting(day.stretch, ports, rule).served();
     }
 
     private Asked asked(Set<Port> types) {

@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.BusAcceptance;
-import org.amberyard.core.charging.ChargeRule;
-import org.amberyard.core.charging.ChargeSchedule;
-import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PlugIn;
-import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.charging.StepGrid;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
@@ -31,7 +27,7 @@ final class StretchPlanner {
     StretchLoad of(ServiceMonth service, StretchKind kind) {
         StepGrid grid = grid(kind);
         List<BusNeed> asked = needs.on(service, kind);
-        YardCharging charging = charging(stretch(service, kind, asked), yard.ports(), yard.rule());
+        YardCharging charging = YardCharging.waiting(stretch(service, kind, asked), yard.ports(), yard.rule());
         List<double[]> heat = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
             heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
@@ -61,39 +57,12 @@ final class StretchPlanner {
         return StepGrid.ofDays(kind.days().size(), yard.stepMin());
     }
 
-    /** Charging of a stretch by a rule at some ports. */
-    static YardCharging charging(YardStretch stretch, List<PortUnit> ports, ChargeRule rule) {
-        YardCharging first = YardCharging.of(stretch, ports, rule);
-        return rule.managed() || first.served() ? first
-                : YardCharging.of(stretch.with(carried(stretch.plugIns(), first.schedule())), ports, rule);
-    }
-
-    /**
-     * What a bus did not get between runs it takes in the night: charging at once fills it by day as far as it goes, and nothing
-     * hangs on that. A managed yard charges by day only what is needed then, so what is missing there is missing.
-     */
-    private static List<PlugIn> carried(List<PlugIn> plugIns, ChargeSchedule schedule) {
-        List<PlugIn> carried = new ArrayList<>(plugIns);
-        for (ChargeShortfall shortfall : schedule.shortfalls()) {
-            int day = plugIns.indexOf(shortfall.plugIn());
-            int night = day;
-            while (night + 1 < plugIns.size() && plugIns.get(night + 1).bus() == shortfall.plugIn().bus()) {
-                night++;
-            }
-            if (night > day) {
-                carried.set(day, carried.get(day).storingLess(shortfall.shortKwh()));
-                carried.set(night, carried.get(night).withKwh(carried.get(night).batteryKwh() + shortfall.shortKwh()));
-            }
-        }
-        return carried;
-    }
-
     /** A bus that comes after the end of the stretch comes as it did before its start. */
     private PlugIn plugIn(int bus, BusNeed.Stay stay, double lengthMin) {
         YardBus of = yard.buses().get(bus);
         double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
         return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin,
-                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.endShare(), BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
+                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.leastKwh(), stay.endShare(), BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
                         .besideHeat(stay.heatKw()));
     }
 
