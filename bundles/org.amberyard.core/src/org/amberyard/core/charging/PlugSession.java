@@ -42,7 +42,7 @@ final class PlugSession {
         limitKw = Math.min(batteryKw, curve.acceptanceKw(startShare));
         efficiency = unit.port().efficiency();
         from = (int) Math.floor(at.fromMin() / grid.stepMin());
-        to = Math.min(from + grid.steps(), (int) Math.ceil(at.toMin() / grid.stepMin()));
+        to = Math.min(from + grid.steps(), (int) Math.ceil(at.chargeToMin() / grid.stepMin()));
     }
 
     /** The session at a cabinet or on its own power. */
@@ -54,11 +54,11 @@ final class PlugSession {
 
     /** A bus that stands nearly a whole turn leaves in the step in which it came. */
     private double firstShare() {
-        return Math.min(1, stands(from) + Math.max(0, at.toMin() - to * grid.stepMin()) / grid.stepMin());
+        return Math.min(1, stands(from) + Math.max(0, at.chargeToMin() - to * grid.stepMin()) / grid.stepMin());
     }
 
     private double stands(int step) {
-        return (Math.min(at.toMin(), (step + 1) * grid.stepMin()) - Math.max(at.fromMin(), step * grid.stepMin()))
+        return (Math.min(at.chargeToMin(), (step + 1) * grid.stepMin()) - Math.max(at.fromMin(), step * grid.stepMin()))
                 / grid.stepMin();
     }
 
@@ -80,9 +80,9 @@ final class PlugSession {
     /** Mean power into the battery at full power in a step that begins with the least charge that suffices, kW. */
     private double takenKw(int step) {
         double beginMin = Math.max(at.fromMin(), step * grid.stepMin());
-        double endMin = Math.min(at.toMin(), (step + 1) * grid.stepMin());
-        double least = curve.startShare(endShare, batteryKw, (at.toMin() - beginMin) / 60);
-        double after = least >= startShare ? curve.startShare(endShare, batteryKw, (at.toMin() - endMin) / 60)
+        double endMin = Math.min(at.chargeToMin(), (step + 1) * grid.stepMin());
+        double least = curve.startShare(endShare, batteryKw, (at.chargeToMin() - beginMin) / 60);
+        double after = least >= startShare ? curve.startShare(endShare, batteryKw, (at.chargeToMin() - endMin) / 60)
                 : curve.endShare(startShare, batteryKw, (endMin - beginMin) / 60);
         return (after - Math.max(least, startShare)) * curve.usableKwh() / grid.stepHours();
     }
