@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.Month;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
