@@ -17,7 +17,8 @@ final class YardLoadTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> MonthNames.full(r.month().month()))
+                .text("month", "Month", "Month. Nights before a holiday or a school break count as nights before a service day, "
+                        + "charged in less time than there is.", r -> MonthNames.full(r.month().month()))
                 .number("energy", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.",
                         r -> r.month().yardKwh())
                 .number("charging_peak", "Demand of charging", Unit.KILOWATT,

@@ -51,7 +51,10 @@ final class ChargeRows {
         return new EnergyCharge(name, rates(rows, TariffCharge::getPricePerKwh));
     }
 
-    /** A charge on demand; its ratchet remembers the demand of its own hours. */
+    /**
+     * A charge on demand; its ratchet is that of the first row that has one, and remembers the demand in the hours of all rows, each
+     * in its months, whatever their years of the contract.
+     */
     static DemandCharge demand(String name, List<TariffCharge> rows) {
         List<ChargeRate> rates = rates(rows, TariffCharge::getPricePerKw);
         Optional<Ratchet> ratchet = rows.stream().filter(r -> r.getRatchetShare() > 0).findFirst()

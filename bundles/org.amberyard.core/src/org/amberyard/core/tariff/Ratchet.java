@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param share share of the highest earlier demand, 0 to 1
  * @param priorMonths how many months before the billed one are looked at
- * @param counted hours and months whose demands count
+ * @param counted hours and months whose demands count; they need not be those that the charge bills
  */
 public record Ratchet(double share, int priorMonths, List<TariffPeriod> counted) {
 

@@ -3,7 +3,10 @@ package org.amberyard.core.yard;
 import java.util.List;
 import org.amberyard.core.tariff.DayClass;
 
-/** Stretches of days that make up a month of service. The end of each is followed by another that begins like it. */
+/**
+ * Stretches of days that make up a month of service. The end of each is followed by another that begins like it. Only weekends make a
+ * longer one: the night before a holiday or a school break is charged like one before a service day, in less time than there is.
+ */
 public enum StretchKind {
     /** A service day followed by another. */
     SERVICE_DAY("normal day", List.of(DayClass.WEEKDAY)),
