@@ -90,10 +90,11 @@ public final class LeastLayoverCharge {
         return stands.stream().filter(s -> s.afterLeg() < beforeLeg).mapToDouble(Stand::batteryKwh).sum();
     }
 
-    /** What a stand can still take in: by its time, and because the pack is never more than full. */
+    /** What a stand can still take in: by its time beside the heat before the next run, and because the pack is never more than full. */
     private double roomKwh(List<Stand> stands, int place, double batteryKw) {
         Stand stand = stands.get(place);
-        double byTime = batteryKw * stand.hours() - stand.batteryKwh();
+        double heatKwh = day.legs().get(stand.afterLeg() + 1).use().gridKwh();
+        double byTime = batteryKw * stand.hours() - heatKwh - stand.batteryKwh();
         double byPack = Double.POSITIVE_INFINITY;
         for (int later = place; later < stands.size(); later++) {
             byPack = Math.min(byPack, drawnKwh(stands.get(later).afterLeg()) - taken(stands, stands.get(later).afterLeg() + 1));

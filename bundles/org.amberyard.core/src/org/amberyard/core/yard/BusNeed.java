@@ -27,6 +27,11 @@ public record BusNeed(List<Stay> stays, List<Heat> heat) {
      */
     public record Stay(double fromMin, double toMin, double chargeByMin, double batteryKwh, double leastKwh,
             double endShare, double packC, double heatKw) {
+
+        /** The same that takes more, kWh. */
+        Stay taking(double moreKwh) {
+            return new Stay(fromMin, toMin, chargeByMin, batteryKwh + moreKwh, leastKwh + moreKwh, endShare, packC, heatKw);
+        }
     }
 
     /**

@@ -60,7 +60,7 @@ final class BusNeeds {
         double fromMin = arrivalMin(PARKED_FROM_MIN, trip);
         double toMin = Math.max(PARKED_TO_MIN, fromMin + LEAST_STAY_MIN) + freeMin;
         YardHeat heat = YardHeat.even(fromMin, toMin, otherOfDay.gridKwh());
-        return new BusNeed(night(fromMin, toMin, besideRouteKwh(trip), BatterySpec.MILD_C, heat), heat.all());
+        return need(List.of(), fromMin, toMin, besideRouteKwh(trip), BatterySpec.MILD_C, heat);
     }
 
     private BusNeed driven(DayBlock day, Optional<TripDay> trip, double energyFactor, double heatFactor, double freeMin) {
@@ -70,11 +70,24 @@ final class BusNeeds {
         double lastMin = arrivalMin(day.legs().get(day.legs().size() - 1).arrivalMin(), trip);
         double nextMin = Math.max(day.nextMorningMin(), lastMin + LEAST_STAY_MIN) + freeMin;
         double nightKwh = Math.max(0, energyFactor * (day.batteryKwh() - middayKwh)) + besideRouteKwh(trip);
-        YardHeat heat = YardHeat.of(day, heatFactor, lastMin, nextMin, otherOfDay.gridKwh());
-        List<BusNeed.Stay> stays = new ArrayList<>();
-        layovers.forEach(l -> stays.add(stay(day, l, energyFactor, layovers, heat)));
-        stays.addAll(night(lastMin, nextMin, nightKwh, day.nightPackC(), heat));
-        return new BusNeed(stays, heat.all());
+        YardHeat heat = YardHeat.of(day, heatFactor, lastMin, nextMin, otherOfDay.gridKwh(), batteryKw);
+        List<BusNeed.Stay> byDay = layovers.stream().map(l -> stay(day, l, energyFactor, layovers, plugged(heat))).toList();
+        return need(byDay, lastMin, nextMin, nightKwh, day.nightPackC(), heat);
+    }
+
+    /**
+     * With the night. A bus that shares plugs with others cannot count on standing at one when heat is due, and beside the charge that
+     * must go on until the departure the port has no power for heat: it is then taken from the battery, which is charged for it.
+     */
+    private BusNeed need(List<BusNeed.Stay> byDay, double fromMin, double toMin, double nightKwh, double packC, YardHeat heat) {
+        YardHeat plugged = plugged(heat);
+        List<BusNeed.Stay> stays = new ArrayList<>(byDay);
+        stays.addAll(night(fromMin, toMin, nightKwh + heat.kwh() - plugged.kwh(), packC, plugged));
+        return new BusNeed(stays.stream().map(s -> s.taking(plugged.besideKwh(s))).toList(), plugged.apartFrom(stays).all());
+    }
+
+    private YardHeat plugged(YardHeat heat) {
+        return yard.ownPlugs() ? heat : YardHeat.NONE;
     }
 
     private static double arrivalMin(double usualMin, Optional<TripDay> trip) {

@@ -16,11 +16,11 @@ final class NeedsMemory {
 
     /** All that the needs of a bus follow from. */
     private record Key(YardBus bus, double batteryKw, ChargeRule rule, boolean midday, double reserveShare, double serviceDays,
-            double tripsKwh) {
+            double tripsKwh, boolean ownPlugs) {
         static Key of(YardBus bus, YardInput yard) {
             double batteryKw = Port.countedKw(yard.ports().stream().map(PortUnit::port).toList(), bus.acKw(), bus.dcKw());
             return new Key(bus, batteryKw, alike(yard.rule()), yard.midday(), yard.reserveShare(), yard.calendar().serviceDays(),
-                    bus.tripsKwh(yard.calendar()));
+                    bus.tripsKwh(yard.calendar()), yard.ownPlugs());
         }
 
         /** One of the rules under which a bus has the same needs. */

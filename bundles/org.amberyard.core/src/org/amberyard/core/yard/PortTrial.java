@@ -25,7 +25,7 @@ final class PortTrial {
     private final List<YardInput> years;
     private final ChargeRule rule;
     private final NeedsMemory needs;
-    private final Map<Set<Port>, Asked> byTypes = new ConcurrentHashMap<>();
+    private final Map<Kind, Asked> byKind = new ConcurrentHashMap<>();
 
     /**
      * @param years the yard in each year
@@ -46,7 +46,15 @@ final class PortTrial {
         }
     }
 
-    /** What the buses ask of ports of some types: what they are charged between runs depends on the power to count on. */
+    /** What decides what buses ask of ports: the power to count on, and whether each has a plug of its own. */
+    private record Kind(Set<Port> types, int plugs) {
+        static Kind of(List<PortUnit> ports) {
+            return new Kind(ports.stream().map(PortUnit::port).collect(Collectors.toSet()),
+                    ports.stream().mapToInt(PortUnit::plugs).sum());
+        }
+    }
+
+    /** What the buses ask of some ports. */
     private static final class Asked {
         private final List<Day> days;
         private volatile Day lastFailed;
@@ -58,7 +66,7 @@ final class PortTrial {
     }
 
     boolean serves(List<PortUnit> ports) {
-        Asked asked = byTypes.computeIfAbsent(ports.stream().map(PortUnit::port).collect(Collectors.toSet()), this::asked);
+        Asked asked = byKind.computeIfAbsent(Kind.of(ports), kind -> asked(ports));
         double batteryKw = ports.stream().mapToDouble(u -> u.port().powerKw() * u.port().efficiency()).sum();
         Day first = asked.lastFailed;
         if (!serves(ports, batteryKw, first)) {
@@ -79,11 +87,10 @@ final class PortTrial {
                 && YardCharging.waiting(day.stretch, ports, rule).served();
     }
 
-    private Asked asked(Set<Port> types) {
-        List<PortUnit> oneOfEach = types.stream().map(t -> new PortUnit(t, t.plugs())).toList();
+    private Asked asked(List<PortUnit> ports) {
         Set<YardStretch> stretches = new LinkedHashSet<>();
         for (YardInput year : years) {
-            YardInput yard = year.withPorts(oneOfEach);
+            YardInput yard = year.withPorts(ports);
             new StretchPlanner(yard, new YardNeeds(yard, needs)).all().forEach(s -> stretches.add(s.once()));
         }
         List<Day> days = new ArrayList<>(stretches.stream().map(Day::of).toList());

@@ -20,6 +20,9 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
         night = List.copyOf(night);
     }
 
+    /** No heat. */
+    static final YardHeat NONE = new YardHeat(List.of(), List.of());
+
     /** Nothing but an even power through the night. */
     static YardHeat even(double fromMin, double toMin, double kwh) {
         return new YardHeat(List.of(), span(fromMin, toMin, kwh));
@@ -33,20 +36,40 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
      * @param lastMin return in the evening, minutes after midnight
      * @param nextMin departure on the next morning of service
      * @param otherKwh heat for other driving, kWh
+     * @param portKw power behind the port, kW; a bus that would be heated with more is heated longer
      */
-    static YardHeat of(DayBlock day, double factor, double lastMin, double nextMin, double otherKwh) {
-        List<BusNeed.Heat> before = new ArrayList<>();
-        double nightKwh = otherKwh;
-        for (int place = 0; place < day.legs().size(); place++) {
-            DayBlock.Leg leg = day.legs().get(place);
-            double gridKwh = factor * leg.use().gridKwh();
-            double beforeKwh = place == 0 ? Math.min(gridKwh, factor * leg.preheatKw() * PREHEAT_MIN / 60) : gridKwh;
-            double minutes = leg.preheatKw() > 0 ? Math.min(PREHEAT_MIN, beforeKwh / leg.preheatKw() * 60) : PREHEAT_MIN;
-            double departureMin = place == 0 ? nextMin : leg.departureMin();
-            before.addAll(span(departureMin - minutes, departureMin, beforeKwh));
-            nightKwh += gridKwh - beforeKwh;
-        }
+    static YardHeat of(DayBlock day, double factor, double lastMin, double nextMin, double otherKwh, double portKw) {
+        DayBlock.Leg first = day.legs().get(0);
+        double firstKwh = Math.min(factor * first.use().gridKwh(), factor * first.preheatKw() * PREHEAT_MIN / 60);
+        double nightKwh = otherKwh + factor * first.use().gridKwh() - firstKwh;
+        double nightKw = nightKwh / ((nextMin - lastMin) / 60);
+        List<BusNeed.Heat> before = new ArrayList<>(before(nextMin, firstKwh, first.preheatKw(), portKw - nightKw));
+        day.legs().stream().skip(1).forEach(leg -> before.addAll(
+                before(leg.departureMin(), factor * leg.use().gridKwh(), leg.preheatKw(), portKw)));
         return new YardHeat(before, span(lastMin, nextMin, nightKwh));
+    }
+
+    private static List<BusNeed.Heat> before(double departureMin, double kwh, double preheatKw, double mostKw) {
+        double minutes = preheatKw > 0 ? Math.min(PREHEAT_MIN, kwh / preheatKw * 60) : PREHEAT_MIN;
+        double least = mostKw > 0 ? kwh / mostKw * 60 : minutes;
+        return span(departureMin - Math.max(minutes, least), departureMin, kwh);
+    }
+
+    /** All of it, kWh. */
+    double kwh() {
+        return all().stream().mapToDouble(BusNeed.Heat::kwh).sum();
+    }
+
+    /** Heat before the departure of a stay that is charged meanwhile, kWh. */
+    double besideKwh(BusNeed.Stay stay) {
+        return stay.chargeByMin() > beginsMin(stay.toMin())
+                ? beforeDepartures.stream().filter(h -> h.toMin() == stay.toMin()).mapToDouble(BusNeed.Heat::kwh).sum() : 0;
+    }
+
+    /** The same but for heat beside the charge of some stays. */
+    YardHeat apartFrom(List<BusNeed.Stay> stays) {
+        return new YardHeat(beforeDepartures.stream()
+                .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(), night);
     }
 
     /** All of it. */

@@ -56,6 +56,11 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
                 stepMin, swaps, limitKw);
     }
 
+    /** True when every bus has a plug of its own. */
+    boolean ownPlugs() {
+        return ports.stream().mapToInt(PortUnit::plugs).sum() >= buses.size();
+    }
+
     /** Power that the ports draw at all hours, kW. */
     public double standbyKw() {
         return ports.stream().mapToDouble(u -> u.port().standbyW()).sum() / 1000;
