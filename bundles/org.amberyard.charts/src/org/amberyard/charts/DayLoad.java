@@ -30,7 +30,8 @@ final class DayLoad {
 
         /** Steps from noon to the first in which it draws; all of a turn when it never does. */
         private int startAfterNoon(int stepsPerDay) {
-            return IntStream.range(0, kw.length).filter(s -> ChargeSpan.draws(kw[(s + stepsPerDay / 2) % kw.length])).findFirst()
+            return IntStream.range(0, kw.length).filter(s -> ChargeSpan.draws(kw[(s + stepsPerDay / 2) % kw.length]))
+                    .findFirst()
                     .orElse(kw.length);
         }
     }

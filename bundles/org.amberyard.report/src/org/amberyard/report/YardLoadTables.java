@@ -17,8 +17,8 @@ final class YardLoadTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month. Nights before a holiday or a school break count as nights before a service day, "
-                        + "charged in less time than there is.", r -> MonthNames.full(r.month().month()))
+                .text("month", "Month", "Month. Nights before a holiday or a school break count as nights before a "
+                        + "service day, charged in less time than there is.", r -> MonthNames.full(r.month().month()))
                 .number("energy", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.",
                         r -> r.month().yardKwh())
                 .number("charging_peak", "Demand of charging", Unit.KILOWATT,
@@ -66,8 +66,8 @@ final class YardLoadTables {
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month with the highest demand of charging.",
                         r -> MonthNames.full(r.stretch().service().month()))
-                .text("day", "Day", "Coldest service day of the month, and the days of its highest demand where these are "
-                        + "others; each is followed by one like it.", r -> r.stretch().label())
+                .text("day", "Day", "Coldest service day of the month, and the days of its highest demand where these "
+                        + "are others; each is followed by one like it.", r -> r.stretch().label())
                 .text("port", "Port", "Port by its number in the yard, in the order bought, and its type; none for a bus that "
                         + "finds no plug.", OfPlug::port)
                 .text("plug", "Plug", "Plug of the port.", OfPlug::plug)

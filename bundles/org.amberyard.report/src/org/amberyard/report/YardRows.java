@@ -52,7 +52,8 @@ final class YardRows {
         static List<OfHour> all(List<LastYear> years) {
             List<OfHour> rows = new ArrayList<>();
             for (LastYear year : years) {
-                for (StretchLoad stretch : year.yard().peakStretches(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY)) {
+                for (StretchLoad stretch : year.yard().peakStretches(StretchKind.COLDEST_DAY,
+                        StretchKind.SERVICE_DAY)) {
                     for (int hour = 0; hour < HOURS; hour++) {
                         rows.add(new OfHour(year, stretch, hour));
                     }
@@ -81,7 +82,8 @@ final class YardRows {
     }
 
     /**
-     * A bus at a plug, or one that finds none, in the month with the highest demand of charging: on its coldest day and where it
+     * A bus at a plug, or one that finds none, in the month with the highest demand of charging: on its coldest day
+     * and where it
      * has that demand.
      */
     record OfPlug(LastYear at, StretchLoad stretch, PlugIn plugIn, Optional<Plugged> plugged) {

@@ -52,7 +52,8 @@ final class ChargeRows {
     }
 
     /**
-     * A charge on demand; its ratchet is that of the first row that has one, and remembers the demand in the hours of all rows, each
+     * A charge on demand; its ratchet is that of the first row that has one, and remembers the demand in the hours of
+     * all rows, each
      * in its months, whatever their years of the contract.
      */
     static DemandCharge demand(String name, List<TariffCharge> rows) {

@@ -143,7 +143,9 @@ class PlugQueueByHandTest {
         assertEquals(0, at(charging, 1).unit());
     }
 
-    /** Bus 1 is heated from 05:00 and still holds its plug until 05:30; before that it would be a swap, after it none. */
+    /**
+     * Bus 1 is heated from 05:00 and still holds its plug until 05:30; before that it would be a swap, after it none.
+     */
     @Test
     void aHeatedBusHoldsItsPlugUntilItLeaves() {
         PlugIn heated = new PlugIn(1, "B01", FOUR_PM, 1440 + 330, 1440 + 300, 40, 40, 1, ONE.acceptance());

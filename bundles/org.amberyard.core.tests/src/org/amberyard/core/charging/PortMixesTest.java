@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class PortMixesTest {
 
     private static List<PortOption> options(List<Integer> costs) {
-        return costs.stream().map(cost -> new PortOption(SampleYard.port("type " + cost, false, 10, 0.9), cost)).toList();
+        return costs.stream().map(cost -> new PortOption(SampleYard.port("type " + cost, false, 10, 0.9), cost))
+                .toList();
     }
 
     private static List<PortMix> all(List<PortOption> options, int number) {
@@ -36,7 +37,8 @@ class PortMixesTest {
     }
 
     @Property(tries = 200)
-    void everyChoiceStandsOnceInTheOrderOfItsCost(@ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 9) Integer> costs,
+    void everyChoiceStandsOnceInTheOrderOfItsCost(@ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1,
+            max = 9) Integer> costs,
             @ForAll @IntRange(min = 0, max = 7) int number) {
         List<PortMix> mixes = all(options(costs), number);
         assertEquals(choices(number, costs.size()), new HashSet<>(mixes.stream().map(PortMix::counts).toList()).size());

@@ -171,7 +171,8 @@ class YardChargingPropertyTest {
         List<PlugIn> later = new ArrayList<>(yard.plugIns());
         int place = random.nextInt(later.size());
         PlugIn one = later.get(place);
-        later.set(place, new PlugIn(one.bus(), one.label(), one.fromMin(), one.toMin() + laterMin, one.chargeByMin() + laterMin,
+        later.set(place, new PlugIn(one.bus(), one.label(), one.fromMin(), one.toMin() + laterMin,
+                one.chargeByMin() + laterMin,
                 one.batteryKwh(), one.leastKwh(), one.endShare(), one.acceptance()));
         PolicyRun run = new PolicyRun(yard, units, rule(policy));
         PolicyRun runLater = new PolicyRun(yard.with(later), units, rule(policy));

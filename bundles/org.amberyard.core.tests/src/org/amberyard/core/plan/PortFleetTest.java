@@ -14,7 +14,8 @@ class PortFleetTest {
     void aRowOfNoPortsCountsForNothing() {
         StudyInput study = TinyDistrict.study();
         DepotInput depot = study.depot();
-        DepotInput two = new DepotInput(List.of(depot.ports().get(0), SLOW), depot.works(), depot.service(), depot.window(),
+        DepotInput two = new DepotInput(List.of(depot.ports().get(0), SLOW), depot.works(), depot.service(),
+                depot.window(),
                 depot.metering(), depot.alternatives(), depot.charging());
         VehicleTypeInput electric = study.types().get(TinyDistrict.ELECTRIC);
         PortFleet fleet = new PortFleet(two, List.of(new PlanInput.PortPurchase(0, 1, 2, List.of()),

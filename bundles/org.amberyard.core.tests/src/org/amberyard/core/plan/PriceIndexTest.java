@@ -91,10 +91,13 @@ class PriceIndexTest {
     void aBillAtItsMinimumDoesNotRiseWithEnergy() {
         DepotInput depot = STUDY.depot();
         Tariff tariff = depot.metering().tariff();
-        Tariff lifted = new Tariff(tariff.name(), tariff.customer(), MinimumBill.ofCharges(5000), tariff.energy(), tariff.demand(),
+        Tariff lifted = new Tariff(tariff.name(), tariff.customer(), MinimumBill.ofCharges(5000), tariff.energy(),
+                tariff.demand(),
                 tariff.riders(), tariff.taxes(), tariff.lossFactor());
-        StudyInput study = TinyDistrict.withDepot(with(deck(Map.of(PriceDeck.Subject.ELECTRIC_ENERGY, new PricePath(1, List.of())))),
-                new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), Metering.own(lifted), List.of(),
+        StudyInput study = TinyDistrict.withDepot(with(deck(Map.of(PriceDeck.Subject.ELECTRIC_ENERGY, new PricePath(1,
+                List.of())))),
+                new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), Metering.own(lifted),
+                List.of(),
                         depot.charging()));
         CostLedger ledger = TinyDistrict.evaluated(study, DUTY, 1).ledger();
         double bill = ledger.amount(3, CostCategory.ELECTRIC_ENERGY) + ledger.amount(3, CostCategory.ELECTRIC_DEMAND)

@@ -155,7 +155,8 @@ class BillTest {
         Tariff tariff = new Tariff("Minimum", List.of(), MinimumBill.ofCharges(500),
                 List.of(EnergyCharge.of("Energy", TariffPeriod.ALWAYS, 0.1)), List.of(), Riders.NONE,
                 List.of(ShareCharge.ofCharges("Tax", 0.1)), 1);
-        Bill bill = Bill.of(tariff, 1, Loads.month(JULY, Loads.flat(1000 / 31.0 / 24), Loads.flat(1000 / 31.0 / 24)), PeakHistory.NONE);
+        Bill bill = Bill.of(tariff, 1, Loads.month(JULY, Loads.flat(1000 / 31.0 / 24), Loads.flat(1000 / 31.0 / 24)),
+                PeakHistory.NONE);
         assertEquals(new BillParts(110, 0, 440).total(), bill.total(), 1e-9);
         assertParts(330, 220, bill.parts(tariff, new BillIndex(3, 1, 1)));
         assertParts(660, 0, bill.parts(tariff, new BillIndex(6, 1, 1)));

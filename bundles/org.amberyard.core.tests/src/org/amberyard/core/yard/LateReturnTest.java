@@ -103,7 +103,8 @@ class LateReturnTest {
         YardBus far = SampleBuses.bus(0, SampleBuses.route(18, 40, 0, 40), 1, EnergyUse.ZERO);
         YardBus slow = new YardBus(0, "Bus 0", 5, 0, far.battery(), 0.9, far.route(), 1, EnergyUse.ZERO);
         ChargeRule from22To5 = new ChargeRule(ChargePolicy.SET_TIME, 22 * 60, 5 * 60);
-        StretchLoad weekend = stretch(YardDetail.of(SampleBuses.yard(List.of(slow), PortUnit.of(AC, 1, 1), from22To5, false, OWN,
+        StretchLoad weekend = stretch(YardDetail.of(SampleBuses.yard(List.of(slow), PortUnit.of(AC, 1, 1), from22To5,
+                false, OWN,
                 NONE, 18)), StretchKind.BEFORE_WEEKEND);
         double[] kw = weekend.schedule().totalKw();
         IntStream.range(0, 72).forEach(hour -> {
@@ -128,11 +129,15 @@ class LateReturnTest {
         assertEquals(1440 + 360, night.chargeByMin(), 0);
     }
 
-    /** Six buses that all come home from trips at half past ten and are charged at once make the month's highest demand. */
+    /**
+     * Six buses that all come home from trips at half past ten and are charged at once make the month's highest
+     * demand.
+     */
     @Test
     void theDayOfTheHighestDemandIsShown() {
         List<YardBus> buses = Collections.nCopies(6, tripBus(Optional.of(SampleBuses.route(18, 40, 0, 40)), OTHER));
-        YardDetail detail = YardDetail.of(SampleBuses.yard(buses, PortUnit.of(AC, 1, 6), ChargeRule.of(ChargePolicy.SPREAD), true, OWN,
+        YardDetail detail = YardDetail.of(SampleBuses.yard(buses, PortUnit.of(AC, 1, 6),
+                ChargeRule.of(ChargePolicy.SPREAD), true, OWN,
                 NONE, 18));
         List<StretchLoad> shown = detail.peakStretches(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY);
         assertEquals(List.of(StretchKind.COLDEST_DAY, StretchKind.SERVICE_DAY, StretchKind.TRIP_DAY),
@@ -147,9 +152,11 @@ class LateReturnTest {
     @Test
     void tripsOfAMonthWithoutADayOfTripsAreCharged() {
         for (int days : new int[] {18, 3}) {
-            YardYear year = YardYear.of(SampleBuses.yard(List.of(tripBus(Optional.empty(), OTHER)), PortUnit.of(AC, 1, 1),
+            YardYear year = YardYear.of(SampleBuses.yard(List.of(tripBus(Optional.empty(), OTHER)), PortUnit.of(AC, 1,
+                    1),
                     ChargeRule.of(ChargePolicy.SPREAD), false, OWN, NONE, days));
-            assertEquals(OTHER.batteryKwh(), AC.efficiency() * year.busKwh().get(0), 1e-9 * OTHER.batteryKwh(), days + " days");
+            assertEquals(OTHER.batteryKwh(), AC.efficiency() * year.busKwh().get(0), 1e-9 * OTHER.batteryKwh(),
+                    days + " days");
         }
     }
 }

@@ -16,13 +16,17 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.tariff.Tariff;
 import org.junit.jupiter.api.Test;
 
-/** Two buses of 121.5 kWh usable that run 80 kWh before noon and 40 after it, a third more on the coldest day. Invented. */
+/**
+ * Two buses of 121.5 kWh usable that run 80 kWh before noon and 40 after it, a third more on the coldest day.
+ * Invented.
+ */
 class NoonChargeTest {
     private static final Metering OWN = Metering.own(Tariff.flat("Flat", 50, 0.10, 0, 8, 0));
 
     private static YardInput yard(int ports, double morningKwh, ChargePolicy policy) {
         List<YardBus> buses = IntStream.range(0, 2)
-                .mapToObj(place -> SampleBuses.bus(place, SampleBuses.route(18, morningKwh, 0, 40), 1, EnergyUse.ZERO)).toList();
+                .mapToObj(place -> SampleBuses.bus(place, SampleBuses.route(18, morningKwh, 0, 40), 1, EnergyUse.ZERO))
+                .toList();
         return SampleBuses.yard(buses, PortUnit.of(AC, 1, ports), ChargeRule.of(policy), true, OWN,
                 BuildingLoad.constant(0, SampleBuses.STEPS), 18);
     }
@@ -43,10 +47,13 @@ class NoonChargeTest {
         double short1 = atOnce.months().get(0).shortfalls().stream().filter(s -> s.stretch().equals("coldest day"))
                 .mapToDouble(s -> s.shortfall().shortKwh()).findFirst().orElseThrow();
         assertTrue(short1 > 30 && short1 <= least + 1e-6, "a part of noon at the port is left for it: " + short1);
-        assertEquals(SampleBuses.usedKwh(atOnce.input()), AC.efficiency() * (atOnce.busKwh().get(0) + atOnce.busKwh().get(1)), 1e-6);
+        assertEquals(SampleBuses.usedKwh(atOnce.input()), AC.efficiency() * (atOnce.busKwh().get(0) + atOnce.busKwh()
+                .get(1)), 1e-6);
     }
 
-    /** With 30 kWh before noon both could drive all day without a charge: what one lacks at noon waits for the night. */
+    /**
+     * With 30 kWh before noon both could drive all day without a charge: what one lacks at noon waits for the night.
+     */
     @Test
     void whatABusCanDriveWithoutWaits() {
         assertTrue(ready(yard(1, 30, ChargePolicy.AT_ONCE)));
@@ -57,7 +64,8 @@ class NoonChargeTest {
     void portsAndOutagesJudgeAlike() {
         assertFalse(YardOutage.of(yard(2, 80, ChargePolicy.AT_ONCE)).get(0).outage().harmless());
         PortOffer offer = new PortOffer(List.of(new PortOption(AC, 1000)), 0);
-        for (PortCurve curve : new PortQuestion(List.of(yard(1, 80, ChargePolicy.AT_ONCE)), offer, List.of()).answer(Progress.NONE)) {
+        for (PortCurve curve : new PortQuestion(List.of(yard(1, 80, ChargePolicy.AT_ONCE)), offer, List.of())
+                .answer(Progress.NONE)) {
             assertEquals(2, curve.fewest().orElseThrow().mix().ports(), curve.policy() + "");
         }
     }

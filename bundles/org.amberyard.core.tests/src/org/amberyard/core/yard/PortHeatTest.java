@@ -29,7 +29,8 @@ class PortHeatTest {
         List<DayBlock.Leg> legs = new ArrayList<>();
         for (int run = 0; run < runsKwh.length; run++) {
             EnergyUse use = new EnergyUse(30, 1, runsKwh[run], 0, EnergyCauses.ZERO, preheatKw / 2, 0, 0, 0);
-            legs.add(new DayBlock.Leg("Run " + run, DEPARTURES[run], DEPARTURES[run] + 65, true, 12, use, 12, preheatKw));
+            legs.add(new DayBlock.Leg("Run " + run, DEPARTURES[run], DEPARTURES[run] + 65, true, 12, use, 12,
+                    preheatKw));
         }
         DayBlock day = new DayBlock(legs, 12);
         EnergyUse month = day.uses().stream().reduce(EnergyUse.ZERO, EnergyUse::plus).times(18);
@@ -41,7 +42,8 @@ class PortHeatTest {
                 months.stream().map(m -> new RouteUse.NormalDay(m, false, 18, day, month)).toList());
     }
 
-    private static YardDetail detail(int buses, List<PortUnit> ports, ChargePolicy policy, boolean midday, RouteUse route) {
+    private static YardDetail detail(int buses, List<PortUnit> ports, ChargePolicy policy, boolean midday,
+            RouteUse route) {
         List<YardBus> standing = IntStream.range(0, buses)
                 .mapToObj(place -> SampleBuses.bus(place, route, 1, EnergyUse.ZERO)).toList();
         return YardDetail.of(SampleBuses.yard(standing, ports, ChargeRule.of(policy), midday, OWN,
@@ -49,7 +51,8 @@ class PortHeatTest {
     }
 
     private static double mostKw(YardDetail detail) {
-        return detail.loads().stream().flatMap(m -> m.stretches().stream()).flatMapToDouble(s -> Arrays.stream(s.busKw(0))).max()
+        return detail.loads().stream().flatMap(m -> m.stretches().stream())
+                .flatMapToDouble(s -> Arrays.stream(s.busKw(0))).max()
                 .orElseThrow();
     }
 

@@ -99,7 +99,8 @@ final class CabinetRun {
                 PlugCharge charge = member.charge;
                 double kw = Math.min(charge.limitKw, charge.curve.acceptanceKw(charge.chargeShare()));
                 boolean spread = rule.policy() == ChargePolicy.SPREAD;
-                member.meterKw = (spread ? Math.min(kw, charge.evenKw(nowMin, member.times.endMin(nowMin))) : kw) / charge.efficiency;
+                member.meterKw = (spread ? Math.min(kw, charge.evenKw(nowMin, member.times.endMin(nowMin)))
+                        : kw) / charge.efficiency;
             }
         }
         return drawing;

@@ -42,7 +42,8 @@ public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
     }
 
     /**
-     * When a bus may charge between two moments: always, or at the set time of each day where that falls between them; so a bus is
+     * When a bus may charge between two moments: always, or at the set time of each day where that falls between
+     * them; so a bus is
      * charged at once between runs, and waits through the days of a weekend.
      */
     ChargeTimes times(double fromMin, double toMin) {
@@ -54,7 +55,8 @@ public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
     private ChargeTimes setTimes(double fromMin, double toMin) {
         if (endMin == setMin) {
             double start = setMin + Math.ceil((fromMin - setMin) / DAY_MIN) * DAY_MIN;
-            return new ChargeTimes(List.of(new ChargeTimes.Span(start, Double.POSITIVE_INFINITY))).between(fromMin, toMin);
+            return new ChargeTimes(List.of(new ChargeTimes.Span(start, Double.POSITIVE_INFINITY))).between(fromMin,
+                    toMin);
         }
         double lengthMin = (endMin - setMin + DAY_MIN) % DAY_MIN;
         double first = setMin + Math.floor((fromMin - setMin) / DAY_MIN) * DAY_MIN;

@@ -8,9 +8,11 @@ package org.amberyard.core.charging;
  * @param label what the bus is called
  * @param fromMin arrival, minutes; from 0 to the length of the stretch
  * @param toMin departure, minutes; at most the length of the stretch later
- * @param chargeByMin moment by which it is to be charged, because the port heats it from then on; the departure where it does not
+ * @param chargeByMin moment by which it is to be charged, because the port heats it from then on; the departure where
+ *            it does not
  * @param batteryKwh energy to be stored, kWh
- * @param leastKwh energy without which it could not go on to its next charge, kWh; the rest may wait for the bus's last stay. It is
+ * @param leastKwh energy without which it could not go on to its next charge, kWh; the rest may wait for the bus's
+ *            last stay. It is
  *            more than the energy to be stored where more was stored before than had to be
  * @param endShare state of charge when it is stored, at most 1
  * @param acceptance what the bus takes
@@ -21,8 +23,10 @@ public record PlugIn(int bus, String label, double fromMin, double toMin, double
     public PlugIn {
         if (!(fromMin >= 0 && toMin >= chargeByMin && chargeByMin > fromMin && batteryKwh >= 0 && endShare <= 1)) {
             throw new IllegalArgumentException("Bus " + label + " stands from minute " + fromMin + " to " + toMin
-                    + ", charged by " + chargeByMin + ", for " + batteryKwh + " kWh up to a state of charge of " + endShare
-                    + ", but must arrive at minute 0 or later, be charged after that and leave no sooner, need 0 kWh or more and end at 1 or less");
+                    + ", charged by " + chargeByMin + ", for " + batteryKwh + " kWh up to a state of charge of "
+                    + endShare
+                    + ", but must arrive at minute 0 or later, be charged after that and leave no sooner, need 0 kWh or "
+                    + "more and end at 1 or less");
         }
     }
 

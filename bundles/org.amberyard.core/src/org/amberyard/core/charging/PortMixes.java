@@ -10,11 +10,14 @@ import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 
 /**
- * All choices of a number of ports among some types without plug swaps, those of the lowest port cost first; each is made when it is
+ * All choices of a number of ports among some types without plug swaps, those of the lowest port cost first; each is
+ * made when it is
  * asked for.
  *
- * <p>From all ports of the cheapest type on, every choice is reached once by steps that make one port dearer by one type: either one
- * of the cheapest type, or the only one of the cheapest type above it. No step lowers the cost, so the cheapest choice that is not
+ * <p>From all ports of the cheapest type on, every choice is reached once by steps that make one port dearer by one
+ * type: either one
+ * of the cheapest type, or the only one of the cheapest type above it. No step lowers the cost, so the cheapest
+ * choice that is not
  * yet told is among those reached.
  */
 public final class PortMixes implements Iterator<PortMix> {

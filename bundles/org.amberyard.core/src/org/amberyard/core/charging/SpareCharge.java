@@ -5,7 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How far buses may lag behind what they are to be charged. A bus that is charged at once fills up whenever it stands; what is then
+ * How far buses may lag behind what they are to be charged. A bus that is charged at once fills up whenever it
+ * stands; what is then
  * missing between runs may wait for its last stay of the stretch, the night, as long as the bus has what its runs take.
  */
 final class SpareCharge {
@@ -22,7 +23,8 @@ final class SpareCharge {
         double sum = 0;
         for (int order = 0; order < places.size(); order++) {
             int place = places.get(order);
-            boolean last = order + 1 == places.size() || plugIns.get(places.get(order + 1)).bus() != plugIns.get(place).bus();
+            boolean last = order + 1 == places.size() || plugIns.get(places.get(order + 1)).bus() != plugIns.get(place)
+                    .bus();
             sum += plugIns.get(place).batteryKwh() - plugIns.get(place).leastKwh();
             spareKwh[place] = last ? 0 : Math.max(0, sum);
             next[place] = last ? -1 : places.get(order + 1);

@@ -64,7 +64,8 @@ final class TaperedPlan {
 
     private void follow(PlugCharge charge, double[] planKw, double[] spareKwh) {
         double targetShare = targetShare(charge, planKw);
-        double hurryMin = charge.plugged.chargeToMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare, charge.limitKw);
+        double hurryMin = charge.plugged.chargeToMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare,
+                charge.limitKw);
         int from = (int) Math.floor(charge.plugged.fromMin() / grid.stepMin());
         int to = (int) Math.ceil(charge.plugged.chargeToMin() / grid.stepMin());
         double owedKwh = 0;

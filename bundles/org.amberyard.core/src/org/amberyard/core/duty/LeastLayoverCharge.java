@@ -90,7 +90,10 @@ public final class LeastLayoverCharge {
         return stands.stream().filter(s -> s.afterLeg() < beforeLeg).mapToDouble(Stand::batteryKwh).sum();
     }
 
-    /** What a stand can still take in: by its time beside the heat before the next run, and because the pack is never more than full. */
+    /**
+     * What a stand can still take in: by its time beside the heat before the next run, and because the pack is never
+     * more than full.
+     */
     private double roomKwh(List<Stand> stands, int place, double batteryKw) {
         Stand stand = stands.get(place);
         double heatKwh = day.legs().get(stand.afterLeg() + 1).use().gridKwh();

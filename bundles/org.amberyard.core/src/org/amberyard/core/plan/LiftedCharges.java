@@ -6,7 +6,8 @@ import org.amberyard.core.why.Derivation;
 import org.amberyard.core.yard.YardYear;
 
 /**
- * Fixed charges of a year's bills under a tariff with a minimum. What lifts a bill to the minimum shrinks as the charges rise, so it
+ * Fixed charges of a year's bills under a tariff with a minimum. What lifts a bill to the minimum shrinks as the
+ * charges rise, so it
  * is no quantity at a price.
  *
  * @param yard the yard's year
@@ -32,7 +33,8 @@ record LiftedCharges(YardYear yard) implements Amount {
 
     @Override
     public Derivation why(PriceBook book, int year, CostCategory category) {
-        return Derivation.of("fixed charges, and what lifts the year's bills to the minimum", at(book, year, category), Derivation.MONEY,
+        return Derivation.of("fixed charges, and what lifts the year's bills to the minimum", at(book, year,
+                category), Derivation.MONEY,
                 "each month's charges at the prices of the year, then the minimum at the price of fixed charges",
                 book.why(PriceKind.ENERGY_CHARGES.one(), year, CostCategory.ELECTRIC_ENERGY),
                 book.why(PriceKind.DEMAND_CHARGES.one(), year, CostCategory.ELECTRIC_DEMAND),

@@ -62,7 +62,10 @@ public final class StudyResult {
         return figures;
     }
 
-    /** What electricity costs at the yard of a plan in the last year; the yard is planned again when it is first asked for. */
+    /**
+     * What electricity costs at the yard of a plan in the last year; the yard is planned again when it is first asked
+     * for.
+     */
     synchronized YardPrices yardPrices(int plan) {
         return yardPrices.computeIfAbsent(plan, p -> {
             List<YardYear> yards = plans.get(p).yards();

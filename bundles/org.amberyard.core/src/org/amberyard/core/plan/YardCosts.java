@@ -83,7 +83,8 @@ final class YardCosts {
         add(year, CostCategory.ELECTRIC_ENERGY, energy("energy of the ports at rest, at the meter", restKwh, perKwh));
         add(year, CostCategory.ELECTRIC_DEMAND, Amount.of(bill.demand(), PriceKind.DEMAND_CHARGES.one(),
                 "demand charges of the year's bills at base-date prices", Derivation.MONEY));
-        add(year, CostCategory.ELECTRIC_FIXED, yard.input().metering().tariff().minimum().amount() > 0 ? new LiftedCharges(yard)
+        add(year, CostCategory.ELECTRIC_FIXED, yard.input().metering().tariff().minimum().amount() > 0
+                ? new LiftedCharges(yard)
                 : Amount.of(bill.fixed(), PriceKind.FIXED_CHARGES.one(),
                         "fixed charges of the year's bills at base-date prices", Derivation.MONEY));
         ports.counts(year).forEach((port, count) -> add(year, CostCategory.PORT_FEES,

@@ -31,7 +31,8 @@ public record Bill(int month, int contractYear, List<BillLine> lines) {
     }
 
     /**
-     * Money by what it follows when prices have risen: charges rise each by its own index, then come percentages, the minimum and
+     * Money by what it follows when prices have risen: charges rise each by its own index, then come percentages, the
+     * minimum and
      * taxes. So a month that is lifted to the minimum pays the minimum until its charges have outgrown it.
      *
      * @param tariff the tariff of the bill

@@ -46,7 +46,8 @@ public record MeterMonth(int month, List<LoadDay> days) {
             int month = months.get(m).month();
             if (month != (before + 1) % MONTHS) {
                 throw new IllegalArgumentException(
-                        MonthNames.full(month) + " comes after " + MonthNames.full(before) + " but months must follow one another");
+                        MonthNames.full(month) + " comes after " + MonthNames.full(before)
+                        + " but months must follow one another");
             }
         }
     }

@@ -66,7 +66,8 @@ public final class TariffMonth {
 
     private void requireMonth(MeterMonth metered, PeakHistory history) {
         if (metered.month() != month) {
-            throw new IllegalArgumentException("metered month is " + MonthNames.full(metered.month()) + " but the terms are of "
+            throw new IllegalArgumentException("metered month is " + MonthNames.full(metered.month())
+                    + " but the terms are of "
                     + MonthNames.full(month));
         }
         if (!history.months().isEmpty()) {

@@ -30,7 +30,8 @@ public record BusNeed(List<Stay> stays, List<Heat> heat) {
 
         /** The same that takes more, kWh. */
         Stay taking(double moreKwh) {
-            return new Stay(fromMin, toMin, chargeByMin, batteryKwh + moreKwh, leastKwh + moreKwh, endShare, packC, heatKw);
+            return new Stay(fromMin, toMin, chargeByMin, batteryKwh + moreKwh, leastKwh + moreKwh, endShare, packC,
+                    heatKw);
         }
     }
 

@@ -71,19 +71,24 @@ final class BusNeeds {
         double nextMin = Math.max(day.nextMorningMin(), lastMin + LEAST_STAY_MIN) + freeMin;
         double nightKwh = Math.max(0, energyFactor * (day.batteryKwh() - middayKwh)) + besideRouteKwh(trip);
         YardHeat heat = YardHeat.of(day, heatFactor, lastMin, nextMin, otherOfDay.gridKwh(), batteryKw);
-        List<BusNeed.Stay> byDay = layovers.stream().map(l -> stay(day, l, energyFactor, layovers, plugged(heat))).toList();
+        List<BusNeed.Stay> byDay = layovers.stream().map(l -> stay(day, l, energyFactor, layovers, plugged(heat)))
+                .toList();
         return need(byDay, lastMin, nextMin, nightKwh, day.nightPackC(), heat);
     }
 
     /**
-     * With the night. A bus that shares plugs with others cannot count on standing at one when heat is due, and beside the charge that
-     * must go on until the departure the port has no power for heat: it is then taken from the battery, which is charged for it.
+     * With the night. A bus that shares plugs with others cannot count on standing at one when heat is due, and
+     * beside the charge that
+     * must go on until the departure the port has no power for heat: it is then taken from the battery, which is
+     * charged for it.
      */
-    private BusNeed need(List<BusNeed.Stay> byDay, double fromMin, double toMin, double nightKwh, double packC, YardHeat heat) {
+    private BusNeed need(List<BusNeed.Stay> byDay, double fromMin, double toMin, double nightKwh, double packC,
+            YardHeat heat) {
         YardHeat plugged = plugged(heat);
         List<BusNeed.Stay> stays = new ArrayList<>(byDay);
         stays.addAll(night(fromMin, toMin, nightKwh + heat.kwh() - plugged.kwh(), packC, plugged));
-        return new BusNeed(stays.stream().map(s -> s.taking(plugged.besideKwh(s))).toList(), plugged.apartFrom(stays).all());
+        return new BusNeed(stays.stream().map(s -> s.taking(plugged.besideKwh(s))).toList(), plugged.apartFrom(stays)
+                .all());
     }
 
     private YardHeat plugged(YardHeat heat) {
@@ -126,7 +131,8 @@ final class BusNeeds {
         double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
         double packC = before.get(before.size() - 1).packC();
         double kwh = factor * layover.batteryKwh();
-        double byMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC, heat)
+        double byMin = yard.rule().managed() ? chargedByMin(layover.fromMin(), layover.toMin(), kwh, endShare, packC,
+                heat)
                 : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
         return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh,
                 factor * leastKwh(day, layover), endShare, packC, 0);

@@ -15,11 +15,13 @@ final class NeedsMemory {
     private final Map<Key, YardNeeds.OfBus> known = new ConcurrentHashMap<>();
 
     /** All that the needs of a bus follow from. */
-    private record Key(YardBus bus, double batteryKw, ChargeRule rule, boolean midday, double reserveShare, double serviceDays,
+    private record Key(YardBus bus, double batteryKw, ChargeRule rule, boolean midday, double reserveShare,
+            double serviceDays,
             double tripsKwh, boolean ownPlugs) {
         static Key of(YardBus bus, YardInput yard) {
             double batteryKw = Port.countedKw(yard.ports().stream().map(PortUnit::port).toList(), bus.acKw(), bus.dcKw());
-            return new Key(bus, batteryKw, alike(yard.rule()), yard.midday(), yard.reserveShare(), yard.calendar().serviceDays(),
+            return new Key(bus, batteryKw, alike(yard.rule()), yard.midday(), yard.reserveShare(), yard.calendar()
+                    .serviceDays(),
                     bus.tripsKwh(yard.calendar()), yard.ownPlugs());
         }
 

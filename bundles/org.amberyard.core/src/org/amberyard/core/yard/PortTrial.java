@@ -18,7 +18,8 @@ import org.amberyard.core.depot.Port;
 /**
  * Tells which ports have every bus ready in every year of a plan under a policy. Stretches that come again, in a year or from year
  * to year, are looked at once, those that ask for most power first, and before them the one at which ports failed last; so most
- * ports that do not serve fail at the first look. With least cost it tells whether buses can be ready at full power; a limit of the
+ * ports that do not serve fail at the first look. With least cost it tells whether buses can be ready at full power;
+ * a limit of the
  * site is not looked at. Safe for use from several threads.
  */
 final class PortTrial {

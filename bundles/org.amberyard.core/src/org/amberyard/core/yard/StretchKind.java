@@ -4,8 +4,10 @@ import java.util.List;
 import org.amberyard.core.tariff.DayClass;
 
 /**
- * Stretches of days that make up a month of service. The end of each is followed by another that begins like it. Only weekends make a
- * longer one: the night before a holiday or a school break is charged like one before a service day, in less time than there is.
+ * Stretches of days that make up a month of service. The end of each is followed by another that begins like it. Only
+ * weekends make a
+ * longer one: the night before a holiday or a school break is charged like one before a service day, in less time
+ * than there is.
  */
 public enum StretchKind {
     /** A service day followed by another. */

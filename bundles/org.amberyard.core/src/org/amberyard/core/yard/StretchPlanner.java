@@ -62,7 +62,8 @@ final class StretchPlanner {
         YardBus of = yard.buses().get(bus);
         double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
         return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin,
-                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.leastKwh(), stay.endShare(), BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
+                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.leastKwh(), stay.endShare(),
+                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
                         .besideHeat(stay.heatKw()));
     }
 

@@ -69,18 +69,21 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
     }
 
     /**
-     * Stretches of the peak month of which somebody should see the load: those of some kinds, then those that hold the highest
+     * Stretches of the peak month of which somebody should see the load: those of some kinds, then those that hold
+     * the highest
      * demand of charging and the highest behind the service where these are others.
      */
     public List<StretchLoad> peakStretches(StretchKind... kinds) {
         MonthLoad month = peakMonth();
         Stream<StretchLoad> ofKinds = Stream.of(kinds).flatMap(kind -> stretches(month, kind).stream());
-        return Stream.concat(ofKinds, Stream.of(highest(month, StretchLoad::yardKw), highest(month, StretchLoad::serviceKw))
+        return Stream.concat(ofKinds, Stream.of(highest(month, StretchLoad::yardKw), highest(month,
+                StretchLoad::serviceKw))
                 .flatMap(Optional::stream)).distinct().toList();
     }
 
     private static Optional<StretchLoad> highest(MonthLoad month, Function<StretchLoad, double[]> load) {
-        return month.stretches().stream().max(Comparator.comparingDouble((StretchLoad s) -> Arrays.stream(load.apply(s)).max().orElse(0))
+        return month.stretches().stream()
+                .max(Comparator.comparingDouble((StretchLoad s) -> Arrays.stream(load.apply(s)).max().orElse(0))
                 .thenComparing(s -> -month.stretches().indexOf(s)));
     }
 

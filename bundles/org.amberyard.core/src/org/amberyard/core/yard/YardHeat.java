@@ -63,13 +63,15 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
     /** Heat before the departure of a stay that is charged meanwhile, kWh. */
     double besideKwh(BusNeed.Stay stay) {
         return stay.chargeByMin() > beginsMin(stay.toMin())
-                ? beforeDepartures.stream().filter(h -> h.toMin() == stay.toMin()).mapToDouble(BusNeed.Heat::kwh).sum() : 0;
+                ? beforeDepartures.stream().filter(h -> h.toMin() == stay.toMin()).mapToDouble(BusNeed.Heat::kwh)
+                .sum() : 0;
     }
 
     /** The same but for heat beside the charge of some stays. */
     YardHeat apartFrom(List<BusNeed.Stay> stays) {
         return new YardHeat(beforeDepartures.stream()
-                .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(), night);
+                .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(),
+                night);
     }
 
     /** All of it. */
