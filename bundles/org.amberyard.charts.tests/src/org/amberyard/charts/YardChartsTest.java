@@ -54,11 +54,13 @@ class YardChartsTest {
 
     @Test
     void linesOfTheBillAddUpToItsTotal() {
-        Chart chart = BillWaterfallChart.of(result, 1, 9, 0, UnitSystem.US, theme);
+        Chart chart = BillWaterfallChart.of(result, 1, 9, 0, loads, UnitSystem.US, theme);
         List<List<Object>> rows = chart.data().rows();
         double lines = rows.stream().limit(rows.size() - 1L).mapToDouble(r -> (double) r.get(2)).sum();
         assertEquals((double) rows.get(rows.size() - 1).get(2), lines, 1e-9);
         assertEquals(yard.bills().bills().get(0).total(), lines, 1e-9);
+        assertTrue(chart.textAlternative().contains(" of service, charged spread to departure: "), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("; drawing then: "), chart.textAlternative());
     }
 
     @Test
@@ -126,7 +128,7 @@ class YardChartsTest {
         YardDay day = new YardDay(0, 9, 0, StretchKind.SERVICE_DAY, false);
         assertEquals(none, DayLoadChart.of(result, day, loads, UnitSystem.US, theme).textAlternative());
         assertEquals(none, PortOccupancyChart.of(result, day, loads, UnitSystem.US, theme).textAlternative());
-        assertEquals(none, BillWaterfallChart.of(result, 0, 9, 0, UnitSystem.US, theme).textAlternative());
+        assertEquals(none, BillWaterfallChart.of(result, 0, 9, 0, loads, UnitSystem.US, theme).textAlternative());
         assertEquals(none, PolicyCostChart.of(result, 0, 9, UnitSystem.US, theme).textAlternative());
         assertEquals("Plan “Like-for-like diesel” has no electric bus in any year.",
                 PortCountChart.of(result, 0, Progress.NONE, UnitSystem.US, theme).textAlternative());

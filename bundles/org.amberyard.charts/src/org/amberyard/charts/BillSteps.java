@@ -10,6 +10,7 @@ import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.BillUnit;
 import org.amberyard.core.tariff.BilledDemand;
 import org.amberyard.core.tariff.DemandRule;
+import org.amberyard.core.tariff.PeakMoment;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -28,9 +29,10 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
      * @param label what is charged
      * @param price quantity and price
      * @param cause what set a demand; empty for other lines
+     * @param peak when a demand was set, if it was by one
      * @param amount money that charging adds; the whole line where the meter is its own
      */
-    record Step(String label, String price, String cause, double amount) {
+    record Step(String label, String price, String cause, Optional<PeakMoment> peak, double amount) {
 
         /** Quantity and price, and what set a demand. */
         String detail() {
@@ -46,7 +48,7 @@ record BillSteps(List<Step> steps, Optional<Double> building, double total) {
         without.ifPresent(b -> b.lines().forEach(l -> lines.putIfAbsent(key(l), l)));
         List<Step> steps = new ArrayList<>();
         lines.forEach((key, line) -> steps.add(new Step(line.label(), price(line),
-                line.demand().map(BillSteps::words).orElse(""),
+                line.demand().map(BillSteps::words).orElse(""), line.demand().flatMap(BilledDemand::peak),
                 amount(bill, key) - without.map(b -> amount(b, key)).orElse(0.0))));
         return new BillSteps(steps, without.map(Bill::total), bill.total());
     }

@@ -9,6 +9,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.yard.YardDetail;
 import org.amberyard.core.yard.YardYear;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
@@ -26,32 +27,36 @@ public final class BillWaterfallChart {
     private static final int LEAST_AROUND = 110;
     private static final int LEAST_PER_BAR = 22;
     private static final float LABEL_SHARE = 0.45f;
+    private static final int MOST_BUSES = 5;
 
     private final StudyResult result;
     private final int plan;
     private final int year;
     private final int month;
     private final YardYear yard;
+    private final YardDetail detail;
     private final BillSteps bill;
     private final ChartTheme theme;
 
-    private BillWaterfallChart(StudyResult result, int plan, int year, int month, ChartTheme theme) {
+    private BillWaterfallChart(StudyResult result, int plan, int year, int month, YardLoads loads, ChartTheme theme) {
         this.result = result;
         this.plan = plan;
         this.year = year;
         this.month = month;
         this.yard = YardDay.yard(result, plan, year);
+        this.detail = new YardDetail(yard, loads.of(yard.input()));
         this.bill = BillSteps.of(yard, month);
         this.theme = theme;
     }
 
     /** The chart of a month of a plan's year; it says so where no bus is electric. Money has no unit system. */
-    public static Chart of(StudyResult result, int plan, int year, int month, UnitSystem system, ChartTheme theme) {
+    public static Chart of(StudyResult result, int plan, int year, int month, YardLoads loads, UnitSystem system,
+            ChartTheme theme) {
         Subject behind = new Subject(Subject.Kind.PLAN, plan);
         if (YardDay.yard(result, plan, year).input().buses().isEmpty()) {
             return ChartFrame.none(NAME, TITLE, YardDay.withoutBuses(result, plan, year), HEIGHT_AROUND, theme);
         }
-        BillWaterfallChart build = new BillWaterfallChart(result, plan, year, month, theme);
+        BillWaterfallChart build = new BillWaterfallChart(result, plan, year, month, loads, theme);
         int bars = build.dataset().getColumnCount();
         return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT_AROUND + HEIGHT_PER_BAR * bars,
                 LEAST_AROUND + LEAST_PER_BAR * bars, entity -> Optional.of(behind));
@@ -65,9 +70,12 @@ public final class BillWaterfallChart {
 
     private String tip(int column, double amount) {
         int step = column - (bill.building().isPresent() ? 1 : 0);
-        String line = step < 0 || step >= bill.shown().size() ? String.valueOf(dataset().getColumnKey(column))
-                : bill.shown().get(step).label() + ": " + bill.shown().get(step).detail();
-        return line + ": " + Figures.exactMoney(currency(), amount);
+        if (step < 0 || step >= bill.shown().size()) {
+            return dataset().getColumnKey(column) + ": " + Figures.exactMoney(currency(), amount);
+        }
+        BillSteps.Step shown = bill.shown().get(step);
+        return shown.label() + ": " + shown.detail() + ": " + Figures.exactMoney(currency(), amount)
+                + shown.peak().map(p -> "\n" + detail.at(p).words()).orElse("");
     }
 
     private String currency() {
@@ -93,7 +101,7 @@ public final class BillWaterfallChart {
     private String heading() {
         return "Plan “" + result.plans().get(plan).name() + "”, " + MonthNames.full(month) + " "
                 + (result.input().baseYear() + year) + ", tariff " + yard.input().metering().tariff().name() + ", year "
-                + yard.input().contractYear() + " of service";
+                + yard.input().contractYear() + " of service, charged " + yard.input().rule().policy().label();
     }
 
     private String caption() {
@@ -112,21 +120,26 @@ public final class BillWaterfallChart {
     private String demand() {
         return yard.bills().bills().get(month).lines().stream().filter(BillSteps::onDemand)
                 .max(Comparator.comparingDouble(BillLine::amount))
-                .map(l -> l.label() + ": " + l.demand().orElseThrow().explanation() + ".").orElse("No demand is paid for.");
+                .map(l -> l.label() + ": " + l.demand().orElseThrow().explanation() + drawing(l)).orElse("No demand is paid for.");
+    }
+
+    private String drawing(BillLine line) {
+        return line.demand().orElseThrow().peak().map(p -> "; " + detail.at(p).words(MOST_BUSES) + ".").orElse(".");
     }
 
     private String sentences() {
         String building = bill.building().map(b -> " The building alone would pay " + Figures.exactMoney(currency(), b) + ".")
                 .orElse("");
         return caption() + building + " Lines: " + bill.shown().stream().map(s -> s.label() + " ("
-                + s.detail() + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
+                + s.detail() + s.peak().map(p -> "; " + detail.at(p).words()).orElse("") + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
     }
 
     private ChartData data() {
         List<List<Object>> rows = new ArrayList<>();
-        bill.building().ifPresent(b -> rows.add(List.of(BUILDING, "", b)));
-        bill.steps().forEach(s -> rows.add(List.of(s.label(), s.detail(), s.amount())));
-        rows.add(List.of(TOTAL, "", bill.total()));
-        return new ChartData(List.of("Line", "Quantity and price", "Amount (" + currency() + ")"), rows);
+        bill.building().ifPresent(b -> rows.add(List.of(BUILDING, "", b, "")));
+        bill.steps().forEach(s -> rows.add(List.of(s.label(), s.detail(), s.amount(),
+                s.peak().map(p -> detail.at(p).words()).orElse(""))));
+        rows.add(List.of(TOTAL, "", bill.total(), ""));
+        return new ChartData(List.of("Line", "Quantity and price", "Amount (" + currency() + ")", "Who drew when it was set"), rows);
     }
 }

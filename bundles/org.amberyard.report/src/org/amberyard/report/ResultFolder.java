@@ -117,7 +117,7 @@ public final class ResultFolder {
         YardLoads loads = new YardLoads();
         charts.add(DayLoadChart.of(result, day, loads, system, theme));
         charts.add(PortOccupancyChart.of(result, day, loads, system, theme));
-        charts.add(BillWaterfallChart.of(result, day.plan(), day.year(), day.month(), system, theme));
+        charts.add(BillWaterfallChart.of(result, day.plan(), day.year(), day.month(), loads, system, theme));
         charts.add(ServiceLoadChart.of(result, day.plan(), system, theme));
         charts.add(PolicyCostChart.of(result, day.plan(), day.year(), system, theme));
         charts.add(PortCountChart.of(result, day.plan(), Progress.NONE, system, theme));

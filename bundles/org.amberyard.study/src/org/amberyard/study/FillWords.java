@@ -56,6 +56,10 @@ public final class FillWords {
             long paid = fill.steps().stream().filter(s -> !s.programmes().isEmpty()).count();
             all.add("Programme " + ElementNames.of(programme) + " pays for " + (paid == 0 ? "none" : paid) + " of them.");
         });
+        long gone = fill.replaced().stream().filter(r -> !StepFunding.of(r).isEmpty()).count();
+        if (fill.programme().isEmpty() && gone > 0) {
+            all.add("No programme pays, as none is chosen; of the steps that go, " + gone + (gone == 1 ? " has one." : " have one."));
+        }
     }
 
     private void addReplaced(List<String> all) {

@@ -1,10 +1,14 @@
 package org.amberyard.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.amberyard.core.plan.FillRule;
 import org.amberyard.core.plan.PlanFilling;
 import org.amberyard.core.plan.StudyResult;
@@ -56,6 +60,14 @@ public final class PlanFill {
      */
     public static PlanFill of(Study study, Plan plan, StudyResult result, FillRule rule, Optional<Programme> programme) {
         return new PlanFill(study, plan, rule, PlanFilling.of(result, rule), programme);
+    }
+
+    /** The programme that most steps of a plan name, the first of equals; empty when they name none. */
+    public static Optional<Programme> usualPayer(Plan plan) {
+        Map<Programme, Long> named = plan.getReplacements().stream().flatMap(r -> StepFunding.of(r).stream())
+                .collect(Collectors.groupingBy(p -> p, LinkedHashMap::new, Collectors.counting()));
+        return named.entrySet().stream().max(Comparator.comparingLong(Map.Entry<Programme, Long>::getValue)
+                .thenComparing(e -> -List.copyOf(named.keySet()).indexOf(e.getKey()))).map(Map.Entry::getKey);
     }
 
     private List<NewStep> newSteps() {

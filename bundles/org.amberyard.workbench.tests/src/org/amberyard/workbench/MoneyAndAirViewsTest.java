@@ -61,6 +61,8 @@ class MoneyAndAirViewsTest {
             assertTrue(display.syncCall(plans::isFocusControl), "the plans are in front");
             assertEquals("Budget cap per year (USD)",
                     display.syncCall(() -> plans.model().header(plans.selection().column())));
+            assertTrue(display.syncCall(() -> plans.getClientArea().intersects(
+                    plans.cellBounds(plans.selection().row(), plans.selection().column()))), "in sight");
             assertEquals("500,000", display.syncCall(
                     () -> plans.model().fullText(plans.selection().row(), plans.selection().column())));
         }

@@ -68,9 +68,18 @@ public record PeakLoad(List<BusDraw> buses, double standbyKw, double buildingKw)
 
     /** Words such as "drawing then: E01 19.2 kW, E02 4.0 kW (heat only), ports at rest 0.6 kW, building 60.0 kW". */
     public String words() {
+        return words(buses.size());
+    }
+
+    /** The same with the buses that draw most, and the number of the others. */
+    public String words(int mostBuses) {
         StringJoiner words = new StringJoiner(", ", "drawing then: ", "");
         words.setEmptyValue("nothing draws then");
-        buses.forEach(b -> words.add(figure(b.bus(), b.kw()) + (b.charging() ? "" : " (heat only)")));
+        buses.stream().limit(mostBuses).forEach(b -> words.add(figure(b.bus(), b.kw()) + (b.charging() ? "" : " (heat only)")));
+        if (buses.size() > mostBuses) {
+            double restKw = buses.stream().skip(mostBuses).mapToDouble(BusDraw::kw).sum();
+            words.add(figure(buses.size() - mostBuses + " more", restKw));
+        }
         if (standbyKw > 0) {
             words.add(figure("ports at rest", standbyKw));
         }

@@ -73,7 +73,7 @@ enum ChartKind {
     PORTS((r, p, l, u, t) -> PortOccupancyChart.of(r, p.yardDay(), l, u, t), Subject.Kind.PLAN, Kind.PLAN, Kind.YEAR,
             Kind.MONTH, Kind.STRETCH),
     /** Electric bill of a month. */
-    BILL((r, p, l, u, t) -> BillWaterfallChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), p.place(Kind.MONTH), u, t),
+    BILL((r, p, l, u, t) -> BillWaterfallChart.of(r, p.place(Kind.PLAN), p.place(Kind.YEAR), p.place(Kind.MONTH), l, u, t),
             Subject.Kind.PLAN, Kind.PLAN, Kind.YEAR, Kind.MONTH),
     /** Load on the electric service. */
     SERVICE((r, p, l, u, t) -> ServiceLoadChart.of(r, p.place(Kind.PLAN), u, t), Subject.Kind.PLAN, Kind.PLAN),

@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Label;
 
 /** A strip of a page, there only while errors keep the study from being evaluated: the first of the page, and the way to it. */
 final class FaultStrip {
-    private static final int MOST_SHOWN = 200;
+    private static final int MOST_SHOWN = 260;
 
     private final Composite strip;
     private final Label words;

@@ -12,6 +12,8 @@ final class GridScrolling {
 
     private final Grid grid;
     private final GridGeometry geometry;
+    /** A cell was asked for before the grid had a size. */
+    private boolean unrevealed;
 
     GridScrolling(Grid grid, GridGeometry geometry) {
         this.grid = grid;
@@ -41,6 +43,9 @@ final class GridScrolling {
                 Math.min(geometry.topRow(), Math.max(0, grid.shownRows() - geometry.visibleRows())));
         grid.getVerticalBar().setSelection(geometry.topRow());
         grid.getHorizontalBar().setSelection(geometry.scrollX());
+        if (unrevealed) {
+            reveal(grid.selection().row(), grid.selection().column());
+        }
     }
 
     private static void fit(ScrollBar bar, int content, int shown, int step) {
@@ -54,7 +59,8 @@ final class GridScrolling {
     /** Scrolls as far as it takes to show a cell whole. */
     void reveal(int row, int column) {
         Rectangle area = grid.getClientArea();
-        if (area.width == 0 || column >= grid.model().columns()) {
+        unrevealed = area.width == 0;
+        if (unrevealed || column >= grid.model().columns()) {
             return;
         }
         int topRow = Math.max(Math.min(geometry.topRow(), row), row - geometry.visibleRows() + 1);

@@ -39,15 +39,15 @@ final class CellWords {
             case RETIRED -> Messages.Words_retired;
             case NONE -> Messages.Words_none;
         }, new Object[] {place, String.valueOf(year), type, standing.from()});
-        return said + board.steps(bus).in(year).map(CellWords::more).orElse("");
+        return said + board.steps(bus).in(year).map(step -> more(bus, step)).orElse("");
     }
 
     /** What else a step does. */
-    private static String more(BusSteps.Step step) {
+    private String more(Bus bus, BusSteps.Step step) {
         String moves = Optional.ofNullable(step.cascadeTo()).map(b -> NLS.bind(Messages.Words_moves, ElementNames.of(b))).orElse("");
-        String pays = step.programmes().isEmpty() ? "" : NLS.bind(Messages.Words_pays,
-                step.programmes().stream().map(ElementNames::of).collect(Collectors.joining(", ")));
-        return moves + pays;
+        return moves + step.programmes().stream().map(ElementNames::of).map(programme -> board.paid(bus, step.year(), programme)
+                .map(paid -> NLS.bind(Messages.Words_pays, programme, paid)).orElse(NLS.bind(Messages.Words_asked, programme)))
+                .collect(Collectors.joining());
     }
 
     /** The fleet of a year in numbers. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
@@ -24,9 +26,11 @@ final class EvaluatedPlan {
     private final StudyInput study;
     private final Map<String, VehicleType> types = new HashMap<>();
     private final Map<PlaceSteps, List<Standing>> courses = new HashMap<>();
+    private final PlanResult result;
 
     private EvaluatedPlan(Study model, StudyResult result, PlanResult plan) {
         study = result.input();
+        this.result = plan;
         model.getVehicleTypes().forEach(t -> types.put(ElementNames.of(t), t));
         List<Standing[]> years = IntStream.range(0, study.buses().size()).mapToObj(b -> new Standing[study.years()]).toList();
         for (VehicleYear year : plan.fleet().years()) {
@@ -80,6 +84,22 @@ final class EvaluatedPlan {
             }
         }
         return List.copyOf(course);
+    }
+
+    /** What a programme pays for the bus bought for a place in a fiscal year, money of that year; empty when it was not asked. */
+    Optional<Double> paid(int place, int year, String programme) {
+        return result.funding().awards().lines().stream().filter(l -> l.purchase().kind() == Purchase.Kind.BUS
+                && l.purchase().row() == place && l.purchase().year() == year - study.baseYear())
+                .flatMap(l -> l.awards().stream()).filter(a -> name(a).equals(programme)).map(Award::paid).findFirst();
+    }
+
+    private String name(Award award) {
+        return study.funding().programmes().get(award.programme()).name();
+    }
+
+    /** Currency of what is paid. */
+    String currency() {
+        return study.currency();
     }
 
     /** The years of a place, when the results were computed with the same steps for it. */

@@ -58,7 +58,7 @@ public final class FillDialog extends Dialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
-        form = new FillForm(area, session.study(), this::show);
+        form = new FillForm(area, session.study(), PlanFill.usualPayer(plan), this::show);
         preview = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(preview);
         return area;

@@ -50,8 +50,13 @@ final class FillForm {
     private Spinner busesPerPort;
     private Combo programme;
 
-    /** @param changed is run whenever something else is entered */
-    FillForm(Composite parent, Study study, Runnable changed) {
+    /**
+     * A form.
+     *
+     * @param payer the programme that pays unless another is chosen
+     * @param changed is run whenever something else is entered
+     */
+    FillForm(Composite parent, Study study, Optional<Programme> payer, Runnable changed) {
         this.study = study;
         this.changed = changed;
         area = new Composite(parent, SWT.NONE);
@@ -61,7 +66,7 @@ final class FillForm {
         number = new PaceNumber(how, study, this::entered);
         createYears();
         createRoles();
-        createBuys();
+        createBuys(payer);
         enable();
     }
 
@@ -86,7 +91,7 @@ final class FillForm {
         }
     }
 
-    private void createBuys() {
+    private void createBuys(Optional<Programme> payer) {
         successor = combo(row(Messages.Fill_buy), List.of(Messages.Fill_electric, Messages.Fill_engine), 0);
         Composite portRow = row(Messages.Fill_ports);
         ports = combo(portRow, named(Messages.Fill_portsStay, study.getDepot().getPortTypes()), 0);
@@ -94,7 +99,8 @@ final class FillForm {
         busesPerPort = new Spinner(portRow, SWT.BORDER);
         busesPerPort.setValues(TENTHS, 1, MOST_BUSES_PER_PORT, 1, 1, TENTHS);
         busesPerPort.addListener(SWT.Selection, e -> entered());
-        programme = combo(row(Messages.Fill_programme), named(Messages.Fill_noProgramme, study.getProgrammes()), 0);
+        programme = combo(row(Messages.Fill_programme), named(Messages.Fill_noProgramme, study.getProgrammes()),
+                payer.map(p -> study.getProgrammes().indexOf(p) + 1).orElse(0));
     }
 
     private static List<String> named(String none, List<? extends EObject> elements) {

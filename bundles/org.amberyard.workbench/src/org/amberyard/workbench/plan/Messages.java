@@ -87,12 +87,16 @@ final class Messages extends NLS {
     public static String Step_retire;
     public static String Step_rule;
     public static String Step_unknown;
+    public static String Stroke_more;
+    public static String Stroke_replaced;
     public static String Words_byPlan;
     public static String Words_byRule;
     public static String Words_kept;
     public static String Words_moved;
     public static String Words_moves;
     public static String Words_none;
+    public static String Words_asked;
+    public static String Words_nothing;
     public static String Words_pays;
     public static String Words_retired;
     public static String Words_year;

@@ -29,9 +29,12 @@ final class PlanBar {
     private final ToolBar tools;
     private final ToolItem delete;
     private final Label note;
+    private final Runnable afterwards;
 
-    PlanBar(Composite parent, StudySession session) {
+    /** @param afterwards is run after something was done with a plan */
+    PlanBar(Composite parent, StudySession session, Runnable afterwards) {
         this.session = session;
+        this.afterwards = afterwards;
         this.choice = new PlanChoice(session);
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(6, 0).numColumns(4).applyTo(area);
@@ -66,7 +69,10 @@ final class PlanBar {
         item.setText(text);
         item.setToolTipText(tip);
         item.setForeground(Palette.MUTED.color());
-        item.addListener(SWT.Selection, e -> choice.plan().ifPresent(action));
+        item.addListener(SWT.Selection, e -> {
+            choice.plan().ifPresent(action);
+            afterwards.run();
+        });
         return item;
     }
 

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.plan;
 
+import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -85,6 +86,13 @@ final class PlanBoard {
     /** What stands in the place of a bus in a year. */
     Standing at(Bus bus, int year) {
         return courses.get(bus).get(year - firstYear());
+    }
+
+    /** What a programme pays for the bus bought by a step, in words; empty as long as it is not known. */
+    Optional<String> paid(Bus bus, int year, String programme) {
+        return evaluated.filter(e -> at(bus, year).settled()).flatMap(e -> e.paid(study.getBuses().indexOf(bus), year, programme)
+                .map(amount -> amount == 0 ? Messages.Words_nothing
+                        : e.currency() + " " + NumberFormat.getIntegerInstance().format(amount)));
     }
 
     /** The steps for a bus as they are shown. */

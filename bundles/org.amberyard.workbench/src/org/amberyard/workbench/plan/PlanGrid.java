@@ -34,14 +34,14 @@ public final class PlanGrid {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().margins(8, 3).spacing(4, 2).applyTo(area);
-        bar = new PlanBar(area, session());
+        bar = new PlanBar(area, session(), this::focus);
         Composite palette = new Composite(area, SWT.NONE);
         palette.setLayout(new FillLayout());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(palette);
         grid = new Grid(area, model);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(grid);
-        tool = new PlanTool(grid, model, new PlanEdits(session()), site.refusal());
-        brushes = new BrushBar(palette, tool::use);
+        tool = new PlanTool(grid, model, new PlanEdits(session()), site.refusal(), site.hint());
+        brushes = new BrushBar(palette, this::take);
         grid.setTool(tool);
         grid.addListener(SWT.KeyDown, this::pressed);
         grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
@@ -76,6 +76,18 @@ public final class PlanGrid {
         bar.update();
         brushes.show(model.looks());
         grid.refresh();
+    }
+
+    private void take(Brush brush) {
+        tool.use(brush);
+        focus();
+    }
+
+    /** Keys, such as that of undo, must reach the cells after a brush, a stroke or a dialog. */
+    private void focus() {
+        if (grid.isVisible()) {
+            grid.setFocus();
+        }
     }
 
     private void pressed(Event event) {

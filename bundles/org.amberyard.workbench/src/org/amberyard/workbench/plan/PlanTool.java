@@ -1,8 +1,11 @@
 package org.amberyard.workbench.plan;
 
+import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.study.BusSteps;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.GridTool;
@@ -16,16 +19,23 @@ final class PlanTool implements GridTool {
     private final PlanGridModel model;
     private final PlanEdits edits;
     private final Consumer<String> objections;
+    private final Consumer<String> replaced;
     private Brush brush = Brush.SELECT;
     private Stroke stroke;
     private Point pressed;
 
-    /** @param objections hears why cells stay as they are; null when there is no reason any more */
-    PlanTool(Grid grid, PlanGridModel model, PlanEdits edits, Consumer<String> objections) {
+    /**
+     * A tool.
+     *
+     * @param objections hears why cells stay as they are; null when there is no reason any more
+     * @param replaced hears which steps of other years a stroke has taken away
+     */
+    PlanTool(Grid grid, PlanGridModel model, PlanEdits edits, Consumer<String> objections, Consumer<String> replaced) {
         this.grid = grid;
         this.model = model;
         this.edits = edits;
         this.objections = objections;
+        this.replaced = replaced;
     }
 
     void use(Brush other) {
@@ -82,9 +92,13 @@ final class PlanTool implements GridTool {
     }
 
     private void apply(Stroke done, Plan plan) {
-        edits.write(plan, done.outcome(plan).values());
+        Collection<BusSteps> outcome = done.outcome(plan).values();
+        Optional<String> gone = ReplacedSteps.words(plan, outcome);
+        edits.write(plan, outcome);
         if (done instanceof StepMove move) {
             follow(move.by());
+        } else {
+            gone.ifPresent(replaced);
         }
     }
 
