@@ -55,9 +55,16 @@ class ServiceTablesTest {
 
     @Test
     void onePortDownIsToldForEachType() {
-        ResultTable table = table(SampleDistrict.evaluated(SampleDistrict.small()), "port_outage");
-        assertEquals(1, table.rows().size());
-        assertEquals("AC 19.2 kW", table.cell(0, "port"));
-        assertEquals(table.cell(0, "ready").equals("yes"), (Double) table.cell(0, "worst") == 0);
+        StudyResult result = SampleDistrict.evaluated(SampleDistrict.small());
+        ResultTable table = table(result, "port_outage");
+        assertEquals(result.plans().stream().flatMap(p -> p.yards().stream()).filter(LastYears::charges).count(),
+                table.rows().size(), "a row for each year that charges");
+        for (int row = 0; row < table.rows().size(); row++) {
+            assertEquals("AC 19.2 kW", table.cell(row, "port"));
+            boolean ready = table.cell(row, "ready").equals("yes");
+            assertEquals(ready, table.cell(row, "bus") == null);
+            assertEquals(ready, table.cell(row, "morning") == null);
+            assertEquals(ready, table.cell(row, "worst") == null);
+        }
     }
 }

@@ -99,7 +99,7 @@ public final class ResultTables {
                 BillTables.billedQuantities(),
                 ComparisonTables.policies(), ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs(),
                 PortCurveTable.of(progress),
-                ServiceTables.serviceRemedies(progress), ServiceTables.portOutage(last),
+                ServiceTables.serviceRemedies(progress), OutageTable.of(progress),
                 YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
     }
 }

@@ -3,18 +3,13 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
-import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.ServiceAdvice;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
-import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
-import org.amberyard.core.yard.YardOutage;
-import org.amberyard.report.LastYears.LastYear;
 
-/** Tables of what keeps a plan within the electric service, and of what a port out of order does. */
+/** Tables of what keeps a plan within the electric service. */
 final class ServiceTables {
     private ServiceTables() {
     }
@@ -58,34 +53,5 @@ final class ServiceTables {
                 .money("cost", "Cost per year", "Beyond the plan as it is, base-date money, capital by its recovery over its life; "
                         + "negative when it saves.", r -> r.remedy().costPerYear())
                 .text("order", "Order by", "Year in which it must be ordered to be there in time.", OfRemedy::order);
-    }
-
-    /** A type of port, one of which is down. */
-    record OfOutage(LastYear at, YardOutage outage) {
-        static List<OfOutage> all(List<LastYear> years) {
-            return years.stream().flatMap(y -> YardOutage.of(y.input()).stream().map(o -> new OfOutage(y, o))).toList();
-        }
-
-        String month() {
-            return MonthNames.full(outage.month());
-        }
-
-        String missed() {
-            return outage.outage().days().stream().flatMap(List::stream).map(ChargeShortfall::words).distinct()
-                    .collect(Collectors.joining("; "));
-        }
-    }
-
-    static TableDefinition<OfOutage> portOutage(LastYears years) {
-        return new TableDefinition<>("port_outage", "One port out of order for a school week", r -> OfOutage.all(years.of(r)))
-                .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
-                .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
-                .text("port", "Port out of order", "Type of which one is down.", r -> r.outage().outage().port().name())
-                .text("month", "Month", "Month that is hit hardest, on its coldest days.", OfOutage::month)
-                .text("ready", "All buses ready", "Whether every bus still leaves with its charge every morning: yes or no.",
-                        r -> r.outage().outage().harmless() ? "yes" : "no")
-                .number("worst", "Worst", Unit.KILOWATT_HOUR, "Energy that the worst departure lacks.",
-                        r -> r.outage().outage().worstKwh())
-                .text("missed", "Missed", "Departures without the charge that they need.", OfOutage::missed);
     }
 }

@@ -2,7 +2,10 @@ package org.amberyard.core.yard;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PortOutage;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
@@ -16,6 +19,22 @@ import org.amberyard.core.charging.YardStretch;
  */
 public record YardOutage(int month, PortOutage outage) {
     private static final int WEEK_DAYS = 5;
+
+    /**
+     * A departure without the charge that it needs.
+     *
+     * @param day school day of the week, 0 for the first on which the port is down
+     * @param shortfall the bus and what it lacks
+     */
+    public record Miss(int day, ChargeShortfall shortfall) {
+    }
+
+    /** The departure that lacks most, the first of equals; empty when every bus is ready. */
+    public Optional<Miss> worst() {
+        return IntStream.range(0, outage.days().size()).boxed()
+                .flatMap(day -> outage.days().get(day).stream().map(shortfall -> new Miss(day, shortfall)))
+                .reduce((a, b) -> b.shortfall().shortKwh() > a.shortfall().shortKwh() ? b : a);
+    }
 
     /** For each type of port of a yard, one of them down. */
     public static List<YardOutage> of(YardInput yard) {
