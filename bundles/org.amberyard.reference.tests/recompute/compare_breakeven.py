@@ -9,7 +9,6 @@ import re
 
 from costs import Plan
 
-LITRES_PER_GALLON = 3.785411784
 _FROM_TO = re.compile(r"is (always|never) cheaper than .*? from ([0-9.]+).*? to ([0-9.]+)")
 _SIDE = re.compile(r"is cheaper than .*? (above|below) ([0-9.]+)")
 
@@ -46,7 +45,7 @@ def _wins(study, courses, row, price):
     """True when the plan costs less than the baseline at a price."""
     lever = row["price"]
     if lever in study.fuels:
-        factor = price * LITRES_PER_GALLON / study.fuels[lever][0]
+        factor = price / study.fuels[lever][0]
     elif lever == "replacement packs":
         factor = price / study.pack[0]
     else:

@@ -2,6 +2,7 @@ package org.amberyard.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -43,6 +44,12 @@ final class FundingRows {
 
         OptionalDouble asked() {
             return award().map(a -> OptionalDouble.of(a.asked().value())).orElse(OptionalDouble.empty());
+        }
+
+        /** The limit that bit as a clause, with its amount where it is not that nothing is paid at all. */
+        String limitWords() {
+            return award().flatMap(Award::bite).map(b -> b.limit().refuses() ? b.words() : b.words()
+                    + String.format(Locale.ROOT, ": %s %,.0f", result.input().currency(), b.amount().value())).orElse(null);
         }
 
         /** Cost that is left after this source. */

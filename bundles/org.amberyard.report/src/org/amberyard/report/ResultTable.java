@@ -12,8 +12,10 @@ import java.util.List;
  * @param columns columns
  * @param rows cells by row: {@link Integer}, {@link Double} or {@link String}, and null where there is no figure
  * @param watermark what every export of the table must say; empty when there is nothing to say
+ * @param heads number of leading columns that say what a row is about; 0 where the first does
  */
-public record ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows, String watermark) {
+public record ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows, String watermark,
+        int heads) {
 
     /** Name of the column in which rows say the watermark. */
     public static final String STANDING = "standing";
@@ -25,7 +27,7 @@ public record ResultTable(String name, String title, List<ResultColumn> columns,
 
     /** A table with nothing to say beside its figures. */
     public ResultTable(String name, String title, List<ResultColumn> columns, List<List<Object>> rows) {
-        this(name, title, columns, rows, "");
+        this(name, title, columns, rows, "", 0);
     }
 
     /** The table as it leaves the program: with a last column that says the watermark in every row, where there is one. */
@@ -36,7 +38,7 @@ public record ResultTable(String name, String title, List<ResultColumn> columns,
         List<ResultColumn> all = new ArrayList<>(columns);
         all.add(new ResultColumn(STANDING, "Standing", "", ResultColumn.Type.TEXT, "Whether the figures may be submitted."));
         List<List<Object>> lines = rows.stream().map(this::marked).toList();
-        return new ResultTable(name, title, all, lines, watermark);
+        return new ResultTable(name, title, all, lines, watermark, heads);
     }
 
     private List<Object> marked(List<Object> row) {

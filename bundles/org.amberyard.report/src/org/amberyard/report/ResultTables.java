@@ -81,25 +81,73 @@ public final class ResultTables {
         return PlanTables.headline().table(result, system);
     }
 
+    /**
+     * Tables that belong together.
+     *
+     * @param title what they are about
+     * @param tables their titles
+     */
+    public record Group(String title, List<String> tables) {
+        public Group {
+            tables = List.copyOf(tables);
+        }
+    }
+
+    /** The titles by what the tables are about; all of them together are {@link #titles()}. */
+    public static List<Group> groups() {
+        return grouped(Progress.NONE).stream().map(g -> new Group(g.title(), g.tables().stream().map(d -> d.title()).toList()))
+                .toList();
+    }
+
+    /**
+     * Place of a table by its name.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static int place(String name) {
+        List<String> names = definitions(Progress.NONE).stream().map(d -> d.name()).toList();
+        if (!names.contains(name)) {
+            throw new IllegalArgumentException("There is no table “" + name + "”");
+        }
+        return names.indexOf(name);
+    }
+
+    /** The columns of a table by its place, without its rows, which may take long to make. */
+    public static ResultTable headings(int place, StudyResult result, UnitSystem system) {
+        return definitions(Progress.NONE).get(place).headings(result, system);
+    }
+
+    private record Grouped(String title, List<TableDefinition<?>> tables) {
+    }
+
     static List<TableDefinition<?>> definitions(Progress progress) {
+        List<TableDefinition<?>> all = new ArrayList<>();
+        grouped(progress).forEach(g -> all.addAll(g.tables()));
+        return all;
+    }
+
+    private static List<Grouped> grouped(Progress progress) {
         LastYears last = new LastYears();
-        return List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(), PlanTables.cashByYear(),
-                MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(), DebtTables.debts(),
-                DebtTables.payments(),
-                FundingTables.byLine(), FundingTables.byYear(), WhyTables.planDifference(), WhyTables.priceBreakEven(),
-                FleetTables.vehicleYears(), FleetTables.fleetEvents(), FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation(),
-                RouteTables.routeFit(), RouteTables.routeEnergy(),
-                OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
-                OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover(),
-                UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(), UpkeepTables.shopByYear(),
-                UpkeepTables.shopByMonth(), YardTables.serviceByYear(),
-                EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(), CostPerTon.table(),
-                EmissionTables.harmByYear(), FactorTable.factors(),
-                YardLoadTables.yardByMonth(), BillTables.billByYear(), BillTables.billByMonth(last), BillTables.billLines(last),
-                BillTables.billedQuantities(),
-                ComparisonTables.policies(), ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs(),
-                PortCurveTable.of(progress),
-                ServiceTables.serviceRemedies(progress), OutageTable.of(progress),
-                YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last));
+        return List.of(
+                new Grouped("Costs and finance", List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(),
+                        PlanTables.cashByYear(), MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(),
+                        DebtTables.debts(), DebtTables.payments())),
+                new Grouped("Funding, differences and break-evens", List.of(FundingTables.byLine(), FundingTables.byYear(),
+                        WhyTables.planDifference(), WhyTables.priceBreakEven())),
+                new Grouped("Fleet and packs", List.of(FleetTables.vehicleYears(), FleetTables.fleetEvents(),
+                        FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())),
+                new Grouped("Routes and trips", List.of(RouteTables.routeFit(), RouteTables.routeEnergy(),
+                        OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
+                        OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover())),
+                new Grouped("Shop", List.of(UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(),
+                        UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())),
+                new Grouped("Air and grants", List.of(EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(),
+                        CostPerTon.table(), EmissionTables.harmByYear(), FactorTable.factors())),
+                new Grouped("Bills and policies", List.of(BillTables.billByYear(), BillTables.billByMonth(last),
+                        BillTables.billLines(last), BillTables.billedQuantities(), ComparisonTables.policies(),
+                        ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs())),
+                new Grouped("Charging, ports and service", List.of(YardTables.serviceByYear(), YardLoadTables.yardByMonth(),
+                        PortCurveTable.of(progress), ServiceTables.serviceRemedies(progress), OutageTable.of(progress),
+                        YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last))));
     }
 }

@@ -27,6 +27,15 @@ final class TableDefinition<R> {
     private final Function<StudyResult, List<R>> rows;
     private final List<Column<R>> columns = new ArrayList<>();
     private Predicate<StudyResult> placeholders = result -> false;
+    private int headColumns;
+
+    /** Words in the units of the user; what they are made from names them in metric units. */
+    private record Words(Function<UnitSystem, String> in) {
+        @Override
+        public String toString() {
+            return in.apply(UnitSystem.METRIC);
+        }
+    }
 
     /** A column with its unit and value. */
     private record Column<R>(String name, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
@@ -60,6 +69,11 @@ final class TableDefinition<R> {
 
     TableDefinition<R> text(String column, String label, String meaning, Function<R, String> value) {
         return add(column, label, ColumnUnit.NONE, ResultColumn.Type.TEXT, meaning, value::apply);
+    }
+
+    /** Words with figures in them, which depend on the units of the user. */
+    TableDefinition<R> words(String column, String label, String meaning, Function<R, Function<UnitSystem, String>> value) {
+        return add(column, label, ColumnUnit.NONE, ResultColumn.Type.TEXT, meaning, r -> new Words(value.apply(r)));
     }
 
     TableDefinition<R> year(String column, String label, String meaning, ToIntFunction<R> value) {
@@ -115,6 +129,12 @@ final class TableDefinition<R> {
         return this;
     }
 
+    /** The columns added so far say what a row is about; they stay in sight when the others scroll. */
+    TableDefinition<R> heads() {
+        headColumns = columns.size();
+        return this;
+    }
+
     /** How the figures of the column that was added last come about; without it a figure is told by the column's meaning. */
     TableDefinition<R> why(Function<R, Derivation> derivation) {
         int last = columns.size() - 1;
@@ -136,6 +156,11 @@ final class TableDefinition<R> {
                 c.meaning())).toList();
     }
 
+    /** The table without rows. */
+    ResultTable headings(StudyResult result, UnitSystem system) {
+        return table(result, system, List.of());
+    }
+
     ResultTable table(StudyResult result, UnitSystem system) {
         List<List<Object>> cells = new ArrayList<>();
         for (R row : rows.apply(result)) {
@@ -143,8 +168,12 @@ final class TableDefinition<R> {
             columns.forEach(c -> line.add(shown(c.value().apply(row), c.unit(), system)));
             cells.add(line);
         }
+        return table(result, system, cells);
+    }
+
+    private ResultTable table(StudyResult result, UnitSystem system, List<List<Object>> cells) {
         return new ResultTable(name, title, columns(system, result.input().currency()), cells,
-                placeholders.test(result) ? PlaceholderUse.WORDS : "");
+                placeholders.test(result) ? PlaceholderUse.WORDS : "", headColumns);
     }
 
     /** How a cell of the table comes about. */
@@ -153,6 +182,9 @@ final class TableDefinition<R> {
     }
 
     private static Object shown(Object value, ColumnUnit unit, UnitSystem system) {
+        if (value instanceof Words words) {
+            return words.in().apply(system);
+        }
         return value instanceof Double number ? finite(unit.show(number, system)) : value;
     }
 

@@ -6,12 +6,12 @@ import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanDifference;
 import org.amberyard.core.plan.PriceBreakEvens;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.ResultRows.OfPlan;
 
 /** Tables that say why plans differ and what would have to change for another to win. */
 final class WhyTables {
-    private static final double LITRES_PER_GALLON = 3.785411784;
-
     private WhyTables() {
     }
 
@@ -30,19 +30,19 @@ final class WhyTables {
                     .map(l -> new OfLever(p, l))).toList();
         }
 
-        String words() {
-            return lever.at().words(at.plan().name(), at.result().baseline().name(), this::value);
+        String words(UnitSystem system) {
+            return lever.at().words(at.plan().name(), at.result().baseline().name(), value -> value(value, system));
         }
 
-        String present() {
-            return value(lever.lever().present());
+        String present(UnitSystem system) {
+            return value(lever.lever().present(), system);
         }
 
-        private String value(double value) {
+        private String value(double value, UnitSystem system) {
             String currency = at.result().input().currency();
             return switch (lever.lever().unit()) {
-                case MONEY_PER_LITRE -> String.format(Locale.ROOT, "%.3f %s/L (%.2f per gallon)", value, currency,
-                        value * LITRES_PER_GALLON);
+                case MONEY_PER_LITRE -> String.format(Locale.ROOT, "%.3f %s", Unit.MONEY_PER_LITRE.show(value, system),
+                        Unit.MONEY_PER_LITRE.symbol(system, currency));
                 case MONEY_PER_KWH -> String.format(Locale.ROOT, "%.0f %s/kWh", value, currency);
                 case TIMES -> String.format(Locale.ROOT, "%.2f times the prices of the study", value);
                 case RATE -> String.format(Locale.ROOT, "%.2f %%", 100 * value);
@@ -71,8 +71,8 @@ final class WhyTables {
         return new TableDefinition<OfLever>("price_break_even", "Prices at which a plan costs as much as the baseline", OfLever::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .text("price", "Price", "The price that is changed; all else stays as in the study.", r -> r.lever().lever().name())
-                .text("present", "In the study", "Its value in the study.", OfLever::present)
-                .text("answer", "Answer", "Where the plan has the lower present cost, in the range that is looked at: a tenth of "
-                        + "the price to four times it, discount rates from 0 to 15 %.", OfLever::words);
+                .words("present", "In the study", "Its value in the study.", r -> r::present)
+                .words("answer", "Answer", "Where the plan has the lower present cost, in the range that is looked at: a tenth of "
+                        + "the price to four times it, discount rates from 0 to 15 %.", r -> r::words);
     }
 }

@@ -51,6 +51,17 @@ class FundingPageTest {
     }
 
     @Test
+    void awardsSayOfWhichProgrammeTheyAre(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            for (Programme programme : study.study().getProgrammes()) {
+                study.goTo(programme, FundingPackage.Literals.PROGRAMME__NAME);
+                String title = "Awards per bus: " + programme.getName();
+                assertTrue(display.syncCall(() -> Tools.has(title)), title);
+            }
+        }
+    }
+
+    @Test
     void termsAreTypedAndUndone(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Keyboard keys = new Keyboard(display);

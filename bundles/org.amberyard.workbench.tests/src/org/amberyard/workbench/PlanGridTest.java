@@ -3,6 +3,7 @@ package org.amberyard.workbench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -253,8 +254,10 @@ class PlanGridTest {
 
             assertEquals(List.of("2027 Electric C 150", "2035 Electric C 226"), steps(study, "B01"));
 
-            goTo(study, grid, 0, 2035);
+            new Mouse(display, grid).click(0, column(2035));
+            assertTrue(display.syncCall(grid::getToolTipText).startsWith("B01, 2035: "));
             display.syncExec(() -> press(grid, SWT.CR, '\r'));
+            assertNull(display.syncCall(grid::getToolTipText), "no tip covers what is typed");
             assertEquals("Electric C 226", display.syncCall(() -> grid.entry().typed()));
             display.syncExec(() -> grid.entry().cancel());
             new Keyboard(display).press(SWT.DEL);

@@ -28,6 +28,12 @@ final class Tools {
         item.notifyListeners(SWT.Selection, new Event());
     }
 
+    /** True when a title or command of a text is in sight. */
+    static boolean has(String text) {
+        return items(OpenStudy.page().getWorkbenchWindow().getShell())
+                .anyMatch(i -> i.getParent().isVisible() && i.getText().strip().equals(text));
+    }
+
     /** The table of a title, be it behind another. */
     static FeatureTable table(String title) {
         return View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Grid.class).stream()

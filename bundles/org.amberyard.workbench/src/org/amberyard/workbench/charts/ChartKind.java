@@ -116,6 +116,11 @@ enum ChartKind {
         return this == UPKEEP || this == SHOP;
     }
 
+    /** Name of the table of results that says what happens when what the chart shows is out of order; empty for most charts. */
+    Optional<String> outage() {
+        return this == PORTS ? Optional.of("port_outage") : Optional.empty();
+    }
+
     List<Kind> choices() {
         return choices;
     }

@@ -47,10 +47,15 @@ final class ChartMenu {
         canvas.setMenu(menu);
     }
 
+    /** Adds a way to something else. */
+    void add(String text, Runnable action) {
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(text, action);
+    }
+
     /** The way from the shop's charts to the task sheet of a bus. */
     void addTaskSheet(IHandlerService handlers) {
-        new MenuItem(menu, SWT.SEPARATOR);
-        item(Messages.Menu_taskSheet, () -> {
+        add(Messages.Menu_taskSheet, () -> {
             try {
                 handlers.executeCommand(TASK_SHEET, null);
             } catch (CommandException e) {

@@ -15,6 +15,7 @@ import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.views.ResultsView;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -65,6 +66,11 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         if (kind.ofTheShop()) {
             menu.addTaskSheet(getSite().getService(IHandlerService.class));
         }
+        kind.outage().ifPresent(table -> {
+            Runnable show = () -> ResultsView.show(getSite().getPage(), table);
+            bar.addButton(Messages.Outage_button, Messages.Outage_tip, show);
+            menu.add(Messages.Menu_outage, show);
+        });
         if (bar != null) {
             canvas.onOpen(this::open);
             new InputsMenu(canvas, this::label, this::open);

@@ -70,6 +70,14 @@ final class ChoiceBar {
         return combo;
     }
 
+    /** Adds a way to something else, behind the choices. */
+    void addButton(String text, String tip, Runnable action) {
+        Button button = new Button(area, SWT.PUSH);
+        button.setText(text);
+        button.setToolTipText(tip);
+        button.addListener(SWT.Selection, e -> action.run());
+    }
+
     Composite area() {
         return area;
     }

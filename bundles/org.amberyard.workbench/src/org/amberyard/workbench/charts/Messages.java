@@ -38,10 +38,13 @@ final class Messages extends NLS {
     public static String Menu_taskSheet;
     public static String Menu_saveCsv;
     public static String Menu_inputs;
+    public static String Menu_outage;
     public static String Missing_compared;
     public static String Missing_route;
     public static String Missing_stretch;
     public static String Missing_type;
+    public static String Outage_button;
+    public static String Outage_tip;
     public static String Save_failed;
     public static String Tip_inputs;
 

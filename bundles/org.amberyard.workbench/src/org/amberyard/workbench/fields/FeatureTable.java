@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
@@ -32,6 +33,7 @@ public final class FeatureTable {
     private final CellMenu menu;
     private final TableHead head;
     private Runnable front = () -> { };
+    private Supplier<EObject> owner;
 
     private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {
         this.site = site;
@@ -121,6 +123,18 @@ public final class FeatureTable {
     /** Its title. */
     public String title() {
         return head.title();
+    }
+
+    /** Says in its title of which element its rows are; for a table that another drives. */
+    public void titleNames(Supplier<EObject> element) {
+        owner = element;
+        nameOwner();
+    }
+
+    private void nameOwner() {
+        if (owner != null) {
+            head.of(owner.get() == null ? "" : ElementNames.of(owner.get()));
+        }
     }
 
     /** Lets other tables have its place; whoever looks for a field here has the table in front. */
@@ -218,6 +232,7 @@ public final class FeatureTable {
     /** Reads the study again. */
     public void update() {
         model.update();
+        nameOwner();
         grid.refresh();
     }
 

@@ -37,6 +37,8 @@ final class Messages extends NLS {
     public static String Reference_none;
     public static String Required_refused;
 
+    public static String Title_of;
+
     static {
         NLS.initializeMessages("org.amberyard.workbench.fields.messages", Messages.class);
     }

@@ -5,6 +5,7 @@ import java.util.function.IntConsumer;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -19,6 +20,7 @@ final class TableHead {
     private final String title;
     private final Label label;
     private final ToolBar tools;
+    private ToolItem own;
 
     /** @param area lays its children out in two columns */
     TableHead(Composite area, String title) {
@@ -35,6 +37,17 @@ final class TableHead {
 
     String title() {
         return title;
+    }
+
+    /** Says in the title of which element the rows are; blank for none. */
+    void of(String element) {
+        String text = element.isEmpty() ? title : NLS.bind(Messages.Title_of, title, element);
+        if (own != null) {
+            own.setText(apart(text));
+        } else {
+            label.setText(text.replace("&", "&&"));
+        }
+        area.layout();
     }
 
     void add(String text, String tip, Runnable action) {
@@ -65,12 +78,13 @@ final class TableHead {
     /** The line is that of one table and says so whatever is pressed; another table comes with a line of its own. */
     private void choice(ToolBar bar, String text, int place, IntConsumer choose) {
         ToolItem item = new ToolItem(bar, SWT.CHECK);
-        boolean own = text.equals(title);
+        boolean isOwn = text.equals(title);
+        own = isOwn ? item : own;
         item.setText(apart(text));
-        item.setForeground(own ? Palette.INK.color() : Palette.MUTED.color());
-        item.setSelection(own);
+        item.setForeground(isOwn ? Palette.INK.color() : Palette.MUTED.color());
+        item.setSelection(isOwn);
         item.addListener(SWT.Selection, e -> {
-            item.setSelection(own);
+            item.setSelection(isOwn);
             choose.accept(place);
         });
     }

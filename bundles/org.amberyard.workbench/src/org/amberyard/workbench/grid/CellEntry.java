@@ -81,6 +81,7 @@ public final class CellEntry {
         if (typed == null) {
             text.selectAll();
         }
+        tell();
         place();
         text.setFocus();
         List<String> offered = grid.model().choices(row, column);

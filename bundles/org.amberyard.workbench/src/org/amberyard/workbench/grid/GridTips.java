@@ -17,10 +17,21 @@ final class GridTips {
 
     void hook() {
         grid.addListener(SWT.MouseMove, this::moved);
+        grid.entry().onChange(this::entryChanged);
     }
 
     private void moved(Event event) {
-        String tip = tipAt(event.x, event.y);
+        show(grid.entry().isOpen() ? null : tipAt(event.x, event.y));
+    }
+
+    /** What is being typed must not be covered by what the cell held before. */
+    private void entryChanged() {
+        if (grid.entry().isOpen()) {
+            show(null);
+        }
+    }
+
+    private void show(String tip) {
         if (!Objects.equals(tip, grid.getToolTipText())) {
             grid.setToolTipText(tip);
         }

@@ -15,7 +15,10 @@ final class Messages extends NLS {
     public static String Headline_current;
     public static String Headline_stale;
     public static String Headline_cautions;
+    public static String Results_choose;
+    public static String Results_chosen;
     public static String Results_failed;
+    public static String Results_filter;
     public static String Results_making;
     public static String Results_save;
     public static String Results_saveFailed;

@@ -103,6 +103,6 @@ public final class ResultModel implements GridModel {
 
     @Override
     public int frozenColumns() {
-        return columns.size() > 6 ? 1 : 0;
+        return table.heads() > 0 ? table.heads() : columns.size() > 6 ? 1 : 0;
     }
 }

@@ -26,19 +26,22 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
 /** The figures behind the charts, table by table. */
 public final class ResultsView extends ViewPart {
 
+    /** Its id. */
+    private static final String ID = "org.amberyard.workbench.results";
     private static final int COLUMNS = 3;
     private static final GridModel EMPTY = new FindingsModel(List.of());
 
-    private Combo chooser;
+    private TableChooser chooser;
     private Button save;
     private Label state;
     private Grid grid;
@@ -59,9 +62,7 @@ public final class ResultsView extends ViewPart {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 4).spacing(8, 4).applyTo(area);
-        chooser = new Combo(area, SWT.READ_ONLY);
-        chooser.setVisibleItemCount(12);
-        chooser.addListener(SWT.Selection, e -> showTable());
+        chooser = new TableChooser(area, place -> showTable());
         save = new Button(area, SWT.PUSH);
         save.setText(Messages.Results_save);
         save.addListener(SWT.Selection, e -> saveTable());
@@ -78,10 +79,19 @@ public final class ResultsView extends ViewPart {
         ActiveSession.here().follow(grid, this::update);
     }
 
+    /** Shows a table by its name. */
+    public static void show(IWorkbenchPage page, String table) {
+        try {
+            ((ResultsView) page.showView(ID)).chooser.choose(ResultTables.place(table));
+        } catch (PartInitException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** Tells those who explain figures which one is in focus. */
     private void ask() {
         Optional<StudySession> session = ActiveSession.here().get();
-        int place = chooser.getSelectionIndex();
+        int place = chooser.place();
         int row = grid.selection().row();
         int column = grid.selection().column();
         boolean cell = shown.isPresent() && session.isPresent() && row < shown.get().rows().size()
@@ -95,7 +105,8 @@ public final class ResultsView extends ViewPart {
         @Override
         public void at(double share) {
             if (lastTable) {
-                empty();
+                lastTable = false;
+                grid.setModel(new ResultModel(ResultTables.headings(chooser.place(), shownResult, shownUnits)));
             }
             strip.at(share);
         }
@@ -134,9 +145,7 @@ public final class ResultsView extends ViewPart {
         }
         shownResult = result;
         shownUnits = units;
-        int chosen = Math.max(0, chooser.getSelectionIndex());
-        chooser.setItems(result == null ? new String[0] : ResultTables.titles().toArray(String[]::new));
-        chooser.select(chosen);
+        chooser.setEnabled(result != null);
         showTable();
     }
 
@@ -147,14 +156,13 @@ public final class ResultsView extends ViewPart {
     private void showTable() {
         shown = Optional.empty();
         save.setEnabled(false);
-        int place = chooser.getSelectionIndex();
         hidden = !grid.isVisible();
-        if (shownResult == null || place < 0 || hidden) {
+        if (shownResult == null || hidden) {
             work.stop();
             strip.done();
             empty();
         } else {
-            work.make(place, shownResult, shownUnits);
+            work.make(chooser.place(), shownResult, shownUnits);
         }
     }
 

@@ -1,0 +1,101 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Chooses among the tables of results. */
+@ExtendWith(WorkbenchExtension.class)
+class ResultsViewTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aTableIsFoundByAPartOfItsTitle(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            assertEquals("Plans in single figures", title(display, view));
+            press(display, view);
+            study.await(() -> list(display).isPresent());
+            display.syncExec(() -> {
+                Tree tree = View.all(list(display).orElseThrow(), Tree.class).get(0);
+                assertEquals("Costs and finance", tree.getItem(0).getText());
+                assertTrue(tree.getItemCount() > 5, "tables are grouped");
+                assertEquals("Plans in single figures", tree.getSelection()[0].getText(), "the one on show");
+                Text filter = View.all(list(display).orElseThrow(), Text.class).get(0);
+                filter.setText("who pays");
+                assertEquals(1, tree.getItemCount());
+                assertEquals("Who pays for each purchase", tree.getSelection()[0].getText());
+                filter.notifyListeners(SWT.DefaultSelection, new Event());
+            });
+            assertTrue(list(display).isEmpty(), "the list is closed");
+            assertEquals("Who pays for each purchase", title(display, view));
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() > 0 && grid.model().header(2).equals("Purchase"));
+            assertEquals(3, display.syncCall(() -> grid.model().frozenColumns()), "plan, year and purchase stay");
+            assertEquals("Cost, money of the year (USD)", display.syncCall(() -> grid.model().header(4)));
+        }
+    }
+
+    @Test
+    void theViewOfPortsLeadsToWhatAnOutageDoes(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            View ports = View.of(study, "portOccupancy");
+            display.syncExec(() -> View.all(ports.control(), Button.class).stream().filter(b -> b.getText().equals("Outage"))
+                    .findFirst().orElseThrow().notifyListeners(SWT.Selection, new Event()));
+            assertEquals("One port out of order for a school week", title(display, view));
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() > 2 && grid.model().header(4).equals("Ports left"));
+            assertEquals(List.of("2027", "2028"), display.syncCall(() -> List.of(grid.model().text(0, 1), grid.model().text(1, 1))),
+                    "a row for each year that charges");
+        }
+    }
+
+    private static Composite show(OpenStudy study) {
+        return study.display().syncCall(() -> {
+            try {
+                OpenStudy.page().showView("org.amberyard.workbench.results");
+                return ((Grid) study.display().getFocusControl()).getParent();
+            } catch (PartInitException e) {
+                throw new AssertionError(e);
+            }
+        });
+    }
+
+    private static Button chooser(Composite view) {
+        return View.all(view, Button.class).get(0);
+    }
+
+    private static String title(Display display, Composite view) {
+        return display.syncCall(() -> chooser(view).getText().replace("  ▾", ""));
+    }
+
+    private static void press(Display display, Composite view) {
+        display.asyncExec(() -> chooser(view).notifyListeners(SWT.Selection, new Event()));
+    }
+
+    private static Optional<Shell> list(Display display) {
+        return display.syncCall(() -> Arrays.stream(display.getShells()).filter(s -> !View.all(s, Tree.class).isEmpty())
+                .filter(s -> s.getParent() != null && View.all(s, Grid.class).isEmpty()).findFirst());
+    }
+}
