@@ -133,7 +133,7 @@ public final class ResultTables {
                         PlanTables.cashByYear(), MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(),
                         DebtTables.debts(), DebtTables.payments())),
                 new Grouped("Funding, differences and break-evens", List.of(FundingTables.byLine(), FundingTables.byYear(),
-                        WhyTables.planDifference(), WhyTables.priceBreakEven())),
+                        WhyTables.planDifference(), WhyTables.priceBreakEven(progress))),
                 new Grouped("Fleet and packs", List.of(FleetTables.vehicleYears(), FleetTables.fleetEvents(),
                         FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())),
                 new Grouped("Routes and trips", List.of(RouteTables.routeFit(), RouteTables.routeEnergy(),

@@ -1,11 +1,13 @@
 package org.amberyard.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.PlanDifference;
 import org.amberyard.core.plan.PriceBreakEvens;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.ResultRows.OfPlan;
@@ -25,9 +27,21 @@ final class WhyTables {
 
     /** A price and where a plan costs as much as the baseline. */
     private record OfLever(OfPlan at, PriceBreakEvens.OfLever lever) {
-        static List<OfLever> all(StudyResult result) {
-            return others(result).stream().flatMap(p -> PriceBreakEvens.of(result, p.index(), () -> false).stream()
-                    .map(l -> new OfLever(p, l))).toList();
+        static List<OfLever> all(StudyResult result, Progress progress) {
+            List<OfPlan> plans = others(result);
+            List<OfLever> levers = new ArrayList<>();
+            for (int place = 0; place < plans.size(); place++) {
+                OfPlan plan = plans.get(place);
+                Progress part = progress.part(place, plans.size());
+                PriceBreakEvens.of(result, plan.index(), () -> isStopped(part)).forEach(l -> levers.add(new OfLever(plan, l)));
+            }
+            return levers;
+        }
+
+        /** Never true: whoever does not want the table any more throws. */
+        private static boolean isStopped(Progress part) {
+            part.at(0);
+            return false;
         }
 
         String words(UnitSystem system) {
@@ -67,8 +81,9 @@ final class WhyTables {
                         + "difference of the two plans.", r -> r.step().change());
     }
 
-    static TableDefinition<?> priceBreakEven() {
-        return new TableDefinition<OfLever>("price_break_even", "Prices at which a plan costs as much as the baseline", OfLever::all)
+    static TableDefinition<?> priceBreakEven(Progress progress) {
+        return new TableDefinition<OfLever>("price_break_even", "Prices at which a plan costs as much as the baseline",
+                r -> OfLever.all(r, progress))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .text("price", "Price", "The price that is changed; all else stays as in the study.", r -> r.lever().lever().name())
                 .words("present", "In the study", "Its value in the study.", r -> r::present)

@@ -55,7 +55,7 @@ class FundingPageTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             for (Programme programme : study.study().getProgrammes()) {
                 study.goTo(programme, FundingPackage.Literals.PROGRAMME__NAME);
-                String title = "Awards per bus: " + programme.getName();
+                String title = "Awards: " + programme.getName();
                 assertTrue(display.syncCall(() -> Tools.has(title)), title);
             }
         }

@@ -125,8 +125,8 @@ enum ChartKind {
         return choices;
     }
 
-    Chart chart(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, Progress progress) {
-        return maker.of(result, picks, loads, units, ChartTheme.light(), progress);
+    Chart chart(StudyResult result, Picks picks, YardLoads loads, UnitSystem units, ChartTheme theme, Progress progress) {
+        return maker.of(result, picks, loads, units, theme, progress);
     }
 
     /** The part of the study behind what is picked; empty for a chart of sums or when nothing is picked. */

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartExport;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.BusyIndicator;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -32,10 +34,13 @@ final class ChartMenu {
     }
 
     private final ChartCanvas canvas;
+    private final Supplier<Chart> onPaper;
     private final Menu menu;
 
-    ChartMenu(ChartCanvas canvas) {
+    /** @param onPaper gives the chart on show as it is to be saved */
+    ChartMenu(ChartCanvas canvas, Supplier<Chart> onPaper) {
         this.canvas = canvas;
+        this.onPaper = onPaper;
         menu = new Menu(canvas);
         item(Messages.Menu_copyPicture, this::copyPicture);
         item(Messages.Menu_copyData, this::copyData);
@@ -91,15 +96,17 @@ final class ChartMenu {
     }
 
     private void save(String extension, Writer writer) {
-        Chart chart = canvas.chart().orElseThrow();
         FileDialog dialog = new FileDialog(canvas.getShell(), SWT.SAVE);
-        dialog.setFileName(chart.name() + "." + extension);
+        dialog.setFileName(canvas.chart().orElseThrow().name() + "." + extension);
         dialog.setFilterExtensions(new String[] {"*." + extension});
         dialog.setOverwrite(true);
         String name = dialog.open();
         if (name == null) {
             return;
         }
+        Chart[] made = new Chart[1];
+        BusyIndicator.showWhile(canvas.getDisplay(), () -> made[0] = onPaper.get());
+        Chart chart = made[0];
         try {
             // The canvas may be painting the same chart; charts keep state while they are drawn.
             synchronized (chart.chart()) {

@@ -3,12 +3,15 @@ package org.amberyard.workbench.charts;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.charts.Chart;
 import org.amberyard.charts.Subject;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Choices.Chosen;
@@ -62,7 +65,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
         canvas.addStrip(area);
-        ChartMenu menu = new ChartMenu(canvas);
+        ChartMenu menu = new ChartMenu(canvas, this::onPaper);
         if (kind.ofTheShop()) {
             menu.addTaskSheet(getSite().getService(IHandlerService.class));
         }
@@ -76,6 +79,12 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             new InputsMenu(canvas, this::label, this::open);
         }
         ActiveSession.here().follow(canvas, this::update);
+    }
+
+    /** The chart on show as it leaves the window: on white, whatever the window is. */
+    private Chart onPaper() {
+        return Theme.shown() == Theme.LIGHT ? canvas.chart().orElseThrow()
+                : kind.chart(shown.result(), shown.picks(), loads, shown.units(), Theme.LIGHT.charts(), Progress.NONE);
     }
 
     private void chosen(Kind choice, Chosen what) {
@@ -126,7 +135,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(progress -> kind.chart(next.result(), next.picks(), loads, next.units(), progress));
+            canvas.show(progress -> kind.chart(next.result(), next.picks(), loads, next.units(), Theme.shown().charts(), progress));
         }
         offer();
     }

@@ -42,7 +42,6 @@ final class FundingPage extends StudyPage {
         sheets.share(awards, credits, points, transposed(sheets.area(), Messages.Table_aids,
                 StudyPackage.Literals.STUDY__OPERATING_AIDS, Literals.OPERATING_AID));
         awards.titleNames(programmes::selected);
-        terms.titleNames(programmes::selected);
         columns.setWeights(33, 25, 42);
         return columns;
     }

@@ -250,7 +250,7 @@ public final class Grid extends Canvas {
     }
 
     private void resized(Event event) {
-        if (model.stretchesLast()) {
+        if (model.stretchesLast() || model.frozenColumns() > 1) {
             geometry.measure();
         }
         scrolling.update();

@@ -15,6 +15,7 @@ final class GridGeometry {
     private static final int WIDEST = 300;
     /** Share of a table of one element that its labels take at most. */
     private static final double MOST_FOR_LABELS = 0.75;
+    private static final double MOST_FOR_FROZEN = 0.55;
     private static final int SAMPLE_ROWS = 200;
     private static final int BORDER_REACH = 4;
     private static final int MOST_HEADER_LINES = 3;
@@ -53,6 +54,7 @@ final class GridGeometry {
             }
             widths = fitted;
             stretchLast(model);
+            leaveRoomToScroll(model, sameColumns);
             setByUser = sameColumns ? setByUser : new boolean[fitted.length];
             headerHeight = headerHeight(gc, model);
         } finally {
@@ -80,6 +82,17 @@ final class GridGeometry {
         boolean chosen = setByUser.length == widths.length && setByUser[0];
         if (room > 0 && !chosen) {
             widths[0] = Math.min(widths[0], Math.max(NARROWEST, (int) (MOST_FOR_LABELS * room)));
+        }
+    }
+
+    /** Columns that stay must not leave too little room for those that scroll; the last of several is the one that gives way. */
+    private void leaveRoomToScroll(GridModel model, boolean sameColumns) {
+        int last = model.frozenColumns() - 1;
+        int room = grid.getClientArea().width;
+        boolean chosen = sameColumns && last >= 0 && setByUser[last];
+        if (last > 0 && last < widths.length && room > 0 && !model.isCompact() && !chosen) {
+            int excess = frozenWidth() - (int) (MOST_FOR_FROZEN * room);
+            widths[last] = Math.max(NARROWEST, widths[last] - Math.max(0, excess));
         }
     }
 

@@ -44,6 +44,10 @@ final class Messages extends NLS {
     public static String Meter_offer;
     public static String Meter_title;
 
+    public static String Theme_dark;
+    public static String Theme_light;
+    public static String Theme_title;
+
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);
     }

@@ -162,6 +162,9 @@ public final class ResultsView extends ViewPart {
             strip.done();
             empty();
         } else {
+            // Until it is there, what the grid shows is of another table or of other results.
+            lastTable = true;
+            strip.done();
             work.make(chooser.place(), shownResult, shownUnits);
         }
     }
