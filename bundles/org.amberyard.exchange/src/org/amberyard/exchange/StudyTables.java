@@ -10,6 +10,7 @@ import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.model.fleet.FleetPackage;
 
 /** The tables that make up a study; owners come before the rows that they own. */
@@ -98,7 +99,16 @@ final class StudyTables {
             StudyTable.of("one_off_costs", PlansPackage.Literals.ONE_OFF_COST, StudyPackage.Literals.STUDY__PLANS,
                     PlansPackage.Literals.PLAN__ONE_OFF_COSTS),
             StudyTable.of("financing", PlansPackage.Literals.FINANCING, StudyPackage.Literals.STUDY__PLANS,
-                    PlansPackage.Literals.PLAN__FINANCING));
+                    PlansPackage.Literals.PLAN__FINANCING),
+            StudyTable.of("what_if", WhatifPackage.Literals.WHAT_IF, StudyPackage.Literals.STUDY__WHAT_IF),
+            StudyTable.of("uncertain_inputs", WhatifPackage.Literals.UNCERTAIN_INPUT, StudyPackage.Literals.STUDY__WHAT_IF,
+                    WhatifPackage.Literals.WHAT_IF__INPUTS),
+            StudyTable.of("input_correlations", WhatifPackage.Literals.INPUT_CORRELATION, StudyPackage.Literals.STUDY__WHAT_IF,
+                    WhatifPackage.Literals.WHAT_IF__CORRELATIONS),
+            StudyTable.of("scenarios", WhatifPackage.Literals.SCENARIO, StudyPackage.Literals.STUDY__WHAT_IF,
+                    WhatifPackage.Literals.WHAT_IF__SCENARIOS),
+            StudyTable.of("scenario_changes", WhatifPackage.Literals.SCENARIO_CHANGE, StudyPackage.Literals.STUDY__WHAT_IF,
+                    WhatifPackage.Literals.WHAT_IF__SCENARIOS, WhatifPackage.Literals.SCENARIO__CHANGES));
 
     private StudyTables() {
     }

@@ -5,10 +5,9 @@ import java.util.Optional;
 import org.amberyard.core.why.InputRef;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.study.Study;
-import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -52,24 +51,7 @@ public record InputSource(String quality, String citation, String date) {
 
     /** Source of an input that a derivation names; empty where the study has no such element or field. */
     public static Optional<InputSource> of(Study study, InputRef input) {
-        for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-            EObject element = all.next();
-            EStructuralFeature field = element.eClass().getEStructuralFeature(input.field());
-            if (field != null && isKind(element, input.kind()) && isNamed(element, input.element())) {
-                return Optional.of(of(element, field));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static boolean isKind(EObject element, String kind) {
-        return element.eClass().getName().equals(kind)
-                || element.eClass().getEAllSuperTypes().stream().anyMatch(c -> c.getName().equals(kind));
-    }
-
-    private static boolean isNamed(EObject element, String name) {
-        return name.isEmpty() || ElementNames.of(element).equals(name) || element.eContainer() != null
-                && (ElementNames.of(element.eContainer()) + " / " + ElementNames.of(element)).equals(name);
+        return InputPlace.of(study, input.kind(), input.element(), input.field()).map(place -> of(place.element(), place.field()));
     }
 
     /** In one line. */

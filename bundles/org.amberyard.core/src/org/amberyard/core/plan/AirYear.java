@@ -1,11 +1,14 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.core.air.AirFactors;
 import org.amberyard.core.air.EmissionSource;
 import org.amberyard.core.air.Emissions;
 import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.yard.YardYear;
 
 /**
@@ -40,7 +43,14 @@ public record AirYear(Emissions emissions, Optional<Masses> otherGrid) {
         return emissions.of(source).kg(Pollutant.CO2E);
     }
 
-    static AirYear of(BusAir buses, AirFactors factors, FleetHistory fleet, YardYear yard, int year) {
+    /** The years of a plan. */
+    static List<AirYear> all(StudyInput study, DutyTable duty, FleetHistory fleet, List<YardYear> yards) {
+        BusAir buses = new BusAir(study, duty);
+        return IntStream.range(0, study.years()).mapToObj(year -> of(buses, study.air().factors(), fleet, yards.get(year), year))
+                .toList();
+    }
+
+    private static AirYear of(BusAir buses, AirFactors factors, FleetHistory fleet, YardYear yard, int year) {
         Emissions sum = Emissions.NONE;
         for (VehicleYear record : fleet.inYear(year)) {
             sum = sum.plus(buses.of(record));

@@ -24,7 +24,7 @@ public final class PlanEvaluation {
         YardComparison compared = new YardComparison(yards.stream().map(YardYear::input).toList(),
                 new PlanYards(study, duty, ports).underOthers(fleet, last), PortOffers.of(study), ports.units(last), memory);
         PlanCosts costs = PlanCosts.of(study, plan, course);
-        List<AirYear> air = air(study, duty, fleet, yards);
+        List<AirYear> air = AirYear.all(study, duty, fleet, yards);
         return new PlanResult(plan, fleet, course.upkeep(), costs, air, yards, compared, service(study, plan, ports, yards),
                 RouteFitting.withPorts(study, duty, onOffer, ports), PlanFinance.of(study, plan, fleet, costs),
                 PlanMeasures.of(study, costs.ledger(), fleet, yards, air));
@@ -33,15 +33,6 @@ public final class PlanEvaluation {
     /** Present cost of a plan of a study and nothing else. */
     static double presentCost(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
         return PlanCosts.of(study, plan, PlanCourse.of(study, plan, duty, figures, memory)).ledger().presentValue();
-    }
-
-    private static List<AirYear> air(StudyInput study, DutyTable duty, FleetHistory fleet, List<YardYear> yards) {
-        List<AirYear> air = new ArrayList<>();
-        BusAir buses = new BusAir(study, duty);
-        for (int year = 0; year < study.years(); year++) {
-            air.add(AirYear.of(buses, study.air().factors(), fleet, yards.get(year), year));
-        }
-        return air;
     }
 
     private static List<ServiceYear> service(StudyInput study, PlanInput plan, PortFleet ports, List<YardYear> yards) {

@@ -29,6 +29,18 @@ public final class YardMemory {
         this.portsBefore = portsBefore;
     }
 
+    /** The years of a yard that are known are these. */
+    public static YardMemory knowing(List<YardYear> years) {
+        Map<YardInput, YardYear> known = new HashMap<>();
+        years.forEach(year -> known.put(year.input(), year));
+        return new YardMemory(known, Map.of());
+    }
+
+    /** Memory for another evaluation: it knows what this one knew before. */
+    public YardMemory anew() {
+        return new YardMemory(yearsBefore, portsBefore);
+    }
+
     /** Memory for the next evaluation: it knows what was asked in this one. */
     public YardMemory next() {
         Map<YardInput, YardYear> years = new HashMap<>(priced);

@@ -22,6 +22,8 @@ import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.prices.PricePoint;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.InputCorrelation;
+import org.amberyard.model.whatif.ScenarioChange;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -51,6 +53,9 @@ public final class ElementNames {
             new Naming<>(SocialCost.class, EmissionName::of),
             new Naming<>(HealthCost.class, h -> h.getPollutant().getLiteral() + " of " + h.getEmitter().getLiteral()),
             new Naming<>(ConsumptionLog.class, ElementNames::placeAmongSiblings),
+            new Naming<>(InputCorrelation.class, c -> of(c.getFirst()) + " and " + of(c.getSecond())),
+            new Naming<>(ScenarioChange.class, c -> c.getElement() == null || c.getElement().isBlank() ? c.getField()
+                    : c.getElement() + " " + c.getField()),
             new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
 
     private ElementNames() {

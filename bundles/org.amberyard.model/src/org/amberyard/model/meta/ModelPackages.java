@@ -12,6 +12,7 @@ import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.eclipse.emf.ecore.EPackage;
 
 /** The Ecore packages of the model. Naming them registers them, which a plain Java program needs before it reads a file. */
@@ -23,6 +24,6 @@ public final class ModelPackages {
     public static List<EPackage> all() {
         return List.of(StudyPackage.eINSTANCE, SitePackage.eINSTANCE, RoutesPackage.eINSTANCE, VehiclesPackage.eINSTANCE,
                 FleetPackage.eINSTANCE, DepotPackage.eINSTANCE, PricesPackage.eINSTANCE, FundingPackage.eINSTANCE,
-                AirPackage.eINSTANCE, PlansPackage.eINSTANCE, CommonPackage.eINSTANCE);
+                AirPackage.eINSTANCE, PlansPackage.eINSTANCE, WhatifPackage.eINSTANCE, CommonPackage.eINSTANCE);
     }
 }

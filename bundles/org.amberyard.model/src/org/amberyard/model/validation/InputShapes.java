@@ -1,0 +1,107 @@
+package org.amberyard.model.validation;
+
+import java.util.Arrays;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
+import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.meta.NumberSeries;
+import org.amberyard.model.meta.PlainNumber;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
+import org.amberyard.model.whatif.Shape;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifPackage.Literals;
+
+/** The distribution of an uncertain input is one, and keeps its field within what the field allows. */
+final class InputShapes {
+    private static final String SEPARATOR = ";";
+
+    private final Study study;
+    private final Findings findings;
+
+    InputShapes(Study study, Findings findings) {
+        this.study = study;
+        this.findings = findings;
+    }
+
+    void check(UncertainInput input, InputPlace place) {
+        boolean ofChoices = input.getShape() == Shape.LIST || input.getShape() == Shape.OBSERVED;
+        if (FieldWords.isChoice(place.field()) && input.getShape() != Shape.LIST) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__SHAPE, "its field holds a choice and no number; only a list fits.");
+        } else if (ofChoices) {
+            checkChoices(input, place);
+        } else {
+            checkEnds(input, place);
+        }
+    }
+
+    private void checkChoices(UncertainInput input, InputPlace place) {
+        String[] words = input.getChoices() == null ? new String[0] : input.getChoices().split(SEPARATOR);
+        if (Arrays.stream(words).allMatch(String::isBlank)) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "there is no choice; enter some, separated by semicolons.");
+            return;
+        }
+        for (String word : words) {
+            if (FieldWords.isChoice(place.field())) {
+                WhatIfRule.checkChoice(study, input, place, word, Literals.UNCERTAIN_INPUT__CHOICES, findings);
+            } else {
+                checkNumber(input, place, word.strip());
+            }
+        }
+        checkWeights(input, words.length);
+    }
+
+    private void checkNumber(UncertainInput input, InputPlace place, String word) {
+        try {
+            double[] numbers = NumberSeries.parse(word);
+            checkWithin(input, place, numbers.length == 1 ? numbers[0] : Double.NaN);
+        } catch (NumberFormatException e) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "“" + word + "” is no number; write it with a point.");
+        }
+    }
+
+    private void checkWeights(UncertainInput input, int choices) {
+        if (input.getWeights() == null || input.getWeights().isBlank()) {
+            return;
+        }
+        try {
+            double[] weights = NumberSeries.parse(input.getWeights());
+            if (weights.length != choices || Arrays.stream(weights).anyMatch(w -> w < 0) || Arrays.stream(weights).sum() <= 0) {
+                findings.error(input, Literals.UNCERTAIN_INPUT__WEIGHTS, "weights are “" + input.getWeights() + "”; enter one of 0 or "
+                        + "more for each of the " + choices + " choices.");
+            }
+        } catch (NumberFormatException e) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__WEIGHTS, "weights are “" + input.getWeights() + "”; " + e.getMessage() + ".");
+        }
+    }
+
+    private void checkEnds(UncertainInput input, InputPlace place) {
+        boolean usesLikely = input.getShape() != Shape.UNIFORM;
+        boolean inOrder = input.getLow() < input.getHigh()
+                && (!usesLikely || input.getLow() <= input.getLikely() && input.getLikely() <= input.getHigh());
+        if (!inOrder) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__HIGH, "low, likely and high are " + PlainNumber.text(input.getLow()) + ", "
+                    + PlainNumber.text(input.getLikely()) + " and " + PlainNumber.text(input.getHigh()) + "; enter them rising.");
+        } else if (input.getShape() == Shape.LOG_NORMAL && (input.getLikely() <= 0 || input.getLikely() == input.getHigh())) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "a log-normal input has a likely value above 0 and a high one above "
+                    + "that.");
+        } else {
+            checkWithin(input, place, input.getLow());
+            checkWithin(input, place, input.getHigh());
+        }
+    }
+
+    /** What the field would hold at a number is within its limits. */
+    private void checkWithin(UncertainInput input, InputPlace place, double number) {
+        double now = ((Number) place.value()).doubleValue();
+        double then = input.getEffect() == Effect.TIMES ? now * number : input.getEffect() == Effect.PLUS ? now + number : number;
+        FieldInfo info = FieldInfo.of(place.field());
+        boolean within = then >= info.min().orElse(Double.NEGATIVE_INFINITY) && then <= info.max().orElse(Double.POSITIVE_INFINITY)
+                && then > info.above().orElse(Double.NEGATIVE_INFINITY);
+        if (!within) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__EFFECT, "at " + PlainNumber.text(number) + " " + Findings.label(place.field())
+                    + " would be " + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
+                    + ", which the field does not allow.");
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.amberyard.model.validation;
+
+import java.util.List;
+import org.amberyard.model.meta.FieldWords;
+import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.InputCorrelation;
+import org.amberyard.model.whatif.Scenario;
+import org.amberyard.model.whatif.ScenarioChange;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatIf;
+import org.amberyard.model.whatif.WhatifPackage.Literals;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** Uncertain inputs and scenarios point at fields of the study that can be varied, and pairs name two different inputs. */
+final class WhatIfRule implements Rule {
+
+    @Override
+    public void check(Study study, Findings findings) {
+        WhatIf whatIf = study.getWhatIf();
+        if (whatIf == null) {
+            return;
+        }
+        for (UncertainInput input : whatIf.getInputs()) {
+            InputPlace place = place(study, input, input.getKind(), input.getElement(), input.getField(),
+                    Literals.UNCERTAIN_INPUT__FIELD, findings);
+            if (place != null) {
+                new InputShapes(study, findings).check(input, place);
+            }
+        }
+        whatIf.getCorrelations().forEach(c -> check(c, findings));
+        for (Scenario scenario : whatIf.getScenarios()) {
+            scenario.getChanges().forEach(c -> check(study, c, findings));
+        }
+    }
+
+    private static void check(InputCorrelation pair, Findings findings) {
+        if (pair.getFirst() != null && pair.getFirst() == pair.getSecond()) {
+            findings.error(pair, Literals.INPUT_CORRELATION__SECOND, "it pairs an input with itself; choose another one.");
+        }
+    }
+
+    private static void check(Study study, ScenarioChange change, Findings findings) {
+        InputPlace place = place(study, change, change.getKind(), change.getElement(), change.getField(),
+                Literals.SCENARIO_CHANGE__FIELD, findings);
+        if (place != null && FieldWords.isChoice(place.field())) {
+            checkChoice(study, change, place, change.getChoice(), Literals.SCENARIO_CHANGE__CHOICE, findings);
+        }
+    }
+
+    /** The place that an input points at; null where it is none, which has been said. */
+    private static InputPlace place(Study study, EObject owner, String kind, String element, String field,
+            EStructuralFeature where, Findings findings) {
+        if (kind == null || kind.isBlank() || field == null || field.isBlank()) {
+            return null;
+        }
+        InputPlace place = InputPlace.of(study, kind, element, field).orElse(null);
+        if (place == null) {
+            findings.error(owner, where, "the study has no field “" + field + "” of a " + kind
+                    + (element == null || element.isBlank() ? "" : " named “" + element + "”") + "; see the data dictionary.");
+        } else if (!FieldWords.isNumber(place.field()) && !FieldWords.isChoice(place.field())) {
+            findings.error(owner, where, "the field “" + field + "” of a " + kind + " holds neither a number nor a choice; "
+                    + "choose another one.");
+            return null;
+        } else if (place.value() == null && FieldWords.isNumber(place.field())) {
+            findings.error(owner, where, "the field “" + field + "” of a " + kind + " is empty; enter its value first.");
+            return null;
+        }
+        return place;
+    }
+
+    static boolean checkChoice(Study study, EObject owner, InputPlace place, String word, EStructuralFeature where,
+            Findings findings) {
+        if (FieldWords.value(study, place.field(), word == null ? "" : word.strip()).isPresent()) {
+            return true;
+        }
+        List<String> words = FieldWords.all(study, place.field());
+        findings.error(owner, where, "“" + (word == null ? "" : word.strip()) + "” is nothing that the field can hold; it can hold "
+                + String.join(", ", words) + ".");
+        return false;
+    }
+}

@@ -1,0 +1,83 @@
+package org.amberyard.study.whatif;
+
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
+import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.meta.PlainNumber;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
+
+/** An input of a study that takes other values, and can be put back. */
+final class InputChange {
+    private final Study study;
+    private final InputPlace place;
+    private final Effect effect;
+    private final Object before;
+
+    /** @throws IllegalArgumentException when the study has no such input */
+    InputChange(Study study, String kind, String element, String field, Effect effect) {
+        this.study = study;
+        this.place = InputPlace.of(study, kind, element, field).orElseThrow(() -> new IllegalArgumentException(
+                "The study has no field “" + field + "” of a " + kind + " named “" + element + "”"));
+        this.effect = effect;
+        this.before = place.value();
+    }
+
+    /** True when the field holds a word or the name of an element, and no number. */
+    boolean ofWords() {
+        return FieldWords.isChoice(place.field());
+    }
+
+    /** The number that leaves the field as it is. */
+    double unchanged() {
+        return switch (effect) {
+            case TIMES -> 1;
+            case PLUS -> 0;
+            case VALUE -> ((Number) before).doubleValue();
+        };
+    }
+
+    /** The number at which the field would hold a value; infinite where no number does. */
+    double reaching(double value) {
+        double now = ((Number) before).doubleValue();
+        return switch (effect) {
+            case TIMES -> now == 0 ? Double.POSITIVE_INFINITY : value / now;
+            case PLUS -> value - now;
+            case VALUE -> value;
+        };
+    }
+
+    /** Least and largest value that the field allows. */
+    FieldInfo limits() {
+        return FieldInfo.of(place.field());
+    }
+
+    /** @throws IllegalArgumentException when the field does not allow what it would hold */
+    void take(double number) {
+        double now = ((Number) before).doubleValue();
+        double then = switch (effect) {
+            case TIMES -> now * number;
+            case PLUS -> now + number;
+            case VALUE -> number;
+        };
+        FieldInfo limits = limits();
+        if (then < limits.min().orElse(Double.NEGATIVE_INFINITY) || then > limits.max().orElse(Double.POSITIVE_INFINITY)
+                || then <= limits.above().orElse(Double.NEGATIVE_INFINITY)) {
+            throw new IllegalArgumentException(ElementNames.withKind(place.element()) + ": " + limits.label() + " would be "
+                    + PlainNumber.text(then) + ", which the field does not allow");
+        }
+        place.element().eSet(place.field(), FieldWords.number(place.field(), then));
+    }
+
+    /** @throws IllegalArgumentException when the field cannot hold that */
+    void take(String word) {
+        place.element().eSet(place.field(), FieldWords.value(study, place.field(), word.strip()).orElseThrow(
+                () -> new IllegalArgumentException(ElementNames.withKind(place.element()) + ": “" + word + "” is nothing that "
+                        + limits().label() + " can hold")));
+    }
+
+    void putBack() {
+        place.element().eSet(place.field(), before);
+    }
+}

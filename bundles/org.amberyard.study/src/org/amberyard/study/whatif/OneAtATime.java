@@ -1,0 +1,33 @@
+package org.amberyard.study.whatif;
+
+import java.util.stream.IntStream;
+import org.amberyard.core.whatif.Spread;
+import org.amberyard.core.whatif.Tornado;
+import org.amberyard.core.whatif.TornadoPlan;
+
+/** Plans with each uncertain input low and high by itself. */
+public final class OneAtATime {
+    private final TornadoPlan plan;
+    private final double[][] presentCosts;
+
+    OneAtATime(TornadoPlan plan, double[][] presentCosts) {
+        this.plan = plan;
+        this.presentCosts = presentCosts;
+    }
+
+    /** What an input is varied over. */
+    public Spread spread(int input) {
+        return plan.spreads().get(input);
+    }
+
+    /** What inputs do to the present cost of a plan. */
+    public Tornado cost(int of) {
+        return Tornado.of(plan, presentCosts[of]);
+    }
+
+    /** What inputs do to the saving of a plan: present cost of another less its own. */
+    public Tornado saving(int of, int against) {
+        return Tornado.of(plan, IntStream.range(0, plan.evaluations())
+                .mapToDouble(e -> presentCosts[against][e] - presentCosts[of][e]).toArray());
+    }
+}

@@ -1,0 +1,127 @@
+package org.amberyard.study.whatif;
+
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.whatif.Draws;
+import org.amberyard.core.whatif.Grid;
+import org.amberyard.core.whatif.IndexPlan;
+import org.amberyard.core.whatif.KeptDraws;
+import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.Spread;
+import org.amberyard.core.whatif.TornadoPlan;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Scenario;
+
+/**
+ * The what-if of a study: its uncertain inputs varied one at a time, two at a time and all together, and its scenarios. Every
+ * variant is evaluated as the study itself is. Results depend on the study alone, not on the number of threads.
+ */
+public final class StudyWhatIf {
+    private final Study study;
+    private final StudyResult base;
+    private final UncertainInputs inputs;
+    private final VariantOutcomes outcomes;
+    private final int threads;
+
+    /**
+     * @param study a study with a what-if
+     * @param base its results
+     * @param threads threads that work at the same time
+     * @throws IllegalArgumentException when an uncertain input points at nothing or its distribution is none
+     */
+    public StudyWhatIf(Study study, StudyResult base, int threads) {
+        this.study = study;
+        this.base = base;
+        this.inputs = new UncertainInputs(study);
+        this.outcomes = new VariantOutcomes(study, base);
+        this.threads = threads;
+    }
+
+    /** Names of the uncertain inputs. */
+    public List<String> inputs() {
+        return inputs.names();
+    }
+
+    /** Value of an input in words: its number, or the word of a choice. */
+    public String words(int input, double value) {
+        return inputs.words(input, value);
+    }
+
+    /** Inputs one at a time, from what one in ten stays below to what one in ten exceeds. */
+    public OneAtATime oneAtATime(Progress progress) {
+        TornadoPlan plan = new TornadoPlan(inputs.spreads());
+        KeptDraws kept = new KeptDraws();
+        complete(outcomes.run(plan.evaluations(), plan::at, threads, kept, progress), plan.evaluations());
+        return new OneAtATime(plan, plans(kept));
+    }
+
+    /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */
+    public AllTogether allTogether(Progress progress) {
+        Draws draws = inputs.draws(study.getWhatIf().getDraws());
+        KeptDraws kept = new KeptDraws();
+        RunEnd end = outcomes.run(study.getWhatIf().getDraws(), draws::at, threads, kept, progress);
+        return new AllTogether(base, end, plans(kept), appropriations(kept));
+    }
+
+    /** What inputs explain of the variance of savings; with inputs that are correlated as one group. */
+    public VarianceShares varianceShares(int rows, Progress progress) {
+        IndexPlan plan = inputs.indexPlan(rows);
+        Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
+        KeptDraws kept = new KeptDraws();
+        complete(outcomes.run(rows * plan.perRow(), draws::at, threads, kept, progress), rows * plan.perRow());
+        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed());
+    }
+
+    private List<String> groupNames() {
+        int[] groups = inputs.groups();
+        int count = 1 + IntStream.of(groups).max().orElse(-1);
+        return IntStream.range(0, count).mapToObj(g -> String.join(" with ", IntStream.range(0, groups.length)
+                .filter(i -> groups[i] == g).mapToObj(inputs.names()::get).toList())).toList();
+    }
+
+    /** Two inputs of numbers together, each from its low to its high value in steps; the others as they are. */
+    public TwoTogether twoTogether(int first, int second, int steps, Progress progress) {
+        Grid grid = new Grid(steps(first, steps), steps(second, steps));
+        KeptDraws kept = new KeptDraws();
+        complete(outcomes.run(grid.evaluations(), e -> {
+            double[] values = inputs.spreads().stream().mapToDouble(s -> Double.NaN).toArray();
+            values[first] = grid.first(e);
+            values[second] = grid.second(e);
+            return values;
+        }, threads, kept, progress), grid.evaluations());
+        return new TwoTogether(first, second, grid, plans(kept), base.input().baseline());
+    }
+
+    private double[] steps(int input, int steps) {
+        Spread spread = inputs.spreads().get(input);
+        return Grid.steps(Math.min(spread.low(), spread.high()), Math.max(spread.low(), spread.high()), steps);
+    }
+
+    /** Every scenario. */
+    public Scenarios scenarios(Progress progress) {
+        List<String> names = study.getWhatIf().getScenarios().stream().map(Scenario::getName).toList();
+        KeptDraws kept = new KeptDraws();
+        complete(outcomes.scenarios(threads, kept, progress), names.size());
+        double[][] co2eKg = IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.co2eKg(p)))
+                .toArray(double[][]::new);
+        return new Scenarios(names, plans(kept), co2eKg);
+    }
+
+    private static void complete(RunEnd end, int evaluations) {
+        if (end.draws() < evaluations) {
+            throw new CancellationException("Only " + end.draws() + " of " + evaluations + " were wanted");
+        }
+    }
+
+    private double[][] plans(KeptDraws kept) {
+        return IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.presentCost(p))).toArray(double[][]::new);
+    }
+
+    private double[][][] appropriations(KeptDraws kept) {
+        return IntStream.range(0, base.plans().size()).mapToObj(p -> IntStream.range(0, base.input().years())
+                .mapToObj(y -> kept.column(outcomes.appropriation(p, y))).toArray(double[][]::new)).toArray(double[][][]::new);
+    }
+}

@@ -1,0 +1,48 @@
+package org.amberyard.study.whatif;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.whatif.ContourLine;
+import org.amberyard.core.whatif.Grid;
+
+/** Plans over a grid of two uncertain inputs. */
+public final class TwoTogether {
+    private final int first;
+    private final int second;
+    private final Grid grid;
+    private final double[][] presentCosts;
+    private final int baseline;
+
+    TwoTogether(int first, int second, Grid grid, double[][] presentCosts, int baseline) {
+        this.first = first;
+        this.second = second;
+        this.grid = grid;
+        this.presentCosts = presentCosts;
+        this.baseline = baseline;
+    }
+
+    /** Place of the input that runs along the columns. */
+    public int first() {
+        return first;
+    }
+
+    /** Place of the input that runs along the rows. */
+    public int second() {
+        return second;
+    }
+
+    /** The grid. */
+    public Grid grid() {
+        return grid;
+    }
+
+    /** Present cost of the baseline less that of a plan, by evaluation of the grid. */
+    public double[] saving(int plan) {
+        return IntStream.range(0, grid.evaluations()).mapToDouble(e -> presentCosts[baseline][e] - presentCosts[plan][e]).toArray();
+    }
+
+    /** Where a plan costs as much as the baseline. */
+    public List<ContourLine> breakEven(int plan) {
+        return ContourLine.of(grid, saving(plan), 0);
+    }
+}

@@ -1,0 +1,116 @@
+package org.amberyard.study.whatif;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.core.whatif.CorrelatedPoints;
+import org.amberyard.core.whatif.Distribution;
+import org.amberyard.core.whatif.Draws;
+import org.amberyard.core.whatif.IndexPlan;
+import org.amberyard.core.whatif.LatinHypercube;
+import org.amberyard.core.whatif.RandomPoints;
+import org.amberyard.core.whatif.RankCorrelation;
+import org.amberyard.core.whatif.SobolPoints;
+import org.amberyard.core.whatif.Spread;
+import org.amberyard.core.whatif.UnitPoints;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatIf;
+
+/** The uncertain inputs of a study as distributions, and the points at which runs look. */
+final class UncertainInputs {
+    /** An input varied by itself goes from the value that one in ten stays below to that which one in ten exceeds. */
+    private static final double LOW_SHARE = 0.1;
+    private static final double HIGH_SHARE = 0.9;
+    /** The place in its list of the word that a field has now. */
+    private static final double UNCHANGED_WORD = -1;
+
+    private final WhatIf whatIf;
+    private final List<Distribution> distributions = new ArrayList<>();
+    private final List<Spread> spreads = new ArrayList<>();
+
+    /** @throws IllegalArgumentException when an input points at nothing or its distribution is none */
+    UncertainInputs(Study study) {
+        whatIf = study.getWhatIf();
+        StudyVariants variants = new StudyVariants(study);
+        for (int i = 0; i < whatIf.getInputs().size(); i++) {
+            UncertainInput input = whatIf.getInputs().get(i);
+            InputChange change = variants.change(i);
+            Distribution distribution = InputDistribution.of(input, change);
+            distributions.add(distribution);
+            spreads.add(change.ofWords() ? new Spread(0, UNCHANGED_WORD, InputDistribution.words(input).length - 1.0)
+                    : Spread.of(distribution, change.unchanged(), LOW_SHARE, HIGH_SHARE));
+        }
+    }
+
+    List<String> names() {
+        return whatIf.getInputs().stream().map(UncertainInput::getName).toList();
+    }
+
+    /** What each is varied over by itself. */
+    List<Spread> spreads() {
+        return spreads;
+    }
+
+    Distribution distribution(int input) {
+        return distributions.get(input);
+    }
+
+    /** Value of an input in words: its number, or the word of a choice. */
+    String words(int input, double value) {
+        UncertainInput of = whatIf.getInputs().get(input);
+        boolean number = spreads.get(input).base() != UNCHANGED_WORD || of.getChoices() == null;
+        if (number) {
+            return String.valueOf((float) value);
+        }
+        return value < 0 ? "as it is" : InputDistribution.words(of)[(int) Math.round(value)];
+    }
+
+    /** Values of all inputs, draw by draw. */
+    Draws draws(int draws) {
+        return new Draws(correlated(sample(draws, distributions.size()), draws, 1), distributions);
+    }
+
+    private UnitPoints sample(int draws, int dimensions) {
+        return switch (whatIf.getSampling()) {
+            case LATIN_HYPERCUBE -> new LatinHypercube(whatIf.getSeed(), draws, dimensions);
+            case SOBOL -> SobolPoints.scrambled(whatIf.getSeed(), dimensions);
+            case RANDOM -> new RandomPoints(whatIf.getSeed(), dimensions);
+        };
+    }
+
+    /** Inputs that are correlated, also by way of others, form one group. */
+    int[] groups() {
+        int[] of = IntStream.range(0, distributions.size()).toArray();
+        for (RankCorrelation pair : pairs(0)) {
+            int from = of[pair.second()];
+            int to = of[pair.first()];
+            IntStream.range(0, of.length).filter(i -> of[i] == from).forEach(i -> of[i] = to);
+        }
+        int[] distinct = Arrays.stream(of).distinct().toArray();
+        return Arrays.stream(of).map(g -> IntStream.range(0, distinct.length).filter(i -> distinct[i] == g).findFirst().orElseThrow())
+                .toArray();
+    }
+
+    /** The evaluations that tell what each group explains of the variance. */
+    IndexPlan indexPlan(int rows) {
+        UnitPoints sample = SobolPoints.scrambled(whatIf.getSeed(), 2 * distributions.size());
+        return new IndexPlan(correlated(sample, rows, 2), groups());
+    }
+
+    private UnitPoints correlated(UnitPoints sample, int draws, int halves) {
+        List<RankCorrelation> pairs = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (int half = 0; half < halves; half++) {
+            pairs.addAll(pairs(half * distributions.size()));
+            names.addAll(names());
+        }
+        return pairs.isEmpty() ? sample : CorrelatedPoints.of(sample, draws, names, pairs);
+    }
+
+    private List<RankCorrelation> pairs(int offset) {
+        return whatIf.getCorrelations().stream().map(c -> new RankCorrelation(offset + whatIf.getInputs().indexOf(c.getFirst()),
+                offset + whatIf.getInputs().indexOf(c.getSecond()), c.getRankCorrelation())).toList();
+    }
+}
