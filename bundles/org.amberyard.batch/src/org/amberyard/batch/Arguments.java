@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -132,6 +133,23 @@ final class Arguments {
     }
 
     /** The value of an option that may be left out. */
+    /** A whole number that an option gives, if it is given. */
+    OptionalInt whole(String option, int least, int most) throws WrongUse {
+        String word = options.get(option);
+        if (word == null) {
+            return OptionalInt.empty();
+        }
+        try {
+            int number = Integer.parseInt(word);
+            if (number >= least && number <= most) {
+                return OptionalInt.of(number);
+            }
+        } catch (NumberFormatException e) {
+            // Told below, as a number out of range is.
+        }
+        throw new WrongUse(option + " is “" + word + "”; it must be a whole number from " + least + " to " + most + ".");
+    }
+
     Optional<String> value(String option) {
         return Optional.ofNullable(options.get(option));
     }

@@ -36,9 +36,14 @@ public final class YardMemory {
         return new YardMemory(known, Map.of());
     }
 
-    /** Memory for another evaluation: it knows what this one knew before. */
+    /** Memory that knows what this one knew at first, and nothing that it was asked since. */
     public YardMemory anew() {
         return new YardMemory(yearsBefore, portsBefore);
+    }
+
+    /** Number of years that were asked for. */
+    public int size() {
+        return priced.size() + unpriced.size();
     }
 
     /** Memory for the next evaluation: it knows what was asked in this one. */

@@ -1,5 +1,6 @@
 package org.amberyard.study.whatif;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
@@ -11,6 +12,7 @@ import org.amberyard.core.whatif.IndexPlan;
 import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Spread;
+import org.amberyard.core.whatif.Tornado;
 import org.amberyard.core.whatif.TornadoPlan;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Scenario;
@@ -56,6 +58,18 @@ public final class StudyWhatIf {
         KeptDraws kept = new KeptDraws();
         complete(outcomes.run(plan.evaluations(), plan::at, threads, kept, progress), plan.evaluations());
         return new OneAtATime(plan, plans(kept));
+    }
+
+    /** The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first. */
+    public int[] widest(OneAtATime single) {
+        return IntStream.range(0, inputs.names().size()).boxed().filter(i -> !inputs.ofWords(i))
+                .sorted(Comparator.comparingDouble((Integer i) -> -swing(single, i))).limit(2).mapToInt(i -> i).toArray();
+    }
+
+    private double swing(OneAtATime single, int input) {
+        return IntStream.range(0, base.plans().size()).filter(p -> p != base.input().baseline())
+                .mapToObj(p -> single.saving(p, base.input().baseline())).flatMap(t -> t.bars().stream())
+                .filter(b -> b.input() == input).mapToDouble(Tornado.Bar::swing).max().orElse(0);
     }
 
     /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */

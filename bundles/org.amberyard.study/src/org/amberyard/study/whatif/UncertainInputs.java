@@ -1,5 +1,7 @@
 package org.amberyard.study.whatif;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,12 +25,14 @@ final class UncertainInputs {
     /** An input varied by itself goes from the value that one in ten stays below to that which one in ten exceeds. */
     private static final double LOW_SHARE = 0.1;
     private static final double HIGH_SHARE = 0.9;
+    private static final MathContext DIGITS = new MathContext(4);
     /** The place in its list of the word that a field has now. */
     private static final double UNCHANGED_WORD = -1;
 
     private final WhatIf whatIf;
     private final List<Distribution> distributions = new ArrayList<>();
     private final List<Spread> spreads = new ArrayList<>();
+    private final List<Boolean> wordy = new ArrayList<>();
 
     /** @throws IllegalArgumentException when an input points at nothing or its distribution is none */
     UncertainInputs(Study study) {
@@ -39,6 +43,7 @@ final class UncertainInputs {
             InputChange change = variants.change(i);
             Distribution distribution = InputDistribution.of(input, change);
             distributions.add(distribution);
+            wordy.add(change.ofWords());
             spreads.add(change.ofWords() ? new Spread(0, UNCHANGED_WORD, InputDistribution.words(input).length - 1.0)
                     : Spread.of(distribution, change.unchanged(), LOW_SHARE, HIGH_SHARE));
         }
@@ -57,14 +62,17 @@ final class UncertainInputs {
         return distributions.get(input);
     }
 
+    /** True for an input that is a choice among words. */
+    boolean ofWords(int input) {
+        return wordy.get(input);
+    }
+
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value) {
-        UncertainInput of = whatIf.getInputs().get(input);
-        boolean number = spreads.get(input).base() != UNCHANGED_WORD || of.getChoices() == null;
-        if (number) {
-            return String.valueOf((float) value);
+        if (!ofWords(input)) {
+            return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
         }
-        return value < 0 ? "as it is" : InputDistribution.words(of)[(int) Math.round(value)];
+        return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
     }
 
     /** Values of all inputs, draw by draw. */

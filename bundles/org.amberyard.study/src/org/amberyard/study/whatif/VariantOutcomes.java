@@ -1,6 +1,7 @@
 package org.amberyard.study.whatif;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;
 import org.amberyard.core.plan.PlanOutcome;
 import org.amberyard.core.plan.StudyInput;
@@ -22,16 +23,19 @@ final class VariantOutcomes {
     private static final int BEFORE_YEARS = 2;
     /** Few enough that a run can be stopped soon and its threads end together. */
     private static final int BLOCK = 16;
+    /** Years of yards that are remembered over variants; prices alone ask for few, weather for ever new ones. */
+    private static final int MOST_YEARS = 3000;
 
     private final Study study;
     private final StudyResult base;
-    private final YardMemory yards;
+    private final AtomicReference<YardMemory> yards;
 
     /** Variants of a study whose results are known. */
     VariantOutcomes(Study study, StudyResult base) {
         this.study = study;
         this.base = base;
-        this.yards = YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList());
+        this.yards = new AtomicReference<>(
+                YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList()));
     }
 
     /** Number of columns. */
@@ -86,7 +90,8 @@ final class VariantOutcomes {
         StudyVariants made = new StudyVariants(study);
         return (draw, results) -> {
             check.run();
-            write(PlanOutcome.all(variant.of(made, draw), base, yards.anew()), results);
+            YardMemory known = yards.updateAndGet(memory -> memory.size() > MOST_YEARS ? memory.anew() : memory);
+            write(PlanOutcome.all(variant.of(made, draw), base, known), results);
         };
     }
 

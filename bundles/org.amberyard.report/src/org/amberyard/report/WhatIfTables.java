@@ -1,0 +1,195 @@
+package org.amberyard.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.whatif.Band;
+import org.amberyard.core.whatif.BudgetRisk;
+import org.amberyard.core.whatif.Grid;
+import org.amberyard.core.whatif.SobolIndices;
+import org.amberyard.core.whatif.SortedDraws;
+import org.amberyard.core.whatif.Tornado;
+import org.amberyard.report.ResultColumn.Type;
+import org.amberyard.study.whatif.AllTogether;
+import org.amberyard.study.whatif.OneAtATime;
+import org.amberyard.study.whatif.Scenarios;
+import org.amberyard.study.whatif.StudyWhatIf;
+import org.amberyard.study.whatif.TwoTogether;
+import org.amberyard.study.whatif.VarianceShares;
+
+/**
+ * Tables of a what-if. Savings are the present cost of the baseline less that of a plan. Columns of inputs hold what is drawn: a
+ * factor, an addition or a value in the unit in which the study stores it, or a word.
+ */
+public final class WhatIfTables {
+    private static final double CONFIDENCE = 0.95;
+    private static final double KG_PER_TONNE = 1000;
+
+    private final StudyResult base;
+    private final StudyWhatIf whatIf;
+    private final String money;
+
+    /** Tables of a what-if of a study with these results. */
+    public WhatIfTables(StudyResult base, StudyWhatIf whatIf) {
+        this.base = base;
+        this.whatIf = whatIf;
+        this.money = base.input().currency();
+    }
+
+    /** Inputs one at a time: what a plan saves with each low and high, the widest first. */
+    public ResultTable tornado(OneAtATime run) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int plan : others()) {
+            Tornado tornado = run.saving(plan, base.input().baseline());
+            for (Tornado.Bar bar : tornado.bars()) {
+                rows.add(List.of(name(plan), whatIf.inputs().get(bar.input()),
+                        whatIf.words(bar.input(), run.spread(bar.input()).low()),
+                        whatIf.words(bar.input(), run.spread(bar.input()).high()), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
+            }
+            rows.add(Arrays.asList(name(plan), "all together, beyond the sum of the single ones", "all low", "all high",
+                    tornado.lowInteraction(), null, tornado.highInteraction(), null));
+        }
+        return new ResultTable("tornado", "What each uncertain input does by itself", List.of(text("plan", "Plan", "Name of the plan."),
+                text("input", "Input", "Uncertain input; the last row tells what is left when all are low or high together."),
+                text("low", "Low", "What one in ten stays below; the first choice of a list."),
+                text("high", "High", "What one in ten exceeds; the last choice of a list."),
+                amount("saving_low", "Saving at low", "Present cost of the baseline less that of the plan."),
+                amount("saving", "Saving of the study", "With all inputs as they are."),
+                amount("saving_high", "Saving at high", "Likewise."), amount("swing", "Swing", "Difference of the two.")), rows);
+    }
+
+    /** Plans over all draws. */
+    public ResultTable summary(AllTogether run) {
+        List<List<Object>> rows = new ArrayList<>();
+        int baseline = base.input().baseline();
+        for (int plan = 0; plan < base.plans().size(); plan++) {
+            SortedDraws cost = run.presentCost(plan);
+            Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.moments(plan).mean(), run.moments(plan).standardError(),
+                    cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
+                    percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
+                    Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
+        }
+        return new ResultTable("what_if_summary", "Plans over all draws", List.of(text("plan", "Plan", "Name of the plan."),
+                new ResultColumn("draws", "Draws", "count", Type.INTEGER, "Number of draws that are done."),
+                amount("mean", "Mean present cost", "Mean over the draws."),
+                amount("standard_error", "Standard error", "Of the mean, if draws were plain random; evenly spread ones are closer."),
+                amount("p10", "P10", "Present cost that one draw in ten stays below."),
+                amount("p50", "P50", "Present cost that half the draws stay below."),
+                amount("p90", "P90", "Present cost that one draw in ten exceeds."),
+                share("cheaper", "Cheaper than the baseline", "Share of draws in which the plan costs less."),
+                share("cheaper_low", "Likely from", "Lower end of its 95 % interval (Wilson)."),
+                share("cheaper_high", "Likely to", "Upper end."),
+                amount("regret", "Mean regret", "Mean of what it costs more than the cheapest plan of each draw.")), rows);
+    }
+
+    /** What must be appropriated, over all draws. */
+    public ResultTable appropriations(AllTogether run) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int plan = 0; plan < base.plans().size(); plan++) {
+            for (int year = 0; year < base.input().years(); year++) {
+                SortedDraws cost = run.appropriation(plan, year);
+                BudgetRisk risk = run.budgetRisk(plan, year, CONFIDENCE);
+                rows.add(List.of(name(plan), base.input().baseYear() + year, cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9),
+                        risk.atRisk(), percent(risk.over().band(CONFIDENCE).value())));
+            }
+        }
+        return new ResultTable("what_if_budget", "What must be appropriated over all draws", List.of(
+                text("plan", "Plan", "Name of the plan."), new ResultColumn("year", "Year", "calendar year", Type.INTEGER, "Fiscal year."),
+                amount("p10", "P10", "Appropriation that one draw in ten stays below, money of the time of payment."),
+                amount("p50", "P50", "That half the draws stay below."), amount("p90", "P90", "That one draw in ten exceeds."),
+                amount("at_risk", "At risk", "What nineteen draws in twenty stay within above the plan's yearly cap, or above what the "
+                        + "study appropriates where there is none; below zero when under it."),
+                share("over", "Above it", "Share of draws above that cap or appropriation.")), rows);
+    }
+
+    /** What explains the variance of the savings. */
+    public ResultTable varianceShares(VarianceShares run) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int plan : others()) {
+            SobolIndices shares = run.ofSaving(plan);
+            for (int group = 0; group < run.groups().size(); group++) {
+                Band first = shares.first().get(group);
+                Band total = shares.total().get(group);
+                rows.add(List.of(name(plan), run.groups().get(group), percent(first.value()), percent(first.low()), percent(first.high()),
+                        percent(total.value()), percent(total.low()), percent(total.high())));
+            }
+        }
+        return new ResultTable("variance_shares", "What explains the variance of the savings", List.of(
+                text("plan", "Plan", "Name of the plan."), text("input", "Input", "Uncertain input; correlated ones stand together."),
+                share("first", "By itself", "Share of the variance that it explains by itself (Sobol index of the first order)."),
+                share("first_low", "Likely from", "Lower end of its 95 % interval (bootstrap)."), share("first_high", "Likely to", "Upper end."),
+                share("total", "With others", "Share that it explains by itself and together with others (total index)."),
+                share("total_low", "With others, from", "Lower end of its interval."),
+                share("total_high", "With others, to", "Upper end.")), rows);
+    }
+
+    /** Savings over two inputs. */
+    public ResultTable grid(TwoTogether run) {
+        List<List<Object>> rows = new ArrayList<>();
+        Grid grid = run.grid();
+        for (int plan : others()) {
+            double[] saving = run.saving(plan);
+            for (int e = 0; e < grid.evaluations(); e++) {
+                rows.add(List.of(name(plan), grid.first(e), grid.second(e), saving[e]));
+            }
+        }
+        return new ResultTable("what_if_grid", whatIf.inputs().get(run.first()) + " and " + whatIf.inputs().get(run.second()),
+                List.of(text("plan", "Plan", "Name of the plan."), number("first", whatIf.inputs().get(run.first()), "First input."),
+                        number("second", whatIf.inputs().get(run.second()), "Second input."),
+                        amount("saving", "Saving", "Present cost of the baseline less that of the plan.")), rows);
+    }
+
+    /** Plans in the scenarios of the study. */
+    public ResultTable scenarios(Scenarios run) {
+        List<List<Object>> rows = new ArrayList<>();
+        int baseline = base.input().baseline();
+        for (int scenario = 0; scenario < run.names().size(); scenario++) {
+            for (int plan = 0; plan < base.plans().size(); plan++) {
+                double cost = run.presentCost(plan, scenario);
+                rows.add(List.of(run.names().get(scenario), name(plan), cost, cost - base.plans().get(plan).measures().presentCost(),
+                        run.presentCost(baseline, scenario) - cost, run.co2eKg(plan, scenario) / KG_PER_TONNE));
+            }
+        }
+        return new ResultTable("scenarios", "Plans in named scenarios", List.of(text("scenario", "Scenario", "Name of the scenario."),
+                text("plan", "Plan", "Name of the plan."), amount("present_cost", "Present cost", "Present value of all costs."),
+                amount("change", "Change", "Against the study as it is."),
+                amount("saving", "Saving", "Present cost of the baseline in the scenario less that of the plan."),
+                new ResultColumn("co2e", "Greenhouse gas", "t CO2e", Type.NUMBER, "Over the study.")), rows);
+    }
+
+    private String name(int plan) {
+        return base.plans().get(plan).name();
+    }
+
+    private List<Integer> others() {
+        List<Integer> others = new ArrayList<>();
+        for (int plan = 0; plan < base.plans().size(); plan++) {
+            if (plan != base.input().baseline()) {
+                others.add(plan);
+            }
+        }
+        return others;
+    }
+
+    private static Double percent(Double share) {
+        return share == null ? null : 100 * share;
+    }
+
+    private static ResultColumn text(String name, String label, String meaning) {
+        return new ResultColumn(name, label, "", Type.TEXT, meaning);
+    }
+
+    private static ResultColumn number(String name, String label, String meaning) {
+        return new ResultColumn(name, label, "", Type.NUMBER, meaning);
+    }
+
+    private static ResultColumn share(String name, String label, String meaning) {
+        return new ResultColumn(name, label, "%", Type.NUMBER, meaning);
+    }
+
+    private ResultColumn amount(String name, String label, String meaning) {
+        return new ResultColumn(name, label, money, Type.MONEY, meaning);
+    }
+}

@@ -1,0 +1,67 @@
+package org.amberyard.report;
+
+import java.text.NumberFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.whatif.Band;
+import org.amberyard.core.whatif.SobolIndices;
+import org.amberyard.core.whatif.SortedDraws;
+import org.amberyard.study.whatif.AllTogether;
+import org.amberyard.study.whatif.VarianceShares;
+
+/** What a what-if says, in sentences. */
+public final class WhatIfWords {
+    private static final double CONFIDENCE = 0.95;
+    /** Inputs that explain less are not named. */
+    private static final double LEAST_SHARE = 0.05;
+
+    private final StudyResult base;
+
+    /** Sentences about a study with these results. */
+    public WhatIfWords(StudyResult base) {
+        this.base = base;
+    }
+
+    /** How likely each plan is to cost less than the baseline, and what decides it. */
+    public List<String> of(AllTogether draws, VarianceShares shares) {
+        List<String> sentences = new ArrayList<>();
+        int baseline = base.input().baseline();
+        for (int plan = 0; plan < base.plans().size(); plan++) {
+            if (plan != baseline) {
+                sentences.add(chance(plan, draws) + " " + deciding(plan, shares));
+            }
+        }
+        return sentences;
+    }
+
+    private String chance(int plan, AllTogether draws) {
+        Band cheaper = draws.plans().cheaper(plan, base.input().baseline()).band(CONFIDENCE);
+        SortedDraws dearer = SortedDraws.of(draws.plans().difference(plan, base.input().baseline()));
+        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). It costs from %s to %s more "
+                + "in eight draws out of ten.", base.plans().get(plan).name(), base.baseline().name(), percent(cheaper.value()),
+                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), money(dearer.quantile(0.1)),
+                money(dearer.quantile(0.9)));
+    }
+
+    private String deciding(int plan, VarianceShares shares) {
+        SobolIndices of = shares.ofSaving(plan);
+        List<String> named = IntStream.range(0, shares.groups().size()).boxed()
+                .sorted(Comparator.comparingDouble((Integer g) -> -of.first().get(g).value()))
+                .filter(g -> of.first().get(g).value() >= LEAST_SHARE)
+                .map(g -> shares.groups().get(g) + " " + percent(of.first().get(g).value())).toList();
+        return named.isEmpty() ? "No single input explains a twentieth of the variance of its saving."
+                : "Of the variance of its saving, by itself explains " + String.join(", ", named) + ".";
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ENGLISH, "%.0f %%", 100 * Math.min(1, Math.max(0, share)));
+    }
+
+    private String money(double amount) {
+        return base.input().currency() + " " + NumberFormat.getIntegerInstance(Locale.ENGLISH).format(Math.round(amount));
+    }
+}
