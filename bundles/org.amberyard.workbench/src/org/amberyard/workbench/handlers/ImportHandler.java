@@ -1,17 +1,13 @@
 package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import org.amberyard.exchange.ImportException;
-import org.amberyard.exchange.ImportProblem;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -19,8 +15,6 @@ import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Reads a file that the user chooses, says what it holds, and adds it to the study when that is agreed to. */
 abstract class ImportHandler<T> extends SessionHandler {
-
-    private static final int MOST_SHOWN = 8;
 
     /** Words of the dialogs: title of the choice, kind of file and its endings, title when nothing was imported. */
     record Words(String title, String fileKind, String endings, String failed) {
@@ -72,15 +66,7 @@ abstract class ImportHandler<T> extends SessionHandler {
             return;
         }
         Shell shell = editor.getSite().getShell();
-        reading.refusal().ifPresent(e -> MessageDialog.openError(shell, words().failed(), problems(e)));
+        reading.refusal().ifPresent(e -> MessageDialog.openError(shell, words().failed(), Problems.of(e)));
         reading.imported().ifPresent(imported -> offer(imported, shell, editor));
-    }
-
-    private static String problems(ImportException refusal) {
-        List<ImportProblem> problems = refusal.problems();
-        StringBuilder text = new StringBuilder();
-        problems.stream().limit(MOST_SHOWN).forEach(p -> text.append(p).append('\n'));
-        return problems.size() <= MOST_SHOWN ? text.toString()
-                : text.append(NLS.bind(Messages.Import_more, problems.size() - MOST_SHOWN)).toString();
     }
 }

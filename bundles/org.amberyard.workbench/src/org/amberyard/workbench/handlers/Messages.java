@@ -44,6 +44,9 @@ final class Messages extends NLS {
     public static String Meter_offer;
     public static String Meter_title;
 
+    public static String Folder_failed;
+    public static String Folder_message;
+    public static String Folder_title;
     public static String Theme_dark;
     public static String Theme_light;
     public static String Theme_title;

@@ -7,6 +7,7 @@ import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.io.StudyResource;
+import org.amberyard.model.study.Study;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.editor.StudyInput;
 import org.amberyard.workbench.session.SessionTools;
@@ -67,10 +68,15 @@ public final class StudyOpener {
         }
     }
 
-    /** Opens a new study. */
+    /** Opens a new study with defaults. */
     public void openNew() {
+        openNew(StudyDefaults.create());
+    }
+
+    /** Opens a study that has no file yet. */
+    void openNew(Study study) {
         StudyResource resource = new StudyResource(URI.createURI("untitled." + StudyFile.EXTENSION));
-        resource.getContents().add(StudyDefaults.create());
+        resource.getContents().add(study);
         edit(StudySession.openUntitled(resource, tools.get()));
     }
 

@@ -81,8 +81,13 @@ public final class ResultsView extends ViewPart {
 
     /** Shows a table by its name. */
     public static void show(IWorkbenchPage page, String table) {
+        show(page, ResultTables.place(table));
+    }
+
+    /** Shows a table by its place among the tables. */
+    public static void show(IWorkbenchPage page, int table) {
         try {
-            ((ResultsView) page.showView(ID)).chooser.choose(ResultTables.place(table));
+            ((ResultsView) page.showView(ID)).chooser.choose(table);
         } catch (PartInitException e) {
             throw new IllegalStateException(e);
         }

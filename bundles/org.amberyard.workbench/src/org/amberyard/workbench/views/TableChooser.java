@@ -1,11 +1,18 @@
 package org.amberyard.workbench.views;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.amberyard.report.ResultTables;
+import org.amberyard.workbench.find.Section;
+import org.amberyard.workbench.find.SectionList;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 
@@ -31,7 +38,27 @@ final class TableChooser {
     }
 
     private void open() {
-        new TableList(button, place, this::choose).open();
+        new SectionList(button.getShell(), sections(), Messages.Results_filter, ResultTables.titles().get(place),
+                this::location).open();
+    }
+
+    private List<Section> sections() {
+        List<Section> sections = new ArrayList<>();
+        int first = 0;
+        for (ResultTables.Group group : ResultTables.groups()) {
+            int from = first;
+            sections.add(new Section(group.title(), IntStream.range(0, group.tables().size())
+                    .mapToObj(t -> new Section.Line(group.tables().get(t), () -> choose(from + t))).toList()));
+            first += group.tables().size();
+        }
+        return sections;
+    }
+
+    /** Below the button, or above it where the screen ends. */
+    private Point location(Point size) {
+        Point under = button.toDisplay(0, button.getSize().y);
+        Rectangle screen = button.getMonitor().getClientArea();
+        return under.y + size.y <= screen.y + screen.height ? under : new Point(under.x, button.toDisplay(0, 0).y - size.y);
     }
 
     private void tell() {

@@ -1,39 +1,49 @@
-package org.amberyard.workbench.views;
+package org.amberyard.workbench.find;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntConsumer;
-import org.amberyard.report.ResultTables;
+import java.util.function.UnaryOperator;
 import org.amberyard.workbench.look.Fonts;
 import org.eclipse.jface.dialogs.PopupDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 
-/** All tables of results by what they are about; typing leaves those whose title or group has the words typed. */
-final class TableList extends PopupDialog {
-    private static final Point SIZE = new Point(420, 400);
+/** A list under the titles of its sections; typing leaves the lines that have every word typed. Enter or a click goes there. */
+public final class SectionList extends PopupDialog {
+    private static final Point SIZE = new Point(440, 400);
+    private static final int MOST_LINES = 40;
 
-    private final Control below;
-    private final int shown;
-    private final IntConsumer whenChosen;
+    private final List<Section> sections;
+    private final String hint;
+    private final String shown;
+    private final UnaryOperator<Point> place;
     private Text filter;
     private Tree tree;
 
-    /** A list below a control, with the table on show selected. */
-    TableList(Control below, int shown, IntConsumer whenChosen) {
-        super(below.getShell(), SWT.TOOL, true, false, false, false, false, null, null);
-        this.below = below;
+    /**
+     * A list.
+     *
+     * @param hint what can be typed
+     * @param shown text of the line to begin at; blank for the first
+     * @param place place on the screen for a size
+     */
+    public SectionList(Shell parent, List<Section> sections, String hint, String shown, UnaryOperator<Point> place) {
+        super(parent, SWT.TOOL, true, false, false, false, false, null, null);
+        this.sections = List.copyOf(sections);
+        this.hint = hint;
         this.shown = shown;
-        this.whenChosen = whenChosen;
+        this.place = place;
     }
 
     @Override
@@ -41,12 +51,9 @@ final class TableList extends PopupDialog {
         return SIZE;
     }
 
-    /** Below its control, or above it where the screen ends. */
     @Override
     protected Point getInitialLocation(Point size) {
-        Point under = below.toDisplay(0, below.getSize().y);
-        int bottom = below.getMonitor().getClientArea().y + below.getMonitor().getClientArea().height;
-        return under.y + size.y <= bottom ? under : new Point(under.x, below.toDisplay(0, 0).y - size.y);
+        return place.apply(size);
     }
 
     @Override
@@ -54,7 +61,7 @@ final class TableList extends PopupDialog {
         Composite area = (Composite) super.createDialogArea(parent);
         GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(area);
         filter = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH);
-        filter.setMessage(Messages.Results_filter);
+        filter.setMessage(hint);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
         filter.addListener(SWT.Modify, e -> fill());
         filter.addListener(SWT.DefaultSelection, e -> choose());
@@ -82,53 +89,39 @@ final class TableList extends PopupDialog {
     private void fill() {
         tree.removeAll();
         List<String> words = List.of(filter.getText().strip().toLowerCase(Locale.ROOT).split("\\s+"));
-        int place = 0;
-        for (ResultTables.Group group : ResultTables.groups()) {
-            add(group, place, words);
-            place += group.tables().size();
-        }
+        sections.stream().map(s -> s.having(words)).filter(s -> !s.lines().isEmpty()).forEach(this::add);
         if (tree.getSelectionCount() == 0 && tree.getItemCount() > 0) {
             tree.setSelection(tree.getItem(0).getItem(0));
         }
     }
 
-    private void add(ResultTables.Group group, int first, List<String> words) {
-        TreeItem head = null;
-        for (int i = 0; i < group.tables().size(); i++) {
-            String title = group.tables().get(i);
-            String sought = (group.title() + " " + title).toLowerCase(Locale.ROOT);
-            if (words.stream().allMatch(sought::contains)) {
-                head = head == null ? head(group) : head;
-                addTable(head, title, first + i);
-            }
-        }
-        if (head != null) {
-            head.setExpanded(true);
-        }
-    }
-
-    private TreeItem head(ResultTables.Group group) {
+    private void add(Section section) {
         TreeItem head = new TreeItem(tree, SWT.NONE);
-        head.setText(group.title());
+        head.setText(section.title());
         head.setFont(Fonts.STRONG.font());
-        return head;
+        section.lines().stream().limit(MOST_LINES).forEach(line -> add(head, line));
+        int more = section.lines().size() - MOST_LINES;
+        if (more > 0) {
+            new TreeItem(head, SWT.NONE).setText(NLS.bind(Messages.Find_more, more));
+        }
+        head.setExpanded(true);
     }
 
-    private void addTable(TreeItem head, String title, int place) {
+    private void add(TreeItem head, Section.Line line) {
         TreeItem item = new TreeItem(head, SWT.NONE);
-        item.setText(title);
-        item.setData(place);
-        if (place == shown && filter.getText().isBlank()) {
+        item.setText(line.text());
+        item.setData(line);
+        if (line.text().equals(shown) && filter.getText().isBlank()) {
             tree.setSelection(item);
         }
     }
 
-    /** Groups are no tables. */
+    /** Titles lead nowhere. */
     private void choose() {
-        Arrays.stream(tree.getSelection()).map(TreeItem::getData).filter(Integer.class::isInstance).findFirst()
-                .ifPresent(place -> {
+        Arrays.stream(tree.getSelection()).map(TreeItem::getData).filter(Section.Line.class::isInstance)
+                .map(Section.Line.class::cast).findFirst().ifPresent(line -> {
                     close();
-                    whenChosen.accept((Integer) place);
+                    line.open().run();
                 });
     }
 }

@@ -1,0 +1,97 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.handlers.ImportFolderHandler;
+import org.amberyard.workbench.editor.StudyEditor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Goes to fields, buses and views by a part of their names, and makes a study of CSV files. */
+@ExtendWith(WorkbenchExtension.class)
+class FindTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aFieldIsGoneToByItsLabel(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            find(study, "budget cap");
+
+            Grid plans = display.syncCall(() -> Tools.table("Plans").grid());
+            assertTrue(display.syncCall(plans::isFocusControl));
+            assertEquals(FieldInfo.of(PlansPackage.Literals.PLAN__YEARLY_CAP).label() + " (USD)",
+                    display.syncCall(() -> plans.model().header(plans.selection().column())));
+        }
+    }
+
+    @Test
+    void aBusIsGoneToByItsNumber(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            find(study, "b16 bus");
+
+            Grid buses = display.syncCall(() -> (Grid) display.getFocusControl());
+            assertEquals("B16", display.syncCall(() -> buses.model().text(buses.selection().row(), 0)));
+        }
+    }
+
+    @Test
+    void aViewIsGoneToByItsName(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            find(study, "shop hours");
+            study.await(() -> OpenStudy.page().getActivePart().getSite().getId().equals("org.amberyard.workbench.shopHours"));
+        }
+    }
+
+    @Test
+    void aFolderOfCsvFilesBecomesANewStudy(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Path csv = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/ostrick-vale/csv").normalize();
+            display.syncExec(() -> ImportFolderHandler.read(csv, OpenStudy.page()));
+            study.await(() -> OpenStudy.page().getActiveEditor() != study.editor());
+            StudyEditor imported = display.syncCall(() -> (StudyEditor) OpenStudy.page().getActiveEditor());
+            assertEquals(study.study().getBuses().size(), imported.session().study().getBuses().size());
+            assertTrue(imported.session().file().isEmpty(), "it is yet to be saved");
+            display.syncExec(() -> OpenStudy.page().closeEditor(imported, false));
+            assertSame(study.editor(), display.syncCall(() -> OpenStudy.page().getActiveEditor()));
+        }
+    }
+
+    private static void find(OpenStudy study, String text) {
+        Display display = study.display();
+        new Keyboard(display).pressWith(SWT.CTRL, 'f');
+        study.await(() -> list(display).isPresent());
+        display.syncExec(() -> {
+            Text filter = View.all(list(display).orElseThrow(), Text.class).get(0);
+            filter.setText(text);
+            filter.notifyListeners(SWT.DefaultSelection, new Event());
+        });
+        study.await(() -> list(display).isEmpty());
+    }
+
+    private static Optional<Shell> list(Display display) {
+        return Arrays.stream(display.getShells()).filter(s -> !View.all(s, Tree.class).isEmpty() && View.all(s, Grid.class).isEmpty())
+                .findFirst();
+    }
+}
