@@ -74,10 +74,15 @@ class StudyFolderTest {
         example.getProgrammes().get(0).setNewOnly(false);
         StudyFolderExport.write(example, folder);
         Study read = StudyFolderImport.read(folder);
-        assertTrue(EcoreUtil.equals(used, read.getPlans().get(1).getReplacements().get(0)));
+        Replacement again = read.getPlans().get(1).getReplacements().get(0);
+        assertEquals(used.getBus().getName(), again.getBus().getName());
+        assertEquals(4, again.getUsedAgeYears());
+        assertEquals(used.getUsedOdometerKm(), again.getUsedOdometerKm(), 1e-6);
+        assertEquals(151_000, again.getUsedPrice(), 1e-9);
+        assertEquals(0.91, again.getUsedHealth(), 1e-12);
         assertFalse(read.getProgrammes().get(0).isNewOnly());
         assertTrue(Files.readString(folder.resolve("replacements.csv")).lines().findFirst().orElseThrow().contains(
-                "Age of used bus (years),Odometer of used bus (mi),Price of used bus (USD),Battery health of used bus (%)"));
+                "Age of used bus (yr),Odometer of used bus (mi),Price of used bus (USD),Battery health of used bus (%)"));
     }
 
     @Test

@@ -31,18 +31,19 @@ final class StudyVariants {
     }
 
     /**
-     * The study with the uncertain inputs at values; not a number leaves an input as it is.
+     * The study with the uncertain inputs at values; not a number leaves an input as it is, as does a negative place of a word.
      *
      * @throws IllegalArgumentException when a field does not allow what it would hold
      */
     StudyInput at(double[] values) {
         for (int input = 0; input < values.length; input++) {
-            if (Double.isNaN(values[input])) {
-                changes.get(input).putBack();
-            } else if (changes.get(input).ofWords()) {
-                changes.get(input).take(words.get(input)[(int) Math.round(values[input])]);
+            InputChange change = changes.get(input);
+            if (Double.isNaN(values[input]) || change.ofWords() && values[input] < 0) {
+                change.putBack();
+            } else if (change.ofWords()) {
+                change.take(words.get(input)[(int) Math.round(values[input])]);
             } else {
-                changes.get(input).take(values[input]);
+                change.take(values[input]);
             }
         }
         return StudyCompiler.compile(copy);

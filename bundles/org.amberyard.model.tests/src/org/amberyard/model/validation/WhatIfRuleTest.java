@@ -1,0 +1,89 @@
+package org.amberyard.model.validation;
+
+import org.amberyard.model.SmallStudy;
+import org.amberyard.model.whatif.Effect;
+import org.amberyard.model.whatif.InputCorrelation;
+import org.amberyard.model.whatif.Scenario;
+import org.amberyard.model.whatif.ScenarioChange;
+import org.amberyard.model.whatif.Shape;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class WhatIfRuleTest {
+    private final SmallStudy small = new SmallStudy();
+    private final UncertainInput input = WhatifFactory.eINSTANCE.createUncertainInput();
+
+    @BeforeEach
+    void addInput() {
+        small.study.setWhatIf(WhatifFactory.eINSTANCE.createWhatIf());
+        small.study.getWhatIf().getInputs().add(input);
+        input.setName("Diesel price");
+        input.setKind("FuelPrice");
+        input.setElement("diesel");
+        input.setField("pricePerL");
+    }
+
+    @Test
+    void anInputThatIsThereIsFine() {
+        Said.of(small);
+    }
+
+    @Test
+    void anInputPointsAtAFieldOfTheStudy() {
+        input.setField("price");
+        Said.of(small, "ERROR: Uncertain input Diesel price: the study has no field “price” of a FuelPrice named “diesel”; see the data "
+                + "dictionary.");
+    }
+
+    @Test
+    void endsRise() {
+        input.setLow(1.4);
+        Said.of(small, "ERROR: Uncertain input Diesel price: low, likely and high are 1.4, 1 and 1.2; enter them rising.");
+    }
+
+    @Test
+    void theFieldStaysWithinItsLimits() {
+        input.setEffect(Effect.VALUE);
+        input.setLow(-2);
+        Said.of(small, "ERROR: Uncertain input Diesel price: at -2 price would be -2 money/L, which the field does not allow.");
+    }
+
+    @Test
+    void aChoiceIsOneOfTheFieldsWords() {
+        input.setKind("Depot");
+        input.setElement("");
+        input.setField("chargingPolicy");
+        Said.of(small, "ERROR: Uncertain input Diesel price: its field holds a choice and no number; only a list fits.");
+        input.setShape(Shape.LIST);
+        input.setChoices("at once; slowly");
+        input.setWeights("1");
+        Said.of(small, "ERROR: Uncertain input Diesel price: “slowly” is nothing that the field can hold; it can hold at once, at a set "
+                + "time, spread to departure, least cost.",
+                "ERROR: Uncertain input Diesel price: weights are “1”; enter one of 0 or more for each of the 2 choices.");
+    }
+
+    @Test
+    void aPairNamesTwoInputs() {
+        InputCorrelation pair = WhatifFactory.eINSTANCE.createInputCorrelation();
+        pair.setFirst(input);
+        pair.setSecond(input);
+        small.study.getWhatIf().getCorrelations().add(pair);
+        Said.of(small, "ERROR: Correlation Diesel price and Diesel price: it pairs an input with itself; choose another one.");
+    }
+
+    @Test
+    void aScenarioNamesWhatFieldsCanHold() {
+        Scenario scenario = WhatifFactory.eINSTANCE.createScenario();
+        scenario.setName("Slow");
+        ScenarioChange change = WhatifFactory.eINSTANCE.createScenarioChange();
+        change.setKind("Depot");
+        change.setField("chargingPolicy");
+        change.setChoice("slowly");
+        scenario.getChanges().add(change);
+        small.study.getWhatIf().getScenarios().add(scenario);
+        Said.of(small, "ERROR: Change chargingPolicy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
+                + "at a set time, spread to departure, least cost.");
+    }
+}

@@ -1,0 +1,184 @@
+package org.amberyard.study.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.Tornado;
+import org.amberyard.model.depot.ChargingPolicy;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
+import org.amberyard.model.whatif.InputCorrelation;
+import org.amberyard.model.whatif.Scenario;
+import org.amberyard.model.whatif.ScenarioChange;
+import org.amberyard.model.whatif.Shape;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifFactory;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Variants of the example with two prices and a policy that vary. */
+class StudyWhatIfTest {
+    private static final int DIESEL = 0;
+    private static final int POLICY = 2;
+    private static final int PLAN = 1;
+    private static final int BASELINE = 0;
+
+    private static Study study;
+    private static StudyEvaluator evaluator;
+    private static StudyResult base;
+
+    @BeforeAll
+    static void evaluate() throws StudyFileException {
+        Path bundle = Path.of(System.getProperty("basedir", "."));
+        study = StudyFile.load(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        study.setWhatIf(WhatifFactory.eINSTANCE.createWhatIf());
+        study.getWhatIf().setDraws(20);
+        add("Diesel price", "FuelPrice", "diesel", "pricePerL");
+        add("Pack price", "PackPrice", "", "pricePerKwh");
+        UncertainInput policy = add("Policy", "Depot", "", "chargingPolicy");
+        policy.setShape(Shape.LIST);
+        policy.setEffect(Effect.VALUE);
+        policy.setChoices("at once; least cost");
+        evaluator = new StudyEvaluator();
+        base = evaluator.evaluate(StudyCompiler.compile(study));
+    }
+
+    private static UncertainInput add(String name, String kind, String element, String field) {
+        UncertainInput input = WhatifFactory.eINSTANCE.createUncertainInput();
+        input.setName(name);
+        input.setKind(kind);
+        input.setElement(element);
+        input.setField(field);
+        study.getWhatIf().getInputs().add(input);
+        return input;
+    }
+
+    private static StudyWhatIf whatIf(int threads) {
+        return new StudyWhatIf(study, base, threads);
+    }
+
+    private static double saving(Study edited) {
+        StudyResult result = evaluator.evaluate(StudyCompiler.compile(edited));
+        return result.plans().get(BASELINE).measures().presentCost() - result.plans().get(PLAN).measures().presentCost();
+    }
+
+    private static FuelPrice diesel(Study of) {
+        return of.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast).findFirst().orElseThrow();
+    }
+
+    private static Tornado.Bar bar(Tornado tornado, int input) {
+        return tornado.bars().stream().filter(b -> b.input() == input).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aBarIsTheStudyWithOneInputAtItsEnd() {
+        OneAtATime run = whatIf(2).oneAtATime(Progress.NONE);
+        Tornado tornado = run.saving(PLAN, BASELINE);
+        assertEquals(saving(study), tornado.base(), 1e-6);
+        Study edited = EcoreUtil.copy(study);
+        diesel(edited).setPricePerL(diesel(study).getPricePerL() * run.spread(DIESEL).high());
+        assertEquals(saving(edited), bar(tornado, DIESEL).atHigh(), 1e-6);
+        Study atOnce = EcoreUtil.copy(study);
+        atOnce.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        assertEquals(saving(atOnce), bar(tornado, POLICY).atLow(), 1e-6);
+        assertTrue(bar(tornado, POLICY).atLow() < bar(tornado, POLICY).atHigh(), "least cost saves more than charging at once");
+    }
+
+    @Test
+    void drawsAreTheSameBitsOnAnyNumberOfThreads() {
+        AllTogether one = whatIf(1).allTogether(Progress.NONE);
+        AllTogether two = whatIf(2).allTogether(Progress.NONE);
+        assertEquals(new RunEnd(20, RunEnd.Reason.COMPLETE), one.end());
+        assertArrayEquals(one.presentCosts(PLAN), two.presentCosts(PLAN), 0);
+        assertTrue(one.presentCost(PLAN).quantile(0.9) > one.presentCost(PLAN).quantile(0.1));
+        study.getWhatIf().setSeed(2);
+        assertFalse(Arrays.equals(one.presentCosts(PLAN), whatIf(2).allTogether(Progress.NONE).presentCosts(PLAN)));
+        study.getWhatIf().setSeed(1);
+    }
+
+    @Test
+    void aStoppedRunKeepsWhatIsDone() {
+        AllTogether stopped = whatIf(1).allTogether(share -> {
+            if (share > 0.5) {
+                throw new CancellationException();
+            }
+        });
+        assertEquals(RunEnd.Reason.CANCELLED, stopped.end().reason());
+        assertThrows(CancellationException.class, () -> whatIf(1).oneAtATime(share -> {
+            throw new CancellationException();
+        }));
+    }
+
+    @Test
+    void aScenarioChangesAllItsInputsAndLeavesTheStudyAsItIs() {
+        Scenario scenario = WhatifFactory.eINSTANCE.createScenario();
+        scenario.setName("Dear diesel, charged at once");
+        scenario.getChanges().add(change("FuelPrice", "diesel", "pricePerL", 1.5, null));
+        scenario.getChanges().add(change("Depot", "", "chargingPolicy", 0, "at once"));
+        study.getWhatIf().getScenarios().add(scenario);
+        double before = diesel(study).getPricePerL();
+        Scenarios run = whatIf(2).scenarios(Progress.NONE);
+        study.getWhatIf().getScenarios().clear();
+        Study edited = EcoreUtil.copy(study);
+        diesel(edited).setPricePerL(1.5 * before);
+        edited.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        assertEquals(saving(edited), run.presentCost(BASELINE, 0) - run.presentCost(PLAN, 0), 1e-6);
+        assertEquals(before, diesel(study).getPricePerL(), 0);
+    }
+
+    private static ScenarioChange change(String kind, String element, String field, double number, String choice) {
+        ScenarioChange change = WhatifFactory.eINSTANCE.createScenarioChange();
+        change.setKind(kind);
+        change.setElement(element);
+        change.setField(field);
+        change.setNumber(number);
+        change.setChoice(choice);
+        return change;
+    }
+
+    @Test
+    void whereTheLineOfTheGridRunsBothPlansCostTheSame() {
+        StudyWhatIf whatIf = whatIf(2);
+        TwoTogether grid = whatIf.twoTogether(0, 1, 3, Progress.NONE);
+        assertEquals(9, grid.saving(PLAN).length);
+        assertEquals(List.of(), grid.breakEven(PLAN), "the example's plan saves nothing within these prices");
+        assertArrayEquals(new int[] {0, 1}, whatIf.widest(whatIf.oneAtATime(Progress.NONE)));
+    }
+
+    @Test
+    void correlatedInputsExplainTheVarianceTogether() {
+        InputCorrelation pair = WhatifFactory.eINSTANCE.createInputCorrelation();
+        pair.setFirst(study.getWhatIf().getInputs().get(0));
+        pair.setSecond(study.getWhatIf().getInputs().get(1));
+        study.getWhatIf().getCorrelations().add(pair);
+        VarianceShares shares = whatIf(2).varianceShares(16, Progress.NONE);
+        study.getWhatIf().getCorrelations().clear();
+        assertEquals(List.of("Diesel price with Pack price", "Policy"), shares.groups());
+        double first = shares.ofSaving(PLAN).first().stream().mapToDouble(b -> b.value()).sum();
+        assertEquals(1, first, 0.4, "costs are nearly sums of what each input does");
+    }
+
+    @Test
+    void anInputThatPointsAtNothingIsTold() {
+        UncertainInput input = add("Wind", "Weather", "", "speed");
+        IllegalArgumentException told = assertThrows(IllegalArgumentException.class, () -> whatIf(1));
+        study.getWhatIf().getInputs().remove(input);
+        assertTrue(told.getMessage().contains("no field “speed” of a Weather"), told.getMessage());
+    }
+}
