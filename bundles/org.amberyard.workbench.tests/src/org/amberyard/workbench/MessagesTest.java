@@ -21,7 +21,7 @@ class MessagesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", ".charts", ".editor", ".fields", ".find", ".grid", ".handlers", ".measurements", ".plan", ".session",
-        ".shop", ".views", ".work"})
+        ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");
         Properties texts = texts(messages);

@@ -4,6 +4,7 @@ import org.amberyard.workbench.handlers.FirstStudy;
 import org.amberyard.workbench.layout.ShownPurpose;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.welcome.Welcome;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -43,6 +44,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         Shell shell = getWindowConfigurer().getWindow().getShell();
         keepOnScreen(shell);
         ShownPurpose.follow(getWindowConfigurer().getWindow());
+        Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
         // The window is on the screen before anything asks a question.

@@ -1,0 +1,63 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.amberyard.workbench.editor.StudyEditor;
+import org.amberyard.workbench.welcome.WelcomePage;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IEditorReference;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Closes the last study and goes to others from the page that is then shown. */
+@ExtendWith(WorkbenchExtension.class)
+class WelcomeTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void withoutAStudyThePageOffersTheWaysToOne(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            OpenStudy.await(display, () -> !editors().contains(WelcomePage.ID));
+            study.close();
+            OpenStudy.await(display, () -> editors().equals(List.of(WelcomePage.ID)));
+            List<String> ways = display.syncCall(() -> View.all(shell(), Button.class).stream().filter(Button::isVisible)
+                    .map(Button::getText).toList());
+            assertTrue(ways.containsAll(List.of("Open the example", "New study", "Import CSV files…", "Open a study…")), ways.toString());
+            List<String> recent = display.syncCall(() -> View.all(shell(), Link.class).stream().map(Link::getText).toList());
+            assertTrue(recent.contains("<a>" + OpenStudy.FILE + "</a>"), recent.toString());
+
+            display.syncExec(() -> View.all(shell(), Button.class).stream().filter(b -> b.getText().equals("New study"))
+                    .findFirst().orElseThrow().notifyListeners(SWT.Selection, new Event()));
+            OpenStudy.await(display, () -> editors().equals(List.of(StudyEditor.ID)));
+            display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
+            OpenStudy.await(display, () -> editors().equals(List.of(WelcomePage.ID)));
+
+            display.syncExec(() -> View.all(shell(), Link.class).stream().filter(l -> l.getText().contains(OpenStudy.FILE))
+                    .findFirst().orElseThrow().notifyListeners(SWT.Selection, new Event()));
+            OpenStudy.await(display, () -> editors().equals(List.of(StudyEditor.ID)));
+            assertEquals(OpenStudy.FILE, display.syncCall(() -> OpenStudy.page().getActiveEditor().getTitle()));
+            display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
+        }
+    }
+
+    private static Shell shell() {
+        return OpenStudy.page().getWorkbenchWindow().getShell();
+    }
+
+    private static List<String> editors() {
+        return Arrays.stream(OpenStudy.page().getEditorReferences()).map(IEditorReference::getId).toList();
+    }
+}
