@@ -1,15 +1,19 @@
 package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.amberyard.workbench.editor.StudyEditor;
+import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.welcome.WelcomePage;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -49,6 +53,19 @@ class WelcomeTest {
                     .findFirst().orElseThrow().notifyListeners(SWT.Selection, new Event()));
             OpenStudy.await(display, () -> editors().equals(List.of(StudyEditor.ID)));
             assertEquals(OpenStudy.FILE, display.syncCall(() -> OpenStudy.page().getActiveEditor().getTitle()));
+            display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
+        }
+    }
+
+    @Test
+    void aStudyDroppedOntoTheWindowIsOpened(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Path other = Files.copy(study.file(), folder.resolve("other.amberyard"));
+            display.syncExec(() -> {
+                assertNotNull(shell().getData(DND.DROP_TARGET_KEY), "the window takes what is dropped");
+                new FileDrop(OpenStudy.page()).open(other);
+            });
+            OpenStudy.await(display, () -> OpenStudy.page().getActiveEditor().getTitle().equals("other.amberyard"));
             display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
         }
     }

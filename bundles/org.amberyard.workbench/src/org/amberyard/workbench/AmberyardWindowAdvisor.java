@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.handlers.FirstStudy;
 import org.amberyard.workbench.layout.ShownPurpose;
 import org.amberyard.workbench.session.ActiveSession;
@@ -45,6 +46,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         keepOnScreen(shell);
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
+        FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
         // The window is on the screen before anything asks a question.

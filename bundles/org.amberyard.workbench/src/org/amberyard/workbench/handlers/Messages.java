@@ -44,6 +44,8 @@ final class Messages extends NLS {
     public static String Meter_offer;
     public static String Meter_title;
 
+    public static String Drop_title;
+    public static String Drop_unknown;
     public static String Folder_failed;
     public static String Folder_message;
     public static String Folder_title;
