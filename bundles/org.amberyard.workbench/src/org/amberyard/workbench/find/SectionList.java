@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.TreeItem;
 /** A list under the titles of its sections; typing leaves the lines that have every word typed. Enter or a click goes there. */
 public final class SectionList extends PopupDialog {
     private static final Point SIZE = new Point(440, 400);
-    private static final int MOST_LINES = 40;
+    private static final int MOST_LINES = 24;
 
     private final List<Section> sections;
     private final String hint;
@@ -92,6 +92,7 @@ public final class SectionList extends PopupDialog {
         sections.stream().map(s -> s.having(words)).filter(s -> !s.lines().isEmpty()).forEach(this::add);
         if (tree.getSelectionCount() == 0 && tree.getItemCount() > 0) {
             tree.setSelection(tree.getItem(0).getItem(0));
+            tree.setTopItem(tree.getItem(0));
         }
     }
 
