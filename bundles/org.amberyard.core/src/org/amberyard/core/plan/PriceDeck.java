@@ -25,7 +25,19 @@ public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pa
 
     /** What an index scales. */
     public enum Subject {
-        ELECTRIC_ENERGY, ELECTRIC_DEMAND, ELECTRIC_FIXED, ENGINE_BUS, ELECTRIC_BUS, UPKEEP, INFRASTRUCTURE
+        ELECTRIC_ENERGY("electric energy"), ELECTRIC_DEMAND("electric demand"), ELECTRIC_FIXED("electric fixed charges"),
+        ENGINE_BUS("engine bus price"), ELECTRIC_BUS("electric bus price"), UPKEEP("upkeep"), INFRASTRUCTURE("infrastructure");
+
+        private final String label;
+
+        Subject(String label) {
+            this.label = label;
+        }
+
+        /** What a cost index is named by. */
+        public String label() {
+            return label;
+        }
     }
 
     public PriceDeck {

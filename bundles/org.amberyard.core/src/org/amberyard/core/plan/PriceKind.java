@@ -25,21 +25,22 @@ enum PriceKind {
     /** Money of the base date that moves as upkeep does. */
     UPKEEP("upkeep", "", (s, of) -> 1, as(PriceDeck.Subject.UPKEEP), none()),
     /** Money of the base date that moves as prices of new buses of a type do. */
-    BUS_PRICES("prices of buses", "", (s, of) -> 1, PriceKind::busPath, none()),
-    FUEL("price of fuel", "money/L", (s, of) -> fuel(s, of).base(), (s, of) -> fuel(s, of).path(),
+    BUS_PRICES("prices of buses", "", (s, of) -> 1, buses(), none()),
+    FUEL("price of fuel", "money/L", (s, of) -> fuel(s, of).base(), new Path((s, of) -> fuel(s, of).path(),
+            (s, of) -> rise("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT))),
             (s, of) -> ref("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT), "pricePerL")),
     EXHAUST_FLUID("price of exhaust fluid", "money/L", (s, of) -> s.prices().exhaustFluid().base(),
-            (s, of) -> s.prices().exhaustFluid().path(), (s, of) -> ref("FluidPrice", "", "pricePerL")),
-    NEW_PACK("price of a new pack", "money/kWh", (s, of) -> s.prices().pack().base(), (s, of) -> s.prices().pack().path(),
+            new Path((s, of) -> s.prices().exhaustFluid().path(), (s, of) -> rise("FluidPrice", "")), (s, of) -> ref("FluidPrice", "", "pricePerL")),
+    NEW_PACK("price of a new pack", "money/kWh", (s, of) -> s.prices().pack().base(), packs(),
             (s, of) -> ref("PackPrice", "", "pricePerKwh")),
     OLD_PACK("price of an old pack", "money/kWh", (s, of) -> s.types().get(of).prices().packs().resalePerKwh(),
-            (s, of) -> s.prices().pack().path(), (s, of) -> ofType(s, of, "packResalePerKwh")),
+            packs(), (s, of) -> ofType(s, of, "packResalePerKwh")),
     PACK_LABOUR("work to change a pack", "money", (s, of) -> s.types().get(of).prices().packs().labour(),
             as(PriceDeck.Subject.UPKEEP), (s, of) -> ofType(s, of, "replacementLabour")),
-    NEW_BUS("price of a new bus", "money", (s, of) -> s.types().get(of).prices().purchase(), PriceKind::busPath,
+    NEW_BUS("price of a new bus", "money", (s, of) -> s.types().get(of).prices().purchase(), buses(),
             (s, of) -> ofType(s, of, "purchasePrice")),
     BUS_AT_RETIREMENT("value of a bus at retirement age", "money", (s, of) -> s.types().get(of).prices().endValue(),
-            PriceKind::busPath, (s, of) -> ofType(s, of, "valueAtRetirement")),
+            buses(), (s, of) -> ofType(s, of, "valueAtRetirement")),
     REGISTRATION("registration and fees of a bus", "money", (s, of) -> s.types().get(of).prices().registrationPerYear(),
             as(PriceDeck.Subject.UPKEEP), (s, of) -> ofType(s, of, "registrationPerYear")),
     PORT_HARDWARE("price of a port", "money", (s, of) -> s.depot().ports().get(of).hardwarePrice(),
@@ -57,8 +58,12 @@ enum PriceKind {
         double of(StudyInput study, int of);
     }
 
-    private interface Path {
+    private interface PathOf {
         PricePath of(StudyInput study, int of);
+    }
+
+    /** A path, and the input that says how it rises where there is one. */
+    private record Path(PathOf path, Source rise) {
     }
 
     private interface Source {
@@ -80,11 +85,19 @@ enum PriceKind {
     }
 
     private static Path flat() {
-        return (study, of) -> PricePath.FLAT;
+        return new Path((study, of) -> PricePath.FLAT, none());
     }
 
     private static Path as(PriceDeck.Subject subject) {
-        return (study, of) -> study.prices().path(subject);
+        return new Path((study, of) -> study.prices().path(subject), (study, of) -> risesAs(subject));
+    }
+
+    private static InputRef rise(String kind, String element) {
+        return ref(kind, element, "escalationPerYear");
+    }
+
+    private static InputRef risesAs(PriceDeck.Subject subject) {
+        return rise("CostIndex", subject.label());
     }
 
     private static Source none() {
@@ -107,9 +120,16 @@ enum PriceKind {
         return study.prices().fuels().get(FuelKind.values()[fuel]);
     }
 
-    private static PricePath busPath(StudyInput study, int type) {
-        return study.prices().path(study.types().get(type).electric().isPresent() ? PriceDeck.Subject.ELECTRIC_BUS
-                : PriceDeck.Subject.ENGINE_BUS);
+    private static Path packs() {
+        return new Path((s, of) -> s.prices().pack().path(), (s, of) -> rise("PackPrice", ""));
+    }
+
+    private static Path buses() {
+        return new Path((s, of) -> s.prices().path(busSubject(s, of)), (s, of) -> risesAs(busSubject(s, of)));
+    }
+
+    private static PriceDeck.Subject busSubject(StudyInput study, int type) {
+        return study.types().get(type).electric().isPresent() ? PriceDeck.Subject.ELECTRIC_BUS : PriceDeck.Subject.ENGINE_BUS;
     }
 
     /** One thing of the kind. */
@@ -124,18 +144,28 @@ enum PriceKind {
 
     /** Price in a year at the time of a category, constant money. */
     double at(StudyInput study, int of, int year, CostCategory category) {
-        return base.of(study, of) * path.of(study, of).factor(year, study.money().time(category, year));
+        return base.of(study, of) * path.path().of(study, of).factor(year, study.money().time(category, year));
     }
 
     Derivation why(StudyInput study, int of, int year, CostCategory category) {
-        double factor = path.of(study, of).factor(year, study.money().time(category, year));
+        double factor = path.path().of(study, of).factor(year, study.money().time(category, year));
         InputRef input = source.of(study, of);
         String moved = "price over that of the base date, constant money";
         if (input == null) {
-            return new Derivation(label + ": " + moved, factor, unit, "path of the price", List.of(), Optional.empty());
+            return moved(study, of, label + ": " + moved, factor, unit);
         }
         return Derivation.product(label + " in the year", unit,
-                Derivation.input(label, base.of(study, of), unit, input),
-                new Derivation(moved, factor, "", "path of the price", List.of(), Optional.empty()));
+                Derivation.input(label, base.of(study, of), unit, input), moved(study, of, moved, factor, ""));
+    }
+
+    private Derivation moved(StudyInput study, int of, String name, double factor, String factorUnit) {
+        InputRef rise = path.rise().of(study, of);
+        PricePath along = path.path().of(study, of);
+        if (rise == null || !along.points().isEmpty()) {
+            return new Derivation(name, factor, factorUnit, along.points().isEmpty() ? "keeps its worth" : "points of the price by year",
+                    List.of(), Optional.empty());
+        }
+        return Derivation.of(name, factor, factorUnit, "(1 + rise) to the years since the base date",
+                Derivation.input("yearly rise above general inflation", along.realRise(), "share", rise));
     }
 }

@@ -77,26 +77,27 @@ final class YardCosts {
         for (int bus = 0; bus < yard.busKwh().size(); bus++) {
             double kwh = yard.busKwh().get(bus);
             items.add(new CostItem(yard.input().buses().get(bus).place(), year, CostCategory.ELECTRIC_ENERGY,
-                    energy("energy of " + yard.input().buses().get(bus).name() + " at the meter", kwh, perKwh)));
+                    energy("energy of " + yard.input().buses().get(bus).name() + " at the meter", kwh, perKwh, yard)));
             restKwh -= kwh - yard.missingKwh().get(bus);
         }
-        add(year, CostCategory.ELECTRIC_ENERGY, energy("energy of the ports at rest, at the meter", restKwh, perKwh));
+        add(year, CostCategory.ELECTRIC_ENERGY, energy("energy of the ports at rest, at the meter", restKwh, perKwh, yard));
         add(year, CostCategory.ELECTRIC_DEMAND, Amount.of(bill.demand(), PriceKind.DEMAND_CHARGES.one(),
-                "demand charges of the year's bills at base-date prices", Derivation.MONEY));
+                () -> new BillWhy(yard, BillParts::demand).of("demand charges of the year's bills at base-date prices")));
         add(year, CostCategory.ELECTRIC_FIXED, yard.input().metering().tariff().minimum().amount() > 0
                 ? new LiftedCharges(yard)
                 : Amount.of(bill.fixed(), PriceKind.FIXED_CHARGES.one(),
-                        "fixed charges of the year's bills at base-date prices", Derivation.MONEY));
+                        () -> new BillWhy(yard, BillParts::fixed).of("fixed charges of the year's bills at base-date prices")));
         ports.counts(year).forEach((port, count) -> add(year, CostCategory.PORT_FEES,
                 Amount.of(count, PriceKind.PORT_FEE.of(port), study.depot().ports().get(port).name(), "")));
         add(year, CostCategory.PLUG_SWAPS, Amount.of(yard.swaps(), PriceKind.PLUG_SWAP.one(), "plugs moved in the year", ""));
     }
 
-    private static Amount energy(String name, double kwh, double perKwh) {
+    private static Amount energy(String name, double kwh, double perKwh, YardYear yard) {
         return Amount.of(kwh * perKwh, PriceKind.ENERGY_CHARGES.one(), () -> Derivation.product(name + " at base-date prices",
                 Derivation.MONEY, Derivation.of(name, kwh, "kWh", "what the battery takes and heat, over the port's efficiency"),
-                Derivation.of("energy charges of the year's bills over their energy", perKwh, "money/kWh",
-                        "mean of the bills at base-date prices")));
+                Derivation.of("energy charges of the year's bills over their energy", perKwh, "money/kWh", "the first over the second",
+                        new BillWhy(yard, BillParts::energy).of("energy charges of the year's bills at base-date prices"),
+                        Derivation.of("energy at the meter in the year", yard.yardKwh(), "kWh", "sum of the months"))));
     }
 
     private void add(int year, CostCategory category, Amount amount) {
