@@ -36,6 +36,7 @@ final class ChoiceBar {
     private final Map<Kind, Combo> combos = new EnumMap<>(Kind.class);
     private final Composite area;
     private final Button inputs;
+    private int ways;
     private Picks shown;
 
     ChoiceBar(Composite parent, List<Kind> kinds, Listener listener, Runnable openInputs) {
@@ -73,6 +74,7 @@ final class ChoiceBar {
     /** Adds a way to something else, behind the choices. */
     void addButton(String text, String tip, Runnable action) {
         Button button = new Button(area, SWT.PUSH);
+        ways++;
         button.setText(text);
         button.setToolTipText(tip);
         button.addListener(SWT.Selection, e -> action.run());
@@ -112,7 +114,7 @@ final class ChoiceBar {
         }
         combo.setItems(names);
         int width = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        combo.setLayoutData(new RowData(Math.min(combos.size() < MANY ? WIDEST : WIDEST_OF_MANY, width), SWT.DEFAULT));
+        combo.setLayoutData(new RowData(Math.min(combos.size() + ways < MANY ? WIDEST : WIDEST_OF_MANY, width), SWT.DEFAULT));
         return true;
     }
 

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import org.amberyard.workbench.look.Fonts;
+import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.dialogs.PopupDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -72,6 +74,16 @@ public final class SectionList extends PopupDialog {
         tree.addListener(SWT.MouseUp, e -> choose());
         fill();
         return area;
+    }
+
+    @Override
+    protected Color getBackground() {
+        return Palette.PAPER.color();
+    }
+
+    @Override
+    protected Color getForeground() {
+        return Palette.INK.color();
     }
 
     @Override
