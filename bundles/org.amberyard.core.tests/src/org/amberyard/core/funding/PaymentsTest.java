@@ -57,7 +57,7 @@ class PaymentsTest {
     @Test
     void whatIsNotPaidOutYetIsWithheldInsteadOfPaidBack() {
         Programme late = fixed(50_000).payout(new Payout(4, Optional.empty()))
-                .conditions(new Conditions(false, false, false, false, OptionalInt.empty(), false, 5)).built();
+                .conditions(new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 5)).built();
         Clawback settled = clawback(SamplePurchase.stacked(List.of(late), SamplePurchase.bus(0, 1, 300_000, 150_000, 0),
                 SamplePurchase.bus(1, 1, 300_000, 150_000, 0)), late);
         assertEquals(List.of(), settled.repayments());
@@ -67,7 +67,7 @@ class PaymentsTest {
     @Test
     void onlyWhatTheTaxLetsThroughIsAwardedAndPaidBack() {
         Programme credit = fixed(50_000).payout(new Payout(0, Optional.of(new Payout.Tax(10_000, 0))))
-                .conditions(new Conditions(false, false, false, false, OptionalInt.empty(), false, 5)).built();
+                .conditions(new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 5)).built();
         AwardLedger ledger = SamplePurchase.stacked(List.of(credit), SamplePurchase.bus(1, 1, 300_000, 150_000, 0));
         assertEquals(290_000, ledger.lines().get(0).own(), 1e-9);
         assertEquals(Limit.TAX, ledger.lines().get(0).awards().get(0).limit());

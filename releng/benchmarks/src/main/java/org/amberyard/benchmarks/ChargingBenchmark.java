@@ -11,6 +11,7 @@ import org.amberyard.core.charging.LeastCostSessions;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.PortUnit;
 import org.amberyard.core.charging.StepGrid;
+import org.amberyard.core.charging.SpareKw;
 import org.amberyard.core.charging.StretchProblem;
 import org.amberyard.core.charging.SwapHours;
 import org.amberyard.core.charging.YardCharging;
@@ -112,6 +113,6 @@ public class ChargingBenchmark {
     /** A plan made one that the packs can take. */
     @Benchmark
     public Object plannedToTaken() {
-        return new LeastCostSessions(planned).schedule(plan);
+        return new LeastCostSessions(planned).schedule(plan, SpareKw.unlimited(noKw.length));
     }
 }
