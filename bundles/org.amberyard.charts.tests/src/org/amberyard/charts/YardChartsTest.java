@@ -111,7 +111,7 @@ class YardChartsTest {
     @Test
     void portsThatLeaveABusShortAreNamedSo() {
         PortOffer offer = new PortOffer(List.of(new PortOption(yard.input().ports().get(0).port(), 1000)), 0);
-        PortChoice bought = new PortChoice(PortMix.ofUnits(yard.input().ports(), offer.options()), yard.parts(), false);
+        PortChoice bought = new PortChoice(PortMix.ofUnits(yard.input().ports(), offer.options()), 0, yard.parts(), false);
         PortCurve curve = new PortCurve(ChargePolicy.AT_ONCE, offer, List.of(), Optional.of(bought));
         PortCounts counts = new PortCounts(result, 1, List.of(curve));
         assertFalse(counts.any());

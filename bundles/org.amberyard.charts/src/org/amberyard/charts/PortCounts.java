@@ -76,7 +76,7 @@ final class PortCounts {
     }
 
     private static String ports(PortCurve curve, PortChoice choice) {
-        return curve.offer().words(choice.mix());
+        return curve.offer().words(choice);
     }
 
     private String money(PortChoice choice) {

@@ -51,7 +51,7 @@ final class PortCurveTable {
                 .count("ports", "Ports", "Number of ports. Numbers left out do not have every bus ready on every day of every year, "
                         + "whatever the types.", r -> r.choice().mix().ports())
                 .text("mix", "Types", "The types of that number that cost least with plug swaps and bill, or those of the plan.",
-                        r -> r.curve().offer().words(r.choice().mix()))
+                        r -> r.curve().offer().words(r.choice()))
                 .number("connected_power", "Connected power", Unit.KILOWATT, "All of these ports at full power.",
                         r -> r.curve().offer().connectedKw(r.choice().mix()))
                 .money("port_cost", "Ports per year", "Capital recovery of hardware and installation at the real discount rate, and "

@@ -56,13 +56,18 @@ class PortCurveTest {
         return year.months().stream().allMatch(m -> m.shortfalls().isEmpty());
     }
 
-    /** Cost of the cheapest mix of a number, found by planning both years with each mix there is. */
+    /** Cost of the cheapest mix of a number, some of it perhaps unused, found by planning both years with each mix there is. */
     private static Optional<Double> lowestCost(ChargePolicy policy, int number) {
         List<Double> costs = new ArrayList<>();
         for (int dc = 0; dc <= number; dc++) {
-            YardYear last = year(LAST, policy, number - dc, dc);
-            if (ready(last) && ready(year(FIRST, policy, number - dc, dc))) {
-                costs.add(1400.0 * (number - dc) + 6500 * dc + 2 * last.swaps() + last.parts().total());
+            double portCost = 1400.0 * (number - dc) + 6500 * dc;
+            for (int used = 1; used <= number; used++) {
+                for (int fast = Math.max(0, used - number + dc); fast <= Math.min(used, dc); fast++) {
+                    YardYear last = year(LAST, policy, used - fast, fast);
+                    if (ready(last) && ready(year(FIRST, policy, used - fast, fast))) {
+                        costs.add(portCost + 2 * last.swaps() + last.parts().total());
+                    }
+                }
             }
         }
         return costs.stream().min(Double::compare);

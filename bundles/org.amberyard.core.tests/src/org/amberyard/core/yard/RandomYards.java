@@ -55,6 +55,16 @@ final class RandomYards {
                 siteLimitKw);
     }
 
+    /** A yard whose plugs are fewer than its buses, without a limit of the site. */
+    YardInput crowded() {
+        YardInput yard = yard();
+        List<PortUnit> ports = yard.ports().subList(0, Math.min(yard.ports().size(), 2));
+        int plugs = ports.stream().mapToInt(PortUnit::plugs).sum();
+        List<YardBus> buses = IntStream.range(0, plugs + 1 + random.nextInt(2)).mapToObj(this::bus).toList();
+        return new YardInput(buses, ports, yard.rule(), yard.midday(), yard.reserveShare(), yard.metering(), 1, yard.demandIndex(),
+                yard.building(), yard.calendar(), yard.stepMin(), yard.swaps(), Double.POSITIVE_INFINITY);
+    }
+
     private YardBus bus(int place) {
         Optional<RouteUse> route = random.nextInt(4) == 0 ? Optional.empty()
                 : Optional.of(SampleBuses.route(18, random.nextInt(60), random.nextInt(30), random.nextInt(60)));

@@ -32,6 +32,15 @@ public enum ChargePolicy {
         return this == LEAST_COST || this == DAY_BY_DAY;
     }
 
+    /** Policies in whose way buses may be plugged in where its own leaves one short, the first to be tried first. */
+    public List<ChargePolicy> otherWays() {
+        return switch (this) {
+            case AT_ONCE, SET_TIME -> List.of();
+            case SPREAD -> List.of(AT_ONCE);
+            case LEAST_COST, DAY_BY_DAY -> List.of(AT_ONCE, SPREAD, SET_TIME);
+        };
+    }
+
     /** Words for tables and charts. */
     public String label() {
         return label;

@@ -8,7 +8,7 @@ import java.util.List;
  * The charging of a stretch as sessions of the least-cost problem, and its solution as a schedule.
  *
  * <p>A session is asked for as much as full power can store; {@link PlugSession} tells what it can draw in each step. What of a
- * solution the packs cannot take all the same {@link TaperedPlan} moves.
+ * solution the packs cannot take all the same {@link TaperedPlan} moves, and {@link LeanedPlan} where that does not do.
  */
 public final class LeastCostSessions {
     private final YardCharging charging;
@@ -57,10 +57,10 @@ public final class LeastCostSessions {
      * The schedule that a solution becomes at the packs.
      *
      * @param sessionKw mean power at the meter by session and step of the stretch, kW
-     * @param spare what the plan leaves
+     * @param spare what the plan leaves; not changed
      */
     public ChargeSchedule schedule(double[][] sessionKw, SpareKw spare) {
-        return new TaperedPlan(charging, sessionKw, spare).schedule();
+        return new LeanedPlan(charging, sessionKw, spare).schedule();
     }
 
     /** A schedule as the power of the sessions by step, kW. */

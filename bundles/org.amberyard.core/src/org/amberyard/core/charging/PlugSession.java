@@ -7,7 +7,7 @@ import org.amberyard.core.battery.TaperCurve;
 
 /**
  * The session that a bus at its plug is in the least-cost problem: from the step in which it comes to that in which it leaves,
- * with the part of its power that it can draw in each.
+ * with the part of its power that it can draw in each. A bus that makes room at once has a step in which it draws nothing.
  *
  * <p>In a step that it stands only in part it draws for that time. And what a pack takes falls as it fills: a bus that is to
  * leave with an energy must in every moment be at least so full that full power brings the rest, so it draws in no step more
@@ -42,7 +42,7 @@ final class PlugSession {
         limitKw = Math.min(batteryKw, curve.acceptanceKw(startShare));
         efficiency = unit.port().efficiency();
         from = (int) Math.floor(at.fromMin() / grid.stepMin());
-        to = Math.min(from + grid.steps(), (int) Math.ceil(at.chargeToMin() / grid.stepMin()));
+        to = Math.max(from + 1, Math.min(from + grid.steps(), (int) Math.ceil(at.chargeToMin() / grid.stepMin())));
     }
 
     /** The session at a cabinet or on its own power. */

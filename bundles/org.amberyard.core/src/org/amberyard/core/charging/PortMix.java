@@ -37,6 +37,13 @@ public record PortMix(List<Integer> counts, double portCost, double swaps, doubl
         return new PortMix(counts, portCost, number, number * payPerSwap);
     }
 
+    /** The same with ports of an option more, as long as no other plug is moved for them. */
+    public PortMix plus(int more, List<PortOption> options, int option) {
+        List<Integer> with = new ArrayList<>(counts);
+        with.set(option, counts.get(option) + more);
+        return new PortMix(with, portCost + more * options.get(option).costPerYear(), swaps, swapCost);
+    }
+
     /** Number of ports. */
     public int ports() {
         return counts.stream().mapToInt(Integer::intValue).sum();

@@ -9,12 +9,33 @@ import java.util.Arrays;
  * @param belowLimit what could be drawn beyond it within the limit of the site
  */
 public record SpareKw(double[] belowDemand, double[] belowLimit) {
+    private static final double ROUNDING_KW = 1e-6;
 
     /** A stretch in which nothing limits the power. */
     public static SpareKw unlimited(int steps) {
         double[] endless = new double[steps];
         Arrays.fill(endless, Double.POSITIVE_INFINITY);
         return new SpareKw(endless, endless.clone());
+    }
+
+    /** The same, to be used up apart from this. */
+    SpareKw copy() {
+        return new SpareKw(belowDemand.clone(), belowLimit.clone());
+    }
+
+    /** What is left when a load is drawn in place of another, by step, kW. */
+    SpareKw less(double[] drawnKw, double[] insteadOfKw) {
+        SpareKw left = copy();
+        for (int step = 0; step < drawnKw.length; step++) {
+            left.belowDemand[step] -= drawnKw[step] - insteadOfKw[step];
+            left.belowLimit[step] -= drawnKw[step] - insteadOfKw[step];
+        }
+        return left;
+    }
+
+    /** True when the limit of the site is kept. */
+    boolean withinLimit() {
+        return Arrays.stream(belowLimit).allMatch(kw -> kw >= -ROUNDING_KW);
     }
 
     /** What a schedule of a month leaves in one of its stretches. */

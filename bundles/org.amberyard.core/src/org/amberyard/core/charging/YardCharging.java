@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param stretch the stretch
  * @param units ports
- * @param rule policy
+ * @param rule policy by which the buses come to the plugs
  * @param assignment who stands at which plug when
  * @param schedule what is charged; with least cost the charge at full power that shows what can be stored
  */
@@ -42,6 +42,11 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
 
     private static YardCharging of(PolicyRun run, PortAssignment assignment) {
         return new YardCharging(run.stretch(), run.units(), run.rule(), assignment, run.of(assignment));
+    }
+
+    /** The same buses at the same plugs, charged there by another policy. */
+    YardCharging by(ChargeRule other) {
+        return new YardCharging(stretch, units, rule, assignment, new PolicyRun(stretch, units, other).of(assignment));
     }
 
     /** True when every bus leaves with the charge that it needs. */

@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -21,6 +22,18 @@ public record PortOffer(List<PortOption> options, double payPerSwap) {
     /** Power of a choice of ports, kW. */
     public double connectedKw(PortMix mix) {
         return mix.units(options).stream().mapToDouble(u -> u.port().powerKw()).sum();
+    }
+
+    /** The choice with ports more of the cheapest type that stand unused. */
+    PortChoice withUnused(PortChoice choice, int more) {
+        int cheapest = IntStream.range(0, options.size()).boxed()
+                .min(Comparator.comparingDouble(o -> options.get(o).costPerYear())).orElseThrow();
+        return choice.withUnused(more, options, cheapest);
+    }
+
+    /** Words of a choice, with how many stand unused. */
+    public String words(PortChoice choice) {
+        return words(choice.mix()) + (choice.unused() == 0 ? "" : ", " + choice.unused() + " of them unused");
     }
 
     /** Words such as {@code 12 × AC 19.2 kW and 1 × DC 60 kW}. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.PortMix;
 import org.amberyard.core.charging.PortUnit;
@@ -44,8 +43,8 @@ record PortQuestion(List<YardInput> years, PortOffer offer, List<PortUnit> bough
             add(search, numbers.then(found), progress.part(1, rounds), found);
         }
         Map<ChargePolicy, PortChoice> plan = bought.isEmpty() ? Map.of() : search.judged(PortMix.ofUnits(bought, offer.options()));
-        return ChargePolicy.ofYards().stream().map(policy -> new PortCurve(policy, offer,
-                found.values().stream().flatMap(m -> Stream.ofNullable(m.get(policy))).toList(),
+        PortsByNumber byNumber = new PortsByNumber(offer, found);
+        return ChargePolicy.ofYards().stream().map(policy -> new PortCurve(policy, offer, byNumber.under(policy),
                 Optional.ofNullable(plan.get(policy)))).toList();
     }
 

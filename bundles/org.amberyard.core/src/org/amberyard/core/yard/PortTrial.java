@@ -10,9 +10,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.PlugWay;
 import org.amberyard.core.charging.PortUnit;
-import org.amberyard.core.charging.YardCharging;
-import org.amberyard.core.charging.YardStretch;
 import org.amberyard.core.depot.Port;
 
 /**
@@ -39,11 +38,16 @@ final class PortTrial {
         this.rule = rule;
     }
 
-    /** A stretch with the energy and the mean power that its buses ask for. */
-    private record Day(YardStretch stretch, double kwh, double evenKw) {
-        static Day of(YardStretch stretch) {
-            return new Day(stretch, stretch.plugIns().stream().mapToDouble(PlugIn::batteryKwh).sum(),
-                    stretch.plugIns().stream().mapToDouble(PlugIn::evenKw).sum());
+    /** Ways to charge a stretch with the energy and the mean power that its buses ask for in the first. */
+    private record Day(List<PlugWay> ways, double kwh, double evenKw) {
+        static Day of(List<PlugWay> ways) {
+            List<PlugIn> plugIns = ways.get(0).stretch().plugIns();
+            return new Day(ways, plugIns.stream().mapToDouble(PlugIn::batteryKwh).sum(),
+                    plugIns.stream().mapToDouble(PlugIn::evenKw).sum());
+        }
+
+        double hours() {
+            return ways.get(0).stretch().grid().lengthMin() / 60;
         }
     }
 
@@ -84,15 +88,15 @@ final class PortTrial {
 
     /** Ports that do not bring the energy at full power all day need no closer look. */
     private boolean serves(List<PortUnit> ports, double batteryKw, Day day) {
-        return day.kwh <= batteryKw * day.stretch.grid().lengthMin() / 60
-                && YardCharging.waiting(day.stretch, ports, rule).served();
+        return day.kwh <= batteryKw * day.hours() && day.ways.stream().anyMatch(way -> way.charging(ports, rule).served());
     }
 
     private Asked asked(List<PortUnit> ports) {
-        Set<YardStretch> stretches = new LinkedHashSet<>();
+        Set<List<PlugWay>> stretches = new LinkedHashSet<>();
         for (YardInput year : years) {
             YardInput yard = year.withPorts(ports);
-            new StretchPlanner(yard, new YardNeeds(yard, needs)).all().forEach(s -> stretches.add(s.once()));
+            new StretchPlanner(yard, new YardNeeds(yard, needs)).all()
+                    .forEach(ways -> stretches.add(ways.stream().map(PlugWay::once).toList()));
         }
         List<Day> days = new ArrayList<>(stretches.stream().map(Day::of).toList());
         days.sort(Comparator.comparingDouble(Day::evenKw).reversed());

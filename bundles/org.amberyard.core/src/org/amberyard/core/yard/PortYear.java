@@ -25,7 +25,7 @@ final class PortYear {
     PortChoice under(ChargePolicy policy) {
         YardYear year = detail(policy).year();
         boolean served = year.months().stream().allMatch(m -> m.shortfalls().isEmpty());
-        return new PortChoice(mix.withSwaps(year.swaps(), offer.payPerSwap()), year.parts(), served);
+        return new PortChoice(mix.withSwaps(year.swaps(), offer.payPerSwap()), 0, year.parts(), served);
     }
 
     private YardDetail detail(ChargePolicy policy) {

@@ -1,45 +1,82 @@
 package org.amberyard.core.yard;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.BusAcceptance;
+import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.PlugWay;
 import org.amberyard.core.charging.StepGrid;
 import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
 
-/** Puts the buses of a yard to its ports on a stretch of days. */
+/**
+ * Puts the buses of a yard to its ports on a stretch of days. Where a managed policy leaves a bus short, because it charges no more
+ * between runs than it must and splits the time at shared plugs, the buses come to the plugs as under a policy that has them ready.
+ */
 final class StretchPlanner {
     private final YardInput yard;
-    private final YardNeeds needs;
+    private final YardNeeds own;
+    private final Map<ChargePolicy, YardNeeds> needs = new EnumMap<>(ChargePolicy.class);
 
-    StretchPlanner(YardInput yard) {
-        this(yard, new YardNeeds(yard));
+    StretchPlanner(YardInput yard, YardNeeds own) {
+        this.yard = yard;
+        this.own = own;
     }
 
-    StretchPlanner(YardInput yard, YardNeeds needs) {
-        this.yard = yard;
-        this.needs = needs;
+    /** Charging with what the buses asked for. */
+    private record Charged(YardCharging charging, List<BusNeed> asked) {
+        boolean betterThan(Charged other) {
+            return charging.schedule().shortKwh() < other.charging.schedule().shortKwh();
+        }
     }
 
     /** Load of a stretch, charged by the yard's policy; where prices decide at full power, to be scheduled. */
     StretchLoad of(ServiceMonth service, StretchKind kind) {
         StepGrid grid = grid(kind);
-        List<BusNeed> asked = needs.on(service, kind);
-        YardCharging charging = YardCharging.waiting(stretch(service, kind, asked), yard.ports(), yard.rule());
+        Charged charged = charged(service, kind);
         List<double[]> heat = new ArrayList<>();
-        for (int bus = 0; bus < asked.size(); bus++) {
-            heat.add(heatKw(asked.get(bus), grid, StretchLoad.efficiency(charging, bus)));
+        for (int bus = 0; bus < charged.asked.size(); bus++) {
+            heat.add(heatKw(charged.asked.get(bus), grid, StretchLoad.efficiency(charged.charging, bus)));
         }
-        return new StretchLoad(service, kind, charging, charging.schedule(), heat, yard.standbyKw(),
+        return new StretchLoad(service, kind, charged.charging, charged.charging.schedule(), heat, yard.standbyKw(),
                 yard.building().through(service.month(), kind));
     }
 
-    /** All stretches of the year with the buses that stand and are to be charged. */
-    Stream<YardStretch> all() {
+    private Charged charged(ServiceMonth service, StretchKind kind) {
+        Charged best = charged(service, kind, yard.rule().policy());
+        for (ChargePolicy policy : yard.rule().policy().otherWays()) {
+            if (best.charging.served()) {
+                break;
+            }
+            Charged other = charged(service, kind, policy);
+            best = other.betterThan(best) ? other : best;
+        }
+        return best;
+    }
+
+    private Charged charged(ServiceMonth service, StretchKind kind, ChargePolicy way) {
+        return new Charged(way(service, kind, way).charging(yard.ports(), yard.rule()), asked(service, kind, way));
+    }
+
+    /** All stretches of the year with the buses that stand and are to be charged, in the policy's own way and then in others. */
+    Stream<List<PlugWay>> all() {
+        List<ChargePolicy> ways = new ArrayList<>(List.of(yard.rule().policy()));
+        ways.addAll(yard.rule().policy().otherWays());
         return yard.calendar().months().stream().flatMap(service -> service.times().keySet().stream().sorted()
-                .map(kind -> stretch(service, kind, needs.on(service, kind))));
+                .map(kind -> ways.stream().map(policy -> way(service, kind, policy)).toList()));
+    }
+
+    private PlugWay way(ServiceMonth service, StretchKind kind, ChargePolicy policy) {
+        return new PlugWay(yard.rule().with(policy), stretch(service, kind, asked(service, kind, policy)));
+    }
+
+    private List<BusNeed> asked(ServiceMonth service, StretchKind kind, ChargePolicy policy) {
+        return needs.computeIfAbsent(policy, p -> p == yard.rule().policy() ? own : own.under(yard.rule().with(p)))
+                .on(service, kind);
     }
 
     private YardStretch stretch(ServiceMonth service, StretchKind kind, List<BusNeed> asked) {

@@ -3,10 +3,14 @@ package org.amberyard.core.yard;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.amberyard.core.charging.ChargeRule;
 
 /** What the buses of a yard need from its ports on each stretch of days; worked out once. Safe for use from several threads. */
 final class YardNeeds {
+    private final YardInput yard;
     private final List<OfBus> buses;
+    private final Function<YardInput, YardNeeds> others;
 
     /** Needs of a bus. */
     static final class OfBus {
@@ -26,12 +30,23 @@ final class YardNeeds {
     }
 
     YardNeeds(YardInput yard) {
-        this.buses = yard.buses().stream().map(bus -> new OfBus(bus, yard)).toList();
+        this(yard, yard.buses().stream().map(bus -> new OfBus(bus, yard)).toList(), YardNeeds::new);
     }
 
     /** The same, as far as they are known from another yard. */
     YardNeeds(YardInput yard, NeedsMemory memory) {
-        this.buses = yard.buses().stream().map(bus -> memory.of(bus, yard)).toList();
+        this(yard, yard.buses().stream().map(bus -> memory.of(bus, yard)).toList(), other -> new YardNeeds(other, memory));
+    }
+
+    private YardNeeds(YardInput yard, List<OfBus> buses, Function<YardInput, YardNeeds> others) {
+        this.yard = yard;
+        this.buses = buses;
+        this.others = others;
+    }
+
+    /** Needs of the same buses under another rule. */
+    YardNeeds under(ChargeRule rule) {
+        return others.apply(yard.with(rule));
     }
 
     /** Needs in the order of the buses. */

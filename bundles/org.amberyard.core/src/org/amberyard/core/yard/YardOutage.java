@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.charging.PortOutage;
 import org.amberyard.core.charging.YardCharging;
-import org.amberyard.core.charging.YardStretch;
 
 /**
  * What a yard misses while one of its ports is out of order for a school week of the coldest days, in the month that is hit
@@ -49,10 +48,10 @@ public record YardOutage(int month, PortOutage outage) {
 
     private static List<YardOutage> ofMonth(MonthLoad month, YardInput yard) {
         return month.stretches().stream().filter(s -> s.kind() == StretchKind.COLDEST_DAY).map(StretchLoad::charging)
-                .map(YardCharging::stretch).flatMap(stretch -> ofStretch(stretch, month.month(), yard)).toList();
+                .flatMap(charging -> ofStretch(charging, month.month(), yard)).toList();
     }
 
-    private static Stream<YardOutage> ofStretch(YardStretch stretch, int month, YardInput yard) {
-        return PortOutage.of(stretch, yard.ports(), yard.rule(), WEEK_DAYS).stream().map(o -> new YardOutage(month, o));
+    private static Stream<YardOutage> ofStretch(YardCharging charging, int month, YardInput yard) {
+        return PortOutage.of(charging.stretch(), yard.ports(), charging.rule(), WEEK_DAYS).stream().map(o -> new YardOutage(month, o));
     }
 }
