@@ -91,7 +91,7 @@ final class PortCounts {
     }
 
     private static String marks(PortCurve curve, PortChoice choice) {
-        return (isCheapest(curve, choice) ? "; cheapest" : "") + (curve.buys(choice.mix()) ? "; as the plan buys" : "")
+        return (isCheapest(curve, choice) ? "; cheapest" : "") + (curve.buys(choice) ? "; as the plan buys" : "")
                 + (choice.served() ? "" : "; leaves a bus short on some day");
     }
 
@@ -106,7 +106,7 @@ final class PortCounts {
             Stream<PortChoice> apart = curve.bought().stream().filter(b -> !curve.byNumber().contains(b));
             Stream.concat(curve.byNumber().stream(), apart).forEach(c -> rows.add(List.of(curve.policy().label(), c.mix().ports(),
                     ports(curve, c), c.mix().portCost(), c.mix().swapCost(), c.bill().total(), c.cost(), yes(c.served()),
-                    yes(isCheapest(curve, c)), yes(curve.buys(c.mix())))));
+                    yes(isCheapest(curve, c)), yes(curve.buys(c)))));
         }
         return new ChartData(List.of("Policy", "Ports", "Types", "Ports" + money, "Plug swaps" + money, "Bill" + money,
                 "Total" + money, "All buses ready", "Cheapest", "Bought by the plan"), rows);

@@ -138,7 +138,7 @@ class YardLoadTablesTest {
         Map<Object, Double> lowest = new HashMap<>();
         for (int row = 0; row < curve.rows().size(); row++) {
             assertEquals((Integer) curve.cell(row, "ports") * perPort, (Double) curve.cell(row, "port_cost"), 0.02);
-            assertEquals(curve.cell(row, "ports") + " × AC 19.2 kW", curve.cell(row, "mix"));
+            assertTrue(((String) curve.cell(row, "mix")).startsWith(curve.cell(row, "ports") + " × AC 19.2 kW"));
             double cost = (Double) curve.cell(row, "cost");
             assertEquals((Double) curve.cell(row, "port_cost") + (Double) curve.cell(row, "swap_cost")
                     + (Double) curve.cell(row, "bill"), cost, 1e-9);

@@ -50,7 +50,8 @@ final class PortCurveTable {
                 .text("policy", "Policy", "How the yard charges.", r -> r.curve().policy().label())
                 .count("ports", "Ports", "Number of ports. Numbers left out do not have every bus ready on every day of every year, "
                         + "whatever the types.", r -> r.choice().mix().ports())
-                .text("mix", "Types", "The types of that number that cost least with plug swaps and bill, or those of the plan.",
+                .text("mix", "Types", "The types of that number that cost least with plug swaps and bill, and how "
+                        + "many of them then stand unused, or those of the plan.",
                         r -> r.curve().offer().words(r.choice()))
                 .number("connected_power", "Connected power", Unit.KILOWATT, "All of these ports at full power.",
                         r -> r.curve().offer().connectedKw(r.choice().mix()))
@@ -65,6 +66,6 @@ final class PortCurveTable {
                 .text("cheapest", "Cheapest", "Whether no other ports that serve cost less under the policy: yes or no.",
                         r -> yes(r.cheapest()))
                 .text("bought", "Bought by the plan", "Whether these are the ports that the plan has in its last year: yes or no.",
-                        r -> yes(r.curve().buys(r.choice().mix())));
+                        r -> yes(r.curve().buys(r.choice())));
     }
 }

@@ -211,7 +211,7 @@ class PlanYardsTest {
             PortChoice bought = curve.bought().orElseThrow();
             PortChoice fewest = curve.fewest().orElseThrow();
             assertEquals(List.of(1, 2), List.of(fewest.mix().ports(), bought.mix().ports()));
-            assertTrue(bought.served() && curve.buys(curve.byNumber().get(1).mix()));
+            assertTrue(bought.served() && curve.buys(bought));
             assertEquals(plan.yardComparison().under(LAST, curve.policy()).parts(), bought.bill());
             assertEquals(2 * fewest.mix().portCost(), bought.mix().portCost(), 1e-9);
             assertEquals(19.2, curve.offer().connectedKw(fewest.mix()), 1e-9);

@@ -61,8 +61,8 @@ final class RandomYards {
         List<PortUnit> ports = yard.ports().subList(0, Math.min(yard.ports().size(), 2));
         int plugs = ports.stream().mapToInt(PortUnit::plugs).sum();
         List<YardBus> buses = IntStream.range(0, plugs + 1 + random.nextInt(2)).mapToObj(this::bus).toList();
-        return new YardInput(buses, ports, yard.rule(), yard.midday(), yard.reserveShare(), yard.metering(), 1, yard.demandIndex(),
-                yard.building(), yard.calendar(), yard.stepMin(), yard.swaps(), Double.POSITIVE_INFINITY);
+        return new YardInput(buses, ports, yard.rule(), yard.midday(), yard.reserveShare(), yard.metering(),
+                1, yard.demandIndex(), yard.building(), yard.calendar(), yard.stepMin(), yard.swaps(), Double.POSITIVE_INFINITY);
     }
 
     private YardBus bus(int place) {

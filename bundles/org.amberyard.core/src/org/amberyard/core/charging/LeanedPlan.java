@@ -4,9 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Makes a plan one that has the buses ready where their packs cannot take it. At a port whose plugs share power a bus that was to
- * wait may find too little of it left for its taper. The plan at such a port is leaned towards a charge that is known to have them
- * ready, the even one or else that at full power, by no more than it takes; so demands rise no more than they must.
+ * Makes a plan one that has the buses ready where their packs cannot take it. At a port whose plugs share power a
+ * bus that was to wait may find too little of it left for its taper. The plan at such a port is leaned towards a charge
+ * that is known to have them ready, the even one or else that at full power, by about as little as it takes; so demands
+ * rise little.
  */
 final class LeanedPlan {
     private static final double[] PARTS = {1.0 / 16, 1.0 / 8, 1.0 / 4, 1.0 / 2, 1};
@@ -26,10 +27,22 @@ final class LeanedPlan {
         this.spare = spare;
     }
 
-    /** The plan as the packs take it; leaned where that leaves less missing. */
+    /** The plan as the packs take it; leaned where that leaves less missing, unless the plan gives up energy itself. */
     ChargeSchedule schedule() {
         ChargeSchedule asPlanned = taken(planKw, spare.copy());
-        return missesMore(asPlanned) ? leaned(asPlanned) : asPlanned;
+        return missesMore(asPlanned) && bringsAll() ? leaned(asPlanned) : asPlanned;
+    }
+
+    private boolean bringsAll() {
+        ChargeSchedule full = charging.schedule();
+        for (int session = 0; session < planKw.length; session++) {
+            double plannedKwh = Arrays.stream(planKw[session]).sum() * full.grid().stepHours();
+            double storableKwh = full.meterKwh(charging.assignment().plugged().get(session).place());
+            if (storableKwh - plannedKwh > TaperedPlan.SOLVER_ROUNDING_KWH) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean missesMore(ChargeSchedule schedule) {

@@ -7,7 +7,8 @@ import org.amberyard.core.battery.TaperCurve;
 
 /**
  * The session that a bus at its plug is in the least-cost problem: from the step in which it comes to that in which it leaves,
- * with the part of its power that it can draw in each. A bus that makes room at once has a step in which it draws nothing.
+ * with the part of its power that it can draw in each. A bus that makes room at once has a step in which it draws
+ * nothing.
  *
  * <p>In a step that it stands only in part it draws for that time. And what a pack takes falls as it fills: a bus that is to
  * leave with an energy must in every moment be at least so full that full power brings the rest, so it draws in no step more

@@ -3,9 +3,9 @@ package org.amberyard.core.charging;
 import java.util.List;
 
 /**
- * A way to have buses plugged in: by a policy, with what its buses ask for. A managed policy that leaves a bus short in its own way
- * takes that of another: who stands at which plug when, and within these stays it charges by its own rule, or, where that
- * does not do, as the other.
+ * A way to have buses plugged in: by a policy, with what its buses ask for. A managed policy that leaves a bus short in
+ * its own way takes that of another: who stands at which plug when, and within these stays it charges by its own rule,
+ * or, where that leaves more missing, as the other.
  *
  * @param rule policy by which the buses come to the plugs
  * @param stretch the stretch as its buses need it

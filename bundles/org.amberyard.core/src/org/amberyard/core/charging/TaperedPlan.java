@@ -14,7 +14,8 @@ import java.util.List;
  * the limit of the site.
  */
 final class TaperedPlan {
-    private static final double SOLVER_ROUNDING_KWH = 1e-4;
+    /** Energy that a plan lacks by the rounding of its solver, kWh. */
+    static final double SOLVER_ROUNDING_KWH = 1e-4;
 
     private final YardCharging charging;
     private final double[][] sessionKw;

@@ -9,7 +9,8 @@ import org.amberyard.core.tariff.BillParts;
  * Ports of a yard with all that they bring with them in a year.
  *
  * @param mix ports and plug swaps
- * @param unused how many of the ports stand unused and switched off, because buses and bill are better served by the others
+ * @param unused how many of the ports stand unused and switched off, because buses are ready for less money with the
+ *            others
  * @param bill the year's bill of charging, base-date prices
  * @param served true when every bus leaves with the charge that it needs, on every day of every year
  */

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.charging.ChargePolicy;
-import org.amberyard.core.charging.PortMix;
 
 /**
  * The cheapest ports that have every bus of a plan ready on every day of every year under a policy, for each number of ports.
@@ -39,8 +38,8 @@ public record PortCurve(ChargePolicy policy, PortOffer offer, List<PortChoice> b
         return choices.stream().min(Comparator.comparingInt(c -> c.mix().ports()));
     }
 
-    /** True for the ports that the plan buys. */
-    public boolean buys(PortMix mix) {
-        return bought.filter(b -> b.mix().counts().equals(mix.counts())).isPresent();
+    /** True for the ports that the plan buys, all of them in use. */
+    public boolean buys(PortChoice choice) {
+        return choice.unused() == 0 && bought.filter(b -> b.mix().counts().equals(choice.mix().counts())).isPresent();
     }
 }

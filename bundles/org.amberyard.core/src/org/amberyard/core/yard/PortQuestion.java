@@ -43,9 +43,15 @@ record PortQuestion(List<YardInput> years, PortOffer offer, List<PortUnit> bough
             add(search, numbers.then(found), progress.part(1, rounds), found);
         }
         Map<ChargePolicy, PortChoice> plan = bought.isEmpty() ? Map.of() : search.judged(PortMix.ofUnits(bought, offer.options()));
-        PortsByNumber byNumber = new PortsByNumber(offer, found);
+        PortsByNumber byNumber = new PortsByNumber(offer, atRest(2) - atRest(1), found);
         return ChargePolicy.ofYards().stream().map(policy -> new PortCurve(policy, offer, byNumber.under(policy),
                 Optional.ofNullable(plan.get(policy)))).toList();
+    }
+
+    /** Bill of the last year with so many ports of the first type and no bus. */
+    private double atRest(int ports) {
+        PortMix first = PortMix.ofUnits(List.of(), offer.options()).plus(ports, offer.options(), 0);
+        return YardYear.of(years.get(years.size() - 1).atRest(first.units(offer.options()))).parts().total();
     }
 
     private static void add(PortSearch search, List<Integer> numbers, Progress progress,

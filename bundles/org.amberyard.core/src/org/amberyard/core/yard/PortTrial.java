@@ -88,7 +88,8 @@ final class PortTrial {
 
     /** Ports that do not bring the energy at full power all day need no closer look. */
     private boolean serves(List<PortUnit> ports, double batteryKw, Day day) {
-        return day.kwh <= batteryKw * day.hours() && day.ways.stream().anyMatch(way -> way.charging(ports, rule).served());
+        return day.kwh <= batteryKw * day.hours()
+                && day.ways.stream().anyMatch(way -> way.charging(ports, rule).served());
     }
 
     private Asked asked(List<PortUnit> ports) {

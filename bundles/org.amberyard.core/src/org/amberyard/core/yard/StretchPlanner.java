@@ -14,8 +14,9 @@ import org.amberyard.core.charging.YardCharging;
 import org.amberyard.core.charging.YardStretch;
 
 /**
- * Puts the buses of a yard to its ports on a stretch of days. Where a managed policy leaves a bus short, because it charges no more
- * between runs than it must and splits the time at shared plugs, the buses come to the plugs as under a policy that has them ready.
+ * Puts the buses of a yard to its ports on a stretch of days. Where a managed policy leaves a bus short, because it
+ * charges no more between runs than it must and splits the time at shared plugs, the buses come to the plugs as under a
+ * policy that has them ready; see {@link PlugWay}.
  */
 final class StretchPlanner {
     private final YardInput yard;
@@ -62,7 +63,7 @@ final class StretchPlanner {
         return new Charged(way(service, kind, way).charging(yard.ports(), yard.rule()), asked(service, kind, way));
     }
 
-    /** All stretches of the year with the buses that stand and are to be charged, in the policy's own way and then in others. */
+    /** All stretches of the year with the buses that are to be charged, in the policy's own way and then in others. */
     Stream<List<PlugWay>> all() {
         List<ChargePolicy> ways = new ArrayList<>(List.of(yard.rule().policy()));
         ways.addAll(yard.rule().policy().otherWays());

@@ -2,6 +2,7 @@ package org.amberyard.core.yard;
 
 import java.util.List;
 import java.util.Objects;
+import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortUnit;
 
@@ -48,6 +49,12 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
     public YardInput withPorts(List<PortUnit> others) {
         return new YardInput(buses, others, rule, midday, reserveShare, metering, contractYear, demandIndex, building, calendar,
                 stepMin, swaps, siteLimitKw);
+    }
+
+    /** The same without buses, with other ports. */
+    YardInput atRest(List<PortUnit> others) {
+        return new YardInput(List.of(), others, rule.with(ChargePolicy.AT_ONCE), midday, reserveShare, metering, contractYear,
+                demandIndex, building, calendar, stepMin, swaps, siteLimitKw);
     }
 
     /** The same kept below a demand of charging, heat and standby, kW. */

@@ -35,7 +35,8 @@ final class YardNeeds {
 
     /** The same, as far as they are known from another yard. */
     YardNeeds(YardInput yard, NeedsMemory memory) {
-        this(yard, yard.buses().stream().map(bus -> memory.of(bus, yard)).toList(), other -> new YardNeeds(other, memory));
+        this(yard, yard.buses().stream().map(bus -> memory.of(bus, yard)).toList(),
+                other -> new YardNeeds(other, memory));
     }
 
     private YardNeeds(YardInput yard, List<OfBus> buses, Function<YardInput, YardNeeds> others) {

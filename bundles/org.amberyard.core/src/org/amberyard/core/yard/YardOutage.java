@@ -52,6 +52,7 @@ public record YardOutage(int month, PortOutage outage) {
     }
 
     private static Stream<YardOutage> ofStretch(YardCharging charging, int month, YardInput yard) {
-        return PortOutage.of(charging.stretch(), yard.ports(), charging.rule(), WEEK_DAYS).stream().map(o -> new YardOutage(month, o));
+        return PortOutage.of(charging.stretch(), yard.ports(), charging.rule(), WEEK_DAYS).stream()
+                .map(o -> new YardOutage(month, o));
     }
 }
