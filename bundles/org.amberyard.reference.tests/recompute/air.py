@@ -42,6 +42,7 @@ class Factors:
         self.upstream = self.row.yes("Tell upstream of fuel")
         self.social, self.health = folder.rows("social_costs"), folder.rows("health_costs")
         self.social_rate = self.row.number("Social cost at rate", "%", 0.02)
+        self.social_factor = self.row.number("Social cost price factor", "", 1.0)
         grid, basis = folder.rows("grid_emissions"), self.row.text("Grid basis", "average")
         region = self.row.text("Grid region", grid[0].text("Region"))
         self.grid = [r for r in grid if r.text("Region") == region and r.text("Basis") == basis]
@@ -115,7 +116,7 @@ class Factors:
         return masses
 
     def social_per_tonne(self, gas, calendar):
-        """Harm of a tonne, on the straight line between the years of the table."""
+        """Harm of a tonne in money of the base date, on the straight line between the years of the table."""
         column = sorted(
             (int(r.text("Year")), r.number("Cost per tonne", "USD/t"))
             for r in self.social
@@ -124,7 +125,7 @@ class Factors:
         before = [p for p in column if p[0] <= calendar] or column[:1]
         after = [p for p in column if p[0] >= calendar] or column[-1:]
         (y0, c0), (y1, c1) = before[-1], after[0]
-        return c0 if y0 == y1 else c0 + (c1 - c0) * (calendar - y0) / (y1 - y0)
+        return self.social_factor * (c0 if y0 == y1 else c0 + (c1 - c0) * (calendar - y0) / (y1 - y0))
 
 
 class Bus:
