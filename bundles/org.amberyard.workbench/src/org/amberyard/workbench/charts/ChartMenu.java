@@ -34,20 +34,18 @@ final class ChartMenu {
     }
 
     private final ChartCanvas canvas;
-    private final Supplier<Chart> onPaper;
     private final Menu menu;
 
     /** @param onPaper gives the chart on show as it is to be saved */
     ChartMenu(ChartCanvas canvas, Supplier<Chart> onPaper) {
         this.canvas = canvas;
-        this.onPaper = onPaper;
         menu = new Menu(canvas);
         item(Messages.Menu_copyPicture, this::copyPicture);
         item(Messages.Menu_copyData, this::copyData);
         new MenuItem(menu, SWT.SEPARATOR);
-        item(Messages.Menu_savePng, () -> save("png", ChartMenu::writePng));
-        item(Messages.Menu_saveSvg, () -> save("svg", ChartMenu::writeSvg));
-        item(Messages.Menu_saveCsv, () -> save("csv", ChartMenu::writeCsv));
+        item(Messages.Menu_savePng, () -> save("png", onPaper, ChartMenu::writePng));
+        item(Messages.Menu_saveSvg, () -> save("svg", onPaper, ChartMenu::writeSvg));
+        item(Messages.Menu_saveCsv, () -> save("csv", () -> canvas.chart().orElseThrow(), ChartMenu::writeCsv));
         menu.addListener(SWT.Show, e -> enable());
         canvas.setMenu(menu);
     }
@@ -95,7 +93,7 @@ final class ChartMenu {
         clipboard.dispose();
     }
 
-    private void save(String extension, Writer writer) {
+    private void save(String extension, Supplier<Chart> saved, Writer writer) {
         FileDialog dialog = new FileDialog(canvas.getShell(), SWT.SAVE);
         dialog.setFileName(canvas.chart().orElseThrow().name() + "." + extension);
         dialog.setFilterExtensions(new String[] {"*." + extension});
@@ -105,7 +103,7 @@ final class ChartMenu {
             return;
         }
         Chart[] made = new Chart[1];
-        BusyIndicator.showWhile(canvas.getDisplay(), () -> made[0] = onPaper.get());
+        BusyIndicator.showWhile(canvas.getDisplay(), () -> made[0] = saved.get());
         Chart chart = made[0];
         try {
             // The canvas may be painting the same chart; charts keep state while they are drawn.

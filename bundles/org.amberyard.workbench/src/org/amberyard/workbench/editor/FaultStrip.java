@@ -59,9 +59,4 @@ final class FaultStrip {
         ((GridData) strip.getLayoutData()).exclude = shown.isEmpty();
         strip.getParent().layout(true, true);
     }
-
-    /** What is said; blank for nothing. */
-    String text() {
-        return shown.isEmpty() ? "" : words.getText();
-    }
 }

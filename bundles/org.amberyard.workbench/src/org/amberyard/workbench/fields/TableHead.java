@@ -39,14 +39,9 @@ final class TableHead {
         return title;
     }
 
-    /** Says in the title of which element the rows are; blank for none. */
+    /** Says in the title of a table that shares its place of which element the rows are; blank for none. */
     void of(String element) {
-        String text = element.isEmpty() ? title : NLS.bind(Messages.Title_of, title, element);
-        if (own != null) {
-            own.setText(apart(text));
-        } else {
-            label.setText(text.replace("&", "&&"));
-        }
+        own.setText(apart(element.isEmpty() ? title : NLS.bind(Messages.Title_of, title, element)));
         area.layout();
     }
 

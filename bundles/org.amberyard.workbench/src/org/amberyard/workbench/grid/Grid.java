@@ -250,7 +250,7 @@ public final class Grid extends Canvas {
     }
 
     private void resized(Event event) {
-        if (model.stretchesLast() || model.frozenColumns() > 1) {
+        if (model.stretchesLast() || model.frozenColumns() > 1 && !model.isCompact()) {
             geometry.measure();
         }
         scrolling.update();

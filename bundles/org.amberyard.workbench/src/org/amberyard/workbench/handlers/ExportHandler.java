@@ -2,6 +2,7 @@ package org.amberyard.workbench.handlers;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.InputRegister;
@@ -9,7 +10,6 @@ import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTable;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.session.ActiveSession;
-import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -32,12 +32,12 @@ public final class ExportHandler extends SessionHandler {
             return null;
         }
         StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
-        Evaluation evaluation = session.evaluation();
-        if (evaluation.phase() != Evaluation.Phase.CURRENT) {
+        Optional<StudyResult> current = session.evaluation().current();
+        if (current.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Export_title, Messages.Export_nothing);
             return null;
         }
-        StudyResult result = evaluation.result().orElseThrow();
+        StudyResult result = current.get();
         ResultTable inputs = InputRegister.of(session.study());
         UnitSystem units = StudyUnits.of(session.study());
         DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);

@@ -6,8 +6,11 @@ import org.amberyard.exchange.ImportException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.widgets.Shell;
 
 /** Reads a file in the background; what was cancelled has no outcome. */
 public abstract class FileReading<T> extends Job {
@@ -41,6 +44,19 @@ public abstract class FileReading<T> extends Job {
             monitor.done();
         }
         return monitor.isCanceled() ? Status.CANCEL_STATUS : Status.OK_STATUS;
+    }
+
+    /** Reads in the background, then tells on the thread of a shell, unless it was stopped or the shell is gone. */
+    final void readThen(Shell shell, Runnable tell) {
+        addJobChangeListener(new JobChangeAdapter() {
+            @Override
+            public void done(IJobChangeEvent event) {
+                if (event.getResult().isOK() && !shell.isDisposed()) {
+                    shell.getDisplay().asyncExec(tell);
+                }
+            }
+        });
+        schedule();
     }
 
     /** What the file holds, once it has been read. */

@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.runtime.jobs.IJobChangeEvent;
-import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -32,15 +30,7 @@ public final class ImportFolderHandler extends AbstractHandler {
     public static void read(Path folder, IWorkbenchPage page) {
         Shell shell = page.getWorkbenchWindow().getShell();
         FolderReading reading = new FolderReading(folder);
-        reading.addJobChangeListener(new JobChangeAdapter() {
-            @Override
-            public void done(IJobChangeEvent event) {
-                if (event.getResult().isOK() && !shell.isDisposed()) {
-                    shell.getDisplay().asyncExec(() -> tell(reading, page));
-                }
-            }
-        });
-        reading.schedule();
+        reading.readThen(shell, () -> tell(reading, page));
     }
 
     private static void tell(FolderReading reading, IWorkbenchPage page) {

@@ -5,8 +5,6 @@ import java.util.Optional;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.runtime.jobs.IJobChangeEvent;
-import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
@@ -49,15 +47,7 @@ abstract class ImportHandler<T> extends SessionHandler {
     private void read(Path file, StudyEditor editor) {
         Shell shell = editor.getSite().getShell();
         FileReading<T> reading = reading(file, editor);
-        reading.addJobChangeListener(new JobChangeAdapter() {
-            @Override
-            public void done(IJobChangeEvent event) {
-                if (event.getResult().isOK() && !shell.isDisposed()) {
-                    shell.getDisplay().asyncExec(() -> tell(reading, editor));
-                }
-            }
-        });
-        reading.schedule();
+        reading.readThen(shell, () -> tell(reading, editor));
     }
 
     /** The study may have been closed while the file was read. */

@@ -1,7 +1,8 @@
 package org.amberyard.workbench.handlers;
 
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.workbench.session.ActiveSession;
-import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.shop.TaskSheetDialog;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -20,12 +21,12 @@ public final class TaskSheetHandler extends SessionHandler {
             return null;
         }
         StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
-        Evaluation evaluation = session.evaluation();
-        if (evaluation.phase() != Evaluation.Phase.CURRENT || evaluation.result().orElseThrow().input().buses().isEmpty()) {
+        Optional<StudyResult> result = session.evaluation().current().filter(r -> !r.input().buses().isEmpty());
+        if (result.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Sheet_title, Messages.Sheet_nothing);
             return null;
         }
-        new TaskSheetDialog(shell, evaluation.result().orElseThrow(), session.choices()).open();
+        new TaskSheetDialog(shell, result.get(), session.choices()).open();
         return null;
     }
 }

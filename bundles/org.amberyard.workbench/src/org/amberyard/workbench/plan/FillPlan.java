@@ -3,7 +3,6 @@ package org.amberyard.workbench.plan;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.Plan;
-import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -20,8 +19,7 @@ public final class FillPlan {
 
     /** Asks for a rule for a plan; which types do which routes is known from results only. */
     public static void ask(Shell shell, StudySession session, Plan plan) {
-        Evaluation evaluation = session.evaluation();
-        Optional<StudyResult> result = evaluation.result().filter(r -> evaluation.phase() == Evaluation.Phase.CURRENT);
+        Optional<StudyResult> result = session.evaluation().current();
         if (result.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Fill_title, Messages.Fill_noResults);
             return;

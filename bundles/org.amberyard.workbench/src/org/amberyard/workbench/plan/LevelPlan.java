@@ -7,7 +7,6 @@ import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.study.PlanLevel;
-import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
@@ -20,8 +19,7 @@ public final class LevelPlan {
 
     /** Shows what would move in a plan, and moves it if the user agrees; what years cost is known from results only. */
     public static void ask(Shell shell, StudySession session, Plan plan) {
-        Evaluation evaluation = session.evaluation();
-        Optional<StudyResult> result = evaluation.result().filter(r -> evaluation.phase() == Evaluation.Phase.CURRENT);
+        Optional<StudyResult> result = session.evaluation().current();
         if (!PlanLevel.hasCap(plan)) {
             MessageDialog.openInformation(shell, Messages.Level_title, NLS.bind(Messages.Level_noCap,
                     ElementNames.of(plan), FieldInfo.of(PlansPackage.Literals.PLAN__YEARLY_CAP).label()));

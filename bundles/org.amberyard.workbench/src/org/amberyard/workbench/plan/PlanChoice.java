@@ -49,6 +49,6 @@ final class PlanChoice {
 
     /** Looks at a plan. */
     void choose(Plan plan) {
-        session.choices().choose(Kind.PLAN, new Chosen(ElementNames.of(plan), study().getPlans().indexOf(plan)));
+        chooseCopy(plan, plan);
     }
 }

@@ -93,11 +93,12 @@ final class PlanTool implements GridTool {
 
     private void apply(Stroke done, Plan plan) {
         Collection<BusSteps> outcome = done.outcome(plan).values();
-        Optional<String> gone = ReplacedSteps.words(plan, outcome);
-        edits.write(plan, outcome);
         if (done instanceof StepMove move) {
+            edits.write(plan, outcome);
             follow(move.by());
         } else {
+            Optional<String> gone = ReplacedSteps.words(plan, outcome);
+            edits.write(plan, outcome);
             gone.ifPresent(replaced);
         }
     }

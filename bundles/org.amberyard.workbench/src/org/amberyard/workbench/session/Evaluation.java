@@ -46,6 +46,11 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
         return phase == Phase.STALE || phase == Phase.COMPUTING && late;
     }
 
+    /** The results, if they are those of the study as it stands. */
+    public Optional<StudyResult> current() {
+        return result.filter(r -> phase == Phase.CURRENT);
+    }
+
     Evaluation stale(String why, List<Finding> found) {
         return new Evaluation(Phase.STALE, result, why, found, false);
     }
