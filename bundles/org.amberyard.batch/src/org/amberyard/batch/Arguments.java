@@ -132,7 +132,6 @@ final class Arguments {
         return path(option, options.get(option), folder);
     }
 
-    /** The value of an option that may be left out. */
     /** A whole number that an option gives, if it is given. */
     OptionalInt whole(String option, int least, int most) throws WrongUse {
         String word = options.get(option);
@@ -150,6 +149,7 @@ final class Arguments {
         throw new WrongUse(option + " is “" + word + "”; it must be a whole number from " + least + " to " + most + ".");
     }
 
+    /** The value of an option that may be left out. */
     Optional<String> value(String option) {
         return Optional.ofNullable(options.get(option));
     }

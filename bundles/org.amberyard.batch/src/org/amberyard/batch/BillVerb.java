@@ -58,7 +58,7 @@ final class BillVerb implements Verb {
         StudyResult result = evaluated.get().result();
         PlanResult plan = PlanOperand.of(result, operands.get(1));
         YardInput yard = yard(result.input(), plan, operands.get(2));
-        YardInput charged = policy.map(p -> yard.with(yard.rule().with(p))).orElse(yard);
+        YardInput charged = policy.map(p -> yard.under(p)).orElse(yard);
         console.out().print(BillText.of(result.input(), "plan “" + plan.name() + "”, " + operands.get(2), YardDetail.of(charged),
                 month));
         return ExitCode.DONE;

@@ -59,16 +59,8 @@ final class FillRuleOptions {
     }
 
     private int whole(String option, int least, int most) throws WrongUse {
-        String word = required(option);
-        try {
-            int value = Integer.parseInt(word);
-            if (value >= least && value <= most) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // answered below together with numbers out of range
-        }
-        throw new WrongUse(option + " is “" + word + "”; it must be a whole number from " + least + " to " + most + ".");
+        required(option);
+        return arguments.whole(option, least, most).getAsInt();
     }
 
     private Set<Role> roles() throws WrongUse {

@@ -79,11 +79,13 @@ final class WhatIfVerb implements Verb {
         List<ResultTable> made = new ArrayList<>();
         OneAtATime single = told("One at a time", whatIf::oneAtATime, console);
         made.add(tables.tornado(single));
-        if (whatIf.inputs().size() > 1) {
-            int[] widest = whatIf.widest(single);
+        int[] widest = whatIf.widest(single);
+        if (widest.length > 1) {
             made.add(tables.grid(told("Two together", p -> whatIf.twoTogether(widest[0], widest[1], GRID_STEPS, p), console)));
         }
-        made.add(tables.scenarios(told("Scenarios", whatIf::scenarios, console)));
+        if (!study.getWhatIf().getScenarios().isEmpty()) {
+            made.add(tables.scenarios(told("Scenarios", whatIf::scenarios, console)));
+        }
         AllTogether all = told("All together", whatIf::allTogether, console);
         made.add(tables.summary(all));
         made.add(tables.appropriations(all));

@@ -75,7 +75,7 @@ public final class BillWaterfallChart {
         }
         BillSteps.Step shown = bill.shown().get(step);
         return shown.label() + ": " + shown.detail() + ": " + Figures.exactMoney(currency(), amount)
-                + shown.peak().map(p -> "\n" + detail.at(p).words()).orElse("");
+                + drawing(shown).map(w -> "\n" + w).orElse("");
     }
 
     private String currency() {
@@ -127,18 +127,23 @@ public final class BillWaterfallChart {
         return line.demand().orElseThrow().peak().map(p -> "; " + detail.at(p).words(MOST_BUSES) + ".").orElse(".");
     }
 
+    /** Who drew when the demand of a step was set. */
+    private Optional<String> drawing(BillSteps.Step step) {
+        return step.peak().map(p -> detail.at(p).words());
+    }
+
     private String sentences() {
         String building = bill.building().map(b -> " The building alone would pay " + Figures.exactMoney(currency(), b) + ".")
                 .orElse("");
         return caption() + building + " Lines: " + bill.shown().stream().map(s -> s.label() + " ("
-                + s.detail() + s.peak().map(p -> "; " + detail.at(p).words()).orElse("") + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
+                + s.detail() + drawing(s).map(w -> "; " + w).orElse("") + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
     }
 
     private ChartData data() {
         List<List<Object>> rows = new ArrayList<>();
         bill.building().ifPresent(b -> rows.add(List.of(BUILDING, "", b, "")));
         bill.steps().forEach(s -> rows.add(List.of(s.label(), s.detail(), s.amount(),
-                s.peak().map(p -> detail.at(p).words()).orElse(""))));
+                drawing(s).orElse(""))));
         rows.add(List.of(TOTAL, "", bill.total(), ""));
         return new ChartData(List.of("Line", "Quantity and price", "Amount (" + currency() + ")", "Who drew when it was set"), rows);
     }

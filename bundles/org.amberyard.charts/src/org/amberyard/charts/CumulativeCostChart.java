@@ -1,6 +1,5 @@
 package org.amberyard.charts;
 
-import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -118,7 +117,7 @@ public final class CumulativeCostChart {
     private XYLineAndShapeRenderer renderer() {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
-        renderer.setLegendLine(new Line2D.Double(-16, 0, 16, 0));
+        renderer.setLegendLine(ChartFrame.LINE);
         renderer.setDefaultToolTipGenerator((data, plan, point) -> data.getSeriesKey(plan) + ", "
                 + Figures.years(data.getXValue(plan, point) - result.input().baseYear()) + " after the start: "
                 + Figures.exactMoney(result.input().currency(), data.getYValue(plan, point)));

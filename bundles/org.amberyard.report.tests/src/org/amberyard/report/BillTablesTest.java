@@ -69,7 +69,7 @@ class BillTablesTest {
     @Test
     void theTextIsTheBillLineByLine() {
         StudyResult shared = portsOnly(true);
-        String text = BillText.of(shared.input(), "plan", YardDetail.of(shared.plans().get(1).yards().get(9)), 0);
+        String text = BillText.of(shared.input(), "plan", YardDetail.of(shared.plans().get(1).yards().get(9).input()), 0);
         List<String> lines = text.lines().map(String::strip).toList();
         assertEquals("Electric bill for January, tariff Flat as in year 1 of its contract", lines.get(1));
         assertEquals("Charging spread to departure, on the building's meter; base-date prices in USD", lines.get(2));

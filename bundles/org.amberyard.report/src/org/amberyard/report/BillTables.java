@@ -1,7 +1,9 @@
 package org.amberyard.report;
 
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.amberyard.core.tariff.Bill;
+import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.BillRows.OfBill;
@@ -20,17 +22,14 @@ final class BillTables {
     }
 
     static TableDefinition<OfLine> billLines(LastYears years) {
-        return new TableDefinition<>("bill_lines", "Electric bills line by line", r -> OfLine.all(years.of(r)))
+        TableDefinition<OfLine> table = new TableDefinition<OfLine>("bill_lines", "Electric bills line by line",
+                r -> OfLine.all(years.of(r)))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
-                .text("component", "Part", "Part of the bill.", r -> r.line().component().label())
-                .text("line", "Line", "What is charged.", r -> r.line().label())
-                .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
-                        r -> r.line().quantity())
-                .text("unit", "Unit", "Unit of the quantity.", r -> r.line().unit().label())
-                .number("price", "Price per unit", Unit.MONEY, PRICE_MEANING, r -> r.line().price())
+                .text("component", "Part", "Part of the bill.", r -> r.line().component().label());
+        return charged(table, OfLine::line)
                 .money("amount", "Amount", "Amount as printed, in whole cents; those of a month sum up to its bill.",
                         r -> r.line().amount())
                 .text("explanation", "What set the demand",
@@ -39,19 +38,25 @@ final class BillTables {
     }
 
     static TableDefinition<OfBilled> billedQuantities() {
-        return new TableDefinition<>("billed_quantities", "What the bills of every year charge", OfBilled::all)
+        TableDefinition<OfBilled> table = new TableDefinition<OfBilled>("billed_quantities", "What the bills of every year charge",
+                OfBilled::all)
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
                 .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
-                .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
-                .text("line", "Line", "What is charged.", r -> r.line().label())
-                .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
-                        r -> r.line().quantity())
-                .text("unit", "Unit", "Unit of the quantity.", r -> r.line().unit().label())
-                .number("price", "Price per unit", Unit.MONEY, PRICE_MEANING, r -> r.line().price())
+                .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()));
+        return charged(table, OfBilled::line)
                 .money("amount", "Amount", "Amount at base-date prices before it is rounded, as calculations use it.",
                         r -> r.line().amount());
+    }
+
+    /** What a line charges, before its amount. */
+    private static <R> TableDefinition<R> charged(TableDefinition<R> table, Function<R, BillLine> line) {
+        return table.text("line", "Line", "What is charged.", r -> line.apply(r).label())
+                .number("quantity", "Quantity", ColumnUnit.OF_LINE, "Quantity, in the unit that the row names.",
+                        r -> line.apply(r).quantity())
+                .text("unit", "Unit", "Unit of the quantity.", r -> line.apply(r).unit().label())
+                .number("price", "Price per unit", Unit.MONEY, PRICE_MEANING, r -> line.apply(r).price());
     }
 
     private static String bill(boolean charging) {

@@ -43,7 +43,7 @@ final class LastYears {
         for (PlanResult plan : result.plans()) {
             YardYear year = plan.yards().get(last);
             if (charges(year)) {
-                found.add(new LastYear(new OfYear(result, plan, last), YardDetail.of(year)));
+                found.add(new LastYear(new OfYear(result, plan, last), YardDetail.of(year, plan.yardComparison().memory())));
             }
         }
         return found;

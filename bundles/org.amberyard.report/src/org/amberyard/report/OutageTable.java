@@ -1,7 +1,9 @@
 package org.amberyard.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -24,10 +26,11 @@ final class OutageTable {
         static List<OfOutage> all(StudyResult result, Progress progress) {
             List<OfYear> years = YardRows.years(result);
             List<OfOutage> rows = new ArrayList<>();
+            Map<YardInput, List<YardOutage>> known = new HashMap<>();
             for (int place = 0; place < years.size(); place++) {
                 progress.part(place, years.size()).at(0);
                 OfYear year = years.get(place);
-                YardOutage.of(YardRows.yard(year).input()).forEach(o -> rows.add(new OfOutage(year, o)));
+                known.computeIfAbsent(YardRows.yard(year).input(), YardOutage::of).forEach(o -> rows.add(new OfOutage(year, o)));
             }
             return rows;
         }

@@ -11,6 +11,7 @@ import org.amberyard.core.whatif.SobolIndices;
 import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.report.ResultColumn.Type;
+import org.amberyard.report.ResultRows.OfPlan;
 import org.amberyard.study.whatif.AllTogether;
 import org.amberyard.study.whatif.OneAtATime;
 import org.amberyard.study.whatif.Scenarios;
@@ -164,13 +165,7 @@ public final class WhatIfTables {
     }
 
     private List<Integer> others() {
-        List<Integer> others = new ArrayList<>();
-        for (int plan = 0; plan < base.plans().size(); plan++) {
-            if (plan != base.input().baseline()) {
-                others.add(plan);
-            }
-        }
-        return others;
+        return WhyTables.others(base).stream().map(OfPlan::index).toList();
     }
 
     private static Double percent(Double share) {

@@ -1,7 +1,6 @@
 package org.amberyard.report;
 
 import java.text.NumberFormat;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -28,14 +27,7 @@ public final class WhatIfWords {
 
     /** How likely each plan is to cost less than the baseline, and what decides it. */
     public List<String> of(AllTogether draws, VarianceShares shares) {
-        List<String> sentences = new ArrayList<>();
-        int baseline = base.input().baseline();
-        for (int plan = 0; plan < base.plans().size(); plan++) {
-            if (plan != baseline) {
-                sentences.add(chance(plan, draws) + " " + deciding(plan, shares));
-            }
-        }
-        return sentences;
+        return WhyTables.others(base).stream().map(p -> chance(p.index(), draws) + " " + deciding(p.index(), shares)).toList();
     }
 
     private String chance(int plan, AllTogether draws) {

@@ -33,15 +33,9 @@ final class WhyTables {
             for (int place = 0; place < plans.size(); place++) {
                 OfPlan plan = plans.get(place);
                 Progress part = progress.part(place, plans.size());
-                PriceBreakEvens.of(result, plan.index(), () -> isStopped(part)).forEach(l -> levers.add(new OfLever(plan, l)));
+                PriceBreakEvens.of(result, plan.index(), part).forEach(l -> levers.add(new OfLever(plan, l)));
             }
             return levers;
-        }
-
-        /** Never true: whoever does not want the table any more throws. */
-        private static boolean isStopped(Progress part) {
-            part.at(0);
-            return false;
         }
 
         String words(UnitSystem system) {
@@ -64,7 +58,8 @@ final class WhyTables {
         }
     }
 
-    private static List<OfPlan> others(StudyResult result) {
+    /** Every plan but the baseline. */
+    static List<OfPlan> others(StudyResult result) {
         return IntStream.range(0, result.plans().size()).filter(i -> i != result.input().baseline())
                 .mapToObj(i -> new OfPlan(result, i)).toList();
     }

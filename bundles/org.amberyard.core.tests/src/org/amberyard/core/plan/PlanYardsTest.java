@@ -179,7 +179,7 @@ class PlanYardsTest {
 
     @Test
     void thePeakMonthHasTheHighestDemand() {
-        YardDetail detail = YardDetail.of(plan.yards().get(LAST));
+        YardDetail detail = YardDetail.of(plan.yards().get(LAST).input());
         assertEquals(detail.year().yardPeakKw(), detail.peakMonth().yardPeakKw(), 0);
         assertEquals(1, YardDetail.stretches(detail.peakMonth(), StretchKind.COLDEST_DAY).size());
     }

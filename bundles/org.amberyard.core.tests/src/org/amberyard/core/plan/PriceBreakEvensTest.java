@@ -8,12 +8,13 @@ import java.util.List;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.progress.Progress;
 import org.junit.jupiter.api.Test;
 
 class PriceBreakEvensTest {
     private final StudyInput study = TinyDistrict.study();
     private final StudyResult result = StudyEvaluation.of(study, DutyTable.of(study.duty()));
-    private final List<PriceBreakEvens.OfLever> all = PriceBreakEvens.of(result, 1, () -> false);
+    private final List<PriceBreakEvens.OfLever> all = PriceBreakEvens.of(result, 1, Progress.NONE);
 
     private static double difference(StudyInput edited) {
         StudyResult at = StudyEvaluation.of(edited, DutyTable.of(edited.duty()));

@@ -70,7 +70,7 @@ class DayByDayTest {
     void costsNoLessThanLeastCost(@ForAll long seed) {
         YardInput yard = yard(new Random(seed));
         YardYear least = YardYear.of(yard);
-        YardYear daily = YardYear.of(yard.with(yard.rule().with(ChargePolicy.DAY_BY_DAY)));
+        YardYear daily = YardYear.of(yard.under(ChargePolicy.DAY_BY_DAY));
         double cost = daily.parts().total();
         assertTrue(least.parts().total() <= cost + 1e-6 * cost, () -> least.parts().total() + " is above " + cost);
         assertTrue(least.totalMissingKwh() <= daily.totalMissingKwh() + 1);
@@ -81,7 +81,7 @@ class DayByDayTest {
     void foresightIsWorthSomething() {
         YardInput yard = yard(new Random(SEED));
         double least = YardYear.of(yard).parts().total();
-        double daily = YardYear.of(yard.with(yard.rule().with(ChargePolicy.DAY_BY_DAY))).parts().total();
+        double daily = YardYear.of(yard.under(ChargePolicy.DAY_BY_DAY)).parts().total();
         assertTrue(daily > 1.01 * least, daily + " against " + least);
     }
 }

@@ -25,7 +25,7 @@ class FewerPlugsPropertyTest {
     private static final Port CABINET = new Port("Cabinet", true, 60, 0.92, 50, 0, 0, 10, 20, 0, 2);
 
     private static YardYear under(YardInput yard, ChargePolicy policy) {
-        return YardYear.of(yard.with(yard.rule().with(policy)));
+        return YardYear.of(yard.under(policy));
     }
 
     private static boolean ready(YardYear year) {
@@ -55,7 +55,7 @@ class FewerPlugsPropertyTest {
     }
 
     private static double askedKwh(YardInput yard, ChargePolicy policy) {
-        return new YardPlanner(yard.with(yard.rule().with(policy))).year().stream().flatMap(m -> m.stretches().stream())
+        return new YardPlanner(yard.under(policy)).year().stream().flatMap(m -> m.stretches().stream())
                 .mapToDouble(s -> s.times()
                         * s.charging().stretch().plugIns().stream().mapToDouble(PlugIn::batteryKwh).sum()).sum();
     }

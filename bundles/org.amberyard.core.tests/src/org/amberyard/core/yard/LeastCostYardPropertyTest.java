@@ -27,7 +27,7 @@ class LeastCostYardPropertyTest {
         YardInput yard = new RandomYards(seed).yard();
         YardYear least = YardYear.of(yard);
         for (ChargePolicy policy : ChargePolicy.values()) {
-            YardYear other = YardYear.of(yard.with(yard.rule().with(policy)));
+            YardYear other = YardYear.of(yard.under(policy));
             if (other.totalMissingKwh() < ROUNDED_KWH && peakKw(other) <= yard.siteLimitKw()) {
                 assertTrue(least.totalMissingKwh() < 2 * ROUNDED_KWH,
                         () -> policy + " serves, least cost misses " + least.totalMissingKwh());

@@ -72,7 +72,7 @@ class LeastCostYardTest {
     }
 
     private static double bill(YardInput yard, ChargePolicy policy) {
-        return YardYear.of(yard.with(yard.rule().with(policy))).parts().total();
+        return YardYear.of(yard.under(policy)).parts().total();
     }
 
     private static double gap(YardYear year) {

@@ -51,7 +51,7 @@ class PortCurveTest {
     private static YardYear year(YardInput yard, ChargePolicy policy, int ac, int dc) {
         List<PortUnit> ports = new ArrayList<>(PortUnit.of(AC, 1, ac));
         ports.addAll(PortUnit.of(DC, 1, dc));
-        return YardYear.of(yard.with(yard.rule().with(policy)).withPorts(ports));
+        return YardYear.of(yard.under(policy).withPorts(ports));
     }
 
     private static boolean ready(YardYear year) {

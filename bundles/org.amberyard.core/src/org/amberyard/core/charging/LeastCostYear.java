@@ -78,10 +78,10 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
     private static LeastCostYear billed(List<RatchetMonth> months, double lowerBound) {
         List<List<double[][]>> kw = months.stream().map(RatchetMonth::kw).toList();
         List<MonthProblem> problems = months.stream().map(RatchetMonth::problem).toList();
-        double[] shares = months.get(0).shares();
-        List<MonthSchedule> schedules = billed(problems, shares, kw);
+        double[] peaksKw = peaksKw(problems, kw);
+        List<MonthSchedule> schedules = billed(problems, months.get(0).shares(), kw, peaksKw);
         return new LeastCostYear(IntStream.range(0, months.size()).mapToObj(m -> new LeastCostMonth(schedules.get(m),
-                months.get(m).cost(), months.get(m).shortfalls())).toList(), peaksKw(problems, kw), lowerBound);
+                months.get(m).cost(), months.get(m).shortfalls())).toList(), peaksKw, lowerBound);
     }
 
     /**
@@ -92,12 +92,14 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
      * @param kw power at the meter by month, stretch, session and step, kW
      */
     public static List<MonthSchedule> billed(List<MonthProblem> months, double[] ratchetShares, List<List<double[][]>> kw) {
-        double[] peaksKw = peaksKw(months, kw);
+        return billed(months, ratchetShares, kw, peaksKw(months, kw));
+    }
+
+    private static List<MonthSchedule> billed(List<MonthProblem> months, double[] ratchetShares, List<List<double[][]>> kw,
+            double[] peaksKw) {
         return IntStream.range(0, months.size()).mapToObj(m -> {
             MonthProblem month = months.get(m);
-            double[] floorsKw = month.demandFloorsKw().clone();
-            Arrays.setAll(floorsKw, charge -> Math.max(floorsKw[charge], ratchetShares[charge] * peaksKw[charge]));
-            return MonthSchedule.of(month.with(month.demandPrices(), floorsKw), kw.get(m));
+            return MonthSchedule.of(month.with(month.demandPrices(), RatchetMonth.floorsKw(month, ratchetShares, peaksKw)), kw.get(m));
         }).toList();
     }
 

@@ -43,7 +43,7 @@ final class RatchetMonth {
      */
     void solve(double[] yearPeaksKw) {
         peaksKw = yearPeaksKw;
-        floorsKw = floorsKw(yearPeaksKw);
+        floorsKw = floorsKw(problem, shares, yearPeaksKw);
         free = new boolean[shares.length];
         freeCost = 0;
         double[] prices = problem.demandPrices().clone();
@@ -63,10 +63,10 @@ final class RatchetMonth {
         }
     }
 
-    /** Demand that each charge bills at least under peaks of the year, kW. */
-    private double[] floorsKw(double[] yearPeaksKw) {
+    /** Demand that each charge of a month bills at least by its share of the year's peaks, kW. */
+    static double[] floorsKw(MonthProblem month, double[] shares, double[] yearPeaksKw) {
         return IntStream.range(0, shares.length)
-                .mapToDouble(charge -> Math.max(problem.demandFloorsKw()[charge], shares[charge] * yearPeaksKw[charge])).toArray();
+                .mapToDouble(charge -> Math.max(month.demandFloorsKw()[charge], shares[charge] * yearPeaksKw[charge])).toArray();
     }
 
     double cost() {

@@ -46,13 +46,9 @@ final class BudgetProbe {
     }
 
     Probed of(PlanInput plan) {
-        PortFleet ports = new PortFleet(study.depot(), plan.ports());
-        FleetHistory driven = FleetRollForward.of(study, plan, duty, ports, figures);
-        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study,
-                PlanAwards.of(new PriceBook(study), plan, new PurchaseLines(study, plan, driven))));
-        PlanCosts costs = PlanCosts.of(study, plan,
-                new PlanCourse(fleet, FleetUpkeep.of(study, fleet, figures), ports, yards));
-        PlanFinance finance = PlanFinance.of(study, plan, fleet, costs);
+        PlanCourse course = PlanCourse.of(study, plan, duty, figures, new PortFleet(study.depot(), plan.ports()), driven -> yards);
+        PlanCosts costs = PlanCosts.of(study, plan, course);
+        PlanFinance finance = PlanFinance.of(study, plan, course.fleet(), costs);
         return new Probed(finance.budget(), costs.ledger().presentValue() + finance.ledger().presentValue());
     }
 }

@@ -1,7 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.function.Function;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
@@ -24,12 +24,22 @@ record PlanCourse(FleetHistory fleet, List<UpkeepYear> upkeep, PortFleet ports, 
     /** What happens in a plan of a study, from the duty table and the yards that are known. */
     static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
-        FleetHistory driven = FleetRollForward.of(study, plan, duty, ports, figures);
         PlanYards planYards = new PlanYards(study, duty, ports);
-        List<YardYear> yards = IntStream.range(0, study.years()).parallel()
-                .mapToObj(y -> memory.year(planYards.of(driven, y))).toList();
-        FleetHistory fleet = driven.withMeterKwh(yards).withScrapped(PlanAwards.scrapped(study,
+        return of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory));
+    }
+
+    /**
+     * The same with yards of one's own.
+     *
+     * @param ports the plan's ports over the years
+     * @param yards the yard by year for a fleet that has been driven
+     */
+    static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, PortFleet ports,
+            Function<FleetHistory, List<YardYear>> yards) {
+        FleetHistory driven = FleetRollForward.of(study, plan, duty, ports, figures);
+        List<YardYear> charged = yards.apply(driven);
+        FleetHistory fleet = driven.withMeterKwh(charged).withScrapped(PlanAwards.scrapped(study,
                 PlanAwards.of(new PriceBook(study), plan, new PurchaseLines(study, plan, driven))));
-        return new PlanCourse(fleet, FleetUpkeep.of(study, fleet, figures), ports, yards);
+        return new PlanCourse(fleet, FleetUpkeep.of(study, fleet, figures), ports, charged);
     }
 }

@@ -16,13 +16,14 @@ public final class PlanEvaluation {
     /** Results of a plan of a study, from the duty table, the fits with the ports on offer and the yards that are known. */
     static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, RouteFits onOffer,
             YardMemory memory) {
-        PlanCourse course = PlanCourse.of(study, plan, duty, figures, memory);
+        PortFleet ports = new PortFleet(study.depot(), plan.ports());
+        PlanYards planYards = new PlanYards(study, duty, ports);
+        PlanCourse course = PlanCourse.of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory));
         FleetHistory fleet = course.fleet();
         List<YardYear> yards = course.yards();
-        PortFleet ports = course.ports();
         int last = study.years() - 1;
         YardComparison compared = new YardComparison(yards.stream().map(YardYear::input).toList(),
-                new PlanYards(study, duty, ports).underOthers(fleet, last), PortOffers.of(study), ports.units(last), memory);
+                planYards.underOthers(fleet, last), PortOffers.of(study), ports.units(last), memory);
         PlanCosts costs = PlanCosts.of(study, plan, course);
         List<AirYear> air = AirYear.all(study, duty, fleet, yards);
         return new PlanResult(plan, fleet, course.upkeep(), costs, air, yards, compared, service(study, plan, ports, yards),

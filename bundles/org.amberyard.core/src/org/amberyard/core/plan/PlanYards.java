@@ -1,5 +1,7 @@
 package org.amberyard.core.plan;
 
+import org.amberyard.core.yard.YardYear;
+import org.amberyard.core.yard.YardMemory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -57,6 +59,11 @@ final class PlanYards {
         this.trips = new BusiestTripDays(study, duty);
         IntStream.range(0, study.types().size()).forEach(type -> study.types().get(type).electric()
                 .ifPresent(electric -> judgeLayovers(type, electric.battery())));
+    }
+
+    /** The yard in every year, as far as it is not known planned and billed. */
+    List<YardYear> all(FleetHistory fleet, YardMemory memory) {
+        return IntStream.range(0, study.years()).parallel().mapToObj(year -> memory.year(of(fleet, year))).toList();
     }
 
     /** The yard in a year of a fleet, on the meter in use. */

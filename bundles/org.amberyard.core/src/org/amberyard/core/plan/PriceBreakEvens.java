@@ -2,9 +2,9 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.money.BreakEvenSearch;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
 
 /**
@@ -37,16 +37,15 @@ public final class PriceBreakEvens {
      * All prices of a study, one after the other.
      *
      * @param plan place of the plan, not the baseline
-     * @param cancelled asked between prices; the list ends early where it says so
+     * @param progress asked before each price; stops the search by what it throws
      */
-    public static List<OfLever> of(StudyResult result, int plan, BooleanSupplier cancelled) {
+    public static List<OfLever> of(StudyResult result, int plan, Progress progress) {
         PriceBreakEvens breakEvens = new PriceBreakEvens(result, plan);
         List<OfLever> found = new ArrayList<>();
         for (PriceLever lever : PriceLever.of(result.input())) {
-            if (!cancelled.getAsBoolean()) {
-                found.add(new OfLever(lever, BreakEvenSearch.of(value -> breakEvens.difference(lever, value), lever.from(),
-                        lever.to(), STEPS, TOLERANCE)));
-            }
+            progress.at(0);
+            found.add(new OfLever(lever, BreakEvenSearch.of(value -> breakEvens.difference(lever, value), lever.from(), lever.to(),
+                    STEPS, TOLERANCE)));
         }
         return found;
     }

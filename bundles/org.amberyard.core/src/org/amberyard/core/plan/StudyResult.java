@@ -68,8 +68,8 @@ public final class StudyResult {
      */
     synchronized YardPrices yardPrices(int plan) {
         return yardPrices.computeIfAbsent(plan, p -> {
-            List<YardYear> yards = plans.get(p).yards();
-            return new YardPrices(YardDetail.of(yards.get(yards.size() - 1)));
+            PlanResult of = plans.get(p);
+            return new YardPrices(YardDetail.of(of.yards().get(of.yards().size() - 1), of.yardComparison().memory()));
         });
     }
 

@@ -49,23 +49,28 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
 
     /** Year of a contract from which the tariff stays the same. */
     public int settledYear() {
-        Stream<ContractYears> rated = Stream.of(energy.stream().map(EnergyCharge::rates), riders.perKwh().stream().map(EnergyCharge::rates),
-                demand.stream().map(DemandCharge::rates), riders.perKw().stream().map(DemandCharge::rates))
-                .flatMap(rates -> rates).flatMap(List::stream).map(ChargeRate::years);
         Stream<ContractYears> fixed = Stream.of(customer, riders.fixed()).flatMap(List::stream).map(FixedCharge::years);
-        return Stream.concat(rated, fixed).mapToInt(ContractYears::settled).max().orElse(1);
+        return Stream.concat(rates().map(ChargeRate::years), fixed).mapToInt(ContractYears::settled).max().orElse(1);
     }
 
     /** Most blocks that a charge has. */
     public int mostBlocks() {
-        Stream<List<ChargeRate>> rates = Stream.of(energy.stream().map(EnergyCharge::rates), riders.perKwh().stream().map(EnergyCharge::rates),
-                demand.stream().map(DemandCharge::rates), riders.perKw().stream().map(DemandCharge::rates)).flatMap(r -> r);
-        return rates.flatMap(List::stream).mapToInt(r -> r.prices().blocks().size()).max().orElse(1);
+        return rates().mapToInt(r -> r.prices().blocks().size()).max().orElse(1);
+    }
+
+    private Stream<ChargeRate> rates() {
+        Stream<EnergyCharge> onEnergy = Stream.concat(energy.stream(), riders.perKwh().stream());
+        return Stream.concat(onEnergy.map(EnergyCharge::rates), onDemand().map(DemandCharge::rates)).flatMap(List::stream);
+    }
+
+    /** Charges on demand, riders among them. */
+    public Stream<DemandCharge> onDemand() {
+        return Stream.concat(demand.stream(), riders.perKw().stream());
     }
 
     /** True when a charge on demand bills a share of the demands of earlier months. */
     public boolean remembers() {
-        return Stream.concat(demand.stream(), riders.perKw().stream()).anyMatch(c -> c.ratchet().isPresent());
+        return onDemand().anyMatch(c -> c.ratchet().isPresent());
     }
 
     /**

@@ -66,7 +66,8 @@ final class CorrelationMatrix {
         return scores;
     }
 
-    private static int place(int[] inputs, int input) {
+    /** Place of an input among those of a matrix. */
+    static int place(int[] inputs, int input) {
         return IntStream.range(0, inputs.length).filter(i -> inputs[i] == input).findFirst().orElseThrow();
     }
 

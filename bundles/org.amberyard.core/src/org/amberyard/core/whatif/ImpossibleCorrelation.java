@@ -76,7 +76,7 @@ final class ImpossibleCorrelation {
     }
 
     private int place(int input) {
-        return IntStream.range(0, inputs.length).filter(i -> inputs[i] == input).findFirst().orElseThrow();
+        return CorrelationMatrix.place(inputs, input);
     }
 
     private static String text(double correlation) {

@@ -43,15 +43,16 @@ final class BlockPlans {
     /** The cheapest schedules found. */
     List<MonthLoad> cheapest() {
         Tariff tariff = yard.metering().tariff();
-        explore(new YearPrices(yard, atFullPower), Optional.of(atFullPower));
+        YearPrices fullPower = new YearPrices(yard, atFullPower);
+        explore(fullPower, Optional.of(atFullPower));
         if (tariff.mostBlocks() == 1 && !tariff.remembers()) {
             return found.get(0);
         }
-        found.add(new LeastCostYearPlan(yard, atFullPower, new YearPrices(yard, atFullPower)).dayByDay());
+        found.add(new LeastCostYearPlan(yard, atFullPower, fullPower).dayByDay());
         if (tariff.mostBlocks() == 1) {
             return cheapestYear();
         }
-        YardInput even = yard.with(yard.rule().with(ChargePolicy.SPREAD));
+        YardInput even = yard.under(ChargePolicy.SPREAD);
         explore(new YearPrices(yard, new YardPlanner(even).unscheduled()), Optional.empty());
         for (int block = 0; block < tariff.mostBlocks(); block++) {
             explore(new YearPrices(yard, atFullPower, OptionalInt.of(block)), Optional.empty());
@@ -80,10 +81,16 @@ final class BlockPlans {
     }
 
     private MonthLoad cheapestMonth(int month) {
-        MonthLoad cheapest = found.stream().map(loads -> loads.get(month))
-                .min(Comparator.comparingDouble(BlockPlans::wholeMissingKwh).thenComparingDouble(cost::of)).orElseThrow();
-        return cheapest.withGap(Double.isFinite(bounds[month]) && wholeMissingKwh(cheapest) == 0
-                ? OptionalDouble.of(cost.of(cheapest) - bounds[month]) : OptionalDouble.empty());
+        Priced<MonthLoad> cheapest = found.stream().map(loads -> loads.get(month))
+                .map(m -> new Priced<>(m, wholeMissingKwh(m), cost.of(m))).min(Priced.CHEAPEST).orElseThrow();
+        return cheapest.load().withGap(Double.isFinite(bounds[month]) && cheapest.missingKwh() == 0
+                ? OptionalDouble.of(cheapest.cost() - bounds[month]) : OptionalDouble.empty());
+    }
+
+    /** Loads with what they miss and cost, worked out once to be compared. */
+    private record Priced<T>(T load, double missingKwh, double cost) {
+        private static final Comparator<Priced<?>> CHEAPEST = Comparator.<Priced<?>>comparingDouble(Priced::missingKwh)
+                .thenComparingDouble(Priced::cost);
     }
 
     private static double wholeMissingKwh(MonthLoad month) {
@@ -91,9 +98,8 @@ final class BlockPlans {
     }
 
     private List<MonthLoad> cheapestYear() {
-        return found.stream().min(Comparator.comparingDouble((List<MonthLoad> loads) -> loads.stream()
-                .mapToDouble(BlockPlans::wholeMissingKwh).sum())
-                .thenComparingDouble(loads -> cost.of(YardYear.of(yard, loads).parts()))).orElseThrow().stream()
+        return found.stream().map(loads -> new Priced<>(loads, loads.stream().mapToDouble(BlockPlans::wholeMissingKwh).sum(),
+                cost.of(YardYear.of(yard, loads).parts()))).min(Priced.CHEAPEST).orElseThrow().load().stream()
                 .map(m -> yard.metering().tariff().mostBlocks() == 1 ? m : m.withGap(OptionalDouble.empty())).toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.amberyard.core.yard;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -48,21 +49,28 @@ final class LeastCostYearPlan {
         solved = prices.remembers() ? LeastCostYear.of(problems, prices.ratchetShares()).months()
                 : problems.stream().map(LeastCost::of).toList();
         List<List<ChargeSchedule>> schedules = schedules(solved.stream().map(LeastCostMonth::schedule).toList());
-        List<MonthSchedule> taken = LeastCostYear.billed(problems, prices.ratchetShares(), sessionKw(schedules));
-        return IntStream.range(0, months.size())
-                .mapToObj(m -> scheduled(m, schedules.get(m), gap(solved.get(m), taken.get(m)))).toList();
+        List<OptionalDouble> gaps = gaps(schedules);
+        return IntStream.range(0, months.size()).mapToObj(m -> scheduled(m, schedules.get(m), gaps.get(m))).toList();
+    }
+
+    private List<OptionalDouble> gaps(List<List<ChargeSchedule>> schedules) {
+        if (!prices.support()) {
+            return Collections.nCopies(months.size(), OptionalDouble.empty());
+        }
+        List<MonthSchedule> taken = LeastCostYear.billed(problems, prices.ratchetShares(),
+                IntStream.range(0, months.size()).mapToObj(m -> sessionKw(m, schedules.get(m))).toList());
+        return IntStream.range(0, months.size()).mapToObj(m -> gap(solved.get(m), taken.get(m))).toList();
     }
 
     /** The bound is that of the energy that the programme brings. */
-    private OptionalDouble gap(LeastCostMonth least, MonthSchedule taken) {
+    private static OptionalDouble gap(LeastCostMonth least, MonthSchedule taken) {
         boolean brought = least.schedule().chargingKw() - taken.chargingKw() < ROUNDING_KW;
-        return prices.support() && brought ? OptionalDouble.of(taken.cost() - least.lowerBound()) : OptionalDouble.empty();
+        return brought ? OptionalDouble.of(taken.cost() - least.lowerBound()) : OptionalDouble.empty();
     }
 
     /** How far the load of a month, with the buses at the same plugs, lies above the least cost found at these prices, money. */
     double aboveBound(int month, MonthLoad load) {
-        List<double[][]> kw = IntStream.range(0, sessions.get(month).size())
-                .mapToObj(place -> sessions.get(month).get(place).sessionKw(load.stretches().get(place).schedule())).toList();
+        List<double[][]> kw = sessionKw(month, load.stretches().stream().map(StretchLoad::schedule).toList());
         return MonthSchedule.of(problems.get(month), kw).cost() - solved.get(month).lowerBound();
     }
 
@@ -78,9 +86,9 @@ final class LeastCostYearPlan {
                         SpareKw.of(problems.get(m), solved.get(m), place))).toList()).toList();
     }
 
-    private List<List<double[][]>> sessionKw(List<List<ChargeSchedule>> schedules) {
-        return IntStream.range(0, months.size()).mapToObj(m -> IntStream.range(0, sessions.get(m).size())
-                .mapToObj(place -> sessions.get(m).get(place).sessionKw(schedules.get(m).get(place))).toList()).toList();
+    private List<double[][]> sessionKw(int month, List<ChargeSchedule> schedules) {
+        List<LeastCostSessions> ofMonth = sessions.get(month);
+        return IntStream.range(0, ofMonth.size()).mapToObj(place -> ofMonth.get(place).sessionKw(schedules.get(place))).toList();
     }
 
     private MonthProblem problem(MonthLoad month, List<LeastCostSessions> ofMonth) {

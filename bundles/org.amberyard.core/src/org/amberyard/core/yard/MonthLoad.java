@@ -104,7 +104,8 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
         return serviceKw().stream().mapToDouble(MonthLoad::highest).max().orElse(0);
     }
 
-    private static double highest(double[] kw) {
+    /** The highest of some powers; 0 of none. */
+    static double highest(double[] kw) {
         return Arrays.stream(kw).max().orElse(0);
     }
 

@@ -50,13 +50,13 @@ final class PolicyChoice {
 
     /** The yard under those other policies that may be cheaper. */
     private List<YardInput> others(YardYear own) {
-        return Stream.of(ChargePolicy.values()).filter(p -> !p.priced()).map(p -> yard.with(yard.rule().with(p)))
+        return Stream.of(ChargePolicy.values()).filter(p -> !p.priced()).map(p -> yard.under(p))
                 .filter(other -> !boundHolds(other, own) || mayBeCheaper(other, own)).toList();
     }
 
     /** Where each bus has a plug and power of its own and the same needs, no policy comes below the bound of any month. */
     private boolean boundHolds(YardInput other, YardYear own) {
-        boolean ownPlugs = yard.ports().stream().allMatch(u -> u.plugs() == 1) && yard.ports().size() >= yard.buses().size();
+        boolean ownPlugs = yard.ownPlugs() && yard.ports().stream().allMatch(u -> u.plugs() == 1);
         boolean sameNeeds = !yard.midday() || other.rule().managed();
         return ownPlugs && sameNeeds && !yard.metering().tariff().remembers() && wholeMissingKwh(own) == 0
                 && own.months().stream().allMatch(m -> m.costGap().isPresent());

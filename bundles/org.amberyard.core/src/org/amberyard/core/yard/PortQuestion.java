@@ -69,7 +69,7 @@ record PortQuestion(List<YardInput> years, PortOffer offer, List<PortUnit> bough
         YardInput last = years.get(years.size() - 1);
         List<PortUnit> ideal = last.buses().stream().flatMap(b -> offer.options().stream())
                 .map(o -> new PortUnit(ideal(o.port(), efficiency), 1)).toList();
-        YardYear year = YardYear.of(last.with(last.rule().with(ChargePolicy.LEAST_COST)).withPorts(ideal));
+        YardYear year = YardYear.of(last.under(ChargePolicy.LEAST_COST).withPorts(ideal));
         return year.parts().total() - year.months().stream().mapToDouble(m -> m.costGap().orElse(0)).sum();
     }
 

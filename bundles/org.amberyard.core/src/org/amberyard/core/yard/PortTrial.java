@@ -51,12 +51,13 @@ final class PortTrial {
         }
     }
 
-    /** What decides what buses ask of ports: the power to count on, and whether each has a plug of its own. */
-    private record Kind(Set<Port> types, int plugs) {
-        static Kind of(List<PortUnit> ports) {
-            return new Kind(ports.stream().map(PortUnit::port).collect(Collectors.toSet()),
-                    ports.stream().mapToInt(PortUnit::plugs).sum());
-        }
+    /** What decides what buses ask of ports: the power to count on, and in which years each has a plug of its own. */
+    private record Kind(Set<Port> types, List<Boolean> ownPlugs) {
+    }
+
+    private Kind kind(List<PortUnit> ports) {
+        return new Kind(ports.stream().map(PortUnit::port).collect(Collectors.toSet()),
+                years.stream().map(year -> year.withPorts(ports).ownPlugs()).toList());
     }
 
     /** What the buses ask of some ports. */
@@ -71,7 +72,7 @@ final class PortTrial {
     }
 
     boolean serves(List<PortUnit> ports) {
-        Asked asked = byKind.computeIfAbsent(Kind.of(ports), kind -> asked(ports));
+        Asked asked = byKind.computeIfAbsent(kind(ports), kind -> asked(ports));
         double batteryKw = ports.stream().mapToDouble(u -> u.port().powerKw() * u.port().efficiency()).sum();
         Day first = asked.lastFailed;
         if (!serves(ports, batteryKw, first)) {

@@ -1,7 +1,6 @@
 package org.amberyard.core.yard;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.PortMix;
@@ -12,7 +11,7 @@ final class PortYear {
     private final PortOffer offer;
     private final PortMix mix;
     private final NeedsMemory needs;
-    private final Map<ChargePolicy, YardDetail> known = new EnumMap<>(ChargePolicy.class);
+    private final Map<ChargePolicy, YardYear> known = new EnumMap<>(ChargePolicy.class);
 
     PortYear(YardInput yard, PortOffer offer, PortMix mix, NeedsMemory needs) {
         this.yard = yard.withPorts(mix.units(offer.options()));
@@ -23,19 +22,18 @@ final class PortYear {
 
     /** The ports with what they cost under a policy; served as far as this year is concerned. */
     PortChoice under(ChargePolicy policy) {
-        YardYear year = detail(policy).year();
+        YardYear year = year(policy);
         boolean served = year.months().stream().allMatch(m -> m.shortfalls().isEmpty());
         return new PortChoice(mix.withSwaps(year.swaps(), offer.payPerSwap()), 0, year.parts(), served);
     }
 
-    private YardDetail detail(ChargePolicy policy) {
-        YardDetail detail = known.get(policy);
-        if (detail == null) {
-            YardInput ruled = yard.with(yard.rule().with(policy));
-            List<MonthLoad> loads = new YardPlanner(ruled, new YardNeeds(ruled, needs), other -> detail(other.rule().policy()).year()).year();
-            detail = new YardDetail(YardYear.of(ruled, loads), loads);
-            known.put(policy, detail);
+    private YardYear year(ChargePolicy policy) {
+        YardYear year = known.get(policy);
+        if (year == null) {
+            YardInput ruled = yard.under(policy);
+            year = YardYear.of(ruled, new YardPlanner(ruled, new YardNeeds(ruled, needs), other -> year(other.rule().policy())).year());
+            known.put(policy, year);
         }
-        return detail;
+        return year;
     }
 }

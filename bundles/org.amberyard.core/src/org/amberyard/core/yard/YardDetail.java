@@ -1,6 +1,5 @@
 package org.amberyard.core.yard;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,9 +22,13 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
         loads = List.copyOf(loads);
     }
 
-    /** The loads of a year, planned again. */
-    public static YardDetail of(YardYear year) {
-        return new YardDetail(year, new YardPlanner(year.input()).year());
+    /**
+     * The loads of a year, planned again.
+     *
+     * @param memory years of the same yard under other policies, as far as they are known
+     */
+    public static YardDetail of(YardYear year, YardMemory memory) {
+        return new YardDetail(year, new YardPlanner(year.input(), memory).year());
     }
 
     /** A year planned and billed. */
@@ -83,7 +86,7 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
 
     private static Optional<StretchLoad> highest(MonthLoad month, Function<StretchLoad, double[]> load) {
         return month.stretches().stream()
-                .max(Comparator.comparingDouble((StretchLoad s) -> Arrays.stream(load.apply(s)).max().orElse(0))
+                .max(Comparator.comparingDouble((StretchLoad s) -> MonthLoad.highest(load.apply(s)))
                 .thenComparing(s -> -month.stretches().indexOf(s)));
     }
 

@@ -39,7 +39,12 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
                 rule, contractYear, demandIndex);
     }
 
-    /** The same under another charging policy. */
+    /** The same under another charging policy, with the set time and all else of its rule. */
+    public YardInput under(ChargePolicy policy) {
+        return with(rule.with(policy));
+    }
+
+    /** The same under another charging rule. */
     public YardInput with(ChargeRule other) {
         return new YardInput(buses, ports, other, midday, reserveShare, metering, contractYear, demandIndex, building, calendar,
                 stepMin, swaps, siteLimitKw);

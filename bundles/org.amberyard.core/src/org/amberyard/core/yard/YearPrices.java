@@ -59,7 +59,7 @@ final class YearPrices {
     }
 
     private Stream<DemandCharge> charges() {
-        return Stream.concat(yard.metering().tariff().demand().stream(), yard.metering().tariff().riders().perKw().stream());
+        return yard.metering().tariff().onDemand();
     }
 
     /** All prices of all months. */

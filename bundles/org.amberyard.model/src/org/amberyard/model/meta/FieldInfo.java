@@ -22,6 +22,12 @@ public record FieldInfo(String label, String unitToken, OptionalDouble min, Opti
         String documentation, String defaultSource) {
     private static final String ANNOTATION = "urn:amberyard:field";
 
+    /** True for a number within the limits; never for what is not a number. */
+    public boolean allows(double value) {
+        return value > above.orElse(Double.NEGATIVE_INFINITY) && value >= min.orElse(Double.NEGATIVE_INFINITY)
+                && value <= max.orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** What the model says about a field; what it leaves out is empty, and the label falls back to the field's name. */
     public static FieldInfo of(EStructuralFeature feature) {
         return new FieldInfo(label(feature, feature.getName()), text(feature, "unit").orElse(""),

@@ -2,6 +2,7 @@ package org.amberyard.model.meta;
 
 import java.util.Optional;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -40,6 +41,15 @@ public record InputPlace(EObject element, EStructuralFeature field) {
     private static boolean isNamed(EObject element, String name) {
         return name == null || name.isBlank() || ElementNames.of(element).equals(name) || element.eContainer() != null
                 && (ElementNames.of(element.eContainer()) + " / " + ElementNames.of(element)).equals(name);
+    }
+
+    /** What a field that holds a number would hold when another number has its effect on it. */
+    public static double after(Effect effect, double now, double number) {
+        return switch (effect) {
+            case TIMES -> now * number;
+            case PLUS -> now + number;
+            case VALUE -> number;
+        };
     }
 
     /** What the field holds. */

@@ -7,7 +7,6 @@ import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.Shape;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
@@ -93,12 +92,8 @@ final class InputShapes {
 
     /** What the field would hold at a number is within its limits. */
     private void checkWithin(UncertainInput input, InputPlace place, double number) {
-        double now = ((Number) place.value()).doubleValue();
-        double then = input.getEffect() == Effect.TIMES ? now * number : input.getEffect() == Effect.PLUS ? now + number : number;
-        FieldInfo info = FieldInfo.of(place.field());
-        boolean within = then >= info.min().orElse(Double.NEGATIVE_INFINITY) && then <= info.max().orElse(Double.POSITIVE_INFINITY)
-                && then > info.above().orElse(Double.NEGATIVE_INFINITY);
-        if (!within) {
+        double then = InputPlace.after(input.getEffect(), ((Number) place.value()).doubleValue(), number);
+        if (!FieldInfo.of(place.field()).allows(then)) {
             findings.error(input, Literals.UNCERTAIN_INPUT__EFFECT, "at " + PlainNumber.text(number) + " " + Findings.label(place.field())
                     + " would be " + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
                     + ", which the field does not allow.");

@@ -23,16 +23,10 @@ final class RangeRule implements Rule {
         FieldInfo info = FieldInfo.of(field);
         if (!Double.isFinite(value)) {
             findings.error(element, field, Findings.label(field) + " is not a number; enter one.");
-        } else if (!allowed(value, info)) {
+        } else if (!info.allows(value)) {
             findings.error(element, field, findings.fact(element, field) + "; it must be "
                     + broken(element, field, value, info, findings) + "." + hint(element, field, value, info, findings));
         }
-    }
-
-    private static boolean allowed(double value, FieldInfo info) {
-        return (info.above().isEmpty() || value > info.above().getAsDouble())
-                && (info.min().isEmpty() || value >= info.min().getAsDouble())
-                && (info.max().isEmpty() || value <= info.max().getAsDouble());
     }
 
     /** The limit that is broken: who is below one need not read of the other. */
@@ -60,7 +54,7 @@ final class RangeRule implements Rule {
     /** A percentage that was stored as it reads is a hundred times the share. */
     private static String hint(EObject element, EAttribute field, double value, FieldInfo info, Findings findings) {
         double share = value / 100;
-        boolean looksLikePercent = info.unitToken().equals(SHARE) && Math.abs(value) > 1 && allowed(share, info);
+        boolean looksLikePercent = info.unitToken().equals(SHARE) && Math.abs(value) > 1 && info.allows(share);
         return looksLikePercent ? " Was " + findings.value(element, field, share) + " meant?" : "";
     }
 }

@@ -1,6 +1,5 @@
 package org.amberyard.model.validation;
 
-import java.util.List;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.study.Study;
@@ -70,14 +69,13 @@ final class WhatIfRule implements Rule {
         return place;
     }
 
-    static boolean checkChoice(Study study, EObject owner, InputPlace place, String word, EStructuralFeature where,
+    /** A word is one that the field can hold. */
+    static void checkChoice(Study study, EObject owner, InputPlace place, String word, EStructuralFeature where,
             Findings findings) {
-        if (FieldWords.value(study, place.field(), word == null ? "" : word.strip()).isPresent()) {
-            return true;
+        String given = word == null ? "" : word.strip();
+        if (FieldWords.value(study, place.field(), given).isEmpty()) {
+            findings.error(owner, where, "“" + given + "” is nothing that the field can hold; it can hold "
+                    + String.join(", ", FieldWords.all(study, place.field())) + ".");
         }
-        List<String> words = FieldWords.all(study, place.field());
-        findings.error(owner, where, "“" + (word == null ? "" : word.strip()) + "” is nothing that the field can hold; it can hold "
-                + String.join(", ", words) + ".");
-        return false;
     }
 }

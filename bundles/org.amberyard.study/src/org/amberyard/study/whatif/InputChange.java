@@ -55,15 +55,9 @@ final class InputChange {
 
     /** @throws IllegalArgumentException when the field does not allow what it would hold */
     void take(double number) {
-        double now = ((Number) before).doubleValue();
-        double then = switch (effect) {
-            case TIMES -> now * number;
-            case PLUS -> now + number;
-            case VALUE -> number;
-        };
+        double then = InputPlace.after(effect, ((Number) before).doubleValue(), number);
         FieldInfo limits = limits();
-        if (then < limits.min().orElse(Double.NEGATIVE_INFINITY) || then > limits.max().orElse(Double.POSITIVE_INFINITY)
-                || then <= limits.above().orElse(Double.NEGATIVE_INFINITY)) {
+        if (!limits.allows(then)) {
             throw new IllegalArgumentException(ElementNames.withKind(place.element()) + ": " + limits.label() + " would be "
                     + PlainNumber.text(then) + ", which the field does not allow");
         }

@@ -1,6 +1,6 @@
 package org.amberyard.study.whatif;
 
-import java.util.stream.IntStream;
+import org.amberyard.core.whatif.PlanDraws;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.core.whatif.TornadoPlan;
@@ -27,7 +27,6 @@ public final class OneAtATime {
 
     /** What inputs do to the saving of a plan: present cost of another less its own. */
     public Tornado saving(int of, int against) {
-        return Tornado.of(plan, IntStream.range(0, plan.evaluations())
-                .mapToDouble(e -> presentCosts[against][e] - presentCosts[of][e]).toArray());
+        return Tornado.of(plan, PlanDraws.of(presentCosts).difference(against, of));
     }
 }

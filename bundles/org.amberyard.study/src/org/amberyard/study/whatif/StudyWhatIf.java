@@ -3,6 +3,7 @@ package org.amberyard.study.whatif;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
@@ -12,7 +13,6 @@ import org.amberyard.core.whatif.IndexPlan;
 import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Spread;
-import org.amberyard.core.whatif.Tornado;
 import org.amberyard.core.whatif.TornadoPlan;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Scenario;
@@ -55,21 +55,17 @@ public final class StudyWhatIf {
     /** Inputs one at a time, from what one in ten stays below to what one in ten exceeds. */
     public OneAtATime oneAtATime(Progress progress) {
         TornadoPlan plan = new TornadoPlan(inputs.spreads());
-        KeptDraws kept = new KeptDraws();
-        complete(outcomes.run(plan.evaluations(), plan::at, threads, kept, progress), plan.evaluations());
-        return new OneAtATime(plan, plans(kept));
+        return new OneAtATime(plan, plans(all(plan.evaluations(), plan::at, progress)));
     }
 
     /** The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first. */
     public int[] widest(OneAtATime single) {
-        return IntStream.range(0, inputs.names().size()).boxed().filter(i -> !inputs.ofWords(i))
-                .sorted(Comparator.comparingDouble((Integer i) -> -swing(single, i))).limit(2).mapToInt(i -> i).toArray();
-    }
-
-    private double swing(OneAtATime single, int input) {
-        return IntStream.range(0, base.plans().size()).filter(p -> p != base.input().baseline())
-                .mapToObj(p -> single.saving(p, base.input().baseline())).flatMap(t -> t.bars().stream())
-                .filter(b -> b.input() == input).mapToDouble(Tornado.Bar::swing).max().orElse(0);
+        double[] swings = new double[inputs.names().size()];
+        int baseline = base.input().baseline();
+        IntStream.range(0, base.plans().size()).filter(p -> p != baseline).forEach(p -> single.saving(p, baseline).bars()
+                .forEach(bar -> swings[bar.input()] = Math.max(swings[bar.input()], bar.swing())));
+        return IntStream.range(0, swings.length).boxed().filter(i -> !inputs.ofWords(i))
+                .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(2).mapToInt(i -> i).toArray();
     }
 
     /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */
@@ -84,9 +80,7 @@ public final class StudyWhatIf {
     public VarianceShares varianceShares(int rows, Progress progress) {
         IndexPlan plan = inputs.indexPlan(rows);
         Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
-        KeptDraws kept = new KeptDraws();
-        complete(outcomes.run(rows * plan.perRow(), draws::at, threads, kept, progress), rows * plan.perRow());
-        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed());
+        return new VarianceShares(groupNames(), plans(all(rows * plan.perRow(), draws::at, progress)), base.input().baseline(), study.getWhatIf().getSeed());
     }
 
     private List<String> groupNames() {
@@ -99,13 +93,12 @@ public final class StudyWhatIf {
     /** Two inputs of numbers together, each from its low to its high value in steps; the others as they are. */
     public TwoTogether twoTogether(int first, int second, int steps, Progress progress) {
         Grid grid = new Grid(steps(first, steps), steps(second, steps));
-        KeptDraws kept = new KeptDraws();
-        complete(outcomes.run(grid.evaluations(), e -> {
+        KeptDraws kept = all(grid.evaluations(), e -> {
             double[] values = inputs.spreads().stream().mapToDouble(s -> Double.NaN).toArray();
             values[first] = grid.first(e);
             values[second] = grid.second(e);
             return values;
-        }, threads, kept, progress), grid.evaluations());
+        }, progress);
         return new TwoTogether(first, second, grid, plans(kept), base.input().baseline());
     }
 
@@ -122,6 +115,12 @@ public final class StudyWhatIf {
         double[][] co2eKg = IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.co2eKg(p)))
                 .toArray(double[][]::new);
         return new Scenarios(names, plans(kept), co2eKg);
+    }
+
+    private KeptDraws all(int variants, IntFunction<double[]> values, Progress progress) {
+        KeptDraws kept = new KeptDraws();
+        complete(outcomes.run(variants, values, threads, kept, progress), variants);
+        return kept;
     }
 
     private static void complete(RunEnd end, int evaluations) {

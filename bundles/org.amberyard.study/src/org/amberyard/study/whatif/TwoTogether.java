@@ -1,9 +1,9 @@
 package org.amberyard.study.whatif;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.amberyard.core.whatif.ContourLine;
 import org.amberyard.core.whatif.Grid;
+import org.amberyard.core.whatif.PlanDraws;
 
 /** Plans over a grid of two uncertain inputs. */
 public final class TwoTogether {
@@ -38,7 +38,7 @@ public final class TwoTogether {
 
     /** Present cost of the baseline less that of a plan, by evaluation of the grid. */
     public double[] saving(int plan) {
-        return IntStream.range(0, grid.evaluations()).mapToDouble(e -> presentCosts[baseline][e] - presentCosts[plan][e]).toArray();
+        return PlanDraws.of(presentCosts).difference(baseline, plan);
     }
 
     /** Where a plan costs as much as the baseline. */

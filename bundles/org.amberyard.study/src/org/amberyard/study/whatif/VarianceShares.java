@@ -1,12 +1,13 @@
 package org.amberyard.study.whatif;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import org.amberyard.core.whatif.PlanDraws;
 import org.amberyard.core.whatif.SobolIndices;
 
 /** What uncertain inputs explain of the variance of results. */
 public final class VarianceShares {
-    private static final SobolIndices.Bootstrap PLAIN = new SobolIndices.Bootstrap(500, 0.95, 0);
+    private static final int BOOTSTRAP_SAMPLES = 500;
+    private static final double CONFIDENCE = 0.95;
 
     private final List<String> groups;
     private final double[][] presentCosts;
@@ -27,8 +28,7 @@ public final class VarianceShares {
 
     /** Shares of the variance of the saving of a plan: present cost of the baseline less its own. */
     public SobolIndices ofSaving(int plan) {
-        double[] saving = IntStream.range(0, presentCosts[plan].length)
-                .mapToDouble(e -> presentCosts[baseline][e] - presentCosts[plan][e]).toArray();
-        return SobolIndices.of(saving, groups.size(), new SobolIndices.Bootstrap(PLAIN.samples(), PLAIN.confidence(), seed));
+        return SobolIndices.of(PlanDraws.of(presentCosts).difference(baseline, plan), groups.size(),
+                new SobolIndices.Bootstrap(BOOTSTRAP_SAMPLES, CONFIDENCE, seed));
     }
 }

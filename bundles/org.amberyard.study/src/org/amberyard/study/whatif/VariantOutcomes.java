@@ -83,13 +83,12 @@ final class VariantOutcomes {
 
     private RunEnd run(int variants, Variant variant, int threads, BlockSink sink, Progress progress) {
         RunSettings settings = new RunSettings(0, variants, BLOCK, columns(), threads);
-        return DrawRunner.run(settings, check -> evaluation(variant, check), sink, progress);
+        return DrawRunner.run(settings, check -> evaluation(variant), sink, progress);
     }
 
-    private DrawEvaluation evaluation(Variant variant, Runnable check) {
+    private DrawEvaluation evaluation(Variant variant) {
         StudyVariants made = new StudyVariants(study);
         return (draw, results) -> {
-            check.run();
             YardMemory known = yards.updateAndGet(memory -> memory.size() > MOST_YEARS ? memory.anew() : memory);
             write(PlanOutcome.all(variant.of(made, draw), base, known), results);
         };

@@ -1,0 +1,87 @@
+package org.amberyard.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
+import org.amberyard.model.whatif.Shape;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the example's what-if leaves in a folder, with its first price and a choice of policies. */
+class WhatIfVerbTest {
+    private static final String STUDY = "district.amberyard";
+    private static final Path EXAMPLE = Path.of(System.getProperty("basedir", "."))
+            .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize();
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    private Path folder;
+
+    private int run(String... words) {
+        return new CommandLine().run(List.of(words), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    private Study example() throws Exception {
+        Study study = StudyFile.load(EXAMPLE);
+        study.getWhatIf().getScenarios().clear();
+        study.getWhatIf().getInputs().subList(1, study.getWhatIf().getInputs().size()).clear();
+        return study;
+    }
+
+    /** A choice of words is no input of a grid, so with one price beside it there is none; nor are there scenarios. */
+    @Test
+    void aPriceAndAChoiceAreVariedAndTold() throws Exception {
+        Study study = example();
+        UncertainInput policy = WhatifFactory.eINSTANCE.createUncertainInput();
+        policy.setName("Policy");
+        policy.setKind("Depot");
+        policy.setField("chargingPolicy");
+        policy.setEffect(Effect.VALUE);
+        policy.setShape(Shape.LIST);
+        policy.setChoices("at once; least cost");
+        study.getWhatIf().getInputs().add(policy);
+        StudyFile.save(study, folder.resolve(STUDY));
+
+        assertEquals(0, run("what-if", STUDY, "--out", "out", "--draws", "10"), err.toString(StandardCharsets.UTF_8));
+
+        try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+            assertEquals(Set.of("tornado.csv", "variance_shares.csv", "what_if_budget.csv", "what_if_summary.csv"),
+                    new TreeSet<>(files.map(f -> f.getFileName().toString()).toList()));
+        }
+        String tornado = Files.readString(folder.resolve("out/tornado.csv"));
+        assertTrue(tornado.contains("Electric in stages,Policy,at once,least cost,"), tornado);
+        assertTrue(out.toString(StandardCharsets.UTF_8).contains("“Electric in stages” costs less than “Like for like” in 0 % of 10 "
+                + "draws"), out.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void whatCannotBeRunIsTold() throws Exception {
+        Study study = example();
+        StudyFile.save(study, folder.resolve(STUDY));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--draws", "5"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("--draws is “5”; it must be a whole number from 10 to 10000000."));
+        study.getWhatIf().getInputs().clear();
+        StudyFile.save(study, folder.resolve(STUDY));
+        assertEquals(2, run("what-if", STUDY, "--out", "out"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("which names no uncertain input"));
+        assertFalse(Files.exists(folder.resolve("out")));
+    }
+}
