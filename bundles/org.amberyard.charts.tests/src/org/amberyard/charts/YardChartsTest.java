@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -17,6 +18,7 @@ import org.amberyard.core.yard.PortChoice;
 import org.amberyard.core.yard.PortCurve;
 import org.amberyard.core.yard.PortOffer;
 import org.amberyard.core.yard.StretchKind;
+import org.amberyard.core.yard.StretchLoad;
 import org.amberyard.core.yard.YardYear;
 import org.amberyard.testsupport.SampleDistrict;
 import org.jfree.chart.plot.XYPlot;
@@ -79,6 +81,18 @@ class YardChartsTest {
         Chart chart = PortOccupancyChart.of(result, first, loads, UnitSystem.US, theme);
         assertEquals(yard.input().buses().size(), chart.data().rows().stream().map(r -> r.get(1)).distinct().count());
         assertTrue(chart.textAlternative().startsWith("Plan “Electric in stages”, "), chart.textAlternative());
+    }
+
+    /** Buses that stand at the yard for hours on a cold day draw for their packs, whether they are charged or not. */
+    @Test
+    void heatIsShownAtThePlugThatGivesIt() {
+        Chart chart = PortOccupancyChart.of(result, first, loads, UnitSystem.US, theme);
+        StretchLoad stretch = first.of(loads.of(yard.input()).get(first.month())).orElseThrow();
+        double heatKwh = stretch.heatKw().stream().flatMapToDouble(Arrays::stream).sum() * yard.input().stepMin() / 60;
+        double shownKwh = chart.data().rows().stream().filter(r -> r.get(2).equals("heat or cooling"))
+                .mapToDouble(r -> (double) r.get(5)).sum();
+        assertTrue(heatKwh > 10, "a cold day: " + heatKwh);
+        assertEquals(heatKwh, shownKwh, 1e-6 * heatKwh);
     }
 
     @Test

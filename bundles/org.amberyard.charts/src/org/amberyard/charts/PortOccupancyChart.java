@@ -25,8 +25,11 @@ public final class PortOccupancyChart {
     private static final int LEAST_PER_ROW = 19;
     private static final double HALF_BAR = 0.42;
     private static final double FLOW_TOP = 0.2;
+    private static final double HEAT_BOTTOM = -0.28;
+    private static final int HEAT_COLOR = 4;
     private static final double SWAP_MIN = 8;
     private static final int MOST_TROUBLES = 2;
+    private static final String HEATED = " is warmed or cooled through its plug ";
 
     private final StudyResult result;
     private final YardDay asked;
@@ -60,7 +63,11 @@ public final class PortOccupancyChart {
         plot.setRangeGridlinesVisible(false);
         plot.setRangeZeroBaselineVisible(false);
         ports.stays().forEach(s -> plot.addAnnotation(bar(s)));
-        ports.flows().forEach(f -> plot.addAnnotation(bar(f)));
+        ports.heatAlone().forEach(f -> plot.addAnnotation(plugged(f)));
+        ports.flows().forEach(f -> plot.addAnnotation(bar(f, " charges ", new DayStrip.Band(f.row() + HALF_BAR, f.row() + FLOW_TOP),
+                solid(theme.passes(false)))));
+        ports.heat().forEach(f -> plot.addAnnotation(bar(f, HEATED, new DayStrip.Band(f.row() + HEAT_BOTTOM, f.row() - HALF_BAR),
+                solid(theme.plan(HEAT_COLOR)))));
         ports.stays().stream().filter(PortRows.Stay::swap).forEach(s -> plot.addAnnotation(swap(s)));
         plot.setFixedLegendItems(legend());
         return ChartFrame.around(plot, TITLE, words(MOST_TROUBLES), theme);
@@ -84,20 +91,27 @@ public final class PortOccupancyChart {
                 stay.label(), tip, DayStrip.Look.atPlug(theme));
     }
 
-    private DayStrip bar(PortRows.Flow flow) {
-        Color flows = theme.passes(false);
-        String tip = flow.label() + " charges " + span(flow.fromMin(), flow.toMin()) + " at "
-                + Figures.size(flow.kw()) + " kW on average";
-        return new DayStrip(flow.fromMin(), flow.toMin(), new DayStrip.Band(flow.row() + HALF_BAR, flow.row() + FLOW_TOP), "",
-                tip, new DayStrip.Look(flows, flows, flows, theme.tickFont()));
+    private DayStrip plugged(PortRows.Flow heat) {
+        String tip = heat.label() + " plugged in " + span(heat.fromMin(), heat.toMin()) + " for heat or cooling, not charged";
+        busByTip.put(tip, heat.bus());
+        return new DayStrip(heat.fromMin(), heat.toMin(), new DayStrip.Band(heat.row() + HALF_BAR, heat.row() - HALF_BAR),
+                heat.label(), tip, DayStrip.Look.atPlug(theme));
+    }
+
+    private static DayStrip bar(PortRows.Flow flow, String what, DayStrip.Band band, DayStrip.Look look) {
+        String tip = flow.label() + what + span(flow.fromMin(), flow.toMin()) + " at " + Figures.size(flow.kw()) + " kW on average";
+        return new DayStrip(flow.fromMin(), flow.toMin(), band, "", tip, look);
+    }
+
+    private DayStrip.Look solid(Color color) {
+        return new DayStrip.Look(color, color, color, theme.tickFont());
     }
 
     private DayStrip swap(PortRows.Stay stay) {
-        Color mark = theme.plan(2);
         return new DayStrip(stay.fromMin(), stay.fromMin() + SWAP_MIN * asked.kind().days().size(),
                 new DayStrip.Band(stay.row() + HALF_BAR, stay.row() - HALF_BAR), "",
                 "At " + ClockTickFormat.clock(stay.fromMin()) + " a person plugs in " + stay.label(),
-                new DayStrip.Look(mark, mark, mark, theme.tickFont()));
+                solid(theme.plan(2)));
     }
 
     private static String span(double fromMin, double toMin) {
@@ -107,7 +121,10 @@ public final class PortOccupancyChart {
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
         items.add(ChartFrame.swatch("Plugged in", theme.passes(true)));
-        items.add(ChartFrame.swatch("Energy flows", theme.passes(false)));
+        items.add(ChartFrame.swatch("Battery is charged", theme.passes(false)));
+        if (!ports.heat().isEmpty()) {
+            items.add(ChartFrame.swatch("Cabin or pack is warmed or cooled", theme.plan(HEAT_COLOR)));
+        }
         if (ports.swaps() > 0) {
             items.add(ChartFrame.swatch("A person moves the plug", theme.plan(2)));
         }
@@ -131,10 +148,15 @@ public final class PortOccupancyChart {
         List<List<Object>> rows = new ArrayList<>();
         ports.stays().forEach(s -> rows.add(List.of(ports.rows().get(s.row()).label(), s.label(), "plugged in",
                 ClockTickFormat.clock(s.fromMin()), s.toMin() - s.fromMin(), s.kwh(), s.swap() ? "yes" : "no")));
-        ports.flows().forEach(f -> rows.add(List.of(ports.rows().get(f.row()).label(), f.label(), "charges",
-                ClockTickFormat.clock(f.fromMin()), f.toMin() - f.fromMin(), f.kwh(), "no")));
+        ports.flows().forEach(f -> rows.add(row(f, "charges")));
+        ports.heat().forEach(f -> rows.add(row(f, "heat or cooling")));
         return new ChartData(List.of("Plug", "Bus", "What", "From", "Length (min)", "Energy at the meter (kWh)", "Plug moved"),
                 rows);
+    }
+
+    private List<Object> row(PortRows.Flow flow, String what) {
+        return List.of(ports.rows().get(flow.row()).label(), flow.label(), what, ClockTickFormat.clock(flow.fromMin()),
+                flow.toMin() - flow.fromMin(), flow.kwh(), "no");
     }
 
     private Optional<Subject> subject(ChartEntity entity) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.amberyard.core.charging.ChargeSpan;
 import org.amberyard.core.charging.PlugIn;
@@ -38,15 +39,16 @@ final class PortRows {
     }
 
     /**
-     * Steps on end in which energy flows into a bus.
+     * Steps on end in which energy flows into a bus, into its battery or for heat.
      *
      * @param row place of the row
+     * @param bus place among the yard's buses
      * @param label name of the bus
      * @param fromMin start, minutes after the stretch's start
      * @param toMin end
      * @param kwh energy at the meter, kWh
      */
-    record Flow(int row, String label, double fromMin, double toMin, double kwh) {
+    record Flow(int row, int bus, String label, double fromMin, double toMin, double kwh) {
 
         /** Mean power, kW. */
         double kw() {
@@ -100,31 +102,41 @@ final class PortRows {
         return new Stay(row(at), at.place(), at.plugIn().bus(), at.plugIn().label(), fromMin, toMin, swap, kwh);
     }
 
-    /** When energy flows, by row and time. */
+    /** When batteries are charged, by row and time. */
     List<Flow> flows() {
-        List<Flow> flows = new ArrayList<>();
-        stays().forEach(stay -> addFlows(stay, flows));
-        return flows;
+        return stays().stream().flatMap(s -> flows(s, stretch.schedule().meterKw()[s.place()], s.fromMin(), s.toMin()).stream()).toList();
     }
 
-    private void addFlows(Stay stay, List<Flow> to) {
-        double[] kw = stretch.schedule().meterKw()[stay.place()];
+    /** When cabins and packs are warmed or cooled through a plug, by row and time; each bus at the first plug that it has. */
+    List<Flow> heat() {
+        Map<Integer, Stay> byBus = stays().stream().collect(Collectors.toMap(Stay::bus, s -> s, (first, other) -> first, TreeMap::new));
+        return byBus.values().stream().flatMap(s -> flows(s, stretch.heatKw().get(s.bus()), 0, lengthMin()).stream())
+                .sorted(Comparator.comparingInt(Flow::row)).toList();
+    }
+
+    /** Heat of buses that are plugged in for it alone. */
+    List<Flow> heatAlone() {
+        List<Stay> stays = stays();
+        return heat().stream().filter(f -> stays.stream()
+                .noneMatch(s -> s.bus() == f.bus() && s.fromMin() < f.toMin() && f.fromMin() < s.toMin())).toList();
+    }
+
+    private List<Flow> flows(Stay at, double[] kw, double fromMin, double toMin) {
+        List<Flow> flows = new ArrayList<>();
         double stepMin = stretch.schedule().grid().stepMin();
-        int step = (int) Math.floor(stay.fromMin() / stepMin);
-        int end = (int) Math.ceil(stay.toMin() / stepMin);
-        while (step < end) {
+        int end = (int) Math.ceil(toMin / stepMin);
+        for (int step = (int) Math.floor(fromMin / stepMin); step < end; step++) {
             int from = step;
             double sum = 0;
             while (step < end && ChargeSpan.draws(kw[step])) {
                 sum += kw[step++];
             }
             if (step > from) {
-                to.add(new Flow(stay.row(), stay.label(), Math.max(stay.fromMin(), from * stepMin),
-                        Math.min(stay.toMin(), step * stepMin), sum * stepMin / 60));
-            } else {
-                step++;
+                flows.add(new Flow(at.row(), at.bus(), at.label(), Math.max(fromMin, from * stepMin),
+                        Math.min(toMin, step * stepMin), sum * stepMin / 60));
             }
         }
+        return flows;
     }
 
     /** Buses that get no plug and buses that leave short, in words; empty when all leave ready. */

@@ -82,6 +82,23 @@ class PortHeatTest {
         assertAllUsed(detail);
     }
 
+    /** A pack that is held at its temperature through a stand of hours draws through all of it, not in its last minutes. */
+    @Test
+    void holdingThePackIsSpreadOverTheStand() {
+        double heldKwh = 10;
+        double preheatKw = 4;
+        EnergyUse none = new EnergyUse(30, 1, 20, 0, EnergyCauses.ZERO, 0, 0, 0, 0);
+        EnergyUse afterStand = new EnergyUse(30, 1, 20, 0, EnergyCauses.ZERO, heldKwh + preheatKw / 2, 0, 0, 0);
+        DayBlock day = new DayBlock(List.of(new DayBlock.Leg("Morning", 390, 480, true, -10, none, 12, 0),
+                new DayBlock.Leg("Afternoon", 780, 870, true, -10, afterStand, 12, preheatKw)), 12);
+        YardHeat heat = YardHeat.of(day, 1, 870, 1830, 0, 19.2);
+        assertEquals(List.of(new BusNeed.Heat(750, 780, preheatKw)), heat.beforeDepartures());
+        assertEquals(List.of(new BusNeed.Heat(480, 780, heldKwh / 5)), heat.standing());
+        assertEquals(heldKwh / 5, heat.standingKw(480, 780));
+        assertEquals(0, heat.standingKw(870, 1830));
+        assertEquals(heldKwh + preheatKw / 2, heat.kwh(), 1e-12);
+    }
+
     /** Eight buses at two plugs draw no more than two plugs give, heat or not. */
     @Test
     void busesWithoutAPlugAreNotHeatedThroughOne() {

@@ -135,18 +135,18 @@ final class BusNeeds {
                 heat)
                 : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
         return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh,
-                factor * leastKwh(day, layover), endShare, packC, 0);
+                factor * leastKwh(day, layover), endShare, packC, heat.standingKw(layover.fromMin(), layover.toMin()));
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double batteryKwh, double packC, YardHeat heat) {
         double byMin = chargedByMin(fromMin, toMin, batteryKwh, 1, packC, heat);
         return batteryKwh <= 0 ? List.of()
-                : List.of(new BusNeed.Stay(fromMin, toMin, byMin, batteryKwh, batteryKwh, 1, packC, heat.nightKw()));
+                : List.of(new BusNeed.Stay(fromMin, toMin, byMin, batteryKwh, batteryKwh, 1, packC, heat.standingKw(fromMin, toMin)));
     }
 
     /** The port heats the bus in the time before departure; it is charged before that where there is time for it. */
     private double chargedByMin(double fromMin, double toMin, double batteryKwh, double endShare, double packC, YardHeat heat) {
-        double kw = batteryKw - heat.nightKw();
+        double kw = batteryKw - heat.standingKw(fromMin, toMin);
         double byMin = heat.beginsMin(toMin);
         if (byMin >= toMin || kw <= 0) {
             return toMin;

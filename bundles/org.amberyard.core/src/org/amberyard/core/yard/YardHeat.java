@@ -9,15 +9,15 @@ import org.amberyard.core.duty.DayBlock;
  * Heat from the yard for a bus's day.
  *
  * @param beforeDepartures for the cabin before each departure, in the order of the day
- * @param night for the pack through the night
+ * @param standing for the pack through the night and through the times between runs
  */
-record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
+record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing) {
     /** Time before departure in which a bus is heated, as in the duty. */
     private static final double PREHEAT_MIN = 30;
 
     YardHeat {
         beforeDepartures = List.copyOf(beforeDepartures);
-        night = List.copyOf(night);
+        standing = List.copyOf(standing);
     }
 
     /** No heat. */
@@ -35,18 +35,37 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
      * @param factor how much of the day's heat counts
      * @param lastMin return in the evening, minutes after midnight
      * @param nextMin departure on the next morning of service
-     * @param otherKwh heat for other driving, kWh
+     * @param otherKwh heat for other driving, through the night, kWh
      * @param portKw power behind the port, kW; a bus that would be heated with more is heated longer
      */
     static YardHeat of(DayBlock day, double factor, double lastMin, double nextMin, double otherKwh, double portKw) {
-        DayBlock.Leg first = day.legs().get(0);
-        double firstKwh = Math.min(factor * first.use().gridKwh(), factor * first.preheatKw() * PREHEAT_MIN / 60);
-        double nightKwh = otherKwh + factor * first.use().gridKwh() - firstKwh;
-        double nightKw = nightKwh / ((nextMin - lastMin) / 60);
-        List<BusNeed.Heat> before = new ArrayList<>(before(nextMin, firstKwh, first.preheatKw(), portKw - nightKw));
-        day.legs().stream().skip(1).forEach(leg -> before.addAll(
-                before(leg.departureMin(), factor * leg.use().gridKwh(), leg.preheatKw(), portKw)));
-        return new YardHeat(before, span(lastMin, nextMin, nightKwh));
+        YardHeat heat = new Stand(lastMin, nextMin, portKw).heat(day.legs().get(0), factor, otherKwh);
+        for (int leg = 1; leg < day.legs().size(); leg++) {
+            DayBlock.Leg next = day.legs().get(leg);
+            heat = heat.and(new Stand(day.legs().get(leg - 1).arrivalMin(), next.departureMin(), portKw).heat(next, factor, 0));
+        }
+        return heat;
+    }
+
+    /** A time at the yard before a run, and the power behind its port, kW. */
+    private record Stand(double fromMin, double toMin, double portKw) {
+
+        /** The heat before the run, and all other evenly through the stand. */
+        YardHeat heat(DayBlock.Leg next, double factor, double otherKwh) {
+            double kwh = factor * next.use().gridKwh();
+            double beforeKwh = Math.min(kwh, factor * next.preheatKw() * Math.min(PREHEAT_MIN, toMin - fromMin) / 60);
+            List<BusNeed.Heat> even = span(fromMin, toMin, otherKwh + kwh - beforeKwh);
+            double evenKw = even.stream().mapToDouble(BusNeed.Heat::kw).sum();
+            return new YardHeat(before(toMin, beforeKwh, next.preheatKw(), portKw - evenKw), even);
+        }
+    }
+
+    private YardHeat and(YardHeat later) {
+        return new YardHeat(joined(beforeDepartures, later.beforeDepartures), joined(standing, later.standing));
+    }
+
+    private static List<BusNeed.Heat> joined(List<BusNeed.Heat> first, List<BusNeed.Heat> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 
     private static List<BusNeed.Heat> before(double departureMin, double kwh, double preheatKw, double mostKw) {
@@ -71,17 +90,17 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> night) {
     YardHeat apartFrom(List<BusNeed.Stay> stays) {
         return new YardHeat(beforeDepartures.stream()
                 .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(),
-                night);
+                standing);
     }
 
     /** All of it. */
     List<BusNeed.Heat> all() {
-        return Stream.concat(beforeDepartures.stream(), night.stream()).toList();
+        return joined(beforeDepartures, standing);
     }
 
-    /** Power through the night, kW. */
-    double nightKw() {
-        return night.stream().mapToDouble(BusNeed.Heat::kw).sum();
+    /** Power that holds the pack while the bus stands at the yard from one moment to another, kW. */
+    double standingKw(double fromMin, double toMin) {
+        return standing.stream().filter(h -> h.fromMin() < toMin && fromMin < h.toMin()).mapToDouble(BusNeed.Heat::kw).sum();
     }
 
     /** Moment at which heating before a departure begins; the departure itself where the bus is not heated. */
