@@ -105,6 +105,18 @@ class PlanMoneyTest {
         assertEquals(0, scrapped, 0);
     }
 
+    /** Where it costs 6,000 to get rid of a worn-out bus, sold or scrapped, nobody insures that. */
+    @Test
+    void whatIsLeftMayBeBelowNothing() {
+        PlanInput plan = replacing(step(2, 2, TinyDistrict.ELECTRIC, -1, 0));
+        for (boolean scraps : new boolean[] {false, true}) {
+            StudyInput costly = TinyDistrict.withDieselAtRetirement(withProgramme(programme(9, scraps), plan), -6000);
+            CostLedger ledger = evaluate(costly, 1).ledger();
+            assertEquals(6000, ledger.amount(2, 2, CostCategory.BUS_SALE), CENT);
+            assertEquals(0, ledger.amount(2, 1, CostCategory.INSURANCE), 0);
+        }
+    }
+
     @Test
     void orderOfTheStepsOfAYearDoesNotMatter() {
         PlanInput.Replacement first = step(1, 0, TinyDistrict.ELECTRIC, 2, -1);

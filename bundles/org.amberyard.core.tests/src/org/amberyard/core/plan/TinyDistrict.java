@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -99,6 +100,19 @@ final class TinyDistrict {
     static StudyInput withDuty(StudyInput study, DutyInput duty) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), duty,
                 study.types(), study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
+                study.plans(), 0, study.trips());
+    }
+
+    /** The same where a worn-out diesel bus has another value. */
+    static StudyInput withDieselAtRetirement(StudyInput study, double value) {
+        VehicleTypeInput type = study.types().get(DIESEL);
+        VehiclePrices p = type.prices();
+        List<VehicleTypeInput> types = new ArrayList<>(study.types());
+        types.set(DIESEL, new VehicleTypeInput(type.spec(), new VehiclePrices(p.purchase(), p.lifeYears(), p.lifeKm(),
+                p.spareExtraYears(), value, p.upkeep(), p.registrationPerYear(), p.fuelFiredHeater(), p.packs()),
+                type.acAcceptanceKw(), type.dcAcceptanceKw(), type.successor()));
+        return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
+                types, study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), 0, study.trips());
     }
 

@@ -42,22 +42,32 @@ final class BusValues {
      * own price when it was bought, falls by age or odometer and never ends above that price.
      */
     Amount bus(Vehicle vehicle, double ageYears) {
-        return vehicle.used().map(used -> used(vehicle, used.as(), ageYears)).orElseGet(() -> boughtNew(vehicle, ageYears));
+        return value(vehicle, ageYears, PriceKind.BUS_AT_RETIREMENT);
     }
 
-    private Amount used(Vehicle vehicle, SecondHand as, double ageYears) {
+    /** Value on which a premium is paid; that of a worn-out bus is never below zero. */
+    Amount insured(Vehicle vehicle, double ageYears) {
+        return value(vehicle, ageYears, PriceKind.INSURED_AT_RETIREMENT);
+    }
+
+    private Amount value(Vehicle vehicle, double ageYears, PriceKind atEnd) {
+        return vehicle.used().map(used -> used(vehicle, used.as(), ageYears, atEnd))
+                .orElseGet(() -> boughtNew(vehicle, ageYears, atEnd));
+    }
+
+    private Amount used(Vehicle vehicle, SecondHand as, double ageYears, PriceKind atEnd) {
         double left = lifeLeft(vehicle, ageYears);
         UnitPrice prices = PriceKind.BUS_PRICES.of(vehicle.type());
         Derivation age = Derivation.of("age", ageYears, "year", "year less entry into service");
         Derivation odometer = Derivation.of("odometer", vehicle.odometerKm(), "km", "when bought and driven since");
         Supplier<Derivation> share = () -> Derivation.of("share of the price paid that is left", left, "",
                 "straight line over the life left when it was bought, by age or odometer", age, odometer);
-        Amount atEnd = new Amount.Lesser("value at retirement, not above the price paid",
-                Amount.of(1 - left, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()), "share of that life gone", ""),
+        Amount lesser = new Amount.Lesser("value at retirement, not above the price paid",
+                Amount.of(1 - left, atEnd.of(vehicle.type()), "share of that life gone", ""),
                 Amount.of((1 - left) * as.price(), prices, "that share of the price paid", Derivation.MONEY));
         return new Amount.Sum("value of " + vehicle.unit(), List.of(Amount.of(left * as.price(), prices,
                 () -> Derivation.product("part of the price paid", Derivation.MONEY, Derivation.of("price paid for the used bus",
-                        as.price(), Derivation.MONEY, "step of the plan, base-date money"), share.get())), atEnd));
+                        as.price(), Derivation.MONEY, "step of the plan, base-date money"), share.get())), lesser));
     }
 
     /** Share of the life over which the value of a bus falls that is left. */
@@ -68,11 +78,11 @@ final class BusValues {
                         StraightLine.lifeLeft(vehicle.odometerKm(), prices.lifeKm())));
     }
 
-    private Amount boughtNew(Vehicle vehicle, double ageYears) {
+    private Amount boughtNew(Vehicle vehicle, double ageYears, PriceKind atEnd) {
         double left = lifeLeft(vehicle, ageYears);
         return new Amount.Sum("value of " + vehicle.unit(), List.of(
                 Amount.of(left, PriceKind.NEW_BUS.of(vehicle.type()), () -> share("share of its life left", left, ageYears, vehicle)),
-                Amount.of(1 - left, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()),
+                Amount.of(1 - left, atEnd.of(vehicle.type()),
                         () -> share("share of its life gone", 1 - left, ageYears, vehicle))));
     }
 
@@ -124,6 +134,11 @@ final class BusValues {
     Amount sold(Vehicle vehicle, double ageYears) {
         return new Amount.Sum("sale of " + vehicle.unit(), List.of(bus(vehicle, ageYears),
                 new Amount.Lesser("what its pack adds", pack(vehicle, ageYears), oldPack(vehicle, 1))));
+    }
+
+    /** What a bus that a programme has scrapped brings: nothing, or less where buses that are worn out cost their owner. */
+    Amount scrapped(Vehicle vehicle, double ageYears) {
+        return new Amount.Lesser("scrapped: brings nothing", sold(vehicle, ageYears), NOTHING);
     }
 
     /** What a share of the pack of a bus brings by itself; it follows the price path of packs. */

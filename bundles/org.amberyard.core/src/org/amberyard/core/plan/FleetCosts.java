@@ -45,9 +45,10 @@ final class FleetCosts {
     private void addEvent(FleetEvent event) {
         if (event instanceof FleetEvent.Bought bought) {
             add(event.place(), event.year(), CostCategory.BUS_PURCHASE, price(bought));
-        } else if (event instanceof FleetEvent.Sold sold && !sold.scrapped()) {
-            add(event.place(), event.year(), CostCategory.BUS_SALE,
-                    new Amount.Credit(values.sold(sold.vehicle(), sold.vehicle().ageYears(event.year()))));
+        } else if (event instanceof FleetEvent.Sold sold) {
+            double ageYears = sold.vehicle().ageYears(event.year());
+            add(event.place(), event.year(), CostCategory.BUS_SALE, new Amount.Credit(
+                    sold.scrapped() ? values.scrapped(sold.vehicle(), ageYears) : values.sold(sold.vehicle(), ageYears)));
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
             add(event.place(), event.year(), CostCategory.BATTERY_REPLACEMENT, renewal.amount(replaced));
         }
@@ -77,7 +78,7 @@ final class FleetCosts {
         study.types().get(bus.type()).engine().ifPresent(engine -> addEngine(record, engine));
         addFuel(record, CostCategory.HEATER_FUEL, FuelKind.DIESEL, record.use().heaterFuelL(), "heater fuel");
         add(record, CostCategory.UPKEEP, Amount.of(kept.cost(), PriceKind.UPKEEP.one(), () -> kept.why()));
-        add(record, CostCategory.INSURANCE, new Amount.Premium(values.bus(bus, bus.ageYears(record.year()))));
+        add(record, CostCategory.INSURANCE, new Amount.Premium(values.insured(bus, bus.ageYears(record.year()))));
         add(record, CostCategory.REGISTRATION, Amount.of(1, PriceKind.REGISTRATION.of(bus.type()), bus.unit() + ", a year", ""));
     }
 

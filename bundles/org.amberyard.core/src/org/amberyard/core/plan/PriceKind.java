@@ -41,6 +41,9 @@ enum PriceKind {
             (s, of) -> ofType(s, of, "purchasePrice")),
     BUS_AT_RETIREMENT("value of a bus at retirement age", "money", (s, of) -> s.types().get(of).prices().endValue(),
             buses(), (s, of) -> ofType(s, of, "valueAtRetirement")),
+    /** The same without the cost of getting rid of a worn-out bus, which nobody insures. */
+    INSURED_AT_RETIREMENT("insured value of a bus at retirement age", "money", (s, of) -> Math.max(0, s.types().get(of).prices().endValue()),
+            buses(), (s, of) -> ofType(s, of, "valueAtRetirement")),
     REGISTRATION("registration and fees of a bus", "money", (s, of) -> s.types().get(of).prices().registrationPerYear(),
             as(PriceDeck.Subject.UPKEEP), (s, of) -> ofType(s, of, "registrationPerYear")),
     PORT_HARDWARE("price of a port", "money", (s, of) -> s.depot().ports().get(of).hardwarePrice(),

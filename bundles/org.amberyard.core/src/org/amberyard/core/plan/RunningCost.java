@@ -53,7 +53,7 @@ final class RunningCost {
         TypeUpkeep upkeep = new TypeUpkeep(type, study.rules().upkeep());
         double shop = figures.calibrations().of(bus.type()).factor()
                 * upkeep.meanPerYear(figures.wear().of(upkeep, use, where.idleHoursPerYear(), where.route()), middle);
-        double insured = new Amount.Premium(values.bus(bus, middle)).at(book, year, CostCategory.INSURANCE);
+        double insured = new Amount.Premium(values.insured(bus, middle)).at(book, year, CostCategory.INSURANCE);
         return shop * book.at(PriceKind.UPKEEP.one(), year, CostCategory.UPKEEP) + insured
                 + book.at(PriceKind.REGISTRATION.of(bus.type()), year, CostCategory.REGISTRATION);
     }

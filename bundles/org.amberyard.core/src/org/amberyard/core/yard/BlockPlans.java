@@ -24,6 +24,8 @@ import org.amberyard.core.tariff.Tariff;
  */
 final class BlockPlans {
     private static final int ROUNDS = 6;
+    /** Money of a year that decides nothing. */
+    private static final double ROUNDING_MONEY = 0.01;
 
     private final YardInput yard;
     private final List<MonthLoad> atFullPower;
@@ -45,19 +47,27 @@ final class BlockPlans {
         Tariff tariff = yard.metering().tariff();
         YearPrices fullPower = new YearPrices(yard, atFullPower);
         explore(fullPower, Optional.of(atFullPower));
-        if (tariff.mostBlocks() == 1 && !tariff.remembers()) {
+        if (tariff.mostBlocks() == 1 && !tariff.remembers() && leastIsProven(found.get(0))) {
             return found.get(0);
         }
         found.add(new LeastCostYearPlan(yard, atFullPower, fullPower).dayByDay());
-        if (tariff.mostBlocks() == 1) {
-            return cheapestYear();
+        if (tariff.mostBlocks() > 1) {
+            exploreBlocks(tariff);
         }
+        return tariff.remembers() ? cheapestYear() : IntStream.range(0, bounds.length).mapToObj(this::cheapestMonth).toList();
+    }
+
+    /** Packs that take less than the programme thought, and charge that only fits elsewhere, can undo what it found. */
+    private static boolean leastIsProven(List<MonthLoad> scheduled) {
+        return scheduled.stream().mapToDouble(m -> m.costGap().orElse(Double.POSITIVE_INFINITY)).sum() < ROUNDING_MONEY;
+    }
+
+    private void exploreBlocks(Tariff tariff) {
         YardInput even = yard.under(ChargePolicy.SPREAD);
         explore(new YearPrices(yard, new YardPlanner(even).unscheduled()), Optional.empty());
         for (int block = 0; block < tariff.mostBlocks(); block++) {
             explore(new YearPrices(yard, atFullPower, OptionalInt.of(block)), Optional.empty());
         }
-        return tariff.remembers() ? cheapestYear() : IntStream.range(0, bounds.length).mapToObj(this::cheapestMonth).toList();
     }
 
     private void explore(YearPrices start, Optional<List<MonthLoad>> pricedAt) {
@@ -71,6 +81,9 @@ final class BlockPlans {
                 bound(plan, prices.support() ? around : Optional.empty());
                 prices = new YearPrices(yard, loads);
                 around = Optional.of(loads);
+            } else {
+                Arrays.setAll(bounds, m -> loads.get(m).costGap().isPresent()
+                        ? cost.of(loads.get(m)) - loads.get(m).costGap().getAsDouble() : bounds[m]);
             }
         }
     }
