@@ -85,6 +85,8 @@ class Type:
         self.life = row.number("Retirement age", "yr")
         self.life_miles = row.number("Retirement odometer", "mi")
         self.end_value = min(self.price, row.number("Value at retirement age", "USD"))
+        if self.end_value < 0:
+            raise ValueError("The recomputation knows worn-out buses that cost nothing to get rid of.")
         self.registration = row.number("Registration and fees", "USD/yr", 0.0)
         self.fuel = "" if electric else row.text("Fuel", "diesel")
         self.fluid_share = 0.0 if electric else row.number("Exhaust fluid share", "%", 0.0)
