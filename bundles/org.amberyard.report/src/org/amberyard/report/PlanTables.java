@@ -32,6 +32,9 @@ final class PlanTables {
                         r -> r.plan().measures().annualEquivalent())
                 .number("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
                         "Present cost over the distance, both discounted.", r -> r.plan().measures().costPerKm())
+                .optionalMoney("cost_per_rider_day", "Cost per rider and day",
+                        "Present cost over the days on which riders are carried, both discounted; each rider counts once a day. No figure where the riders of a route are not known.",
+                        r -> r.plan().measures().costPerRiderDay())
                 .optionalMoney("present_saving", "Saving against the baseline",
                         "Present cost of the baseline less that of the plan; no figure for the baseline.",
                         r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()));

@@ -3,6 +3,7 @@ package org.amberyard.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.amberyard.core.duty.ClearSky;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.EnergyModel;
@@ -50,7 +51,8 @@ final class RouteCompiler {
     }
 
     static RouteInput route(Route route) {
-        return new RouteInput(route.getName(), route.getBodyType().getLiteral(),
+        OptionalInt riders = route.getRiders() > 0 ? OptionalInt.of(route.getRiders()) : OptionalInt.empty();
+        return new RouteInput(route.getName(), route.getBodyType().getLiteral(), riders,
                 route.getRuns().stream().map(RouteCompiler::run).toList(), energyModel(route.getEnergyModel()));
     }
 

@@ -188,6 +188,21 @@ class PlanMoneyTest {
         }
     }
 
+    /** 30 and 20 riders on 180 days of a year: 9,000 rider-days, levelised over the years of the study by hand. */
+    @Test
+    void costPerRiderAndDay() {
+        assertTrue(evaluate(study, 0).measures().costPerRiderDay().isEmpty(), "riders are not known");
+        assertTrue(evaluate(TinyDistrict.withDuty(study, TinyDistrict.dutyWithRiders(30)), 0).measures().costPerRiderDay().isEmpty(),
+                "those of the second route are not known");
+        PlanResult plan = evaluate(TinyDistrict.withDuty(study, TinyDistrict.dutyWithRiders(30, 20)), 0);
+        double rate = study.money().rates().real();
+        double riderDays = 0;
+        for (int year = 1; year <= study.years(); year++) {
+            riderDays += 50 * 12 * 15 * Math.pow(1 + rate, -year);
+        }
+        assertEquals(plan.measures().presentCost() / riderDays, plan.measures().costPerRiderDay().orElseThrow(), 1e-9);
+    }
+
     @Test
     void simplePaybackDoesNotDependOnTheTimingOfRunningCosts() {
         List<Payback> paybacks = new ArrayList<>();

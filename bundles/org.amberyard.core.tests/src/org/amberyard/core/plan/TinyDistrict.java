@@ -121,6 +121,18 @@ final class TinyDistrict {
                 List.of(diesel().spec(), electric().spec()), new YardHabit(true, false, 17), List.of());
     }
 
+    /** The same where the riders of the first routes are known. */
+    static DutyInput dutyWithRiders(int... riders) {
+        DutyInput duty = duty();
+        List<RouteInput> routes = new ArrayList<>(duty.routes());
+        for (int place = 0; place < riders.length; place++) {
+            RouteInput route = routes.get(place);
+            routes.set(place, new RouteInput(route.name(), route.bodyType(), OptionalInt.of(riders[place]), route.runs(),
+                    route.energyModel()));
+        }
+        return new DutyInput(duty.climate(), duty.style(), duty.riderMassKg(), routes, duty.vehicles(), duty.habit(), List.of());
+    }
+
     static Climate climate() {
         return new Climate(300, Collections.nCopies(12, new Climate.MonthWeather(day(-4, 6), day(-22, -10), day(15, 28))));
     }
