@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
 import org.amberyard.testsupport.SampleDistrict;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +57,38 @@ class WhyTest {
                 assertTrue(!why.rule().isBlank() || why.input().isPresent(), tables.get(place).name() + ": " + why.name());
             }
         }
+    }
+
+    /** Energy on a route in the cold hangs on its runs, the bus and the climate. */
+    @Test
+    void aCellWithoutADerivationNamesTheElementsThatItRestsOn() {
+        int place = ResultTables.place("route_weather");
+        ResultTable table = ResultTables.of(place, RESULT, UnitSystem.METRIC, Progress.NONE);
+        Derivation why = ResultTables.why(place, RESULT, 0, table.columns().size() - 1);
+        assertEquals(List.of("Inputs of: Route " + table.rows().get(0).get(0), "Inputs of: Vehicle type " + table.rows().get(0).get(1),
+                "Inputs of: Site and climate", "Inputs of: Service calendar", "Inputs of: Settings"),
+                why.parts().stream().map(Derivation::name).toList());
+    }
+
+    @Test
+    void anElementLeadsToItsInputsAndTheirSources() throws StudyFileException {
+        Path bundle = Path.of(System.getProperty("basedir", "."));
+        Study study = StudyFile.load(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        for (Behind kind : Behind.values()) {
+            assertFalse(WhyText.parts(study, kind.all()).isEmpty(), kind.name());
+        }
+        Derivation route = Behind.ofColumn("route", "R02").orElseThrow();
+        Derivation run = part(study, route, "run PM of route R02");
+        Derivation distance = part(study, run, "Distance");
+        assertEquals(study.getRoutes().get(1).getRuns().get(1).getDistanceKm(), distance.value());
+        assertEquals("measured: Route sheets of the district's routing program, FY2026 (invented), 2025-09-15",
+                WhyText.line(study, distance).source());
+        assertEquals("Serves: Fennick Primary", part(study, route, "Serves: Fennick Primary").name());
+        Derivation figure = Derivation.of("Figure", 1, "", "meaning", Behind.ofColumn("bus", "B99").orElseThrow());
+        assertEquals(List.of(), WhyText.parts(study, figure), "a bus that only a plan has");
+    }
+
+    private static Derivation part(Study study, Derivation of, String name) {
+        return WhyText.parts(study, of).stream().filter(d -> d.name().equals(name)).findFirst().orElseThrow();
     }
 }

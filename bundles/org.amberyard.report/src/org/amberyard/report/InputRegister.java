@@ -72,7 +72,8 @@ public final class InputRegister {
         }
     }
 
-    private static boolean isInput(EStructuralFeature field) {
+    /** True for what a user enters: neither a name nor what an element is made of. */
+    static boolean isInput(EStructuralFeature field) {
         boolean elsewhere = field instanceof EAttribute || field instanceof EReference reference && !reference.isContainment();
         return elsewhere && !field.getName().equals("name") && field != CommonPackage.Literals.SOURCED__NOTE
                 && field != StudyPackage.Literals.STUDY__FORMAT_VERSION;
@@ -98,7 +99,7 @@ public final class InputRegister {
     }
 
     /** The figures of a drive trace would drown the register; its beginning tells which one it is. */
-    private static String brief(String text) {
+    static String brief(String text) {
         return text.length() <= LONGEST_TEXT ? text
                 : String.format(Locale.ROOT, "%s … (%,d characters)", text.substring(0, SHOWN_OF_LONG), text.length());
     }

@@ -118,6 +118,11 @@ public final class ResultTables {
     }
 
     private record Grouped(String title, List<TableDefinition<?>> tables) {
+
+        Grouped restingOn(Behind... parts) {
+            tables.forEach(t -> t.restingOn(List.of(parts)));
+            return this;
+        }
     }
 
     static List<TableDefinition<?>> definitions(Progress progress) {
@@ -135,19 +140,20 @@ public final class ResultTables {
                 new Grouped("Funding, differences and break-evens", List.of(FundingTables.byLine(), FundingTables.byYear(),
                         WhyTables.planDifference(), WhyTables.priceBreakEven(progress))),
                 new Grouped("Fleet and packs", List.of(FleetTables.vehicleYears(), FleetTables.fleetEvents(),
-                        FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())),
+                        FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())).restingOn(Behind.SETTINGS),
                 new Grouped("Routes and trips", List.of(RouteTables.routeFit(), RouteTables.routeEnergy(),
                         OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
-                        OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover())),
+                        OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover()))
+                        .restingOn(Behind.SITE, Behind.CALENDAR, Behind.SETTINGS),
                 new Grouped("Shop", List.of(UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(),
-                        UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())),
+                        UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())).restingOn(Behind.SETTINGS),
                 new Grouped("Air and grants", List.of(EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(),
                         CostPerTon.table(), EmissionTables.harmByYear(), FactorTable.factors())),
                 new Grouped("Bills and policies", List.of(BillTables.billByYear(), BillTables.billByMonth(last),
                         BillTables.billLines(last), BillTables.billedQuantities(), ComparisonTables.policies(),
-                        ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs())),
+                        ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs())).restingOn(Behind.DEPOT, Behind.SETTINGS),
                 new Grouped("Charging, ports and service", List.of(YardTables.serviceByYear(), YardLoadTables.yardByMonth(),
                         PortCurveTable.of(progress), ServiceTables.serviceRemedies(progress), OutageTable.of(progress),
-                        YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last))));
+                        YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last))).restingOn(Behind.DEPOT, Behind.SETTINGS));
     }
 }

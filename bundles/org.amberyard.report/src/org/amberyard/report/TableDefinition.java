@@ -28,6 +28,7 @@ final class TableDefinition<R> {
     private final List<Column<R>> columns = new ArrayList<>();
     private Predicate<StudyResult> placeholders = result -> false;
     private int headColumns;
+    private List<Behind> shared = List.of();
 
     /** Words in the units of the user; what they are made from names them in metric units. */
     private record Words(Function<UnitSystem, String> in) {
@@ -41,17 +42,18 @@ final class TableDefinition<R> {
     private record Column<R>(String name, String label, ColumnUnit unit, ResultColumn.Type type, String meaning,
             Function<R, Object> value, Optional<Function<R, Derivation>> why) {
 
-        Derivation derivation(R row) {
-            return why.map(w -> w.apply(row)).orElseGet(() -> byMeaning(value.apply(row)));
+        /** By its derivation, else by the column's meaning and the elements on whose inputs the row rests. */
+        Derivation derivation(R row, List<Derivation> behind) {
+            return why.map(w -> w.apply(row)).orElseGet(() -> byMeaning(value.apply(row), behind.toArray(Derivation[]::new)));
         }
 
-        private Derivation byMeaning(Object cell) {
+        private Derivation byMeaning(Object cell, Derivation[] behind) {
             if (cell instanceof Number number) {
                 boolean ofCore = !unit.token().isEmpty();
                 return Derivation.of(label, ofCore ? number.doubleValue() : unit.show(number.doubleValue(), UnitSystem.METRIC),
-                        ofCore ? unit.token() : unit.symbol(UnitSystem.METRIC, ""), meaning);
+                        ofCore ? unit.token() : unit.symbol(UnitSystem.METRIC, ""), meaning, behind);
             }
-            return Derivation.of(cell == null ? label + ": no figure" : label + ": " + cell, Double.NaN, "", meaning);
+            return Derivation.of(cell == null ? label + ": no figure" : label + ": " + cell, Double.NaN, "", meaning, behind);
         }
     }
 
@@ -135,6 +137,12 @@ final class TableDefinition<R> {
         return this;
     }
 
+    /** Parts of the study on whose inputs all rows rest, beside the elements that a row names. */
+    TableDefinition<R> restingOn(List<Behind> parts) {
+        shared = List.copyOf(parts);
+        return this;
+    }
+
     /** How the figures of the column that was added last come about; without it a figure is told by the column's meaning. */
     TableDefinition<R> why(Function<R, Derivation> derivation) {
         int last = columns.size() - 1;
@@ -178,7 +186,11 @@ final class TableDefinition<R> {
 
     /** How a cell of the table comes about. */
     Derivation why(StudyResult result, int row, int column) {
-        return columns.get(column).derivation(rows.apply(result).get(row));
+        R of = rows.apply(result).get(row);
+        List<Derivation> behind = new ArrayList<>();
+        columns.forEach(c -> Behind.ofColumn(c.name(), c.value().apply(of)).ifPresent(behind::add));
+        shared.forEach(b -> behind.add(b.all()));
+        return columns.get(column).derivation(of, behind);
     }
 
     private static Object shown(Object value, ColumnUnit unit, UnitSystem system) {

@@ -6,6 +6,8 @@ import java.util.Locale;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
+import org.amberyard.core.why.InputRef;
+import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.InputSource;
 import org.amberyard.study.StudyUnits;
@@ -53,14 +55,28 @@ public final class WhyText {
         return new WhyText(study).line(figure, 0);
     }
 
+    /**
+     * What a figure follows from; for an element all its inputs. Elements that the study does not have, such as a bus that a plan
+     * will buy, are left out. To be called where the study may be read.
+     */
+    public static List<Derivation> parts(Study study, Derivation figure) {
+        return figure.input().filter(InputRef::isWholeElement).flatMap(whole -> ElementInputs.of(study, whole))
+                .orElseGet(() -> figure.parts().stream().filter(p -> exists(study, p)).toList());
+    }
+
+    private static boolean exists(Study study, Derivation figure) {
+        return figure.input().filter(InputRef::isWholeElement)
+                .map(whole -> InputPlace.element(study, whole.kind(), whole.element()).isPresent()).orElse(true);
+    }
+
     private Line line(Derivation figure, int depth) {
-        String source = figure.input().map(i -> InputSource.of(study, i).map(InputSource::words).orElse("an input")).orElse("");
+        String source = figure.input().filter(i -> !i.isWholeElement()).map(i -> InputSource.of(study, i).map(InputSource::words).orElse("an input")).orElse("");
         return new Line(depth, figure.name(), value(figure), figure.rule(), source);
     }
 
     private void add(Derivation figure, int depth) {
         lines.add(line(figure, depth));
-        figure.parts().forEach(p -> add(p, depth + 1));
+        parts(study, figure).forEach(p -> add(p, depth + 1));
     }
 
     private String value(Derivation figure) {

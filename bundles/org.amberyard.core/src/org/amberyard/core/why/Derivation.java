@@ -30,6 +30,11 @@ public record Derivation(String name, double value, String unit, String rule, Li
         return new Derivation(name, value, unit, "", List.of(), Optional.of(input));
     }
 
+    /** All inputs of an element of the study; it has no figure of its own. */
+    public static Derivation inputsOf(String name, InputRef element) {
+        return new Derivation(name, Double.NaN, "", "", List.of(), Optional.of(element));
+    }
+
     /** A figure by a rule that is neither a plain sum nor a plain product. */
     public static Derivation of(String name, double value, String unit, String rule, Derivation... parts) {
         return new Derivation(name, value, unit, rule, List.of(parts), Optional.empty());

@@ -1,9 +1,10 @@
 package org.amberyard.model.meta;
 
 import java.util.Optional;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
-import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -23,14 +24,18 @@ public record InputPlace(EObject element, EStructuralFeature field) {
      * @param field field of the element, such as {@code pricePerL}
      */
     public static Optional<InputPlace> of(Study study, String kind, String name, String field) {
-        for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-            EObject element = all.next();
-            EStructuralFeature feature = element.eClass().getEStructuralFeature(field);
-            if (feature != null && isKind(element, kind) && isNamed(element, name)) {
-                return Optional.of(new InputPlace(element, feature));
-            }
-        }
-        return Optional.empty();
+        return elements(study).filter(e -> e.eClass().getEStructuralFeature(field) != null && isKind(e, kind) && isNamed(e, name))
+                .findFirst().map(e -> new InputPlace(e, e.eClass().getEStructuralFeature(field)));
+    }
+
+    /** The first element of a kind and name, as for {@link #of}; empty where the study has none. */
+    public static Optional<EObject> element(Study study, String kind, String name) {
+        return elements(study).filter(e -> isKind(e, kind) && isNamed(e, name)).findFirst();
+    }
+
+    private static Stream<EObject> elements(Study study) {
+        Iterable<EObject> all = study::eAllContents;
+        return StreamSupport.stream(all.spliterator(), false);
     }
 
     private static boolean isKind(EObject element, String kind) {

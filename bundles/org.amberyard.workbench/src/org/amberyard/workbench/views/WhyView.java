@@ -1,5 +1,6 @@
 package org.amberyard.workbench.views;
 
+import java.util.List;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.WhyText;
@@ -63,10 +64,11 @@ public final class WhyView extends ViewPart {
         WhyText.Line line = WhyText.line(study, figure);
         item.setText(new String[] {line.name(), line.value(), line.rule(), line.source()});
         item.setData(figure);
-        if (!figure.parts().isEmpty() && steps > 0) {
-            figure.parts().forEach(p -> show(new TreeItem(item, SWT.NONE), p, steps - 1));
+        List<Derivation> parts = WhyText.parts(study, figure);
+        if (!parts.isEmpty() && steps > 0 && figure.input().isEmpty()) {
+            parts.forEach(p -> show(new TreeItem(item, SWT.NONE), p, steps - 1));
             item.setExpanded(true);
-        } else if (!figure.parts().isEmpty()) {
+        } else if (!parts.isEmpty()) {
             new TreeItem(item, SWT.NONE);
         }
     }
@@ -75,7 +77,7 @@ public final class WhyView extends ViewPart {
         boolean empty = item.getItemCount() == 1 && item.getItem(0).getData() == null;
         if (empty && item.getData() instanceof Derivation figure) {
             item.removeAll();
-            figure.parts().forEach(p -> show(new TreeItem(item, SWT.NONE), p, 0));
+            WhyText.parts(study, figure).forEach(p -> show(new TreeItem(item, SWT.NONE), p, 0));
         }
     }
 
