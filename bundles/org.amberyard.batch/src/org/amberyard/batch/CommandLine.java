@@ -24,7 +24,7 @@ public final class CommandLine {
 
     CommandLine(StudyEvaluator evaluator) {
         this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
-                new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(),
+                new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(),
                 new FillPlanVerb(), new LevelPlanVerb(), new WhatIfVerb()), evaluator);
     }
 

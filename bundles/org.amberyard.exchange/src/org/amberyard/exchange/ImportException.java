@@ -9,7 +9,8 @@ public final class ImportException extends Exception {
 
     private final transient List<ImportProblem> problems;
 
-    ImportException(List<ImportProblem> problems) {
+    /** Refuses an import for its problems. */
+    public ImportException(List<ImportProblem> problems) {
         super(problems.stream().map(ImportProblem::toString).collect(Collectors.joining("\n")));
         this.problems = List.copyOf(problems);
     }

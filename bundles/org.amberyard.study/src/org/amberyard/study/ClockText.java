@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Clock times as route sheets write them: 6:35, 06:35, 6:35a, 2:05 pm. */
-final class ClockText {
+public final class ClockText {
     private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})\\s*(a|am|p|pm)?");
     private static final int NOON_HOUR = 12;
 
@@ -14,7 +14,7 @@ final class ClockText {
     }
 
     /** Minutes after midnight, or empty when the text is no clock time. */
-    static Optional<Integer> minutes(String text) {
+    public static Optional<Integer> minutes(String text) {
         Matcher time = TIME.matcher(text.toLowerCase(Locale.ROOT).replace(".", ""));
         if (!time.matches()) {
             return Optional.empty();

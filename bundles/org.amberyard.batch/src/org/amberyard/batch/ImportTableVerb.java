@@ -1,0 +1,138 @@
+package org.amberyard.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetChange;
+import org.amberyard.exchange.sheet.SheetColumn;
+import org.amberyard.exchange.sheet.SheetImport;
+import org.amberyard.exchange.sheet.SheetKind;
+import org.amberyard.exchange.sheet.SheetMemory;
+import org.amberyard.exchange.sheet.SheetReader;
+import org.amberyard.model.study.Study;
+
+/** Puts a sheet of a workbook or a text file into a study: tells first what it would do, and does it when asked to. */
+final class ImportTableVerb implements Verb {
+    private static final String AS = "--as";
+    private static final String SHEET = "--sheet";
+    private static final String COLUMNS = "--columns";
+    private static final String WRITE = "--write";
+
+    @Override
+    public String name() {
+        return "import-table";
+    }
+
+    @Override
+    public String usage() {
+        return "import-table STUDY FILE [" + AS + " " + kinds("|") + "] [" + SHEET + " NAME] [" + COLUMNS + " FILE] [" + WRITE + "]";
+    }
+
+    private static String kinds(String between) {
+        return SheetKind.ALL.stream().map(SheetKind::id).collect(Collectors.joining(between));
+    }
+
+    @Override
+    public String summary() {
+        return "recognises what the table FILE (XLSX or delimited text) holds, and says what it would add to STUDY and change in it, or every "
+                + "problem that keeps it out; " + WRITE + " does it; " + COLUMNS + " keeps what the columns hold in a file, and takes it from there "
+                + "where it exists";
+    }
+
+    @Override
+    public Set<String> options() {
+        return Set.of(AS, SHEET, COLUMNS);
+    }
+
+    @Override
+    public Set<String> flags() {
+        return Set.of(WRITE);
+    }
+
+    @Override
+    public int run(Arguments arguments, Console console) throws WrongUse, IOException {
+        Arguments.StudyAndFile paths = arguments.studyAndFile(console.folder());
+        Study study = StudyArgument.load(paths.study());
+        Optional<Path> memory = arguments.value(COLUMNS).isPresent() ? Optional.of(arguments.path(COLUMNS, console.folder())) : Optional.empty();
+        SheetImport made = made(arguments, sheet(arguments, paths.file()), study, memory);
+        SheetImport.Preview preview = made.preview(study);
+        tell(made, preview, study, console);
+        if (!preview.problems().isEmpty()) {
+            console.err().println("Nothing is imported: " + preview.problems().size()
+                    + (preview.problems().size() == 1 ? " problem." : " problems."));
+            return ExitCode.WRONG_USE;
+        }
+        if (memory.isPresent()) {
+            Files.writeString(memory.get(), SheetMemory.of(made).text());
+        }
+        if (arguments.has(WRITE)) {
+            write(made, study, paths.study(), console);
+        }
+        return ExitCode.DONE;
+    }
+
+    private static Sheet sheet(Arguments arguments, Path file) throws WrongUse {
+        if (!Files.isRegularFile(file)) {
+            throw new WrongUse("FILE is " + file + ", where there is no file; give a workbook (XLSX) or delimited text.");
+        }
+        List<Sheet> sheets;
+        try {
+            sheets = SheetReader.read(file, Progress.NONE);
+        } catch (ImportException e) {
+            throw new WrongUse(e.getMessage());
+        }
+        Optional<String> name = arguments.value(SHEET);
+        if (name.isEmpty()) {
+            return sheets.get(0);
+        }
+        return sheets.stream().filter(s -> s.name().equalsIgnoreCase(name.get())).findFirst().orElseThrow(() -> new WrongUse(SHEET + " is “"
+                + name.get() + "”; the file has " + sheets.stream().map(s -> "“" + s.name() + "”").collect(Collectors.joining(", ")) + "."));
+    }
+
+    private static SheetImport made(Arguments arguments, Sheet sheet, Study study, Optional<Path> memory) throws WrongUse, IOException {
+        if (memory.isPresent() && Files.isRegularFile(memory.get())) {
+            Optional<SheetImport> remembered = SheetMemory.parse(Files.readString(memory.get())).flatMap(m -> m.on(sheet));
+            return remembered.orElseThrow(() -> new WrongUse(COLUMNS + " is " + memory.get() + ", which tells nothing of a sheet with the headers of "
+                    + sheet.place() + "."));
+        }
+        Optional<String> as = arguments.value(AS);
+        if (as.isPresent()) {
+            return SheetImport.of(SheetKind.byId(as.get()).orElseThrow(() -> new WrongUse(AS + " is “" + as.get() + "”; it must be one of "
+                    + kinds(", ") + ".")), sheet, study);
+        }
+        return SheetImport.recognised(sheet, study).orElseThrow(() -> new WrongUse("Nothing in " + sheet.place()
+                + " tells what it holds; say it with " + AS + ", one of " + kinds(", ") + "."));
+    }
+
+    private static void tell(SheetImport made, SheetImport.Preview preview, Study study, Console console) {
+        console.out().println(made.sheet().place() + " as: " + made.kind().label() + ", headers in row " + made.mapping().headerRow());
+        for (SheetColumn column : made.kind().columns(study)) {
+            made.header(column.id()).ifPresent(header -> console.out().println("  " + header + " = " + column.label()));
+        }
+        preview.remarks().forEach(console.out()::println);
+        preview.problems().stream().map(ImportProblem::toString).forEach(console.err()::println);
+        if (preview.problems().isEmpty()) {
+            preview.changes().stream().map(c -> "row " + c.row() + ": " + c.words()).forEach(console.out()::println);
+            long added = preview.changes().stream().filter(SheetChange::isAddition).count();
+            console.out().println(added + " new, " + (preview.changes().size() - added) + " changed values");
+        }
+    }
+
+    private static void write(SheetImport made, Study study, Path file, Console console) throws WrongUse {
+        try {
+            made.into(study);
+        } catch (ImportException e) {
+            throw new WrongUse(e.getMessage());
+        }
+        StudyArgument.save(study, file);
+        console.out().println("They are in " + file);
+    }
+}

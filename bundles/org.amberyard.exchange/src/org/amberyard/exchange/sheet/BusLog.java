@@ -1,0 +1,54 @@
+package org.amberyard.exchange.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.units.Unit;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.study.Study;
+
+/**
+ * Entries of a log, of which each names a bus and a date, gathered by bus and put in the order of their dates.
+ *
+ * @param byBus entries of each bus, in the order in which the buses first appear
+ */
+record BusLog(Map<Bus, List<Entry>> byBus) {
+    static final String BUS = "bus";
+    static final String DATE = "date";
+
+    /** An entry of a bus. */
+    record Entry(MappedRow row, LocalDate date) {
+    }
+
+    /** Columns that every such log has. */
+    static List<SheetColumn> columns() {
+        return List.of(
+                SheetColumn.derived(BUS, "Bus", SheetColumn.Content.TEXT, Unit.NONE, "Number of a bus of the study.", "bus id", "bus number", "unit",
+                        "unit number", "vehicle", "vehicle id", "vehicle number", "fleet number").must(),
+                SheetColumn.derived(DATE, "Date", SheetColumn.Content.DATE, Unit.NONE, "Date of the entry.", "day", "date of service", "posted",
+                        "transaction date", "completed", "opened").must());
+    }
+
+    /** Gathers the entries; rows that name no bus of the study or have no date are told as problems. */
+    static BusLog of(MappedSheet sheet, SheetOutcome outcome) {
+        Map<Bus, List<Entry>> byBus = new LinkedHashMap<>();
+        for (MappedRow row : sheet.rows()) {
+            outcome.attempt(row, () -> {
+                Bus bus = bus(row, outcome.study());
+                LocalDate date = row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04."));
+                byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
+            });
+        }
+        byBus.values().forEach(entries -> entries.sort(Comparator.comparing(Entry::date).thenComparingInt(e -> e.row().number())));
+        return new BusLog(byBus);
+    }
+
+    private static Bus bus(MappedRow row, Study study) throws CellFault {
+        String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, "The row names no bus; enter one, or delete the row."));
+        return ElementKey.of(name).among(study.getBuses()).orElseThrow(() -> row.wrong(BUS, "“" + name
+                + "” is no bus of the study; it has " + ElementKey.names(study.getBuses()) + "."));
+    }
+}

@@ -1,0 +1,194 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.amberyard.core.units.Unit;
+import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetFactory;
+import org.amberyard.model.fleet.FleetPackage.Literals;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.model.vehicles.VehicleType;
+
+/** A list of buses, a row for each. */
+final class BusSheet implements SheetKind {
+    private static final String KEY = "name";
+    private static final String FUEL = "fuel";
+    private static final String BODY = "bodyType";
+    private static final String START = "odometerAtStart";
+    private static final String ANNUAL = "annualDistance";
+    private static final String UPKEEP = "upkeepPerYear";
+    private static final double CLEARLY_LESS = 0.95;
+
+    @Override
+    public String id() {
+        return "buses";
+    }
+
+    @Override
+    public String label() {
+        return "List of buses";
+    }
+
+    @Override
+    public String purpose() {
+        return "Adds buses to the fleet and updates those whose number it has; buses that it does not name stay as they are.";
+    }
+
+    @Override
+    public List<SheetColumn> columns(Study study) {
+        return List.of(
+                SheetColumn.of(Literals.BUS__NAME, "bus id", "bus number", "bus", "unit", "unit number", "vehicle", "vehicle id",
+                        "vehicle number", "fleet number").must(),
+                SheetColumn.of(Literals.BUS__VIN, "vehicle identification number", "vin placeholder")
+                        .toldBy(t -> t.matches("[A-HJ-NPR-Za-hj-npr-z0-9]{17}") && t.matches(".*[A-Za-z].*") && t.matches(".*\\d.*")),
+                SheetColumn.of(Literals.BUS__ROLE, "use", "status"),
+                SheetColumn.of(Literals.BUS__TYPE, "type", "model", "bus type"),
+                SheetColumn.derived(BODY, "Body type", SheetColumn.Content.TEXT, Unit.NONE,
+                        "Body type by its letter; with the fuel it tells the vehicle type where no column does.", "body", "body style", "type letter"),
+                SheetColumn.derived(FUEL, "Fuel", SheetColumn.Content.TEXT, Unit.NONE,
+                        "Fuel, or electric; with the body type it tells the vehicle type where no column does.", "fuel type", "energy"),
+                SheetColumn.of(Literals.BUS__ROUTE, "assigned route", "route id", "route number"),
+                SheetColumn.of(Literals.BUS__MODEL_YEAR, "model year", "year", "chassis year", "my"),
+                SheetColumn.of(Literals.BUS__ENGINE_MODEL_YEAR, "engine year", "engine my"),
+                SheetColumn.of(Literals.BUS__IN_SERVICE_YEAR, "in service fy", "in service", "in service year", "service year"),
+                SheetColumn.of(Literals.BUS__ODOMETER_KM, "odometer end fy", "odometer end", "current odometer", "mileage", "odometer reading"),
+                SheetColumn.derived(START, "Odometer a year before", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
+                        "Reading at the start of the last year; the reading of now is held against it.", "odometer start fy", "odometer start",
+                        "previous odometer"),
+                SheetColumn.derived(ANNUAL, "Annual distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
+                        "All that the bus drives in a year; what its route does not ask for is its other distance.", "annual miles",
+                        "miles per year", "yearly miles", "annual mileage", "annual km"),
+                SheetColumn.of(Literals.BUS__OTHER_KM_PER_YEAR, "other miles", "other distance"),
+                SheetColumn.of(Literals.BUS__IDLE_HOURS_PER_YEAR, "idle hours", "idle hours yr", "idling hours"),
+                SheetColumn.of(Literals.BUS__MEASURED_KM_PER_L, "mpg", "mpg driving", "fuel economy", "miles per gallon"),
+                SheetColumn.derived(UPKEEP, "Upkeep per year", SheetColumn.Content.NUMBER, Unit.MONEY,
+                        "Work orders of a year, parts and labour, without warranty and accident work; needs the annual distance.",
+                        "maintenance usd fy", "maintenance", "maintenance cost", "annual maintenance", "repairs"),
+                SheetColumn.of(Literals.BUS__PLANNED_RETIREMENT_YEAR, "planned retire fy", "retirement year", "planned retirement year", "retire"),
+                SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments"));
+    }
+
+    @Override
+    public String example(SheetColumn column) {
+        return Map.ofEntries(Map.entry(KEY, "B07"), Map.entry("role", "route"), Map.entry(BODY, "C"), Map.entry(FUEL, "diesel"),
+                Map.entry("route", ""), Map.entry("modelYear", "2014"), Map.entry("engineModelYear", "2013"),
+                Map.entry("inServiceYear", "2014"), Map.entry("odometerKm", "98210"), Map.entry(ANNUAL, "6105"),
+                Map.entry("measuredKmPerL", "6.4")).getOrDefault(column.id(), "");
+    }
+
+    @Override
+    public void read(MappedSheet sheet, SheetOutcome outcome) {
+        Reading reading = new Reading(sheet, outcome, columns(outcome.study()));
+        sheet.rows().forEach(reading::row);
+        reading.tellOthers();
+    }
+
+    /** One list being read. */
+    private static final class Reading {
+        private final SheetOutcome outcome;
+        private final Study study;
+        private final List<SheetColumn> columns;
+        private final FieldValue values;
+        private final RowKeys keys;
+
+        Reading(MappedSheet sheet, SheetOutcome outcome, List<SheetColumn> columns) {
+            this.outcome = outcome;
+            this.study = outcome.study();
+            this.columns = columns;
+            this.values = new FieldValue(study);
+            this.keys = new RowKeys(sheet, KEY);
+        }
+
+        void row(MappedRow row) {
+            outcome.attempt(row, () -> bus(row, keys.of(row)));
+        }
+
+        private void bus(MappedRow row, String name) {
+            Bus bus = ElementKey.of(name).among(study.getBuses()).orElseGet(() -> added(row, name));
+            columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(column -> outcome.attempt(row,
+                    () -> values.of(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
+            outcome.attempt(row, () -> type(row, bus));
+            outcome.attempt(row, () -> odometer(row, bus));
+            outcome.attempt(row, () -> annual(row, bus));
+        }
+
+        private Bus added(MappedRow row, String name) {
+            Bus bus = FleetFactory.eINSTANCE.createBus();
+            bus.setName(name);
+            study.getBuses().add(bus);
+            outcome.added(row.number(), bus);
+            return bus;
+        }
+
+        /** The type of the study with that body and fuel, where the row names none and the bus has none that fits. */
+        private void type(MappedRow row, Bus bus) throws CellFault {
+            Optional<String> body = row.text(BODY);
+            Optional<String> fuel = row.text(FUEL);
+            if (row.has("type") || body.isEmpty() && fuel.isEmpty()) {
+                return;
+            }
+            List<VehicleType> fitting = study.getVehicleTypes().stream()
+                    .filter(t -> body.map(b -> t.getBodyType().getLiteral().equalsIgnoreCase(b)).orElse(true))
+                    .filter(t -> fuel.map(f -> fuel(t).equalsIgnoreCase(f)).orElse(true)).toList();
+            if (fitting.contains(bus.getType())) {
+                return;
+            }
+            if (fitting.size() != 1) {
+                throw row.wrong(body.isPresent() ? BODY : FUEL, (fitting.isEmpty() ? "The study has no vehicle type"
+                        : "Several vehicle types fit, " + ElementKey.names(fitting) + ",") + body.map(b -> " with body “" + b + "”").orElse("")
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; add "
+                        + (fitting.isEmpty() ? "it on the page of vehicle types." : "a column “Vehicle type” that names one."));
+            }
+            outcome.set(row.number(), bus, Literals.BUS__TYPE, fitting.get(0));
+        }
+
+        private static String fuel(VehicleType type) {
+            return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : "electric";
+        }
+
+        private void odometer(MappedRow row, Bus bus) throws CellFault {
+            OptionalDouble start = row.number(START);
+            OptionalDouble end = row.number("odometerKm");
+            if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
+                throw row.wrong("odometerKm", bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)
+                        + ": reversed, rolled over or a new odometer? Mend it, or clear the reading of a year before.");
+            }
+        }
+
+        private void annual(MappedRow row, Bus bus) throws CellFault {
+            OptionalDouble annual = row.number(ANNUAL);
+            if (annual.isEmpty()) {
+                if (row.has(UPKEEP)) {
+                    throw row.wrong(UPKEEP, "Upkeep of a year needs the distance of that year, a column “Annual distance”.");
+                }
+                return;
+            }
+            double routeKm = RouteYear.km(bus.getRoute());
+            if (annual.getAsDouble() < 0) {
+                throw row.fault(ANNUAL, "a distance of at least 0");
+            }
+            if (annual.getAsDouble() < CLEARLY_LESS * routeKm) {
+                outcome.remark("Row " + row.number() + ": " + bus.getName() + " drove " + WholeFigures.distance(annual.getAsDouble(), study)
+                        + " but its route asks for " + WholeFigures.distance(routeKm, study) + " in a year; its other distance is taken as zero.");
+            }
+            if (!row.has("otherKmPerYear")) {
+                outcome.set(row.number(), bus, Literals.BUS__OTHER_KM_PER_YEAR, Math.max(0, annual.getAsDouble() - routeKm));
+            }
+            OptionalDouble upkeep = row.number(UPKEEP);
+            if (upkeep.isPresent() && annual.getAsDouble() > 0) {
+                outcome.set(row.number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, upkeep.getAsDouble() / annual.getAsDouble());
+            }
+        }
+
+        void tellOthers() {
+            List<Bus> others = study.getBuses().stream().filter(b -> !keys.holds(b.getName())).toList();
+            if (!others.isEmpty()) {
+                outcome.remark("Buses of the study that the list does not name stay as they are: " + ElementKey.names(others) + ".");
+            }
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.amberyard.core.units.UnitSystem;
+
+/**
+ * Recognises the columns of a sheet: by their headers, and those whose header says nothing by what stands in them. The row of
+ * headers is the one among the first in which most columns are recognised, so that titles above it do no harm.
+ */
+final class ColumnFinder {
+    private static final int SEARCHED_ROWS = 40;
+    private static final int LOOKED_AT = 200;
+    private static final double MOST_OF_THEM = 0.8;
+    private static final int EXACT = 1000;
+    private static final int PER_WORD = 20;
+    private static final int MOST_OTHERS = 2;
+
+    private final Sheet sheet;
+    private final List<SheetColumn> columns;
+    private final UnitSystem usual;
+    private final String currency;
+
+    /**
+     * @param usual unit system of numbers whose header names none
+     */
+    ColumnFinder(Sheet sheet, List<SheetColumn> columns, UnitSystem usual, String currency) {
+        this.sheet = sheet;
+        this.columns = columns;
+        this.usual = usual;
+        this.currency = currency;
+    }
+
+    /** A guess at the columns, and how sure it is. */
+    record Found(SheetMapping mapping, int score) {
+    }
+
+    private record Match(int place, SheetColumn column, int score) {
+    }
+
+    Found find() {
+        Found best = new Found(new SheetMapping(sheet.rows().get(0).number(), Map.of()), 0);
+        for (SheetRow row : sheet.rows().subList(0, Math.min(SEARCHED_ROWS, sheet.rows().size()))) {
+            Found found = in(row);
+            best = found.score() > best.score() ? found : best;
+        }
+        return best;
+    }
+
+    /** The columns when the headers stand in a row. */
+    Found in(SheetRow headers) {
+        Map<Integer, SheetMapping.Use> uses = new HashMap<>();
+        Set<String> taken = new HashSet<>();
+        int score = 0;
+        for (Match match : matches(headers)) {
+            if (!uses.containsKey(match.place()) && taken.add(match.column().id())) {
+                uses.put(match.place(), use(match.column(), headers.cell(match.place()).text()));
+                score += match.score();
+            }
+        }
+        byContent(headers, uses, taken);
+        return new Found(new SheetMapping(headers.number(), uses), score);
+    }
+
+    private SheetMapping.Use use(SheetColumn column, String header) {
+        return new SheetMapping.Use(column.id(), new UnitWords(column.unit(), currency).named(header).orElse(usual));
+    }
+
+    /** All matches of headers and columns, the surest first. */
+    private List<Match> matches(SheetRow headers) {
+        List<Match> matches = new ArrayList<>();
+        for (int place = 0; place < headers.cells().size(); place++) {
+            SheetCell header = headers.cell(place);
+            for (SheetColumn column : header.kind() == SheetCell.Kind.TEXT ? columns : List.<SheetColumn>of()) {
+                int score = score(column, header.text());
+                if (score > 0) {
+                    matches.add(new Match(place, column, score));
+                }
+            }
+        }
+        matches.sort(Comparator.comparingInt((Match m) -> -m.score()).thenComparingInt(Match::place));
+        return matches;
+    }
+
+    /** The same words, else all words of a name among others, which count the less the more others there are. */
+    private int score(SheetColumn column, String header) {
+        HeaderWords whole = HeaderWords.of(header);
+        HeaderWords words = whole.without(new UnitWords(column.unit(), currency).all());
+        return column.names().mapToInt(name -> {
+            if (name.equals(words) || name.equals(whole)) {
+                return EXACT + name.words().size();
+            }
+            int others = words.words().size() - name.words().size();
+            return words.holds(name) && others > 0 && others <= MOST_OTHERS ? Math.max(1, PER_WORD * name.words().size() - others) : 0;
+        }).max().orElse(0);
+    }
+
+    private void byContent(SheetRow headers, Map<Integer, SheetMapping.Use> uses, Set<String> taken) {
+        for (int place = 0; place < sheet.width(); place++) {
+            for (SheetColumn column : columns) {
+                if (!uses.containsKey(place) && !taken.contains(column.id()) && looksLike(column, place, headers.number())) {
+                    uses.put(place, use(column, headers.cell(place).text()));
+                    taken.add(column.id());
+                }
+            }
+        }
+    }
+
+    private boolean looksLike(SheetColumn column, int place, int headerRow) {
+        List<SheetCell> cells = sheet.column(place, headerRow).limit(LOOKED_AT).toList();
+        long alike = cells.stream().filter(c -> column.looksLike().test(c.text())).count();
+        return !cells.isEmpty() && alike >= MOST_OF_THEM * cells.size();
+    }
+}

@@ -1,0 +1,90 @@
+package org.amberyard.exchange.sheet;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.StreamSupport;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.Study;
+import org.amberyard.study.FieldFormat;
+import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.StudyUnits;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** The value of a field of the model in a row of a sheet. */
+final class FieldValue {
+    private final Study study;
+
+    FieldValue(Study study) {
+        this.study = study;
+    }
+
+    /** The value in a column that fills a field; empty where nothing stands there. */
+    Optional<Object> of(MappedRow row, SheetColumn column) throws CellFault {
+        if (row.text(column.id()).isEmpty()) {
+            return Optional.empty();
+        }
+        EStructuralFeature field = column.field().orElseThrow();
+        return switch (column.content()) {
+            case NUMBER -> number(row, column, field);
+            case DATE -> row.date(column.id()).map(LocalDate::toString);
+            case NAME -> Optional.of(named(row, column, (EClass) field.getEType()));
+            case CLOCK -> Optional.of(row.minutes(column.id()));
+            case TEXT, CHOICE, FLAG -> Optional.of(parsed(row, column, field));
+        };
+    }
+
+    private Optional<Object> number(MappedRow row, SheetColumn column, EStructuralFeature field) throws CellFault {
+        OptionalDouble number = row.number(column.id());
+        if (number.isEmpty()) {
+            return Optional.empty();
+        }
+        FieldInfo info = FieldInfo.of(field);
+        if (!info.allows(number.getAsDouble())) {
+            throw row.fault(column.id(), range(field, info));
+        }
+        boolean whole = field.getEType().getInstanceClass() == int.class;
+        if (whole && number.getAsDouble() != Math.rint(number.getAsDouble())) {
+            throw row.fault(column.id(), "a whole number");
+        }
+        return whole ? Optional.of((int) number.getAsDouble()) : Optional.of(number.getAsDouble());
+    }
+
+    private String range(EStructuralFeature field, FieldInfo info) {
+        FieldFormat format = FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT);
+        boolean whole = field.getEType().getInstanceClass() == int.class;
+        StringBuilder words = new StringBuilder("a number");
+        info.above().ifPresent(above -> words.append(" above ").append(format.textWithUnit(above)));
+        info.min().ifPresent(min -> words.append(" of at least ").append(format.textWithUnit(whole ? (Object) (int) min : min)));
+        info.max().ifPresent(max -> words.append(info.min().isPresent() ? " and at most " : " of at most ")
+                .append(format.textWithUnit(whole ? (Object) (int) max : max)));
+        return words.toString();
+    }
+
+    private Object parsed(MappedRow row, SheetColumn column, EStructuralFeature field) throws CellFault {
+        try {
+            return FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT)
+                    .parse(row.text(column.id()).orElseThrow());
+        } catch (FieldFormatException e) {
+            throw row.wrong(column.id(), e.getMessage());
+        }
+    }
+
+    private EObject named(MappedRow row, SheetColumn column, EClass kind) throws CellFault {
+        List<EObject> all = all(kind);
+        String name = row.text(column.id()).orElseThrow();
+        return ElementKey.of(name).among(all).orElseThrow(() -> row.wrong(column.id(), "“" + name + "” is no "
+                + column.label().toLowerCase(Locale.ROOT) + " of the study" + (all.isEmpty() ? ", which has none."
+                        : "; it has " + ElementKey.names(all) + ".")));
+    }
+
+    private List<EObject> all(EClass kind) {
+        return StreamSupport.stream(((Iterable<EObject>) () -> EcoreUtil.getAllContents(study, true)).spliterator(), false)
+                .filter(kind::isInstance).toList();
+    }
+}

@@ -1,0 +1,33 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The words of a header, in small letters: {@code AM_depart}, {@code AmDepart} and {@code AM depart} are alike.
+ *
+ * @param words words and signs of units in order
+ */
+record HeaderWords(List<String> words) {
+
+    HeaderWords {
+        words = List.copyOf(words);
+    }
+
+    static HeaderWords of(String header) {
+        String parted = header.replaceAll("(?<=[a-z])(?=[A-Z][a-z])", " ").toLowerCase(Locale.ROOT);
+        return new HeaderWords(Arrays.stream(parted.split("[^\\p{L}\\p{N}%$°²³#]+")).filter(w -> !w.isEmpty())
+                .map(w -> w.equals("#") || w.equals("no") || w.equals("nr") ? "number" : w).toList());
+    }
+
+    /** The same without the words that name a unit, unless nothing else is left. */
+    HeaderWords without(List<String> unitWords) {
+        List<String> left = words.stream().filter(w -> !unitWords.contains(w)).toList();
+        return left.isEmpty() ? this : new HeaderWords(left);
+    }
+
+    boolean holds(HeaderWords other) {
+        return words.containsAll(other.words);
+    }
+}

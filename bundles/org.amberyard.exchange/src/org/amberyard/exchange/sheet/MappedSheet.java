@@ -1,0 +1,114 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The rows of a sheet that hold data, with their columns by what they hold. */
+final class MappedSheet {
+    private static final Pattern TOTAL = Pattern.compile("(?i)(sub|grand[ -]?)?totals?\\b.*|sums?\\b.*|averages?\\b.*");
+
+    private final Sheet sheet;
+    private final SheetMapping mapping;
+    private final List<SheetColumn> columns;
+    private final String currency;
+    private final Map<String, SheetDates> dates = new HashMap<>();
+    private final List<String> remarks = new ArrayList<>();
+    private final List<MappedRow> rows = new ArrayList<>();
+
+    MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency) {
+        this.sheet = sheet;
+        this.mapping = mapping;
+        this.columns = columns;
+        this.currency = currency;
+        SheetRow headers = headers();
+        for (SheetRow row : sheet.rows()) {
+            if (row.number() > mapping.headerRow() && !repeats(row, headers)) {
+                total(row).ifPresentOrElse(this::leaveOut, () -> rows.add(new MappedRow(this, row)));
+            }
+        }
+        tellUnused(headers);
+        tellDates();
+    }
+
+    private SheetRow headers() {
+        return sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst()
+                .orElseGet(() -> new SheetRow(mapping.headerRow(), List.of()));
+    }
+
+    /** Printed tables repeat their headers on each page. */
+    private static boolean repeats(SheetRow row, SheetRow headers) {
+        return row.cells().equals(headers.cells());
+    }
+
+    private record Total(int row, String text) {
+    }
+
+    private static Optional<Total> total(SheetRow row) {
+        return row.cells().stream().filter(c -> !c.isBlank()).findFirst().filter(c -> TOTAL.matcher(c.text()).matches())
+                .map(c -> new Total(row.number(), c.text()));
+    }
+
+    private void leaveOut(Total total) {
+        remarks.add("Row " + total.row() + " is left out, because it begins with “" + total.text() + "”.");
+    }
+
+    private void tellUnused(SheetRow headers) {
+        List<String> unused = new ArrayList<>();
+        for (int place = 0; place < headers.cells().size(); place++) {
+            if (!mapping.columns().containsKey(place) && !headers.cell(place).isBlank()) {
+                unused.add(headers.cell(place).text());
+            }
+        }
+        if (!unused.isEmpty()) {
+            remarks.add("Columns that are not used: " + String.join(", ", unused) + ".");
+        }
+    }
+
+    private void tellDates() {
+        columns.stream().filter(c -> c.content() == SheetColumn.Content.DATE && mapping.place(c.id()).isPresent())
+                .filter(c -> dates(c).areAmbiguous())
+                .forEach(c -> remarks.add("Dates of “" + header(c.id()) + "” are read with the month first; none shows which comes first."));
+    }
+
+    /** Rows of data in order. */
+    List<MappedRow> rows() {
+        return rows;
+    }
+
+    /** What was left out or assumed. */
+    List<String> remarks() {
+        return remarks;
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    SheetMapping mapping() {
+        return mapping;
+    }
+
+    String currency() {
+        return currency;
+    }
+
+    SheetColumn column(String id) {
+        return SheetColumn.byId(columns, id).orElseThrow(() -> new IllegalArgumentException("no column " + id));
+    }
+
+    /** Header of the column that holds something; its own label where none does. */
+    String header(String id) {
+        int place = mapping.place(id).orElse(-1);
+        return place < 0 || headers().cell(place).isBlank() ? column(id).label() : headers().cell(place).text();
+    }
+
+    /** How the dates of a column are to be read. */
+    SheetDates dates(SheetColumn column) {
+        return dates.computeIfAbsent(column.id(), id -> new SheetDates(
+                sheet.column(mapping.place(id).orElseThrow(), mapping.headerRow()).map(SheetCell::text)));
+    }
+}

@@ -1,0 +1,46 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.Collection;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** How numbers in a file are written. */
+public enum NumberStyle {
+    /** A point before decimals: 1,234.5. */
+    POINT("[,'\u2019\u00a0\u202f ]", "\\."),
+    /** A comma before decimals: 1.234,5. */
+    COMMA("[.'\u2019\u00a0\u202f ]", ",");
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}");
+    private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}");
+
+    private final Pattern number;
+    private final Pattern group;
+    private final Pattern decimal;
+
+    NumberStyle(String group, String decimal) {
+        this.group = Pattern.compile(group);
+        this.decimal = Pattern.compile(decimal);
+        this.number = Pattern.compile("[+-]?(\\d{1,3}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
+    }
+
+    /**
+     * The style of texts. A comma before decimals is believed where more texts can only be read with one than can only be read with a
+     * point; a comma before just three digits tells nothing.
+     */
+    static NumberStyle of(Collection<String> texts) {
+        long commas = texts.stream().filter(t -> DECIMAL_COMMA.matcher(t.strip()).matches()).count();
+        long points = texts.stream().filter(t -> DECIMAL_POINT.matcher(t.strip()).matches()).count();
+        return commas > points ? COMMA : POINT;
+    }
+
+    /** The number that a bare text stands for, without unit or currency; empty when it is none. */
+    OptionalDouble parse(String text) {
+        String bare = text.strip().replace('\u2212', '-');
+        if (!number.matcher(bare).matches() || bare.chars().noneMatch(Character::isDigit)) {
+            return OptionalDouble.empty();
+        }
+        String plain = decimal.matcher(group.matcher(bare).replaceAll("")).replaceAll(".");
+        return OptionalDouble.of(Double.parseDouble(plain));
+    }
+}

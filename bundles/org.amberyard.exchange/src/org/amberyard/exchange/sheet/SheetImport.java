@@ -1,0 +1,154 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
+import org.amberyard.study.StudyFindings;
+import org.amberyard.study.StudyUnits;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/**
+ * A sheet that is to be put into a study. What it would do is tried on a copy of the study; only when nothing at all is wrong can it
+ * be done to the study itself.
+ *
+ * @param kind what the sheet holds
+ * @param sheet the sheet
+ * @param mapping which column holds what
+ */
+public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
+    private static final int MOST_PROBLEMS = 1000;
+
+    /**
+     * What an import would do.
+     *
+     * @param problems what keeps it from being done, by row; empty when it can be
+     * @param changes what it adds and changes, by row
+     * @param remarks how the sheet was read, and what was left out or assumed
+     */
+    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks) {
+        public Preview {
+            problems = List.copyOf(problems);
+            changes = List.copyOf(changes);
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    /** The kind of a sheet, and which column holds what, as far as it tells by itself. */
+    public static Optional<SheetImport> recognised(Sheet sheet, Study study) {
+        return SheetKind.ALL.stream().map(kind -> guess(kind, sheet, study)).filter(g -> g.score() > 0)
+                .max(Comparator.comparingInt(Guess::score)).map(Guess::made);
+    }
+
+    /** A sheet of a given kind, with its columns as far as they tell by themselves. */
+    public static SheetImport of(SheetKind kind, Sheet sheet, Study study) {
+        return guess(kind, sheet, study).made();
+    }
+
+    private record Guess(SheetImport made, int score) {
+    }
+
+    /** A kind of which a required column is missing is a poor guess. */
+    private static Guess guess(SheetKind kind, Sheet sheet, Study study) {
+        ColumnFinder.Found found = new ColumnFinder(sheet, kind.columns(study), StudyUnits.of(study), StudyUnits.currency(study)).find();
+        int missing = found.mapping().missing(kind.columns(study)).size();
+        return new Guess(new SheetImport(kind, sheet, found.mapping()), found.score() / (1 + 9 * missing));
+    }
+
+    /** The same with other uses of columns. */
+    public SheetImport with(SheetMapping other) {
+        return new SheetImport(kind, sheet, other);
+    }
+
+    /** Header of the column that holds something; empty where none does. */
+    public Optional<String> header(String id) {
+        return sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst()
+                .filter(r -> mapping.place(id).isPresent()).map(r -> r.cell(mapping.place(id).getAsInt()).text());
+    }
+
+    /** What it would do to a study, which stays as it is. */
+    public Preview preview(Study study) {
+        Study copy = EcoreUtil.copy(study);
+        SheetOutcome outcome = run(copy);
+        List<ImportProblem> problems = new ArrayList<>(outcome.problems());
+        List<String> remarks = new ArrayList<>(sheet.remarks());
+        remarks.addAll(outcome.remarks());
+        if (problems.isEmpty()) {
+            hold(outcome, study, problems, remarks);
+        }
+        problems.sort(Comparator.comparingInt(ImportProblem::row));
+        return new Preview(limited(problems), outcome.changes(), remarks);
+    }
+
+    private List<ImportProblem> limited(List<ImportProblem> problems) {
+        if (problems.size() <= MOST_PROBLEMS) {
+            return problems;
+        }
+        List<ImportProblem> first = new ArrayList<>(problems.subList(0, MOST_PROBLEMS));
+        first.add(new ImportProblem(sheet.place(), 0, "", "There are " + (problems.size() - MOST_PROBLEMS) + " more problems."));
+        return first;
+    }
+
+    private SheetOutcome run(Study study) {
+        List<SheetColumn> columns = kind.columns(study);
+        MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study));
+        SheetOutcome outcome = new SheetOutcome(study, mapped);
+        List<SheetColumn> missing = mapping.missing(columns);
+        missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing; " + c.meaning()));
+        mapped.remarks().forEach(outcome::remark);
+        if (missing.isEmpty() && mapped.rows().isEmpty()) {
+            outcome.problem(mapping.headerRow(), "No rows of data stand below the headers.");
+        }
+        if (missing.isEmpty()) {
+            kind.read(mapped, outcome);
+        }
+        return outcome;
+    }
+
+    /** Holds what was read against the rules of the study: what the rows make wrong there is wrong with the rows. */
+    private void hold(SheetOutcome outcome, Study before, List<ImportProblem> problems, List<String> remarks) {
+        Set<String> known = new HashSet<>(StudyFindings.of(before).stream().map(Finding::message).toList());
+        for (Finding finding : StudyFindings.of(outcome.study())) {
+            Optional<Integer> row = row(outcome.rowOf(), finding.element());
+            if (row.isPresent() && !known.contains(finding.message())) {
+                if (finding.severity() == Severity.ERROR) {
+                    problems.add(new ImportProblem(sheet.place(), row.get(), "", finding.message()));
+                } else {
+                    remarks.add("Row " + row.get() + ": " + finding.message());
+                }
+            }
+        }
+    }
+
+    private static Optional<Integer> row(Map<EObject, Integer> rows, EObject element) {
+        for (EObject at = element; at != null; at = at.eContainer()) {
+            if (rows.containsKey(at)) {
+                return Optional.of(rows.get(at));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Does it to a study.
+     *
+     * @return what was added and changed
+     * @throws ImportException when anything is wrong; the study is then as it was
+     */
+    public List<SheetChange> into(Study study) throws ImportException {
+        Preview preview = preview(study);
+        if (!preview.problems().isEmpty()) {
+            throw new ImportException(preview.problems());
+        }
+        return run(study).changes();
+    }
+}

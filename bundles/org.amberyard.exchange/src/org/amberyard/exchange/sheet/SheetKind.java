@@ -1,0 +1,36 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.model.study.Study;
+
+/** A kind of sheet that districts keep: which columns it has, and what its rows mean to a study. */
+public interface SheetKind {
+
+    /** All kinds. */
+    List<SheetKind> ALL = List.of(new BusSheet(), new RouteSheet(), new TripSheet(), new FuelLogSheet(), new FuelInvoiceSheet(),
+            new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet());
+
+    /** The kind of an id, if there is one. */
+    static Optional<SheetKind> byId(String id) {
+        return ALL.stream().filter(k -> k.id().equals(id)).findFirst();
+    }
+
+    /** Name for scripts, the same in all versions. */
+    String id();
+
+    /** What it is called. */
+    String label();
+
+    /** What comes of it, in a sentence. */
+    String purpose();
+
+    /** The columns that it may have, those that it must have among them. */
+    List<SheetColumn> columns(Study study);
+
+    /** What could stand in a column, invented; empty for one that is left empty in the example. */
+    String example(SheetColumn column);
+
+    /** Writes what the rows say into the study of the outcome; cells and rows that make no sense are told there. */
+    void read(MappedSheet sheet, SheetOutcome outcome);
+}

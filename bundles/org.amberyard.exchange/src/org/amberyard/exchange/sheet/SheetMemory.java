@@ -1,0 +1,88 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.amberyard.core.units.UnitSystem;
+
+/**
+ * What the columns of a sheet were said to hold, so that the next sheet with the same headers need not be asked about again.
+ *
+ * @param kind id of the kind of sheet
+ * @param uses what columns hold by their headers
+ */
+public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
+    private static final int SEARCHED_ROWS = 40;
+    private static final String BETWEEN = "\t";
+
+    public SheetMemory {
+        uses = Map.copyOf(uses);
+    }
+
+    /** What is to be remembered of an import. */
+    public static SheetMemory of(SheetImport of) {
+        Map<String, SheetMapping.Use> uses = new LinkedHashMap<>();
+        Optional<SheetRow> headers = of.sheet().rows().stream().filter(r -> r.number() == of.mapping().headerRow()).findFirst();
+        headers.ifPresent(row -> of.mapping().columns().forEach((place, use) -> {
+            if (!row.cell(place).isBlank()) {
+                uses.put(row.cell(place).text(), use);
+            }
+        }));
+        return new SheetMemory(of.kind().id(), uses);
+    }
+
+    /** The import of a sheet that has all the headers; empty for another sheet. */
+    public Optional<SheetImport> on(Sheet sheet) {
+        Optional<SheetKind> known = SheetKind.byId(kind);
+        List<SheetRow> first = sheet.rows().subList(0, Math.min(SEARCHED_ROWS, sheet.rows().size()));
+        return uses.isEmpty() || known.isEmpty() ? Optional.empty()
+                : first.stream().filter(this::hasAll).findFirst().map(row -> new SheetImport(known.get(), sheet, mapping(row)));
+    }
+
+    private boolean hasAll(SheetRow row) {
+        List<String> texts = row.cells().stream().map(SheetCell::text).toList();
+        return uses.keySet().stream().allMatch(header -> texts.stream().filter(header::equals).count() == 1);
+    }
+
+    private SheetMapping mapping(SheetRow headers) {
+        Map<Integer, SheetMapping.Use> columns = new LinkedHashMap<>();
+        for (int place = 0; place < headers.cells().size(); place++) {
+            SheetMapping.Use use = uses.get(headers.cell(place).text());
+            if (use != null) {
+                columns.put(place, use);
+            }
+        }
+        return new SheetMapping(headers.number(), columns);
+    }
+
+    /** As text: the kind, then a line for each column with header, what it holds and unit system, parted by tabs. */
+    public String text() {
+        return kind + "\n" + new TreeMap<>(uses).entrySet().stream().map(e -> String.join(BETWEEN, e.getKey().replaceAll("\\s+", " "),
+                e.getValue().id(), e.getValue().system().name())).collect(Collectors.joining("\n")) + "\n";
+    }
+
+    /** Reads what {@link #text} wrote; empty for anything else. */
+    public static Optional<SheetMemory> parse(String text) {
+        List<String> lines = text.lines().toList();
+        if (lines.isEmpty() || SheetKind.byId(lines.get(0)).isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, SheetMapping.Use> uses = new LinkedHashMap<>();
+        for (String line : lines.subList(1, lines.size())) {
+            String[] parts = line.split(BETWEEN);
+            Optional<UnitSystem> system = parts.length == 3 ? system(parts[2]) : Optional.empty();
+            if (system.isEmpty()) {
+                return Optional.empty();
+            }
+            uses.put(parts[0], new SheetMapping.Use(parts[1], system.get()));
+        }
+        return Optional.of(new SheetMemory(lines.get(0), uses));
+    }
+
+    private static Optional<UnitSystem> system(String name) {
+        return List.of(UnitSystem.values()).stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,73 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.model.routes.RoutesFactory;
+import org.amberyard.model.routes.RoutesPackage.Literals;
+import org.amberyard.model.routes.Trip;
+import org.amberyard.model.study.Study;
+
+/** A list of field and activity trips, a row for each. */
+final class TripSheet implements SheetKind {
+    private static final String KEY = "name";
+
+    @Override
+    public String id() {
+        return "trips";
+    }
+
+    @Override
+    public String label() {
+        return "List of trips";
+    }
+
+    @Override
+    public String purpose() {
+        return "Adds trips and updates those whose name it has.";
+    }
+
+    @Override
+    public List<SheetColumn> columns(Study study) {
+        SheetColumn date = SheetColumn.of(Literals.TRIP__DATE, "trip date", "day");
+        return List.of(
+                SheetColumn.of(Literals.TRIP__NAME, "trip id", "trip", "trip number").must(),
+                SheetColumn.of(Literals.TRIP__KIND, "type", "purpose", "activity"),
+                new SheetColumn(date.id(), date.label(), SheetColumn.Content.DATE, date.unit(), false, date.meaning(), date.also(), date.field(),
+                        date.looksLike()),
+                SheetColumn.of(Literals.TRIP__DEPARTURE_MIN, "depart", "leaves", "start"),
+                SheetColumn.of(Literals.TRIP__DURATION_H, "duration", "hours", "duration h"),
+                SheetColumn.of(Literals.TRIP__ROUND_TRIP_KM, "round trip miles", "miles", "distance", "round trip distance"),
+                SheetColumn.of(Literals.TRIP__BODY_TYPE, "body"),
+                SheetColumn.of(Literals.TRIP__SEATS, "seats needed", "riders"),
+                SheetColumn.of(Literals.TRIP__BUS, "assigned bus", "bus id", "unit"));
+    }
+
+    @Override
+    public String example(SheetColumn column) {
+        return Map.of(KEY, "T001", "kind", "athletics away", "date", "2026-09-03", "departureMin", "15:20", "durationH", "4.3",
+                "roundTripKm", "61", "seats", "44").getOrDefault(column.id(), "");
+    }
+
+    @Override
+    public void read(MappedSheet sheet, SheetOutcome outcome) {
+        RowKeys keys = new RowKeys(sheet, KEY);
+        FieldValue values = new FieldValue(outcome.study());
+        sheet.rows().forEach(row -> outcome.attempt(row, () -> trip(row, keys.of(row), values, outcome)));
+    }
+
+    private void trip(MappedRow row, String name, FieldValue values, SheetOutcome outcome) {
+        Optional<Trip> known = ElementKey.of(name).among(outcome.study().getTrips());
+        Trip trip = known.orElseGet(() -> added(row, name, outcome));
+        columns(outcome.study()).stream().filter(c -> !c.id().equals(KEY)).forEach(c -> outcome.attempt(row,
+                () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), trip, c.field().orElseThrow(), v))));
+    }
+
+    private static Trip added(MappedRow row, String name, SheetOutcome outcome) {
+        Trip trip = RoutesFactory.eINSTANCE.createTrip();
+        trip.setName(name);
+        outcome.study().getTrips().add(trip);
+        outcome.added(row.number(), trip);
+        return trip;
+    }
+}
