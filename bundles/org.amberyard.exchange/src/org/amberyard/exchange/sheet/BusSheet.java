@@ -10,12 +10,12 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.VehicleType;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
     private static final String KEY = "name";
+    private static final String TYPE = "type";
     private static final String FUEL = "fuel";
     private static final String BODY = "bodyType";
     private static final String START = "odometerAtStart";
@@ -93,6 +93,7 @@ final class BusSheet implements SheetKind {
         private final Study study;
         private final List<SheetColumn> columns;
         private final FieldValue values;
+        private final TypeGuess types;
         private final RowKeys keys;
 
         Reading(MappedSheet sheet, SheetOutcome outcome, List<SheetColumn> columns) {
@@ -100,6 +101,7 @@ final class BusSheet implements SheetKind {
             this.study = outcome.study();
             this.columns = columns;
             this.values = new FieldValue(study);
+            this.types = new TypeGuess(study);
             this.keys = new RowKeys(sheet, KEY);
         }
 
@@ -124,30 +126,27 @@ final class BusSheet implements SheetKind {
             return bus;
         }
 
-        /** The type of the study with that body and fuel, where the row names none and the bus has none that fits. */
+        /** The type that body and fuel tell, where the row names none and the bus has none that fits. */
         private void type(MappedRow row, Bus bus) throws CellFault {
             Optional<String> body = row.text(BODY);
             Optional<String> fuel = row.text(FUEL);
-            if (row.has("type") || body.isEmpty() && fuel.isEmpty()) {
+            if (row.has(TYPE) || body.isEmpty() && fuel.isEmpty()) {
                 return;
             }
-            List<VehicleType> fitting = study.getVehicleTypes().stream()
-                    .filter(t -> body.map(b -> t.getBodyType().getLiteral().equalsIgnoreCase(b)).orElse(true))
-                    .filter(t -> fuel.map(f -> fuel(t).equalsIgnoreCase(f)).orElse(true)).toList();
-            if (fitting.contains(bus.getType())) {
-                return;
+            List<VehicleType> fitting = types.fitting(body, fuel);
+            if (fitting.isEmpty()) {
+                throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; add it on the page of vehicle types.");
             }
-            if (fitting.size() != 1) {
-                throw row.wrong(body.isPresent() ? BODY : FUEL, (fitting.isEmpty() ? "The study has no vehicle type"
-                        : "Several vehicle types fit, " + ElementKey.names(fitting) + ",") + body.map(b -> " with body “" + b + "”").orElse("")
-                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; add "
-                        + (fitting.isEmpty() ? "it on the page of vehicle types." : "a column “Vehicle type” that names one."));
+            if (!fitting.contains(bus.getType())) {
+                VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
+                        "Several vehicle types fit, " + ElementKey.names(fitting) + "; add a column “Vehicle type” that names one."));
+                outcome.set(row.number(), bus, Literals.BUS__TYPE, type);
+                if (fitting.size() > 1) {
+                    outcome.remark("Row " + row.number() + ": of the vehicle types that fit, " + bus.getName() + " gets “" + type.getName()
+                            + "”, as buses of about its model year have.");
+                }
             }
-            outcome.set(row.number(), bus, Literals.BUS__TYPE, fitting.get(0));
-        }
-
-        private static String fuel(VehicleType type) {
-            return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : "electric";
         }
 
         private void odometer(MappedRow row, Bus bus) throws CellFault {

@@ -16,7 +16,7 @@ record HeaderWords(List<String> words) {
     }
 
     static HeaderWords of(String header) {
-        String parted = header.replaceAll("(?<=[a-z])(?=[A-Z][a-z])", " ").toLowerCase(Locale.ROOT);
+        String parted = header.replaceAll("(?<=[A-Za-z][a-z])(?=[A-Z][a-z])", " ").toLowerCase(Locale.ROOT);
         return new HeaderWords(Arrays.stream(parted.split("[^\\p{L}\\p{N}%$°²³#]+")).filter(w -> !w.isEmpty())
                 .map(w -> w.equals("#") || w.equals("no") || w.equals("nr") ? "number" : w).toList());
     }

@@ -90,6 +90,10 @@ final class PriceSheet implements SheetKind {
             }
             rows.put((int) year.getAsDouble(), row.number());
         }));
+        if (prices.isEmpty()) {
+            outcome.remark("Nothing stands in “" + sheet.header(id) + "”; that price stays as it is.");
+            return;
+        }
         int base = outcome.study().getSettings().getBaseYear();
         if (!prices.containsKey(base)) {
             outcome.problem(sheet.mapping().headerRow(), "“" + sheet.header(id) + "” has no figure for " + base

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.model.study.Study;
@@ -82,9 +83,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         List<ImportProblem> problems = new ArrayList<>(outcome.problems());
         List<String> remarks = new ArrayList<>(sheet.remarks());
         remarks.addAll(outcome.remarks());
-        if (problems.isEmpty()) {
-            hold(outcome, study, problems, remarks);
-        }
+        hold(outcome, study, problems, remarks);
         problems.sort(Comparator.comparingInt(ImportProblem::row));
         return new Preview(limited(problems), outcome.changes(), remarks);
     }
@@ -114,12 +113,16 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         return outcome;
     }
 
-    /** Holds what was read against the rules of the study: what the rows make wrong there is wrong with the rows. */
+    /**
+     * Holds what was read against the rules of the study: what rows make wrong there is wrong with the rows. Rows with a cell that
+     * could not be read are wrong already.
+     */
     private void hold(SheetOutcome outcome, Study before, List<ImportProblem> problems, List<String> remarks) {
+        Set<Integer> wrong = problems.stream().map(ImportProblem::row).collect(Collectors.toSet());
         Set<String> known = new HashSet<>(StudyFindings.of(before).stream().map(Finding::message).toList());
         for (Finding finding : StudyFindings.of(outcome.study())) {
             Optional<Integer> row = row(outcome.rowOf(), finding.element());
-            if (row.isPresent() && !known.contains(finding.message())) {
+            if (row.isPresent() && !wrong.contains(row.get()) && !known.contains(finding.message())) {
                 if (finding.severity() == Severity.ERROR) {
                     problems.add(new ImportProblem(sheet.place(), row.get(), "", finding.message()));
                 } else {

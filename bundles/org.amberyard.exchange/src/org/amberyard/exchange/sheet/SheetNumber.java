@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 record SheetNumber(double value, String unit) {
     private static final Pattern PARTS = Pattern.compile(
-            "(?<open>\\()?\\s*(?<sign>[-+\u2212])?\\s*(?:[$€£]|[A-Z]{3}(?=\\s*[\\d.,]))?\\s*(?<number>[-+\u2212]?[\\d.,][\\d.,'\u2019\u00a0\u202f ]*(?:[eE][+-]?\\d{1,3})?)\\s*"
+            "(?<open>\\()?\\s*(?<sign>[-+\u2212])?\\s*(?:[$€£]|[A-Z]{3}(?=\\s*[\\d.,]))?\\s*(?<number>[\\d.,][\\d.,'\u2019\u00a0\u202f ]*(?:[eE][+-]?\\d{1,3})?)\\s*"
                     + "(?<unit>[^\\d()]*?[²³]?)\\s*(?<close>\\))?");
 
     /** The number in a text; empty when it is none. */

@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -26,7 +27,7 @@ final class SheetOutcome {
     private final Study study;
     private final MappedSheet sheet;
     private final List<SheetChange> changes = new ArrayList<>();
-    private final List<ImportProblem> problems = new ArrayList<>();
+    private final Set<ImportProblem> problems = new LinkedHashSet<>();
     private final List<String> remarks = new ArrayList<>();
     private final Map<EObject, Integer> rowOf = new IdentityHashMap<>();
     private final Set<EObject> added = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -44,8 +45,9 @@ final class SheetOutcome {
         return changes;
     }
 
+    /** What is wrong, each once, however often a cell was looked at. */
     List<ImportProblem> problems() {
-        return problems;
+        return List.copyOf(problems);
     }
 
     List<String> remarks() {

@@ -1,0 +1,184 @@
+package org.amberyard.exchange.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.Role;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Study;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Lists of buses into the invented example. */
+class BusSheetTest {
+    private static final String HEADER = "bus_id,vin,role,body_type,fuel,assigned_route,chassis_model_year,engine_model_year,in_service_fy,"
+            + "odometer_start_fy,odometer_end_fy,annual_miles,mpg_driving,planned_retire_fy\n";
+
+    @TempDir
+    private Path folder;
+    private SampleSheets samples;
+    private Study study;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        samples = new SampleSheets(folder);
+        study = SampleSheets.example();
+    }
+
+    private SheetImport.Preview preview(String rows) throws Exception {
+        return SampleSheets.preview(samples.text("fleet.csv", HEADER + rows), study);
+    }
+
+    private static List<String> words(SheetImport.Preview preview) {
+        return preview.problems().stream().map(ImportProblem::toString).toList();
+    }
+
+    private Bus bus(String name) {
+        return study.getBuses().stream().filter(b -> b.getName().equals(name)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aListAddsAndUpdatesByNumber() throws Exception {
+        Path list = samples.text("fleet.csv", HEADER + "b7,,route,C,diesel,R07,2011,2010,2011,100000,107920,\"8,500\",6.3,\n"
+                + "B99,,spare,C,diesel,,2012,2011,2012,150000,152000,2000,6.1,2031\n");
+        SheetImport read = SheetImport.recognised(SampleSheets.only(list), study).orElseThrow();
+        assertEquals("buses", read.kind().id());
+        bus("B07").setName("B7");
+        List<SheetChange> changes = read.with(read.mapping()).into(study);
+        assertEquals(List.of("bus B99 is new"), changes.stream().filter(SheetChange::isAddition).map(SheetChange::words).toList());
+        Bus added = bus("B99");
+        assertEquals(Role.SPARE, added.getRole());
+        assertEquals("C", added.getType().getBodyType().getLiteral());
+        assertEquals(152_000 * 1.609344, added.getOdometerKm(), 1e-6);
+        assertEquals(2000 * 1.609344, added.getOtherKmPerYear(), 1e-6);
+        assertEquals(6.1 * 1.609344 / 3.785411784, added.getMeasuredKmPerL(), 1e-9);
+        assertEquals(2031, added.getPlannedRetirementYear());
+        assertEquals("fleet.csv", added.getSources().get(0).getCitation());
+        assertEquals(107_920 * 1.609344, bus("B7").getOdometerKm(), 1e-6);
+        assertEquals(8500 * 1.609344 - RouteYear.km(bus("B7").getRoute()), bus("B7").getOtherKmPerYear(), 1e-6);
+    }
+
+    @Test
+    void aPreviewLeavesTheStudyAsItIs() throws Exception {
+        String before = text(study);
+        assertEquals(List.of(), words(preview("B01,,spare,C,diesel,,2012,2011,2012,,,,6.1,2031\n")));
+        assertEquals(before, text(study));
+    }
+
+    private String text(Study of) throws Exception {
+        Path file = folder.resolve("s.amberyard");
+        StudyFile.save(of, file);
+        return Files.readString(file);
+    }
+
+    @Test
+    void everyProblemIsToldWithRowColumnValueAndRemedy() throws Exception {
+        List<String> problems = words(preview("""
+                B01,,route,C,diesel,R01,2008,2007,2008,84774,89724,4950,6.2,2027
+                ,,route,C,diesel,R02,2009,2008,2009,87382,92827,5445,6.2,2027
+                b1,,route,C,diesel,R01,2008,2007,2008,84774,89724,4951,6.2,2027
+                B03,,rute,C,diesel,R03,2009,2008,2009,92827,87382,5940,6.2,2027
+                B04,,route,C,steam,R04,2009.5,2008,2009,,x1,5940,6.2,2027
+                B05,,route,C,diesel,R99,2009,2008,2009,,87382 kg,-5,6.2,2027
+                """));
+        assertEquals(List.of(
+                "fleet.csv, row 3, column “bus_id”: The row has no name in “bus_id”; enter one, or delete the row.",
+                "fleet.csv, row 4, column “bus_id”: “b1” stands in rows 2 and 4; they differ in annual_miles. Keep one of them.",
+                "fleet.csv, row 5, column “role”: Role is “rute”; it must be one of route, spare, activity.",
+                "fleet.csv, row 5, column “odometer_end_fy”: B03 ends below its start by 5,445 mi: reversed, rolled over or a new odometer? "
+                        + "Mend it, or clear the reading of a year before.",
+                "fleet.csv, row 6, column “chassis_model_year”: “2009.5” must be a whole number.",
+                "fleet.csv, row 6, column “odometer_end_fy”: “x1” must be a number in mi or km.",
+                "fleet.csv, row 6, column “body_type”: The study has no vehicle type with body “C” and fuel “steam”; add it on the page of vehicle types.",
+                "fleet.csv, row 7, column “odometer_end_fy”: “87382 kg” must be a number in mi or km.",
+                "fleet.csv, row 7, column “annual_miles”: “-5” must be a distance of at least 0."),
+                problems.stream().filter(p -> !p.contains("R99")).toList());
+        assertTrue(problems.stream().anyMatch(p -> p.startsWith("fleet.csv, row 7, column “assigned_route”: “R99” is no route of the study; it has R01, R02")),
+                problems.toString());
+    }
+
+    @Test
+    void nothingIsImportedWhereOneCellIsWrong() throws Exception {
+        String before = text(study);
+        SheetImport read = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", HEADER
+                + "B98,,spare,C,diesel,,2012,2011,2012,,,,6.1,2031\nB99,,spare,C,diesel,,2012,2011,2012,,,,six,2031\n")), study).orElseThrow();
+        assertThrows(ImportException.class, () -> read.into(study));
+        assertEquals(before, text(study));
+    }
+
+    /** What only the rules of the study can tell is told at the row too. */
+    @Test
+    void rulesOfTheStudyHoldForRows() throws Exception {
+        List<String> problems = words(preview("B99,,route,A,electric,R01,2027,2027,2027,,,,,\n"));
+        assertEquals(1, problems.size(), problems.toString());
+        assertTrue(problems.get(0).startsWith("fleet.csv, row 2"), problems.toString());
+    }
+
+    /** Five hundred buses below a title, in miles and kilometres, with totals and repeated headers, and thirty planted errors. */
+    @Test
+    void thirtyErrorsInFiveHundredBusesAreToldInOnePass() throws Exception {
+        Map<Integer, String> planted = new TreeMap<>();
+        Path list = samples.workbook("fleet.xlsx", book -> fill(book.createSheet("Buses"), planted));
+        SheetImport.Preview preview = SampleSheets.preview(list, study);
+        Map<Integer, String> found = preview.problems().stream().collect(Collectors.toMap(ImportProblem::row, ImportProblem::message, (a, b) -> a + b,
+                TreeMap::new));
+        assertEquals(30, planted.size());
+        assertEquals(planted.keySet(), found.keySet());
+        found.forEach((row, message) -> assertTrue(message.contains(planted.get(row)), row + ": " + message));
+        assertTrue(preview.problems().stream().allMatch(p -> p.file().equals("fleet.xlsx, sheet “Buses”") && !p.column().isEmpty()));
+        assertEquals(3, preview.remarks().stream().filter(r -> r.contains("is left out, because it begins with “")).count());
+    }
+
+    private static void fill(XSSFSheet sheet, Map<Integer, String> planted) {
+        List<String> headers = List.of("Unit #", "Use", "Body", "Fuel type", "Year", "Engine MY", "In service", "Mileage (mi)", "Annual miles", "MPG");
+        text(sheet.createRow(0), List.of("Our buses, all of them"));
+        text(sheet.createRow(2), headers);
+        int at = 3;
+        for (int bus = 0; bus < 500; bus++) {
+            if (bus % 200 == 199) {
+                text(sheet.createRow(at++), headers);
+            }
+            if (bus % 170 == 169) {
+                text(sheet.createRow(at++), List.of("Subtotal", "", "", "", "", "", "", "1,000,000"));
+            }
+            List<String> cells = new ArrayList<>(List.of("K" + (1000 + bus), bus % 9 == 0 ? "spare" : "activity", "C", "diesel", "2012", "2011", "2012",
+                    "$81,200".substring(1), "5200", "6.4"));
+            if (bus % 17 == 5 && planted.size() < 30) {
+                plant(cells, planted.size(), at + 1, planted);
+            }
+            text(sheet.createRow(at++), cells);
+        }
+        text(sheet.createRow(at), List.of("Total", "", "", "", "", "", "", "40,600,000"));
+    }
+
+    /** One of ten kinds of errors, thrice each. */
+    private static void plant(List<String> cells, int number, int row, Map<Integer, String> planted) {
+        int[] columns = {0, 1, 2, 4, 5, 6, 7, 8, 9, 3};
+        String[] values = {"K1000", "yard art", "Q", "2012a", "20 11", "in 2012", "81,2,00", "-5200", "6.4 km", "plutonium"};
+        String[] told = {"stands in rows", "must be one of", "no vehicle type", "must be a number", "must be a number", "must be a number",
+            "must be a number", "of at least 0", "must be a number", "no vehicle type"};
+        int kind = number % 10;
+        cells.set(columns[kind], values[kind]);
+        planted.put(row, told[kind]);
+    }
+
+    private static void text(Row row, List<String> texts) {
+        for (int place = 0; place < texts.size(); place++) {
+            row.createCell(place).setCellValue(texts.get(place));
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package org.amberyard.exchange.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.common.Month;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricePath;
+import org.amberyard.model.prices.PricePoint;
+import org.amberyard.model.study.Study;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Logs, invoices, bills and price tables into the invented example; expected values worked out by hand. */
+class LogSheetsTest {
+    private static final double KM = 1.609344;
+    private static final double L = 3.785411784;
+
+    @TempDir
+    private Path folder;
+    private SampleSheets samples;
+    private Study study;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        samples = new SampleSheets(folder);
+        study = SampleSheets.example();
+    }
+
+    private SheetImport read(String kind, String text) throws Exception {
+        SheetImport sheet = SheetImport.recognised(SampleSheets.only(samples.text("log.csv", text)), study).orElseThrow();
+        assertEquals(kind, sheet.kind().id());
+        return sheet;
+    }
+
+    private List<String> problems(String kind, String text) throws Exception {
+        return read(kind, text).preview(study).problems().stream().map(ImportProblem::toString).toList();
+    }
+
+    private Bus bus(String name) {
+        return study.getBuses().stream().filter(b -> b.getName().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** 640 miles on 40 + 60 gallons after the first fill; the first one was burnt before. */
+    @Test
+    void fuelEconomyByOdometer() throws Exception {
+        read("fuel-log", "Date,Unit,Gallons,Odometer\n9/4/2025,B01,35,89000\n10/4/2025,B01,60,89640\n9/20/2025,B01,40,89260\n").into(study);
+        assertEquals(640 * KM / (100 * L), bus("B01").getMeasuredKmPerL(), 1e-9);
+    }
+
+    /** Distances given with each fill; a credit note takes fuel back. */
+    @Test
+    void fuelEconomyByDistance() throws Exception {
+        read("fuel-log", "Date,Vehicle,Fuel gallons,Miles driven\n2025-09-04,B02,50,300\n2025-09-30,B02,52,330\n2025-10-01,B02,(2),\n").into(study);
+        assertEquals(630 * KM / (100 * L), bus("B02").getMeasuredKmPerL(), 1e-9);
+    }
+
+    @Test
+    void anOdometerThatRunsBackOrLeapsIsTold() throws Exception {
+        assertEquals(List.of(
+                "log.csv, row 3, column “Reading”: The reading of 88,982 mi is below that of 89,640 mi on 2025-09-04: digits swapped, or a new odometer? "
+                        + "Mend it, or leave readings of before the change out.",
+                "log.csv, row 4, column “Bus”: “B77” is no bus of the study; it has B01, B02, B03, B04, B05, B06, B07, B08 and 16 more.",
+                "log.csv, row 5, column “Reading”: The reading of 980,100 mi is 890,460 mi above that of 89,640 mi on 2025-09-04, more than a bus drives "
+                        + "in 26 days; is a digit wrong?",
+                "log.csv, row 6, column “Date”: “soon” must be a date such as 2025-09-04 or 9/4/2025."),
+                problems("odometers", "Bus,Date,Reading\nB01,2025-09-04,89640\nB01,2025-09-20,88982\nB77,2025-09-20,1\nB01,2025-09-30,980100\nB01,soon,5\n"));
+    }
+
+    /** A year at 25 miles a day. */
+    @Test
+    void odometersOfAYearTellTheOtherDistance() throws Exception {
+        Bus spare = study.getBuses().stream().filter(b -> b.getRoute() == null).findFirst().orElseThrow();
+        read("odometers", "Bus,Date,Odometer reading\n" + spare.getName() + ",2025-07-01,100000\n" + spare.getName() + ",2026-07-01,109125\n").into(study);
+        assertEquals(109_125 * KM, spare.getOdometerKm(), 1e-6);
+        assertEquals(9125 * KM * 365.25 / 365, spare.getOtherKmPerYear(), 1e-6);
+    }
+
+    @Test
+    void workOrdersWithoutWarrantyAndAccidents() throws Exception {
+        SheetImport sheet = read("work-orders", "work_order,date,bus_id,system,labor_usd,parts_usd\nW1,2025-07-10,B01,PM inspection,400,350\n"
+                + "W2,2026-06-20,B01,Brakes,500,250\nW3,2025-12-01,B01,Collision repair,9000,4000\nW4,2026-01-05,B01,Warranty: injector,0,0\n");
+        SheetImport.Preview preview = sheet.preview(study);
+        assertTrue(preview.remarks().contains("2 work orders over 13,000.00 are left out as warranty or accident work."), preview.remarks().toString());
+        sheet.into(study);
+        Bus bus = bus("B01");
+        assertEquals(1500 / (RouteYear.km(bus.getRoute()) + bus.getOtherKmPerYear()), bus.getMeasuredUpkeepPerKm(), 1e-9);
+    }
+
+    /** 9,800 for 2,800 gallons after a credit note: 3.50 a gallon. */
+    @Test
+    void invoicesTellThePriceAndAreHeldAgainstTheBuses() throws Exception {
+        SheetImport sheet = read("fuel-invoices", "invoice_no,date,fuel,gallons,total_usd\nA1,2025-07-04,diesel,3000,10500\nA2,2025-07-05,Diesel,(200),\"($700.00)\"\n");
+        SheetImport.Preview preview = sheet.preview(study);
+        assertEquals(List.of(), preview.problems());
+        assertTrue(preview.remarks().stream().anyMatch(r -> r.startsWith("Invoices of diesel: 2,800 gal; ") || r.startsWith("Not every bus on diesel")),
+                preview.remarks().toString());
+        sheet.into(study);
+        FuelPrice diesel = study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
+                .filter(p -> p.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+        assertEquals(3.5 / L, diesel.getPricePerL(), 1e-9);
+        assertEquals(List.of("log.csv, row 3, column “invoice_no”: “A1” stands in rows 2 and 3; they differ in gallons. Keep one of them."),
+                problems("fuel-invoices", "invoice_no,fuel,gallons,total_usd\nA1,diesel,30,105\nA1,diesel,31,105\n"));
+    }
+
+    /** From 16 June to 16 July and on to 16 August: July gets 15/30 of the first bill and 16/31 of the second, and the higher demand. */
+    @Test
+    void billingPeriodsAreSpreadOverMonths() throws Exception {
+        SheetImport sheet = read("utility-bills", "Service from,Service to,kWh,kW\n2025-06-16,2025-07-16,3000,20\n2025-07-16,2025-08-16,3100,25\n");
+        SheetImport.Preview preview = sheet.preview(study);
+        assertTrue(preview.remarks().contains("Of 2025-06 only 15 days are billed; it is left out."), preview.remarks().toString());
+        sheet.into(study);
+        BuildingMonth july = study.getDepot().getBuildingMonths().stream().filter(m -> m.getMonth() == Month.JULY).findFirst().orElseThrow();
+        assertEquals(15 * 100 + 16 * 100, july.getEnergyKwh(), 1e-9);
+        assertTrue(problems("utility-bills", "Start date,End date,kWh\n2025-07-01,2025-08-01,100\n2025-07-20,2025-08-20,100\n").get(0)
+                .contains("Days of 2025-07 are billed twice"));
+        assertTrue(problems("utility-bills", "Start date,End date,kWh\n2025-08-01,2025-07-01,100\n").get(0).contains("not after its start"));
+    }
+
+    @Test
+    void pricesByYearBecomeFactorsOfTheBaseYear() throws Exception {
+        int base = study.getSettings().getBaseYear();
+        read("prices", "Fiscal year,Diesel (USD/gal)\n" + base + ",4.00\n" + (base + 1) + ",4.20\n" + (base + 5) + ",5\n").into(study);
+        PricePath diesel = study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+        assertEquals(List.of(base, base + 1, base + 5), diesel.getPoints().stream().map(PricePoint::getYear).toList());
+        assertEquals(List.of(1.0, 1.05, 1.25), diesel.getPoints().stream().map(PricePoint::getFactor).toList());
+        assertTrue(problems("prices", "Year,Diesel\n2099,4.00\n").get(0).contains("has no figure for " + base + ", the base year"));
+    }
+
+    @Test
+    void columnsAreRememberedByTheirHeaders() throws Exception {
+        SheetImport odd = SheetImport.of(SheetKind.byId("odometers").orElseThrow(),
+                SampleSheets.only(samples.text("odd.csv", "Wagen,Tag,Stand\nB01,2025-09-04,89640\n")), study);
+        assertEquals(List.of("odd.csv, row 1: A column “Odometer” is missing; Reading on the date."),
+                odd.preview(study).problems().stream().map(ImportProblem::toString).filter(p -> p.contains("Odometer")).toList());
+        SheetMapping told = odd.mapping().with(0, Optional.of(new SheetMapping.Use("bus", UnitSystem.US)))
+                .with(1, Optional.of(new SheetMapping.Use("date", UnitSystem.US)))
+                .with(2, Optional.of(new SheetMapping.Use("odometer", UnitSystem.METRIC)));
+        SheetMemory memory = SheetMemory.parse(SheetMemory.of(odd.with(told)).text()).orElseThrow();
+        Sheet next = SampleSheets.only(samples.text("next.csv", "Liste,,\nTag,Stand,Wagen\n2025-10-04,120000,B01\n"));
+        memory.on(next).orElseThrow().into(study);
+        assertEquals(120_000, bus("B01").getOdometerKm(), 1e-9);
+        assertTrue(memory.on(SampleSheets.only(samples.text("other.csv", "Tag,Stand\n2025-10-04,120000\n"))).isEmpty());
+        assertTrue(SheetMemory.parse("nonsense").isEmpty());
+    }
+
+    /** What is filled into a template is understood again, in either kind of file. */
+    @Test
+    void templatesAreUnderstood() throws Exception {
+        for (SheetKind kind : SheetKind.ALL) {
+            for (String ending : List.of(".xlsx", ".csv")) {
+                Path file = folder.resolve(kind.id() + ending);
+                new SheetTemplate(kind, study).write(file);
+                SheetImport read = SheetImport.recognised(SampleSheets.only(file), study).orElseThrow();
+                assertEquals(kind.id(), read.kind().id());
+                assertEquals(kind.columns(study).size(), read.mapping().columns().size(), kind.id());
+                read.preview(study).problems().forEach(p -> assertTrue(p.message().contains("is no bus of the study"), p.toString()));
+            }
+        }
+    }
+}

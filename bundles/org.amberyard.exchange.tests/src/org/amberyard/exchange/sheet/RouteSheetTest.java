@@ -1,0 +1,108 @@
+package org.amberyard.exchange.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.routes.Layover;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.Run;
+import org.amberyard.model.routes.RunKind;
+import org.amberyard.model.routes.Trip;
+import org.amberyard.model.study.Study;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Route sheets and lists of trips into the invented example. */
+class RouteSheetTest {
+    private static final String HEADER = "route_id,body_type_required,school,am_depart,am_return,am_miles,midday_depart,midday_return,midday_miles,"
+            + "pm_depart,pm_return,pm_miles,stops,max_riders,lift_required,elev_gain_ft_day,midday_layover\n";
+
+    @TempDir
+    private Path folder;
+    private SampleSheets samples;
+    private Study study;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        samples = new SampleSheets(folder);
+        study = SampleSheets.example();
+    }
+
+    private SheetImport read(String text) throws Exception {
+        return SheetImport.recognised(SampleSheets.only(samples.text("sheet.csv", text)), study).orElseThrow();
+    }
+
+    private List<String> problems(String rows) throws Exception {
+        return read(HEADER + rows).preview(study).problems().stream().map(ImportProblem::toString).toList();
+    }
+
+    private Route route(String name) {
+        return study.getRoutes().stream().filter(r -> r.getName().equals(name)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aNewRouteHasItsRunsInTheOrderOfTheDay() throws Exception {
+        SheetImport sheet = read(HEADER + "R77,C,Ashcombe,6:35a,07:45,32.2 km,11:30,12:05,7,2:20 pm,15:25,20,22,48,1,900,school\n");
+        assertEquals("routes", sheet.kind().id());
+        sheet.into(study);
+        Route route = route("R77");
+        assertEquals(List.of("AM", "Midday", "PM"), route.getRuns().stream().map(Run::getName).toList());
+        assertEquals(List.of(RunKind.MORNING, RunKind.MIDDAY, RunKind.AFTERNOON), route.getRuns().stream().map(Run::getKind).toList());
+        assertEquals(List.of(395, 690, 860), route.getRuns().stream().map(Run::getDepartureMin).toList());
+        assertEquals(List.of(70.0, 35.0, 65.0), route.getRuns().stream().map(Run::getDurationMin).toList());
+        assertEquals(32.2, route.getRuns().get(0).getDistanceKm(), 1e-9);
+        assertEquals(48, route.getRiders());
+        assertTrue(route.isLiftRequired());
+        assertEquals(900 * 0.3048, route.getRuns().stream().mapToDouble(Run::getClimbM).sum(), 1e-6);
+        assertEquals(List.of(Layover.SCHOOL, Layover.SCHOOL), route.getRuns().stream().limit(2).map(Run::getLayover).toList());
+        assertEquals(Layover.YARD, route.getRuns().get(2).getLayover());
+    }
+
+    @Test
+    void aKnownRouteIsChangedRunByRun() throws Exception {
+        double before = route("R02").getRuns().get(1).getDistanceKm();
+        List<SheetChange> changes = read(HEADER + "2,C,Fennick Primary,06:30,07:40,18,,,0,,,,26,61,0,,\n".replace("2,C", "R2,C")).into(study);
+        assertEquals(List.of("run AM of route R02, Duration: 68 min → 70 min", "run AM of route R02, Distance: 17 mi → 18 mi"),
+                changes.stream().map(SheetChange::words).toList());
+        assertEquals(before, route("R02").getRuns().get(1).getDistanceKm(), 0, "the afternoon run is not on the sheet");
+    }
+
+    @Test
+    void slipsOfRouteSheetsAreTold() throws Exception {
+        assertEquals(List.of(
+                "sheet.csv, row 2, column “am_depart”: R01 departs at 18:35 on its morning run; is that before or after noon?",
+                "sheet.csv, row 3, column “am_return”: R02 returns at 5:10, not after its departure at 6:30; mend one of the two.",
+                "sheet.csv, row 4, column “am_miles”: The morning run of R03 has a departure but no distance; enter one above 0.",
+                "sheet.csv, row 4, column “midday_layover”: “moon” must be depot, school or home.",
+                "sheet.csv, row 5, column “pm_return”: A time is missing; enter one such as 6:35 or 2:05 pm.",
+                "sheet.csv, row 6, column “body_type_required”: Body type is “E”; it must be one of A, B, C, D."),
+                problems("""
+                        R01,C,x,6:35 PM,07:39,15,,,0,14:20,15:24,15,24,58,0,310,depot
+                        R02,C,x,06:30,5:10,17,,,0,14:20,15:25,16,26,61,0,280,depot
+                        R03,C,x,06:30,7:10,,,,0,14:20,15:25,16,26,61,0,280,moon
+                        R04,C,x,06:30,7:10,12,,,0,14:20,,16,26,61,0,280,depot
+                        R05,E,x,06:30,7:10,12,,,0,14:20,15:20,16,26,61,0,280,depot
+                        """));
+    }
+
+    @Test
+    void tripsAreAddedWithTheirBus() throws Exception {
+        SheetImport sheet = read("trip_id,date,kind,depart,duration_h,round_trip_miles,seats_needed,assigned_bus\nT900,9/3/25,athletics away,15:20,4.3,61,44,B21\n");
+        assertEquals("trips", sheet.kind().id());
+        sheet.into(study);
+        Trip trip = study.getTrips().get(study.getTrips().size() - 1);
+        assertEquals("2025-09-03", trip.getDate());
+        assertEquals(920, trip.getDepartureMin());
+        assertEquals(61 * 1.609344, trip.getRoundTripKm(), 1e-9);
+        assertEquals("B21", trip.getBus().getName());
+        List<String> problems = read("trip_id,date,depart,duration_h,round_trip_miles,assigned_bus\nT901,13/13/25,15:20,4,61,B99\n").preview(study)
+                .problems().stream().map(ImportProblem::toString).toList();
+        assertEquals(2, problems.size(), problems.toString());
+        assertTrue(problems.get(0).contains("“13/13/25” must be a date such as"), problems.toString());
+        assertTrue(problems.get(1).contains("“B99” is no bus of the study"), problems.toString());
+    }
+}

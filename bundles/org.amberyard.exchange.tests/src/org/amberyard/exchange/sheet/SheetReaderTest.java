@@ -1,0 +1,185 @@
+package org.amberyard.exchange.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.exchange.ImportException;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files of all kinds into sheets. */
+class SheetReaderTest {
+    private static final List<List<String>> TWO_ROWS = List.of(List.of("Bus", "Name"), List.of("B01", "Zoë"));
+
+    @TempDir
+    private Path folder;
+    private SampleSheets samples;
+
+    @BeforeEach
+    void prepare() {
+        samples = new SampleSheets(folder);
+    }
+
+    private static String refusal(Path path) {
+        return assertThrows(ImportException.class, () -> SheetReader.read(path, Progress.NONE)).getMessage();
+    }
+
+    @Test
+    void encodingsAreFoundOut() throws Exception {
+        for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE, StandardCharsets.UTF_16,
+                Charset.forName("windows-1252"))) {
+            Sheet sheet = SampleSheets.only(samples.bytes("a.csv", "Bus,Name\r\nB01,Zoë\r\n".getBytes(charset)));
+            assertEquals(TWO_ROWS, SampleSheets.texts(sheet), charset.name());
+            assertEquals(charset.name().equals("windows-1252"), !sheet.remarks().isEmpty(), charset.name());
+        }
+        Sheet marked = SampleSheets.only(samples.text("b.csv", "\ufeffBus,Name\nB01,Zoë\n"));
+        assertEquals(TWO_ROWS, SampleSheets.texts(marked));
+    }
+
+    @Test
+    void separatorsAndDecimalCommasAreFoundOut() throws Exception {
+        for (String separator : List.of(",", ";", "\t", "|")) {
+            String text = "Bus,mpg,miles\nB01,\"6.2\",\"4,950\"\nB02,6.4,5100\n";
+            Sheet sheet = SampleSheets.only(samples.text("a.txt", separator.equals(",") ? text : text.replace("\"4,950\"", "4950").replace("\"", "")
+                    .replace(",", separator)));
+            assertEquals(3, sheet.rows().get(1).cells().size(), separator);
+            assertEquals(NumberStyle.POINT, sheet.numbers(), separator);
+        }
+        Sheet commas = SampleSheets.only(samples.text("b.csv", "Bus;mpg;USD\nB01;6,2;1.234,50\nB02;6,25;990\n"));
+        assertEquals(NumberStyle.COMMA, commas.numbers());
+        assertEquals(List.of("Read as text separated by semicolons with a decimal comma."), commas.remarks());
+    }
+
+    /** A title over several columns, a number as text, a date, a time, a formula, a failed one, a merged cell and a blank row. */
+    @Test
+    void aWorkbookAsPeopleMakeThem() throws Exception {
+        Path path = samples.workbook("a.xlsx", book -> {
+            XSSFSheet sheet = book.createSheet("Fleet");
+            sheet.createRow(0).createCell(0).setCellValue("Bus list, spring");
+            sheet.addMergedRegion(new CellRangeAddress(0, 0, 0, 4));
+            CellStyle date = book.createCellStyle();
+            date.setDataFormat(book.createDataFormat().getFormat("m/d/yyyy"));
+            CellStyle time = book.createCellStyle();
+            time.setDataFormat(book.createDataFormat().getFormat("h:mm AM/PM"));
+            Row row = sheet.createRow(2);
+            row.createCell(0).setCellValue("07");
+            row.createCell(1).setCellValue(45_904);
+            row.getCell(1).setCellStyle(date);
+            row.createCell(2).setCellValue(0.2743055555555556);
+            row.getCell(2).setCellStyle(time);
+            row.createCell(3).setCellFormula("2*21");
+            book.getCreationHelper().createFormulaEvaluator().evaluateFormulaCell(row.getCell(3));
+            row.createCell(4).setCellFormula("1/0");
+            book.getCreationHelper().createFormulaEvaluator().evaluateFormulaCell(row.getCell(4));
+            sheet.createRow(3).createCell(1).setCellValue(0.1);
+            sheet.addMergedRegion(new CellRangeAddress(2, 3, 0, 0));
+            book.createSheet("Empty");
+        });
+        List<Sheet> sheets = SheetReader.read(path, Progress.NONE);
+        assertEquals(1, sheets.size(), "an empty sheet is none");
+        Sheet sheet = sheets.get(0);
+        assertEquals("a.xlsx, sheet “Fleet”", sheet.place());
+        assertEquals(List.of(1, 3, 4), sheet.rows().stream().map(SheetRow::number).toList());
+        assertEquals(List.of(new SheetCell(SheetCell.Kind.TEXT, "07"), new SheetCell(SheetCell.Kind.DATE, "2025-09-04"),
+                new SheetCell(SheetCell.Kind.DATE, "06:35"), new SheetCell(SheetCell.Kind.NUMBER, "42"),
+                new SheetCell(SheetCell.Kind.ERROR, "#DIV/0!")), sheet.rows().get(1).cells());
+        assertEquals(List.of("07", "0.1"), SampleSheets.texts(sheet).get(2));
+        assertEquals(List.of("Cells merged over several rows count for each of them: A3:A4."), sheet.remarks());
+    }
+
+    @Test
+    void aFormulaThatWasNeverComputedIsAFault() throws Exception {
+        Path path = samples.workbook("a.xlsx", book -> book.createSheet().createRow(0).createCell(0).setCellFormula("1+1"));
+        Sheet sheet = SampleSheets.only(path);
+        assertEquals(new SheetCell(SheetCell.Kind.ERROR, "formula without a result"), sheet.rows().get(0).cell(0));
+    }
+
+    @Test
+    void whatIsNoTableIsRefusedWithWhatToDo() throws Exception {
+        assertTrue(refusal(samples.bytes("a.xls", new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 0, 0, 0, 0}))
+                .contains("save it as XLSX without a password"));
+        assertTrue(refusal(samples.text("a.pdf", "%PDF-1.7")).contains("PDF"));
+        assertTrue(refusal(samples.bytes("a.csv", new byte[] {1, 2, 0, 0, 3, 0, 0, 9})).contains("neither a workbook (XLSX) nor text"));
+        assertTrue(refusal(samples.text("a.csv", "\n , \n")).contains("Nothing stands in the file"));
+        assertTrue(refusal(samples.text("b.xlsx", "PK\u0003\u0004 no zip at all")).contains("save it again as XLSX"));
+        assertTrue(refusal(samples.text("wide.csv", "a" + ",a".repeat(300) + "\n")).contains("at most 300"));
+    }
+
+    @Test
+    void aTextOfTooManyRowsIsRefused() throws Exception {
+        assertTrue(refusal(samples.text("a.csv", "1,2\n".repeat(100_001))).contains("more than 100,000 rows"));
+    }
+
+    /** A sheet of ten million rows in a small zip: the reader stops at the hundred thousandth, or the library at the ratio. */
+    @Test
+    void aBombIsRefused() throws Exception {
+        Path small = samples.workbook("small.xlsx", book -> book.createSheet().createRow(0).createCell(0).setCellValue(1));
+        Path bomb = folder.resolve("bomb.xlsx");
+        replaceSheet(small, bomb, out -> {
+            out.write("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>".getBytes(StandardCharsets.UTF_8));
+            byte[] row = "<row><c><v>1</v></c></row>".repeat(1000).getBytes(StandardCharsets.UTF_8);
+            for (int i = 0; i < 10_000; i++) {
+                out.write(row);
+            }
+            out.write("</sheetData></worksheet>".getBytes(StandardCharsets.UTF_8));
+        });
+        assertTrue(Files.size(bomb) < 2_000_000);
+        String message = refusal(bomb);
+        assertTrue(message.contains("100,000 rows") || message.contains("save it again"), message);
+    }
+
+    /** An entity that names a file of the machine is not opened. */
+    @Test
+    void entitiesAreRefused() throws Exception {
+        Path secret = samples.text("secret.txt", "secret");
+        Path small = samples.workbook("small.xlsx", book -> book.createSheet().createRow(0).createCell(0).setCellValue(1));
+        Path hostile = folder.resolve("hostile.xlsx");
+        replaceSheet(small, hostile, out -> out.write(("<!DOCTYPE x [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]>"
+                + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData><row><c t=\"str\"><v>&e;</v></c></row>"
+                + "</sheetData></worksheet>").getBytes(StandardCharsets.UTF_8)));
+        assertTrue(refusal(hostile).contains("save it again as XLSX"));
+    }
+
+    @Test
+    void readingCanBeStopped() throws Exception {
+        Path path = samples.workbook("a.xlsx", book -> book.createSheet().createRow(0).createCell(0).setCellValue(1));
+        assertThrows(CancellationException.class, () -> SheetReader.read(path, share -> {
+            throw new CancellationException();
+        }));
+    }
+
+    private interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static void replaceSheet(Path from, Path to, Content sheet) throws IOException {
+        try (ZipInputStream in = new ZipInputStream(Files.newInputStream(from)); ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(to))) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                out.putNextEntry(new ZipEntry(entry.getName()));
+                if (entry.getName().equals("xl/worksheets/sheet1.xml")) {
+                    sheet.write(out);
+                } else {
+                    in.transferTo(out);
+                }
+            }
+        }
+    }
+}
