@@ -23,7 +23,7 @@ final class FleetCosts {
         this.plan = plan;
         this.course = course;
         PriceBook book = new PriceBook(study);
-        this.values = new BusValues(book);
+        this.values = new BusValues(study);
         this.renewal = new PackRenewal(book);
     }
 

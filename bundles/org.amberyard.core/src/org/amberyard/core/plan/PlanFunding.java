@@ -40,7 +40,7 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
     static PlanFunding of(PriceBook book, AwardLedger awards, PlanCourse course, CostLedger costs) {
         StudyInput study = book.study();
         List<Programme> programmes = study.funding().programmes();
-        Clawback settled = Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(course.fleet()));
+        Clawback settled = settled(awards, programmes, course.fleet());
         List<FundingFlow> flows = new ArrayList<>();
         AwardFlows moved = new AwardFlows(awards, programmes);
         settled.payments().forEach(p -> flows.add(moved.of(p)));
@@ -49,6 +49,11 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
         flows.addAll(earned);
         flows.addAll(new AidFlows(study, awards, course.fleet(), costs, earned).all());
         return new PlanFunding(awards, settled.payments(), settled.repayments(), flows);
+    }
+
+    /** What is paid of awards and what is paid back. */
+    static Clawback settled(AwardLedger awards, List<Programme> programmes, FleetHistory fleet) {
+        return Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(fleet));
     }
 
     private static Map<String, Integer> leaving(FleetHistory fleet) {
