@@ -18,8 +18,12 @@ import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.finance.Lease;
+import org.amberyard.core.funding.Budget;
+import org.amberyard.core.funding.Conditions;
 import org.amberyard.core.funding.EnergyCredit;
 import org.amberyard.core.funding.FundingInput;
+import org.amberyard.core.funding.Payout;
+import org.amberyard.core.funding.Programme;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
@@ -133,6 +137,25 @@ class PriceSweepTest {
                 f -> f.kind() == PriceField.Kind.PACK_PRICE ? PACK_PRICE_NEAR_THE_CHOICE : f.in(tiny));
         int left = compare(close);
         assertTrue(left > 0 && left < DRAWS, left + " of " + DRAWS);
+    }
+
+    /** Awards that come late, are owed for years of service and lower taxes; one bus leaves before its time. */
+    @Test
+    void lateAwardsAreWithheldOrPaidBack() {
+        for (Payout payout : List.of(new Payout(1, Optional.empty()), new Payout(3, Optional.empty()),
+                new Payout(1, Optional.of(new Payout.Tax(20_000, 2))))) {
+            StudyInput tiny = indexed(TinyDistrict.study());
+            Programme grant = tiny.funding().programmes().get(0);
+            Conditions conditions = new Conditions(false, true, false, false, false, OptionalInt.empty(), false, 5);
+            Programme late = new Programme(grant.name(), grant.kind(), 1, 0, 3, 1, grant.offer(), new Budget(2, 90_000, 80_000),
+                    grant.match(), conditions, payout);
+            PlanInput electric = TinyDistrict.electricPlan();
+            List<PlanInput.Replacement> steps = new ArrayList<>(electric.replacements());
+            steps.add(new PlanInput.Replacement(3, 0, OptionalInt.of(TinyDistrict.DIESEL), OptionalInt.empty(), List.of()));
+            assertEquals(0, compare(TinyDistrict.withPlans(TinyDistrict.withFunding(tiny, FundingInput.of(List.of(late))),
+                    TinyDistrict.dieselPlan(), new PlanInput(electric.name(), steps, electric.ports(), electric.works(),
+                            electric.oneOffs()))));
+        }
     }
 
     @Test

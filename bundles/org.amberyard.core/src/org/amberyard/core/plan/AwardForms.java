@@ -1,93 +1,80 @@
 package org.amberyard.core.plan;
 
-import org.amberyard.core.funding.AwardLedger;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.amberyard.core.funding.AwardSums;
 import org.amberyard.core.funding.Clawback;
 import org.amberyard.core.funding.FundingFlow;
-import org.amberyard.core.funding.Payment;
-import org.amberyard.core.funding.Repayment;
-import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.funding.NewBus;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Purchase;
 
-/** Awards of a plan under other prices of what it buys: the programmes are applied anew. */
-final class AwardForms {
-    private final PlanCosts costs;
-    private final PlanInput plan;
-    private final PricePoints points;
-    private final double[] presentPaid;
-    private final double[] presentRepaid;
-    private final double[] appropriationPaid;
-    private final double[] appropriationRepaid;
-
-    private AwardForms(PlanResult plan, PricePoints points) {
-        this.costs = plan.costs();
-        this.plan = plan.plan();
-        this.points = points;
-        int years = 1 + lastYear();
-        presentPaid = new double[years];
-        presentRepaid = new double[years];
-        appropriationPaid = new double[years];
-        appropriationRepaid = new double[years];
-        for (int year = 0; year < years; year++) {
-            weigh(FundingFlow.Kind.AWARD, year, presentPaid, appropriationPaid);
-            weigh(FundingFlow.Kind.REPAYMENT, year, presentRepaid, appropriationRepaid);
-        }
-    }
-
-    /** Awards of a plan. */
-    static AwardForms of(PlanResult plan, PricePoints points) {
-        return new AwardForms(plan, points);
-    }
-
-    /** True when a price that moves is that of something that programmes may pay for. */
-    static boolean move(PlanResult plan, PricePoints points) {
-        PointBook asked = new PointBook(points, new double[0]);
-        plan.costs().lines().at(asked);
-        return asked.asksWhatMoves() && !points.book().study().funding().programmes().isEmpty();
-    }
-
-    /** Last year in which an award can be paid. */
-    private int lastYear() {
-        StudyInput study = points.book().study();
-        return study.years() + study.funding().programmes().stream().mapToInt(p -> p.payout().lagYears()
-                + p.payout().against().map(tax -> tax.carryYears()).orElse(0)).max().orElse(0);
-    }
-
-    private void weigh(FundingFlow.Kind kind, int year, double[] present, double[] appropriation) {
-        StudyInput study = points.book().study();
-        MoneyWeights weights = new MoneyWeights(study.money());
-        CostCategory category = FundingCosts.category(study, kind, year);
-        int counts = Math.min(year, study.years() - 1);
-        double stated = FundingCosts.factor(study, kind, year);
-        present[year] = stated * weights.presentOfStated(category, counts);
-        appropriation[year] = stated * weights.appropriationOfStated(category, counts);
-    }
+/** Awards that are paid in money, summed up without their derivations. */
+final class AwardForms implements MovedAwards {
+    private final StudyInput study;
+    private final List<Purchase> purchases;
+    private final PurchaseForms forms;
+    private final AwardSums sums;
+    private final Effect[][] effects;
+    private final boolean[] scrapped;
 
     /**
-     * Takes awards off the results of a plan.
+     * What 1 awarded for a line takes off the results of a plan.
      *
-     * @param prices prices at their places
-     * @param results present cost at a place, appropriations by year from another on
-     * @return false when other old buses are scrapped than in the plan as it was evaluated
+     * @param scraps true when an old bus is scrapped for it
      */
-    boolean take(double[] prices, double[] results, int presentCost, int appropriations) {
-        StudyInput study = points.book().study();
-        AwardLedger awards = PlanAwards.of(new PointBook(points, prices), plan, costs.lines());
-        FleetHistory fleet = costs.course().fleet();
-        if (!PlanAwards.scrapped(study, awards).equals(fleet.scrapped())) {
-            return false;
-        }
-        Clawback settled = PlanFunding.settled(awards, study.funding().programmes(), fleet);
-        for (Payment payment : settled.payments()) {
-            results[presentCost] -= payment.amount() * presentPaid[payment.year()];
-            results[appropriations + counts(payment.year())] -= payment.amount() * appropriationPaid[payment.year()];
-        }
-        for (Repayment repayment : settled.repayments()) {
-            results[presentCost] += repayment.amount() * presentRepaid[repayment.year()];
-            results[appropriations + counts(repayment.year())] += repayment.amount() * appropriationRepaid[repayment.year()];
-        }
-        return true;
+    private record Effect(double present, int paidIn, double paid, int repaidIn, double repaid, boolean scraps) {
     }
 
-    private int counts(int year) {
-        return Math.min(year, points.book().study().years() - 1);
+    AwardForms(PlanResult plan, PricePoints points) {
+        study = points.book().study();
+        purchases = plan.costs().lines().at(points.book());
+        forms = new PurchaseForms(plan.costs().lines(), points);
+        sums = new AwardSums(study.funding(), purchases, plan.plan().certainAwardsOnly());
+        FleetHistory fleet = plan.costs().course().fleet();
+        Map<String, Integer> leaving = PlanFunding.leaving(fleet);
+        effects = purchases.stream().map(purchase -> study.funding().programmes().stream()
+                .map(programme -> effect(purchase, programme, leaving)).toArray(Effect[]::new)).toArray(Effect[][]::new);
+        scrapped = new boolean[purchases.size()];
+        for (int line = 0; line < scrapped.length; line++) {
+            scrapped[line] = purchases.get(line).bus().flatMap(NewBus::old).filter(old -> fleet.scrapped().contains(old.unit()))
+                    .isPresent();
+        }
+    }
+
+    /** What is to be paid back of an award that comes only after the bus has left is not paid at all. */
+    private Effect effect(Purchase purchase, Programme programme, Map<String, Integer> leaving) {
+        AwardWeights paid = new AwardWeights(study, FundingFlow.Kind.AWARD);
+        AwardWeights repaid = new AwardWeights(study, FundingFlow.Kind.REPAYMENT);
+        int year = purchase.year() + programme.payout().lagYears();
+        boolean scraps = programme.conditions().scrapsOldBus() && purchase.bus().flatMap(NewBus::old).isPresent();
+        int left = purchase.bus().map(b -> leaving.getOrDefault(b.unit(), Integer.MAX_VALUE)).orElse(Integer.MAX_VALUE);
+        double owed = left == Integer.MAX_VALUE ? 0
+                : Clawback.owed(1, programme.conditions().holdYears(), left - purchase.year());
+        double kept = year >= left ? 1 - owed : 1;
+        double back = year >= left || owed == 0 ? 0 : owed;
+        int backIn = back > 0 ? left : year;
+        return new Effect(kept * paid.present(year) - back * repaid.present(backIn), paid.counts(year),
+                kept * paid.appropriation(year), repaid.counts(backIn), back * repaid.appropriation(backIn), scraps);
+    }
+
+    @Override
+    public boolean take(double[] prices, double[] results, int presentCost, int appropriations) {
+        double[][] parts = new double[purchases.size()][];
+        double[] likeForLike = new double[parts.length];
+        for (int line = 0; line < parts.length; line++) {
+            parts[line] = forms.parts(line, prices);
+            likeForLike[line] = forms.likeForLike(line, prices);
+        }
+        boolean[] scraps = new boolean[parts.length];
+        sums.at(parts, likeForLike, (line, programme, paid) -> {
+            Effect effect = effects[line][programme];
+            results[presentCost] -= paid * effect.present;
+            results[appropriations + effect.paidIn] -= paid * effect.paid;
+            results[appropriations + effect.repaidIn] += paid * effect.repaid;
+            scraps[line] |= effect.scraps && paid > 0;
+        });
+        return Arrays.equals(scraps, scrapped);
     }
 }

@@ -21,7 +21,7 @@ final class PlanForms {
     private final double co2eKg;
     private final List<Decision> decisions;
     private final YardForms yards;
-    private final Optional<AwardForms> awards;
+    private final Optional<MovedAwards> awards;
 
     /** A choice whose sign decides. */
     private record Decision(PriceForm difference, boolean above) {
@@ -29,7 +29,7 @@ final class PlanForms {
 
     PlanForms(StudyResult base, PlanResult plan, PricePoints points, YardMemory memory) {
         StudyInput study = base.input();
-        awards = AwardForms.move(plan, points) ? Optional.of(AwardForms.of(plan, points)) : Optional.empty();
+        awards = MovedAwards.move(plan, points) ? Optional.of(MovedAwards.of(plan, points)) : Optional.empty();
         yards = new YardForms(study, plan.costs().course(), points, memory);
         decisions = decisions(base, plan, points);
         PriceForm.Builder present = new PriceForm.Builder();

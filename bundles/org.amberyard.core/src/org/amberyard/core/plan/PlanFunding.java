@@ -56,7 +56,8 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
         return Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(fleet));
     }
 
-    private static Map<String, Integer> leaving(FleetHistory fleet) {
+    /** Year in which buses leave the fleet, by their number. */
+    static Map<String, Integer> leaving(FleetHistory fleet) {
         Map<String, Integer> left = new HashMap<>();
         fleet.events().stream().filter(FleetEvent.Sold.class::isInstance)
                 .forEach(e -> left.put(e.vehicle().unit(), e.year()));

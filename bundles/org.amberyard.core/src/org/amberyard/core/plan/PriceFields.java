@@ -12,7 +12,7 @@ import org.amberyard.core.money.PricePath;
 import org.amberyard.core.plan.PriceField.Kind;
 
 /** A study whose prices are others. */
-final class PriceFields {
+public final class PriceFields {
     private final StudyInput study;
     private final ToDoubleFunction<PriceField> values;
 
@@ -22,7 +22,7 @@ final class PriceFields {
     }
 
     /** A study with all its {@link PriceField}s at values. */
-    static StudyInput at(StudyInput study, ToDoubleFunction<PriceField> values) {
+    public static StudyInput at(StudyInput study, ToDoubleFunction<PriceField> values) {
         PriceFields fields = new PriceFields(study, values);
         List<VehicleTypeInput> types = IntStream.range(0, study.types().size()).mapToObj(fields::type).toList();
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(), types,
@@ -31,7 +31,7 @@ final class PriceFields {
     }
 
     /** True when studies differ in their price fields alone. */
-    static boolean alone(StudyInput one, StudyInput other) {
+    public static boolean alone(StudyInput one, StudyInput other) {
         return one.types().size() == other.types().size() && one.depot().ports().size() == other.depot().ports().size()
                 && one.depot().works().size() == other.depot().works().size()
                 && one.prices().fuels().keySet().equals(other.prices().fuels().keySet())

@@ -38,7 +38,7 @@ public final class StudyWhatIf {
         this.study = study;
         this.base = base;
         this.inputs = new UncertainInputs(study);
-        this.outcomes = new VariantOutcomes(study, base);
+        this.outcomes = new VariantOutcomes(study, base, inputs);
         this.threads = threads;
     }
 
