@@ -97,7 +97,7 @@ final class PlanForms {
         for (int year = 0; year < appropriations.size(); year++) {
             results[first + year] = appropriations.get(year).at(prices);
         }
-        return yards.add(prices, results, from, from + 1, first)
+        return yards.add(prices, results, from)
                 && (awards.isEmpty() || awards.get().take(prices, results, from, first));
     }
 }

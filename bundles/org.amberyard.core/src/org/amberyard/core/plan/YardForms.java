@@ -15,16 +15,23 @@ import org.amberyard.core.yard.YardYear;
 final class YardForms {
     /** Demand prices may rise by this factor over energy prices, in tenths; what rises further is left to the whole evaluation. */
     private static final int STEPS = 128;
+    private static final int APPROPRIATIONS = 2;
 
     private final StudyInput study;
     private final PlanCourse course;
     private final YardMemory memory;
     private final AtomicReferenceArray<YardMoney> known;
-    private final List<YearForms> years = new ArrayList<>();
+    private final List<YearForms> moving = new ArrayList<>();
+    /** What the years come to that prices do not move: present cost, greenhouse gas and appropriations. */
+    private final double[] staying;
 
     /** Prices of a year. */
-    private record YearForms(boolean priced, long step, PriceForm energy, PriceForm demand, PriceForm fixed, PriceForm swaps,
+    private record YearForms(int year, boolean priced, long step, PriceForm energy, PriceForm demand, PriceForm fixed, PriceForm swaps,
             double present, double appropriation, double presentOfStated, double appropriationOfStated) {
+
+        boolean moves() {
+            return !(energy.isConstant() && demand.isConstant() && fixed.isConstant() && swaps.isConstant());
+        }
     }
 
     YardForms(StudyInput study, PlanCourse course, PricePoints points, YardMemory memory) {
@@ -32,8 +39,12 @@ final class YardForms {
         this.course = course;
         this.memory = memory;
         this.known = new AtomicReferenceArray<>(study.years() * STEPS);
+        this.staying = new double[APPROPRIATIONS + study.years()];
         for (int year = 0; year < study.years(); year++) {
-            years.add(forms(year, points));
+            YearForms forms = forms(year, points);
+            if (forms.moves() || !add(forms, new double[0], staying, 0)) {
+                moving.add(forms);
+            }
         }
     }
 
@@ -41,7 +52,7 @@ final class YardForms {
         YardYear yard = course.yards().get(year);
         AmountForms forms = new AmountForms(points);
         MoneyWeights weights = new MoneyWeights(study.money());
-        return new YearForms(yard.input().rule().policy().priced() && !yard.input().buses().isEmpty(),
+        return new YearForms(year, yard.input().rule().policy().priced() && !yard.input().buses().isEmpty(),
                 PlanYards.indexStep(yard.input().demandIndex(), 1),
                 price(PriceKind.ENERGY_CHARGES, year, CostCategory.ELECTRIC_ENERGY, forms),
                 price(PriceKind.DEMAND_CHARGES, year, CostCategory.ELECTRIC_DEMAND, forms),
@@ -59,36 +70,46 @@ final class YardForms {
     /**
      * Adds bills, plug swaps, credits and what power plants put into the air to the results of a plan.
      *
+     * @param from place of the plan's present cost, before its greenhouse gas and appropriations
      * @return false when demand prices rise too far over energy prices
      */
-    boolean add(double[] prices, double[] results, int presentCost, int co2eKg, int appropriations) {
-        for (int year = 0; year < years.size(); year++) {
-            YearForms of = years.get(year);
-            double energy = of.energy.at(prices);
-            double demand = of.demand.at(prices);
-            long step = of.priced ? PlanYards.indexStep(demand, energy) : of.step;
-            if (step < 0 || step >= STEPS) {
+    boolean add(double[] prices, double[] results, int from) {
+        for (int i = 0; i < staying.length; i++) {
+            results[from + i] += staying[i];
+        }
+        for (YearForms of : moving) {
+            if (!add(of, prices, results, from)) {
                 return false;
             }
-            YardMoney yard = at(year, (int) step);
-            double fixed = of.fixed.at(prices);
-            double money = yard.energy() * energy + yard.demand() * demand + yard.swaps() * of.swaps.at(prices)
-                    + (yard.lifted().isPresent() ? yard.lifted().get().parts(new BillIndex(energy, demand, fixed)).fixed()
-                            : yard.fixed() * fixed);
-            results[presentCost] += money * of.present - yard.credits() * of.presentOfStated;
-            results[appropriations + year] += money * of.appropriation - yard.credits() * of.appropriationOfStated;
-            results[co2eKg] += yard.gridKg();
         }
         return true;
     }
 
-    private YardMoney at(int year, int step) {
-        int place = year * STEPS + step;
+    private boolean add(YearForms of, double[] prices, double[] results, int from) {
+        double energy = of.energy.at(prices);
+        double demand = of.demand.at(prices);
+        long step = of.priced ? PlanYards.indexStep(demand, energy) : of.step;
+        if (step < 0 || step >= STEPS) {
+            return false;
+        }
+        YardMoney yard = at(of, (int) step);
+        double fixed = of.fixed.at(prices);
+        double money = yard.energy() * energy + yard.demand() * demand + yard.swaps() * of.swaps.at(prices)
+                + (yard.lifted().isPresent() ? yard.lifted().get().parts(new BillIndex(energy, demand, fixed)).fixed()
+                        : yard.fixed() * fixed);
+        results[from] += money * of.present - yard.credits() * of.presentOfStated;
+        results[from + 1] += yard.gridKg();
+        results[from + APPROPRIATIONS + of.year] += money * of.appropriation - yard.credits() * of.appropriationOfStated;
+        return true;
+    }
+
+    private YardMoney at(YearForms of, int step) {
+        int place = of.year * STEPS + step;
         YardMoney money = known.get(place);
         if (money == null) {
-            YardYear yard = course.yards().get(year);
-            YardYear then = step == years.get(year).step ? yard : memory.year(yard.input().at(PlanYards.demandIndex(step)));
-            money = YardMoney.of(study, course, year, then);
+            YardYear yard = course.yards().get(of.year);
+            YardYear then = step == of.step ? yard : memory.year(yard.input().at(PlanYards.demandIndex(step)));
+            money = YardMoney.of(study, course, of.year, then);
             known.set(place, money);
         }
         return money;
