@@ -62,6 +62,11 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
                 stepMin, swaps, siteLimitKw);
     }
 
+    /** The same with ports that cost nothing. */
+    YardInput unpriced() {
+        return withPorts(ports.stream().map(u -> new PortUnit(u.port().unpriced(), u.plugs())).toList());
+    }
+
     /** The same without buses, with other ports. */
     YardInput atRest(List<PortUnit> others) {
         return new YardInput(List.of(), others, rule.with(ChargePolicy.AT_ONCE), midday, reserveShare, metering, contractYear,

@@ -1,7 +1,6 @@
 package org.amberyard.study.whatif;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -72,10 +71,7 @@ final class PriceInputs {
     }
 
     private static StudyInput at(int input, double value, StudyVariants variants, UncertainInputs inputs) {
-        double[] values = new double[inputs.spreads().size()];
-        Arrays.fill(values, Double.NaN);
-        values[input] = value;
-        return variants.at(values);
+        return variants.at(inputs.alone(input, value));
     }
 
     /** The prices that vary. */
