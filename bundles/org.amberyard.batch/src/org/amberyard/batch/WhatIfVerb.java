@@ -77,6 +77,7 @@ final class WhatIfVerb implements Verb {
         StudyWhatIf whatIf = new StudyWhatIf(study, base, threads);
         WhatIfTables tables = new WhatIfTables(base, whatIf);
         List<ResultTable> made = new ArrayList<>();
+        made.add(tables.stages());
         OneAtATime single = told("One at a time", whatIf::oneAtATime, console);
         made.add(tables.tornado(single));
         int[] widest = whatIf.widest(single);

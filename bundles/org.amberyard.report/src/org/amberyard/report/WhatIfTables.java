@@ -3,7 +3,9 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BudgetRisk;
 import org.amberyard.core.whatif.Grid;
@@ -60,6 +62,23 @@ public final class WhatIfTables {
                 amount("saving_high", "Saving at high", "Likewise."), amount("swing", "Swing", "Difference of the two.")), rows);
     }
 
+    /** What of the evaluation each input reaches. */
+    public ResultTable stages() {
+        List<List<Object>> rows = new ArrayList<>();
+        List<Set<StudyStage>> stages = whatIf.stages();
+        for (int input = 0; input < stages.size(); input++) {
+            List<Object> row = new ArrayList<>(List.of(whatIf.inputs().get(input)));
+            for (StudyStage stage : StudyStage.values()) {
+                row.add(stages.get(input).contains(stage) ? "anew" : "kept");
+            }
+            rows.add(row);
+        }
+        return new ResultTable("stages_touched", "What each uncertain input has computed anew", List.of(
+                text("input", "Input", "Uncertain input."), text("driving", "Driving", "Energy of the buses on their routes."),
+                text("plan", "Plan", "The fleet over the years, packs and upkeep."),
+                text("charging", "Charging", "Schedules and bills of the yard."), text("prices", "Prices", "Costs at their prices.")), rows);
+    }
+
     /** Plans over all draws. */
     public ResultTable summary(AllTogether run) {
         List<List<Object>> rows = new ArrayList<>();
@@ -67,13 +86,15 @@ public final class WhatIfTables {
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.moments(plan).mean(), run.moments(plan).standardError(),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.moments(plan).mean(), run.moments(plan).standardError(),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
                     Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
         }
         return new ResultTable("what_if_summary", "Plans over all draws", List.of(text("plan", "Plan", "Name of the plan."),
                 new ResultColumn("draws", "Draws", "count", Type.INTEGER, "Number of draws that are done."),
+                new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
+                        "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
                 amount("standard_error", "Standard error", "Of the mean, if draws were plain random; evenly spread ones are closer."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),

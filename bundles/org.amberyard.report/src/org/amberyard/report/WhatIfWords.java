@@ -33,10 +33,17 @@ public final class WhatIfWords {
     private String chance(int plan, AllTogether draws) {
         Band cheaper = draws.plans().cheaper(plan, base.input().baseline()).band(CONFIDENCE);
         SortedDraws dearer = SortedDraws.of(draws.plans().difference(plan, base.input().baseline()));
-        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). It costs from %s to %s more "
-                + "in eight draws out of ten.", base.plans().get(plan).name(), base.baseline().name(), percent(cheaper.value()),
-                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), money(dearer.quantile(0.1)),
-                money(dearer.quantile(0.9)));
+        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). %s", base.plans().get(plan).name(), base.baseline().name(), percent(cheaper.value()),
+                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)));
+    }
+
+    private String between(double low, double high) {
+        String often = "In eight draws out of ten it costs ";
+        if (low >= 0) {
+            return often + money(low) + " to " + money(high) + " more.";
+        }
+        return high <= 0 ? often + money(-high) + " to " + money(-low) + " less."
+                : often + "from " + money(-low) + " less to " + money(high) + " more.";
     }
 
     private String deciding(int plan, VarianceShares shares) {
@@ -46,7 +53,7 @@ public final class WhatIfWords {
                 .filter(g -> of.first().get(g).value() >= LEAST_SHARE)
                 .map(g -> shares.groups().get(g) + " " + percent(of.first().get(g).value())).toList();
         return named.isEmpty() ? "No single input explains a twentieth of the variance of its saving."
-                : "Of the variance of its saving, by itself explains " + String.join(", ", named) + ".";
+                : "What its saving comes to is decided by " + String.join(", ", named) + " (share of the variance that each explains by itself).";
     }
 
     private static String percent(double share) {

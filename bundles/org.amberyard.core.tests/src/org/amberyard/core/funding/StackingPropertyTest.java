@@ -63,6 +63,32 @@ class StackingPropertyTest {
         }
     }
 
+    /** Awards in numbers alone are those with their derivations, at the costs at which the lines were laid out and at others. */
+    @Property(tries = 500)
+    void sumsAreThoseOfTheWholeRules(@ForAll Random random) {
+        List<Programme> programmes = programmes(random);
+        List<Purchase> purchases = IntStream.range(0, 8).mapToObj(i -> SamplePurchase.bus(i, i % YEARS, 200_000 + 1000.0 * i, 100_000,
+                IntStream.range(0, programmes.size()).boxed().toArray(Integer[]::new))).toList();
+        AwardSums sums = new AwardSums(FundingInput.of(programmes), purchases, false);
+        List<Purchase> dearer = IntStream.range(0, 8).mapToObj(i -> SamplePurchase.bus(i, i % YEARS, 90_000 + 40_000 * random.nextInt(10),
+                100_000, IntStream.range(0, programmes.size()).boxed().toArray(Integer[]::new))).toList();
+        assertSums(purchases, programmes, sums);
+        assertSums(dearer, programmes, sums);
+        List<Purchase> mixed = purchases(random, programmes.size());
+        assertSums(mixed, programmes, new AwardSums(FundingInput.of(programmes), mixed, false));
+    }
+
+    private static void assertSums(List<Purchase> purchases, List<Programme> programmes, AwardSums sums) {
+        double[][] parts = purchases.stream().map(p -> p.parts().stream().mapToDouble(d -> d.value()).toArray()).toArray(double[][]::new);
+        double[] likeForLike = purchases.stream().mapToDouble(p -> p.bus().map(b -> b.likeForLike().value()).orElse(0.0)).toArray();
+        double[] totals = new double[programmes.size()];
+        sums.at(parts, likeForLike, (line, programme, paid) -> totals[programme] += paid);
+        AwardLedger ledger = stacked(programmes, purchases);
+        for (int p = 0; p < programmes.size(); p++) {
+            assertEquals(ledger.total(p), totals[p], 1e-6);
+        }
+    }
+
     @Property(tries = 500)
     void noProgrammePaysAboveItsBudgets(@ForAll Random random) {
         List<Programme> programmes = programmes(random);

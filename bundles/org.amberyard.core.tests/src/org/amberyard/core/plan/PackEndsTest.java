@@ -45,7 +45,7 @@ class PackEndsTest {
         assertEquals(0.5 * 150 * 250, PackBill.of(refurbished, firstPack(refurbished)).paid(), 1e-9);
         Vehicle bus = roll(refurbished).inYear(3).get(0).vehicle();
         assertEquals(0.85, bus.health(), 1e-12);
-        assertEquals(0.5 * 150 * 250 - 150 * 250 * 0.8, new BusValues(refurbished).ofPack(bus, 3, 3, CostCategory.PACK_LIFE_LEFT),
+        assertEquals(0.5 * 150 * 250 - 150 * 250 * 0.8, new BusValues(refurbished).pack(bus, 3).at(new PriceBook(refurbished), 3, CostCategory.PACK_LIFE_LEFT),
                 1e-6, "worth what it cost, in place of the pack that a bus of three years holds");
     }
 
@@ -94,7 +94,8 @@ class PackEndsTest {
         assertTrue(events.stream().noneMatch(FleetEvent.RetiredForPack.class::isInstance));
         FleetEvent.Sold sold = events.stream().filter(FleetEvent.Sold.class::isInstance).map(FleetEvent.Sold.class::cast)
                 .filter(s -> s.place() == 0).findFirst().orElseThrow();
-        assertEquals(3500 * 0.98010 + 200 * 150 * 0.97, new BusValues(electric).sale(sold.vehicle(), 2), 1e-6);
+        assertEquals(3500 * 0.98010 + 200 * 150 * 0.97, new BusValues(electric).sold(sold.vehicle(), sold.vehicle().ageYears(2))
+                .at(new PriceBook(electric), 2, CostCategory.BUS_SALE), 1e-6);
     }
 
     /** A young bus uses up another pack, so it is not asked whether to retire it. */

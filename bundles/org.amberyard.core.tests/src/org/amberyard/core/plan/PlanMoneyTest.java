@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.air.SampleAir;
 import org.amberyard.core.battery.LinearFade;
+import org.amberyard.core.battery.Warranty;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.Heater;
 import org.amberyard.core.duty.SampleBus;
@@ -109,12 +111,27 @@ class PlanMoneyTest {
     @Test
     void whatIsLeftMayBeBelowNothing() {
         PlanInput plan = replacing(step(2, 2, TinyDistrict.ELECTRIC, -1, 0));
+        PlanInput early = replacing(step(2, 1, TinyDistrict.ELECTRIC, -1, 0));
+        StudyInput scrapped = TinyDistrict.withDieselAtRetirement(withProgramme(programme(9, true), early), -6000);
+        assertEquals(6000, evaluate(scrapped, 1).ledger().amount(1, 2, CostCategory.BUS_SALE), CENT, "at seven years as at any age");
         for (boolean scraps : new boolean[] {false, true}) {
             StudyInput costly = TinyDistrict.withDieselAtRetirement(withProgramme(programme(9, scraps), plan), -6000);
             CostLedger ledger = evaluate(costly, 1).ledger();
             assertEquals(6000, ledger.amount(2, 2, CostCategory.BUS_SALE), CENT);
             assertEquals(0, ledger.amount(2, 1, CostCategory.INSURANCE), 0);
         }
+    }
+
+    /** A price of old packs below zero is paid for packs that are taken out, not for those that go with their bus. */
+    @Test
+    void aPackThatGoesWithItsBusCostsNothing() {
+        Vehicle bus = evaluate(study, 1).fleet().inYear(2).get(0).vehicle();
+        double sale = sale(TinyPacks.withPackPrices(study, PackPrices.NONE), bus);
+        assertEquals(sale, sale(TinyPacks.withPackPrices(study, new PackPrices(0, -60, Warranty.NONE, Optional.empty())), bus), CENT);
+    }
+
+    private static double sale(StudyInput study, Vehicle bus) {
+        return new BusValues(study).sold(bus, 1).at(new PriceBook(study), 3, CostCategory.BUS_SALE);
     }
 
     @Test

@@ -28,6 +28,11 @@ public record Port(String name, boolean direct, double powerKw, double efficienc
                 feePerYear, 1);
     }
 
+    /** The same at no price. */
+    public Port unpriced() {
+        return new Port(name, direct, powerKw, efficiency, standbyW, 0, 0, lifeYears, installationLifeYears, 0, plugs);
+    }
+
     /**
      * Power into the battery of a bus, kW. With alternating current the bus's own charger sits behind the acceptance limit
      * and loses the energy; with direct current the port does, before the limit.

@@ -23,24 +23,21 @@ final class Asking {
     /** What a programme asks for a line of which programmes before it have paid a part. */
     static Derivation of(Programme programme, Purchase purchase, LineStack stack) {
         Asking asking = new Asking(programme, purchase, stack);
+        Ask ask = Ask.of(programme, purchase);
         switch (purchase.kind()) {
-            case BUS -> purchase.bus().filter(NewBus::electric).ifPresent(asking::addBus);
-            case PORTS -> asking.addPorts(programme.offer().ports());
-            case SITE_WORK -> asking.addShare(programme.offer().works(), "infrastructureShare");
-            case TRAINING -> asking.addShare(programme.offer().training(), "trainingShare");
+            case BUS -> purchase.bus().ifPresent(bus -> asking.addBus(bus, ask));
+            case PORTS -> asking.addPorts(ask);
+            case SITE_WORK -> asking.addShare(ask.costShare(), asking.cost(), "Share of cost", asking.ref("infrastructureShare"));
+            case TRAINING -> asking.addShare(ask.costShare(), asking.cost(), "Share of cost", asking.ref("trainingShare"));
         }
         return Derivation.sum(NAME, Derivation.MONEY, asking.terms);
     }
 
-    private void addBus(NewBus bus) {
-        BusAward award = programme.offer().buses().get(bus.bodyType());
-        if (award == null) {
-            return;
-        }
-        addAmount(award.amount(), 1, ref(bus, "amount"));
-        addShare(award.priceShare(), cost(), "Share of price", ref(bus, "priceShare"));
+    private void addBus(NewBus bus, Ask ask) {
+        addAmount(ask, ref(bus, "amount"));
+        addShare(ask.costShare(), cost(), "Share of price", ref(bus, "priceShare"));
         double difference = Math.max(0, cost().value() - bus.likeForLike().value());
-        addShare(award.differenceShare(), Derivation.of("Price difference", difference, Derivation.MONEY,
+        addShare(ask.differenceShare(), Derivation.of("Price difference", difference, Derivation.MONEY,
                 "price less that of the like-for-like bus, not below zero", cost(), bus.likeForLike()),
                 "Share of price difference", ref(bus, "priceDifferenceShare"));
     }
@@ -49,24 +46,20 @@ final class Asking {
         return new InputRef("BusAward", programme.name() + " / " + bus.bodyType(), field);
     }
 
-    private void addPorts(PortAward award) {
-        addAmount(award.amountPerPort(), purchase.count(), ref("amountPerPort"));
-        addShare(award.share(), cost(), "Share of infrastructure", ref("infrastructureShare"));
-    }
-
-    private void addShare(ShareAward award, String field) {
-        addShare(award.share(), cost(), "Share of cost", ref(field));
+    private void addPorts(Ask ask) {
+        addAmount(ask, ref("amountPerPort"));
+        addShare(ask.costShare(), cost(), "Share of infrastructure", ref("infrastructureShare"));
     }
 
     private InputRef ref(String field) {
         return new InputRef("Programme", programme.name(), field);
     }
 
-    private void addAmount(double each, int count, InputRef ref) {
-        if (each != 0) {
+    private void addAmount(Ask ask, InputRef ref) {
+        if (ask.amount() != 0) {
             terms.add(Derivation.product("Fixed amount", Derivation.MONEY,
-                    Derivation.input("Amount for each", each, Derivation.MONEY, ref),
-                    Derivation.of("Number bought", count, "", "step of the plan")));
+                    Derivation.input("Amount for each", ask.amount(), Derivation.MONEY, ref),
+                    Derivation.of("Number bought", ask.count(), "", "step of the plan")));
         }
     }
 
@@ -78,7 +71,7 @@ final class Asking {
 
     /** The cost that shares are taken of. */
     private Derivation cost() {
-        Derivation covered = stack.covered(programme);
+        Derivation covered = purchase.covered(programme);
         return programme.offer().afterOthers()
                 ? Derivation.of("Cost left", stack.left(programme), Derivation.MONEY,
                         "cost less what the programmes before it pay", covered)

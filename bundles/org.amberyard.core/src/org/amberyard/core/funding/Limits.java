@@ -26,7 +26,7 @@ final class Limits {
     List<Bound> bounds() {
         addCap();
         add(Limit.COST, "what the programmes before it leave of the cost", Derivation.of("Cost left", stack.left(programme),
-                Derivation.MONEY, "cost less what the programmes before it pay", stack.covered(programme)));
+                Derivation.MONEY, "cost less what the programmes before it pay", purchase.covered(programme)));
         Stream.concat(stack.paying().stream(), Stream.of(programme)).forEach(this::addMatch);
         if (purchase.kind() == Purchase.Kind.BUS && !purse.hasBusLeft()) {
             bounds.add(Bound.refusal(Limit.BUS_COUNT, "it pays for " + programme.budget().maxBuses() + " buses at most"));
@@ -65,7 +65,7 @@ final class Limits {
         Derivation amount = Derivation.of("Room that the match leaves", room, Derivation.MONEY,
                 "cost of which the match is still met",
                 new Derivation[] {Derivation.input("Match", holder.match().share(), "",
-                        new InputRef("Programme", holder.name(), "matchShare")), stack.covered(holder)});
+                        new InputRef("Programme", holder.name(), "matchShare")), purchase.covered(holder)});
         add(Limit.MATCH, "match of " + holder.name() + " from " + holder.match().from().label(), amount);
     }
 

@@ -2,6 +2,7 @@ package org.amberyard.core.funding;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.core.why.Derivation;
 
 /**
@@ -39,6 +40,12 @@ public record Purchase(Kind kind, String name, int row, int year, int count, Lis
     public Purchase {
         parts = List.copyOf(parts);
         programmes = List.copyOf(programmes);
+    }
+
+    /** Cost that a programme covers. */
+    Derivation covered(Programme programme) {
+        return Derivation.sum("Cost covered", Derivation.MONEY, IntStream.range(0, parts.size())
+                .filter(i -> kind != Kind.PORTS || programme.offer().ports().covers().covers(i)).mapToObj(parts::get).toList());
     }
 
     /** Its cost: programmes together never pay more. */

@@ -14,6 +14,12 @@ final class Refusals {
         this.certainOnly = certainOnly;
     }
 
+    /** True when a programme takes no part in a line whatever this costs and whoever pays before. */
+    static boolean refuses(Programme programme, Purchase purchase, boolean certainOnly) {
+        return certainOnly && !programme.isCertain() || !programme.paysIn(purchase.year())
+                || !programme.conditions().failedBy(purchase).isEmpty();
+    }
+
     List<Bound> of(int place, Purchase purchase, Derivation asked, LineStack stack) {
         Programme programme = funding.programmes().get(place);
         List<Bound> refusals = new ArrayList<>();

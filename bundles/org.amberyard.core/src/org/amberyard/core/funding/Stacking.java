@@ -12,7 +12,7 @@ import org.amberyard.core.why.Derivation;
  * than the cost.
  */
 public final class Stacking {
-    private static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
+    static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
             .thenComparingInt(Stacking::engineReplaced).thenComparing(Purchase::name).thenComparingDouble(Purchase::cost)
             .thenComparingInt(Purchase::count).thenComparing(p -> p.programmes().toString());
 
@@ -47,10 +47,14 @@ public final class Stacking {
     private FundedLine line(Purchase purchase) {
         LineStack stack = new LineStack(purchase);
         List<Award> awards = new ArrayList<>();
-        purchase.programmes().stream().distinct().sorted(Comparator
-                .comparingInt((Integer p) -> funding.programmes().get(p).priority()).thenComparingInt(p -> p))
-                .forEach(p -> awards.add(award(p, purchase, stack)));
+        inOrder(funding, purchase).forEach(p -> awards.add(award(p, purchase, stack)));
         return new FundedLine(purchase, awards);
+    }
+
+    /** Programmes that the plan names for a line, in the order in which they are applied. */
+    static List<Integer> inOrder(FundingInput funding, Purchase purchase) {
+        return purchase.programmes().stream().distinct().sorted(Comparator
+                .comparingInt((Integer p) -> funding.programmes().get(p).priority()).thenComparingInt(p -> p)).toList();
     }
 
     private Award award(int place, Purchase purchase, LineStack stack) {

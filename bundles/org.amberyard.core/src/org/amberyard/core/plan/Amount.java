@@ -8,7 +8,7 @@ import org.amberyard.core.why.InputRef;
 
 /** An amount of money as quantities and prices, so that it can be worked out anew when only prices have changed. */
 sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount.Credit, Amount.Premium, Amount.PaidIn,
-        LiftedCharges {
+        Amount.Times, LiftedCharges {
 
     /** The amount in a year at the time of a category, constant money. */
     double at(PriceBook book, int year, CostCategory category);
@@ -22,7 +22,7 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
     }
 
     /**
-     * Tells the quantities and prices of a linear amount.
+     * Tells the quantities and prices of an amount.
      *
      * @param factor factor on all quantities
      * @param year year in which it counts
@@ -31,7 +31,7 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
      */
     void terms(double factor, int year, CostCategory category, Terms terms);
 
-    /** Takes the terms of a linear amount. */
+    /** Takes the terms of an amount. */
     interface Terms {
         /**
          * A quantity at a price.
@@ -39,6 +39,15 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
          * @param insured true where not the price but the premium for it counts
          */
         void add(double quantity, UnitPrice price, int year, CostCategory category, boolean insured);
+
+        /**
+         * A multiple of the lesser of two amounts; linear amounts have none.
+         *
+         * @param insured true where not the amount but the premium for it counts
+         */
+        default void addLesser(double factor, Lesser lesser, int year, CostCategory category, boolean insured) {
+            throw new IllegalStateException(lesser.name() + " is no sum of quantities at prices");
+        }
     }
 
     /** A quantity at a price. */
@@ -125,7 +134,7 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
 
         @Override
         public void terms(double factor, int year, CostCategory category, Terms terms) {
-            throw new IllegalStateException("The lesser of two amounts is no sum of quantities at prices");
+            terms.addLesser(factor, this, year, category, false);
         }
 
         @Override
@@ -176,7 +185,17 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
 
         @Override
         public void terms(double factor, int year, CostCategory category, Terms terms) {
-            value.terms(factor, year, category, (quantity, price, y, c, insured) -> terms.add(quantity, price, y, c, true));
+            value.terms(factor, year, category, new Terms() {
+                @Override
+                public void add(double quantity, UnitPrice price, int at, CostCategory as, boolean insured) {
+                    terms.add(quantity, price, at, as, true);
+                }
+
+                @Override
+                public void addLesser(double times, Lesser lesser, int at, CostCategory as, boolean insured) {
+                    terms.addLesser(times, lesser, at, as, true);
+                }
+            });
         }
 
         @Override
@@ -208,6 +227,30 @@ sealed interface Amount permits Amount.Priced, Amount.Sum, Amount.Lesser, Amount
         @Override
         public Derivation why(PriceBook book, int counts, CostCategory countedAs) {
             return of.why(book, year, category);
+        }
+    }
+
+    /** A multiple of an amount. */
+    record Times(String name, double factor, Amount of) implements Amount {
+
+        @Override
+        public double at(PriceBook book, int year, CostCategory category) {
+            return factor * of.at(book, year, category);
+        }
+
+        @Override
+        public boolean linear() {
+            return of.linear();
+        }
+
+        @Override
+        public void terms(double times, int year, CostCategory category, Terms terms) {
+            of.terms(times * factor, year, category, terms);
+        }
+
+        @Override
+        public Derivation why(PriceBook book, int year, CostCategory category) {
+            return Derivation.product(name, Derivation.MONEY, Derivation.of("times", factor, "", ""), of.why(book, year, category));
         }
     }
 }

@@ -15,29 +15,13 @@ final class BusValues {
     private static final Amount NOTHING = new Amount.Sum("nothing", List.of());
 
     private final StudyInput study;
-    private final PriceBook book;
 
     BusValues(StudyInput study) {
-        this(new PriceBook(study));
-    }
-
-    BusValues(PriceBook book) {
-        this.study = book.study();
-        this.book = book;
-    }
-
-    /** Price of a new bus of a type at the start of a year. */
-    double price(int type, int year) {
-        return book.at(PriceKind.NEW_BUS.of(type), year, CostCategory.BUS_PURCHASE);
-    }
-
-    /** Value of a bus at an age, at the prices of a year at the time of a category. */
-    double ofBus(Vehicle vehicle, double ageYears, int year, CostCategory category) {
-        return bus(vehicle, ageYears).at(book, year, category);
+        this.study = study;
     }
 
     /**
-     * The same as an amount: a straight line from the price to the value at retirement by age or distance,
+     * Value of a bus at an age: a straight line from the price to the value at retirement by age or distance,
      * whichever is nearer. That of a bus bought used begins at its
      * own price when it was bought, falls by age or odometer and never ends above that price.
      */
@@ -96,16 +80,11 @@ final class BusValues {
     }
 
     /**
-     * What the pack of a bus of an age makes the bus worth more than {@link #ofBus} says, at the price of a new pack then; below
+     * What the pack of a bus of an age makes the bus worth more than {@link #bus} says, at the price of a new pack then; below
      * zero where it makes it worth less. The straight line of the bus holds a pack as old as the bus: a replacement counts by
      * what it is ahead of that or behind it, the pack that the bus came with only where it has worn faster than the bus. The price of
      * a used bus held the life that its pack had left.
      */
-    double ofPack(Vehicle vehicle, double ageYears, int year, CostCategory category) {
-        return pack(vehicle, ageYears).at(book, year, category);
-    }
-
-    /** The same as an amount. */
     Amount pack(Vehicle vehicle, double ageYears) {
         return study.types().get(vehicle.type()).electric().map(ElectricSpec::battery).map(battery -> {
             double kwh = battery.nominalKwh() * packShare(vehicle, ageYears, battery);
@@ -120,30 +99,29 @@ final class BusValues {
         return share > 0 ? share * left - held : Math.min(0, left - held);
     }
 
-    /** What the sale of a bus brings at the start of a year. */
-    double sale(Vehicle vehicle, int year) {
-        return sale(vehicle, vehicle.ageYears(year), year);
-    }
-
-    /** What the sale of a bus at an age brings, at the prices of the start of a year. */
-    double sale(Vehicle vehicle, double ageYears, int year) {
-        return sold(vehicle, ageYears).at(book, year, CostCategory.BUS_SALE);
-    }
-
-    /** The same as an amount. A pack that is ahead of the bus brings no more than an old pack sold by itself. */
+    /**
+     * What the sale of a bus at an age brings. A pack that is ahead of the bus brings no more than an old pack sold by itself, and
+     * nothing where old packs bring nothing.
+     */
     Amount sold(Vehicle vehicle, double ageYears) {
         return new Amount.Sum("sale of " + vehicle.unit(), List.of(bus(vehicle, ageYears),
-                new Amount.Lesser("what its pack adds", pack(vehicle, ageYears), oldPack(vehicle, 1))));
+                new Amount.Lesser("what its pack adds", pack(vehicle, ageYears), oldPack(vehicle, 1, PriceKind.USABLE_OLD_PACK))));
     }
 
-    /** What a bus that a programme has scrapped brings: nothing, or less where buses that are worn out cost their owner. */
-    Amount scrapped(Vehicle vehicle, double ageYears) {
-        return new Amount.Lesser("scrapped: brings nothing", sold(vehicle, ageYears), NOTHING);
+    /** What a bus brings that a programme has scrapped, at whatever age: nothing, or what it costs to get rid of the bus and its pack. */
+    Amount scrapped(Vehicle vehicle) {
+        Amount bus = Amount.of(1, PriceKind.BUS_AT_RETIREMENT.of(vehicle.type()), "a bus of no use", "");
+        return new Amount.Sum("scrapping of " + vehicle.unit(), List.of(new Amount.Lesser("the bus brings nothing", bus, NOTHING),
+                new Amount.Lesser("its pack brings nothing", oldPack(vehicle, 1), NOTHING)));
     }
 
     /** What a share of the pack of a bus brings by itself; it follows the price path of packs. */
     Amount oldPack(Vehicle vehicle, double share) {
+        return oldPack(vehicle, share, PriceKind.OLD_PACK);
+    }
+
+    private Amount oldPack(Vehicle vehicle, double share, PriceKind price) {
         return study.types().get(vehicle.type()).electric().map(e -> Amount.of(share * e.battery().nominalKwh() * vehicle.health(),
-                PriceKind.OLD_PACK.of(vehicle.type()), "capacity left in the old pack", "kWh")).orElse(NOTHING);
+                price.of(vehicle.type()), "capacity left in the old pack", "kWh")).orElse(NOTHING);
     }
 }

@@ -23,7 +23,7 @@ final class FleetCosts {
         this.plan = plan;
         this.course = course;
         PriceBook book = new PriceBook(study);
-        this.values = new BusValues(book);
+        this.values = new BusValues(study);
         this.renewal = new PackRenewal(book);
     }
 
@@ -48,7 +48,7 @@ final class FleetCosts {
         } else if (event instanceof FleetEvent.Sold sold) {
             double ageYears = sold.vehicle().ageYears(event.year());
             add(event.place(), event.year(), CostCategory.BUS_SALE, new Amount.Credit(
-                    sold.scrapped() ? values.scrapped(sold.vehicle(), ageYears) : values.sold(sold.vehicle(), ageYears)));
+                    sold.scrapped() ? values.scrapped(sold.vehicle()) : values.sold(sold.vehicle(), ageYears)));
         } else if (event instanceof FleetEvent.PackReplaced replaced) {
             add(event.place(), event.year(), CostCategory.BATTERY_REPLACEMENT, renewal.amount(replaced));
         }

@@ -31,7 +31,7 @@ final class FundingCosts {
     CostLedger added(CostLedger costs) {
         CostLedger.Builder ledger = costs.more();
         for (FundingFlow flow : flows) {
-            ledger.add(flow.row(), year(flow), category(flow), -flow.amount() * toConstant(flow));
+            ledger.add(flow.row(), year(flow), category(flow), -flow.amount() * toConstant(study, flow.kind(), flow.year()));
         }
         return ledger.build();
     }
@@ -42,7 +42,12 @@ final class FundingCosts {
     }
 
     private double factor(FundingFlow flow) {
-        return study.money().stated(toConstant(flow), category(flow), year(flow));
+        return factor(study, flow.kind(), flow.year());
+    }
+
+    /** Money that the study states over money of a kind that moves in a year. */
+    static double factor(StudyInput study, FundingFlow.Kind kind, int year) {
+        return study.money().stated(toConstant(study, kind, year), category(study, kind, year), Math.min(year, study.years() - 1));
     }
 
     private int year(FundingFlow flow) {
@@ -50,16 +55,21 @@ final class FundingCosts {
     }
 
     private CostCategory category(FundingFlow flow) {
-        if (flow.year() < study.years()) {
-            return flow.kind().category();
+        return category(study, flow.kind(), flow.year());
+    }
+
+    /** Category in which money of a kind stands that moves in a year. */
+    static CostCategory category(StudyInput study, FundingFlow.Kind kind, int year) {
+        if (year < study.years()) {
+            return kind.category();
         }
-        return flow.kind() == FundingFlow.Kind.AID ? CostCategory.AID_DUE : CostCategory.AWARDS_DUE;
+        return kind == FundingFlow.Kind.AID ? CostCategory.AID_DUE : CostCategory.AWARDS_DUE;
     }
 
     /** Constant money, at the end of the study for what moves later, over money of the time when it moves. */
-    private double toConstant(FundingFlow flow) {
-        double time = study.money().time(flow.kind().category(), flow.year());
-        double wait = flow.year() < study.years() ? 1
+    private static double toConstant(StudyInput study, FundingFlow.Kind kind, int year) {
+        double time = study.money().time(kind.category(), year);
+        double wait = year < study.years() ? 1
                 : DiscountFactor.single(study.money().rates().real(), time - study.years());
         return wait / study.money().rates().inflationFactor(time);
     }

@@ -41,7 +41,7 @@ final class PackRenewal {
         double price = battery(worn).nominalKwh() * priceShare(replaced) * book.at(PriceKind.NEW_PACK.one(), replaced.year(), paid);
         return new PackBill(price, replaced.refurbished(), price * replaced.makerShare(),
                 book.at(PriceKind.PACK_LABOUR.of(worn.type()), replaced.year(), paid),
-                new BusValues(book).oldPack(worn, 1 - replaced.makerShare()).at(book, replaced.year(), paid));
+                new BusValues(study).oldPack(worn, 1 - replaced.makerShare()).at(book, replaced.year(), paid));
     }
 
     private double priceShare(FleetEvent.PackReplaced replaced) {
@@ -56,7 +56,7 @@ final class PackRenewal {
         return new Amount.Sum("pack of " + worn.unit(), List.of(
                 Amount.of(kwh, PriceKind.NEW_PACK.one(), "nominal energy, times the share of a new pack's price that the fleet pays", "kWh"),
                 Amount.of(1, PriceKind.PACK_LABOUR.of(worn.type()), "change of a pack", ""),
-                new Amount.Credit(new BusValues(book).oldPack(worn, 1 - replaced.makerShare()))));
+                new Amount.Credit(new BusValues(study).oldPack(worn, 1 - replaced.makerShare()))));
     }
 
     /** The bus with its next pack; cycles beyond the limit are already on it, so that no cycle is lost. */

@@ -45,6 +45,21 @@ public final class PlanCosts {
         return new PlanCosts(other, plan, course, items, priced, lines);
     }
 
+    /** What happens in the plan. */
+    PlanCourse course() {
+        return course;
+    }
+
+    /** Costs one by one, without funding. */
+    List<CostItem> items() {
+        return items;
+    }
+
+    /** What programmes may pay for. */
+    PurchaseLines lines() {
+        return lines;
+    }
+
     /** What programmes, credits and aids bring. */
     PlanFunding funding() {
         return funding;

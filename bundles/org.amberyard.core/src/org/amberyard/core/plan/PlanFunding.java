@@ -40,7 +40,7 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
     static PlanFunding of(PriceBook book, AwardLedger awards, PlanCourse course, CostLedger costs) {
         StudyInput study = book.study();
         List<Programme> programmes = study.funding().programmes();
-        Clawback settled = Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(course.fleet()));
+        Clawback settled = settled(awards, programmes, course.fleet());
         List<FundingFlow> flows = new ArrayList<>();
         AwardFlows moved = new AwardFlows(awards, programmes);
         settled.payments().forEach(p -> flows.add(moved.of(p)));
@@ -51,7 +51,13 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
         return new PlanFunding(awards, settled.payments(), settled.repayments(), flows);
     }
 
-    private static Map<String, Integer> leaving(FleetHistory fleet) {
+    /** What is paid of awards and what is paid back. */
+    static Clawback settled(AwardLedger awards, List<Programme> programmes, FleetHistory fleet) {
+        return Clawback.of(awards, programmes, Payments.of(awards, programmes), leaving(fleet));
+    }
+
+    /** Year in which buses leave the fleet, by their number. */
+    static Map<String, Integer> leaving(FleetHistory fleet) {
         Map<String, Integer> left = new HashMap<>();
         fleet.events().stream().filter(FleetEvent.Sold.class::isInstance)
                 .forEach(e -> left.put(e.vehicle().unit(), e.year()));

@@ -146,6 +146,16 @@ final class PlanYards {
     /** Rise of demand prices over rise of energy prices, in steps. */
     static double demandIndex(StudyInput study, int year) {
         BillIndex index = BillPaths.of(study, year);
-        return Math.round(index.demand() / index.energy() * INDEX_STEPS) / INDEX_STEPS;
+        return demandIndex(indexStep(index.demand(), index.energy()));
+    }
+
+    /** The same, counted in steps. */
+    static long indexStep(double demand, double energy) {
+        return Math.round(demand / energy * INDEX_STEPS);
+    }
+
+    /** The rise at a number of steps. */
+    static double demandIndex(long step) {
+        return step / INDEX_STEPS;
     }
 }

@@ -5,7 +5,7 @@ import org.amberyard.core.money.FlowTime;
 import org.amberyard.core.why.Derivation;
 
 /** Prices of a study by year, constant money; each is worked out once. Not for use from several threads. */
-final class PriceBook {
+class PriceBook {
     private static final int TIMES = FlowTime.values().length;
 
     private final StudyInput study;

@@ -2,6 +2,7 @@ package org.amberyard.core.plan;
 
 import java.util.Optional;
 import org.amberyard.core.battery.PackReplacement;
+import org.amberyard.core.money.CostCategory;
 
 /** Decides whether a bus whose pack is due gets another or retires. Prices decide it, so it can be asked again under others. */
 final class RenewOrRetire {
@@ -27,12 +28,18 @@ final class RenewOrRetire {
     }
 
     private Optional<RetireInstead.Choice> choice(FleetEvent.PackReplaced replaced, Vehicle renewed) {
-        return retireInstead.of(replaced.year() + 1, replaced.place(), replaced.vehicle(), renewed, renewal.bill(replaced).paid());
+        Amount paid = new Amount.PaidIn(replaced.year(), CostCategory.BATTERY_REPLACEMENT, renewal.amount(replaced));
+        return retireInstead.of(replaced.year() + 1, replaced.place(), replaced.vehicle(), renewed, paid);
     }
 
     /** True when a decision would come out the same under the prices of this study. */
     boolean holds(PackDecision decision) {
         return decided(decision.replacement(), decision.renewed(), decision.bound()).equals(decision);
+    }
+
+    /** The choice that a decision rests on; none where the bus had to stay or would not be in its last years. */
+    Optional<RetireInstead.Choice> choice(PackDecision decision) {
+        return decision.bound() ? Optional.empty() : choice(decision.replacement(), decision.renewed());
     }
 
     /** What happens by a decision. */

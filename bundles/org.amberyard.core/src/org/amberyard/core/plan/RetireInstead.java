@@ -1,5 +1,7 @@
 package org.amberyard.core.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.amberyard.core.battery.PackReplacement;
@@ -19,6 +21,7 @@ import org.amberyard.core.money.DiscountFactor;
  */
 final class RetireInstead {
     private final StudyInput study;
+    private final PriceBook book;
     private final YearOfDriving driving;
     private final RunningCost running;
     private final BusValues values;
@@ -26,22 +29,30 @@ final class RetireInstead {
 
     RetireInstead(PriceBook book, YearOfDriving driving, StudyFigures figures) {
         this.study = book.study();
+        this.book = book;
         this.driving = driving;
-        this.running = new RunningCost(book, driving, figures);
-        this.values = new BusValues(book);
+        this.running = new RunningCost(study, driving, figures);
+        this.values = new BusValues(study);
         this.marks = new RetirementMarks(study);
     }
 
     /**
      * The two yearly costs, constant money.
      *
-     * @param keptPerYear the old bus with another pack
-     * @param nextPerYear the next bus
+     * @param kept that of the old bus with another pack
+     * @param next that of the next bus
+     * @param keptPerYear the first at the prices of the study
+     * @param nextPerYear the second
      */
-    record Choice(double keptPerYear, double nextPerYear) {
+    record Choice(Amount kept, Amount next, double keptPerYear, double nextPerYear) {
 
         boolean retires() {
             return keptPerYear > nextPerYear;
+        }
+
+        /** Kept less next; the bus retires where it is above zero. */
+        Amount difference() {
+            return new Amount.Sum("kept less next", List.of(kept, new Amount.Credit(next)));
         }
     }
 
@@ -53,20 +64,26 @@ final class RetireInstead {
      * @param renewed the bus with its next pack
      * @param paid what the fleet pays for that
      */
-    Optional<Choice> of(int year, int place, Vehicle worn, Vehicle renewed, double paid) {
+    Optional<Choice> of(int year, int place, Vehicle worn, Vehicle renewed, Amount paid) {
         double left = Math.max(1, yearsLeft(year, place, worn));
         if (usedUp(year, place, driven(year, place, renewed, left))) {
             return Optional.empty();
         }
         double years = Math.min(left, study.years() - (double) year);
-        double keptAtEnd = left > years ? atStudyEnd(year, place, renewed, years)
-                : values.sale(driven(year, place, renewed, years), worn.ageYears(year) + years, end(year, years));
+        Amount keptAtEnd = left > years ? atStudyEnd(year, place, renewed, years)
+                : sale(driven(year, place, renewed, years), worn.ageYears(year) + years, end(year, years));
         int type = study.types().get(worn.type()).successor();
         Vehicle next = new Vehicle(worn.unit(), type, year, 0, Vehicle.Pack.FIRST, 1);
-        return Optional.of(new Choice(
-                perYear(paid + values.sale(worn, year), keptAtEnd, years) + running.perYear(year, place, renewed, years),
-                perYear(values.price(type, year), atStudyEnd(year, place, next, years), years)
-                        + running.perYear(year, place, next, years)));
+        Amount price = new Amount.PaidIn(year, CostCategory.BUS_PURCHASE,
+                Amount.of(1, PriceKind.NEW_BUS.of(type), "the next bus", ""));
+        return Optional.of(choice(
+                perYear(List.of(paid, sale(worn, worn.ageYears(year), year)), keptAtEnd, years,
+                        running.perYear(year, place, renewed, years)),
+                perYear(List.of(price), atStudyEnd(year, place, next, years), years, running.perYear(year, place, next, years))));
+    }
+
+    private Choice choice(Amount kept, Amount next) {
+        return new Choice(kept, next, kept.at(book, 0, CostCategory.BUS_PURCHASE), next.at(book, 0, CostCategory.BUS_PURCHASE));
     }
 
     private boolean usedUp(int year, int place, Vehicle bus) {
@@ -74,17 +91,26 @@ final class RetireInstead {
                 driving.leastHealth(year, place, bus.type())).isPresent();
     }
 
-    private double perYear(double tiedUp, double atEnd, double years) {
+    private Amount perYear(List<Amount> tiedUp, Amount atEnd, double years, Amount run) {
         double rate = study.money().rates().real();
-        return (tiedUp - atEnd * DiscountFactor.single(rate, years)) * DiscountFactor.capitalRecovery(rate, years);
+        List<Amount> tied = new ArrayList<>(tiedUp);
+        tied.add(new Amount.Times("left at the end, discounted", -DiscountFactor.single(rate, years), atEnd));
+        return new Amount.Sum("cost per year", List.of(new Amount.Times("capital recovery",
+                DiscountFactor.capitalRecovery(rate, years), new Amount.Sum("tied up", tied)), run));
+    }
+
+    private Amount sale(Vehicle bus, double ageYears, int year) {
+        return new Amount.PaidIn(year, CostCategory.BUS_SALE, values.sold(bus, ageYears));
     }
 
     /** What a bus that stays in service and its pack are worth after some years, as the study credits it at its own end. */
-    private double atStudyEnd(int year, int place, Vehicle bus, double years) {
+    private Amount atStudyEnd(int year, int place, Vehicle bus, double years) {
         int last = end(year, years) - 1;
         double age = bus.ageYears(year) + years;
         Vehicle then = driven(year, place, bus, years);
-        return values.ofBus(then, age, last, CostCategory.BUS_VALUE_LEFT) + values.ofPack(then, age, last, CostCategory.PACK_LIFE_LEFT);
+        return new Amount.Sum("worth of " + bus.unit() + " at the end", List.of(
+                new Amount.PaidIn(last, CostCategory.BUS_VALUE_LEFT, values.bus(then, age)),
+                new Amount.PaidIn(last, CostCategory.PACK_LIFE_LEFT, values.pack(then, age))));
     }
 
     private static int end(int year, double years) {

@@ -1,5 +1,7 @@
 package org.amberyard.core.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.CostCategory;
@@ -12,49 +14,60 @@ import org.amberyard.core.money.CostCategory;
  */
 final class RunningCost {
     private final StudyInput study;
-    private final PriceBook book;
     private final YearOfDriving driving;
     private final BusValues values;
     private final StudyFigures figures;
 
-    RunningCost(PriceBook book, YearOfDriving driving, StudyFigures figures) {
-        this.study = book.study();
-        this.book = book;
+    RunningCost(StudyInput study, YearOfDriving driving, StudyFigures figures) {
+        this.study = study;
         this.driving = driving;
-        this.values = new BusValues(book);
+        this.values = new BusValues(study);
         this.figures = figures;
     }
 
     /** Mean cost of a bus over a number of years from the start of a year. */
-    double perYear(int year, int place, Vehicle bus, double years) {
+    Amount perYear(int year, int place, Vehicle bus, double years) {
         EnergyUse use = driving.of(year, place, bus).record().use();
-        return energy(year, bus, use) + kept(year, place, bus, use, years);
+        List<Amount> parts = new ArrayList<>(energy(year, bus, use));
+        parts.addAll(kept(year, place, bus, use, years));
+        return new Amount.Sum("running cost of " + bus.unit(), parts);
     }
 
-    private double energy(int year, Vehicle bus, EnergyUse use) {
-        double charged = study.types().get(bus.type()).electric().isPresent() ? use.batteryKwh() + use.gridKwh() : 0;
-        double energy = charged / study.depot().meanEfficiency() * figures.prices().nightPerKwh()
-                * book.at(PriceKind.ENERGY_CHARGES.one(), year, CostCategory.ELECTRIC_ENERGY);
-        double heater = fuel(FuelKind.DIESEL, use.heaterFuelL(), year);
-        return energy + heater + study.types().get(bus.type()).engine().map(engine -> fuel(engine.fuel(), use.fuelL(), year)
-                + use.fuelL() * engine.exhaustFluidShare()
-                        * book.at(PriceKind.EXHAUST_FLUID.one(), year, CostCategory.EXHAUST_FLUID)).orElse(0.0);
+    private List<Amount> energy(int year, Vehicle bus, EnergyUse use) {
+        List<Amount> parts = new ArrayList<>();
+        if (study.types().get(bus.type()).electric().isPresent()) {
+            parts.add(paid(year, CostCategory.ELECTRIC_ENERGY, (use.batteryKwh() + use.gridKwh()) / study.depot().meanEfficiency()
+                    * figures.prices().nightPerKwh(), PriceKind.ENERGY_CHARGES.one(), "energy at the price of the night"));
+        }
+        addFuel(FuelKind.DIESEL, use.heaterFuelL(), year, parts);
+        study.types().get(bus.type()).engine().ifPresent(engine -> {
+            addFuel(engine.fuel(), use.fuelL(), year, parts);
+            parts.add(paid(year, CostCategory.EXHAUST_FLUID, use.fuelL() * engine.exhaustFluidShare(),
+                    PriceKind.EXHAUST_FLUID.one(), "exhaust fluid"));
+        });
+        return parts;
     }
 
-    private double fuel(FuelKind kind, double litres, int year) {
-        return litres > 0 ? litres * book.at(PriceKind.FUEL.of(kind.ordinal()), year, CostCategory.FUEL) : 0;
+    private static void addFuel(FuelKind kind, double litres, int year, List<Amount> parts) {
+        if (litres > 0) {
+            parts.add(paid(year, CostCategory.FUEL, litres, PriceKind.FUEL.of(kind.ordinal()), "fuel"));
+        }
+    }
+
+    private static Amount paid(int year, CostCategory category, double quantity, UnitPrice price, String name) {
+        return new Amount.PaidIn(year, category, Amount.of(quantity, price, name, ""));
     }
 
     /** Upkeep, insurance and fees in the middle of the years. */
-    private double kept(int year, int place, Vehicle bus, EnergyUse use, double years) {
+    private List<Amount> kept(int year, int place, Vehicle bus, EnergyUse use, double years) {
         VehicleTypeInput type = study.types().get(bus.type());
         BusInput where = study.buses().get(place);
         double middle = bus.ageYears(year) + years / 2;
         TypeUpkeep upkeep = new TypeUpkeep(type, study.rules().upkeep());
         double shop = figures.calibrations().of(bus.type()).factor()
                 * upkeep.meanPerYear(figures.wear().of(upkeep, use, where.idleHoursPerYear(), where.route()), middle);
-        double insured = new Amount.Premium(values.insured(bus, middle)).at(book, year, CostCategory.INSURANCE);
-        return shop * book.at(PriceKind.UPKEEP.one(), year, CostCategory.UPKEEP) + insured
-                + book.at(PriceKind.REGISTRATION.of(bus.type()), year, CostCategory.REGISTRATION);
+        return List.of(paid(year, CostCategory.UPKEEP, shop, PriceKind.UPKEEP.one(), "upkeep"),
+                new Amount.PaidIn(year, CostCategory.INSURANCE, new Amount.Premium(values.insured(bus, middle))),
+                paid(year, CostCategory.REGISTRATION, 1, PriceKind.REGISTRATION.of(bus.type()), "registration and fees"));
     }
 }

@@ -50,10 +50,21 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
                 stepMin, swaps, siteLimitKw);
     }
 
+    /** The same with another rise of demand prices over that of energy prices. */
+    public YardInput at(double otherDemandIndex) {
+        return new YardInput(buses, ports, rule, midday, reserveShare, metering, contractYear, otherDemandIndex, building, calendar,
+                stepMin, swaps, siteLimitKw);
+    }
+
     /** The same with other ports. */
     public YardInput withPorts(List<PortUnit> others) {
         return new YardInput(buses, others, rule, midday, reserveShare, metering, contractYear, demandIndex, building, calendar,
                 stepMin, swaps, siteLimitKw);
+    }
+
+    /** The same with ports that cost nothing. */
+    YardInput unpriced() {
+        return withPorts(ports.stream().map(u -> new PortUnit(u.port().unpriced(), u.plugs())).toList());
     }
 
     /** The same without buses, with other ports. */

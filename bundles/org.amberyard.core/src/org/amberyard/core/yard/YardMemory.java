@@ -8,7 +8,7 @@ import org.amberyard.core.progress.Progress;
 
 /**
  * Years of yards, and the ports that plans need, as far as they are known from this evaluation or the one before, so that an edit
- * that leaves a yard as it is does not charge its buses again. Safe for use from several threads; what it gives depends on the
+ * that leaves a yard as it is does not charge its buses again; what ports cost makes no difference to a yard. Safe for use from several threads; what it gives depends on the
  * question alone.
  */
 public final class YardMemory {
@@ -32,7 +32,7 @@ public final class YardMemory {
     /** The years of a yard that are known are these. */
     public static YardMemory knowing(List<YardYear> years) {
         Map<YardInput, YardYear> known = new HashMap<>();
-        years.forEach(year -> known.put(year.input(), year));
+        years.forEach(year -> known.put(year.input().unpriced(), year));
         return new YardMemory(known, Map.of());
     }
 
@@ -55,12 +55,13 @@ public final class YardMemory {
 
     /** A year of a yard. */
     public YardYear year(YardInput input) {
-        return (input.rule().policy().priced() ? priced : unpriced).computeIfAbsent(input, this::fromBefore);
+        return (input.rule().policy().priced() ? priced : unpriced).computeIfAbsent(input.unpriced(), key -> fromBefore(key, input))
+                .ofYard(input);
     }
 
-    private YardYear fromBefore(YardInput input) {
-        YardYear before = yearsBefore.get(input);
-        return before == null ? YardYear.of(input, new YardPlanner(input, this).year()) : before;
+    private YardYear fromBefore(YardInput key, YardInput asked) {
+        YardYear before = yearsBefore.get(key);
+        return before == null ? YardYear.of(asked, new YardPlanner(asked, this).year()) : before;
     }
 
     /** The ports that a plan needs; whoever asks the same meanwhile waits for the answer. */

@@ -77,6 +77,12 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
                 busKwh(input, loads, false), steady(input, metered), without);
     }
 
+    /** The same year of a yard that differs in what its ports cost alone. */
+    YardYear ofYard(YardInput yard) {
+        return input.ports().equals(yard.ports()) ? this
+                : new YardYear(yard, months, busKwh, missingKwh, bills, withoutCharging);
+    }
+
     private static BillYear steady(YardInput input, List<MeterMonth> months) {
         return BillYear.steady(input.metering().tariff(), input.contractYear(), months);
     }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -15,7 +14,6 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.model.depot.ChargingPolicy;
-import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.study.Study;
@@ -45,10 +43,7 @@ class StudyWhatIfTest {
 
     @BeforeAll
     static void evaluate() throws StudyFileException {
-        Path bundle = Path.of(System.getProperty("basedir", "."));
-        study = StudyFile.load(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
-        study.setWhatIf(WhatifFactory.eINSTANCE.createWhatIf());
-        study.getWhatIf().setDraws(20);
+        study = ExampleWhatIf.without(20);
         add("Diesel price", "FuelPrice", "diesel", "pricePerL");
         add("Pack price", "PackPrice", "", "pricePerKwh");
         UncertainInput policy = add("Policy", "Depot", "", "chargingPolicy");
@@ -60,13 +55,7 @@ class StudyWhatIfTest {
     }
 
     private static UncertainInput add(String name, String kind, String element, String field) {
-        UncertainInput input = WhatifFactory.eINSTANCE.createUncertainInput();
-        input.setName(name);
-        input.setKind(kind);
-        input.setElement(element);
-        input.setField(field);
-        study.getWhatIf().getInputs().add(input);
-        return input;
+        return ExampleWhatIf.add(study, name, kind, element, field);
     }
 
     private static StudyWhatIf whatIf(int threads) {

@@ -1,5 +1,6 @@
 package org.amberyard.study.whatif;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.BudgetRisk;
@@ -14,8 +15,10 @@ public final class AllTogether {
     private final RunEnd end;
     private final double[][] presentCosts;
     private final double[][][] appropriations;
+    private final double[] wholly;
 
-    AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations) {
+    AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations, double[] wholly) {
+        this.wholly = wholly;
         this.base = base;
         this.end = end;
         this.presentCosts = presentCosts;
@@ -25,6 +28,11 @@ public final class AllTogether {
     /** How the run ended. */
     public RunEnd end() {
         return end;
+    }
+
+    /** Number of draws that were evaluated as a whole; the others by their prices alone. */
+    public int evaluatedWholly() {
+        return (int) Arrays.stream(wholly).sum();
     }
 
     /** Present cost of a plan in each draw, in their order. */

@@ -14,6 +14,7 @@ final class InputChange {
     private final InputPlace place;
     private final Effect effect;
     private final Object before;
+    private final FieldInfo limits;
 
     /** @throws IllegalArgumentException when the study has no such input */
     InputChange(Study study, String kind, String element, String field, Effect effect) {
@@ -22,6 +23,7 @@ final class InputChange {
                 "The study has no field “" + field + "” of a " + kind + " named “" + element + "”"));
         this.effect = effect;
         this.before = place.value();
+        this.limits = FieldInfo.of(place.field());
     }
 
     /** True when the field holds a word or the name of an element, and no number. */
@@ -50,13 +52,17 @@ final class InputChange {
 
     /** Least and largest value that the field allows. */
     FieldInfo limits() {
-        return FieldInfo.of(place.field());
+        return limits;
+    }
+
+    /** True when the field allows what it would hold. */
+    boolean allows(double number) {
+        return limits.allows(InputPlace.after(effect, ((Number) before).doubleValue(), number));
     }
 
     /** @throws IllegalArgumentException when the field does not allow what it would hold */
     void take(double number) {
         double then = InputPlace.after(effect, ((Number) before).doubleValue(), number);
-        FieldInfo limits = limits();
         if (!limits.allows(then)) {
             throw new IllegalArgumentException(ElementNames.withKind(place.element()) + ": " + limits.label() + " would be "
                     + PlainNumber.text(then) + ", which the field does not allow");

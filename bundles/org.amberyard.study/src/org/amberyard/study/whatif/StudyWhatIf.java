@@ -1,11 +1,14 @@
 package org.amberyard.study.whatif;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.Grid;
@@ -38,7 +41,7 @@ public final class StudyWhatIf {
         this.study = study;
         this.base = base;
         this.inputs = new UncertainInputs(study);
-        this.outcomes = new VariantOutcomes(study, base);
+        this.outcomes = new VariantOutcomes(study, base, inputs);
         this.threads = threads;
     }
 
@@ -50,6 +53,23 @@ public final class StudyWhatIf {
     /** Value of an input in words: its number, or the word of a choice. */
     public String words(int input, double value) {
         return inputs.words(input, value);
+    }
+
+    /** What of the evaluation each input reaches, from its low to its high value. */
+    public List<Set<StudyStage>> stages() {
+        StudyVariants variants = new StudyVariants(study);
+        return IntStream.range(0, inputs.names().size()).mapToObj(input -> {
+            Set<StudyStage> touched = EnumSet.noneOf(StudyStage.class);
+            for (double end : inputs.ends(input)) {
+                touched.addAll(StudyStage.touched(variants.at(inputs.alone(input, end)), base.input()));
+            }
+            return touched;
+        }).toList();
+    }
+
+    /** True when all inputs are prices, and variants are found from these alone as far as prices decide nothing otherwise. */
+    public boolean byPrices() {
+        return outcomes.byPrices();
     }
 
     /** Inputs one at a time, from what one in ten stays below to what one in ten exceeds. */
@@ -73,7 +93,7 @@ public final class StudyWhatIf {
         Draws draws = inputs.draws(study.getWhatIf().getDraws());
         KeptDraws kept = new KeptDraws();
         RunEnd end = outcomes.run(study.getWhatIf().getDraws(), draws::at, threads, kept, progress);
-        return new AllTogether(base, end, plans(kept), appropriations(kept));
+        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()));
     }
 
     /** What inputs explain of the variance of savings; with inputs that are correlated as one group. */
@@ -94,8 +114,7 @@ public final class StudyWhatIf {
     public TwoTogether twoTogether(int first, int second, int steps, Progress progress) {
         Grid grid = new Grid(steps(first, steps), steps(second, steps));
         KeptDraws kept = all(grid.evaluations(), e -> {
-            double[] values = inputs.spreads().stream().mapToDouble(s -> Double.NaN).toArray();
-            values[first] = grid.first(e);
+            double[] values = inputs.alone(first, grid.first(e));
             values[second] = grid.second(e);
             return values;
         }, progress);

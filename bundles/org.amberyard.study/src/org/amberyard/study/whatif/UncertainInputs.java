@@ -75,6 +75,19 @@ final class UncertainInputs {
         return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
     }
 
+    /** Low and high value of an input. */
+    double[] ends(int input) {
+        return new double[] {spreads.get(input).low(), spreads.get(input).high()};
+    }
+
+    /** Values of all inputs with one at a value and the others as they are. */
+    double[] alone(int input, double value) {
+        double[] values = new double[distributions.size()];
+        Arrays.fill(values, Double.NaN);
+        values[input] = value;
+        return values;
+    }
+
     /** Values of all inputs, draw by draw. */
     Draws draws(int draws) {
         return new Draws(correlated(sample(draws, distributions.size()), draws, 1), distributions);

@@ -1,8 +1,10 @@
 package org.amberyard.study.whatif;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.amberyard.core.plan.PlanOutcome;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
@@ -23,24 +25,38 @@ final class VariantOutcomes {
     private static final int BEFORE_YEARS = 2;
     /** Few enough that a run can be stopped soon and its threads end together. */
     private static final int BLOCK = 16;
+    /** Prices alone take microseconds. */
+    private static final int PRICE_BLOCK = 256;
     /** Years of yards that are remembered over variants; prices alone ask for few, weather for ever new ones. */
     private static final int MOST_YEARS = 3000;
 
     private final Study study;
     private final StudyResult base;
     private final AtomicReference<YardMemory> yards;
+    private final Optional<PricedDraws> priced;
 
     /** Variants of a study whose results are known. */
-    VariantOutcomes(Study study, StudyResult base) {
+    VariantOutcomes(Study study, StudyResult base, UncertainInputs inputs) {
         this.study = study;
         this.base = base;
-        this.yards = new AtomicReference<>(
-                YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList()));
+        YardMemory known = YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList());
+        this.yards = new AtomicReference<>(known);
+        this.priced = PricedDraws.of(study, base, inputs, known);
     }
 
     /** Number of columns. */
     int columns() {
+        return wholly() + 1;
+    }
+
+    /** Column of how a variant was evaluated: 1 as a whole, 0 by its prices alone. */
+    int wholly() {
         return base.plans().size() * perPlan();
+    }
+
+    /** True when all uncertain inputs are prices, so that variants are evaluated by these alone as far as they decide nothing. */
+    boolean byPrices() {
+        return priced.isPresent();
     }
 
     private int perPlan() {
@@ -69,28 +85,43 @@ final class VariantOutcomes {
      * @param values values of the uncertain inputs in a variant; not a number leaves an input as it is
      */
     RunEnd run(int variants, IntFunction<double[]> values, int threads, BlockSink sink, Progress progress) {
-        return run(variants, (made, variant) -> made.at(values.apply(variant)), threads, sink, progress);
+        if (priced.isEmpty()) {
+            return run(variants, check -> whole((made, variant) -> made.at(values.apply(variant))), BLOCK, threads, sink, progress);
+        }
+        return run(variants, check -> byPrices(priced.get(), values), PRICE_BLOCK, threads, sink, progress);
     }
 
     /** Runs the scenarios of the study. */
     RunEnd scenarios(int threads, BlockSink sink, Progress progress) {
-        return run(study.getWhatIf().getScenarios().size(), StudyVariants::in, threads, sink, progress);
+        return run(study.getWhatIf().getScenarios().size(), check -> whole(StudyVariants::in), 1, threads, sink, progress);
     }
 
     private interface Variant {
         StudyInput of(StudyVariants made, int variant);
     }
 
-    private RunEnd run(int variants, Variant variant, int threads, BlockSink sink, Progress progress) {
-        RunSettings settings = new RunSettings(0, variants, BLOCK, columns(), threads);
-        return DrawRunner.run(settings, check -> evaluation(variant), sink, progress);
+    private RunEnd run(int variants, DrawEvaluation.Maker maker, int block, int threads, BlockSink sink, Progress progress) {
+        return DrawRunner.run(new RunSettings(0, variants, block, columns(), threads), maker, sink, progress);
     }
 
-    private DrawEvaluation evaluation(Variant variant) {
+    private DrawEvaluation whole(Variant variant) {
         StudyVariants made = new StudyVariants(study);
         return (draw, results) -> {
             YardMemory known = yards.updateAndGet(memory -> memory.size() > MOST_YEARS ? memory.anew() : memory);
             write(PlanOutcome.all(variant.of(made, draw), base, known), results);
+            results[wholly()] = 1;
+        };
+    }
+
+    /** By prices where they decide nothing otherwise, else as a whole. */
+    private DrawEvaluation byPrices(PricedDraws prices, IntFunction<double[]> values) {
+        PricedDraws.Evaluation evaluation = prices.evaluation();
+        Supplier<DrawEvaluation> whole = Once.of(() -> whole((made, variant) -> made.at(values.apply(variant))));
+        return (draw, results) -> {
+            results[wholly()] = 0;
+            if (!evaluation.at(values.apply(draw), results)) {
+                whole.get().evaluate(draw, results);
+            }
         };
     }
 

@@ -1,0 +1,99 @@
+package org.amberyard.study.whatif;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.PriceField;
+import org.amberyard.core.plan.PriceFields;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.whatif.Spread;
+
+/**
+ * The prices behind uncertain inputs, found by trying each input at its low value, its high value and in between: whatever of
+ * the study then differs is what the input reaches.
+ */
+final class PriceInputs {
+    private static final double CLOSE = 1e-11;
+
+    private final List<PriceLine> lines;
+    private final List<InputChange> changes;
+
+    private PriceInputs(List<PriceLine> lines, List<InputChange> changes) {
+        this.lines = List.copyOf(lines);
+        this.changes = List.copyOf(changes);
+    }
+
+    /** The prices behind all inputs of a study; empty when one of them reaches further, or two the same price. */
+    static Optional<PriceInputs> of(StudyVariants variants, StudyInput base, UncertainInputs inputs) {
+        List<PriceLine> lines = new ArrayList<>();
+        for (int input = 0; input < inputs.spreads().size(); input++) {
+            Optional<List<PriceLine>> behind = behind(input, variants, base, inputs);
+            if (behind.isEmpty()) {
+                return Optional.empty();
+            }
+            lines.addAll(behind.get());
+        }
+        Set<PriceField> fields = new HashSet<>();
+        boolean apart = lines.stream().allMatch(line -> fields.add(line.field()));
+        List<InputChange> changes = IntStream.range(0, inputs.spreads().size()).mapToObj(variants::change).toList();
+        return apart ? Optional.of(new PriceInputs(lines, changes)) : Optional.empty();
+    }
+
+    /** The prices behind an input; empty when it reaches further than prices. */
+    static Optional<List<PriceLine>> behind(int input, StudyVariants variants, StudyInput base, UncertainInputs inputs) {
+        Spread spread = inputs.spreads().get(input);
+        if (inputs.ofWords(input) || spread.low() == spread.high()) {
+            return Optional.empty();
+        }
+        double middle = (spread.low() + 2 * spread.high()) / 3;
+        StudyInput low = at(input, spread.low(), variants, inputs);
+        StudyInput high = at(input, spread.high(), variants, inputs);
+        StudyInput between = at(input, middle, variants, inputs);
+        if (!PriceFields.alone(base, low) || !PriceFields.alone(base, high) || !PriceFields.alone(base, between)) {
+            return Optional.empty();
+        }
+        List<PriceLine> lines = new ArrayList<>();
+        for (PriceField field : PriceField.all(base)) {
+            double slope = (field.in(high) - field.in(low)) / (spread.high() - spread.low());
+            PriceLine line = new PriceLine(input, field, field.in(base), field.in(low) - slope * spread.low(), slope);
+            double apart = Math.abs(line.at(middle) - field.in(between));
+            if (apart > CLOSE * Math.max(Math.abs(field.in(low)), Math.abs(field.in(high)))) {
+                return Optional.empty();
+            }
+            if (slope != 0) {
+                lines.add(line);
+            }
+        }
+        return Optional.of(lines);
+    }
+
+    private static StudyInput at(int input, double value, StudyVariants variants, UncertainInputs inputs) {
+        return variants.at(inputs.alone(input, value));
+    }
+
+    /** The prices that vary. */
+    List<PriceField> fields() {
+        return lines.stream().map(PriceLine::field).toList();
+    }
+
+    /**
+     * Writes the prices at values of the inputs; not a number leaves them as they are.
+     *
+     * @return false when a field does not allow such a value
+     */
+    boolean write(double[] inputs, double[] prices) {
+        for (int input = 0; input < inputs.length; input++) {
+            if (!Double.isNaN(inputs[input]) && !changes.get(input).allows(inputs[input])) {
+                return false;
+            }
+        }
+        for (int i = 0; i < prices.length; i++) {
+            PriceLine line = lines.get(i);
+            prices[i] = line.at(inputs[line.input()]);
+        }
+        return true;
+    }
+}
