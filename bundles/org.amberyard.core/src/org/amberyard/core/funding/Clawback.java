@@ -13,12 +13,14 @@ import java.util.Optional;
  *
  * @param payments payments that are made
  * @param repayments what is paid back
+ * @param withheld what is not paid any more
  */
-public record Clawback(List<Payment> payments, List<Repayment> repayments) {
+public record Clawback(List<Payment> payments, List<Repayment> repayments, List<Withheld> withheld) {
 
     public Clawback {
         payments = List.copyOf(payments);
         repayments = List.copyOf(repayments);
+        withheld = List.copyOf(withheld);
     }
 
     /**
@@ -30,32 +32,38 @@ public record Clawback(List<Payment> payments, List<Repayment> repayments) {
      * @param left year in which buses left the fleet, by their number; a bus that stays is not in it
      */
     public static Clawback of(AwardLedger ledger, List<Programme> programmes, List<Payment> payments, Map<String, Integer> left) {
-        List<Payment> open = new ArrayList<>(payments);
-        List<Repayment> repayments = new ArrayList<>();
+        Settling settling = new Settling(programmes, new ArrayList<>(payments), new ArrayList<>(), new ArrayList<>());
         for (int line = 0; line < ledger.lines().size(); line++) {
             FundedLine funded = ledger.lines().get(line);
             Optional<Integer> year = funded.purchase().bus().map(b -> left.get(b.unit()));
             if (year.isPresent()) {
-                add(line, funded, year.get(), programmes, open, repayments);
+                settling.settle(line, funded, year.get());
             }
         }
-        return new Clawback(open, repayments);
+        return new Clawback(settling.open, settling.repayments, settling.withheld);
     }
 
-    private static void add(int line, FundedLine funded, int year, List<Programme> programmes, List<Payment> open,
-            List<Repayment> repayments) {
-        int served = year - funded.purchase().year();
-        for (Award award : funded.awards()) {
-            int hold = programmes.get(award.programme()).conditions().holdYears();
-            double amount = withheld(open, line, award.programme(), year, owed(award.paid(), hold, served));
-            if (amount > 0) {
-                repayments.add(new Repayment(line, award.programme(), year, served, amount));
+    /** Awards being settled, one bus that leaves after the other. */
+    private record Settling(List<Programme> programmes, List<Payment> open, List<Repayment> repayments, List<Withheld> withheld) {
+
+        void settle(int line, FundedLine funded, int year) {
+            int served = year - funded.purchase().year();
+            for (Award award : funded.awards()) {
+                int hold = programmes.get(award.programme()).conditions().holdYears();
+                double owed = owed(award.paid(), hold, served);
+                double back = paidBack(open, line, award.programme(), year, owed);
+                if (back > 0) {
+                    repayments.add(new Repayment(line, award.programme(), year, served, back));
+                }
+                if (owed > back) {
+                    withheld.add(new Withheld(line, award.programme(), year, owed - back));
+                }
             }
         }
     }
 
     /** Takes what is owed off the payments that are still to come, the latest first; gives what they do not cover. */
-    private static double withheld(List<Payment> open, int line, int programme, int year, double owed) {
+    private static double paidBack(List<Payment> open, int line, int programme, int year, double owed) {
         double left = owed;
         List<Payment> toCome = open.stream().filter(p -> p.line() == line && p.programme() == programme && p.year() >= year)
                 .sorted(Comparator.comparingInt(Payment::year).reversed()).toList();

@@ -2,9 +2,9 @@ package org.amberyard.core.plan;
 
 import java.util.EnumSet;
 import java.util.Set;
-import org.amberyard.core.funding.AwardLedger;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.Purchase;
+import org.amberyard.core.funding.Withheld;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.NominalCosts;
 
@@ -12,14 +12,14 @@ import org.amberyard.core.money.NominalCosts;
  * Purchases of a plan less what programmes award for them, whenever that is paid; money of the purchase.
  *
  * @param costs costs of the plan
- * @param awards awards of the plan
+ * @param funding funding of the plan
  */
-record NetPurchases(NominalCosts costs, AwardLedger awards) {
+record NetPurchases(NominalCosts costs, PlanFunding funding) {
     private static final Set<Purchase.Kind> INFRASTRUCTURE = EnumSet.of(Purchase.Kind.PORTS, Purchase.Kind.SITE_WORK);
 
     /** Buses bought for a place in a year. */
     double buses(int place, int year) {
-        double awarded = awards.lines().stream().filter(line -> line.purchase().row() == place
+        double awarded = funding.awards().lines().stream().filter(line -> line.purchase().row() == place
                 && line.purchase().kind() == Purchase.Kind.BUS && line.purchase().year() == year)
                 .mapToDouble(FundedLine::funded).sum();
         return Math.max(0, costs.amount(place, year, CostCategory.BUS_PURCHASE) - awarded);
@@ -37,7 +37,12 @@ record NetPurchases(NominalCosts costs, AwardLedger awards) {
     }
 
     private double awarded(Purchase.Kind kind, int year) {
-        return awards.lines().stream().filter(line -> line.purchase().kind() == kind && line.purchase().year() == year)
+        return funding.awards().lines().stream().filter(line -> line.purchase().kind() == kind && line.purchase().year() == year)
                 .mapToDouble(FundedLine::funded).sum();
+    }
+
+    /** Awards that lowered the purchases but are withheld from a year on, because their bus leaves service at its start. */
+    double withheld(int year) {
+        return funding.withheld().stream().filter(w -> w.year() == year).mapToDouble(Withheld::amount).sum();
     }
 }

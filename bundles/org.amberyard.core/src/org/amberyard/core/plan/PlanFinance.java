@@ -25,7 +25,7 @@ public record PlanFinance(List<Debt> debts, FinanceLedger ledger, List<Double> d
 
     static PlanFinance of(StudyInput study, PlanInput plan, FleetHistory fleet, PlanCosts costs) {
         NominalCosts nominal = new NominalCosts(costs.ledger());
-        NetPurchases net = new NetPurchases(nominal, costs.funding().awards());
+        NetPurchases net = new NetPurchases(nominal, costs.funding());
         PlanDebts planDebts = new PlanDebts(study, net);
         List<Debt> debts = planDebts.of(plan);
         FinanceLedger.Builder builder = new FinanceLedger.Builder(study.years(), study.money().rates());

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import org.amberyard.core.funding.AwardLedger;
 import org.amberyard.core.funding.Clawback;
+import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.funding.Payment;
 import org.amberyard.core.funding.Payments;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Repayment;
+import org.amberyard.core.funding.Withheld;
 import org.amberyard.core.money.CostLedger;
 
 /**
@@ -19,13 +21,16 @@ import org.amberyard.core.money.CostLedger;
  * @param awards what programmes pay for each line, money of the year of purchase
  * @param payments when awards become money
  * @param repayments what is paid back for buses that leave service before their time
+ * @param withheld what is not paid any more for such buses
  * @param flows all money that moves, as it stands in the ledger
  */
-public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repayment> repayments, List<FundingFlow> flows) {
+public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repayment> repayments, List<Withheld> withheld,
+        List<FundingFlow> flows) {
 
     public PlanFunding {
         payments = List.copyOf(payments);
         repayments = List.copyOf(repayments);
+        withheld = List.copyOf(withheld);
         flows = List.copyOf(flows);
     }
 
@@ -48,7 +53,14 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
         List<FundingFlow> earned = CreditFlows.of(study, course.yards());
         flows.addAll(earned);
         flows.addAll(new AidFlows(study, awards, course.fleet(), costs, earned).all());
-        return new PlanFunding(awards, settled.payments(), settled.repayments(), flows);
+        return new PlanFunding(awards, settled.payments(), settled.repayments(), settled.withheld(), flows);
+    }
+
+    /** What programmes take back of the awards of a line: what is paid back and what is withheld, money of the year of the award. */
+    double takenBack(FundedLine line) {
+        int place = awards.lines().indexOf(line);
+        return repayments.stream().filter(r -> r.line() == place).mapToDouble(Repayment::amount).sum()
+                + withheld.stream().filter(w -> w.line() == place).mapToDouble(Withheld::amount).sum();
     }
 
     /** What is paid of awards and what is paid back. */

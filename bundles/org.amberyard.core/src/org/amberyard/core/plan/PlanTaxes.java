@@ -10,7 +10,7 @@ import org.amberyard.core.money.NominalCosts;
 
 /**
  * Income tax of a plan by year: running costs, training and tools, depreciation, interest and fees of borrowing are deducted,
- * gains on sales, credits and aid taxed. Awards lower what is written off; paid back
+ * gains on sales, credits and aid taxed. Awards lower what is written off; paid back or withheld
  * they are deducted. Fees are spread over the years of their debt. The tax of a year falls with its running costs. What is
  * left at the end of the study is taxed as if it were sold then, since the costs take it as sold.
  */
@@ -41,9 +41,10 @@ final class PlanTaxes {
     }
 
     private double deductions(int year) {
-        double sum = books.depreciation(year) + net.training(year) + costs.amount(year, CostCategory.FUNDING_REPAID);
+        double sum = books.depreciation(year) + net.training(year) + costs.amount(year, CostCategory.FUNDING_REPAID) + net.withheld(year);
         for (CostCategory category : CostCategory.values()) {
-            sum += CostGroups.investment(category) ? 0 : costs.amount(year, category);
+            boolean running = !CostGroups.investment(category) && category.time() != FlowTime.END;
+            sum += running ? costs.amount(year, category) : 0;
         }
         for (Debt debt : debts) {
             sum += debt.feeDeducted(year) + debt.interestDeducted(year);

@@ -12,7 +12,7 @@ import org.amberyard.core.money.MoneyRules;
  * count whenever they are paid; low-carbon credits and operating aid are no grants.
  *
  * @param capital what is bought
- * @param grant what programmes award for it
+ * @param grant what programmes award for it and do not take back
  */
 public record ProjectCost(double capital, double grant) {
     private static final ProjectCost NOTHING = new ProjectCost(0, 0);
@@ -40,7 +40,7 @@ public record ProjectCost(double capital, double grant) {
         int year = line.purchase().year();
         CostCategory category = CostCategory.FUNDING;
         double stated = rules.stated(1, category, year) / rules.rates().inflationFactor(rules.time(category, year));
-        return new ProjectCost(line.purchase().cost() * stated, line.funded() * stated);
+        return new ProjectCost(line.purchase().cost() * stated, (line.funded() - plan.funding().takenBack(line)) * stated);
     }
 
     private ProjectCost plus(ProjectCost other) {
