@@ -106,7 +106,7 @@ def _per_ton(factors, study, results, plans, projects, checks):
     )
     for row in results.rows("cost_effectiveness"):
         buses, where = projects[row["plan"]], (row["plan"], row["measure"], row["basis"])
-        money = cost(plans[row["plan"]], buses)[row["basis"]]
+        money = cost(plans[row["plan"]], plans[study.baseline], buses)[row["basis"]]
         if row["measure"].startswith("weighted"):
             kg = sum(w * (b.before.exhaust()[p] - b.after.exhaust()[p]) for b in buses for p, w in weights.items())
         else:

@@ -159,6 +159,7 @@ class Funding:
         ]
         if line.kind == "bus" and gone and gone[0] - line.year < programme.hold:
             owed = amount * (1 - (gone[0] - line.year) / programme.hold)
+            line.taken_back += owed
             payments, back = kept(payments, owed, gone[0])
             if back > 0:
                 self.flows.append(("award paid back", programme.name, line.place, gone[0], -back))

@@ -26,6 +26,7 @@ class Line:
     used: bool = False
     awards: list = field(default_factory=list)
     left: list = None
+    taken_back: float = 0.0
 
 
 def within(row, calendar):

@@ -91,14 +91,19 @@ def _baseline_too(baseline, event, old):
     )
 
 
-def cost(plan, buses):
-    """Capital of the project and what programmes award for it, whenever they pay, in stated money of the purchases, not
-    discounted: what is bought for the first time. Renewals, credits and aid are no part of it.
+def cost(plan, baseline, buses):
+    """Capital of the project and what programmes award for it and do not take back, whenever they pay, in stated money of the
+    purchases, not discounted: what is bought for the first time, less what the baseline buys for its yard too. Renewals, credits
+    and aid are no part of it.
     """
     bought, first = {b.key for b in buses if b.bought}, plan.study.money.first_year
     lines = [line for line in plan.funding.lines if line.place == YARD or (line.place, line.year + first) in bought]
-    awarded = [(line.year, sum(amount for _, _, amount in line.awards)) for line in lines]
+    signed = [(line, 1.0) for line in lines] + [(line, -1.0) for line in baseline.funding.lines if line.place == YARD]
+    stated = plan.study.money.restated
     return {
-        "capital": sum(plan.study.money.restated(sum(line.parts), START, line.year) for line in lines),
-        "grant only": sum(plan.study.money.restated(amount, START, year) for year, amount in awarded),
+        "capital": sum(sign * stated(sum(line.parts), START, line.year) for line, sign in signed),
+        "grant only": sum(
+            sign * stated(sum(amount for _, _, amount in line.awards) - line.taken_back, START, line.year)
+            for line, sign in signed
+        ),
     }

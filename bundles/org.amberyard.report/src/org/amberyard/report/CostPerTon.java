@@ -12,6 +12,7 @@ import org.amberyard.core.money.CostEffectiveness;
 import org.amberyard.core.plan.ProjectCost;
 import org.amberyard.core.plan.ReplacedBuses;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.report.AirRows.OfBenefit;
 import org.amberyard.report.AirRows.OfProject;
 
@@ -31,39 +32,39 @@ final class CostPerTon {
      * @param pollutant pollutant that is reduced; empty for several by weight
      * @param measure what is reduced
      * @param basis whose money counts
-     * @param cost the money
+     * @param cost the money, and how it comes about
      * @param reducedKg what is reduced for it, kg
      * @param perTon money per short ton; not a number where nothing is reduced
      * @param formula how it comes about
      */
-    record Line(OfProject project, Optional<Pollutant> pollutant, String measure, String basis, double cost, double reducedKg, double perTon, String formula) {
+    record Line(OfProject project, Optional<Pollutant> pollutant, String measure, String basis, Derivation cost, double reducedKg, double perTon, String formula) {
         static List<Line> all(StudyResult result) {
             List<Line> lines = new ArrayList<>();
             for (OfProject project : OfProject.all(result)) {
-                ProjectCost cost = ProjectCost.of(project.plan(), project.buses());
-                add(project, "capital", cost.capital(), lines);
-                add(project, "grant only", cost.grant(), lines);
+                ProjectCost cost = ProjectCost.of(result, project.plan(), project.buses());
+                add(project, "capital", cost.whyCapital(), lines);
+                add(project, "grant only", cost.whyGrant(), lines);
             }
             return lines;
         }
 
-        private static void add(OfProject project, String basis, double cost, List<Line> lines) {
+        private static void add(OfProject project, String basis, Derivation cost, List<Line> lines) {
             Masses life = ReplacedBuses.reducedInLife(project.buses());
             for (Pollutant pollutant : IN_LIFE) {
                 double kg = life.kg(pollutant);
                 lines.add(new Line(project, Optional.of(pollutant), pollutant.label() + ", remaining life", basis, cost, kg,
-                        GrantTerms.perShortTon(cost, kg), "cost ÷ short tons reduced in the remaining life of the old buses = "
-                                + text(cost) + " ÷ " + text(kg / GrantTerms.KG_PER_SHORT_TON)));
+                        GrantTerms.perShortTon(cost.value(), kg), "cost ÷ short tons reduced in the remaining life of the old buses = "
+                                + text(cost.value()) + " ÷ " + text(kg / GrantTerms.KG_PER_SHORT_TON)));
             }
             lines.add(recovered(project, basis, cost));
         }
 
-        private static Line recovered(OfProject project, String basis, double cost) {
+        private static Line recovered(OfProject project, String basis, Derivation cost) {
             GrantTerms terms = project.result().input().air().grants();
             Masses reduced = ReplacedBuses.reducedPerYear(project.buses());
-            Optional<CostEffectiveness> recovered = terms.recovered(cost, reduced);
+            Optional<CostEffectiveness> recovered = terms.recovered(cost.value(), reduced);
             String formula = CostEffectiveness.FORMULA + "; yearly reduction = " + text(terms.noxWeight()) + " NOx + "
-                    + text(terms.hcWeight()) + " HC + " + text(terms.pmWeight()) + " PM2.5" + recovered.map(c -> ": " + text(cost)
+                    + text(terms.hcWeight()) + " HC + " + text(terms.pmWeight()) + " PM2.5" + recovered.map(c -> ": " + text(cost.value())
                             + " × " + text(c.recoveryFactor()) + " ÷ " + text(c.reducedPerYear())).orElse("");
             return new Line(project, Optional.empty(), "weighted, capital recovery", basis, cost, terms.weightedKg(reduced),
                     recovered.map(CostEffectiveness::costPerUnit).orElse(Double.NaN), formula);
@@ -80,8 +81,9 @@ final class CostPerTon {
                 .text("plan", "Plan", "Name of the plan.", r -> r.project().plan().name())
                 .text("measure", "Measure", "Pollutant and span of time; exhaust of engines and heaters.", Line::measure)
                 .text("basis", "Money", "Capital of the project, or only what programmes pay of it.", Line::basis)
-                .money("cost", "Cost", "New buses, ports, works, training and tools of the project in the money that the study "
-                        + "states, not discounted; or the grants for them.", Line::cost)
+                .money("cost", "Cost", "New buses, ports, works, training and tools of the project, less what the baseline buys "
+                        + "for its yard too, in the money that the study states, not discounted; or the grants for them.", l -> l.cost().value())
+                .why(Line::cost)
                 .number("reduced", "Reduced", ColumnUnit.SHORT_TON_OF_KG, "What is reduced; by capital recovery the weighted reduction "
                         + "of a year.", Line::reducedKg)
                 .number("reduced_kg", "Reduced", ColumnUnit.KG, "The same in kilograms.", Line::reducedKg)

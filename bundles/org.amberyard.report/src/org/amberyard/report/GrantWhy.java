@@ -34,7 +34,7 @@ final class GrantWhy {
         BenefitWhy why = new BenefitWhy(line.project().result());
         List<ReplacedBus> buses = line.project().buses();
         return line.pollutant().map(p -> why.perShortTon(buses, p, line.basis(), line.cost()))
-                .orElseGet(() -> why.recovered(buses, line.basis(), line.cost()).orElseGet(() -> Derivation.of(line.measure(),
+                .orElseGet(() -> why.recovered(buses, line.cost()).orElseGet(() -> Derivation.of(line.measure(),
                         Double.NaN, Derivation.MONEY, "nothing is reduced")));
     }
 }

@@ -64,7 +64,7 @@ public final class FillWords {
 
     private void addReplaced(List<String> all) {
         int steps = fill.replaced().size();
-        int ports = fill.portType().isPresent() ? fill.plan().getPortPurchases().size() : 0;
+        int ports = fill.replacedPorts().size();
         if (steps + ports > 0) {
             all.add("In their place go "
                     + (steps > 0 ? counted(steps, "step", "steps") + " that the plan has for these buses" : "")

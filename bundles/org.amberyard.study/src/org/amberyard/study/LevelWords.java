@@ -28,8 +28,8 @@ public final class LevelWords {
         if (levelling.unmet().isEmpty()) {
             all.add(level.isEmpty() ? "No year is above " + cap + "." : moved() + " so that no year is above " + cap + ".");
         } else {
-            all.add(level.isEmpty() ? "No step can move to a year in which that helps to keep " + cap + "."
-                    : moved() + " but " + cap + " cannot be kept in every year.");
+            all.add(level.isEmpty() ? "No move of a step was found that helps to keep " + cap + "."
+                    : moved() + " but no moves were found that keep " + cap + " in every year.");
         }
         levelling.shifts().forEach(s -> all.add(shift(s)));
         levelling.unmet().forEach(u -> all.add(level.year(u.year()) + " stays above the cap by " + money(u.above()) + "."));

@@ -59,7 +59,8 @@ public final class PlanFill {
      * @param programme programme that pays for the buses and ports that it pays for, up to its most buses
      */
     public static PlanFill of(Study study, Plan plan, StudyResult result, FillRule rule, Optional<Programme> programme) {
-        return new PlanFill(study, plan, rule, PlanFilling.of(result, rule), programme);
+        return new PlanFill(study, plan, rule, PlanFilling.of(result,
+                result.input().plans().get(study.getPlans().indexOf(plan)), rule), programme);
     }
 
     /** The programme that most steps of a plan name, the first of equals; empty when they name none. */
@@ -134,12 +135,21 @@ public final class PlanFill {
         return plan.getReplacements().stream().filter(r -> filled.contains(r.getBus())).toList();
     }
 
+    /** Port purchases of the plan that go because the rule buys ports from its first year on. */
+    List<PortPurchase> replacedPorts() {
+        return portType().isEmpty() ? List.of()
+                : plan.getPortPurchases().stream().filter(p -> p.getYear() >= year(rule.firstYear())).toList();
+    }
+
     /** True when there is nothing to write. */
     public boolean isEmpty() {
         return steps.isEmpty();
     }
 
-    /** Writes the steps in place of those that the plan has for their buses, and the ports in place of the plan's. */
+    /**
+     * Writes the steps in place of those that the plan has for their buses, and the ports in place of those that it buys from the rule's
+     * first year on.
+     */
     public void write() {
         plan.getReplacements().removeAll(replaced());
         steps.forEach(s -> BusSteps.of(plan, s.bus()).with(s.year(), s.type(), s.programmes()).write(plan));
@@ -154,7 +164,7 @@ public final class PlanFill {
     }
 
     private void writePorts(PortType type) {
-        plan.getPortPurchases().clear();
+        plan.getPortPurchases().removeAll(replacedPorts());
         for (PlanFilling.Ports ports : filling.ports()) {
             PortPurchase purchase = PlansFactory.eINSTANCE.createPortPurchase();
             purchase.setYear(year(ports.year()));

@@ -88,11 +88,11 @@ class AirWhyTest {
             Derivation reduced = life.parts().get(0);
             assertEquals(reduced.parts().get(0).value() - reduced.parts().get(1).value(), reduced.value(), 1e-9);
         }
-        double cost = ProjectCost.of(result.plans().get(1), buses).capital();
+        Derivation cost = ProjectCost.of(result, result.plans().get(1), buses).whyCapital();
         double kg = ReplacedBuses.reducedInLife(buses).kg(Pollutant.NOX);
-        assertEquals(GrantTerms.perShortTon(cost, kg), benefit.perShortTon(buses, Pollutant.NOX, "capital", cost).value(),
+        assertEquals(GrantTerms.perShortTon(cost.value(), kg), benefit.perShortTon(buses, Pollutant.NOX, "capital", cost).value(),
                 1e-6);
-        assertEquals(study.air().grants().recovered(cost, ReplacedBuses.reducedPerYear(buses)).orElseThrow().costPerUnit(),
-                benefit.recovered(buses, "capital", cost).orElseThrow().value(), 1e-6);
+        assertEquals(study.air().grants().recovered(cost.value(), ReplacedBuses.reducedPerYear(buses)).orElseThrow().costPerUnit(),
+                benefit.recovered(buses, cost).orElseThrow().value(), 1e-6);
     }
 }

@@ -30,7 +30,7 @@ class PlanFillingTest {
     }
 
     private static PlanFilling fill(FillRule.Pace pace, int number, int first, int last, FillRule.PortRule ports) {
-        return PlanFilling.of(RESULT, new FillRule(pace, number, first, last, true, Set.of(Role.ROUTE), ports));
+        return PlanFilling.of(RESULT, RESULT.input().plans().get(0), new FillRule(pace, number, first, last, true, Set.of(Role.ROUTE), ports));
     }
 
     @Test
@@ -66,7 +66,7 @@ class PlanFillingTest {
 
     @Test
     void anEngineIsFollowedByTheSuccessorOfItsType() {
-        PlanFilling engines = PlanFilling.of(RESULT, new FillRule(FillRule.Pace.PER_YEAR, 8, 0, 0, false,
+        PlanFilling engines = PlanFilling.of(RESULT, RESULT.input().plans().get(0), new FillRule(FillRule.Pace.PER_YEAR, 8, 0, 0, false,
                 EnumSet.allOf(Role.class), FillRule.PortRule.NONE));
         assertTrue(engines.steps().stream().allMatch(s -> s.type() == TinyDistrict.DIESEL));
     }
@@ -75,5 +75,20 @@ class PlanFillingTest {
     void aRuleThatMakesNoSenseIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> fill(FillRule.Pace.PER_YEAR, 0, 0, 3, FillRule.PortRule.NONE));
         assertThrows(IllegalArgumentException.class, () -> fill(FillRule.Pace.ALL_BY, 0, 3, 2, FillRule.PortRule.NONE));
+    }
+
+    /** Two buses that are electric today, one step of the plan that stays, and the port that the plan buys before the rule begins. */
+    @Test
+    void portsCountTheBusesThatTheRuleDoesNotReplace() {
+        List<BusInput> buses = new ArrayList<>();
+        IntStream.range(0, 6).forEach(i -> buses.add(new BusInput("B" + i, i == 5 ? Role.SPARE : Role.ROUTE,
+                i < 2 ? TinyDistrict.ELECTRIC : TinyDistrict.DIESEL, i == 5 ? OptionalInt.empty() : OptionalInt.of(0), -2 - i, 10_000, 0, 0,
+                OptionalDouble.empty(), OptionalInt.empty())));
+        PlanInput plan = new PlanInput("Plan", List.of(new PlanInput.Replacement(3, 5, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(),
+                List.of())), List.of(new PlanInput.PortPurchase(0, 0, 2, List.of()), new PlanInput.PortPurchase(2, 0, 9, List.of())), List.of(), List.of());
+        StudyInput study = TinyDistrict.withBuses(TinyDistrict.withPlans(TinyDistrict.study(), plan), buses);
+        PlanFilling filling = PlanFilling.of(StudyEvaluation.of(study, DutyTable.of(study.duty())), plan, new FillRule(FillRule.Pace.PER_YEAR, 1, 1, 2, true,
+                Set.of(Role.ROUTE), new FillRule.PortRule(OptionalInt.of(0), 1)));
+        assertEquals(List.of(new PlanFilling.Ports(1, 1), new PlanFilling.Ports(2, 1), new PlanFilling.Ports(3, 1)), filling.ports());
     }
 }

@@ -140,7 +140,7 @@ class PlanFundingTest {
             Programme late = fund().payout(new Payout(lag, Optional.empty())).built();
             StudyResult result = evaluated(CONSTANT, new FundingInput(List.of(late), List.of(), List.of(), List.of(operating),
                     FundingInput.Declared.NOTHING), steps(electric(1, 1, 0)));
-            assertEquals(AWARD / Math.pow(1.025, 1), ProjectCost.of(result.plans().get(1), ReplacedBuses.of(result, 1)).grant(),
+            assertEquals(AWARD / Math.pow(1.025, 1), ProjectCost.of(result, result.plans().get(1), ReplacedBuses.of(result, 1)).grant(),
                     CENT);
         }
     }

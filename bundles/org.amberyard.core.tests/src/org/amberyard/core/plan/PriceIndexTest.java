@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.CostLedger;
@@ -13,6 +14,7 @@ import org.amberyard.core.money.PricePath;
 import org.amberyard.core.tariff.MinimumBill;
 import org.amberyard.core.tariff.Tariff;
 import org.amberyard.core.yard.Metering;
+import org.amberyard.core.why.Derivation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -99,10 +101,27 @@ class PriceIndexTest {
                 new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), Metering.own(lifted),
                 List.of(),
                         depot.charging()));
-        CostLedger ledger = TinyDistrict.evaluated(study, DUTY, 1).ledger();
+        PlanResult plan = TinyDistrict.evaluated(study, DUTY, 1);
+        CostLedger ledger = plan.ledger();
         double bill = ledger.amount(3, CostCategory.ELECTRIC_ENERGY) + ledger.amount(3, CostCategory.ELECTRIC_DEMAND)
                 + ledger.amount(3, CostCategory.ELECTRIC_FIXED);
         assertTrue(ledger.amount(3, CostCategory.ELECTRIC_ENERGY) > 1000);
         assertEquals(12 * 5000, bill, 1e-6);
+        Derivation why = plan.costs().why(3, 3, CostCategory.ELECTRIC_FIXED);
+        assertEquals(ledger.amount(3, CostCategory.ELECTRIC_FIXED), why.value(), 1e-6);
+        Derivation months = named(why, "bills at the prices of the year");
+        assertEquals(why.value(), months.value(), 1e-6);
+        assertEquals(12, months.parts().size());
+        assertEquals(months.parts().get(0).value(), named(months.parts().get(0), "Customer charge").value()
+                + named(months.parts().get(0), "minimum bill").value(), 1e-6);
+    }
+
+    private static Derivation named(Derivation tree, String name) {
+        return all(tree).filter(d -> d.name().equals(name)).findFirst().orElseThrow(() -> new AssertionError(name + " in " + all(tree)
+                .map(Derivation::name).toList()));
+    }
+
+    private static Stream<Derivation> all(Derivation tree) {
+        return Stream.concat(Stream.of(tree), tree.parts().stream().flatMap(PriceIndexTest::all));
     }
 }

@@ -75,7 +75,7 @@ class ReplacedBusesTest {
     void theOldRouteBusSavesLittleAsASpare() {
         ReplacedBus spare = at(2);
         assertEquals(0, spare.reducedExhaust().kg(Pollutant.NOX), 1e-9, "both engines are of the same group");
-        assertEquals(new ProjectCost(0, 0), ProjectCost.of(plan, spare));
+        assertEquals(0, ProjectCost.of(plan, spare).capital());
     }
 
     @Test
@@ -102,7 +102,7 @@ class ReplacedBusesTest {
 
     @Test
     void theProjectCostsItsBusesAndWhatTheYardNeeds() {
-        ProjectCost cost = ProjectCost.of(plan, replaced);
+        ProjectCost cost = ProjectCost.of(result, plan, replaced);
         double buses = plan.ledger().amount(1, CostCategory.BUS_PURCHASE) + plan.ledger().amount(2, CostCategory.BUS_PURCHASE);
         double renewed = plan.ledger().amount(3, CostCategory.PORTS);
         assertTrue(renewed > 0, "hardware of the ports is renewed, which is no part of the project");

@@ -99,6 +99,23 @@ class PortHeatTest {
         assertEquals(heldKwh + preheatKw / 2, heat.kwh(), 1e-12);
     }
 
+    /** A port of 6.6 kW has no power for 25 kW of heat and a pack that takes 8 kWh more: it gives what it can, never before the bus is there. */
+    @Test
+    void whatThePortCannotGiveComesFromTheBattery() {
+        EnergyUse run = new EnergyUse(30, 1, 20, 0, EnergyCauses.ZERO, 12.5 + 8, 0, 0, 0);
+        DayBlock day = new DayBlock(List.of(new DayBlock.Leg("Morning", 390, 480, true, -10, run, 12, 25),
+                new DayBlock.Leg("Afternoon", 540, 630, true, -10, run, 12, 25)), 12);
+        YardHeat heat = YardHeat.of(day, 1, 630, 1830, 0, 6.6);
+        assertEquals(new BusNeed.Heat(480, 540, 6.6), heat.standing().get(1), "all of the hour between the runs");
+        assertEquals(List.of(new BusNeed.Heat(1800, 1830, 6.6 - 8 / 20.0)), heat.beforeDepartures(), "in the morning");
+        assertEquals(2 * 20.5, heat.kwh() + heat.lackingKwh(), 1e-12);
+        YardDetail detail = detail(1, PortUnit.of(new Port("Slow", false, 6.6, 0.88, 0, 0, 0, 10, 20, 0), 1, 1), ChargePolicy.AT_ONCE, true,
+                route(25, 30, 10, 20));
+        assertTrue(mostKw(detail) <= 6.6 + 1e-6, "on 6.6 kW: " + mostKw(detail));
+        assertEquals(0, detail.year().totalMissingKwh(), 1e-9);
+        assertAllUsed(detail);
+    }
+
     /** Eight buses at two plugs draw no more than two plugs give, heat or not. */
     @Test
     void busesWithoutAPlugAreNotHeatedThroughOne() {

@@ -50,24 +50,24 @@ public final class BenefitWhy {
     }
 
     /** Money for a short ton of a pollutant less. */
-    public Derivation perShortTon(List<ReplacedBus> buses, Pollutant pollutant, String ofWhat, double cost) {
+    public Derivation perShortTon(List<ReplacedBus> buses, Pollutant pollutant, String ofWhat, Derivation cost) {
         List<Derivation> lives = new ArrayList<>();
         buses.forEach(b -> lives.add(lifetime(b, pollutant)));
         Derivation kg = Derivation.sum(pollutant.label() + " reduced by all buses", WhyMass.KG, lives);
         return Derivation.of(ofWhat + " per short ton of " + pollutant.label(),
-                GrantTerms.perShortTon(cost, kg.value()), Derivation.MONEY, "cost ÷ short tons",
-                cost(ofWhat, cost), tons(kg));
+                GrantTerms.perShortTon(cost.value(), kg.value()), Derivation.MONEY, "cost ÷ short tons",
+                cost, tons(kg));
     }
 
     /** Yearly cost by capital recovery for a weighted short ton less in a year; empty where nothing is reduced. */
-    public Optional<Derivation> recovered(List<ReplacedBus> buses, String ofWhat, double cost) {
+    public Optional<Derivation> recovered(List<ReplacedBus> buses, Derivation cost) {
         GrantTerms terms = result.input().air().grants();
         Derivation kg = Derivation.sum("weighted reduction of a year", WhyMass.KG, List.of(
                 weighted(buses, Pollutant.NOX, terms.noxWeight(), "noxWeight"),
                 weighted(buses, Pollutant.HC, terms.hcWeight(), "hcWeight"),
                 weighted(buses, Pollutant.PM25, terms.pmWeight(), "pmWeight")));
-        return terms.recovered(cost, ReplacedBuses.reducedPerYear(buses))
-                .map(c -> c.why("weighted pollutants", TON, cost(ofWhat, cost), tons(kg)));
+        return terms.recovered(cost.value(), ReplacedBuses.reducedPerYear(buses))
+                .map(c -> c.why("weighted pollutants", TON, cost, tons(kg)));
     }
 
     private Derivation weighted(List<ReplacedBus> buses, Pollutant pollutant, double weight, String field) {
@@ -80,9 +80,5 @@ public final class BenefitWhy {
     private static Derivation tons(Derivation kg) {
         return Derivation.of(kg.name() + ", in short tons", kg.value() / GrantTerms.KG_PER_SHORT_TON, TON,
                 "kilograms ÷ 907.18474", kg);
-    }
-
-    private static Derivation cost(String ofWhat, double cost) {
-        return Derivation.of(ofWhat, cost, Derivation.MONEY, "sum over the buses replaced and the yard, in stated money");
     }
 }

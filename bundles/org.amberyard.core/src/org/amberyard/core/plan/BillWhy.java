@@ -3,7 +3,10 @@ package org.amberyard.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.amberyard.core.tariff.Bill;
+import org.amberyard.core.tariff.BillComponent;
+import org.amberyard.core.tariff.BillIndex;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.BillParts;
 import org.amberyard.core.tariff.BillUnit;
@@ -13,18 +16,31 @@ import org.amberyard.core.why.Derivation;
 import org.amberyard.core.why.InputRef;
 import org.amberyard.core.yard.YardYear;
 
-/** How what the bills of a yard's year ask for comes about, at base-date prices: by month, line by line. */
+/** How what the bills of a yard's year ask for comes about: by month, line by line. */
 final class BillWhy {
     private final YardYear yard;
     private final ToDoubleFunction<BillParts> part;
+    private final UnaryOperator<Bill> atPrices;
+
+    private BillWhy(YardYear yard, ToDoubleFunction<BillParts> part, UnaryOperator<Bill> atPrices) {
+        this.yard = yard;
+        this.part = part;
+        this.atPrices = atPrices;
+    }
 
     /**
+     * At base-date prices.
+     *
      * @param yard the year
      * @param part what is asked about: what follows the energy, the demand or neither
      */
     BillWhy(YardYear yard, ToDoubleFunction<BillParts> part) {
-        this.yard = yard;
-        this.part = part;
+        this(yard, part, bill -> bill);
+    }
+
+    /** The same when prices have risen. */
+    BillWhy at(BillIndex index) {
+        return new BillWhy(yard, part, bill -> bill.at(yard.input().metering().tariff(), index));
     }
 
     /** The year's bills; on a meter that the building shares less what it would be billed without charging. */
@@ -39,7 +55,7 @@ final class BillWhy {
     }
 
     private Derivation bills(String name, BillYear year) {
-        return Derivation.sum(name, Derivation.MONEY, year.bills().stream().map(this::month).toList());
+        return Derivation.sum(name, Derivation.MONEY, year.bills().stream().map(atPrices).map(this::month).toList());
     }
 
     private Derivation month(Bill bill) {
@@ -52,8 +68,12 @@ final class BillWhy {
         double amount = part.applyAsDouble(line.parts());
         InputRef tariff = new InputRef("Tariff", yard.input().metering().tariff().name(), "name");
         if (line.unit() == BillUnit.MONEY) {
-            return Derivation.of(line.label(), amount, Derivation.MONEY, "share of the lines before it",
+            return Derivation.product(line.label(), Derivation.MONEY, Derivation.of("what it falls on", amount / line.price(),
+                    Derivation.MONEY, "lines before it, as far as they follow the same"),
                     Derivation.input("share that the tariff asks for", line.price(), "share", tariff));
+        }
+        if (line.component() == BillComponent.MINIMUM) {
+            return Derivation.of(line.label(), amount, Derivation.MONEY, "minimum bill of the month less the charges that count towards it");
         }
         String what = line.demand().map(d -> "billed: " + d.explanation()).orElse("metered in the hours of the line");
         Derivation price = Derivation.input("price in the tariff " + tariff.element(), line.price(), priceUnit(line.unit()), tariff);
@@ -75,6 +95,7 @@ final class BillWhy {
             case KWH -> "money/kWh";
             case KW -> "money/kW/month";
             case MONTH -> "money/month";
+            case DAY -> "money/day";
             default -> Derivation.MONEY;
         };
     }

@@ -59,21 +59,23 @@ public record PlanFilling(List<Step> steps, List<Ports> ports, List<Left> left) 
         left = List.copyOf(left);
     }
 
-    /** What a rule writes for the present fleet of a study. */
-    public static PlanFilling of(StudyResult result, FillRule rule) {
-        return new Writer(result, rule).filling();
+    /** What a rule writes into a plan for the present fleet of a study. */
+    public static PlanFilling of(StudyResult result, PlanInput plan, FillRule rule) {
+        return new Writer(result, plan, rule).filling();
     }
 
     private static final class Writer {
         private final StudyResult result;
         private final StudyInput study;
+        private final PlanInput plan;
         private final FillRule rule;
         private final List<Step> steps = new ArrayList<>();
         private final List<Left> left = new ArrayList<>();
 
-        Writer(StudyResult result, FillRule rule) {
+        Writer(StudyResult result, PlanInput plan, FillRule rule) {
             this.result = result;
             this.study = result.input();
+            this.plan = plan;
             this.rule = rule;
         }
 
@@ -90,7 +92,8 @@ public record PlanFilling(List<Step> steps, List<Ports> ports, List<Left> left) 
                 }
             }
             steps.sort(Comparator.comparingInt(Step::year));
-            return new PlanFilling(steps, ports(), left);
+            boolean withPorts = rule.electric() && rule.ports().port().isPresent();
+            return new PlanFilling(steps, withPorts ? new FilledPorts(study, plan, rule, steps).bought() : List.of(), left);
         }
 
         /** Places that can be filled, the oldest bus first; of equals the one with more distance. */
@@ -142,22 +145,6 @@ public record PlanFilling(List<Step> steps, List<Ports> ports, List<Left> left) 
                 case PER_YEAR -> rule.firstYear() + turn / rule.number();
                 case ALL_BY -> rule.firstYear() + turn * (rule.lastYear() - rule.firstYear() + 1) / all;
             };
-        }
-
-        /** Enough ports for the electric buses that have come by each year. */
-        private List<Ports> ports() {
-            List<Ports> bought = new ArrayList<>();
-            int have = 0;
-            for (int year = 0; year < study.years() && rule.electric() && rule.ports().port().isPresent(); year++) {
-                int by = year;
-                long buses = steps.stream().filter(s -> s.year() <= by).count();
-                int need = (int) Math.ceil(buses / rule.ports().busesPerPort() - 1e-9);
-                if (need > have) {
-                    bought.add(new Ports(year, need - have));
-                    have = need;
-                }
-            }
-            return bought;
         }
     }
 }

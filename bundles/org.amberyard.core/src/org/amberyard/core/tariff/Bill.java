@@ -31,17 +31,22 @@ public record Bill(int month, int contractYear, List<BillLine> lines) {
     }
 
     /**
-     * Money by what it follows when prices have risen: charges rise each by its own index, then come percentages, the
+     * The bill when prices have risen: charges rise each by its own index, then come percentages, the
      * minimum and
      * taxes. So a month that is lifted to the minimum pays the minimum until its charges have outgrown it.
      *
      * @param tariff the tariff of the bill
      */
-    public BillParts parts(Tariff tariff, BillIndex index) {
+    public Bill at(Tariff tariff, BillIndex index) {
         BillSheet sheet = new BillSheet(new MeterMonth(month, List.of()), PeakHistory.NONE, 1, LineRounding.NONE);
         lines.stream().filter(BillLine::charge).forEach(l -> sheet.lines().add(l.at(index)));
         sheet.close(tariff, tariff.minimum().times(index.fixed()));
-        return new Bill(month, contractYear, sheet.lines()).parts();
+        return new Bill(month, contractYear, sheet.lines());
+    }
+
+    /** Money by what it follows when prices have risen; see {@link #at}. */
+    public BillParts parts(Tariff tariff, BillIndex index) {
+        return at(tariff, index).parts();
     }
 
     /** Money to be paid. */

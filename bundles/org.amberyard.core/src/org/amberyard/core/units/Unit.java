@@ -72,6 +72,7 @@ public enum Unit {
     MONEY_PER_HOUR("money/h", "¤/h", "¤/h", 1),
     MONEY_PER_TONNE("money/t", "¤/t", "¤/t", 1),
     MONEY_PER_YEAR("money/year", "¤/yr", "¤/yr", 1),
+    MONEY_PER_DAY("money/day", "¤/d", "¤/d", 1),
     MONEY_PER_MONTH("money/month", "¤/month", "¤/month", 1),
     MONEY_PER_KM("money/km", "¤/mi", "¤/km", Unit.KM_PER_MILE),
     MONEY_PER_LITRE("money/L", "¤/gal", "¤/L", Unit.L_PER_GALLON),

@@ -78,15 +78,14 @@ final class BusNeeds {
 
     /**
      * With the night. A bus that shares plugs with others cannot count on standing at one when heat is due, and
-     * beside the charge that
-     * must go on until the departure the port has no power for heat: it is then taken from the battery, which is
-     * charged for it.
+     * beside the charge that must go on until the departure the port has no power for heat: it is then taken from the battery, which is
+     * charged for it, as is what the port has no power for anyway.
      */
     private BusNeed need(List<BusNeed.Stay> byDay, double fromMin, double toMin, double nightKwh, double packC,
             YardHeat heat) {
         YardHeat plugged = plugged(heat);
         List<BusNeed.Stay> stays = new ArrayList<>(byDay);
-        stays.addAll(night(fromMin, toMin, nightKwh + heat.kwh() - plugged.kwh(), packC, plugged));
+        stays.addAll(night(fromMin, toMin, nightKwh + heat.lackingKwh() + heat.kwh() - plugged.kwh(), packC, plugged));
         return new BusNeed(stays.stream().map(s -> s.taking(plugged.besideKwh(s))).toList(), plugged.apartFrom(stays)
                 .all());
     }

@@ -26,9 +26,13 @@ public record PortOffer(List<PortOption> options, double payPerSwap) {
 
     /** The choice with ports more of the cheapest type that stand unused. */
     PortChoice withUnused(PortChoice choice, int more) {
-        int cheapest = IntStream.range(0, options.size()).boxed()
+        return choice.withUnused(more, options, cheapest());
+    }
+
+    /** Place of the type that costs least. */
+    int cheapest() {
+        return IntStream.range(0, options.size()).boxed()
                 .min(Comparator.comparingDouble(o -> options.get(o).costPerYear())).orElseThrow();
-        return choice.withUnused(more, options, cheapest);
     }
 
     /** Words of a choice, with how many stand unused. */

@@ -48,10 +48,10 @@ record PortQuestion(List<YardInput> years, PortOffer offer, List<PortUnit> bough
                 Optional.ofNullable(plan.get(policy)))).toList();
     }
 
-    /** Bill of the last year with so many ports of the first type and no bus. */
+    /** Bill of the last year with so many ports of the cheapest type and no bus. */
     private double atRest(int ports) {
-        PortMix first = PortMix.ofUnits(List.of(), offer.options()).plus(ports, offer.options(), 0);
-        return YardYear.of(years.get(years.size() - 1).atRest(first.units(offer.options()))).parts().total();
+        PortMix cheapest = PortMix.ofUnits(List.of(), offer.options()).plus(ports, offer.options(), offer.cheapest());
+        return YardYear.of(years.get(years.size() - 1).atRest(cheapest.units(offer.options()))).parts().total();
     }
 
     private static void add(PortSearch search, List<Integer> numbers, Progress progress,

@@ -10,8 +10,9 @@ import org.amberyard.core.duty.DayBlock;
  *
  * @param beforeDepartures for the cabin before each departure, in the order of the day
  * @param standing for the pack through the night and through the times between runs
+ * @param lackingKwh heat that the port has no power for, kWh; the battery gives it
  */
-record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing) {
+record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing, double lackingKwh) {
     /** Time before departure in which a bus is heated, as in the duty. */
     private static final double PREHEAT_MIN = 30;
 
@@ -21,11 +22,11 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
     }
 
     /** No heat. */
-    static final YardHeat NONE = new YardHeat(List.of(), List.of());
+    static final YardHeat NONE = new YardHeat(List.of(), List.of(), 0);
 
     /** Nothing but an even power through the night. */
     static YardHeat even(double fromMin, double toMin, double kwh) {
-        return new YardHeat(List.of(), span(fromMin, toMin, kwh));
+        return new YardHeat(List.of(), span(fromMin, toMin, kwh), 0);
     }
 
     /**
@@ -36,7 +37,7 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
      * @param lastMin return in the evening, minutes after midnight
      * @param nextMin departure on the next morning of service
      * @param otherKwh heat for other driving, through the night, kWh
-     * @param portKw power behind the port, kW; a bus that would be heated with more is heated longer
+     * @param portKw power behind the port, kW
      */
     static YardHeat of(DayBlock day, double factor, double lastMin, double nextMin, double otherKwh, double portKw) {
         YardHeat heat = new Stand(lastMin, nextMin, portKw).heat(day.legs().get(0), factor, otherKwh);
@@ -50,31 +51,30 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
     /** A time at the yard before a run, and the power behind its port, kW. */
     private record Stand(double fromMin, double toMin, double portKw) {
 
-        /** The heat before the run, and all other evenly through the stand. */
+        /** The heat before the run, and all other evenly through the stand, as far as the port has power for it. */
         YardHeat heat(DayBlock.Leg next, double factor, double otherKwh) {
-            double kwh = factor * next.use().gridKwh();
-            double beforeKwh = Math.min(kwh, factor * next.preheatKw() * Math.min(PREHEAT_MIN, toMin - fromMin) / 60);
-            List<BusNeed.Heat> even = span(fromMin, toMin, otherKwh + kwh - beforeKwh);
-            double evenKw = even.stream().mapToDouble(BusNeed.Heat::kw).sum();
-            return new YardHeat(before(toMin, beforeKwh, next.preheatKw(), portKw - evenKw), even);
+            double minutes = Math.max(0, toMin - fromMin);
+            double preheatMin = Math.min(PREHEAT_MIN, minutes);
+            double wantedKwh = factor * next.use().gridKwh();
+            double beforeKwh = Math.min(wantedKwh, factor * next.preheatKw() * preheatMin / 60);
+            double evenKwh = Math.min(otherKwh + wantedKwh - beforeKwh, portKw * minutes / 60);
+            double evenKw = minutes > 0 ? evenKwh / (minutes / 60) : 0;
+            double beforeKw = Math.min(next.preheatKw(), portKw - evenKw);
+            double givenKwh = Math.min(beforeKwh, beforeKw * preheatMin / 60);
+            return new YardHeat(givenKwh > 0 ? span(toMin - givenKwh / beforeKw * 60, toMin, givenKwh) : List.of(),
+                    span(fromMin, toMin, evenKwh), otherKwh + wantedKwh - givenKwh - evenKwh);
         }
     }
 
     private YardHeat and(YardHeat later) {
-        return new YardHeat(joined(beforeDepartures, later.beforeDepartures), joined(standing, later.standing));
+        return new YardHeat(joined(beforeDepartures, later.beforeDepartures), joined(standing, later.standing), lackingKwh + later.lackingKwh);
     }
 
     private static List<BusNeed.Heat> joined(List<BusNeed.Heat> first, List<BusNeed.Heat> second) {
         return Stream.concat(first.stream(), second.stream()).toList();
     }
 
-    private static List<BusNeed.Heat> before(double departureMin, double kwh, double preheatKw, double mostKw) {
-        double minutes = preheatKw > 0 ? Math.min(PREHEAT_MIN, kwh / preheatKw * 60) : PREHEAT_MIN;
-        double least = mostKw > 0 ? kwh / mostKw * 60 : minutes;
-        return span(departureMin - Math.max(minutes, least), departureMin, kwh);
-    }
-
-    /** All of it, kWh. */
+    /** All that the port gives, kWh. */
     double kwh() {
         return all().stream().mapToDouble(BusNeed.Heat::kwh).sum();
     }
@@ -90,7 +90,7 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
     YardHeat apartFrom(List<BusNeed.Stay> stays) {
         return new YardHeat(beforeDepartures.stream()
                 .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(),
-                standing);
+                standing, lackingKwh);
     }
 
     /** All of it. */
