@@ -2,14 +2,21 @@ package org.amberyard.batch;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.MeterImport;
+import org.amberyard.exchange.MeterSource;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.study.Study;
 
 /** Puts the building's load of a meter's interval data into a study, and says what was read and assumed. */
 final class ImportMeterVerb implements Verb {
+    private static final String METER = "--meter";
+    private static final String OFFSET = "--utc-offset-min";
+    private static final int MOST_OFFSET_MIN = 15 * 60;
 
     @Override
     public String name() {
@@ -18,17 +25,18 @@ final class ImportMeterVerb implements Verb {
 
     @Override
     public String usage() {
-        return "import-meter STUDY FILE";
+        return "import-meter STUDY FILE [" + METER + " N] [" + OFFSET + " MINUTES]";
     }
 
     @Override
     public String summary() {
-        return "makes the building's load in STUDY of the interval data in FILE (CSV, 15, 30 or 60 min, kW or kWh)";
+        return "makes the building's load in STUDY of the interval data in FILE (CSV or Green Button XML; 15, 30 or 60 min, kW or "
+                + "kWh)";
     }
 
     @Override
     public Set<String> options() {
-        return Set.of();
+        return Set.of(METER, OFFSET);
     }
 
     @Override
@@ -39,7 +47,7 @@ final class ImportMeterVerb implements Verb {
         if (depot == null) {
             throw new WrongUse("STUDY is " + paths.study() + ", which has no depot that could have a building.");
         }
-        MeterImport imported = read(paths.file(), depot);
+        MeterImport imported = read(paths.file(), arguments, depot);
         imported.keepSolar(depot);
         depot.getBuildingLoadDays().removeAll(imported.replaced(depot));
         depot.getBuildingLoadDays().addAll(imported.days());
@@ -49,14 +57,34 @@ final class ImportMeterVerb implements Verb {
         return ExitCode.DONE;
     }
 
-    private static MeterImport read(Path file, Depot depot) throws WrongUse {
+    private static MeterImport read(Path file, Arguments arguments, Depot depot) throws WrongUse {
         if (!Files.isRegularFile(file)) {
-            throw new WrongUse("FILE is " + file + ", where there is no file; give a CSV file.");
+            throw new WrongUse("FILE is " + file + ", where there is no file; give a CSV or XML file.");
         }
         try {
-            return MeterImport.read(file, depot.getBuildingMonths());
+            MeterSource source = MeterSource.read(file, ReadingProgress.NONE);
+            int meter = meter(source, arguments);
+            return source.load(meter, offset(source, meter, arguments), depot.getBuildingMonths());
         } catch (ImportException e) {
             throw new WrongUse("No load was imported from " + file + ":" + System.lineSeparator() + e.getMessage());
         }
+    }
+
+    private static int meter(MeterSource source, Arguments arguments) throws WrongUse {
+        int count = source.meters().size();
+        OptionalInt meter = arguments.whole(METER, 1, count);
+        if (meter.isEmpty() && count > 1) {
+            throw new WrongUse("The file has " + count + " meters; choose one with " + METER + ": " + source.list() + ".");
+        }
+        return meter.orElse(1) - 1;
+    }
+
+    private static Duration offset(MeterSource source, int meter, Arguments arguments) throws WrongUse {
+        OptionalInt minutes = arguments.whole(OFFSET, -MOST_OFFSET_MIN, MOST_OFFSET_MIN);
+        if (minutes.isEmpty() && source.needsClock(meter)) {
+            throw new WrongUse("The file does not tell its local clock; give " + OFFSET + ", local standard time less UTC in minutes, "
+                    + "such as -360.");
+        }
+        return Duration.ofMinutes(minutes.orElse(0));
     }
 }

@@ -15,12 +15,13 @@ import java.util.regex.Pattern;
  * The readings of a meter's file, in the order of the file.
  *
  * @param file name of the file
+ * @param form where the file says what its numbers are
  * @param unit unit of the readings
  * @param stepMin length of the intervals, minutes
  * @param ends true when the file stamps intervals with their ends
  * @param readings readings
  */
-record MeterFile(String file, MeterUnit unit, int stepMin, boolean ends, List<MeterReading> readings) {
+record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boolean ends, List<MeterReading> readings) {
     private static final Pattern NUMBER = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
     private static final List<Integer> STEPS_MIN = List.of(15, 30, 60);
     private static final int DAY_MIN = 1440;
@@ -47,7 +48,7 @@ record MeterFile(String file, MeterUnit unit, int stepMin, boolean ends, List<Me
         boolean ends = columns.ends().orElseGet(() -> minute(stamped.get(0)) == stepMin);
         List<MeterReading> readings = ends ? stamped.stream()
                 .map(r -> new MeterReading(r.start().minusMinutes(stepMin), r.number(), r.row())).toList() : stamped;
-        return new MeterFile(sheet.file(), columns.unit(), stepMin, ends, readings);
+        return new MeterFile(sheet.file(), MeterForm.CSV, columns.unit(), stepMin, ends, readings);
     }
 
     private static int minute(MeterReading reading) {

@@ -4,18 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects the problems of one file; after many it counts on without keeping them, for nobody reads a thousand. */
-final class ProblemList {
+public final class ProblemList {
     private static final int MOST_LISTED = 50;
 
     private final String file;
     private final List<ImportProblem> problems = new ArrayList<>();
     private int more;
 
-    ProblemList(String file) {
+    /** Problems of the file of this name. */
+    public ProblemList(String file) {
         this.file = file;
     }
 
-    void add(int row, String column, String message) {
+    /** Adds a problem; row and column as in {@link ImportProblem}. */
+    public void add(int row, String column, String message) {
         if (problems.size() < MOST_LISTED) {
             problems.add(new ImportProblem(file, row, column, message));
         } else {
@@ -23,12 +25,18 @@ final class ProblemList {
         }
     }
 
-    boolean isEmpty() {
+    /** The refusal of a file for one reason. */
+    public static ImportException refusal(String file, int row, String column, String message) {
+        return new ImportException(List.of(new ImportProblem(file, row, column, message)));
+    }
+
+    /** True as long as nothing is wrong. */
+    public boolean isEmpty() {
         return problems.isEmpty();
     }
 
     /** @throws ImportException when there are any */
-    void refuseIfAny() throws ImportException {
+    public void refuseIfAny() throws ImportException {
         if (more > 0) {
             problems.add(new ImportProblem(file, 0, "", "There are " + more + " more problems of this kind or another."));
         }
