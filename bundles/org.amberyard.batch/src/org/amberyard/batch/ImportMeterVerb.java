@@ -2,7 +2,9 @@ package org.amberyard.batch;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.amberyard.exchange.ImportException;
@@ -15,8 +17,7 @@ import org.amberyard.model.study.Study;
 /** Puts the building's load of a meter's interval data into a study, and says what was read and assumed. */
 final class ImportMeterVerb implements Verb {
     private static final String METER = "--meter";
-    private static final String OFFSET = "--utc-offset-min";
-    private static final int MOST_OFFSET_MIN = 15 * 60;
+    private static final String ZONE = "--zone";
 
     @Override
     public String name() {
@@ -25,7 +26,7 @@ final class ImportMeterVerb implements Verb {
 
     @Override
     public String usage() {
-        return "import-meter STUDY FILE [" + METER + " N] [" + OFFSET + " MINUTES]";
+        return "import-meter STUDY FILE [" + METER + " N] [" + ZONE + " ZONE]";
     }
 
     @Override
@@ -36,7 +37,7 @@ final class ImportMeterVerb implements Verb {
 
     @Override
     public Set<String> options() {
-        return Set.of(METER, OFFSET);
+        return Set.of(METER, ZONE);
     }
 
     @Override
@@ -64,7 +65,7 @@ final class ImportMeterVerb implements Verb {
         try {
             MeterSource source = MeterSource.read(file, ReadingProgress.NONE);
             int meter = meter(source, arguments);
-            return source.load(meter, offset(source, meter, arguments), depot.getBuildingMonths());
+            return source.load(meter, zone(source, meter, arguments), depot.getBuildingMonths());
         } catch (ImportException e) {
             throw new WrongUse("No load was imported from " + file + ":" + System.lineSeparator() + e.getMessage());
         }
@@ -79,12 +80,15 @@ final class ImportMeterVerb implements Verb {
         return meter.orElse(1) - 1;
     }
 
-    private static Duration offset(MeterSource source, int meter, Arguments arguments) throws WrongUse {
-        OptionalInt minutes = arguments.whole(OFFSET, -MOST_OFFSET_MIN, MOST_OFFSET_MIN);
-        if (minutes.isEmpty() && source.needsClock(meter)) {
-            throw new WrongUse("The file does not tell its local clock; give " + OFFSET + ", local standard time less UTC in minutes, "
-                    + "such as -360.");
+    private static ZoneId zone(MeterSource source, int meter, Arguments arguments) throws WrongUse {
+        Optional<String> zone = arguments.value(ZONE);
+        if (zone.isEmpty() && source.needsClock(meter)) {
+            throw new WrongUse("The file does not tell its local clock; give " + ZONE + ", such as America/Chicago.");
         }
-        return Duration.ofMinutes(minutes.orElse(0));
+        try {
+            return ZoneId.of(zone.orElse("UTC"));
+        } catch (DateTimeException e) {
+            throw new WrongUse(ZONE + " is " + zone.get() + "; it must be a time zone such as America/Chicago or UTC-6.");
+        }
     }
 }

@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -42,12 +42,12 @@ class GreenButtonTest {
     }
 
     private List<String> problems(String... parts) {
-        return assertThrows(ImportException.class, () -> read(parts).load(0, Duration.ZERO, List.of())).problems().stream()
+        return assertThrows(ImportException.class, () -> read(parts).load(0, ZoneOffset.UTC, List.of())).problems().stream()
                 .map(ImportProblem::toString).toList();
     }
 
     private static MeterImport load(MeterSource source) throws ImportException {
-        return source.load(0, Duration.ZERO, List.of());
+        return source.load(0, ZoneOffset.UTC, List.of());
     }
 
     /** 10 kW, and 30 kW from 8 to 16 h of the local clock on weekdays. */
@@ -116,10 +116,9 @@ class GreenButtonTest {
     void aFileWithoutAClockAsksForIt() throws Exception {
         MeterSource source = read(DELIVERED, METER, wattHours(1, JULY, AUGUST));
         assertTrue(source.needsClock(0));
-        MeterImport read = source.load(0, Duration.ofHours(-5), List.of());
+        MeterImport read = source.load(0, GreenButtonFile.CHICAGO, List.of());
         assertJuly(read);
-        assertTrue(read.sentences().contains("The file does not tell its local clock; it is taken as UTC -5.00 h all year, without "
-                + "daylight saving."), read.sentences().toString());
+        assertTrue(read.sentences().contains("The file does not tell its local clock; it is taken as that of America/Chicago."), read.sentences().toString());
     }
 
     @Test
@@ -130,7 +129,7 @@ class GreenButtonTest {
                 wattHours(2, JULY, AUGUST), GreenButtonFile.block(3, GreenButtonFile.readings(JULY, AUGUST, 900, t -> 500)));
         assertEquals(List.of("Bus garage, Shop (kWh, delivered, 2,976 readings)", "Bus garage, Office (kWh, delivered, 2,976 readings)"),
                 source.meters());
-        MeterImport office = source.load(1, Duration.ZERO, List.of());
+        MeterImport office = source.load(1, ZoneOffset.UTC, List.of());
         assertEquals(String.join(" ", Collections.nCopies(96, "2")), office.days().get(0).getMeanKw());
         assertTrue(office.sentences().contains("Passed over “Bus garage, Solar”: it counts reversed flow (flowDirection 19), power that "
                 + "the site feeds into the grid."), office.sentences().toString());
@@ -185,7 +184,7 @@ class GreenButtonTest {
         bill.setMonth(Month.JULY);
         bill.setEnergyKwh(2780);
         MeterSource source = read(GreenButtonFile.CLOCK, DELIVERED, METER, wattHours(1, JULY, AUGUST));
-        String message = assertThrows(ImportException.class, () -> source.load(0, Duration.ZERO, List.of(bill))).getMessage();
+        String message = assertThrows(ImportException.class, () -> source.load(0, ZoneOffset.UTC, List.of(bill))).getMessage();
         assertTrue(message.endsWith("a ratio of 4.00: the reading type says kWh but the numbers look like kW. Correct its uom or "
                 + "powerOfTenMultiplier if so (Wh are 72, W are 38), or correct the bills."), message);
     }

@@ -1,6 +1,5 @@
 package org.amberyard.exchange;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Map;
@@ -22,11 +21,6 @@ record EspiClock(long offsetS, long savingS, Optional<DstRule> begins, Optional<
         return new EspiClock(numbers.whole("tzOffset", -MOST_OFFSET_S, MOST_OFFSET_S),
                 numbers.whole("dstOffset", -7200, 7200, 0), rule(leaves, "dstStartRule", line, problems),
                 rule(leaves, "dstEndRule", line, problems));
-    }
-
-    /** A clock that is never changed. */
-    static EspiClock fixed(Duration offset) {
-        return new EspiClock(offset.toSeconds(), 0, Optional.empty(), Optional.empty());
     }
 
     /** Zeros, or ones, stand for no daylight saving. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.LongFunction;
 
 /**
  * A meter of a Green Button file.
@@ -52,11 +53,12 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
     }
 
     /**
-     * The readings on the local clock.
+     * The readings on a local clock.
      *
+     * @param local what the clock shows at seconds since 1970 UTC
      * @throws ImportException when a reading cannot be a building's load, or contradicts another
      */
-    MeterFile load(EspiClock local) throws ImportException {
+    MeterFile load(LongFunction<LocalDateTime> local) throws ImportException {
         ProblemList problems = new ProblemList(file);
         List<MeterReading> loads = new ArrayList<>();
         int[] order = readings.inOrder();
@@ -67,7 +69,7 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
                 continue;
             }
             check(at, problems);
-            LocalDateTime start = local.local(readings.startS(at));
+            LocalDateTime start = local.apply(readings.startS(at));
             loads.add(new MeterReading(start, type.kilo(readings.value(at)), readings.line(at)));
         }
         problems.refuseIfAny();

@@ -6,12 +6,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.model.depot.BuildingMonth;
@@ -78,11 +80,11 @@ public final class MeterSource {
      * The load of a meter.
      *
      * @param meter place among {@link #meters()}
-     * @param offset local standard time ahead of UTC, where the file does not tell; else not looked at
+     * @param zone zone of the local clock, where the file does not tell it; else not looked at
      * @param bills monthly bills of the same meter, which tell kW from kWh; may be empty
      * @throws ImportException when a reading cannot be a building's load, or bills show that its unit is another
      */
-    public MeterImport load(int meter, Duration offset, Collection<BuildingMonth> bills) throws ImportException {
+    public MeterImport load(int meter, ZoneId zone, Collection<BuildingMonth> bills) throws ImportException {
         if (table.isPresent()) {
             return MeterImport.of(table.get(), bills, List.of());
         }
@@ -92,15 +94,15 @@ public final class MeterSource {
             remarks.add("Meter: " + chosen.words() + ".");
         }
         if (chosen.clock().isEmpty()) {
-            remarks.add("The file does not tell its local clock; it is taken as UTC " + hours(offset)
-                    + " all year, without daylight saving.");
+            remarks.add("The file does not tell its local clock; it is taken as that of " + zone.getId() + ".");
         }
         remarks.addAll(passedOver);
-        return MeterImport.of(chosen.load(chosen.clock().orElseGet(() -> EspiClock.fixed(offset))), bills, remarks);
+        return MeterImport.of(chosen.load(clock(chosen, zone)), bills, remarks);
     }
 
-    private static String hours(Duration offset) {
-        return String.format(Locale.ROOT, "%+.2f h", offset.toMinutes() / 60.0);
+    private static LongFunction<LocalDateTime> clock(EspiMeter meter, ZoneId zone) {
+        return meter.clock().<LongFunction<LocalDateTime>>map(c -> c::local)
+                .orElse(epochS -> LocalDateTime.ofInstant(Instant.ofEpochSecond(epochS), zone));
     }
 
     /** Names of the meters in a line, for messages. */
