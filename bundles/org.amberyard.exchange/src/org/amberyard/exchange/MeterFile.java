@@ -28,15 +28,7 @@ record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boole
 
     /** @throws ImportException when anything in the file is not understood */
     static MeterFile read(Path path) throws ImportException {
-        List<ImportProblem> unreadable = new ArrayList<>();
-        CsvSheet sheet = CsvSheet.read(path, unreadable);
-        if (sheet.header().size() == 1 && sheet.header().get(0).contains(";")) {
-            unreadable.clear();
-            sheet = CsvSheet.read(path, ';', unreadable);
-        }
-        if (!unreadable.isEmpty()) {
-            throw new ImportException(unreadable);
-        }
+        CsvTable sheet = CsvTable.read(path);
         MeterColumns columns = MeterColumns.of(sheet);
         ProblemList problems = new ProblemList(sheet.file());
         List<MeterReading> stamped = readings(sheet, columns, problems);
@@ -55,7 +47,7 @@ record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boole
         return reading.start().getHour() * 60 + reading.start().getMinute();
     }
 
-    private static List<MeterReading> readings(CsvSheet sheet, MeterColumns columns, ProblemList problems) {
+    private static List<MeterReading> readings(CsvTable sheet, MeterColumns columns, ProblemList problems) {
         MeterClock clock = MeterClock.of(sheet.rows().stream().map(r -> r.get(columns.date())).toList());
         List<MeterReading> readings = new ArrayList<>();
         for (int i = 0; i < sheet.rows().size(); i++) {

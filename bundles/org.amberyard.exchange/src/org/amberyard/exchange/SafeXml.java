@@ -24,9 +24,6 @@ final class SafeXml {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setXMLReporter((message, type, related, location) -> {
-            // What is wrong comes as an exception; the reader would print it besides.
-        });
         return factory.createXMLStreamReader(in);
     }
 
