@@ -1,11 +1,11 @@
 package org.amberyard.exchange;
 
-import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PushbackInputStream;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.MalformedInputException;
@@ -21,9 +21,12 @@ public final class BoundedLines implements Closeable {
     private static final int MOST_CHARS = 32 * 1024;
     private static final int MARK_BYTES = 3;
 
-    private final BufferedReader reader;
+    private final Reader reader;
     private final String file;
     private final StringBuilder line = new StringBuilder();
+    private final char[] buffer = new char[8192];
+    private int at;
+    private int end;
     private int row;
     private boolean skipFeed;
 
@@ -40,8 +43,8 @@ public final class BoundedLines implements Closeable {
     public BoundedLines(InputStream in, String file, Optional<Charset> known) throws IOException {
         PushbackInputStream marked = new PushbackInputStream(in, MARK_BYTES);
         Charset charset = charset(marked).or(() -> known).orElse(StandardCharsets.UTF_8);
-        this.reader = new BufferedReader(new InputStreamReader(marked, charset.newDecoder()
-                .onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)));
+        this.reader = new InputStreamReader(marked, charset.newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT));
         this.file = file;
     }
 
@@ -70,15 +73,15 @@ public final class BoundedLines implements Closeable {
         row++;
         line.setLength(0);
         try {
-            int c = reader.read();
+            int c = read();
             if (skipFeed && c == '\n') {
-                c = reader.read();
+                c = read();
             }
             skipFeed = false;
             if (c < 0) {
                 return Optional.empty();
             }
-            for (; c >= 0 && c != '\n' && c != '\r'; c = reader.read()) {
+            for (; c >= 0 && c != '\n' && c != '\r'; c = read()) {
                 add((char) c);
             }
             skipFeed = c == '\r';
@@ -86,6 +89,17 @@ public final class BoundedLines implements Closeable {
         } catch (MalformedInputException e) {
             throw ProblemList.refusal(file, row, "", "The file is not UTF-8 text near this row; save it again as UTF-8.");
         }
+    }
+
+    private int read() throws IOException {
+        if (at == end) {
+            at = 0;
+            end = Math.max(0, reader.read(buffer));
+            if (end == 0) {
+                return -1;
+            }
+        }
+        return buffer[at++];
     }
 
     private void add(char c) throws ImportException {

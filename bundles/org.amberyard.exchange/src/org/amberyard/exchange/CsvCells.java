@@ -11,6 +11,21 @@ public final class CsvCells {
 
     /** The cells without blanks around them; empty when a quote is not closed. */
     public static Optional<List<String>> of(String line) {
+        return line.indexOf('"') < 0 ? Optional.of(bare(line)) : quoted(line);
+    }
+
+    private static List<String> bare(String line) {
+        List<String> cells = new ArrayList<>();
+        int from = 0;
+        for (int comma = line.indexOf(','); comma >= 0; comma = line.indexOf(',', from)) {
+            cells.add(line.substring(from, comma).strip());
+            from = comma + 1;
+        }
+        cells.add(line.substring(from).strip());
+        return cells;
+    }
+
+    private static Optional<List<String>> quoted(String line) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
