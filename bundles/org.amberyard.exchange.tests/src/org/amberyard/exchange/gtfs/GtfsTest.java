@@ -95,6 +95,17 @@ class GtfsTest {
         assertEquals(List.of(), errors);
     }
 
+    @Test
+    void trainsAreLeftOut() throws Exception {
+        GtfsText trains = new GtfsText().replace("routes.txt", ",Hill,3", ",Hill,2");
+        GtfsFeed feed = GtfsFeed.open(trains.folder(folder), ReadingProgress.NONE);
+        assertEquals("B1: route 12, 2 trips", feed.blocks(feed.kinds().get(0)).get(0).words());
+        GtfsImport read = read(trains, 0, "B1");
+        read.update(study).apply();
+        assertEquals(2, study.getRoutes().get(0).getRuns().size());
+        assertTrue(read.sentences(study).contains("Routes of trains, trams, ferries and the like, which are left out: 1."));
+    }
+
     /** 23:30 to 23:50 and 24:10 to 24:30 make one run of an hour. */
     @Test
     void whatBeginsAfterMidnightIsJoinedToTheRunBefore() throws Exception {

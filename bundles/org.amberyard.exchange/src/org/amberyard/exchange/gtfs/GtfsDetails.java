@@ -64,7 +64,7 @@ final class GtfsDetails {
     }
 
     private void takeTrip(GtfsRow row) throws ImportException {
-        if (!choice.blocks().contains(row.text("block_id")) || !feed.runs(row.text("service_id"), choice.days())) {
+        if (!choice.blocks().contains(row.text("block_id")) || !feed.isDriven(row.text("route_id"), row.text("service_id"), choice.days())) {
             return;
         }
         String id = row.needed("trip_id");

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,6 +31,7 @@ public final class GtfsFeed {
     private final ProblemList problems;
     private final List<String> agencies = new ArrayList<>();
     private final Map<String, String> routes = new HashMap<>();
+    private final Set<String> railways = new HashSet<>();
     private final GtfsServices services = new GtfsServices();
     private final Map<Work, Integer> works = new HashMap<>();
     private long unblocked;
@@ -79,7 +81,7 @@ public final class GtfsFeed {
 
     private void checkBlocks() {
         if (works.isEmpty()) {
-            problems.add(TRIPS, 1, "block_id", unblocked == 0 ? "The file has no trips." : "No trip has a block_id, so the schedule does not "
+            problems.add(TRIPS, 1, "block_id", unblocked == 0 ? "The file has no trips of buses." : "No trip has a block_id, so the schedule does not "
                     + "say which trips one bus drives; ask the agency for a schedule with blocks.");
         } else if (kinds.isEmpty()) {
             problems.add("calendar.txt", 0, "", "No service of a block runs on any day.");
@@ -92,9 +94,17 @@ public final class GtfsFeed {
         if (routes.size() == MOST_ROUTES) {
             throw ProblemList.refusal("routes.txt", row.row(), "", "The schedule has more than 100,000 routes.");
         }
+        if (!row.text("route_type").isEmpty() && !isBus(row.whole("route_type", 0, 1799))) {
+            railways.add(id);
+        }
         if (routes.putIfAbsent(id, name.isEmpty() ? id : name) != null) {
             row.refuse("route_id", "The route “" + id + "” stands there twice; keep one row.");
         }
+    }
+
+    /** Bus and trolleybus; bus services of the extended types, from memory. */
+    private static boolean isBus(int type) {
+        return type == 3 || type == 11 || type >= 700 && type < 900;
     }
 
     private void takeTrip(GtfsRow row) throws ImportException {
@@ -105,6 +115,8 @@ public final class GtfsFeed {
             row.refuse("route_id", "“" + route + "” is no route of routes.txt.");
         } else if (!services.has(service)) {
             row.refuse("service_id", "“" + service + "” is no service of calendar.txt or calendar_dates.txt.");
+        } else if (railways.contains(route)) {
+            return;
         } else if (block.isEmpty()) {
             unblocked++;
         } else {
@@ -113,6 +125,11 @@ public final class GtfsFeed {
             }
             works.merge(new Work(block, service, route), 1, Integer::sum);
         }
+    }
+
+    /** Number of routes that are driven by other vehicles than buses; their trips are left out. */
+    public int otherRoutes() {
+        return railways.size();
     }
 
     /** Names of the agencies. */
@@ -158,7 +175,8 @@ public final class GtfsFeed {
         return routes.getOrDefault(id, id);
     }
 
-    boolean runs(String service, GtfsDays days) {
-        return services.runs(service, days.sample());
+    /** True when a trip of a route and a service is driven by a bus on some days. */
+    boolean isDriven(String route, String service, GtfsDays days) {
+        return !railways.contains(route) && services.runs(service, days.sample());
     }
 }

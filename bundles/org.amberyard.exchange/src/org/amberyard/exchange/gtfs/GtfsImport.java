@@ -89,6 +89,9 @@ public final class GtfsImport {
         if (feed.unblockedTrips() > 0) {
             sentences.add(String.format(Locale.ENGLISH, "Trips without a block_id, which cannot be imported: %,d.", feed.unblockedTrips()));
         }
+        if (feed.otherRoutes() > 0) {
+            sentences.add("Routes of trains, trams, ferries and the like, which are left out: " + feed.otherRoutes() + ".");
+        }
         return sentences;
     }
 

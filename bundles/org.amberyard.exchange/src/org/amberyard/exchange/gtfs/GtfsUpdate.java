@@ -52,7 +52,7 @@ final class GtfsUpdate {
             List<Route> all = new ArrayList<>(study.getRoutes());
             all.addAll(fresh);
             update.putElements(study, StudyPackage.Literals.STUDY__ROUTES, all, fresh.stream()
-                    .map(r -> "route " + r.getName() + " is added, with " + r.getRuns().size() + " runs").toList());
+                    .map(r -> "route " + r.getName() + " is added, with " + r.getRuns().size() + (r.getRuns().size() == 1 ? " run" : " runs")).toList());
         }
         return update;
     }
