@@ -166,7 +166,8 @@ public final class GtfsFeed {
         return name.matches("\\d{1,12}") ? String.format("%12s", name) : name;
     }
 
-    Path path() {
+    /** Zip file or folder of the schedule. */
+    public Path path() {
         return path;
     }
 

@@ -58,6 +58,11 @@ public final class GtfsImport {
         return path.getFileName().toString();
     }
 
+    /** Names of the blocks, which become names of routes. */
+    public Set<String> blocks() {
+        return choice.blocks();
+    }
+
     /** What the blocks change in a study. */
     public StudyUpdate update(Study study) {
         return new GtfsUpdate(study, choice.days(), file(feed.path())).of(runs.blocks());
