@@ -34,8 +34,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
-    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, why, "
-            + "fill-plan, level-plan, what-if. See --help.";
+    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, import-weather, import-gtfs, "
+            + "fit-curve, task-sheet, bill, why, fill-plan, level-plan, what-if. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 
@@ -82,7 +82,7 @@ class CommandLineTest {
         assertTrue(err().contains("No load was imported from "), err());
         assertTrue(err().contains("meter.csv, row 2, column “kWh”: “much” must be a number"), err());
         assertEquals(2, run("import-meter", STUDY, "nowhere.csv"));
-        assertTrue(err().contains("where there is no file; give a CSV file."), err());
+        assertTrue(err().contains("where there is no file; give a CSV or XML file."), err());
     }
 
     @Test

@@ -24,8 +24,9 @@ public final class CommandLine {
 
     CommandLine(StudyEvaluator evaluator) {
         this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
-                new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(),
-                new FillPlanVerb(), new LevelPlanVerb(), new WhatIfVerb()), evaluator);
+                new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
+                new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(),
+                new WhatIfVerb()), evaluator);
     }
 
     CommandLine(List<Verb> verbs, StudyEvaluator evaluator) {

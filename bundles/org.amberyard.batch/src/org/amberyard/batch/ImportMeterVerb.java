@@ -2,14 +2,22 @@ package org.amberyard.batch;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.MeterImport;
+import org.amberyard.exchange.MeterSource;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.study.Study;
 
 /** Puts the building's load of a meter's interval data into a study, and says what was read and assumed. */
 final class ImportMeterVerb implements Verb {
+    private static final String METER = "--meter";
+    private static final String ZONE = "--zone";
 
     @Override
     public String name() {
@@ -18,17 +26,18 @@ final class ImportMeterVerb implements Verb {
 
     @Override
     public String usage() {
-        return "import-meter STUDY FILE";
+        return "import-meter STUDY FILE [" + METER + " N] [" + ZONE + " ZONE]";
     }
 
     @Override
     public String summary() {
-        return "makes the building's load in STUDY of the interval data in FILE (CSV, 15, 30 or 60 min, kW or kWh)";
+        return "makes the building's load in STUDY of the interval data in FILE (CSV or Green Button XML; 15, 30 or 60 min, kW or "
+                + "kWh)";
     }
 
     @Override
     public Set<String> options() {
-        return Set.of();
+        return Set.of(METER, ZONE);
     }
 
     @Override
@@ -39,7 +48,7 @@ final class ImportMeterVerb implements Verb {
         if (depot == null) {
             throw new WrongUse("STUDY is " + paths.study() + ", which has no depot that could have a building.");
         }
-        MeterImport imported = read(paths.file(), depot);
+        MeterImport imported = read(paths.file(), arguments, depot);
         imported.keepSolar(depot);
         depot.getBuildingLoadDays().removeAll(imported.replaced(depot));
         depot.getBuildingLoadDays().addAll(imported.days());
@@ -49,14 +58,37 @@ final class ImportMeterVerb implements Verb {
         return ExitCode.DONE;
     }
 
-    private static MeterImport read(Path file, Depot depot) throws WrongUse {
+    private static MeterImport read(Path file, Arguments arguments, Depot depot) throws WrongUse {
         if (!Files.isRegularFile(file)) {
-            throw new WrongUse("FILE is " + file + ", where there is no file; give a CSV file.");
+            throw new WrongUse("FILE is " + file + ", where there is no file; give a CSV or XML file.");
         }
         try {
-            return MeterImport.read(file, depot.getBuildingMonths());
+            MeterSource source = MeterSource.read(file, ReadingProgress.NONE);
+            int meter = meter(source, arguments);
+            return source.load(meter, zone(source, meter, arguments), depot.getBuildingMonths());
         } catch (ImportException e) {
             throw new WrongUse("No load was imported from " + file + ":" + System.lineSeparator() + e.getMessage());
+        }
+    }
+
+    private static int meter(MeterSource source, Arguments arguments) throws WrongUse {
+        int count = source.meters().size();
+        OptionalInt meter = arguments.whole(METER, 1, count);
+        if (meter.isEmpty() && count > 1) {
+            throw new WrongUse("The file has " + count + " meters; choose one with " + METER + ": " + source.list() + ".");
+        }
+        return meter.orElse(1) - 1;
+    }
+
+    private static ZoneId zone(MeterSource source, int meter, Arguments arguments) throws WrongUse {
+        Optional<String> zone = arguments.value(ZONE);
+        if (zone.isEmpty() && source.needsClock(meter)) {
+            throw new WrongUse("The file does not tell its local clock; give " + ZONE + ", such as America/Chicago.");
+        }
+        try {
+            return ZoneId.of(zone.orElse("UTC"));
+        } catch (DateTimeException e) {
+            throw new WrongUse(ZONE + " is " + zone.get() + "; it must be a time zone such as America/Chicago or UTC-6.");
         }
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetColumn;
@@ -85,7 +85,7 @@ final class ImportTableVerb implements Verb {
         }
         List<Sheet> sheets;
         try {
-            sheets = SheetReader.read(file, Progress.NONE);
+            sheets = SheetReader.read(file, ReadingProgress.NONE);
         } catch (ImportException e) {
             throw new WrongUse(e.getMessage());
         }

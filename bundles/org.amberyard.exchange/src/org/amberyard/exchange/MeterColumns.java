@@ -24,7 +24,7 @@ record MeterColumns(int date, int time, List<Integer> values, List<Integer> valu
     private static final List<String> MOMENT_WORDS = List.of("date", "datetime", "timestamp", "interval", "start", "end", "time");
 
     /** @throws ImportException when the headers do not say enough */
-    static MeterColumns of(CsvSheet sheet) throws ImportException {
+    static MeterColumns of(CsvTable sheet) throws ImportException {
         ProblemList problems = new ProblemList(sheet.file());
         List<List<String>> words = sheet.header().stream().map(MeterColumns::words).toList();
         OptionalInt moment = first(words, w -> MOMENT_WORDS.stream().anyMatch(w::contains) && !w.equals(List.of("time")));
@@ -47,7 +47,7 @@ record MeterColumns(int date, int time, List<Integer> values, List<Integer> valu
     }
 
     /** True when the dates need a column of times beside them. */
-    private static boolean isBareDate(CsvSheet sheet, int date) {
+    private static boolean isBareDate(CsvTable sheet, int date) {
         List<String> cells = sheet.rows().stream().map(r -> r.get(date)).filter(c -> !c.isEmpty()).limit(1).toList();
         return cells.stream().anyMatch(c -> MeterClock.of(cells).date(c).isPresent());
     }

@@ -15,27 +15,20 @@ import java.util.regex.Pattern;
  * The readings of a meter's file, in the order of the file.
  *
  * @param file name of the file
+ * @param form where the file says what its numbers are
  * @param unit unit of the readings
  * @param stepMin length of the intervals, minutes
  * @param ends true when the file stamps intervals with their ends
  * @param readings readings
  */
-record MeterFile(String file, MeterUnit unit, int stepMin, boolean ends, List<MeterReading> readings) {
+record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boolean ends, List<MeterReading> readings) {
     private static final Pattern NUMBER = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
     private static final List<Integer> STEPS_MIN = List.of(15, 30, 60);
     private static final int DAY_MIN = 1440;
 
     /** @throws ImportException when anything in the file is not understood */
     static MeterFile read(Path path) throws ImportException {
-        List<ImportProblem> unreadable = new ArrayList<>();
-        CsvSheet sheet = CsvSheet.read(path, unreadable);
-        if (sheet.header().size() == 1 && sheet.header().get(0).contains(";")) {
-            unreadable.clear();
-            sheet = CsvSheet.read(path, ';', unreadable);
-        }
-        if (!unreadable.isEmpty()) {
-            throw new ImportException(unreadable);
-        }
+        CsvTable sheet = CsvTable.read(path);
         MeterColumns columns = MeterColumns.of(sheet);
         ProblemList problems = new ProblemList(sheet.file());
         List<MeterReading> stamped = readings(sheet, columns, problems);
@@ -47,14 +40,14 @@ record MeterFile(String file, MeterUnit unit, int stepMin, boolean ends, List<Me
         boolean ends = columns.ends().orElseGet(() -> minute(stamped.get(0)) == stepMin);
         List<MeterReading> readings = ends ? stamped.stream()
                 .map(r -> new MeterReading(r.start().minusMinutes(stepMin), r.number(), r.row())).toList() : stamped;
-        return new MeterFile(sheet.file(), columns.unit(), stepMin, ends, readings);
+        return new MeterFile(sheet.file(), MeterForm.CSV, columns.unit(), stepMin, ends, readings);
     }
 
     private static int minute(MeterReading reading) {
         return reading.start().getHour() * 60 + reading.start().getMinute();
     }
 
-    private static List<MeterReading> readings(CsvSheet sheet, MeterColumns columns, ProblemList problems) {
+    private static List<MeterReading> readings(CsvTable sheet, MeterColumns columns, ProblemList problems) {
         MeterClock clock = MeterClock.of(sheet.rows().stream().map(r -> r.get(columns.date())).toList());
         List<MeterReading> readings = new ArrayList<>();
         for (int i = 0; i < sheet.rows().size(); i++) {

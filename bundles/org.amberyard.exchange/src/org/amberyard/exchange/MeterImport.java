@@ -2,6 +2,7 @@ package org.amberyard.exchange;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -36,10 +37,14 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
      * @throws ImportException when the file is not understood, or bills show that its unit is another
      */
     public static MeterImport read(Path path, List<BuildingMonth> bills) throws ImportException {
-        MeterFile file = MeterFile.read(path);
+        return of(MeterFile.read(path), bills, List.of());
+    }
+
+    static MeterImport of(MeterFile file, Collection<BuildingMonth> bills, List<String> remarks) throws ImportException {
         MeterYear year = new MeterYear(file);
         checkUnit(file, year, bills);
         List<String> sentences = new ArrayList<>(MeterSentences.of(file, year));
+        sentences.addAll(remarks);
         bills.stream().filter(b -> !year.days(b.getMonth()).isEmpty() && b.getEnergyKwh() > 0)
                 .filter(b -> Math.abs(year.kwh(b.getMonth()) / b.getEnergyKwh() - 1) > BILL_TOLERANCE)
                 .forEach(b -> sentences.add(bill(year, b) + "; check that both are of the same meter and year."));
@@ -77,7 +82,7 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
     }
 
     /** Numbers of the other unit are off by the intervals of an hour, in every month alike. */
-    private static void checkUnit(MeterFile file, MeterYear year, List<BuildingMonth> bills) throws ImportException {
+    private static void checkUnit(MeterFile file, MeterYear year, Collection<BuildingMonth> bills) throws ImportException {
         double perHour = 60.0 / file.stepMin();
         double factor = file.unit() == MeterUnit.KWH ? perHour : 1 / perHour;
         List<BuildingMonth> known = bills.stream().filter(b -> !year.days(b.getMonth()).isEmpty() && b.getEnergyKwh() > 0).toList();
@@ -86,8 +91,7 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
         if (other) {
             MeterUnit looksLike = file.unit() == MeterUnit.KWH ? MeterUnit.KW : MeterUnit.KWH;
             throw new ImportException(List.of(new ImportProblem(file.file(), 1, "", bill(year, known.get(0))
-                    + ": the header says " + file.unit().label() + " but the numbers look like " + looksLike.label()
-                    + ". Let the header end in _" + file.unit().otherEnding() + " if so, or correct the bills.")));
+                    + ": " + file.form().wrongUnit(file.unit(), looksLike))));
         }
     }
 }

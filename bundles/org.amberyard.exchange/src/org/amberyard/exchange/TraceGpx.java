@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -62,21 +61,13 @@ public final class TraceGpx {
                 return;
             }
             try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-                readXml(factory().createXMLStreamReader(in));
+                readXml(SafeXml.reader(in));
             }
         } catch (XMLStreamException e) {
-            problems.add(e.getLocation() == null ? 0 : e.getLocation().getLineNumber(), "",
-                    "The file is not XML, or it is damaged there.");
+            SafeXml.tellDamage(e, problems);
         } catch (IOException e) {
             problems.add(0, "", "The file cannot be read: " + e.getMessage());
         }
-    }
-
-    private static XMLInputFactory factory() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        return factory;
     }
 
     private void readXml(XMLStreamReader xml) throws XMLStreamException {
@@ -94,12 +85,8 @@ public final class TraceGpx {
     }
 
     private boolean toRoot(XMLStreamReader xml) throws XMLStreamException {
-        while (xml.next() != XMLStreamConstants.START_ELEMENT) {
-            if (xml.getEventType() == XMLStreamConstants.DTD) {
-                problems.add(xml.getLocation().getLineNumber(), "", "The file declares a document type (DOCTYPE). GPX files "
-                        + "never need one; such a declaration can pull in other files or fill the memory.");
-                return false;
-            }
+        if (!SafeXml.toRoot(xml, "GPX", problems)) {
+            return false;
         }
         boolean gpx = xml.getLocalName().equals("gpx") && NAMESPACE.equals(xml.getNamespaceURI());
         if (!gpx) {

@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.exchange.MeterImport;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage;
@@ -184,12 +186,12 @@ class TariffsPageTest {
             Depot depot = study.study().getDepot();
             display.syncExec(() -> depot.getBuildingLoadDays().forEach(d -> d.setSolarKw("1 2 3")));
             List<BuildingLoadDay> before = List.copyOf(depot.getBuildingLoadDays());
-            MeterReading reading = new MeterReading(file, depot.getBuildingMonths());
+            MeterReading reading = new MeterReading(file);
             reading.schedule();
             reading.join();
 
-            BuildingLoadDay day = display.syncCall(
-                    () -> new MeterAddition(study.session(), reading.imported().orElseThrow()).add());
+            MeterImport imported = reading.imported().orElseThrow().load(0, ZoneOffset.UTC, depot.getBuildingMonths());
+            BuildingLoadDay day = display.syncCall(() -> new MeterAddition(study.session(), imported).add());
 
             assertEquals(24, depot.getBuildingLoadDays().size());
             Grid days = study.goTo(day, DepotPackage.Literals.BUILDING_LOAD_DAY__MONTH);

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
@@ -50,7 +50,7 @@ final class SampleSheets {
     }
 
     static Sheet only(Path path) throws ImportException {
-        List<Sheet> sheets = SheetReader.read(path, Progress.NONE);
+        List<Sheet> sheets = SheetReader.read(path, ReadingProgress.NONE);
         return sheets.get(0);
     }
 

@@ -13,8 +13,8 @@ import java.util.Random;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.study.Study;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,7 +67,7 @@ class SheetFuzzTest {
     private boolean reads(Path file, byte[] bytes) throws IOException {
         Files.write(file, bytes);
         try {
-            for (Sheet sheet : SheetReader.read(file, Progress.NONE)) {
+            for (Sheet sheet : SheetReader.read(file, ReadingProgress.NONE)) {
                 SheetImport.recognised(sheet, study).ifPresent(s -> s.preview(study));
             }
             return true;

@@ -15,8 +15,8 @@ import java.util.concurrent.CancellationException;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ReadingProgress;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -39,7 +39,7 @@ class SheetReaderTest {
     }
 
     private static String refusal(Path path) {
-        return assertThrows(ImportException.class, () -> SheetReader.read(path, Progress.NONE)).getMessage();
+        return assertThrows(ImportException.class, () -> SheetReader.read(path, ReadingProgress.NONE)).getMessage();
     }
 
     @Test
@@ -93,7 +93,7 @@ class SheetReaderTest {
             sheet.addMergedRegion(new CellRangeAddress(2, 3, 0, 0));
             book.createSheet("Empty");
         });
-        List<Sheet> sheets = SheetReader.read(path, Progress.NONE);
+        List<Sheet> sheets = SheetReader.read(path, ReadingProgress.NONE);
         assertEquals(1, sheets.size(), "an empty sheet is none");
         Sheet sheet = sheets.get(0);
         assertEquals("a.xlsx, sheet “Fleet”", sheet.place());
@@ -161,8 +161,16 @@ class SheetReaderTest {
     @Test
     void readingCanBeStopped() throws Exception {
         Path path = samples.workbook("a.xlsx", book -> book.createSheet().createRow(0).createCell(0).setCellValue(1));
-        assertThrows(CancellationException.class, () -> SheetReader.read(path, share -> {
-            throw new CancellationException();
+        assertThrows(CancellationException.class, () -> SheetReader.read(path, new ReadingProgress() {
+            @Override
+            public void reached(String file, long rows) {
+                // Only whether it is to go on is asked.
+            }
+
+            @Override
+            public boolean isStopped() {
+                return true;
+            }
         }));
     }
 

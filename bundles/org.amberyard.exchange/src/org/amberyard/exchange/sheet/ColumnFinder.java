@@ -14,7 +14,6 @@ import org.amberyard.core.units.UnitSystem;
  * headers is the one among the first in which most columns are recognised, so that titles above it do no harm.
  */
 final class ColumnFinder {
-    private static final int SEARCHED_ROWS = 40;
     private static final int LOOKED_AT = 200;
     private static final double MOST_OF_THEM = 0.8;
     private static final int EXACT = 1000;
@@ -45,7 +44,7 @@ final class ColumnFinder {
 
     Found find() {
         Found best = new Found(new SheetMapping(sheet.rows().get(0).number(), Map.of()), 0);
-        for (SheetRow row : sheet.rows().subList(0, Math.min(SEARCHED_ROWS, sheet.rows().size()))) {
+        for (SheetRow row : sheet.rows().subList(0, Math.min(SheetImport.SEARCHED_ROWS, sheet.rows().size()))) {
             Found found = in(row);
             best = found.score() > best.score() ? found : best;
         }

@@ -27,6 +27,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * @param mapping which column holds what
  */
 public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
+    /** Rows among which the headers are looked for. */
+    public static final int SEARCHED_ROWS = 40;
     private static final int MOST_PROBLEMS = 1000;
 
     /**
@@ -55,12 +57,22 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         return guess(kind, sheet, study).made();
     }
 
+    /** A sheet of a given kind whose headers stand in a given row. */
+    public static SheetImport withHeaders(SheetKind kind, Sheet sheet, int headerRow, Study study) {
+        SheetRow row = sheet.rows().stream().filter(r -> r.number() == headerRow).findFirst().orElseThrow();
+        return new SheetImport(kind, sheet, finder(kind, sheet, study).in(row).mapping());
+    }
+
+    private static ColumnFinder finder(SheetKind kind, Sheet sheet, Study study) {
+        return new ColumnFinder(sheet, kind.columns(study), StudyUnits.of(study), StudyUnits.currency(study));
+    }
+
     private record Guess(SheetImport made, int score) {
     }
 
     /** A kind of which a required column is missing is a poor guess. */
     private static Guess guess(SheetKind kind, Sheet sheet, Study study) {
-        ColumnFinder.Found found = new ColumnFinder(sheet, kind.columns(study), StudyUnits.of(study), StudyUnits.currency(study)).find();
+        ColumnFinder.Found found = finder(kind, sheet, study).find();
         int missing = found.mapping().missing(kind.columns(study)).size();
         return new Guess(new SheetImport(kind, sheet, found.mapping()), found.score() / (1 + 9 * missing));
     }

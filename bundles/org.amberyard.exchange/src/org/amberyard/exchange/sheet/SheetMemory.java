@@ -15,7 +15,6 @@ import org.amberyard.core.units.UnitSystem;
  * @param uses what columns hold by their headers
  */
 public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
-    private static final int SEARCHED_ROWS = 40;
     private static final String BETWEEN = "\t";
 
     public SheetMemory {
@@ -37,7 +36,7 @@ public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
     /** The import of a sheet that has all the headers; empty for another sheet. */
     public Optional<SheetImport> on(Sheet sheet) {
         Optional<SheetKind> known = SheetKind.byId(kind);
-        List<SheetRow> first = sheet.rows().subList(0, Math.min(SEARCHED_ROWS, sheet.rows().size()));
+        List<SheetRow> first = sheet.rows().subList(0, Math.min(SheetImport.SEARCHED_ROWS, sheet.rows().size()));
         return uses.isEmpty() || known.isEmpty() ? Optional.empty()
                 : first.stream().filter(this::hasAll).findFirst().map(row -> new SheetImport(known.get(), sheet, mapping(row)));
     }

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import org.amberyard.core.progress.Progress;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 
@@ -30,10 +30,10 @@ public final class SheetReader {
     /**
      * The sheets of a file in which something stands.
      *
-     * @param progress hears of the share that is read; may stop the reading by what it throws
+     * @param progress hears of the rows that are read, and may stop the reading
      * @throws ImportException when the file is not a workbook or text, or is too large
      */
-    public static List<Sheet> read(Path path, Progress progress) throws ImportException {
+    public static List<Sheet> read(Path path, ReadingProgress progress) throws ImportException {
         String file = path.getFileName().toString();
         try {
             if (Files.size(path) > MOST_BYTES) {

@@ -9,7 +9,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import javax.xml.parsers.ParserConfigurationException;
-import org.amberyard.core.progress.Progress;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.ImportException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
@@ -32,15 +32,15 @@ final class WorkbookReader {
     private static final int BOOK_HEAD = 1 << 16;
 
     private final String file;
-    private final Progress progress;
+    private final ReadingProgress progress;
 
-    private WorkbookReader(String file, Progress progress) {
+    private WorkbookReader(String file, ReadingProgress progress) {
         this.file = file;
         this.progress = progress;
     }
 
     /** @throws ImportException when the file is no workbook, is damaged or holds too much */
-    static List<Sheet> read(Path path, Progress progress) throws IOException, ImportException {
+    static List<Sheet> read(Path path, ReadingProgress progress) throws IOException, ImportException {
         String file = path.getFileName().toString();
         ZipSecureFile.setMaxEntrySize(8 * SheetReader.MOST_BYTES);
         try (OPCPackage workbook = OPCPackage.open(path.toFile(), PackageAccess.READ)) {
@@ -79,10 +79,10 @@ final class WorkbookReader {
             if (sheets.size() == MOST_SHEETS) {
                 throw new TooMuch("The workbook has more than 50 sheets; remove those that are not needed.");
             }
-            progress.at(sheets.size() / (sheets.size() + 1.0));
+            progress.step(file, 0);
             try (InputStream part = parts.next()) {
                 String name = ((XSSFReader.SheetIterator) parts).getSheetName();
-                sheets.add(sheet(name, part, new WorkbookSheet(texts, formats, progress)));
+                sheets.add(sheet(name, part, new WorkbookSheet(texts, formats, rows -> progress.step(file, rows))));
             }
         }
         return sheets;

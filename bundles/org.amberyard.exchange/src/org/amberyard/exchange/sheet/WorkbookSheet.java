@@ -3,8 +3,8 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
-import org.amberyard.core.progress.Progress;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.model.SharedStrings;
@@ -17,7 +17,7 @@ final class WorkbookSheet extends DefaultHandler {
 
     private final SharedStrings texts;
     private final CellFormats formats;
-    private final Progress progress;
+    private final IntConsumer progress;
     private final TreeMap<Integer, TreeMap<Integer, SheetCell>> rows = new TreeMap<>();
     private final List<CellRangeAddress> merged = new ArrayList<>();
     private final StringBuilder value = new StringBuilder();
@@ -29,7 +29,7 @@ final class WorkbookSheet extends DefaultHandler {
     private boolean reading;
     private boolean formula;
 
-    WorkbookSheet(SharedStrings texts, CellFormats formats, Progress progress) {
+    WorkbookSheet(SharedStrings texts, CellFormats formats, IntConsumer progress) {
         this.texts = texts;
         this.formats = formats;
         this.progress = progress;
@@ -111,7 +111,7 @@ final class WorkbookSheet extends DefaultHandler {
             throw new WorkbookReader.TooMuch("A sheet has more than 100,000 rows; split it or remove what is not needed.");
         }
         if (first && rows.size() % TOLD_EVERY == 0) {
-            progress.at(0.5);
+            progress.accept(rows.size());
         }
         rows.computeIfAbsent(at.getRow(), r -> new TreeMap<>()).put(at.getColumn(), cell);
     }

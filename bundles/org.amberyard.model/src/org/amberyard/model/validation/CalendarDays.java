@@ -7,7 +7,7 @@ import org.amberyard.model.site.SitePackage.Literals;
 import org.eclipse.emf.ecore.EAttribute;
 
 /** Days of service by month. */
-final class CalendarDays {
+public final class CalendarDays {
     private static final List<EAttribute> FIELDS = List.of(Literals.SERVICE_CALENDAR__JANUARY_DAYS,
             Literals.SERVICE_CALENDAR__FEBRUARY_DAYS, Literals.SERVICE_CALENDAR__MARCH_DAYS,
             Literals.SERVICE_CALENDAR__APRIL_DAYS, Literals.SERVICE_CALENDAR__MAY_DAYS,
@@ -19,7 +19,8 @@ final class CalendarDays {
     private CalendarDays() {
     }
 
-    static EAttribute field(Month month) {
+    /** Field of a month. */
+    public static EAttribute field(Month month) {
         return FIELDS.get(month.ordinal());
     }
 

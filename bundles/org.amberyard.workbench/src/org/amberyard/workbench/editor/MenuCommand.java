@@ -9,6 +9,8 @@ import org.eclipse.ui.handlers.IHandlerService;
 final class MenuCommand {
     static final String IMPORT_TRACE = "org.amberyard.workbench.importTrace";
     static final String IMPORT_METER = "org.amberyard.workbench.importMeter";
+    static final String IMPORT_WEATHER = "org.amberyard.workbench.importWeather";
+    static final String IMPORT_SCHEDULE = "org.amberyard.workbench.importSchedule";
 
     private MenuCommand() {
     }

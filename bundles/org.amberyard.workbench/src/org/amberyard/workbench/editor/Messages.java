@@ -71,6 +71,10 @@ final class Messages extends NLS {
     public static String LoadDay_peak_tip;
     public static String Meter_import;
     public static String Meter_import_tip;
+    public static String Schedule_import;
+    public static String Schedule_import_tip;
+    public static String Weather_import;
+    public static String Weather_import_tip;
     public static String FlatTariff;
     public static String FlatTariff_tip;
     public static String UseTariff;

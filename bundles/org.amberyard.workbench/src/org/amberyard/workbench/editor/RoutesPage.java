@@ -19,6 +19,7 @@ final class RoutesPage extends StudyPage {
         SashForm columns = columns(parent);
         FeatureTable routes = rows(columns, Messages.Table_routes, this::study, StudyPackage.Literals.STUDY__ROUTES,
                 RoutesPackage.Literals.ROUTE);
+        routes.addTool(Messages.Schedule_import, Messages.Schedule_import_tip, () -> MenuCommand.run(MenuCommand.IMPORT_SCHEDULE));
         FeatureTable runs = rows(columns, Messages.Table_runs, routes::selected, RoutesPackage.Literals.ROUTE__RUNS,
                 RoutesPackage.Literals.RUN);
         drive(routes, runs);

@@ -2,7 +2,9 @@ package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ReadingProgress;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -18,6 +20,7 @@ public abstract class FileReading<T> extends Job {
     private final Path file;
     private T imported;
     private ImportException refusal;
+    private volatile ReadingProgress progress = ReadingProgress.NONE;
 
     /** Will read a file. */
     protected FileReading(Path file) {
@@ -30,20 +33,29 @@ public abstract class FileReading<T> extends Job {
      * Reads the file.
      *
      * @throws ImportException when it is not understood
+     * @throws CancellationException when it is no longer wanted
      */
     protected abstract T read(Path path) throws ImportException;
 
     @Override
     protected final IStatus run(IProgressMonitor monitor) {
         monitor.beginTask(getName(), IProgressMonitor.UNKNOWN);
+        progress = new MonitorProgress(monitor);
         try {
             imported = read(file);
         } catch (ImportException e) {
             refusal = e;
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
         } finally {
             monitor.done();
         }
         return monitor.isCanceled() ? Status.CANCEL_STATUS : Status.OK_STATUS;
+    }
+
+    /** To be told how far the reading has come; knows when it was cancelled. */
+    protected final ReadingProgress progress() {
+        return progress;
     }
 
     /** Reads in the background, then tells on the thread of a shell, unless it was stopped or the shell is gone. */

@@ -2,6 +2,8 @@ package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.amberyard.exchange.ImportException;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -45,18 +47,24 @@ abstract class ImportHandler<T> extends SessionHandler {
     }
 
     private void read(Path file, StudyEditor editor) {
-        Shell shell = editor.getSite().getShell();
-        FileReading<T> reading = reading(file, editor);
-        reading.readThen(shell, () -> tell(reading, editor));
+        readThen(reading(file, editor), editor, imported -> offer(imported, editor.getSite().getShell(), editor));
+    }
+
+    /** Reads in the background, then goes on with what was read, or says why it was refused. */
+    final <R> void readThen(FileReading<R> reading, StudyEditor editor, Consumer<R> then) {
+        reading.readThen(editor.getSite().getShell(), () -> tell(reading, editor, then));
     }
 
     /** The study may have been closed while the file was read. */
-    private void tell(FileReading<T> reading, StudyEditor editor) {
+    private <R> void tell(FileReading<R> reading, StudyEditor editor, Consumer<R> then) {
         if (editor.getSite().getPage().findEditor(editor.getEditorInput()) != editor) {
             return;
         }
-        Shell shell = editor.getSite().getShell();
-        reading.refusal().ifPresent(e -> MessageDialog.openError(shell, words().failed(), Problems.of(e)));
-        reading.imported().ifPresent(imported -> offer(imported, shell, editor));
+        reading.refusal().ifPresent(e -> refuse(e, editor.getSite().getShell()));
+        reading.imported().ifPresent(then);
+    }
+
+    final void refuse(ImportException refusal, Shell shell) {
+        MessageDialog.openError(shell, words().failed(), Problems.of(refusal));
     }
 }

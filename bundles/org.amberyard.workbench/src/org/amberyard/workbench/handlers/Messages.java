@@ -29,6 +29,9 @@ final class Messages extends NLS {
     public static String Export_done;
     public static String Sheet_nothing;
     public static String Sheet_title;
+    public static String Table_failed;
+    public static String Table_fileKind;
+    public static String Table_title;
     public static String Trace_added;
     public static String Import_anyFile;
     public static String Trace_failed;
@@ -43,6 +46,34 @@ final class Messages extends NLS {
     public static String Meter_fileKind;
     public static String Meter_offer;
     public static String Meter_title;
+
+    public static String Choice_all;
+    public static String Choice_none;
+    public static String Gtfs_block;
+    public static String Gtfs_choose;
+    public static String Gtfs_days;
+    public static String Gtfs_failed;
+    public static String Gtfs_fileKind;
+    public static String Gtfs_filter;
+    public static String Gtfs_imported;
+    public static String Gtfs_next;
+    public static String Gtfs_offer;
+    public static String Gtfs_routes;
+    public static String Gtfs_title;
+    public static String Gtfs_trips;
+    public static String Meter_choose;
+    public static String Meter_noZone;
+    public static String Meter_zone;
+    public static String Rows_reached;
+    public static String Update_changes;
+    public static String Update_more;
+    public static String Update_nothing;
+    public static String Weather_choose;
+    public static String Weather_failed;
+    public static String Weather_fileKind;
+    public static String Weather_imported;
+    public static String Weather_offer;
+    public static String Weather_title;
 
     public static String Drop_title;
     public static String Drop_unknown;

@@ -1,26 +1,19 @@
 package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
-import java.util.Collection;
-import java.util.List;
 import org.amberyard.exchange.ImportException;
-import org.amberyard.exchange.MeterImport;
-import org.amberyard.model.depot.BuildingMonth;
-import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.amberyard.exchange.MeterSource;
 
 /** Reads a meter's interval data in the background. */
-public final class MeterReading extends FileReading<MeterImport> {
+public final class MeterReading extends FileReading<MeterSource> {
 
-    private final List<BuildingMonth> bills;
-
-    /** Will read a file and hold it against bills as they are now. */
-    public MeterReading(Path file, Collection<BuildingMonth> bills) {
+    /** Will read a file. */
+    public MeterReading(Path file) {
         super(file);
-        this.bills = List.copyOf(EcoreUtil.copyAll(bills));
     }
 
     @Override
-    protected MeterImport read(Path path) throws ImportException {
-        return MeterImport.read(path, bills);
+    protected MeterSource read(Path path) throws ImportException {
+        return MeterSource.read(path, progress());
     }
 }

@@ -1,0 +1,101 @@
+package org.amberyard.exchange;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.LongFunction;
+
+/**
+ * A meter of a Green Button file.
+ *
+ * @param file name of the file
+ * @param title what the file calls the meter; may be blank
+ * @param type what its readings are
+ * @param clock its local clock; empty when the file does not tell
+ * @param readings its readings, in no order
+ */
+record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiClock> clock, EspiReadings readings) {
+    private static final Set<Long> LENGTHS_S = Set.of(900L, 1800L, 3600L);
+
+    /** Why the meter cannot be a building's load; empty when it can. */
+    Optional<String> objection() {
+        return type.objection().or(() -> readings.count() == 0 ? Optional.of("it has no readings") : Optional.empty())
+                .or(() -> LENGTHS_S.contains(lengthS()) ? Optional.empty()
+                        : Optional.of("its readings are " + words(lengthS()) + " long; 15, 30 or 60 min are understood"));
+    }
+
+    private static String words(long seconds) {
+        return seconds % 86_400 == 0 ? seconds / 86_400 + " days" : String.format(Locale.ROOT, "%.0f min", seconds / 60.0);
+    }
+
+    /** What tells the meter from others. */
+    String words() {
+        return (title.isBlank() ? "Meter without a name" : title) + " (" + type.unit().label()
+                + (type.isNet() ? ", net of what is fed back" : ", delivered")
+                + String.format(Locale.ROOT, ", %,d readings)", readings.count());
+    }
+
+    /** Length of the intervals: that of the reading type, or else that of most readings, seconds. */
+    private long lengthS() {
+        if (type.intervalS() > 0) {
+            return type.intervalS();
+        }
+        Map<Long, Integer> counts = new HashMap<>();
+        for (int i = 0; i < readings.count(); i++) {
+            counts.merge(readings.lengthS(i), 1, Integer::sum);
+        }
+        return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse(0L);
+    }
+
+    /**
+     * The readings on a local clock.
+     *
+     * @param local what the clock shows at seconds since 1970 UTC
+     * @throws ImportException when a reading cannot be a building's load, or contradicts another
+     */
+    MeterFile load(LongFunction<LocalDateTime> local) throws ImportException {
+        ProblemList problems = new ProblemList(file);
+        List<MeterReading> loads = new ArrayList<>();
+        int[] order = readings.inOrder();
+        for (int i = 0; i < order.length; i++) {
+            int at = order[i];
+            if (i > 0 && readings.startS(at) == readings.startS(order[i - 1])) {
+                checkSame(at, order[i - 1], problems);
+                continue;
+            }
+            check(at, problems);
+            LocalDateTime start = local.apply(readings.startS(at));
+            loads.add(new MeterReading(start, type.kilo(readings.value(at)), readings.line(at)));
+        }
+        problems.refuseIfAny();
+        return new MeterFile(file, MeterForm.GREEN_BUTTON, type.unit(), (int) (lengthS() / 60), false, loads);
+    }
+
+    private void check(int at, ProblemList problems) {
+        if (readings.lengthS(at) != 0 && readings.lengthS(at) != lengthS()) {
+            problems.add(readings.line(at), "duration", "The reading is " + readings.lengthS(at) + " s long but those of its meter "
+                    + "are " + lengthS() + " s.");
+        }
+        if (readings.startS(at) % lengthS() != 0) {
+            problems.add(readings.line(at), "start", "The reading starts at " + readings.startS(at) + " s, which is no full "
+                    + lengthS() / 60 + " min.");
+        }
+        if (readings.value(at) < 0) {
+            problems.add(readings.line(at), "value", String.format(Locale.ROOT, "“%s” must be at least 0: below it power is fed "
+                    + "back. Choose the meter of what is delivered.", readings.value(at)));
+        }
+    }
+
+    /** Blocks may overlap where a file was put together of several. */
+    private void checkSame(int at, int before, ProblemList problems) {
+        if (readings.value(at) != readings.value(before)) {
+            problems.add(readings.line(at), "value", String.format(Locale.ROOT, "“%s” contradicts “%s” on line %d, of the same "
+                    + "meter and interval.", readings.value(at), readings.value(before), readings.line(before)));
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package org.amberyard.exchange.gtfs;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ProblemList;
+import org.amberyard.exchange.ReadingProgress;
+import org.amberyard.exchange.StudyUpdate;
+import org.amberyard.model.routes.RoutesPackage.Literals;
+import org.amberyard.model.study.Study;
+import org.amberyard.study.RoundedText;
+
+/** Chosen blocks of a schedule, read and ready to be put into a study. */
+public final class GtfsImport {
+    private static final int MOST_BLOCKS = 1000;
+    private static final int MOST_NAMED = 12;
+
+    private final GtfsFeed feed;
+    private final GtfsChoice choice;
+    private final GtfsDistances distances;
+    private final GtfsRuns runs;
+
+    private GtfsImport(GtfsFeed feed, GtfsChoice choice, GtfsDistances distances, GtfsRuns runs) {
+        this.feed = feed;
+        this.choice = choice;
+        this.distances = distances;
+        this.runs = runs;
+    }
+
+    /**
+     * Reads chosen blocks.
+     *
+     * @throws ImportException when they are not understood, or too many
+     * @throws java.util.concurrent.CancellationException when they are no longer wanted
+     */
+    public static GtfsImport read(GtfsFeed feed, GtfsChoice choice, ReadingProgress progress) throws ImportException {
+        String file = file(feed.path());
+        Set<String> there = feed.blocks(choice.days()).stream().map(GtfsBlock::id).collect(Collectors.toSet());
+        if (choice.blocks().isEmpty() || choice.blocks().size() > MOST_BLOCKS) {
+            throw ProblemList.refusal(file, 0, "", choice.blocks().size() + " blocks were chosen of " + there.size()
+                    + "; choose at least one and at most 1,000.");
+        }
+        List<String> absent = choice.blocks().stream().filter(b -> !there.contains(b)).sorted().toList();
+        if (!absent.isEmpty()) {
+            throw ProblemList.refusal(file, 0, "", "On " + choice.days().name() + " there is no block " + named(absent) + ".");
+        }
+        GtfsDetails details = GtfsDetails.read(feed, choice, progress);
+        GtfsDistances distances = new GtfsDistances(details);
+        return new GtfsImport(feed, choice, distances, new GtfsRuns(details, distances, file));
+    }
+
+    private static String file(Path path) {
+        return path.getFileName().toString();
+    }
+
+    /** Names of the blocks, which become names of routes. */
+    public Set<String> blocks() {
+        return choice.blocks();
+    }
+
+    /** What the blocks change in a study. */
+    public StudyUpdate update(Study study) {
+        return new GtfsUpdate(study, choice.days(), file(feed.path())).of(runs.blocks());
+    }
+
+    /** What was read and what had to be assumed. */
+    public List<String> sentences(Study study) {
+        RoundedText figures = new RoundedText(study);
+        double km = runs.blocks().values().stream().flatMap(List::stream).mapToDouble(GtfsRun::km).sum();
+        int count = runs.blocks().values().stream().mapToInt(List::size).sum();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(String.format(Locale.ENGLISH, "%d blocks of %s with %,d runs and %s a day, on %s.", runs.blocks().size(),
+                named(feed.agencies()), count, figures.of(Literals.RUN__DISTANCE_KM, km), choice.days().words()));
+        others().ifPresent(sentences::add);
+        sentences.add("Lengths are " + distances.ways().stream().map(GtfsDistance.Way::words).collect(Collectors.joining(", and "))
+                + ". Not in them: the way from the yard and back, and "
+                + figures.of(Literals.RUN__DISTANCE_KM, runs.betweenKm()) + " in straight lines between trips; add them to the runs.");
+        sentences.add("The schedule does not tell riders, top speed and climb: new runs have the usual ones and no climb. Between its runs a "
+                + "bus stands away from the yard.");
+        if (runs.joined() > 0) {
+            sentences.add("Trips that begin after midnight are joined to the run before them: " + runs.joined() + ".");
+        }
+        if (!runs.shifted().isEmpty()) {
+            sentences.add("Blocks that begin after midnight are put on the morning of the next day: " + named(runs.shifted()) + ".");
+        }
+        if (!runs.tooLong().isEmpty()) {
+            sentences.add("Longer than 24 h, so that one bus cannot drive them day after day: " + named(runs.tooLong()) + ".");
+        }
+        if (feed.unblockedTrips() > 0) {
+            sentences.add(String.format(Locale.ENGLISH, "Trips without a block_id, which cannot be imported: %,d.", feed.unblockedTrips()));
+        }
+        if (feed.otherRoutes() > 0) {
+            sentences.add("Routes of trains, trams, ferries and the like, which are left out: " + feed.otherRoutes() + ".");
+        }
+        return sentences;
+    }
+
+    private Optional<String> others() {
+        List<GtfsDays> others = feed.kinds().stream().filter(d -> !d.equals(choice.days())).toList();
+        return others.isEmpty() ? Optional.empty() : Optional.of("Other days of the schedule are left out: "
+                + named(others.stream().map(GtfsDays::words).toList()) + ".");
+    }
+
+    private static String named(List<String> names) {
+        return names.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+                + (names.size() > MOST_NAMED ? " and " + (names.size() - MOST_NAMED) + " more" : "");
+    }
+}

@@ -1,0 +1,94 @@
+package org.amberyard.workbench.sheets;
+
+import java.util.List;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.sheet.SheetChange;
+import org.amberyard.exchange.sheet.SheetImport;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/** What an import would do: problems that keep it out, what it changes, and how the sheet was read. */
+final class OutcomeTabs {
+    private final TabFolder folder;
+    private final Table problems;
+    private final Table changes;
+    private final Table notes;
+
+    OutcomeTabs(Composite parent) {
+        folder = new TabFolder(parent, SWT.NONE);
+        problems = table(Messages.Table_row, Messages.Table_header, Messages.Table_problem);
+        changes = table(Messages.Table_row, Messages.Table_element, Messages.Table_change);
+        notes = table(Messages.Table_note);
+        show(new SheetImport.Preview(List.of(), List.of(), List.of()));
+    }
+
+    Control control() {
+        return folder;
+    }
+
+    /** A table that makes its rows as they come into sight. */
+    private Table table(String... heads) {
+        Composite area = new Composite(folder, SWT.NONE);
+        Table table = new Table(area, SWT.VIRTUAL | SWT.FULL_SELECTION);
+        TableColumnLayout layout = new TableColumnLayout();
+        area.setLayout(layout);
+        for (int place = 0; place < heads.length; place++) {
+            TableColumn column = new TableColumn(table, SWT.LEFT);
+            column.setText(heads[place]);
+            layout.setColumnData(column, new ColumnWeightData(place == heads.length - 1 ? 12 : place == 0 ? 1 : 3, 50));
+        }
+        table.setHeaderVisible(heads.length > 1);
+        new TabItem(folder, SWT.NONE).setControl(area);
+        return table;
+    }
+
+    void show(SheetImport.Preview preview) {
+        fill(problems, preview.problems().stream().map(OutcomeTabs::cells).toList());
+        fill(changes, preview.problems().isEmpty() ? preview.changes().stream().map(OutcomeTabs::cells).toList() : List.of());
+        fill(notes, preview.remarks().stream().map(r -> new String[] {r}).toList());
+        title(0, Messages.Table_problems, preview.problems().size());
+        title(1, Messages.Table_changes, preview.problems().isEmpty() ? preview.changes().size() : 0);
+        title(2, Messages.Table_notes, preview.remarks().size());
+    }
+
+    private void title(int tab, String words, int count) {
+        folder.getItem(tab).setText(NLS.bind(words, count));
+    }
+
+    /** Brings the tab that matters to the front. */
+    void turnTo(SheetImport.Preview preview) {
+        folder.setSelection(preview.problems().isEmpty() ? 1 : 0);
+    }
+
+    private static String[] cells(ImportProblem problem) {
+        return new String[] {problem.row() == 0 ? "" : String.valueOf(problem.row()), problem.column(), problem.message()};
+    }
+
+    private static String[] cells(SheetChange change) {
+        String what = change.isAddition() ? Messages.Table_new : NLS.bind(Messages.Table_from,
+                new Object[] {change.field(), change.before().isEmpty() ? Messages.Table_nothing : change.before(), change.after()});
+        return new String[] {String.valueOf(change.row()), change.element(), what};
+    }
+
+    private static void fill(Table table, List<String[]> rows) {
+        for (Listener old : table.getListeners(SWT.SetData)) {
+            table.removeListener(SWT.SetData, old);
+        }
+        table.addListener(SWT.SetData, e -> {
+            TableItem item = (TableItem) e.item;
+            item.setText(rows.get(table.indexOf(item)));
+        });
+        table.setItemCount(rows.size());
+        table.clearAll();
+    }
+}
