@@ -1,0 +1,140 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.workbench.handlers.SheetReading;
+import org.amberyard.workbench.sheets.TableDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Imports tables through the dialog, as a user does. */
+@ExtendWith(WorkbenchExtension.class)
+class TableImportTest {
+    private static final long TIMEOUT_MS = 30_000;
+
+    @TempDir
+    private Path folder;
+
+    /** The dialog over the window, driven on the thread of the display. */
+    private record Open(Display display, TableDialog dialog) implements AutoCloseable {
+
+        static Open on(OpenStudy study, Path file) throws InterruptedException {
+            SheetReading reading = new SheetReading(file);
+            reading.schedule();
+            reading.join();
+            List<Sheet> sheets = reading.imported().orElseThrow();
+            TableDialog dialog = study.display().syncCall(() -> {
+                TableDialog made = new TableDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(), sheets);
+                made.setBlockOnOpen(false);
+                made.open();
+                return made;
+            });
+            return new Open(study.display(), dialog);
+        }
+
+        <T extends Control> List<T> all(Class<T> kind) {
+            return within(dialog.getShell()).filter(kind::isInstance).map(kind::cast).toList();
+        }
+
+        private static Stream<Control> within(Control control) {
+            return control instanceof Composite area ? Stream.concat(Stream.of(control), Arrays.stream(area.getChildren()).flatMap(Open::within))
+                    : Stream.of(control);
+        }
+
+        String tab(int place) {
+            return display.syncCall(() -> all(TabFolder.class).get(0).getItem(place).getText());
+        }
+
+        Button button() {
+            return all(Button.class).stream().filter(b -> b.getText().equals("Import")).findFirst().orElseThrow();
+        }
+
+        boolean importable() {
+            return display.syncCall(() -> button().isEnabled());
+        }
+
+        void await(BooleanSupplier condition) throws InterruptedException {
+            long until = System.currentTimeMillis() + TIMEOUT_MS;
+            while (!condition.getAsBoolean()) {
+                assertTrue(System.currentTimeMillis() < until, () -> "still " + tab(0) + ", " + tab(1) + ", " + tab(2));
+                Thread.sleep(20);
+            }
+        }
+
+        /** The first row of a tab's table. */
+        List<String> row(int tab, int row) {
+            return display.syncCall(() -> {
+                Table table = all(Table.class).get(1 + tab);
+                return IntStream.range(0, table.getColumnCount()).mapToObj(c -> table.getItem(row).getText(c)).toList();
+            });
+        }
+
+        @Override
+        public void close() {
+            display.syncExec(dialog::close);
+        }
+    }
+
+    @Test
+    void aListOfBusesIsImportedAsOneEditAndUndone(Display display) throws Exception {
+        Path list = Files.writeString(folder.resolve("fleet.csv"), "Unit,Role,Body,Fuel,Year,Engine MY,In service,Odometer (mi)\n"
+                + "B01,route,C,diesel,2008,2007,2008,123456\nZ99,spare,C,diesel,2012,2011,2012,150000\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            int before = study.study().getBuses().size();
+            double odometer = study.study().getBuses().get(0).getOdometerKm();
+            try (Open open = Open.on(study, list)) {
+                open.await(open::importable);
+                assertEquals("Problems (0)", open.tab(0));
+                assertEquals(List.of("2", "bus B01"), open.row(1, 0).subList(0, 2));
+                display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
+            }
+            Bus added = study.study().getBuses().get(before);
+            assertEquals("Z99", added.getName());
+            assertEquals(123_456 * 1.609344, study.study().getBuses().get(0).getOdometerKm(), 1e-6);
+            display.syncExec(() -> study.session().undo());
+            assertEquals(before, study.study().getBuses().size());
+            assertEquals(odometer, study.study().getBuses().get(0).getOdometerKm());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void aTableWithProblemsIsKeptOutAndAnotherKindCanBeChosen(Display display) throws Exception {
+        Path list = Files.writeString(folder.resolve("odd.csv"), "Our buses\nBus,Date,Odometer\nB01,2026-06-30,200000\nB77,2026-06-30,1\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder); Open open = Open.on(study, list)) {
+            open.await(() -> open.tab(0).equals("Problems (1)"));
+            assertFalse(open.importable());
+            assertEquals(List.of("4", "Bus"), open.row(0, 0).subList(0, 2));
+            assertTrue(open.row(0, 0).get(2).startsWith("“B77” is no bus of the study"), open.row(0, 0).toString());
+            Combo kinds = display.syncCall(() -> open.all(Combo.class).get(1));
+            assertEquals("Odometer readings", display.syncCall(kinds::getText));
+            display.syncExec(() -> {
+                kinds.select(0);
+                kinds.notifyListeners(SWT.Selection, new Event());
+            });
+            open.await(open::importable);
+            assertEquals("List of buses", display.syncCall(kinds::getText));
+        }
+    }
+}
