@@ -177,6 +177,14 @@ public final class FeatureTable {
         return row < model.rows() && column < model.columns() ? model.element(row, column) : null;
     }
 
+    /** The field of the focus cell; empty for labels, computed columns and where nothing is. */
+    public Optional<EStructuralFeature> field() {
+        EObject element = selected();
+        Point here = new Point(grid.selection().column(), grid.selection().row());
+        return element == null ? Optional.empty() : element.eClass().getEAllStructuralFeatures().stream()
+                .filter(f -> model.has(f) && here.equals(model.find(element, f))).findFirst();
+    }
+
     /** The elements of all selected cells. */
     public List<EObject> selectedElements() {
         CellRange range = grid.selection().range();

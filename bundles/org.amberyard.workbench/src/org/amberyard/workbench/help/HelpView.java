@@ -1,0 +1,110 @@
+package org.amberyard.workbench.help;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.look.ViewChrome;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.part.ViewPart;
+
+/** The help: pages on the left, found by words; the page in focus on the right. */
+public final class HelpView extends ViewPart {
+    /** Its id. */
+    public static final String ID = "org.amberyard.workbench.help";
+    private static final int[] WEIGHTS = {3, 7};
+    private static final int MARGIN = 14;
+
+    private final HelpTopics topics = new HelpTopics();
+    private Text search;
+    private Tree tree;
+    private HelpText page;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        ViewChrome.withoutToolbar(getSite());
+        SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+        Composite left = new Composite(sash, SWT.NONE);
+        left.setBackground(Palette.PAPER.color());
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(4, 4).applyTo(left);
+        search = new Text(left, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        search.setMessage(Messages.Search);
+        search.addListener(SWT.Modify, e -> list(search.getText().strip()));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
+        tree = new Tree(left, SWT.SINGLE | SWT.V_SCROLL);
+        tree.setBackground(Palette.PAPER.color());
+        tree.addListener(SWT.Selection, this::chosen);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
+        StyledText text = new StyledText(sash, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);
+        text.setBackground(Palette.PAPER.color());
+        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+        text.setCaret(null);
+        page = new HelpText(text);
+        sash.setWeights(WEIGHTS);
+        list("");
+        topics.of("start").ifPresent(page::show);
+    }
+
+    /** Lists the pages that have all words of a search. */
+    private void list(String words) {
+        tree.removeAll();
+        List<HelpTopic> found = topics.all().stream().filter(t -> words.isEmpty() || t.has(words)).toList();
+        found.stream().map(HelpTopic::group).distinct().forEach(group -> {
+            TreeItem head = new TreeItem(tree, SWT.NONE);
+            head.setText(group);
+            found.stream().filter(t -> t.group().equals(group)).forEach(t -> item(head, t));
+            head.setExpanded(!words.isEmpty() || !group.equals(Messages.Group_fields));
+        });
+    }
+
+    private static void item(TreeItem head, HelpTopic topic) {
+        TreeItem item = new TreeItem(head, SWT.NONE);
+        item.setText(topic.title());
+        item.setData(topic);
+    }
+
+    private void chosen(Event event) {
+        if (event.item.getData() instanceof HelpTopic topic) {
+            page.show(topic);
+        }
+    }
+
+    /**
+     * Shows a page.
+     *
+     * @param id id of the page; the first steps are shown where there is none of it
+     * @param heading heading to turn to; empty for the beginning
+     */
+    void show(String id, String heading) {
+        Optional<HelpTopic> topic = topics.of(id).or(() -> topics.of("start"));
+        search.setText("");
+        topic.ifPresent(t -> {
+            page.show(t);
+            page.turnTo(heading);
+            select(t);
+        });
+    }
+
+    private void select(HelpTopic topic) {
+        for (TreeItem head : tree.getItems()) {
+            for (TreeItem item : head.getItems()) {
+                if (topic.equals(item.getData())) {
+                    tree.setSelection(item);
+                }
+            }
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        search.setFocus();
+    }
+}

@@ -1,0 +1,2 @@
+/** The help inside the program: how to do things, how figures are made, what every field means. */
+package org.amberyard.workbench.help;
