@@ -1,10 +1,11 @@
 package org.amberyard.report.document;
 
 import java.util.List;
+import java.util.Locale;
 import org.amberyard.charts.Chart;
 
 /** What stands in a section. */
-public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, DataTable {
+public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, Block.OnSheet, DataTable {
 
     /**
      * A paragraph.
@@ -28,6 +29,14 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
 
     /** Words in a frame that a reader must heed. */
     record Caution(String text) implements Block {
+    }
+
+    /** A table too long for paper: a workbook has it as a sheet, pages say so. */
+    record OnSheet(DataTable table) implements Block {
+        /** What pages say in its place. */
+        String words() {
+            return String.format(Locale.ROOT, "%s: %,d rows, in the workbook (XLSX) of this document.", table.title(), table.rows().size());
+        }
     }
 
     /**

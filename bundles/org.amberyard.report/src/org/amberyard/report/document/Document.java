@@ -26,13 +26,13 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
         sections = List.copyOf(sections);
     }
 
-    /** All tables, in their order. */
+    /** All tables, in their order; those too long for paper too. */
     public List<DataTable> tables() {
-        return blocks().filter(DataTable.class::isInstance).map(DataTable.class::cast).toList();
+        return sections.stream().flatMap(s -> s.blocks().stream()).flatMap(Document::tables).toList();
     }
 
-    /** All blocks, in their order. */
-    Stream<Block> blocks() {
-        return sections.stream().flatMap(s -> s.blocks().stream());
+    private static Stream<DataTable> tables(Block block) {
+        return block instanceof DataTable table ? Stream.of(table)
+                : block instanceof Block.OnSheet longTable ? Stream.of(longTable.table()) : Stream.empty();
     }
 }

@@ -34,6 +34,7 @@ public enum DocumentFormat {
 
     /** The document as a file of the format; the same document gives the same bytes. */
     public byte[] write(Document document) throws IOException {
+        QuietLogging.set();
         return writer.bytes(document);
     }
 

@@ -3,6 +3,7 @@ package org.amberyard.report.document;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import javax.xml.namespace.QName;
 import org.amberyard.charts.ChartExport;
 import org.apache.poi.common.usermodel.PictureType;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
@@ -10,10 +11,9 @@ import org.apache.poi.util.Units;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFPicture;
+import org.apache.xmlbeans.XmlCursor;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTBlip;
 import org.openxmlformats.schemas.drawingml.x2006.wordprocessingDrawing.CTInline;
-import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 
 /** Charts of a word processor: as vectors, beside a picture for programs that know no vectors. */
 final class DocxFigures {
@@ -51,15 +51,13 @@ final class DocxFigures {
     }
 
     private static void addVectors(CTBlip blip, String relation) {
-        Node node = blip.getDomNode();
-        org.w3c.dom.Document xml = node.getOwnerDocument();
-        Element list = xml.createElementNS(DRAWING, "a:extLst");
-        Element extension = xml.createElementNS(DRAWING, "a:ext");
-        extension.setAttribute("uri", VECTOR_EXTENSION);
-        Element vectors = xml.createElementNS(VECTOR, "asvg:svgBlip");
-        vectors.setAttributeNS(RELATION, "r:embed", relation);
-        extension.appendChild(vectors);
-        list.appendChild(extension);
-        node.appendChild(list);
+        try (XmlCursor cursor = blip.newCursor()) {
+            cursor.toEndToken();
+            cursor.beginElement(new QName(DRAWING, "extLst", "a"));
+            cursor.beginElement(new QName(DRAWING, "ext", "a"));
+            cursor.insertAttributeWithValue("uri", VECTOR_EXTENSION);
+            cursor.beginElement(new QName(VECTOR, "svgBlip", "asvg"));
+            cursor.insertAttributeWithValue(new QName(RELATION, "embed", "r"), relation);
+        }
     }
 }

@@ -87,6 +87,8 @@ final class DocxWriter {
         } else if (block instanceof Block.Figure figure) {
             figures.add(figure);
             add("FigureCaption", figure.caption());
+        } else if (block instanceof Block.OnSheet longTable) {
+            add("Normal", longTable.words());
         } else if (block instanceof DataTable table) {
             add("Caption", table.title());
             if (!table.mark().isEmpty()) {

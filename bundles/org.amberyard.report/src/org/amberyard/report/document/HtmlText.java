@@ -118,6 +118,8 @@ final class HtmlText {
             html.append("<div class=\"figure\">").append(picture.apply(figure));
             paragraph("caption", figure.caption());
             html.append("</div>\n");
+        } else if (block instanceof Block.OnSheet longTable) {
+            paragraph("text", longTable.words());
         } else if (block instanceof DataTable table) {
             table(table);
         }
@@ -133,7 +135,7 @@ final class HtmlText {
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
         }
-        html.append("<table class=\"data\"><colgroup>");
+        html.append(table.dense() ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
         double all = table.columns().stream().mapToDouble(DataTable.Column::width).sum();
         table.columns().forEach(c -> html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * c.width() / all)));
         html.append("</colgroup><thead><tr>");

@@ -8,10 +8,12 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.amberyard.charts.Chart;
@@ -22,6 +24,8 @@ import org.amberyard.charts.Chart;
  */
 final class PdfWriter {
     private static final String FONT = "Liberation Sans";
+    /** Font that charts ask for; in a PDF it is the same as that of the text. */
+    private static final String CHART_FONT = Font.SANS_SERIF;
     private static final String CHART_TYPE = "amberyard/chart";
     private static final int REGULAR = 400;
     private static final int BOLD = 700;
@@ -43,9 +47,11 @@ final class PdfWriter {
         PdfRendererBuilder builder = new PdfRendererBuilder().usePdfUaAccessibility(true).withHtmlContent(html, null)
                 .withProducer("Amberyard").useObjectDrawerFactory(charts()).useExternalResourceAccessControl((uri, type) -> false,
                         ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
-        font(builder, "Regular", REGULAR, FontStyle.NORMAL);
-        font(builder, "Bold", BOLD, FontStyle.NORMAL);
-        font(builder, "Italic", REGULAR, FontStyle.ITALIC);
+        for (String family : List.of(FONT, CHART_FONT)) {
+            font(builder, "Regular", family, REGULAR, FontStyle.NORMAL);
+            font(builder, "Bold", family, BOLD, FontStyle.NORMAL);
+            font(builder, "Italic", family, REGULAR, FontStyle.ITALIC);
+        }
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
@@ -56,8 +62,8 @@ final class PdfWriter {
         }
     }
 
-    private static void font(PdfRendererBuilder builder, String cut, int weight, FontStyle style) {
-        builder.useFont(() -> PdfWriter.class.getResourceAsStream("fonts/LiberationSans-" + cut + ".ttf"), FONT, weight, style, true);
+    private static void font(PdfRendererBuilder builder, String cut, String family, int weight, FontStyle style) {
+        builder.useFont(() -> PdfWriter.class.getResourceAsStream("fonts/LiberationSans-" + cut + ".ttf"), family, weight, style, true);
     }
 
     private String placed(Block.Figure figure) {

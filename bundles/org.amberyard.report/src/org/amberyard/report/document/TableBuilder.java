@@ -25,6 +25,7 @@ public final class TableBuilder<R> {
     private final List<Spec<R>> columns = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private String mark = "";
+    private String sumNote = ADDS_UP;
 
     /** A column and how it is filled; summed columns have a total. */
     private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum) {
@@ -95,6 +96,12 @@ public final class TableBuilder<R> {
         return this;
     }
 
+    /** How sums come about, where lines are rounded before: in place of the standard footnote. */
+    public TableBuilder<R> sums(String how) {
+        sumNote = how;
+        return this;
+    }
+
     /** What the table must say on placeholders; empty when there is nothing to say. */
     public TableBuilder<R> mark(String words) {
         mark = words;
@@ -160,7 +167,7 @@ public final class TableBuilder<R> {
         }
         all.addAll(notes);
         if (totalled) {
-            all.add(ADDS_UP);
+            all.add(sumNote);
         }
         return all;
     }
