@@ -17,9 +17,6 @@ import java.util.List;
 public record DataTable(String name, String title, List<Column> columns, List<Row> rows, List<String> notes, String mark)
         implements Block {
 
-    /** From more columns on, paper takes smaller letters. */
-    static final int DENSE_FROM = 15;
-
     /** Note on columns that the study has no data for. */
     public static final String TO_FILL = "† To be filled in by the applicant; the study does not hold it.";
 
@@ -36,7 +33,7 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
 
         /** Heading as printed. */
         public String heading() {
-            return label + (unit.isEmpty() ? "" : " (" + unit + ")") + (toFill ? " †" : "");
+            return label + (unit.isEmpty() ? "" : " (" + unit + ")") + (toFill ? "\u00A0†" : "");
         }
     }
 
@@ -66,10 +63,6 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
         notes = List.copyOf(notes);
-    }
-
-    boolean dense() {
-        return columns.size() > DENSE_FROM;
     }
 
     /** A cell as printed. */

@@ -47,7 +47,7 @@ final class DocxPages {
     }
 
     /** Turns to the pages of a section: another orientation starts a part of the file of its own. */
-    void turn(Section section, boolean first) {
+    void turn(Section section) {
         breaksBefore = section.newPage() && section.wide() == wide;
         if (section.wide() != wide) {
             CTSectPr done = docx.createParagraph().getCTP().addNewPPr().addNewSectPr();
@@ -57,9 +57,11 @@ final class DocxPages {
         }
     }
 
-    /** True when the heading of the section must break the page. */
-    boolean breaksBefore() {
-        return breaksBefore;
+    /** True once where the next paragraph must break the page. */
+    boolean takeBreak() {
+        boolean due = breaksBefore;
+        breaksBefore = false;
+        return due;
     }
 
     /** Ends the last part. */

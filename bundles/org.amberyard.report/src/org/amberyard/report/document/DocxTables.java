@@ -17,6 +17,8 @@ import org.openxmlformats.schemas.wordprocessingml.x2006.main.STTblLayoutType;
 /** Tables of a word processor: fixed widths, a head that repeats on every page, no row cut by a page. */
 final class DocxTables {
     private static final double LABEL_SHARE = 0.24;
+    /** Twentieths of a point, in which widths are given, in a point. */
+    private static final int POINT = 20;
 
     private final XWPFDocument docx;
 
@@ -39,26 +41,27 @@ final class DocxTables {
     /** A table of data. */
     void add(DataTable table, boolean wide) {
         XWPFTable made = empty(table.rows().size() + 1, widths(table, DocxPages.textWidth(wide)));
+        String size = new ColumnWidths(table).dense((double) DocxPages.textWidth(wide) / POINT) ? "Dense" : "Table";
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         for (int column = 0; column < table.columns().size(); column++) {
-            fill(head.getCell(column), style(table, column), table.columns().get(column).heading(), true);
+            fill(head.getCell(column), style(table, column, size), table.columns().get(column).heading(), true);
         }
         for (int row = 0; row < table.rows().size(); row++) {
-            fill(made.getRow(row + 1), table, table.rows().get(row));
+            fill(made.getRow(row + 1), table, table.rows().get(row), size);
         }
     }
 
-    private static void fill(XWPFTableRow made, DataTable table, DataTable.Row row) {
+    private static void fill(XWPFTableRow made, DataTable table, DataTable.Row row, String size) {
         boolean bold = row.kind() != DataTable.Kind.LINE;
         for (int column = 0; column < table.columns().size(); column++) {
             String text = row.kind() == DataTable.Kind.GROUP && column > 0 ? "" : table.printed(row, column);
-            fill(made.getCell(column), style(table, column), text, bold);
+            fill(made.getCell(column), style(table, column, size), text, bold);
         }
     }
 
-    private static String style(DataTable table, int column) {
-        return table.columns().get(column).format().right() ? "TableNumber" : "TableText";
+    private static String style(DataTable table, int column, String size) {
+        return size + (table.columns().get(column).format().right() ? "Number" : "Text");
     }
 
     private static void fill(XWPFTableCell cell, String style, String text, boolean bold) {
@@ -71,8 +74,7 @@ final class DocxTables {
     }
 
     private static int[] widths(DataTable table, int text) {
-        double all = table.columns().stream().mapToDouble(DataTable.Column::width).sum();
-        return table.columns().stream().mapToInt(c -> (int) (text * c.width() / all)).toArray();
+        return Arrays.stream(new ColumnWidths(table).shares((double) text / POINT)).mapToInt(s -> (int) (text * s)).toArray();
     }
 
     private XWPFTable empty(int rows, int[] widths) {

@@ -32,10 +32,8 @@ final class DocxWriter {
         addStyles();
         pages.start(document.running(), document.mark());
         addTitle();
-        boolean first = true;
         for (Section section : document.sections()) {
-            pages.turn(section, first);
-            first = false;
+            pages.turn(section);
             addSection(section);
         }
         pages.end();
@@ -69,8 +67,7 @@ final class DocxWriter {
 
     private void addSection(Section section) throws IOException {
         if (!section.heading().isEmpty()) {
-            XWPFParagraph heading = add("Heading1", section.heading());
-            heading.setPageBreak(pages.breaksBefore());
+            add("Heading1", section.heading());
         }
         for (Block block : section.blocks()) {
             add(block, section.wide());
@@ -99,7 +96,8 @@ final class DocxWriter {
         }
     }
 
-    private XWPFParagraph add(String style, String text) {
-        return DocxText.add(docx.createParagraph(), style, text);
+    private void add(String style, String text) {
+        XWPFParagraph paragraph = DocxText.add(docx.createParagraph(), style, text);
+        paragraph.setPageBreak(pages.takeBreak());
     }
 }

@@ -11,6 +11,11 @@ import java.util.function.Function;
 
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
+    /** Width of the text on an upright page. */
+    private static final double UPRIGHT_POINTS = 6.9 * 72;
+    /** Width of the text on a page in landscape. */
+    private static final double WIDE_POINTS = 9.8 * 72;
+
     private final Document document;
     private final Function<Block.Figure, String> picture;
     private final StringBuilder html = new StringBuilder();
@@ -101,11 +106,11 @@ final class HtmlText {
         if (!section.heading().isEmpty()) {
             html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
         }
-        section.blocks().forEach(this::block);
+        section.blocks().forEach(b -> block(b, section.wide() ? WIDE_POINTS : UPRIGHT_POINTS));
         html.append("</div>\n");
     }
 
-    private void block(Block block) {
+    private void block(Block block, double textPoints) {
         if (block instanceof Block.Paragraph paragraph) {
             paragraph(paragraph.strong() ? "strong" : "text", paragraph.text());
         } else if (block instanceof Block.Bullets bullets) {
@@ -121,7 +126,7 @@ final class HtmlText {
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
         } else if (block instanceof DataTable table) {
-            table(table);
+            table(table, textPoints);
         }
     }
 
@@ -129,15 +134,17 @@ final class HtmlText {
         html.append("<p class=\"").append(style).append("\">").append(escaped(text)).append("</p>\n");
     }
 
-    private void table(DataTable table) {
+    private void table(DataTable table, double textPoints) {
         html.append("<div class=\"table\">\n");
         paragraph("caption", table.title());
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
         }
-        html.append(table.dense() ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
-        double all = table.columns().stream().mapToDouble(DataTable.Column::width).sum();
-        table.columns().forEach(c -> html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * c.width() / all)));
+        ColumnWidths widths = new ColumnWidths(table);
+        html.append(widths.dense(textPoints) ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
+        for (double share : widths.shares(textPoints)) {
+            html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * share));
+        }
         html.append("</colgroup><thead><tr>");
         table.columns().forEach(c -> html.append("<th scope=\"col\"").append(c.format().right() ? " class=\"r\">" : ">")
                 .append(escaped(c.heading())).append("</th>"));

@@ -15,7 +15,6 @@ final class SheetOfTable {
     private static final int UNIT_WIDTH = 256;
     private static final int LEAST_CHARACTERS = 11;
     private static final int MOST_CHARACTERS = 60;
-    private static final int CHARACTERS_PER_PART = 13;
 
     private final XSSFSheet sheet;
     private final DataTable table;
@@ -42,8 +41,9 @@ final class SheetOfTable {
         table.rows().forEach(r -> addRow(r, first));
         at++;
         table.notes().forEach(n -> words(n, false));
+        ColumnWidths widths = new ColumnWidths(table);
         for (int i = 0; i < table.columns().size(); i++) {
-            int characters = (int) (table.columns().get(i).width() * CHARACTERS_PER_PART);
+            int characters = widths.characters(i) + 2;
             sheet.setColumnWidth(i, UNIT_WIDTH * Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, characters)));
         }
         SheetPages.set(sheet, document, table.columns().size() > MANY_COLUMNS, at, table.columns().size());

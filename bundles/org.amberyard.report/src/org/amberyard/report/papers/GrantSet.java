@@ -6,6 +6,7 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.Section;
 
@@ -20,8 +21,11 @@ final class GrantSet {
         List<Section> sections = new ArrayList<>();
         sections.add(summary(in));
         for (GrantTable table : in.choices().tables()) {
-            List<Block> blocks = new ArrayList<>(table.of(in));
-            sections.add(new Section(table.name() + " " + table.title(), table.wide(), true, blocks));
+            String heading = table.name() + " " + table.title();
+            for (DataTable made : table.of(in)) {
+                sections.add(new Section(heading, table.wide(), true, List.of(made)));
+                heading = "";
+            }
         }
         sections.add(new Section("Cautions", false, true, List.of(new Block.Bullets(Cautions.SENTENCES))));
         return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in), sections);
@@ -43,5 +47,4 @@ final class GrantSet {
                 + "is computed unrounded and rounded once. † marks what the applicant fills in.";
         return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
     }
-
 }
