@@ -142,6 +142,27 @@ enum PriceKind {
         return of(0);
     }
 
+    /** What has the price, with the name of the element where it belongs to one. */
+    String name(StudyInput study, int of) {
+        InputRef named = source.of(study, of) == null ? path.rise().of(study, of) : source.of(study, of);
+        return named == null || named.element().isEmpty() ? label : label + ", " + named.element();
+    }
+
+    /** Unit of the price; empty for money of the base date. */
+    String unit() {
+        return unit;
+    }
+
+    /** Price at the base date. */
+    double base(StudyInput study, int of) {
+        return base.of(study, of);
+    }
+
+    /** Its path over the years. */
+    PricePath path(StudyInput study, int of) {
+        return path.path().of(study, of);
+    }
+
     /** Price in a year at the time of a category, constant money. */
     double at(StudyInput study, int of, int year, CostCategory category) {
         return base.of(study, of) * path.path().of(study, of).factor(year, study.money().time(category, year));

@@ -3,11 +3,12 @@ package org.amberyard.report.papers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.report.StagedFiles;
-import org.amberyard.report.document.Document;
 import org.amberyard.report.document.DocumentFormat;
 
 /** Writes documents into a folder: all of them or none. */
@@ -26,10 +27,6 @@ public final class DocumentFolder {
             kinds = Set.copyOf(kinds);
             formats = Set.copyOf(formats);
         }
-
-        private int files() {
-            return kinds.size() * formats.size();
-        }
     }
 
     /**
@@ -42,18 +39,14 @@ public final class DocumentFolder {
     public static List<Path> write(PaperInput in, Wanted wanted, Path folder, Progress progress) throws IOException {
         Files.createDirectories(folder);
         try (StagedFiles files = new StagedFiles(folder)) {
-            int done = 0;
-            for (DocumentKind kind : DocumentKind.values()) {
-                if (wanted.kinds().contains(kind)) {
-                    Document document = kind.of(in, progress.part(done, wanted.files()));
-                    for (DocumentFormat format : DocumentFormat.values()) {
-                        if (wanted.formats().contains(format)) {
-                            Files.write(files.add(document.name() + "." + format.ending()), format.write(document));
-                            progress.at((double) ++done / wanted.files());
-                        }
-                    }
+            List<DocumentKind> kinds = Arrays.stream(DocumentKind.values()).filter(wanted.kinds()::contains).toList();
+            for (int i = 0; i < kinds.size(); i++) {
+                progress.at((double) i / kinds.size());
+                for (Map.Entry<String, byte[]> file : kinds.get(i).files(in, wanted.formats(), progress.part(i, kinds.size())).entrySet()) {
+                    Files.write(files.add(file.getKey()), file.getValue());
                 }
             }
+            progress.at(1);
             return files.moveIntoPlace();
         }
     }

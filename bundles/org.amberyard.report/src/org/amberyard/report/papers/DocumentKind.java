@@ -1,26 +1,39 @@
 package org.amberyard.report.papers;
 
+import java.io.IOException;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.report.cashflow.CashFlowBook;
 import org.amberyard.report.document.Document;
+import org.amberyard.report.document.DocumentFormat;
 
 /** Documents that can be made from a study. */
 public enum DocumentKind {
     /** Justification tables of a grant application. */
-    GRANT("grant", "Justification tables for a grant", (in, progress) -> GrantSet.of(in)),
+    GRANT("grant", "Justification tables for a grant", written((in, progress) -> GrantSet.of(in))),
     /** Memo to the board. */
-    BOARD("board", "Memo to the board", (in, progress) -> BoardMemo.of(in)),
+    BOARD("board", "Memo to the board", written((in, progress) -> BoardMemo.of(in))),
     /** Load letter to the utility. */
-    UTILITY("utility", "Load letter to the utility", (in, progress) -> UtilityLetter.of(in)),
+    UTILITY("utility", "Load letter to the utility", written((in, progress) -> UtilityLetter.of(in))),
     /** Calendar of the shop. */
-    SHOP("shop", "Calendar of the shop", (in, progress) -> ShopPaper.of(in)),
+    SHOP("shop", "Calendar of the shop", written((in, progress) -> ShopPaper.of(in))),
     /** Methods, results and inputs. */
-    APPENDIX("appendix", "Consultant's appendix", Appendix::of);
+    APPENDIX("appendix", "Consultant's appendix", written(Appendix::of)),
+    /** All plans as a workbook that computes; a workbook whatever formats are asked for. */
+    CASH_FLOW("cash-flow", "Cash flow with formulas (a workbook)", (in, formats, progress) -> Map.of("cash-flow.xlsx",
+            CashFlowBook.bytes(in.result(), in.system(), in.running("Cash flow"))));
+
+    private interface Content {
+        Document of(PaperInput in, Progress progress);
+    }
 
     private interface Maker {
-        Document of(PaperInput in, Progress progress);
+        Map<String, byte[]> files(PaperInput in, Set<DocumentFormat> formats, Progress progress) throws IOException;
     }
 
     private final String word;
@@ -33,6 +46,20 @@ public enum DocumentKind {
         this.maker = maker;
     }
 
+    private static Maker written(Content content) {
+        return (in, formats, progress) -> {
+            Document document = content.of(in, progress.part(0, 1 + formats.size()));
+            Map<String, byte[]> files = new LinkedHashMap<>();
+            for (DocumentFormat format : DocumentFormat.values()) {
+                if (formats.contains(format)) {
+                    progress.at((1.0 + files.size()) / (1 + formats.size()));
+                    files.put(document.name() + "." + format.ending(), format.write(document));
+                }
+            }
+            return files;
+        };
+    }
+
     /** Name on the command line. */
     public String word() {
         return word;
@@ -43,9 +70,9 @@ public enum DocumentKind {
         return label;
     }
 
-    /** The document. */
-    public Document of(PaperInput in, Progress progress) {
-        return maker.of(in, progress);
+    /** The files of the document by name. */
+    Map<String, byte[]> files(PaperInput in, Set<DocumentFormat> formats, Progress progress) throws IOException {
+        return maker.files(in, formats, progress);
     }
 
     /** The kind of a word. */
