@@ -48,7 +48,7 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
      */
     record Figure(Chart chart, String caption, double height) implements Block {
         /** Width in chart units at which charts are drawn. */
-        static final int WIDTH = 900;
+        static final int WIDTH = 780;
 
         int chartHeight() {
             return (int) Math.round(WIDTH * height);

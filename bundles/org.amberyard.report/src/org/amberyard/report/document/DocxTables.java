@@ -45,6 +45,7 @@ final class DocxTables {
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         for (int column = 0; column < table.columns().size(); column++) {
+            head.getCell(column).setVerticalAlignment(XWPFTableCell.XWPFVertAlign.BOTTOM);
             fill(head.getCell(column), style(table, column, size), table.columns().get(column).heading(), true);
         }
         for (int row = 0; row < table.rows().size(); row++) {

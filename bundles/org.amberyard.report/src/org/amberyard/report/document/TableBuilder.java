@@ -16,7 +16,8 @@ import java.util.function.ToDoubleFunction;
  * @param <R> what a row is made from
  */
 public final class TableBuilder<R> {
-    private static final String ADDS_UP = "Totals are rounded once from unrounded figures; lines are rounded so that they add up to "
+    /** How lines and totals are rounded where nothing else is said. */
+    public static final String ADDS_UP = "Totals are rounded once from unrounded figures; lines are rounded so that they add up to "
             + "them (largest remainder), each within one unit of the last digit.";
     private static final double WIDE = 2;
 
@@ -96,7 +97,7 @@ public final class TableBuilder<R> {
         return this;
     }
 
-    /** How sums come about, where lines are rounded before: in place of the standard footnote. */
+    /** How sums come about, in place of the standard footnote; empty for none. */
     public TableBuilder<R> sums(String how) {
         sumNote = how;
         return this;
@@ -166,7 +167,7 @@ public final class TableBuilder<R> {
             all.add(DataTable.TO_FILL);
         }
         all.addAll(notes);
-        if (totalled) {
+        if (totalled && !sumNote.isEmpty()) {
             all.add(sumNote);
         }
         return all;

@@ -30,13 +30,13 @@ final class EvidencePapers {
     }
 
     static List<DataTable> charging(PaperInput in) {
-        return List.of(service(in), policies(in));
+        return List.of(service(in, "T17a", "T17a. Ports and load on the service by year"), policies(in));
     }
 
     /** Ports and load of each year beside what the service carries. */
-    static DataTable service(PaperInput in) {
+    static DataTable service(PaperInput in, String name, String title) {
         List<ResultLine> lines = ResultLine.of(in, "service_by_year");
-        return new TableBuilder<ResultLine>("T17a", "T17a. Ports and load on the service by year")
+        return new TableBuilder<ResultLine>(name, title)
                 .year("Year", l -> l.year("year")).optional("Ports", "", CellFormat.WHOLE, l -> l.number("ports"))
                 .optional("Connected power", "kW", CellFormat.decimals(1), l -> l.number("connected_power"))
                 .optional("Demand of charging as planned", "kW", CellFormat.decimals(1), l -> l.number("charging_demand"))

@@ -56,9 +56,10 @@ final class FleetPapers {
     }
 
     private DataTable identity() {
-        return new TableBuilder<Line>("T1a", "T1a. Vehicles replaced: what they are").text("Line", 0.5, FleetPapers::number)
-                .text("Bus no.", 0.9, l -> l.old().unit()).text("VIN", 1.5, l -> vin(l.old()))
-                .text("Type", 2.2, l -> type(l.old()).name())
+        TableBuilder<Line> table = new TableBuilder<Line>("T1a", "T1a. Vehicles replaced: what they are").text("Line", 0.5, FleetPapers::number)
+                .text("Bus no.", 0.9, l -> l.old().unit());
+        boolean known = lines.stream().anyMatch(l -> !vin(l.old()).isEmpty());
+        return (known ? table.text("VIN", 1.5, l -> vin(l.old())) : table.toFill("VIN", 1.2)).text("Type", 2.2, l -> type(l.old()).name())
                 .year("Chassis model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.modelYear())).orElse(OptionalInt.empty()))
                 .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear())).orElse(OptionalInt.empty()))
                 .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse(""))

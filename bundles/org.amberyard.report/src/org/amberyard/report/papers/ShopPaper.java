@@ -70,8 +70,9 @@ final class ShopPaper {
         in.plan().upkeep().stream().filter(u -> u.record().year() == 0)
                 .forEach(u -> u.calendar().due().forEach(e -> tasks.add(new Task(u, e))));
         tasks.sort(Comparator.comparingInt((Task t) -> t.event().month()));
-        List<DataTable> months = IntStream.range(0, Month.values().length).mapToObj(m -> month(m, tasks)).filter(t -> !t.rows().isEmpty()).toList();
-        return new Section("Tasks of " + in.calendar(0), false, true, List.copyOf(months));
+        List<Block> months = new ArrayList<>(List.of(new Block.Paragraph(TableBuilder.ADDS_UP)));
+        IntStream.range(0, Month.values().length).mapToObj(m -> month(m, tasks)).filter(t -> !t.rows().isEmpty()).forEach(months::add);
+        return new Section("Tasks of " + in.calendar(0), false, true, months);
     }
 
     private DataTable month(int month, List<Task> tasks) {
@@ -80,7 +81,7 @@ final class ShopPaper {
                 .number("Times", "", CellFormat.WHOLE, t -> t.event().times())
                 .sum("Labor", "h", CellFormat.decimals(1), t -> t.event().labourHours())
                 .sum("Parts", in.currency(), CellFormat.WHOLE, t -> t.event().partsCost())
-                .text("Who", 1.6, t -> t.event().task().skill().word()).toFill("Done on", 0.9).toFill("By", 0.9)
+                .text("Who", 1.6, t -> t.event().task().skill().word()).sums("").toFill("Done on", 0.9).toFill("By", 0.9)
                 .of(tasks.stream().filter(t -> t.event().month() == month).toList());
     }
 }

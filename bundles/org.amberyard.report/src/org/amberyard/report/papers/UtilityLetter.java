@@ -48,7 +48,7 @@ final class UtilityLetter {
     }
 
     private Section byYear() {
-        return new Section("Load by year", true, true, List.of(EvidencePapers.service(in), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
+        return new Section("Load by year", false, true, List.of(EvidencePapers.service(in, "Load by year", "Table 2. Ports and load on the service by year"), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
                 in.system(), ChartTheme.light()), "Figure 1. Load on the service by year", CHART_HEIGHT)));
     }
 
@@ -76,7 +76,7 @@ final class UtilityLetter {
     }
 
     private static DataTable shape(List<ResultLine> hours) {
-        return new TableBuilder<ResultLine>("Load shape", "Table 2. Load by hour").text("Month", 1, l -> l.text("month")).text("Day", 1.6, l -> l.text("day"))
+        return new TableBuilder<ResultLine>("Load shape", "Table 3. Load by hour").text("Month", 1, l -> l.text("month")).text("Day", 1.6, l -> l.text("day"))
                 .text("Hour from", 0.8, l -> l.text("hour"))
                 .optional("Charging, mean", "kW", CellFormat.decimals(1), l -> l.number("charging_mean"))
                 .optional("Charging, highest", "kW", CellFormat.decimals(1), l -> l.number("charging_highest"))
