@@ -22,6 +22,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -29,6 +30,8 @@ import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Writes documents out of the window. */
 @ExtendWith(WorkbenchExtension.class)
@@ -97,16 +100,20 @@ class DocumentsTest {
         assertFalse(page.contains("T3. Ports"));
     }
 
-    @Test
-    void cancelStopsTheWritingAndLeavesNothing(Display display) throws IOException {
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void cancelStopsTheWritingAndLeavesNothing(boolean underWay, Display display) throws IOException {
         Path into = folder.resolve("stopped");
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Shell shell = display.syncCall(() -> {
                 Shell opened = open(study, into);
                 press(opened, "Write");
-                press(opened, "Cancel");
                 return opened;
             });
+            if (underWay) {
+                study.await(() -> View.all(shell, ProgressBar.class).get(0).getSelection() > 0);
+            }
+            display.syncExec(() -> press(shell, "Cancel"));
             study.await(() -> says(shell, "Stopped"));
             assertTrue(display.syncCall(() -> button(shell, "Write").getEnabled()), "it can be tried again");
             display.syncExec(shell::close);

@@ -93,8 +93,8 @@ public final class CashFlowBook {
             readMe.line("Quantities " + (plan + 1) + ", Ledger " + (plan + 1) + ": “" + of.name() + "”");
         }
         readMe.line(footer);
-        readMe.widths(140);
-        readMe.print(footer, 1, 0, 1);
+        readMe.widths(60, 30, 30, 10, 10);
+        readMe.print(footer, 1, 0, 5);
     }
 
     /** Values are kept beside the formulas for programs that show without computing; those that compute do so when they open it. */

@@ -5,21 +5,25 @@ import org.amberyard.report.document.SheetStyles;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** A sheet that is written from the top down. Rows and columns count from 0; references count as spreadsheets do. */
 final class FormulaSheet {
     /** Money. */
-    static final String MONEY = "#,##0.00";
+    static final String MONEY = "#,##0.00;-#,##0.00;\"–\"";
     /** Any figure. */
-    static final String FIGURE = "#,##0.######";
+    static final String FIGURE = "#,##0.00####";
     /** A share. */
     static final String SHARE = "0.00%";
     /** A factor. */
     static final String FACTOR = "0.000000";
     private static final String WORDS = "@";
     private static final int UNIT_WIDTH = 256;
+    private static final float HEAD_POINTS = 42;
+    /** Columns that words may run over. */
+    private static final int WORDS_COLUMNS = 5;
 
     private final XSSFSheet sheet;
     private final SheetStyles styles;
@@ -50,14 +54,22 @@ final class FormulaSheet {
     }
 
     void title(String text) {
-        cell(row(), 0, styles.title()).setCellValue(text);
+        over(text, styles.title());
     }
 
     void line(String text) {
-        cell(row(), 0, styles.words()).setCellValue(text);
+        over(text, styles.words());
+    }
+
+    /** Words on one line that may run over the columns beside. */
+    private void over(String text, CellStyle style) {
+        int row = row();
+        cell(row, 0, style).setCellValue(text);
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WORDS_COLUMNS - 1));
     }
 
     void head(int row, int column, String text, boolean right) {
+        sheet.getRow(row).setHeightInPoints(HEAD_POINTS);
         cell(row, column, styles.head(right)).setCellValue(text);
     }
 

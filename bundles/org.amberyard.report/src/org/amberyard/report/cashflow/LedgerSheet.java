@@ -1,7 +1,10 @@
 package org.amberyard.report.cashflow;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.FlowTime;
@@ -46,8 +49,12 @@ final class LedgerSheet {
         writeFactors();
         firstLine = sheet.next();
         quantities.lines().forEach(l -> writePriced(l, quantities, prices));
-        costs.fixed().forEach(this::writeFixed);
-        plan.funding().flows().forEach(this::writeFlow);
+        for (CostCategory category : CostCategory.values()) {
+            writeFixed(category, costs.fixed().stream().filter(f -> f.category() == category).toList());
+        }
+        Map<Flow, Double> flows = new LinkedHashMap<>();
+        plan.funding().flows().forEach(f -> flows.merge(new Flow(f.kind(), f.source(), f.year()), f.amount(), Double::sum));
+        flows.forEach(this::writeFlow);
         lastLine = Math.max(firstLine, sheet.next() - 1);
         writeSums();
         sheet.widths(52, 26, 16);
@@ -67,6 +74,10 @@ final class LedgerSheet {
             present.put(time, factor("Present over stated money, " + PricesSheet.words(time), FormulaSheet.FACTOR, y -> "(1+IF("
                     + inputs.isNominal() + "," + inputs.nominal() + "," + inputs.real() + "))^(-" + at(times.get(time), y) + ")"));
         }
+    }
+
+    /** What a source pays in a year. */
+    private record Flow(FundingFlow.Kind kind, String source, int year) {
     }
 
     private interface OfYear {
@@ -102,14 +113,18 @@ final class LedgerSheet {
         return row;
     }
 
-    private void writeFixed(CostQuantities.Fixed fixed) {
-        int row = named("amount that is no quantity at a price, constant money", fixed.category());
-        sheet.formula(row, FIRST_YEAR + fixed.year(), fixed.constant() + "*" + at(stated.get(fixed.category().time()), fixed.year()),
-                FormulaSheet.MONEY);
+    private void writeFixed(CostCategory category, List<CostQuantities.Fixed> fixed) {
+        if (!fixed.isEmpty()) {
+            int row = named("amounts that are no quantity at a price", category);
+            Map<Integer, Double> byYear = new TreeMap<>();
+            fixed.forEach(f -> byYear.merge(f.year(), f.constant(), Double::sum));
+            byYear.forEach((year, constant) -> sheet.formula(row, FIRST_YEAR + year, constant + "*" + at(stated.get(category.time()), year),
+                    FormulaSheet.MONEY));
+        }
     }
 
     /** Money of its time is brought to constant money; what moves only after the study counts at its end with what it is worth then. */
-    private void writeFlow(FundingFlow flow) {
+    private void writeFlow(Flow flow, double amount) {
         boolean within = flow.year() < study.years();
         CostCategory due = flow.kind() == FundingFlow.Kind.AID ? CostCategory.AID_DUE : CostCategory.AWARDS_DUE;
         CostCategory category = within ? flow.kind().category() : due;
@@ -117,7 +132,7 @@ final class LedgerSheet {
         String time = "(" + PricesSheet.time(inputs, flow.kind().category().time(), flow.year()) + ")";
         String wait = within ? "" : "*(1+" + inputs.real() + ")^(-(" + time + "-" + study.years() + "))";
         int row = named(flow.source() + ", money of " + (study.baseYear() + flow.year()), category);
-        sheet.formula(row, FIRST_YEAR + year, "-(" + flow.amount() + ")" + wait + "/(1+" + inputs.inflation() + ")^" + time + "*"
+        sheet.formula(row, FIRST_YEAR + year, "-(" + amount + ")" + wait + "/(1+" + inputs.inflation() + ")^" + time + "*"
                 + at(stated.get(category.time()), year), FormulaSheet.MONEY);
     }
 

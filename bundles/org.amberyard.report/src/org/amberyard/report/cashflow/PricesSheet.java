@@ -1,9 +1,11 @@
 package org.amberyard.report.cashflow;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.amberyard.core.money.FlowTime;
 import org.amberyard.core.plan.CostQuantities;
 import org.amberyard.core.plan.StudyInput;
@@ -16,6 +18,7 @@ final class PricesSheet {
     private final InputsSheet inputs;
     private final StudyInput study;
     private final List<CostQuantities.Price> prices = new ArrayList<>();
+    private final Set<At> used = new HashSet<>();
     private final Map<At, Integer> rows = new LinkedHashMap<>();
 
     /** A price at a time of the year. */
@@ -28,12 +31,14 @@ final class PricesSheet {
         this.study = study;
     }
 
-    /** Place of a price among all of the workbook; plans share them. */
-    int place(CostQuantities.Price price) {
+    /** Place of a price among all of the workbook, which plans share, when something is paid at it at a time of the year. */
+    int place(CostQuantities.Price price, FlowTime time) {
         if (!prices.contains(price)) {
             prices.add(price);
         }
-        return prices.indexOf(price);
+        int place = prices.indexOf(price);
+        used.add(new At(place, time));
+        return place;
     }
 
     /** All prices of the workbook. */
@@ -60,7 +65,9 @@ final class PricesSheet {
         }
         for (int place = 0; place < prices.size(); place++) {
             for (FlowTime time : FlowTime.values()) {
-                writeRow(place, time);
+                if (used.contains(new At(place, time))) {
+                    writeRow(place, time);
+                }
             }
         }
         sheet.widths(44, 14);

@@ -1,6 +1,8 @@
 package org.amberyard.report.document;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -15,11 +17,15 @@ final class SheetOfTable {
     private static final int UNIT_WIDTH = 256;
     private static final int LEAST_CHARACTERS = 11;
     private static final int MOST_CHARACTERS = 60;
+    private static final float LINE_POINTS = 13.5f;
+    /** Bold words and breaks between words take more room than characters. */
+    private static final int HEAD_SPARE = 4;
 
     private final XSSFSheet sheet;
     private final DataTable table;
     private final Document document;
     private final SheetStyles styles;
+    private final int[] characters;
     private int at;
 
     SheetOfTable(XSSFSheet sheet, DataTable table, Document document, SheetStyles styles) {
@@ -27,6 +33,9 @@ final class SheetOfTable {
         this.table = table;
         this.document = document;
         this.styles = styles;
+        ColumnWidths widths = new ColumnWidths(table);
+        this.characters = IntStream.range(0, table.columns().size())
+                .map(c -> Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, widths.characters(c) + 2))).toArray();
     }
 
     void write() {
@@ -41,20 +50,28 @@ final class SheetOfTable {
         table.rows().forEach(r -> addRow(r, first));
         at++;
         table.notes().forEach(n -> words(n, false));
-        ColumnWidths widths = new ColumnWidths(table);
-        for (int i = 0; i < table.columns().size(); i++) {
-            int characters = widths.characters(i) + 2;
-            sheet.setColumnWidth(i, UNIT_WIDTH * Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, characters)));
+        for (int i = 0; i < characters.length; i++) {
+            sheet.setColumnWidth(i, UNIT_WIDTH * characters[i]);
         }
         SheetPages.set(sheet, document, table.columns().size() > MANY_COLUMNS, at, table.columns().size());
         SheetPages.head(sheet, 1, head, head);
     }
 
+    /** Words over the whole width of the table, on as many lines as they need. */
     private void words(String text, boolean strong) {
-        Cell cell = sheet.createRow(at).createCell(0);
+        Row row = sheet.createRow(at);
+        Cell cell = row.createCell(0);
         cell.setCellValue(text);
         cell.setCellStyle(strong ? styles.title() : styles.words());
+        if (characters.length > 1) {
+            sheet.addMergedRegion(new CellRangeAddress(at, at, 0, characters.length - 1));
+        }
+        row.setHeightInPoints(LINE_POINTS * lines(text, Arrays.stream(characters).sum()) + (strong ? 3 : 0));
         at++;
+    }
+
+    private static int lines(String text, int width) {
+        return Math.max(1, (int) Math.ceil((text.length() + 1.0) / width));
     }
 
     private void addHead() {
@@ -64,6 +81,8 @@ final class SheetOfTable {
             cell.setCellValue(table.columns().get(i).heading());
             cell.setCellStyle(styles.head(table.columns().get(i).format().right()));
         }
+        row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
+                .map(c -> lines(table.columns().get(c).heading(), Math.max(1, characters[c] - HEAD_SPARE))).max().orElse(1));
         at++;
     }
 
@@ -87,6 +106,8 @@ final class SheetOfTable {
                 }
             }
         }
+        row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
+                .map(c -> lines(table.printed(from, c), characters[c])).max().orElse(1));
         at++;
     }
 }

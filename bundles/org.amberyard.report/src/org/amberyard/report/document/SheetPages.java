@@ -6,6 +6,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How a sheet prints: letter paper, as wide as a page, with page numbers and what every page must say. */
 public final class SheetPages {
+    /** Eight points; the blank keeps digits that follow out of the code. */
+    private static final String SMALL = "&8 ";
+
     private SheetPages() {
     }
 
@@ -29,8 +32,8 @@ public final class SheetPages {
         setup.setFitWidth((short) 1);
         setup.setFitHeight((short) 0);
         sheet.setFitToPage(true);
-        sheet.getFooter().setLeft(plain(running));
-        sheet.getFooter().setRight("Page &P of &N");
+        sheet.getFooter().setLeft(SMALL + plain(running));
+        sheet.getFooter().setRight(SMALL + "Page &P of &N");
         sheet.getHeader().setCenter(plain(mark));
         sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, Math.max(0, columns - 1), 0, Math.max(0, rows - 1));
     }

@@ -39,12 +39,12 @@ public final class SheetStyles {
 
     /** A title. */
     public CellStyle title() {
-        return made.computeIfAbsent("title", k -> style(large));
+        return made.computeIfAbsent("title", k -> wrapped(large));
     }
 
-    /** Words on one line. */
+    /** Words. */
     public CellStyle words() {
-        return made.computeIfAbsent("words", k -> style(plain));
+        return made.computeIfAbsent("words", k -> wrapped(plain));
     }
 
     /** The head of a column. */
@@ -74,6 +74,13 @@ public final class SheetStyles {
             }
             return style;
         });
+    }
+
+    private XSSFCellStyle wrapped(XSSFFont font) {
+        XSSFCellStyle style = style(font);
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+        return style;
     }
 
     private XSSFCellStyle style(XSSFFont font) {

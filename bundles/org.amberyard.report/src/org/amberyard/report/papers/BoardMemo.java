@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.amberyard.charts.BudgetChart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.core.plan.BudgetYear;
@@ -22,6 +23,8 @@ import org.amberyard.report.document.TableBuilder;
 /** The memo to the board: question, answer, money by year, risks, what to decide. */
 final class BoardMemo {
     private static final String TITLE = "Memo to the board";
+    /** Height over width: low enough for the first page. */
+    private static final double FIRST_CHART_HEIGHT = 0.36;
     private static final double CHART_HEIGHT = 0.42;
     private static final String EACH = "Each amount is rounded by itself; totals, down and across, are sums of the printed amounts.";
 
@@ -48,7 +51,9 @@ final class BoardMemo {
         Headline headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).findFirst()
                 .orElseGet(() -> Headline.of(in.result(), in.system()).get(0));
         List<Block> blocks = new ArrayList<>(List.of(new Block.Paragraph(headline.cost(), true),
-                new Block.Paragraph(headline.routes() + " " + headline.service()), alternatives()));
+                new Block.Paragraph(headline.routes() + " " + headline.service()), alternatives(),
+                new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()), "Figure 1. Cumulative cost of the plans",
+                        FIRST_CHART_HEIGHT)));
         return new Section("The answer", false, false, blocks);
     }
 
@@ -66,8 +71,8 @@ final class BoardMemo {
     private Section money() {
         return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal year, in "
                 + "money of the year, all sources counted; money that comes in is negative."), budget(),
-                new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
-                        "Figure 1. Cumulative cost of the plans", CHART_HEIGHT)));
+                new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
+                        "Figure 2. To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
     }
 
     /** A year with its amounts as printed. */

@@ -174,13 +174,13 @@ public final class DocumentsDialog extends Dialog {
         MessageDialog.openError(getShell(), Messages.Documents_failed, text);
     }
 
-    /** The first press stops what is being written, the next one closes. */
+    /** The first press stops what is being written, the next one closes. A job that has not begun yet says nothing of its end. */
     @Override
     protected void cancelPressed() {
         if (job == null) {
             super.cancelPressed();
-        } else {
-            job.cancel();
+        } else if (job.cancel()) {
+            finish(Messages.Documents_stopped);
         }
     }
 
