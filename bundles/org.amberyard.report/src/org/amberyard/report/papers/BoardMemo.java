@@ -2,6 +2,7 @@ package org.amberyard.report.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -48,11 +49,12 @@ final class BoardMemo {
     }
 
     private Section answer() {
-        Headline headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).findFirst()
-                .orElseGet(() -> Headline.of(in.result(), in.system()).get(0));
-        List<Block> blocks = new ArrayList<>(List.of(new Block.Paragraph(headline.cost(), true),
-                new Block.Paragraph(headline.routes() + " " + headline.service()), alternatives(),
-                new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()), "Figure 1. Cumulative cost of the plans",
+        List<Block> blocks = new ArrayList<>();
+        Optional<Headline> headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).findFirst();
+        headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
+                new Block.Paragraph(h.routes() + " " + h.service()))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
+                        + "” is the plan that the others are compared with.", true)));
+        blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()), "Figure 1. Cumulative cost of the plans",
                         FIRST_CHART_HEIGHT)));
         return new Section("The answer", false, false, blocks);
     }

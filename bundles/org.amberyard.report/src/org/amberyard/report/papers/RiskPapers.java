@@ -43,8 +43,10 @@ final class RiskPapers {
 
     static List<Risk> all(PaperInput in) {
         RiskPapers papers = new RiskPapers(in);
-        papers.addRange();
-        papers.addPower();
+        if (in.plan().service().get(in.study().years() - 1).ports() > 0) {
+            papers.addRange();
+            papers.addPower();
+        }
         papers.addFunding();
         papers.addPacks();
         papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
