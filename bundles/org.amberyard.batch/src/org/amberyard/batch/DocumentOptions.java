@@ -26,7 +26,7 @@ final class DocumentOptions {
     private static final String PROGRAMME = "--programme";
     private static final String DATED = "--dated";
     private static final String WHOLE_VINS = "--whole-vins";
-    static final Set<String> OPTIONS = Set.of("--out", PLAN, KIND, FORMAT, TABLES, PROGRAMME, DATED);
+    static final Set<String> OPTIONS = Set.of(OutFolder.OPTION, PLAN, KIND, FORMAT, TABLES, PROGRAMME, DATED);
     static final Set<String> FLAGS = Set.of(WHOLE_VINS);
 
     private DocumentOptions() {

@@ -1,8 +1,6 @@
 package org.amberyard.batch;
 
 import java.io.IOException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +12,6 @@ import org.amberyard.report.papers.StudyFacts;
 
 /** Writes documents for a grant agency, a board, a utility, the shop and a consultant. */
 final class DocumentsVerb implements Verb {
-    private static final String OUT = "--out";
-
     @Override
     public String name() {
         return "documents";
@@ -45,10 +41,7 @@ final class DocumentsVerb implements Verb {
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
         Path file = arguments.study(console.folder());
-        Path folder = arguments.path(OUT, console.folder());
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new WrongUse(OUT + " is " + folder + ", which is a file; give a folder, new or existing.");
-        }
+        OutFolder folder = OutFolder.of(arguments, console);
         DocumentFolder.Wanted wanted = DocumentOptions.wanted(arguments);
         Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(file, console);
         if (evaluated.isEmpty()) {
@@ -57,16 +50,8 @@ final class DocumentsVerb implements Verb {
         StudyResult result = evaluated.get().result();
         PaperInput in = new PaperInput(result, DocumentOptions.plan(arguments, result), StudyFacts.of(evaluated.get().study()),
                 DocumentOptions.choices(arguments, result));
-        write(in, wanted, folder, console).forEach(console.out()::println);
+        List<Path> files = folder.write(f -> DocumentFolder.write(in, wanted, f, new ProgressLines(console.err(), "Documents")));
+        files.forEach(console.out()::println);
         return ExitCode.DONE;
-    }
-
-    private static List<Path> write(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Console console) throws WrongUse, IOException {
-        try {
-            return DocumentFolder.write(in, wanted, folder, new ProgressLines(console.err(), "Documents"));
-        } catch (FileSystemException e) {
-            throw new WrongUse(OUT + " is " + folder + ", where " + e.getFile() + " cannot be written"
-                    + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + "; choose another folder.");
-        }
     }
 }
