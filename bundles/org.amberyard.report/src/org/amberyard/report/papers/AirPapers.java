@@ -19,8 +19,8 @@ final class AirPapers {
     private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3, Pollutant.CO, 3,
             Pollutant.CO2, 1);
     private static final String TONS = "short tons";
-    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per mile by model year of the engine "
-            + "times miles, grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12 and "
+    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year of the "
+            + "engine times distance, grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12 and "
             + "in emission_factors of the evaluation. A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they "
             + "may differ in the last digit.";
 

@@ -42,7 +42,7 @@ final class GrantSet {
         points.addAll(EvidencePapers.energyWords(in));
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h -> points.addAll(h.sentences()));
         points.add(in.moneyWords());
-        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; miles, gallons and hours whole; "
+        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours whole; "
                 + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one decimal. Every figure "
                 + "is computed unrounded and rounded once. † marks what the applicant fills in.";
         return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
