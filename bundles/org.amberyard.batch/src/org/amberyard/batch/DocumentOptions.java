@@ -71,7 +71,8 @@ final class DocumentOptions {
         Optional<String> name = arguments.value(PROGRAMME);
         List<String> known = result.input().funding().programmes().stream().map(Programme::name).toList();
         if (name.isPresent() && !known.contains(name.get())) {
-            throw new WrongUse(PROGRAMME + " is “" + name.get() + "”; it must be one of " + (known.isEmpty() ? "none, since the study has none"
+            throw new WrongUse(PROGRAMME + " is “" + name.get() + "”; it must be one of " + (known.isEmpty()
+                    ? "none, since the study has none"
                     : String.join(", ", known)) + ".");
         }
         return name;

@@ -25,7 +25,8 @@ final class DocumentsVerb implements Verb {
 
     @Override
     public String summary() {
-        return "writes the grant tables, board memo, load letter, shop calendar, appendix and cash-flow workbook of a plan into DIR";
+        return "writes the grant tables, board memo, load letter, shop calendar, appendix and cash-flow workbook of a plan into "
+                + "DIR";
     }
 
     @Override

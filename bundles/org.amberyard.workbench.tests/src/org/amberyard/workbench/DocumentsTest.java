@@ -50,7 +50,8 @@ class DocumentsTest {
     }
 
     private static Button button(Shell shell, String text) {
-        return View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").startsWith(text)).findFirst().orElseThrow();
+        return View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").startsWith(text)).findFirst()
+                .orElseThrow();
     }
 
     private static void press(Shell shell, String text) {

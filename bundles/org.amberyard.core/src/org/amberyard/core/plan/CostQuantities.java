@@ -46,7 +46,8 @@ public record CostQuantities(List<Price> prices, List<Quantity> quantities, List
      * @param insured true where not the price but the premium for it counts
      * @param amount quantity in the unit of the price; negative for a credit
      */
-    public record Quantity(CostCategory category, int year, int price, int pricedIn, FlowTime pricedAt, boolean insured, double amount) {
+    public record Quantity(CostCategory category, int year, int price, int pricedIn, FlowTime pricedAt, boolean insured,
+            double amount) {
         private Quantity of(double other) {
             return new Quantity(category, year, price, pricedIn, pricedAt, insured, other);
         }
@@ -67,7 +68,8 @@ public record CostQuantities(List<Price> prices, List<Quantity> quantities, List
         for (CostItem item : items) {
             if (item.amount().linear()) {
                 item.amount().terms(1, item.year(), item.category(), (quantity, price, year, category, insured) -> sums.merge(
-                        new Quantity(item.category(), item.year(), place(places, price), year, category.time(), insured, 0), quantity,
+                        new Quantity(item.category(), item.year(), place(places, price), year, category.time(), insured, 0),
+                        quantity,
                         Double::sum));
             } else {
                 fixed.add(new Fixed(item.category(), item.year(), item.amount().at(book, item.year(), item.category())));

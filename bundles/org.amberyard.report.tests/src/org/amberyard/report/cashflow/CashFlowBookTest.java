@@ -72,7 +72,8 @@ class CashFlowBookTest {
             near(of.measures().annualEquivalent(), compared.at(plan, 2));
         }
         for (Comparison comparison : expected.comparisons()) {
-            assertEquals(comparison.presentSaving(), (double) compared.at(comparison.plan(), 3), RELATIVE * expected.baseline().measures().presentCost());
+            assertEquals(comparison.presentSaving(), (double) compared.at(comparison.plan(), 3), RELATIVE * expected.baseline()
+                    .measures().presentCost());
             checkPayback(comparison.simple(), compared.at(comparison.plan(), 4));
             checkPayback(comparison.discounted(), compared.at(comparison.plan(), 5));
         }
@@ -92,7 +93,8 @@ class CashFlowBookTest {
         XSSFSheet sheet = workbook.getSheet("Compare");
         return (plan, column) -> {
             Cell cell = sheet.getRow(2 + plan).getCell(column);
-            return cell.getCachedFormulaResultType() == CellType.STRING ? cell.getStringCellValue() : (Object) cell.getNumericCellValue();
+            return cell.getCachedFormulaResultType() == CellType.STRING ? cell.getStringCellValue()
+                    : (Object) cell.getNumericCellValue();
         };
     }
 
@@ -121,7 +123,8 @@ class CashFlowBookTest {
                     Row row = rowOf(ledger, category.label());
                     for (int year = 0; year < result.input().years(); year++) {
                         double expected = result.plans().get(plan).ledger().amount(year, category);
-                        assertEquals(expected, row.getCell(3 + year).getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(expected)), category + " " + year);
+                        assertEquals(expected, row.getCell(3 + year).getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(expected)),
+                                category + " " + year);
                     }
                 }
             }
@@ -131,7 +134,8 @@ class CashFlowBookTest {
     private static Row rowOf(XSSFSheet sheet, String label) {
         Row found = null;
         for (Row row : sheet) {
-            found = row.getCell(0) != null && row.getCell(1) == null && row.getCell(0).getStringCellValue().equals(label) ? row : found;
+            found = row.getCell(0) != null && row.getCell(1) == null && row.getCell(0).getStringCellValue().equals(label) ? row
+                    : found;
         }
         return found;
     }
@@ -140,7 +144,8 @@ class CashFlowBookTest {
     void anotherDiscountRateAndPriceGiveWhatTheStudyGivesWithThem() throws IOException {
         Study study = EXAMPLE.study();
         study.getSettings().setDiscountRate(0.07);
-        FuelPrice diesel = (FuelPrice) study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel() == Fuel.DIESEL)
+        FuelPrice diesel = (FuelPrice) study.getPrices().stream().filter(p -> p instanceof FuelPrice f
+                && f.getFuel() == Fuel.DIESEL)
                 .findFirst().orElseThrow();
         double perGallon = 5.5;
         diesel.setPricePerL(perGallon / Unit.L_PER_GALLON);
@@ -203,6 +208,7 @@ class CashFlowBookTest {
         Study study = EXAMPLE.study();
         study.getSettings().setDiscountRate(0.09);
         StudyResult other = EXAMPLE.evaluated(study);
-        checkAgainst(other, byOffice(w -> input(w, "Real discount rate a year", 1).setCellValue(other.input().money().rates().real())));
+        checkAgainst(other, byOffice(w -> input(w, "Real discount rate a year", 1).setCellValue(other.input().money().rates()
+                .real())));
     }
 }

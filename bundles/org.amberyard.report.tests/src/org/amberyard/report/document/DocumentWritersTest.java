@@ -55,7 +55,8 @@ class DocumentWritersTest {
     void wordsHaveStylesCaptionsHeadsThatRepeatAndChartsWithVectorsAndWords() throws IOException {
         try (XWPFDocument docx = new XWPFDocument(new ByteArrayInputStream(written(DocumentFormat.DOCX)))) {
             List<String> styles = docx.getParagraphs().stream().map(XWPFParagraph::getStyle).distinct().toList();
-            assertTrue(styles.containsAll(List.of("Title", "Subtitle", "Heading1", "Normal", "Strong", "ListBullet", "Caution", "Figure", "FigureCaption",
+            assertTrue(styles.containsAll(List.of("Title", "Subtitle", "Heading1", "Normal", "Strong", "ListBullet", "Caution",
+                    "Figure", "FigureCaption",
                     "Caption", "TableNote")), styles.toString());
             assertTrue(styles.stream().filter(Objects::nonNull).allMatch(s -> docx.getStyles().getStyle(s) != null));
             XWPFTable table = docx.getTables().get(1);
@@ -77,13 +78,15 @@ class DocumentWritersTest {
     @Test
     void sheetsHaveTypedCellsSumsHeadsAndPrintAreas() throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written(DocumentFormat.XLSX)))) {
-            assertEquals(List.of("Contents", "T1  a b", "Long"), List.of(workbook.getSheetName(0), workbook.getSheetName(1), workbook.getSheetName(2)));
+            assertEquals(List.of("Contents", "T1  a b", "Long"), List.of(workbook.getSheetName(0), workbook.getSheetName(1),
+                    workbook.getSheetName(2)));
             XSSFSheet sheet = workbook.getSheetAt(1);
             Cell hostile = sheet.getRow(HEAD_ROW + 1).getCell(0);
             assertEquals(CellType.STRING, hostile.getCellType(), "words that look like a formula stay words");
             assertEquals(SampleDocument.HOSTILE, hostile.getStringCellValue());
             for (int row = 0; row < SampleDocument.ROWS; row++) {
-                assertEquals(((BigDecimal) TABLE.rows().get(row).cells().get(2)).doubleValue(), sheet.getRow(HEAD_ROW + 1 + row).getCell(2).getNumericCellValue());
+                assertEquals(((BigDecimal) TABLE.rows().get(row).cells().get(2)).doubleValue(), sheet.getRow(HEAD_ROW + 1 + row)
+                        .getCell(2).getNumericCellValue());
             }
             Cell total = sheet.getRow(HEAD_ROW + 1 + SampleDocument.ROWS).getCell(2);
             assertEquals("SUM(C5:C94)", total.getCellFormula());

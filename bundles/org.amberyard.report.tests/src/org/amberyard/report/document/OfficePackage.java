@@ -65,7 +65,8 @@ final class OfficePackage {
     }
 
     private static boolean hasType(Document types, String name) {
-        return has(types, "Override", "PartName", "/" + name) || has(types, "Default", "Extension", name.substring(name.lastIndexOf('.') + 1));
+        return has(types, "Override", "PartName", "/" + name) || has(types, "Default", "Extension",
+                name.substring(name.lastIndexOf('.') + 1));
     }
 
     private static boolean has(Document types, String tag, String attribute, String value) {

@@ -49,7 +49,8 @@ class GrantTablesTest {
     }
 
     private static List<BigDecimal> lines(DataTable table, int column) {
-        return table.rows().stream().filter(r -> r.kind() == DataTable.Kind.LINE).map(r -> (BigDecimal) r.cells().get(column)).toList();
+        return table.rows().stream().filter(r -> r.kind() == DataTable.Kind.LINE).map(r -> (BigDecimal) r.cells().get(column))
+                .toList();
     }
 
     @Test
@@ -60,7 +61,8 @@ class GrantTablesTest {
                 for (int i = 1; i < table.columns().size(); i++) {
                     DataTable.Row last = table.rows().isEmpty() ? null : table.rows().get(table.rows().size() - 1);
                     if (last != null && last.kind() == DataTable.Kind.TOTAL && last.cells().get(i) instanceof BigDecimal total) {
-                        assertEquals(0, total.compareTo(lines(table, i).stream().reduce(BigDecimal.ZERO, BigDecimal::add)), table.title());
+                        assertEquals(0, total.compareTo(lines(table, i).stream().reduce(BigDecimal.ZERO, BigDecimal::add)),
+                                table.title());
                         totals++;
                     }
                 }
@@ -78,7 +80,8 @@ class GrantTablesTest {
         assertEquals(total(table(GrantTable.T5, 1), "Own money"), total(table(GrantTable.T4, 0), "Match, own cash"));
         DataTable budget = table(GrantTable.T4, 0);
         for (DataTable.Row row : budget.rows()) {
-            BigDecimal across = IntStream.range(1, column(budget, "Total")).mapToObj(row.cells()::get).filter(BigDecimal.class::isInstance)
+            BigDecimal across = IntStream.range(1, column(budget, "Total")).mapToObj(row.cells()::get)
+                    .filter(BigDecimal.class::isInstance)
                     .map(BigDecimal.class::cast).reduce(BigDecimal.ZERO, BigDecimal::add);
             assertEquals(0, across.compareTo((BigDecimal) row.cells().get(column(budget, "Total"))));
         }
@@ -94,7 +97,8 @@ class GrantTablesTest {
         assertTrue(cost.capital() < nominal, "constant money of the base date is less than money of later years");
         for (ProjectMoney.Line line : ProjectMoney.of(in).lines()) {
             assertEquals(line.funded().purchase().cost(), line.cost().doubleValue(), 0.5);
-            assertEquals(line.cost(), line.shares().stream().map(ProjectMoney.Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
+            assertEquals(line.cost(), line.shares().stream().map(ProjectMoney.Share::amount).reduce(BigDecimal.ZERO,
+                    BigDecimal::add));
             for (int i = 0; i < line.funded().awards().size(); i++) {
                 assertEquals(line.funded().awards().get(i).paid(), line.shares().get(i).amount().doubleValue(), 1);
             }
@@ -102,7 +106,8 @@ class GrantTablesTest {
     }
 
     private static BigDecimal tons(ToDoubleFunction<ReplacedBus> kg, int decimals) {
-        return BigDecimal.valueOf(in.replaced().stream().mapToDouble(kg).sum() / GrantTerms.KG_PER_SHORT_TON).setScale(decimals, RoundingMode.HALF_EVEN);
+        return BigDecimal.valueOf(in.replaced().stream().mapToDouble(kg).sum() / GrantTerms.KG_PER_SHORT_TON).setScale(decimals,
+                RoundingMode.HALF_EVEN);
     }
 
     @Test
@@ -124,7 +129,8 @@ class GrantTablesTest {
         DataTable printed = table(GrantTable.T8, 0);
         assertEquals(lines.size(), printed.rows().size());
         for (int i = 0; i < lines.size(); i++) {
-            assertEquals(lines.get(i).number("cost").orElseThrow(), ((BigDecimal) printed.rows().get(i).cells().get(2)).doubleValue(), 0.5);
+            assertEquals(lines.get(i).number("cost").orElseThrow(), ((BigDecimal) printed.rows().get(i).cells().get(2))
+                    .doubleValue(), 0.5);
             assertEquals(lines.get(i).text("formula"), printed.printed(printed.rows().get(i), column(printed, "Formula")));
         }
     }
@@ -170,7 +176,8 @@ class GrantTablesTest {
 
     @Test
     void tablesAreChosenAndOrdered() {
-        Document document = GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(), ExamplePapers.tables(GrantTable.T7, GrantTable.T4)));
+        Document document = GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(), ExamplePapers.tables(GrantTable.T7,
+                GrantTable.T4)));
         assertEquals(List.of("T7", "T4a", "T4b"), document.tables().stream().map(DataTable::name).toList());
     }
 

@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Studies that lack what documents usually speak of, or speak otherwise, have documents too. */
 class OddStudiesTest {
     private static final ExamplePapers EXAMPLE = new ExamplePapers();
-    private static final List<DocumentKind> KINDS = List.of(DocumentKind.GRANT, DocumentKind.BOARD, DocumentKind.UTILITY, DocumentKind.SHOP,
+    private static final List<DocumentKind> KINDS = List.of(DocumentKind.GRANT, DocumentKind.BOARD, DocumentKind.UTILITY,
+            DocumentKind.SHOP,
             DocumentKind.CASH_FLOW);
 
     /** What is odd about a study. */
@@ -57,13 +58,15 @@ class OddStudiesTest {
         odd.change.accept(study);
         StudyResult result = EXAMPLE.evaluated(study);
         PaperInput in = new PaperInput(result, result.plans().size() > 1 ? 1 : 0, StudyFacts.of(study), PaperChoices.STANDARD);
-        Set<DocumentFormat> formats = odd == Odd.HOSTILE_NAMES ? Set.of(DocumentFormat.values()) : Set.of(DocumentFormat.HTML, DocumentFormat.XLSX);
+        Set<DocumentFormat> formats = odd == Odd.HOSTILE_NAMES ? Set.of(DocumentFormat.values()) : Set.of(DocumentFormat.HTML,
+                DocumentFormat.XLSX);
         for (DocumentKind kind : KINDS) {
             Map<String, byte[]> files = kind.files(in, formats, Progress.NONE);
             assertFalse(files.isEmpty());
             files.forEach((name, bytes) -> assertTrue(bytes.length > 1000, name));
             if (odd == Odd.HOSTILE_NAMES && files.keySet().stream().anyMatch(f -> f.endsWith(".html"))) {
-                String html = new String(files.entrySet().stream().filter(e -> e.getKey().endsWith(".html")).findFirst().orElseThrow().getValue(),
+                String html = new String(files.entrySet().stream().filter(e -> e.getKey().endsWith(".html")).findFirst()
+                        .orElseThrow().getValue(),
                         StandardCharsets.UTF_8);
                 assertFalse(html.contains("<b>&\"quoted") || html.contains("\u0007"));
             }

@@ -32,7 +32,8 @@ public final class OutsideProgram {
 
     /** Converts a file with an office program under a profile of its own. */
     public static void convert(String format, Path file, Path folder) throws IOException, InterruptedException {
-        run(List.of("soffice", "-env:UserInstallation=" + folder.resolve("profile").toUri(), "--headless", "--convert-to", format, "--outdir",
+        run(List.of("soffice", "-env:UserInstallation=" + folder.resolve("profile").toUri(), "--headless", "--convert-to", format,
+                "--outdir",
                 folder.toString(), file.toString()));
     }
 

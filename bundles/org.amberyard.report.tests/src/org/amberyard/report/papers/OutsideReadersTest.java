@@ -27,7 +27,8 @@ class OutsideReadersTest {
 
     @BeforeAll
     static void evaluate() {
-        document = GrantSet.of(EXAMPLE.in(EXAMPLE.study(), ExamplePapers.tables(GrantTable.T4, GrantTable.T5, GrantTable.T7, GrantTable.T8)));
+        document = GrantSet.of(EXAMPLE.in(EXAMPLE.study(), ExamplePapers.tables(GrantTable.T4, GrantTable.T5, GrantTable.T7,
+                GrantTable.T8)));
     }
 
     private Path written(DocumentFormat format) throws Exception {
@@ -63,7 +64,8 @@ class OutsideReadersTest {
     @Test
     void aSpreadsheetProgramReadsTheFiguresAndSums() throws Exception {
         OutsideProgram.require("soffice", "--version");
-        OutsideProgram.convert("csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,2", written(DocumentFormat.XLSX), folder);
+        OutsideProgram.convert("csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,2",
+                written(DocumentFormat.XLSX), folder);
         DataTable table = document.tables().get(0);
         Path csv = folder.resolve("grant-" + table.name() + ".csv");
         try (CSVParser parser = CSVParser.parse(Files.readString(csv), CSVFormat.DEFAULT)) {

@@ -58,7 +58,8 @@ class PapersTest {
         Document letter = UtilityLetter.of(in);
         List<ResultLine> items = ResultLine.of(in, "load_letter").stream().filter(l -> !l.text("item").equals("Caution")).toList();
         DataTable first = letter.tables().get(0);
-        assertEquals(items.stream().map(l -> l.text("value")).toList(), first.rows().stream().map(r -> first.printed(r, 1)).toList());
+        assertEquals(items.stream().map(l -> l.text("value")).toList(), first.rows().stream().map(r -> first.printed(r, 1))
+                .toList());
         assertEquals(in.study().years(), letter.tables().get(1).rows().size());
     }
 
@@ -66,7 +67,8 @@ class PapersTest {
     void theCalendarHasEveryTaskThatFallsDueInTheFirstYear() {
         Document calendar = ShopPaper.of(in);
         long due = in.plan().upkeep().stream().filter(u -> u.record().year() == 0).mapToLong(u -> u.calendar().due().size()).sum();
-        long printed = calendar.tables().stream().skip(2).flatMap(t -> t.rows().stream()).filter(r -> r.kind() == DataTable.Kind.LINE).count();
+        long printed = calendar.tables().stream().skip(2).flatMap(t -> t.rows().stream()).filter(r ->
+                r.kind() == DataTable.Kind.LINE).count();
         assertEquals(due, printed);
         assertTrue(due > 100);
     }
@@ -82,7 +84,8 @@ class PapersTest {
 
     @Test
     void documentsAreWrittenTwiceTheSameAllOrNone() throws Exception {
-        DocumentFolder.Wanted wanted = new DocumentFolder.Wanted(Set.of(DocumentKind.UTILITY, DocumentKind.CASH_FLOW), Set.of(DocumentFormat.values()));
+        DocumentFolder.Wanted wanted = new DocumentFolder.Wanted(Set.of(DocumentKind.UTILITY, DocumentKind.CASH_FLOW),
+                Set.of(DocumentFormat.values()));
         List<Path> first = DocumentFolder.write(in, wanted, folder.resolve("first"), Progress.NONE);
         List<Path> second = DocumentFolder.write(in, wanted, folder.resolve("second"), Progress.NONE);
         assertEquals(5, first.size());

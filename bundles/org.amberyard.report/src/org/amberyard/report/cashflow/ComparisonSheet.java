@@ -52,16 +52,19 @@ final class ComparisonSheet {
         sheet.words(row, 0, of.name() + (plan == result.input().baseline() ? " (baseline)" : ""));
         sheet.formula(row, PRESENT, ledgers.get(plan).presentCost(), FormulaSheet.MONEY);
         sheet.formula(row, PRESENT + 1, ledgers.get(plan).annual(), FormulaSheet.MONEY);
-        sheet.formula(row, SAVING, FormulaSheet.fixed(rows.get(result.input().baseline()), PRESENT) + "-" + FormulaSheet.here(row, PRESENT), FormulaSheet.MONEY);
+        sheet.formula(row, SAVING, FormulaSheet.fixed(rows.get(result.input().baseline()), PRESENT) + "-" + FormulaSheet.here(row,
+                PRESENT), FormulaSheet.MONEY);
         sheet.number(row, PROGRAM, of.measures().presentCost(), FormulaSheet.MONEY);
         sheet.formula(row, PROGRAM + 1, FormulaSheet.here(row, PRESENT) + "/" + FormulaSheet.here(row, PROGRAM) + "-1", "0.0E+00");
     }
 
     private void writePaybacks(Comparison comparison) {
         sheet.skip();
-        sheet.title("Cumulative saving of “" + result.plans().get(comparison.plan()).name() + "”; what is left at the end does not pay back");
+        sheet.title("Cumulative saving of “" + result.plans().get(comparison.plan()).name()
+                + "”; what is left at the end does not pay back");
         int head = sheet.row();
-        List<String> heads = List.of("Point in time", "Years", "Saving", "Discounted saving", "Last below zero", "Discounted, last below zero");
+        List<String> heads = List.of("Point in time", "Years", "Saving", "Discounted saving", "Last below zero",
+                "Discounted, last below zero");
         for (int i = 0; i < heads.size(); i++) {
             sheet.head(head, i, heads.get(i), i > 0);
         }
@@ -88,7 +91,8 @@ final class ComparisonSheet {
         sheet.formula(row, 2, before(row, first, 2) + saved, FormulaSheet.MONEY);
         sheet.formula(row, 3, before(row, first, 3) + discounted, FormulaSheet.MONEY);
         for (int column = 2; column <= 3; column++) {
-            sheet.formula(row, column + 2, "IF(" + FormulaSheet.here(row, column) + "<-" + TOLERANCE + "," + (point + 1) + ",0)", "0");
+            sheet.formula(row, column + 2, "IF(" + FormulaSheet.here(row, column) + "<-" + TOLERANCE + "," + (point + 1) + ",0)",
+                    "0");
         }
     }
 
@@ -106,7 +110,8 @@ final class ComparisonSheet {
         String next = "INDEX(" + savings + "," + below + "+1)";
         String from = "INDEX(" + times + "," + below + ")";
         String to = "INDEX(" + times + "," + below + "+1)";
-        return "IF(MAX(MAX(" + savings + "),-MIN(" + savings + "))<" + TOLERANCE + ",\"no difference\",IF(" + FormulaSheet.fixed(last, column) + "<-" + TOLERANCE
+        return "IF(MAX(MAX(" + savings + "),-MIN(" + savings + "))<" + TOLERANCE + ",\"no difference\",IF("
+                + FormulaSheet.fixed(last, column) + "<-" + TOLERANCE
                 + ",\"never\",IF(" + below + "=0,0," + from + "-" + at + "/(" + next + "-" + at + ")*(" + to + "-" + from + "))))";
     }
 

@@ -51,10 +51,12 @@ final class InputsSheet {
         inflation = rate("General inflation a year", money.rates().inflation(), FormulaSheet.SHARE, "");
         nominal = sheet.row();
         sheet.words(nominal, 0, "Nominal discount rate a year");
-        sheet.formula(nominal, VALUE, "(1+" + FormulaSheet.here(real, VALUE) + ")*(1+" + FormulaSheet.here(inflation, VALUE) + ")-1", FormulaSheet.SHARE);
+        sheet.formula(nominal, VALUE, "(1+" + FormulaSheet.here(real, VALUE) + ")*(1+" + FormulaSheet.here(inflation, VALUE)
+                + ")-1", FormulaSheet.SHARE);
         sheet.words(nominal, BASE, "follows (Fisher)");
         basis = rate("Figures in nominal money: 1, in constant money: 0", money.basis() == MoneyBasis.NOMINAL ? 1 : 0, "0", "");
-        running = rate("Running costs fall at this part of their year", money.midYear() ? 0.5 : 1, "0.0", "1 for its end, 0.5 for its middle");
+        running = rate("Running costs fall at this part of their year", money.midYear() ? 0.5 : 1, "0.0",
+                "1 for its end, 0.5 for its middle");
         premium = rate("Insurance premium over the value of a bus", study.rules().insuranceShare(), FormulaSheet.SHARE, "a year");
     }
 
@@ -114,7 +116,8 @@ final class InputsSheet {
     String price(CostQuantities.Price price, int place, int year, String time) {
         int row = firstPrice + place;
         String base = sheet.at(row, BASE);
-        return hasPoints(price) ? base + "*" + sheet.at(row, FIRST_POINT + year) : base + "*(1+" + sheet.at(row, RISE) + ")^(" + time + ")";
+        return hasPoints(price) ? base + "*" + sheet.at(row, FIRST_POINT + year) : base + "*(1+" + sheet.at(row, RISE) + ")^("
+                + time + ")";
     }
 
     String real() {

@@ -64,7 +64,8 @@ final class LedgerSheet {
 
     private void writeFactors() {
         for (FlowTime time : FlowTime.values()) {
-            times.put(time, factor("Time of what falls at the " + PricesSheet.words(time) + ", years", "0.0", y -> PricesSheet.time(inputs, time, y)));
+            times.put(time, factor("Time of what falls at the " + PricesSheet.words(time) + ", years", "0.0", y ->
+                    PricesSheet.time(inputs, time, y)));
         }
         for (FlowTime time : FlowTime.values()) {
             stated.put(time, factor("Money stated over constant money, " + PricesSheet.words(time), FormulaSheet.FACTOR,
@@ -101,7 +102,8 @@ final class LedgerSheet {
         int row = named(prices.prices().get(line.price()).name() + (line.insured() ? ", premium for it" : ""), line.category());
         for (int year = 0; year < study.years(); year++) {
             String price = prices.at(line.price(), line.pricedAt(), line.pricedIn().orElse(year));
-            sheet.formula(row, FIRST_YEAR + year, quantities.at(line.row(), year) + "*" + price + (line.insured() ? "*" + inputs.premium() : "")
+            sheet.formula(row, FIRST_YEAR + year, quantities.at(line.row(), year) + "*" + price + (line.insured() ? "*"
+                    + inputs.premium() : "")
                     + "*" + at(stated.get(line.category().time()), year), FormulaSheet.MONEY);
         }
     }
@@ -118,7 +120,8 @@ final class LedgerSheet {
             int row = named("amounts that are no quantity at a price", category);
             Map<Integer, Double> byYear = new TreeMap<>();
             fixed.forEach(f -> byYear.merge(f.year(), f.constant(), Double::sum));
-            byYear.forEach((year, constant) -> sheet.formula(row, FIRST_YEAR + year, constant + "*" + at(stated.get(category.time()), year),
+            byYear.forEach((year, constant) -> sheet.formula(row, FIRST_YEAR + year, constant + "*"
+                    + at(stated.get(category.time()), year),
                     FormulaSheet.MONEY));
         }
     }
@@ -146,14 +149,16 @@ final class LedgerSheet {
         int total = sheet.row();
         sheet.words(total, 0, "All costs");
         for (int column = FIRST_YEAR - 1; column < FIRST_YEAR + study.years(); column++) {
-            sheet.formula(total, column, "SUM(" + FormulaSheet.here(first, column) + ":" + FormulaSheet.here(last, column) + ")", FormulaSheet.MONEY, true);
+            sheet.formula(total, column, "SUM(" + FormulaSheet.here(first, column) + ":" + FormulaSheet.here(last, column) + ")",
+                    FormulaSheet.MONEY, true);
         }
         presentCost = total;
         annual = sheet.row();
         sheet.words(annual, 0, "Annual equivalent: level yearly cost in constant money with the same present value");
         sheet.formula(annual, 2, annualFormula(), FormulaSheet.MONEY);
         for (FlowTime time : FlowTime.values()) {
-            totals.put(time, factor("Of these " + PricesSheet.words(time), FormulaSheet.MONEY, y -> sumOf(time, first, FIRST_YEAR + y)));
+            totals.put(time, factor("Of these " + PricesSheet.words(time), FormulaSheet.MONEY, y -> sumOf(time, first, FIRST_YEAR
+                    + y)));
         }
     }
 
@@ -163,7 +168,8 @@ final class LedgerSheet {
         for (int year = 0; year < study.years(); year++) {
             int column = FIRST_YEAR + year;
             sheet.formula(row, column, "SUMIF(" + FormulaSheet.fixed(firstLine, 1) + ":" + FormulaSheet.fixed(lastLine, 1) + ","
-                    + FormulaSheet.fixed(row, 0) + "," + FormulaSheet.here(firstLine, column) + ":" + FormulaSheet.here(lastLine, column) + ")",
+                    + FormulaSheet.fixed(row, 0) + "," + FormulaSheet.here(firstLine, column) + ":" + FormulaSheet.here(lastLine,
+                    column) + ")",
                     FormulaSheet.MONEY);
         }
         int end = FIRST_YEAR + study.years() - 1;
@@ -183,7 +189,8 @@ final class LedgerSheet {
 
     private String annualFormula() {
         String cost = FormulaSheet.here(presentCost, 2);
-        return "IF(" + inputs.real() + "=0," + cost + "/" + study.years() + "," + cost + "*" + inputs.real() + "/(1-(1+" + inputs.real() + ")^(-"
+        return "IF(" + inputs.real() + "=0," + cost + "/" + study.years() + "," + cost + "*" + inputs.real() + "/(1-(1+"
+                + inputs.real() + ")^(-"
                 + study.years() + ")))";
     }
 

@@ -81,7 +81,8 @@ final class PricesSheet {
         sheet.words(row, 0, prices.get(place).name());
         sheet.words(row, 1, words(time));
         for (int year = 0; year <= study.years(); year++) {
-            sheet.formula(row, FIRST_YEAR + year, inputs.price(prices.get(place), place, year, time(inputs, time, year)), FormulaSheet.FIGURE);
+            sheet.formula(row, FIRST_YEAR + year, inputs.price(prices.get(place), place, year, time(inputs, time, year)),
+                    FormulaSheet.FIGURE);
         }
     }
 

@@ -75,7 +75,8 @@ final class QuantitiesSheet {
     }
 
     private static Key key(CostQuantities.Quantity q, CostQuantities costs, PricesSheet prices) {
-        return new Key(q.category(), prices.place(costs.prices().get(q.price()), q.pricedAt()), q.pricedIn() == q.year() ? OptionalInt.empty()
+        return new Key(q.category(), prices.place(costs.prices().get(q.price()), q.pricedAt()), q.pricedIn() == q.year()
+                ? OptionalInt.empty()
                 : OptionalInt.of(q.pricedIn()), q.pricedAt(), q.insured());
     }
 

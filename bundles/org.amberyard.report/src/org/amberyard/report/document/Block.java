@@ -35,7 +35,8 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
     record OnSheet(DataTable table) implements Block {
         /** What pages say in its place. */
         String words() {
-            return String.format(Locale.ROOT, "%s: %,d rows, in the workbook (XLSX) of this document.", table.title(), table.rows().size());
+            return String.format(Locale.ROOT, "%s: %,d rows, in the workbook (XLSX) of this document.", table.title(), table.rows()
+                    .size());
         }
     }
 

@@ -57,6 +57,7 @@ final class DocxFigures {
             cursor.beginElement(new QName(DRAWING, "ext", "a"));
             cursor.insertAttributeWithValue("uri", VECTOR_EXTENSION);
             cursor.beginElement(new QName(VECTOR, "svgBlip", "asvg"));
+            cursor.insertNamespace("asvg", VECTOR);
             cursor.insertAttributeWithValue(new QName(RELATION, "embed", "r"), relation);
         }
     }

@@ -98,6 +98,8 @@ final class DocxWriter {
 
     private void add(String style, String text) {
         XWPFParagraph paragraph = DocxText.add(docx.createParagraph(), style, text);
-        paragraph.setPageBreak(pages.takeBreak());
+        if (pages.takeBreak()) {
+            paragraph.setPageBreak(true);
+        }
     }
 }

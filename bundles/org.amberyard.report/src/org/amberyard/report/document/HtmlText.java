@@ -42,7 +42,8 @@ final class HtmlText {
 
     private String page() {
         html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\" xml:lang=\"en-US\"><head>"
-                + "<meta charset=\"UTF-8\"/><title>").append(escaped(document.title())).append("</title>\n<meta name=\"subject\" content=\"")
+                + "<meta charset=\"UTF-8\"/><title>").append(escaped(document.title()))
+                .append("</title>\n<meta name=\"subject\" content=\"")
                 .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
                 .append("\"/>\n<style>\n").append(style()).append("</style>\n");
         bookmarks();
@@ -102,7 +103,8 @@ final class HtmlText {
     }
 
     private void section(int place, Section section) {
-        html.append("<div class=\"").append(section.newPage() ? "page" : "flow").append(section.wide() ? " wide" : "").append("\">\n");
+        html.append("<div class=\"").append(section.newPage() ? "page" : "flow").append(section.wide() ? " wide" : "")
+                .append("\">\n");
         if (!section.heading().isEmpty()) {
             html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
         }

@@ -63,13 +63,15 @@ final class PdfWriter {
     }
 
     private static void font(PdfRendererBuilder builder, String cut, String family, int weight, FontStyle style) {
-        builder.useFont(() -> PdfWriter.class.getResourceAsStream("fonts/LiberationSans-" + cut + ".ttf"), family, weight, style, true);
+        builder.useFont(() -> PdfWriter.class.getResourceAsStream("fonts/LiberationSans-" + cut + ".ttf"), family, weight, style,
+                true);
     }
 
     private String placed(Block.Figure figure) {
         String key = String.valueOf(figures.size());
         figures.put(key, figure);
-        return String.format(Locale.ROOT, "<object type=\"%s\" data=\"%s\" style=\"width:6.8in;height:%.3fin\" alt=\"%s\"></object>",
+        return String.format(Locale.ROOT, "<object type=\"%s\" data=\"%s\" style=\"width:6.8in;height:%.3fin\" "
+                + "alt=\"%s\"></object>",
                 CHART_TYPE, key, 6.8 * figure.height(), HtmlText.escaped(figure.chart().textAlternative()));
     }
 

@@ -35,7 +35,8 @@ public final class SheetPages {
         sheet.getFooter().setLeft(SMALL + plain(running));
         sheet.getFooter().setRight(SMALL + "Page &P of &N");
         sheet.getHeader().setCenter(plain(mark));
-        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, Math.max(0, columns - 1), 0, Math.max(0, rows - 1));
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, Math.max(0, columns - 1), 0, Math.max(0,
+                rows - 1));
     }
 
     /** Repeats rows at the head of every page and keeps them in sight. */

@@ -14,14 +14,19 @@ import org.amberyard.report.document.TableBuilder;
 
 /** Tables of what the project does to the air: by bus in a year, over remaining lives, and what a ton less costs. */
 final class AirPapers {
-    private static final List<Pollutant> POLLUTANTS = List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO, Pollutant.CO2);
+    private static final List<Pollutant> POLLUTANTS = List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO,
+            Pollutant.CO2);
     /** Decimals of short tons as such tables print them. */
-    private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3, Pollutant.CO, 3,
+    private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3,
+            Pollutant.CO, 3,
             Pollutant.CO2, 1);
     private static final String TONS = "short tons";
-    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year of the "
-            + "engine times distance, grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12 and "
-            + "in emission_factors of the evaluation. A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they "
+    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year "
+            + "of the "
+            + "engine times distance, grams per hour times hours of idling, and fuel times its carbon; factors and their sources "
+            + "in table T12 and "
+            + "in emission_factors of the evaluation. A short ton is 2,000 pounds. Before, after and reduced are each rounded, so "
+            + "they "
             + "may differ in the last digit.";
 
     private final PaperInput in;
@@ -71,12 +76,14 @@ final class AirPapers {
                 .text("New bus", 1.2, b -> b.now().vehicle().unit());
     }
 
-    private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant, ToDoubleFunction<ReplacedBus> tons) {
+    private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant,
+            ToDoubleFunction<ReplacedBus> tons) {
         table.sum(label, "", CellFormat.decimals(DECIMALS.get(pollutant)), tons);
     }
 
     private DataTable inAll() {
-        return new TableBuilder<Pollutant>("T6b", "T6b. Emissions a year of all replaced buses").text("Pollutant", 1, Pollutant::label)
+        return new TableBuilder<Pollutant>("T6b", "T6b. Emissions a year of all replaced buses").text("Pollutant", 1,
+                Pollutant::label)
                 .number("Before", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.before().exhaust(), p)))
                 .number("After", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.after().exhaust(), p)))
                 .number("Reduced", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.reducedExhaust(), p)))
@@ -89,14 +96,17 @@ final class AirPapers {
     }
 
     private DataTable elsewhere() {
-        List<ResultLine> years = ResultLine.of(in, "emissions_by_year").stream().filter(l -> l.text("pollutant").equals("CO2e")).toList();
+        List<ResultLine> years = ResultLine.of(in, "emissions_by_year").stream().filter(l -> l.text("pollutant").equals("CO2e"))
+                .toList();
         return new TableBuilder<ResultLine>("T6c", "T6c. Greenhouse gas of the whole fleet by year, power plants apart")
-                .year("Year", l -> l.year("year")).sum("Buses", "kg CO2e", CellFormat.WHOLE, l -> l.number("total").orElse(Double.NaN)
+                .year("Year", l -> l.year("year")).sum("Buses", "kg CO2e", CellFormat.WHOLE, l -> l.number("total")
+                .orElse(Double.NaN)
                         - l.number("power_plants").orElse(Double.NaN))
                 .sum("Power plants", "kg CO2e", CellFormat.WHOLE, l -> l.number("power_plants").orElse(Double.NaN))
                 .sum("Together", "kg CO2e", CellFormat.WHOLE, l -> l.number("total").orElse(Double.NaN))
                 .optional("Fuel upstream, in no total", "kg CO2e", CellFormat.WHOLE, l -> l.number("upstream"))
-                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of the grid "
+                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of "
+                + "the grid "
                         + "in the year.").mark(PlaceholderUse.inEmissions(in.result()) ? PlaceholderUse.WORDS : "").of(years);
     }
 
@@ -104,7 +114,8 @@ final class AirPapers {
         TableBuilder<ReplacedBus> table = named("T7", "T7. Emissions reduced over the remaining life of the old buses")
                 .number("Remaining life", "yr", CellFormat.WHOLE, ReplacedBus::remainingYears);
         for (Pollutant pollutant : POLLUTANTS) {
-            table.sum(pollutant.label(), TONS, CellFormat.decimals(DECIMALS.get(pollutant)), b -> tons(b.lifetimeExhaust(), pollutant));
+            table.sum(pollutant.label(), TONS, CellFormat.decimals(DECIMALS.get(pollutant)), b -> tons(b.lifetimeExhaust(),
+                    pollutant));
         }
         return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
                 + in.result().baseline().name() + "”; distance as in the year of the change.").note(METHOD).mark(mark).of(buses);
@@ -117,6 +128,7 @@ final class AirPapers {
                 .optional("Reduced", TONS, CellFormat.decimals(4), l -> l.number("reduced"))
                 .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
                 .text("Formula", 4, l -> l.text("formula"))
-                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + in.moneyWords()).mark(mark).of(lines);
+                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + in.moneyWords()).mark(mark)
+                .of(lines);
     }
 }

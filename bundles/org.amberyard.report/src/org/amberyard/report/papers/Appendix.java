@@ -37,7 +37,8 @@ final class Appendix {
         }
         sections.add(new Section("Inputs", true, true, List.of(onPaper(RegisterPapers.all(in)))));
         progress.at(1);
-        return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in), sections);
+        return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE),
+                AirPapers.mark(in), sections);
     }
 
     private static Block onPaper(DataTable table) {

@@ -27,7 +27,8 @@ final class BoardMemo {
     /** Height over width: low enough for the first page. */
     private static final double FIRST_CHART_HEIGHT = 0.36;
     private static final double CHART_HEIGHT = 0.42;
-    private static final String EACH = "Each amount is rounded by itself; totals, down and across, are sums of the printed amounts.";
+    private static final String EACH = "Each amount is rounded by itself; totals, down and across, are sums of the printed "
+            + "amounts.";
 
     private final PaperInput in;
 
@@ -50,11 +51,13 @@ final class BoardMemo {
 
     private Section answer() {
         List<Block> blocks = new ArrayList<>();
-        Optional<Headline> headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).findFirst();
+        Optional<Headline> headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex())
+                .findFirst();
         headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
                 new Block.Paragraph(h.routes() + " " + h.service()))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
                         + "” is the plan that the others are compared with.", true)));
-        blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()), "Figure 1. Cumulative cost of the plans",
+        blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
+                "Figure 1. Cumulative cost of the plans",
                         FIRST_CHART_HEIGHT)));
         return new Section("The answer", false, false, blocks);
     }
@@ -67,11 +70,13 @@ final class BoardMemo {
                 .number("A year, level", in.currency(), CellFormat.WHOLE, p -> p.measures().annualEquivalent())
                 .number("Fuel", in.symbol(Unit.LITRE), CellFormat.WHOLE, p -> in.shown(Unit.LITRE, p.measures().fuelL()))
                 .number("Greenhouse gas", "t CO2e", CellFormat.WHOLE, p -> p.measures().co2eKg() / 1000)
-                .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself.").of(in.result().plans());
+                .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself.").of(in.result()
+                .plans());
     }
 
     private Section money() {
-        return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal year, in "
+        return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal "
+                + "year, in "
                 + "money of the year, all sources counted; money that comes in is negative."), budget(),
                 new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
                         "Figure 2. To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
@@ -91,8 +96,10 @@ final class BoardMemo {
     private record Part(String label, ToDoubleFunction<BudgetYear> amount) {
     }
 
-    private static final List<Part> PARTS = List.of(new Part("Purchases", BudgetYear::purchases), new Part("Grants, credits, aid", BudgetYear::funding),
-            new Part("Bus sales", BudgetYear::sales), new Part("Borrowed", BudgetYear::borrowed), new Part("Debt service", BudgetYear::debtService),
+    private static final List<Part> PARTS = List.of(new Part("Purchases", BudgetYear::purchases), new Part("Grants, credits, aid",
+            BudgetYear::funding),
+            new Part("Bus sales", BudgetYear::sales), new Part("Borrowed", BudgetYear::borrowed), new Part("Debt service",
+            BudgetYear::debtService),
             new Part("Running costs", BudgetYear::running), new Part("Income tax", BudgetYear::taxes));
 
     private DataTable budget() {
@@ -117,7 +124,8 @@ final class BoardMemo {
         ProjectMoney money = ProjectMoney.of(in);
         List<String> points = new ArrayList<>();
         points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
-        money.programme().ifPresent(p -> points.add("Whether to apply to “" + p + "” for " + in.currency() + " " + CellFormat.WHOLE.print(money.paidBy(p))
+        money.programme().ifPresent(p -> points.add("Whether to apply to “" + p + "” for " + in.currency() + " "
+                + CellFormat.WHOLE.print(money.paidBy(p))
                 + ", and to commit own money of " + CellFormat.WHOLE.print(money.own()) + " for the project of "
                 + CellFormat.WHOLE.print(money.total()) + " (money of the years of purchase)."));
         points.add("Whether the utility is to be asked for service now, before buses are ordered.");

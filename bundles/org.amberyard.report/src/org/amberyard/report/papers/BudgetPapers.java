@@ -51,7 +51,8 @@ final class BudgetPapers {
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Item", 2.6, l -> l.funded().purchase().name()).text("Kind", 1.2, l -> l.funded().purchase().kind().label())
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
-                .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase().count())
+                .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
+                .count())
                 .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
                 .text("Of which", 2.6, l -> parts(l.funded().purchase()))
                 .toFill("Category of the notice").toFill("Eligible (yes, no)", 0.8).toFill("Meter side", 0.8)
@@ -65,7 +66,8 @@ final class BudgetPapers {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < purchase.parts().size(); i++) {
             Derivation part = purchase.parts().get(i);
-            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f each", part.value() / purchase.count()));
+            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f each",
+                    part.value() / purchase.count()));
         }
         return String.join(", ", words);
     }
@@ -93,8 +95,10 @@ final class BudgetPapers {
                         || l.funded().purchase().kind() == Purchase.Kind.PORTS),
                 new Row("Construction: site works", l -> l.funded().purchase().kind() == Purchase.Kind.SITE_WORK),
                 new Row("Other: training and tools", l -> l.funded().purchase().kind() == Purchase.Kind.TRAINING));
-        return budget("T4b", "T4b. Budget by object class", "Object class", rows).note("The study holds no personnel, fringe benefits, travel, "
-                + "supplies, contracts or indirect costs; add them where the project has them. Ports stand with their installation, "
+        return budget("T4b", "T4b. Budget by object class", "Object class", rows)
+                .note("The study holds no personnel, fringe benefits, travel, "
+                + "supplies, contracts or indirect costs; add them where the project has them. Ports stand with their "
+                + "installation, "
                 + "which table T3 shows apart.").sums(ProjectMoney.ROUNDING).of(rows);
     }
 
@@ -108,7 +112,8 @@ final class BudgetPapers {
         column(table, "Local programmes", Column.LOCAL);
         column(table, "Tax credits", Column.TAX_CREDIT);
         column(table, "Match, own cash", Column.OWN);
-        return table.toFill("Match, in kind").sum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream().filter(r.which())
+        return table.toFill("Match, in kind").sum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
+                .filter(r.which())
                 .map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue())
                 .text("Check", 0.7, r -> balances(r) ? "balances" : "does not balance");
     }
@@ -122,7 +127,8 @@ final class BudgetPapers {
         for (Column column : Column.values()) {
             paid = paid.add(money.amount(column, row.which()));
         }
-        return paid.compareTo(money.lines().stream().filter(row.which()).map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add)) == 0;
+        return paid.compareTo(money.lines().stream().filter(row.which()).map(Line::cost).reduce(BigDecimal.ZERO,
+                BigDecimal::add)) == 0;
     }
 
     /** A source of money; empty for own money. */
@@ -156,8 +162,10 @@ final class BudgetPapers {
                 .sum("Programmes", in.currency(), CellFormat.WHOLE, l -> l.cost().subtract(own(l)).doubleValue())
                 .sum("Own money", in.currency(), CellFormat.WHOLE, l -> own(l).doubleValue())
                 .text("Programmes applied", 3.4, this::applied)
-                .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their priority; "
-                        + "where two may not be combined, the first that is applied pays.").sums(ProjectMoney.ROUNDING).of(money.lines());
+                .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
+                + "priority; "
+                        + "where two may not be combined, the first that is applied pays.").sums(ProjectMoney.ROUNDING)
+                        .of(money.lines());
     }
 
     private static BigDecimal own(Line line) {
@@ -170,7 +178,8 @@ final class BudgetPapers {
     }
 
     private DataTable narrative() {
-        return new TableBuilder<Line>("T11", "T11. Budget in words").text("Line", 4, this::sentence).toFill("Quote and its date", 1.4)
+        return new TableBuilder<Line>("T11", "T11. Budget in words").text("Line", 4, this::sentence).toFill("Quote and its date",
+                1.4)
                 .note(ProjectMoney.ROUNDING).of(money.lines());
     }
 
@@ -181,6 +190,7 @@ final class BudgetPapers {
                 purchase.cost() / purchase.count(), cost) : cost;
         String paid = applied(line);
         return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
-                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(own(line)) + ".");
+                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(own(line))
+                + ".");
     }
 }

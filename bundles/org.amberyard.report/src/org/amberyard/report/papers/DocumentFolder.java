@@ -42,7 +42,8 @@ public final class DocumentFolder {
             List<DocumentKind> kinds = Arrays.stream(DocumentKind.values()).filter(wanted.kinds()::contains).toList();
             for (int i = 0; i < kinds.size(); i++) {
                 progress.at((double) i / kinds.size());
-                for (Map.Entry<String, byte[]> file : kinds.get(i).files(in, wanted.formats(), progress.part(i, kinds.size())).entrySet()) {
+                for (Map.Entry<String, byte[]> file : kinds.get(i).files(in, wanted.formats(), progress.part(i, kinds.size()))
+                        .entrySet()) {
                     Files.write(files.add(file.getKey()), file.getValue());
                 }
             }

@@ -56,18 +56,24 @@ final class FleetPapers {
     }
 
     private DataTable identity() {
-        TableBuilder<Line> table = new TableBuilder<Line>("T1a", "T1a. Vehicles replaced: what they are").text("Line", 0.5, FleetPapers::number)
+        TableBuilder<Line> table = new TableBuilder<Line>("T1a", "T1a. Vehicles replaced: what they are").text("Line", 0.5,
+                FleetPapers::number)
                 .text("Bus no.", 0.9, l -> l.old().unit());
         boolean known = lines.stream().anyMatch(l -> !vin(l.old()).isEmpty());
-        return (known ? table.text("VIN", 1.5, l -> vin(l.old())) : table.toFill("VIN", 1.2)).text("Type", 2.2, l -> type(l.old()).name())
+        return (known ? table.text("VIN", 1.5, l -> vin(l.old())) : table.toFill("VIN", 1.2)).text("Type", 2.2, l -> type(l.old())
+                .name())
                 .year("Chassis model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.modelYear())).orElse(OptionalInt.empty()))
-                .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear())).orElse(OptionalInt.empty()))
+                .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear()))
+                .orElse(OptionalInt.empty()))
                 .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse(""))
                 .text("Body", 0.6, l -> type(l.old()).spec().body().bodyType())
-                .toFill("Make and model", 1.2).toFill("Engine serial and family", 1.2).toFill("GVWR, class", 0.9).toFill("Seats", 0.6)
+                .toFill("Make and model", 1.2).toFill("Engine serial and family", 1.2).toFill("GVWR, class", 0.9).toFill("Seats",
+                0.6)
                 .toFill("Owner", 0.9).toFill("Lien (yes, no)", 0.7)
-                .note(in.choices().wholeVins() ? "Vehicle identification numbers are shown in full: agency's copy, not for the public."
-                        : "Public copy: of vehicle identification numbers the last " + SHOWN_OF_VIN + " signs are shown.").of(lines);
+                .note(in.choices().wholeVins() ? "Vehicle identification numbers are shown in full: agency's copy, not for the "
+                + "public."
+                        : "Public copy: of vehicle identification numbers the last " + SHOWN_OF_VIN + " signs are shown.")
+                        .of(lines);
     }
 
     private String vin(Vehicle old) {
@@ -88,8 +94,10 @@ final class FleetPapers {
                 .number("Remaining life", "yr", CellFormat.WHOLE, l -> l.bus().remainingYears())
                 .text("Disposal", 1.2, this::disposal).toFill("Odometer read on").toFill("Days a week", 0.8).toFill("Disposal date")
                 .toFill("Evidence")
-                .note("Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as the "
-                        + "study computes them from routes and logs. “Would have left”: year in which the bus would leave its place "
+                .note("Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
+                + "the "
+                        + "study computes them from routes and logs. “Would have left”: year in which the bus would leave its "
+                        + "place "
                         + "in “" + in.result().baseline().name() + "”.").of(lines);
     }
 
@@ -106,7 +114,8 @@ final class FleetPapers {
 
     private DataTable vehicles() {
         String miles = in.symbol(Unit.KILOMETRE);
-        return new TableBuilder<Line>("T2a", "T2a. New vehicles: what they are and whether they do the work").text("Line", 0.5, FleetPapers::number)
+        return new TableBuilder<Line>("T2a", "T2a. New vehicles: what they are and whether they do the work").text("Line", 0.5,
+                FleetPapers::number)
                 .text("Replaces", 0.9, l -> l.old().unit()).text("New bus", 1, l -> l.bus().now().vehicle().unit())
                 .text("Type", 1.6, l -> now(l).name()).text("Body", 0.6, l -> now(l).spec().body().bodyType())
                 .text("Lift", 0.6, l -> in.facts().types().get(now(l).name()).lift() ? "yes" : "no")
@@ -120,7 +129,8 @@ final class FleetPapers {
                 .toFill("Model year", 0.7).toFill("Seats", 0.6).toFill("Claimed range").toFill("Schools served")
                 .note("“Left on the worst day”: distance that the energy above the reserve of " + CellFormat.PERCENT.print(
                         CellFormat.PERCENT.rounded(in.study().rules().reserveShare())) + " is good for after the tightest of the "
-                        + "coldest operated days, with a new pack and with one at the end of its service; below zero the bus fails.")
+                        + "coldest operated days, with a new pack and with one at the end of its service; below zero the bus "
+                        + "fails.")
                 .of(lines);
     }
 
@@ -150,9 +160,11 @@ final class FleetPapers {
     private DataTable deliveries() {
         return new TableBuilder<Line>("T2b", "T2b. New vehicles: price and delivery").text("Line", 0.5, FleetPapers::number)
                 .text("New bus", 1, l -> l.bus().now().vehicle().unit()).text("Type", 1.8, l -> now(l).name())
-                .optional("Unit price", in.currency(), CellFormat.CENTS, l -> funded(l).map(f -> OptionalDouble.of(f.purchase().cost()))
+                .optional("Unit price", in.currency(), CellFormat.CENTS, l -> funded(l).map(f -> OptionalDouble.of(f.purchase()
+                .cost()))
                         .orElse(OptionalDouble.empty()))
-                .text("Price source", 3, l -> l.bus().bought() ? in.facts().types().get(now(l).name()).priceSource() : "moves within the fleet")
+                .text("Price source", 3, l -> l.bus().bought() ? in.facts().types().get(now(l).name()).priceSource()
+                : "moves within the fleet")
                 .text("Order by", 1.1, this::orderBy)
                 .text("In service", 1.1, l -> in.study().money().fiscal().start(in.calendar(l.bus().year())).toString())
                 .toFill("Options").toFill("Warranty").toFill("Delivery month")

@@ -28,22 +28,28 @@ final class GrantSet {
             }
         }
         sections.add(new Section("Cautions", false, true, List.of(new Block.Bullets(Cautions.SENTENCES))));
-        return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in), sections);
+        return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in),
+                sections);
     }
 
     private static Section summary(PaperInput in) {
         ProjectMoney money = ProjectMoney.of(in);
         List<String> points = new ArrayList<>();
         points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
-        points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total()) + " in money of the years of purchase; "
+        points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
+                + " in money of the years of purchase; "
                 + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + ", own money "
                 + CellFormat.WHOLE.print(money.own()) + ".");
-        money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " " + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
+        money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
+                + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
         points.addAll(EvidencePapers.energyWords(in));
-        Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h -> points.addAll(h.sentences()));
+        Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
+                points.addAll(h.sentences()));
         points.add(in.moneyWords());
-        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours whole; "
-                + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one decimal. Every figure "
+        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours "
+                + "whole; "
+                + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one "
+                + "decimal. Every figure "
                 + "is computed unrounded and rounded once. † marks what the applicant fills in.";
         return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
     }

@@ -45,7 +45,8 @@ final class NeedPapers {
         add(rows, "Buses" + year, now.electric() + now.engine(), "");
         add(rows, "of these with an engine", now.engine(), "");
         add(rows, "of these at or past the retirement age of their type", buses.stream().filter(this::isPastLife).count(), "");
-        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).print(CellFormat.decimals(1).rounded(now.meanAgeYears())), "yr", STUDY));
+        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).print(CellFormat.decimals(1).rounded(now.meanAgeYears())), "yr",
+                STUDY));
         add(rows, "Oldest bus", now.oldestAgeYears(), "yr");
         add(rows, "Distance of the fleet" + year, in.shown(Unit.KILOMETRE, buses.stream().mapToDouble(b -> b.use().km()).sum()),
                 in.symbol(Unit.KILOMETRE));
@@ -54,7 +55,8 @@ final class NeedPapers {
                 in.result().baseline().measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
         add(rows, "Failures of buses to be expected" + year, in.result().baseline().failures(0).failures(), "a year");
         for (String missing : List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",
-                "Air-quality status of the county", "Failures in service, last three years", "Repair cost per mile, last three years")) {
+                "Air-quality status of the county", "Failures in service, last three years",
+                "Repair cost per mile, last three years")) {
             rows.add(new Item(missing, "", "", "†"));
         }
         return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).text("Value", 1.2, Item::value)
@@ -93,15 +95,20 @@ final class NeedPapers {
     private DataTable courses() {
         int highVoltage = IntStream.range(0, in.study().years()).mapToObj(in.plan()::shop)
                 .mapToInt((ShopCalendar s) -> s.highVoltagePeople(in.study().rules().upkeep().highVoltageHours())).max().orElse(0);
-        List<Course> rows = new ArrayList<>(List.of(new Course("Everybody at the yard", "High-voltage awareness: what not to touch", ""),
+        List<Course> rows = new ArrayList<>(List.of(new Course("Everybody at the yard", "High-voltage awareness: what not to touch",
+                ""),
                 new Course("Drivers", "Driving, charging and what to do on the road", ""),
-                new Course(Skill.HIGH_VOLTAGE.word() + "s", "Isolation and work on high voltage, gloves and tools tested in their terms",
+                new Course(Skill.HIGH_VOLTAGE.word() + "s", "Isolation and work on high voltage, gloves and tools tested in their "
+                + "terms",
                         highVoltage > 0 ? String.valueOf(highVoltage) : ""),
                 new Course("First responders and tow operators", "Walk-round of a bus, cut loops, storage of a damaged one", "")));
-        in.plan().plan().oneOffs().forEach(o -> rows.add(new Course("as the plan says", o.name() + ", " + in.calendar(o.year()) + ", "
+        in.plan().plan().oneOffs().forEach(o -> rows.add(new Course("as the plan says", o.name() + ", " + in.calendar(o.year())
+                + ", "
                 + in.currency() + String.format(Locale.ROOT, " %,.0f", o.amount()) + " at base-date prices", "")));
         return new TableBuilder<Course>("T14b", "T14b. Training").text("Who", 2, Course::who).text("What", 4, Course::what)
-                .text("People by the study", 1, Course::people).toFill("People").toFill("Hours each").toFill("Cost").toFill("By whom", 1.3)
-                .note("Courses are common practice, no source; the vehicle maker and the authority having jurisdiction decide.").of(rows);
+                .text("People by the study", 1, Course::people).toFill("People").toFill("Hours each").toFill("Cost")
+                .toFill("By whom", 1.3)
+                .note("Courses are common practice, no source; the vehicle maker and the authority having jurisdiction decide.")
+                .of(rows);
     }
 }

@@ -14,7 +14,8 @@ import java.util.Optional;
 public record PaperChoices(List<GrantTable> tables, Optional<String> programme, boolean wholeVins, Optional<String> dated) {
 
     /** All tables, a public copy, without a date. */
-    public static final PaperChoices STANDARD = new PaperChoices(List.of(GrantTable.values()), Optional.empty(), false, Optional.empty());
+    public static final PaperChoices STANDARD = new PaperChoices(List.of(GrantTable.values()), Optional.empty(), false,
+            Optional.empty());
 
     public PaperChoices {
         tables = List.copyOf(tables);

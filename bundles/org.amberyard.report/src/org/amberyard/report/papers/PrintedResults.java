@@ -21,7 +21,8 @@ final class PrintedResults {
      */
     static DataTable of(ResultTable table, String plan, int number) {
         List<ResultLine> lines = ResultLine.all(table, plan);
-        TableBuilder<ResultLine> printed = new TableBuilder<ResultLine>(table.name(), "Table " + number + ". " + table.title()).mark(table.watermark());
+        TableBuilder<ResultLine> printed = new TableBuilder<ResultLine>(table.name(), "Table " + number + ". " + table.title())
+                .mark(table.watermark());
         for (ResultColumn column : table.columns()) {
             if (!column.name().equals("plan")) {
                 add(printed, column);
@@ -42,7 +43,8 @@ final class PrintedResults {
                 }
             }
             case MONEY -> printed.optional(column.label(), column.unit(), CellFormat.CENTS, l -> l.number(name));
-            case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l -> l.number(name));
+            case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l ->
+                    l.number(name));
         }
     }
 

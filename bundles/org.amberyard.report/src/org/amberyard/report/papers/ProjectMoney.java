@@ -28,7 +28,8 @@ import org.amberyard.report.document.AddingUp;
 record ProjectMoney(List<Line> lines, Optional<String> programme) {
 
     /** How amounts are rounded, for footnotes. */
-    static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units and its sources "
+    static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units (half "
+            + "to even) and its sources "
             + "so that they add up to it (largest remainder); all totals are sums of these printed amounts.";
 
     /** Whose money pays, as the columns of a budget have it. */
@@ -57,10 +58,12 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
 
     /** The purchases that belong to the project: buses that replace others, and all that is no bus. */
     static ProjectMoney of(PaperInput in) {
-        Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit()).collect(Collectors.toSet());
+        Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit())
+                .collect(Collectors.toSet());
         Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
         List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> line(in, l))
-                .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase().kind()))
+                .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
+                .kind()))
                 .toList();
         return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)));
     }
@@ -72,7 +75,8 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
         List<BigDecimal> rounded = AddingUp.rounded(amounts, cost);
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < funded.awards().size(); i++) {
-            shares.add(new Share(Optional.of(in.study().funding().programmes().get(funded.awards().get(i).programme())), rounded.get(i)));
+            shares.add(new Share(Optional.of(in.study().funding().programmes().get(funded.awards().get(i).programme())),
+                    rounded.get(i)));
         }
         shares.add(new Share(Optional.empty(), rounded.get(rounded.size() - 1)));
         return new Line(funded, cost, List.copyOf(shares));
@@ -81,7 +85,8 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
     private static Optional<String> largest(List<Line> lines) {
         List<Share> shares = lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isPresent()).toList();
         return shares.stream().map(s -> s.programme().orElseThrow().name()).distinct().sorted()
-                .max(Comparator.comparing((String name) -> sum(shares.stream().filter(s -> s.programme().orElseThrow().name().equals(name)))));
+                .max(Comparator.comparing((String name) -> sum(shares.stream().filter(s -> s.programme().orElseThrow().name()
+                .equals(name)))));
     }
 
     private static BigDecimal sum(Stream<Share> shares) {
@@ -95,7 +100,8 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
 
     /** What a programme pays in all. */
     BigDecimal paidBy(String name) {
-        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name).filter(name::equals).isPresent()));
+        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name)
+                .filter(name::equals).isPresent()));
     }
 
     /** What own money pays in all. */

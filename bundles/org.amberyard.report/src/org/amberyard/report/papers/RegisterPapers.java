@@ -12,13 +12,15 @@ import org.amberyard.report.document.TableBuilder;
 /** Tables of assumptions and where they come from. */
 final class RegisterPapers {
     /** Kinds of elements that decide most: how the register names them. */
-    private static final List<String> MAIN = List.of("settings", "fuel price", "exhaust fluid", "pack price", "battery pack price", "cost index");
+    private static final List<String> MAIN = List.of("settings", "fuel price", "exhaust fluid", "pack price", "battery pack price",
+            "cost index");
 
     private RegisterPapers() {
     }
 
     static List<DataTable> sources(PaperInput in) {
-        return List.of(register(in, "T12a", "T12a. Main assumptions", l -> MAIN.stream().anyMatch(m -> l.text("element").startsWith(m))),
+        return List.of(register(in, "T12a", "T12a. Main assumptions", l -> MAIN.stream().anyMatch(m -> l.text("element")
+                .startsWith(m))),
                 bySource(in));
     }
 
@@ -32,8 +34,10 @@ final class RegisterPapers {
     }
 
     private static DataTable register(PaperInput in, String name, String title, Predicate<ResultLine> which) {
-        return new TableBuilder<ResultLine>(name, title).text("Element", 2.2, l -> l.text("element")).text("Input", 2, l -> l.text("field"))
-                .text("Value", 1.4, RegisterPapers::value).text("Unit", 0.8, l -> l.text("unit")).text("Quality", 0.9, l -> l.text("quality"))
+        return new TableBuilder<ResultLine>(name, title).text("Element", 2.2, l -> l.text("element")).text("Input", 2, l ->
+                l.text("field"))
+                .text("Value", 1.4, RegisterPapers::value).text("Unit", 0.8, l -> l.text("unit")).text("Quality", 0.9, l ->
+                l.text("quality"))
                 .text("Source", 3, l -> l.text("source")).text("Date", 0.9, l -> l.text("date"))
                 .of(lines(in).stream().filter(which).toList());
     }
@@ -56,9 +60,11 @@ final class RegisterPapers {
         List<Source> sources = found.entrySet().stream()
                 .map(e -> new Source(e.getKey().get(0), e.getKey().get(1), e.getKey().get(2), e.getValue()))
                 .filter(s -> !s.quality().equals("default")).toList();
-        return new TableBuilder<Source>("T12b", "T12b. Sources and what rests on them").text("Source", 4, s -> s.citation().isEmpty() ? "–" : s.citation())
+        return new TableBuilder<Source>("T12b", "T12b. Sources and what rests on them").text("Source", 4, s -> s.citation()
+                .isEmpty() ? "–" : s.citation())
                 .text("Quality", 1, Source::quality).text("Date", 1, Source::date)
                 .number("Inputs", "", CellFormat.WHOLE, s -> s.elements().size()).text("Such as", 2.4, s -> s.elements().get(0))
-                .note("Inputs at the program's own defaults are left out here; the consultant's appendix lists every input.").of(sources);
+                .note("Inputs at the program's own defaults are left out here; the consultant's appendix lists every input.")
+                .of(sources);
     }
 }

@@ -25,7 +25,8 @@ final class Restrictions {
         add(clauses, asks.domesticContent(), "domestic content declared");
         add(clauses, asks.holdYears() > 0, "held for " + asks.holdYears() + " years");
         if (programme.match().share() > 0) {
-            clauses.add(String.format(Locale.ROOT, "match of %.1f %% from %s", 100 * programme.match().share(), programme.match().from().label()));
+            clauses.add(String.format(Locale.ROOT, "match of %.1f %% from %s", 100 * programme.match().share(), programme.match()
+                    .from().label()));
         }
         for (Exclusion exclusion : funding.exclusions()) {
             if (exclusion.one().equals(programme.name()) || exclusion.other().equals(programme.name())) {

@@ -38,7 +38,8 @@ final class RiskPapers {
 
     static List<DataTable> table(PaperInput in) {
         return List.of(new TableBuilder<Risk>("T13", "T13. Risks and what is done about them").text("Risk", 1.6, Risk::what)
-                .text("What the study says", 3, Risk::evidence).text("What is done", 3, Risk::answer).toFill("Responsible", 1).of(all(in)));
+                .text("What the study says", 3, Risk::evidence).text("What is done", 3, Risk::answer).toFill("Responsible", 1)
+                .of(all(in)));
     }
 
     static List<Risk> all(PaperInput in) {
@@ -69,7 +70,8 @@ final class RiskPapers {
                 .map(a -> in.study().duty().routes().get(a.route()).name()).toList();
         add("A bus does not come home on the worst morning", fails.isEmpty()
                 ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
-                : "With an aged pack " + String.join(", ", fails) + " of " + electric.size() + " electric routes fail on the coldest operated day.",
+                : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
+                + " electric routes fail on the coldest operated day.",
                 "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time; table T16.");
     }
 
@@ -80,10 +82,13 @@ final class RiskPapers {
             add("The service is too small", "Even charging as planned exceeds it from " + in.calendar(planned.getAsInt()) + ".",
                     "A larger service is asked of the utility before buses are ordered; it may take many months.");
         } else if (connected.isPresent()) {
-            add("Load management fails", "All ports at full power would exceed the service from " + in.calendar(connected.getAsInt())
-                    + "; charging as planned stays within it.", "A listed load-management system that fails safe, or a larger service.");
+            add("Load management fails", "All ports at full power would exceed the service from "
+                    + in.calendar(connected.getAsInt())
+                    + "; charging as planned stays within it.", "A listed load-management system that fails safe, or a larger "
+                    + "service.");
         } else {
-            add("The service is too small", "All ports at full power stay within it in every year.", "The utility confirms it in writing.");
+            add("The service is too small", "All ports at full power stay within it in every year.",
+                    "The utility confirms it in writing.");
         }
     }
 
@@ -107,7 +112,8 @@ final class RiskPapers {
     private void addPacks() {
         long replaced = in.plan().fleet().events().stream().filter(FleetEvent.PackReplaced.class::isInstance).count();
         double cost = in.plan().ledger().amount(CostCategory.BATTERY_REPLACEMENT);
-        add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced + " packs are replaced within the study for "
+        add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced
+                + " packs are replaced within the study for "
                 + in.currency() + " " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(cost)) + ".",
                 "Health is measured each year; the maker's warranty covers what falls below its line in time.");
     }

@@ -60,23 +60,28 @@ final class SchedulePapers {
         rows.addAll(dated);
         rows.add(new Milestone("", "Close-out", "not held by the study"));
         return new TableBuilder<Milestone>("T9", "T9. Timeline").text("Date in the study", 1, Milestone::date)
-                .text("Milestone", 3, Milestone::what).text("Basis", 2.4, Milestone::basis).toFill("Date agreed").toFill("Month from the award", 0.8)
+                .text("Milestone", 3, Milestone::what).text("Basis", 2.4, Milestone::basis).toFill("Date agreed")
+                .toFill("Month from the award", 0.8)
                 .toFill("Responsible", 1.2)
-                .note("The study buys at the start of fiscal years; ports and works of a year are in service then, so they must be built "
+                .note("The study buys at the start of fiscal years; ports and works of a year are in service then, so they must "
+                + "be built "
                         + "before. The utility is asked first: its works can take the longest.").of(rows);
     }
 
     private void addBuses(List<Milestone> rows) {
         for (ReplacedBus bus : in.replaced()) {
             String unit = bus.now().vehicle().unit();
-            in.plan().fleet().events().stream().filter(e -> bus.bought() && e instanceof FleetEvent.Bought b && b.vehicle().unit().equals(unit))
+            in.plan().fleet().events().stream().filter(e -> bus.bought() && e instanceof FleetEvent.Bought b && b.vehicle().unit()
+                    .equals(unit))
                     .forEach(e -> rows.add(new Milestone(FleetYear.orderBy(in.study(), (FleetEvent.Bought) e).toString(),
                             "Order of " + unit + " at the latest", "delivery time of its type")));
-            rows.add(new Milestone(start(bus.year()).toString(), unit + " in service, " + bus.old().vehicle().unit() + " leaves its place",
+            rows.add(new Milestone(start(bus.year()).toString(), unit + " in service, " + bus.old().vehicle().unit()
+                    + " leaves its place",
                     "step of the plan"));
             int held = holdYears(unit);
             if (held > 0) {
-                rows.add(new Milestone(start(bus.year() + held).toString(), unit + " held long enough", held + " years asked by a programme"));
+                rows.add(new Milestone(start(bus.year() + held).toString(), unit + " held long enough", held
+                        + " years asked by a programme"));
             }
         }
     }
@@ -107,7 +112,8 @@ final class SchedulePapers {
         return new TableBuilder<Quarter>("T15", "T15. Reporting by quarter: what the study expects")
                 .year("Fiscal year", q -> OptionalInt.of(in.calendar(q.year())))
                 .text("Quarter from", 1.2, q -> start(q.year()).plusMonths((long) MONTHS_A_QUARTER * q.quarter()).toString())
-                .number("New buses in service", "", CellFormat.WHOLE, q -> in.replaced().stream().filter(b -> b.year() <= q.year()).count())
+                .number("New buses in service", "", CellFormat.WHOLE, q -> in.replaced().stream().filter(b -> b.year() <= q.year())
+                .count())
                 .number("Distance of electric buses", in.symbol(Unit.KILOMETRE), CellFormat.WHOLE,
                         q -> in.shown(Unit.KILOMETRE, electricKm(q.year())) / QUARTERS)
                 .number("Energy at the meter", "kWh", CellFormat.WHOLE, q -> in.plan().yards().get(q.year()).neededKwh() / QUARTERS)

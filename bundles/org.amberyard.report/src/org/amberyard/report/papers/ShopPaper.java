@@ -36,12 +36,14 @@ final class ShopPaper {
     }
 
     private Section years() {
-        return Section.of("Work by year", new Block.Bullets(TaskSheet.CAUTIONS), new Block.Figure(ShopHoursChart.of(in.result(), in.planIndex(), in.system(),
+        return Section.of("Work by year", new Block.Bullets(TaskSheet.CAUTIONS), new Block.Figure(ShopHoursChart.of(in.result(),
+                in.planIndex(), in.system(),
                 ChartTheme.light()), "Figure 1. Hours of the shop by year", CHART_HEIGHT), byYear());
     }
 
     private DataTable byYear() {
-        return hours(new TableBuilder<ResultLine>("By year", "Table 1. Hours of the shop by year").year("Year", l -> l.year("year")))
+        return hours(new TableBuilder<ResultLine>("By year", "Table 1. Hours of the shop by year").year("Year", l ->
+                l.year("year")))
                 .optional("People trained for high voltage", "", CellFormat.WHOLE, l -> l.number("high_voltage_people"))
                 .optional("Load of the shop", "%", CellFormat.decimals(1), l -> l.number("load"))
                 .text("The shop is", 2, l -> l.text("verdict")).of(ResultLine.of(in, "shop_by_year"));
@@ -57,7 +59,8 @@ final class ShopPaper {
     private Section months() {
         String first = String.valueOf(in.calendar(0));
         List<ResultLine> lines = ResultLine.of(in, "shop_by_month").stream().filter(l -> l.text("year").equals(first)).toList();
-        return Section.of("Work by month, " + first, hours(new TableBuilder<ResultLine>("By month", "Table 2. Hours of the shop by month, " + first)
+        return Section.of("Work by month, " + first, hours(new TableBuilder<ResultLine>("By month",
+                "Table 2. Hours of the shop by month, " + first)
                 .text("Month", 1.4, l -> l.text("month"))).of(lines));
     }
 
@@ -71,7 +74,8 @@ final class ShopPaper {
                 .forEach(u -> u.calendar().due().forEach(e -> tasks.add(new Task(u, e))));
         tasks.sort(Comparator.comparingInt((Task t) -> t.event().month()));
         List<Block> months = new ArrayList<>(List.of(new Block.Paragraph(TableBuilder.ADDS_UP)));
-        IntStream.range(0, Month.values().length).mapToObj(m -> month(m, tasks)).filter(t -> !t.rows().isEmpty()).forEach(months::add);
+        IntStream.range(0, Month.values().length).mapToObj(m -> month(m, tasks)).filter(t -> !t.rows().isEmpty())
+                .forEach(months::add);
         return new Section("Tasks of " + in.calendar(0), false, true, months);
     }
 

@@ -125,7 +125,8 @@ public final class DocumentsDialog extends Dialog {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    List<Path> files = DocumentFolder.write(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(), s -> tell(s)));
+                    List<Path> files = DocumentFolder.write(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
+                            s -> tell(s)));
                     later(() -> finish(NLS.bind(Messages.Documents_done, files.size(), folder)));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {

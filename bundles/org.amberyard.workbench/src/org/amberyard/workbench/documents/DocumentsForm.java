@@ -54,7 +54,8 @@ final class DocumentsForm {
         Options plans = PlanOptions.of(result);
         plan = combo(Messages.Documents_plan, plans.names(), changed);
         plan.select(plans.pick(choices.of(Kind.PLAN)).map(Chosen::place).orElse(-1));
-        kinds = checks(Messages.Documents_kinds, 2, DocumentKind.values(), DocumentKind::label, k -> k != DocumentKind.APPENDIX, changed);
+        kinds = checks(Messages.Documents_kinds, 2, DocumentKind.values(), DocumentKind::label, k -> k != DocumentKind.APPENDIX,
+                changed);
         formats = checks(Messages.Documents_formats, DocumentFormat.values().length, DocumentFormat.values(),
                 f -> f.ending().toUpperCase(Locale.ROOT), f -> true, changed);
         Label order = new Label(area, SWT.NONE);
@@ -82,7 +83,8 @@ final class DocumentsForm {
         return combo;
     }
 
-    private <T> Map<T, Button> checks(String title, int columns, T[] all, Function<T, String> label, Function<T, Boolean> first, Runnable changed) {
+    private <T> Map<T, Button> checks(String title, int columns, T[] all, Function<T, String> label, Function<T, Boolean> first,
+            Runnable changed) {
         Group group = new Group(area, SWT.NONE);
         group.setText(title);
         GridLayoutFactory.swtDefaults().numColumns(columns).applyTo(group);
@@ -103,7 +105,8 @@ final class DocumentsForm {
     }
 
     private static <T> Set<T> chosen(Map<T, Button> buttons) {
-        return buttons.entrySet().stream().filter(e -> e.getValue().getSelection()).map(Map.Entry::getKey).collect(Collectors.toSet());
+        return buttons.entrySet().stream().filter(e -> e.getValue().getSelection()).map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 
     /** While documents are written nothing is chosen. */
@@ -124,7 +127,8 @@ final class DocumentsForm {
     boolean isComplete() {
         DocumentFolder.Wanted wanted = wanted();
         boolean grants = wanted.kinds().contains(DocumentKind.GRANT);
-        return plan() >= 0 && !wanted.kinds().isEmpty() && !wanted.formats().isEmpty() && (!grants || !tables.chosen().isEmpty()) && isDate();
+        return plan() >= 0 && !wanted.kinds().isEmpty() && !wanted.formats().isEmpty() && (!grants || !tables.chosen().isEmpty())
+                && isDate();
     }
 
     private boolean isDate() {
