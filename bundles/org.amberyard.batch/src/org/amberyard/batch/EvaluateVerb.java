@@ -2,8 +2,6 @@ package org.amberyard.batch;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,8 +21,6 @@ import org.amberyard.study.StudyUnits;
 
 /** Evaluates a study, prints the answer and writes all results into a folder. */
 final class EvaluateVerb implements Verb {
-    private static final String OUT = "--out";
-
     @Override
     public String name() {
         return "evaluate";
@@ -42,16 +38,13 @@ final class EvaluateVerb implements Verb {
 
     @Override
     public Set<String> options() {
-        return Set.of(OUT);
+        return Set.of(OutFolder.OPTION);
     }
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
         Path file = arguments.study(console.folder());
-        Path folder = arguments.path(OUT, console.folder());
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new WrongUse(OUT + " is " + folder + ", which is a file; give a folder, new or existing.");
-        }
+        OutFolder folder = OutFolder.of(arguments, console);
         Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(file, console);
         if (evaluated.isEmpty()) {
             return ExitCode.WRONG_USE;
@@ -61,8 +54,9 @@ final class EvaluateVerb implements Verb {
         print(result, StudyUnits.of(study), console.out());
         FindingsText.print(Stream.concat(evaluated.get().findings().stream(), ResultFindings.of(study, result).stream())
                 .toList(), console.out());
-        write(study, result, folder, new ProgressLines(console.err(), "Tables, ports by number among them"));
-        console.out().println("Results are in " + folder);
+        Progress progress = new ProgressLines(console.err(), "Tables, ports by number among them");
+        folder.write(f -> ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), f, progress));
+        console.out().println("Results are in " + folder.path());
         return ExitCode.DONE;
     }
 
@@ -75,15 +69,5 @@ final class EvaluateVerb implements Verb {
         Headline.of(result, system).forEach(h -> out.println(h.text() + System.lineSeparator()));
         out.println(Cautions.text());
         out.println();
-    }
-
-    private static void write(Study study, StudyResult result, Path folder, Progress progress)
-            throws WrongUse, IOException {
-        try {
-            ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), folder, progress);
-        } catch (FileSystemException e) {
-            throw new WrongUse(OUT + " is " + folder + ", where " + e.getFile() + " cannot be written"
-                    + (e.getReason() == null ? "" : " (" + e.getReason() + ")") + "; choose another folder.");
-        }
     }
 }

@@ -11,23 +11,24 @@ import java.util.List;
 import java.util.Map;
 
 /** Files of a folder that are written under temporary names and moved into place together. */
-final class StagedFiles implements AutoCloseable {
+public final class StagedFiles implements AutoCloseable {
     private final Path folder;
     private final Map<Path, Path> targets = new LinkedHashMap<>();
 
-    StagedFiles(Path folder) {
+    /** Files of a folder that is there. */
+    public StagedFiles(Path folder) {
         this.folder = folder;
     }
 
     /** Temporary file that will get a name. */
-    Path add(String name) throws IOException {
+    public Path add(String name) throws IOException {
         Path temporary = Files.createFile(folder.resolve("." + name + "." + Long.toHexString(System.nanoTime()) + ".tmp"));
         targets.put(temporary, folder.resolve(name));
         return temporary;
     }
 
     /** Moves all files to their names. */
-    List<Path> moveIntoPlace() throws IOException {
+    public List<Path> moveIntoPlace() throws IOException {
         List<Path> moved = new ArrayList<>();
         for (Map.Entry<Path, Path> entry : List.copyOf(targets.entrySet())) {
             move(entry.getKey(), entry.getValue());

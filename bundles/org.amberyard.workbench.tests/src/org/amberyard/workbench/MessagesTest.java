@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MessagesTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ".charts", ".editor", ".fields", ".find", ".grid", ".handlers", ".measurements", ".plan", ".session",
+    @ValueSource(strings = {"", ".charts", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".measurements", ".plan", ".session",
         ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");

@@ -75,6 +75,11 @@ public final class PlanCosts {
         return ledger;
     }
 
+    /** The costs taken apart into quantities and prices. */
+    public CostQuantities quantities() {
+        return CostQuantities.of(book, items);
+    }
+
     /** How a cell of the ledger comes about, in the money that the study states. */
     public Derivation why(int row, int year, CostCategory category) {
         if (FundingCosts.isFunding(category)) {

@@ -168,7 +168,19 @@ enum PriceKind {
         return Double.NEGATIVE_INFINITY;
     }
 
-    private double base(StudyInput study, int of) {
+    /** What has the price, with the name of the element where it belongs to one. */
+    String name(StudyInput study, int of) {
+        InputRef named = source.of(study, of) == null ? path.input().of(study, of) : source.of(study, of);
+        return named == null || named.element().isEmpty() ? label : label + ", " + named.element();
+    }
+
+    /** Unit of the price; empty for money of the base date. */
+    String unit() {
+        return unit;
+    }
+
+    /** Price at the base date. */
+    double base(StudyInput study, int of) {
         double least = bases.isEmpty() ? 1 : Double.POSITIVE_INFINITY;
         for (Kind kind : bases) {
             least = Math.min(least, kind.in(study, of));

@@ -2,17 +2,13 @@ package org.amberyard.workbench.handlers;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTable;
 import org.amberyard.study.StudyUnits;
-import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -20,24 +16,12 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Writes all results into a folder, in the background. */
-public final class ExportHandler extends SessionHandler {
+public final class ExportHandler extends ResultHandler {
 
     @Override
-    public Object execute(ExecutionEvent event) throws ExecutionException {
-        Shell shell = HandlerUtil.getActiveShellChecked(event);
-        if (!OpenEntry.close(event)) {
-            return null;
-        }
-        StudySession session = ActiveSession.here().get().orElseThrow(() -> new ExecutionException(Messages.Export_nothing));
-        Optional<StudyResult> current = session.evaluation().current();
-        if (current.isEmpty()) {
-            MessageDialog.openInformation(shell, Messages.Export_title, Messages.Export_nothing);
-            return null;
-        }
-        StudyResult result = current.get();
+    void take(Shell shell, StudySession session, StudyResult result) {
         ResultTable inputs = InputRegister.of(session.study());
         UnitSystem units = StudyUnits.of(session.study());
         DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);
@@ -49,7 +33,6 @@ public final class ExportHandler extends SessionHandler {
             Job.create(Messages.Export_title, (ICoreRunnable) monitor -> write(shell, result, inputs, units, Path.of(folder)))
                     .schedule();
         }
-        return null;
     }
 
     private static void write(Shell shell, StudyResult result, ResultTable inputs, UnitSystem units, Path folder) {

@@ -1,0 +1,72 @@
+package org.amberyard.batch;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.study.StudyEvaluator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DocumentsVerbTest {
+    private static final Path BUNDLE = Path.of(System.getProperty("basedir", ".")).toAbsolutePath();
+    private static final String STUDY = BUNDLE.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize().toString();
+    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    Path folder;
+
+    private int run(String... options) {
+        List<String> words = Stream.concat(Stream.of("documents", STUDY, "--out", "docs"), Stream.of(options)).toList();
+        return new CommandLine(EVALUATOR).run(words, folder, new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void documentsAreWrittenAsAskedAndTheSameEachTime() throws IOException {
+        String[] words = {"--kind", "board,grant", "--format", "html,xlsx", "--tables", "T8,t4", "--plan", "Rebate buses only",
+                "--dated", "2026-08-31"};
+        assertEquals(ExitCode.DONE, run(words), err.toString(StandardCharsets.UTF_8));
+        List<Path> files;
+        try (Stream<Path> list = Files.list(folder.resolve("docs"))) {
+            files = list.sorted().toList();
+        }
+        assertEquals(List.of("board-memo.html", "board-memo.xlsx", "grant-tables.html", "grant-tables.xlsx"),
+                files.stream().map(f -> f.getFileName().toString()).toList());
+        String page = Files.readString(folder.resolve("docs/grant-tables.html"));
+        assertTrue(page.contains("Rebate buses only") && page.contains("2026-08-31"));
+        assertTrue(page.indexOf("T8. What a ton") < page.indexOf("T4a. Budget"), "in the order asked");
+        assertFalse(page.contains("T1a."));
+        byte[] before = Files.readAllBytes(files.get(3));
+        run(words);
+        assertArrayEquals(before, Files.readAllBytes(files.get(3)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "--kind|letter|--kind has “letter”; allowed, joined by commas: grant, board, utility, shop, appendix, cash-flow.",
+        "--format|docx,odt|--format has “odt”; allowed, joined by commas: docx, xlsx, pdf, html.",
+        "--tables|T99|--tables has “T99”; allowed, joined by commas: T1, T2",
+        "--plan|None|PLAN is “None”; it must be one of Like for like",
+        "--programme|None|--programme is “None”; it must be one of Clean Fleet Fund",
+        "--dated|31.8.2026|--dated is “31.8.2026”; it must be a date as 2026-08-31."})
+    void wrongChoicesAreNamedWithWhatIsAllowed(String option, String value, String message) {
+        assertEquals(ExitCode.WRONG_USE, run(option, value));
+        assertTrue(err.toString(StandardCharsets.UTF_8).startsWith(message), err.toString(StandardCharsets.UTF_8));
+        assertFalse(Files.exists(folder.resolve("docs")));
+    }
+}

@@ -1,0 +1,42 @@
+package org.amberyard.report.papers;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+
+/** The example with its electric plan, evaluated once for the tests of a class. */
+public final class ExamplePapers {
+    private static final Path BUNDLE = Path.of(System.getProperty("basedir", ".")).toAbsolutePath();
+    /** The example's file. */
+    public static final Path FILE = BUNDLE.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize();
+    static final int ELECTRIC = 1;
+
+    private final StudyEvaluator evaluator = new StudyEvaluator();
+
+    /** The study, new each time. */
+    public Study study() {
+        try {
+            return StudyFile.load(FILE);
+        } catch (StudyFileException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Results of a study; what is alike is not computed again. */
+    public StudyResult evaluated(Study study) {
+        return evaluator.evaluate(StudyCompiler.compile(study));
+    }
+
+    PaperInput in(Study study, PaperChoices choices) {
+        return new PaperInput(evaluated(study), ELECTRIC, StudyFacts.of(study), choices);
+    }
+
+    static PaperChoices tables(GrantTable... tables) {
+        return new PaperChoices(List.of(tables), PaperChoices.STANDARD.programme(), false, PaperChoices.STANDARD.dated());
+    }
+}

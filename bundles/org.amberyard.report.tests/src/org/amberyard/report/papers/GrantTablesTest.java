@@ -1,0 +1,192 @@
+package org.amberyard.report.papers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.amberyard.core.air.GrantTerms;
+import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.plan.PlaceholderUse;
+import org.amberyard.core.plan.ProjectCost;
+import org.amberyard.core.plan.ReplacedBus;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.units.Unit;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.ResultTable;
+import org.amberyard.report.ResultTables;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.Document;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class GrantTablesTest {
+    private static final ExamplePapers EXAMPLE = new ExamplePapers();
+    private static PaperInput in;
+
+    @BeforeAll
+    static void evaluate() {
+        in = EXAMPLE.in(EXAMPLE.study(), PaperChoices.STANDARD);
+    }
+
+    private static DataTable table(GrantTable of, int place) {
+        return of.of(in).get(place);
+    }
+
+    private static int column(DataTable table, String heading) {
+        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).label().equals(heading)).findFirst()
+                .orElseThrow(() -> new AssertionError(table.title() + " has no column " + heading));
+    }
+
+    private static BigDecimal total(DataTable table, String heading) {
+        return (BigDecimal) table.rows().get(table.rows().size() - 1).cells().get(column(table, heading));
+    }
+
+    private static List<BigDecimal> lines(DataTable table, int column) {
+        return table.rows().stream().filter(r -> r.kind() == DataTable.Kind.LINE).map(r -> (BigDecimal) r.cells().get(column))
+                .toList();
+    }
+
+    @Test
+    void everyTotalIsTheSumOfWhatIsPrintedAbove() {
+        int totals = 0;
+        for (GrantTable of : GrantTable.values()) {
+            for (DataTable table : of.of(in)) {
+                for (int i = 1; i < table.columns().size(); i++) {
+                    DataTable.Row last = table.rows().isEmpty() ? null : table.rows().get(table.rows().size() - 1);
+                    if (last != null && last.kind() == DataTable.Kind.TOTAL && last.cells().get(i) instanceof BigDecimal total) {
+                        assertEquals(0, total.compareTo(lines(table, i).stream().reduce(BigDecimal.ZERO, BigDecimal::add)),
+                                table.title());
+                        totals++;
+                    }
+                }
+            }
+        }
+        assertTrue(totals >= 50, "compared " + totals);
+    }
+
+    @Test
+    void theTablesOfMoneyAgreeWithEachOtherDownAndAcross() {
+        BigDecimal project = total(table(GrantTable.T4, 0), "Total");
+        assertEquals(project, total(table(GrantTable.T4, 1), "Total"));
+        assertEquals(project, total(table(GrantTable.T5, 0), "Amount"));
+        assertEquals(project, total(table(GrantTable.T5, 1), "Cost"));
+        assertEquals(total(table(GrantTable.T5, 1), "Own money"), total(table(GrantTable.T4, 0), "Match, own cash"));
+        DataTable budget = table(GrantTable.T4, 0);
+        for (DataTable.Row row : budget.rows()) {
+            BigDecimal across = IntStream.range(1, column(budget, "Total")).mapToObj(row.cells()::get)
+                    .filter(BigDecimal.class::isInstance)
+                    .map(BigDecimal.class::cast).reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertEquals(0, across.compareTo((BigDecimal) row.cells().get(column(budget, "Total"))));
+        }
+        BigDecimal buses = (BigDecimal) budget.rows().get(0).cells().get(column(budget, "Total"));
+        assertEquals(project, buses.add(total(table(GrantTable.T3, 0), "Total")));
+    }
+
+    @Test
+    void theProjectIsThatOfTheCostEffectivenessToThePrintedUnit() {
+        ProjectCost cost = ProjectCost.of(in.plan(), in.replaced());
+        double nominal = ProjectMoney.of(in).lines().stream().mapToDouble(l -> l.funded().purchase().cost()).sum();
+        assertEquals(nominal, ProjectMoney.of(in).total().doubleValue(), 0.5 * ProjectMoney.of(in).lines().size());
+        assertTrue(cost.capital() < nominal, "constant money of the base date is less than money of later years");
+        for (ProjectMoney.Line line : ProjectMoney.of(in).lines()) {
+            assertEquals(line.funded().purchase().cost(), line.cost().doubleValue(), 0.5);
+            assertEquals(line.cost(), line.shares().stream().map(ProjectMoney.Share::amount).reduce(BigDecimal.ZERO,
+                    BigDecimal::add));
+            for (int i = 0; i < line.funded().awards().size(); i++) {
+                assertEquals(line.funded().awards().get(i).paid(), line.shares().get(i).amount().doubleValue(), 1);
+            }
+        }
+    }
+
+    private static BigDecimal tons(ToDoubleFunction<ReplacedBus> kg, int decimals) {
+        return BigDecimal.valueOf(in.replaced().stream().mapToDouble(kg).sum() / GrantTerms.KG_PER_SHORT_TON).setScale(decimals,
+                RoundingMode.HALF_EVEN);
+    }
+
+    @Test
+    void emissionsAreThoseOfTheResultsToThePrintedDigit() {
+        DataTable annual = table(GrantTable.T6, 0);
+        assertEquals(tons(b -> b.before().exhaust().kg(Pollutant.NOX), 3), total(annual, "NOx before"));
+        assertEquals(tons(b -> b.before().exhaust().kg(Pollutant.CO2), 1), total(annual, "CO2 before"));
+        DataTable life = table(GrantTable.T7, 0);
+        assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.PM25), 4), total(life, "PM2.5"));
+        assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO), 3), total(life, "CO"));
+        assertEquals(PlaceholderUse.WORDS, annual.mark());
+        assertEquals(PlaceholderUse.WORDS, GrantSet.of(in).mark());
+    }
+
+    @Test
+    void rowsOfResultsArePrintedAsTheyAre() {
+        ResultTable results = ResultTables.of(ResultTables.place("cost_effectiveness"), in.result(), in.system(), Progress.NONE);
+        List<ResultLine> lines = ResultLine.all(results, in.plan().name());
+        DataTable printed = table(GrantTable.T8, 0);
+        assertEquals(lines.size(), printed.rows().size());
+        for (int i = 0; i < lines.size(); i++) {
+            assertEquals(lines.get(i).number("cost").orElseThrow(), ((BigDecimal) printed.rows().get(i).cells().get(2))
+                    .doubleValue(), 0.5);
+            assertEquals(lines.get(i).text("formula"), printed.printed(printed.rows().get(i), column(printed, "Formula")));
+        }
+    }
+
+    @Test
+    void aBusHasItsLineItsEngineAndItsMiles() {
+        ReplacedBus first = in.replaced().get(0);
+        DataTable identity = table(GrantTable.T1, 0);
+        DataTable use = table(GrantTable.T1, 1);
+        assertEquals("1", identity.printed(identity.rows().get(0), 0));
+        assertEquals(first.old().vehicle().unit(), identity.printed(identity.rows().get(0), column(identity, "Bus no.")));
+        assertEquals("2007", identity.printed(identity.rows().get(0), column(identity, "Engine model year")));
+        assertEquals(Unit.KILOMETRE.show(in.replaced().stream().mapToDouble(b -> b.old().use().km()).sum(), in.system()),
+                total(use, "Distance a year").doubleValue(), 0.5);
+        assertEquals("scrap", use.printed(use.rows().get(0), column(use, "Disposal")));
+    }
+
+    @Test
+    void whatTheStudyDoesNotHoldIsLeftToTheApplicant() {
+        DataTable identity = table(GrantTable.T1, 0);
+        int owner = column(identity, "Owner");
+        assertTrue(identity.columns().get(owner).heading().endsWith("†"));
+        assertTrue(identity.rows().stream().allMatch(r -> identity.printed(r, owner).isEmpty()));
+        assertTrue(identity.notes().contains(DataTable.TO_FILL));
+    }
+
+    @Test
+    void vehicleNumbersAreMaskedInThePublicCopy() {
+        Study study = EXAMPLE.study();
+        Bus old = study.getBuses().stream().filter(b -> b.getName().equals("B01")).findFirst().orElseThrow();
+        old.setVin("1ABCDEFGH2J345678");
+        PaperInput open = EXAMPLE.in(study, ExamplePapers.tables(GrantTable.T1));
+        PaperChoices whole = new PaperChoices(List.of(GrantTable.T1), Optional.empty(), true, Optional.empty());
+        assertEquals("…345678", vin(open));
+        assertEquals("1ABCDEFGH2J345678", vin(new PaperInput(open.result(), open.planIndex(), open.facts(), whole)));
+        assertFalse(open.facts().version().equals(in.facts().version()), "another study has another version");
+    }
+
+    private static String vin(PaperInput of) {
+        DataTable identity = GrantTable.T1.of(of).get(0);
+        return identity.printed(identity.rows().get(0), column(identity, "VIN"));
+    }
+
+    @Test
+    void tablesAreChosenAndOrdered() {
+        Document document = GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(), ExamplePapers.tables(GrantTable.T7,
+                GrantTable.T4)));
+        assertEquals(List.of("T7", "T4a", "T4b"), document.tables().stream().map(DataTable::name).toList());
+    }
+
+    @Test
+    void theProgrammeAppliedToHasAColumnOfItsOwn() {
+        PaperChoices choices = new PaperChoices(List.of(GrantTable.T4), Optional.of("Make-ready"), false, Optional.empty());
+        DataTable budget = GrantTable.T4.of(new PaperInput(in.result(), in.planIndex(), in.facts(), choices)).get(0);
+        assertEquals(ProjectMoney.of(in).paidBy("Make-ready"), total(budget, "Requested: Make-ready"));
+        assertEquals(BigDecimal.ZERO, total(budget, "Utility").setScale(0));
+        assertEquals(ProjectMoney.of(in).paidBy("Clean Fleet Fund"), total(budget, "Other state"));
+    }
+}

@@ -1,0 +1,90 @@
+package org.amberyard.report.document;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * How the figures of a column are rounded and printed.
+ *
+ * @param kind what they are
+ * @param decimals decimals printed
+ */
+public record CellFormat(Kind kind, int decimals) {
+
+    /** What a column holds. */
+    public enum Kind {
+        /** Words. */
+        TEXT,
+        /** Calendar years, without a thousands separator. */
+        YEAR,
+        /** Figures. */
+        NUMBER,
+        /** Shares, printed in per cent. */
+        PERCENT
+    }
+
+    /** Words. */
+    public static final CellFormat TEXT = new CellFormat(Kind.TEXT, 0);
+    /** Calendar years. */
+    public static final CellFormat YEAR = new CellFormat(Kind.YEAR, 0);
+    /** Whole numbers: money in all, miles, gallons, hours. */
+    public static final CellFormat WHOLE = new CellFormat(Kind.NUMBER, 0);
+    /** Unit prices, to the cent. */
+    public static final CellFormat CENTS = new CellFormat(Kind.NUMBER, 2);
+    /** Shares in per cent with one decimal. */
+    public static final CellFormat PERCENT = new CellFormat(Kind.PERCENT, 1);
+
+    private static final int PERCENT_DECIMALS = 2;
+
+    /** Figures with some decimals. */
+    public static CellFormat decimals(int decimals) {
+        return new CellFormat(Kind.NUMBER, decimals);
+    }
+
+    /** True where figures stand to the right. */
+    public boolean right() {
+        return kind != Kind.TEXT;
+    }
+
+    /** Decimals of the stored figure; a share of 12.3 % is stored as 0.123. */
+    int storedDecimals() {
+        return kind == Kind.PERCENT ? decimals + PERCENT_DECIMALS : decimals;
+    }
+
+    /** A figure as it is printed and stored: rounded once, half to even. */
+    public BigDecimal rounded(double value) {
+        return BigDecimal.valueOf(value).setScale(storedDecimals(), RoundingMode.HALF_EVEN);
+    }
+
+    /** A cell as it is printed. */
+    public String print(Object cell) {
+        if (cell == null) {
+            return right() ? "–" : "";
+        }
+        if (!(cell instanceof BigDecimal number)) {
+            return cell.toString();
+        }
+        return switch (kind) {
+            case PERCENT -> grouped(number.movePointRight(PERCENT_DECIMALS).setScale(decimals, RoundingMode.UNNECESSARY)) + " %";
+            case YEAR -> number.toPlainString();
+            default -> grouped(number);
+        };
+    }
+
+    private static String grouped(BigDecimal number) {
+        String text = String.format(Locale.ROOT, "%,." + Math.max(0, number.scale()) + "f", number.abs());
+        return number.signum() < 0 ? "−" + text : text;
+    }
+
+    /** The number format of spreadsheets. */
+    String spreadsheet() {
+        String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
+        return switch (kind) {
+            case TEXT -> "@";
+            case YEAR -> "0";
+            case PERCENT -> "0" + places + "%";
+            default -> "#,##0" + places;
+        };
+    }
+}

@@ -1,0 +1,72 @@
+package org.amberyard.report.document;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A table as it is printed.
+ *
+ * @param name short name for sheets and files
+ * @param title caption, with its number
+ * @param columns columns
+ * @param rows rows; figures are rounded as printed
+ * @param notes footnotes: how it is rounded, where it comes from
+ * @param mark what the table must say, such as that it is not for submission; empty when there is nothing to say
+ */
+public record DataTable(String name, String title, List<Column> columns, List<Row> rows, List<String> notes, String mark)
+        implements Block {
+
+    /** Note on columns that the study has no data for. */
+    public static final String TO_FILL = "† To be filled in by the applicant; the study does not hold it.";
+
+    /**
+     * A column.
+     *
+     * @param label heading
+     * @param unit unit of the figures; may be empty
+     * @param format how cells are rounded and printed
+     * @param toFill true when the study has no data for it and the applicant fills it in
+     * @param width share of the table's width, in any unit
+     */
+    public record Column(String label, String unit, CellFormat format, boolean toFill, double width) {
+
+        /** Heading as printed. */
+        public String heading() {
+            return label + (unit.isEmpty() ? "" : " (" + unit + ")") + (toFill ? "\u00A0†" : "");
+        }
+    }
+
+    /** Kinds of rows. */
+    public enum Kind {
+        /** A line. */
+        LINE,
+        /** A heading of lines. */
+        GROUP,
+        /** A sum of the lines above. */
+        TOTAL
+    }
+
+    /**
+     * A row.
+     *
+     * @param kind kind
+     * @param cells words, {@link java.math.BigDecimal} for figures, null where there is none
+     */
+    public record Row(Kind kind, List<Object> cells) {
+        public Row {
+            cells = Collections.unmodifiableList(new ArrayList<>(cells));
+        }
+    }
+
+    public DataTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+        notes = List.copyOf(notes);
+    }
+
+    /** A cell as printed. */
+    public String printed(Row row, int column) {
+        return columns.get(column).format().print(row.cells().get(column));
+    }
+}

@@ -1,0 +1,92 @@
+package org.amberyard.report.document;
+
+import java.math.BigInteger;
+import org.apache.poi.wp.usermodel.HeaderFooterType;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.apache.poi.xwpf.usermodel.XWPFFooter;
+import org.apache.poi.xwpf.usermodel.XWPFParagraph;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTBody;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
+
+/** Pages of a word processor: letter paper upright or in landscape, what every page says at head and foot. */
+final class DocxPages {
+    /** Twentieths of a point in an inch. */
+    static final int INCH = 1440;
+    private static final int SHORT_SIDE = 12_240;
+    private static final int LONG_SIDE = 15_840;
+    private static final int MARGIN = 1_152;
+    private static final int WIDE_MARGIN = 864;
+
+    private final XWPFDocument docx;
+    private boolean wide;
+    private boolean breaksBefore;
+
+    DocxPages(XWPFDocument docx) {
+        this.docx = docx;
+    }
+
+    /** Width of the text, twentieths of a point. */
+    static int textWidth(boolean wide) {
+        return wide ? LONG_SIDE - 2 * WIDE_MARGIN : SHORT_SIDE - 2 * MARGIN;
+    }
+
+    /** Head and foot of all pages. */
+    void start(String running, String mark) {
+        XWPFFooter footer = docx.createFooter(HeaderFooterType.DEFAULT);
+        XWPFParagraph line = footer.createParagraph();
+        DocxText.add(line, "Footer", running + "  ·  Page ");
+        line.getCTP().addNewFldSimple().setInstr("PAGE");
+        DocxText.add(line, "Footer", " of ");
+        line.getCTP().addNewFldSimple().setInstr("NUMPAGES");
+        if (!mark.isEmpty()) {
+            DocxText.add(docx.createHeader(HeaderFooterType.DEFAULT).createParagraph(), "Header", mark);
+        }
+    }
+
+    /** Turns to the pages of a section: another orientation starts a part of the file of its own. */
+    void turn(Section section) {
+        breaksBefore = section.newPage() && section.wide() == wide;
+        if (section.wide() != wide) {
+            CTSectPr done = docx.createParagraph().getCTP().addNewPPr().addNewSectPr();
+            done.set(body().copy());
+            size(done);
+            wide = section.wide();
+        }
+    }
+
+    /** True once where the next paragraph must break the page. */
+    boolean takeBreak() {
+        boolean due = breaksBefore;
+        breaksBefore = false;
+        return due;
+    }
+
+    /** Ends the last part. */
+    void end() {
+        size(body());
+    }
+
+    private CTSectPr body() {
+        CTBody body = docx.getDocument().getBody();
+        return body.isSetSectPr() ? body.getSectPr() : body.addNewSectPr();
+    }
+
+    private void size(CTSectPr part) {
+        CTPageSz size = part.isSetPgSz() ? part.getPgSz() : part.addNewPgSz();
+        size.setW(BigInteger.valueOf(wide ? LONG_SIDE : SHORT_SIDE));
+        size.setH(BigInteger.valueOf(wide ? SHORT_SIDE : LONG_SIDE));
+        size.setOrient(wide ? STPageOrientation.LANDSCAPE : STPageOrientation.PORTRAIT);
+        CTPageMar margin = part.isSetPgMar() ? part.getPgMar() : part.addNewPgMar();
+        BigInteger side = BigInteger.valueOf(wide ? WIDE_MARGIN : MARGIN);
+        margin.setLeft(side);
+        margin.setRight(side);
+        margin.setTop(BigInteger.valueOf(MARGIN));
+        margin.setBottom(BigInteger.valueOf(MARGIN));
+        margin.setHeader(BigInteger.valueOf(INCH / 2));
+        margin.setFooter(BigInteger.valueOf(INCH / 2));
+        margin.setGutter(BigInteger.ZERO);
+    }
+}

@@ -1,0 +1,105 @@
+package org.amberyard.report.document;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.apache.poi.xwpf.usermodel.XWPFParagraph;
+import org.apache.xmlbeans.XmlException;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
+
+/** Writes a document for word processors: headings, captions and lists by styles, tables whose heads repeat. */
+final class DocxWriter {
+    private final Document document;
+    private final XWPFDocument docx = new XWPFDocument();
+    private final DocxPages pages = new DocxPages(docx);
+    private final DocxTables tables = new DocxTables(docx);
+    private final DocxFigures figures = new DocxFigures(docx);
+
+    private DocxWriter(Document document) {
+        this.document = document;
+    }
+
+    static byte[] bytes(Document document) throws IOException {
+        DocxWriter writer = new DocxWriter(document);
+        try (writer.docx) {
+            return writer.written();
+        }
+    }
+
+    private byte[] written() throws IOException {
+        addStyles();
+        pages.start(document.running(), document.mark());
+        addTitle();
+        for (Section section : document.sections()) {
+            pages.turn(section);
+            addSection(section);
+        }
+        pages.end();
+        OfficeProperties.set(docx.getProperties(), document.title(), document.subtitle());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        docx.write(out);
+        return SteadyZip.of(out.toByteArray());
+    }
+
+    private void addStyles() throws IOException {
+        byte[] xml = HtmlText.resource("styles.xml").getBytes(StandardCharsets.UTF_8);
+        try {
+            docx.createStyles().setStyles(StylesDocument.Factory.parse(new ByteArrayInputStream(xml)).getStyles());
+        } catch (XmlException e) {
+            throw new IOException("The styles of documents cannot be read", e);
+        }
+    }
+
+    private void addTitle() {
+        add("Title", document.title());
+        if (!document.subtitle().isEmpty()) {
+            add("Subtitle", document.subtitle());
+        }
+        if (!document.mark().isEmpty()) {
+            add("Caution", document.mark());
+        }
+        if (!document.facts().isEmpty()) {
+            tables.addFacts(document.facts());
+        }
+    }
+
+    private void addSection(Section section) throws IOException {
+        if (!section.heading().isEmpty()) {
+            add("Heading1", section.heading());
+        }
+        for (Block block : section.blocks()) {
+            add(block, section.wide());
+        }
+    }
+
+    private void add(Block block, boolean wide) throws IOException {
+        if (block instanceof Block.Paragraph paragraph) {
+            add(paragraph.strong() ? "Strong" : "Normal", paragraph.text());
+        } else if (block instanceof Block.Bullets bullets) {
+            bullets.items().forEach(i -> add("ListBullet", "•\t" + i));
+        } else if (block instanceof Block.Caution caution) {
+            add("Caution", caution.text());
+        } else if (block instanceof Block.Figure figure) {
+            figures.add(figure);
+            add("FigureCaption", figure.caption());
+        } else if (block instanceof Block.OnSheet longTable) {
+            add("Normal", longTable.words());
+        } else if (block instanceof DataTable table) {
+            add("Caption", table.title());
+            if (!table.mark().isEmpty()) {
+                add("Strong", table.mark());
+            }
+            tables.add(table, wide);
+            table.notes().forEach(n -> add("TableNote", n));
+        }
+    }
+
+    private void add(String style, String text) {
+        XWPFParagraph paragraph = DocxText.add(docx.createParagraph(), style, text);
+        if (pages.takeBreak()) {
+            paragraph.setPageBreak(true);
+        }
+    }
+}

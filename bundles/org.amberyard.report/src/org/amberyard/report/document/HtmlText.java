@@ -1,0 +1,188 @@
+package org.amberyard.report.document;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/** A document as XHTML: of itself for a browser, and the source of the PDF. */
+final class HtmlText {
+    /** Width of the text on an upright page. */
+    private static final double UPRIGHT_POINTS = 6.9 * 72;
+    /** Width of the text on a page in landscape. */
+    private static final double WIDE_POINTS = 9.8 * 72;
+
+    private final Document document;
+    private final Function<Block.Figure, String> picture;
+    private final StringBuilder html = new StringBuilder();
+
+    private HtmlText(Document document, Function<Block.Figure, String> picture) {
+        this.document = document;
+        this.picture = picture;
+    }
+
+    /**
+     * The page.
+     *
+     * @param picture markup of a chart
+     */
+    static String of(Document document, Function<Block.Figure, String> picture) {
+        return new HtmlText(document, picture).page();
+    }
+
+    /** Text with the signs of markup escaped; signs that no XML may hold are left out. */
+    static String escaped(String text) {
+        return text.replaceAll("[^\\u0009\\u000A\\u000D\\u0020-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", "")
+                .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    }
+
+    private String page() {
+        html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\" xml:lang=\"en-US\"><head>"
+                + "<meta charset=\"UTF-8\"/><title>").append(escaped(document.title()))
+                .append("</title>\n<meta name=\"subject\" content=\"")
+                .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
+                .append("\"/>\n<style>\n").append(style()).append("</style>\n");
+        bookmarks();
+        html.append("</head><body>\n<h1>").append(escaped(document.title())).append("</h1>\n");
+        if (!document.subtitle().isEmpty()) {
+            paragraph("subtitle", document.subtitle());
+        }
+        if (!document.mark().isEmpty()) {
+            html.append("<div class=\"caution\">").append(escaped(document.mark())).append("</div>\n");
+        }
+        facts();
+        for (int i = 0; i < document.sections().size(); i++) {
+            section(i, document.sections().get(i));
+        }
+        return html.append("</body></html>\n").toString();
+    }
+
+    private String subject() {
+        return document.subtitle().isEmpty() ? document.title() : document.subtitle();
+    }
+
+    private String style() {
+        return resource("page.css").replace("RUNNING", inCss(document.running())).replace("MARK", inCss(document.mark()));
+    }
+
+    private static String inCss(String text) {
+        return escaped(text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ")).replace("&quot;", "\"");
+    }
+
+    static String resource(String name) {
+        try (InputStream in = HtmlText.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void bookmarks() {
+        html.append("<bookmarks>");
+        for (int i = 0; i < document.sections().size(); i++) {
+            String heading = document.sections().get(i).heading();
+            if (!heading.isEmpty()) {
+                html.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#s").append(i).append("\"/>");
+            }
+        }
+        html.append("</bookmarks>");
+    }
+
+    private void facts() {
+        if (document.facts().isEmpty()) {
+            return;
+        }
+        html.append("<table class=\"facts\"><tbody>\n");
+        document.facts().forEach(f -> html.append("<tr><th scope=\"row\">").append(escaped(f.label())).append("</th><td>")
+                .append(escaped(f.value())).append("</td></tr>\n"));
+        html.append("</tbody></table>\n");
+    }
+
+    private void section(int place, Section section) {
+        html.append("<div class=\"").append(section.newPage() ? "page" : "flow").append(section.wide() ? " wide" : "")
+                .append("\">\n");
+        if (!section.heading().isEmpty()) {
+            html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
+        }
+        section.blocks().forEach(b -> block(b, section.wide() ? WIDE_POINTS : UPRIGHT_POINTS));
+        html.append("</div>\n");
+    }
+
+    private void block(Block block, double textPoints) {
+        if (block instanceof Block.Paragraph paragraph) {
+            paragraph(paragraph.strong() ? "strong" : "text", paragraph.text());
+        } else if (block instanceof Block.Bullets bullets) {
+            html.append("<ul>\n");
+            bullets.items().forEach(i -> html.append("<li>").append(escaped(i)).append("</li>\n"));
+            html.append("</ul>\n");
+        } else if (block instanceof Block.Caution caution) {
+            html.append("<div class=\"caution\">").append(escaped(caution.text())).append("</div>\n");
+        } else if (block instanceof Block.Figure figure) {
+            html.append("<div class=\"figure\">").append(picture.apply(figure));
+            paragraph("caption", figure.caption());
+            html.append("</div>\n");
+        } else if (block instanceof Block.OnSheet longTable) {
+            paragraph("text", longTable.words());
+        } else if (block instanceof DataTable table) {
+            table(table, textPoints);
+        }
+    }
+
+    private void paragraph(String style, String text) {
+        html.append("<p class=\"").append(style).append("\">").append(escaped(text)).append("</p>\n");
+    }
+
+    private void table(DataTable table, double textPoints) {
+        html.append("<div class=\"table\">\n");
+        paragraph("caption", table.title());
+        if (!table.mark().isEmpty()) {
+            paragraph("mark", table.mark());
+        }
+        ColumnWidths widths = new ColumnWidths(table);
+        html.append(widths.dense(textPoints) ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
+        for (double share : widths.shares(textPoints)) {
+            html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * share));
+        }
+        html.append("</colgroup><thead><tr>");
+        table.columns().forEach(c -> html.append("<th scope=\"col\"").append(c.format().right() ? " class=\"r\">" : ">")
+                .append(escaped(c.heading())).append("</th>"));
+        html.append("</tr></thead>\n<tbody>\n");
+        table.rows().forEach(r -> row(table, r));
+        html.append("</tbody></table>\n");
+        table.notes().forEach(n -> paragraph("note", n));
+        html.append("</div>\n");
+    }
+
+    private void row(DataTable table, DataTable.Row row) {
+        html.append(switch (row.kind()) {
+            case LINE -> "<tr>";
+            case GROUP -> "<tr class=\"group\">";
+            case TOTAL -> "<tr class=\"total\">";
+        });
+        if (row.kind() == DataTable.Kind.GROUP) {
+            html.append("<td colspan=\"").append(table.columns().size()).append("\">").append(escaped(table.printed(row, 0)))
+                    .append("</td>");
+        } else {
+            for (int i = 0; i < table.columns().size(); i++) {
+                cell(table, row, i);
+            }
+        }
+        html.append("</tr>\n");
+    }
+
+    private void cell(DataTable table, DataTable.Row row, int column) {
+        List<String> styles = new ArrayList<>();
+        if (table.columns().get(column).format().right()) {
+            styles.add("r");
+        }
+        if (table.columns().get(column).toFill() && row.kind() == DataTable.Kind.LINE) {
+            styles.add("fill");
+        }
+        html.append(styles.isEmpty() ? "<td>" : "<td class=\"" + String.join(" ", styles) + "\">")
+                .append(escaped(table.printed(row, column))).append("</td>");
+    }
+}

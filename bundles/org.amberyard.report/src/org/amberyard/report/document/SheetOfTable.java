@@ -1,0 +1,113 @@
+package org.amberyard.report.document;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * A sheet with one table: title, a head that stays in sight and repeats on paper, typed cells, footnotes. Totals of figures that
+ * are printed rounded are sums of these, as formulas. Words are stored as words, whatever sign they start with.
+ */
+final class SheetOfTable {
+    private static final int MANY_COLUMNS = 7;
+    private static final int UNIT_WIDTH = 256;
+    private static final int LEAST_CHARACTERS = 11;
+    private static final int MOST_CHARACTERS = 60;
+    private static final float LINE_POINTS = 13.5f;
+    /** Bold words and breaks between words take more room than characters. */
+    private static final int HEAD_SPARE = 4;
+
+    private final XSSFSheet sheet;
+    private final DataTable table;
+    private final Document document;
+    private final SheetStyles styles;
+    private final int[] characters;
+    private int at;
+
+    SheetOfTable(XSSFSheet sheet, DataTable table, Document document, SheetStyles styles) {
+        this.sheet = sheet;
+        this.table = table;
+        this.document = document;
+        this.styles = styles;
+        ColumnWidths widths = new ColumnWidths(table);
+        this.characters = IntStream.range(0, table.columns().size())
+                .map(c -> Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, widths.characters(c) + 2))).toArray();
+    }
+
+    void write() {
+        words(table.title(), true);
+        if (!table.mark().isEmpty()) {
+            words(table.mark(), true);
+        }
+        at++;
+        int head = at;
+        addHead();
+        int first = at;
+        table.rows().forEach(r -> addRow(r, first));
+        at++;
+        table.notes().forEach(n -> words(n, false));
+        for (int i = 0; i < characters.length; i++) {
+            sheet.setColumnWidth(i, UNIT_WIDTH * characters[i]);
+        }
+        SheetPages.set(sheet, document, table.columns().size() > MANY_COLUMNS, at, table.columns().size());
+        SheetPages.head(sheet, 1, head, head);
+    }
+
+    /** Words over the whole width of the table, on as many lines as they need. */
+    private void words(String text, boolean strong) {
+        Row row = sheet.createRow(at);
+        Cell cell = row.createCell(0);
+        cell.setCellValue(text);
+        cell.setCellStyle(strong ? styles.title() : styles.words());
+        if (characters.length > 1) {
+            sheet.addMergedRegion(new CellRangeAddress(at, at, 0, characters.length - 1));
+        }
+        row.setHeightInPoints(LINE_POINTS * lines(text, Arrays.stream(characters).sum()) + (strong ? 3 : 0));
+        at++;
+    }
+
+    private static int lines(String text, int width) {
+        return Math.max(1, (int) Math.ceil((text.length() + 1.0) / width));
+    }
+
+    private void addHead() {
+        Row row = sheet.createRow(at);
+        for (int i = 0; i < table.columns().size(); i++) {
+            Cell cell = row.createCell(i);
+            cell.setCellValue(table.columns().get(i).heading());
+            cell.setCellStyle(styles.head(table.columns().get(i).format().right()));
+        }
+        row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
+                .map(c -> lines(table.columns().get(c).heading(), Math.max(1, characters[c] - HEAD_SPARE))).max().orElse(1));
+        at++;
+    }
+
+    private void addRow(DataTable.Row from, int firstLine) {
+        Row row = sheet.createRow(at);
+        for (int i = 0; i < table.columns().size(); i++) {
+            Cell cell = row.createCell(i);
+            Object value = from.cells().get(i);
+            boolean strong = from.kind() != DataTable.Kind.LINE;
+            if (value instanceof BigDecimal number) {
+                cell.setCellValue(number.doubleValue());
+                if (from.kind() == DataTable.Kind.TOTAL) {
+                    cell.setCellFormula("SUM(" + new CellRangeAddress(firstLine, at - 1, i, i).formatAsString() + ")");
+                    cell.setCellValue(number.doubleValue());
+                }
+                cell.setCellStyle(styles.cell(table.columns().get(i).format().spreadsheet(), strong));
+            } else {
+                cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
+                if (value != null && !value.toString().isEmpty()) {
+                    cell.setCellValue(value.toString());
+                }
+            }
+        }
+        row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
+                .map(c -> lines(table.printed(from, c), characters[c])).max().orElse(1));
+        at++;
+    }
+}

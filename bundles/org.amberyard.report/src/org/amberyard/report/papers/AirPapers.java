@@ -1,0 +1,134 @@
+package org.amberyard.report.papers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.amberyard.core.air.GrantTerms;
+import org.amberyard.core.air.Masses;
+import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.plan.PlaceholderUse;
+import org.amberyard.core.plan.ReplacedBus;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+
+/** Tables of what the project does to the air: by bus in a year, over remaining lives, and what a ton less costs. */
+final class AirPapers {
+    private static final List<Pollutant> POLLUTANTS = List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO,
+            Pollutant.CO2);
+    /** Decimals of short tons as such tables print them. */
+    private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3,
+            Pollutant.CO, 3,
+            Pollutant.CO2, 1);
+    private static final String TONS = "short tons";
+    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year "
+            + "of the "
+            + "engine times distance, grams per hour times hours of idling, and fuel times its carbon; factors and their sources "
+            + "in table T12 and "
+            + "in emission_factors of the evaluation. A short ton is 2,000 pounds. Before, after and reduced are each rounded, so "
+            + "they "
+            + "may differ in the last digit.";
+
+    private final PaperInput in;
+    private final List<ReplacedBus> buses;
+    private final String mark;
+
+    private AirPapers(PaperInput in) {
+        this.in = in;
+        this.buses = in.replaced();
+        this.mark = PlaceholderUse.inReplaced(buses) ? PlaceholderUse.WORDS : "";
+    }
+
+    static List<DataTable> annual(PaperInput in) {
+        AirPapers papers = new AirPapers(in);
+        return List.of(papers.byBus(), papers.inAll(), papers.elsewhere());
+    }
+
+    static List<DataTable> lifetime(PaperInput in) {
+        return List.of(new AirPapers(in).inLife());
+    }
+
+    static List<DataTable> perTon(PaperInput in) {
+        return List.of(new AirPapers(in).costOfATon());
+    }
+
+    /** True where factors took part that only stand in. */
+    static String mark(PaperInput in) {
+        return new AirPapers(in).mark;
+    }
+
+    private static double tons(Masses masses, Pollutant pollutant) {
+        return masses.kg(pollutant) / GrantTerms.KG_PER_SHORT_TON;
+    }
+
+    private DataTable byBus() {
+        TableBuilder<ReplacedBus> table = named("T6a", "T6a. Emissions a year by bus: before, after, reduced");
+        for (Pollutant pollutant : POLLUTANTS) {
+            column(table, pollutant.label() + " before", pollutant, b -> tons(b.before().exhaust(), pollutant));
+            column(table, "after", pollutant, b -> tons(b.after().exhaust(), pollutant));
+            column(table, "reduced", pollutant, b -> tons(b.reducedExhaust(), pollutant));
+        }
+        return table.note("All figures in short tons a year, in the year of the change.").note(METHOD).mark(mark).of(buses);
+    }
+
+    private TableBuilder<ReplacedBus> named(String name, String title) {
+        return new TableBuilder<ReplacedBus>(name, title).text("Old bus", 1, b -> b.old().vehicle().unit())
+                .text("New bus", 1.2, b -> b.now().vehicle().unit());
+    }
+
+    private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant,
+            ToDoubleFunction<ReplacedBus> tons) {
+        table.sum(label, "", CellFormat.decimals(DECIMALS.get(pollutant)), tons);
+    }
+
+    private DataTable inAll() {
+        return new TableBuilder<Pollutant>("T6b", "T6b. Emissions a year of all replaced buses").text("Pollutant", 1,
+                Pollutant::label)
+                .number("Before", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.before().exhaust(), p)))
+                .number("After", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.after().exhaust(), p)))
+                .number("Reduced", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.reducedExhaust(), p)))
+                .number("Reduced", "kg", CellFormat.decimals(2), p -> sum(b -> b.reducedExhaust().kg(p)))
+                .note(METHOD).mark(mark).of(POLLUTANTS);
+    }
+
+    private double sum(ToDoubleFunction<ReplacedBus> figure) {
+        return buses.stream().mapToDouble(figure).sum();
+    }
+
+    private DataTable elsewhere() {
+        List<ResultLine> years = ResultLine.of(in, "emissions_by_year").stream().filter(l -> l.text("pollutant").equals("CO2e"))
+                .toList();
+        return new TableBuilder<ResultLine>("T6c", "T6c. Greenhouse gas of the whole fleet by year, power plants apart")
+                .year("Year", l -> l.year("year")).sum("Buses", "kg CO2e", CellFormat.WHOLE, l -> l.number("total")
+                .orElse(Double.NaN)
+                        - l.number("power_plants").orElse(Double.NaN))
+                .sum("Power plants", "kg CO2e", CellFormat.WHOLE, l -> l.number("power_plants").orElse(Double.NaN))
+                .sum("Together", "kg CO2e", CellFormat.WHOLE, l -> l.number("total").orElse(Double.NaN))
+                .optional("Fuel upstream, in no total", "kg CO2e", CellFormat.WHOLE, l -> l.number("upstream"))
+                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of "
+                + "the grid "
+                        + "in the year.").mark(PlaceholderUse.inEmissions(in.result()) ? PlaceholderUse.WORDS : "").of(years);
+    }
+
+    private DataTable inLife() {
+        TableBuilder<ReplacedBus> table = named("T7", "T7. Emissions reduced over the remaining life of the old buses")
+                .number("Remaining life", "yr", CellFormat.WHOLE, ReplacedBus::remainingYears);
+        for (Pollutant pollutant : POLLUTANTS) {
+            table.sum(pollutant.label(), TONS, CellFormat.decimals(DECIMALS.get(pollutant)), b -> tons(b.lifetimeExhaust(),
+                    pollutant));
+        }
+        return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
+                + in.result().baseline().name() + "”; distance as in the year of the change.").note(METHOD).mark(mark).of(buses);
+    }
+
+    private DataTable costOfATon() {
+        List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
+        return new TableBuilder<ResultLine>("T8", "T8. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
+                .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.WHOLE, l -> l.number("cost"))
+                .optional("Reduced", TONS, CellFormat.decimals(4), l -> l.number("reduced"))
+                .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
+                .text("Formula", 4, l -> l.text("formula"))
+                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + in.moneyWords()).mark(mark)
+                .of(lines);
+    }
+}

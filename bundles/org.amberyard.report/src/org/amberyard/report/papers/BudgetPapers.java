@@ -1,0 +1,196 @@
+package org.amberyard.report.papers;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Purchase;
+import org.amberyard.core.why.Derivation;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+import org.amberyard.report.papers.ProjectMoney.Column;
+import org.amberyard.report.papers.ProjectMoney.Line;
+
+/** Tables of what the project costs and who pays it. */
+final class BudgetPapers {
+    private final PaperInput in;
+    private final ProjectMoney money;
+
+    private BudgetPapers(PaperInput in) {
+        this.in = in;
+        this.money = ProjectMoney.of(in);
+    }
+
+    static List<DataTable> infrastructure(PaperInput in) {
+        return List.of(new BudgetPapers(in).infrastructure());
+    }
+
+    static List<DataTable> summary(PaperInput in) {
+        BudgetPapers papers = new BudgetPapers(in);
+        return List.of(papers.byActivity(), papers.byClass());
+    }
+
+    static List<DataTable> sources(PaperInput in) {
+        BudgetPapers papers = new BudgetPapers(in);
+        return List.of(papers.bySource(), papers.stacking());
+    }
+
+    static List<DataTable> narrative(PaperInput in) {
+        return List.of(new BudgetPapers(in).narrative());
+    }
+
+    private DataTable infrastructure() {
+        List<Line> lines = money.lines().stream().filter(l -> l.funded().purchase().kind() != Purchase.Kind.BUS).toList();
+        return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
+                .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
+                .text("Item", 2.6, l -> l.funded().purchase().name()).text("Kind", 1.2, l -> l.funded().purchase().kind().label())
+                .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
+                .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
+                .count())
+                .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
+                .text("Of which", 2.6, l -> parts(l.funded().purchase()))
+                .toFill("Category of the notice").toFill("Eligible (yes, no)", 0.8).toFill("Meter side", 0.8)
+                .toFill("Safety listing", 0.8).toFill("Quote", 0.8).sums(ProjectMoney.ROUNDING).of(lines);
+    }
+
+    private String parts(Purchase purchase) {
+        if (purchase.parts().size() < 2) {
+            return "";
+        }
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < purchase.parts().size(); i++) {
+            Derivation part = purchase.parts().get(i);
+            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f each",
+                    part.value() / purchase.count()));
+        }
+        return String.join(", ", words);
+    }
+
+    /** A row of a budget. */
+    private record Row(String name, Predicate<Line> which) {
+    }
+
+    private DataTable byActivity() {
+        List<Row> rows = new ArrayList<>();
+        for (Purchase.Kind kind : Purchase.Kind.values()) {
+            rows.add(new Row(switch (kind) {
+                case BUS -> "New buses";
+                case PORTS -> "Charging ports, installed";
+                case SITE_WORK -> "Site works";
+                case TRAINING -> "Training and tools";
+            }, l -> l.funded().purchase().kind() == kind));
+        }
+        return budget("T4a", "T4a. Budget by activity", "Activity", rows).sums(ProjectMoney.ROUNDING).of(rows);
+    }
+
+    private DataTable byClass() {
+        List<Row> rows = List.of(
+                new Row("Equipment: buses and ports", l -> l.funded().purchase().kind() == Purchase.Kind.BUS
+                        || l.funded().purchase().kind() == Purchase.Kind.PORTS),
+                new Row("Construction: site works", l -> l.funded().purchase().kind() == Purchase.Kind.SITE_WORK),
+                new Row("Other: training and tools", l -> l.funded().purchase().kind() == Purchase.Kind.TRAINING));
+        return budget("T4b", "T4b. Budget by object class", "Object class", rows)
+                .note("The study holds no personnel, fringe benefits, travel, "
+                + "supplies, contracts or indirect costs; add them where the project has them. Ports stand with their "
+                + "installation, "
+                + "which table T3 shows apart.").sums(ProjectMoney.ROUNDING).of(rows);
+    }
+
+    private TableBuilder<Row> budget(String name, String title, String first, List<Row> rows) {
+        String requested = money.programme().map(p -> "Requested: " + p).orElse("Requested");
+        TableBuilder<Row> table = new TableBuilder<Row>(name, title).text(first, 2.2, Row::name);
+        column(table, requested, Column.REQUESTED);
+        column(table, "Other federal", Column.OTHER_FEDERAL);
+        column(table, "Other state", Column.STATE);
+        column(table, "Utility", Column.UTILITY);
+        column(table, "Local programmes", Column.LOCAL);
+        column(table, "Tax credits", Column.TAX_CREDIT);
+        column(table, "Match, own cash", Column.OWN);
+        return table.toFill("Match, in kind").sum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
+                .filter(r.which())
+                .map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue())
+                .text("Check", 0.7, r -> balances(r) ? "balances" : "does not balance");
+    }
+
+    private void column(TableBuilder<Row> table, String label, Column column) {
+        table.sum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue());
+    }
+
+    private boolean balances(Row row) {
+        BigDecimal paid = BigDecimal.ZERO;
+        for (Column column : Column.values()) {
+            paid = paid.add(money.amount(column, row.which()));
+        }
+        return paid.compareTo(money.lines().stream().filter(row.which()).map(Line::cost).reduce(BigDecimal.ZERO,
+                BigDecimal::add)) == 0;
+    }
+
+    /** A source of money; empty for own money. */
+    private record Source(Optional<Programme> programme, BigDecimal amount) {
+    }
+
+    private DataTable bySource() {
+        List<Source> sources = new ArrayList<>();
+        in.study().funding().programmes().forEach(p -> sources.add(new Source(Optional.of(p), money.paidBy(p.name()))));
+        sources.removeIf(s -> s.amount().signum() == 0);
+        sources.add(new Source(Optional.empty(), money.own()));
+        double total = money.total().doubleValue();
+        return new TableBuilder<Source>("T5a", "T5a. Sources of funds")
+                .text("Source", 1.8, s -> s.programme().map(Programme::name).orElse("Own money, cash"))
+                .text("Kind of money", 1, s -> s.programme().map(p -> p.kind().label()).orElse("own"))
+                .sum("Amount", in.currency(), CellFormat.WHOLE, s -> s.amount().doubleValue())
+                .optional("Share of the cost", "", CellFormat.PERCENT, s -> total > 0
+                        ? OptionalDouble.of(s.amount().doubleValue() / total) : OptionalDouble.empty())
+                .text("In the study", 1.8, s -> s.programme().map(p -> p.isCertain() ? "counted as certain"
+                        : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
+                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in.study().funding(), p)).orElse(""))
+                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2)
+                .sums(ProjectMoney.ROUNDING).of(sources);
+    }
+
+    private DataTable stacking() {
+        return new TableBuilder<Line>("T5b", "T5b. Each purchase and its sources")
+                .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
+                .text("Purchase", 3, l -> l.funded().purchase().name())
+                .sum("Cost", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
+                .sum("Programmes", in.currency(), CellFormat.WHOLE, l -> l.cost().subtract(own(l)).doubleValue())
+                .sum("Own money", in.currency(), CellFormat.WHOLE, l -> own(l).doubleValue())
+                .text("Programmes applied", 3.4, this::applied)
+                .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
+                + "priority; "
+                        + "where two may not be combined, the first that is applied pays.").sums(ProjectMoney.ROUNDING)
+                        .of(money.lines());
+    }
+
+    private static BigDecimal own(Line line) {
+        return line.shares().get(line.shares().size() - 1).amount();
+    }
+
+    private String applied(Line line) {
+        return String.join("; ", line.shares().stream().filter(s -> s.programme().isPresent() && s.amount().signum() != 0)
+                .map(s -> s.programme().orElseThrow().name() + " " + CellFormat.WHOLE.print(s.amount())).toList());
+    }
+
+    private DataTable narrative() {
+        return new TableBuilder<Line>("T11", "T11. Budget in words").text("Line", 4, this::sentence).toFill("Quote and its date",
+                1.4)
+                .note(ProjectMoney.ROUNDING).of(money.lines());
+    }
+
+    private String sentence(Line line) {
+        Purchase purchase = line.funded().purchase();
+        String cost = in.currency() + " " + CellFormat.WHOLE.print(line.cost());
+        String amount = purchase.count() > 1 ? String.format(Locale.ROOT, "%d at %s %,.2f make %s", purchase.count(), in.currency(),
+                purchase.cost() / purchase.count(), cost) : cost;
+        String paid = applied(line);
+        return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
+                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(own(line))
+                + ".");
+    }
+}

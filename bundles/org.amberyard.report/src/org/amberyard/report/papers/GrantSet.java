@@ -1,0 +1,56 @@
+package org.amberyard.report.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.report.Cautions;
+import org.amberyard.report.Headline;
+import org.amberyard.report.document.Block;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.Document;
+import org.amberyard.report.document.Section;
+
+/** The grant writer's set: the chosen tables in the chosen order, each on pages of its own. */
+final class GrantSet {
+    private static final String TITLE = "Justification tables";
+
+    private GrantSet() {
+    }
+
+    static Document of(PaperInput in) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(summary(in));
+        for (GrantTable table : in.choices().tables()) {
+            String heading = table.name() + " " + table.title();
+            for (DataTable made : table.of(in)) {
+                sections.add(new Section(heading, table.wide(), true, List.of(made)));
+                heading = "";
+            }
+        }
+        sections.add(new Section("Cautions", false, true, List.of(new Block.Bullets(Cautions.SENTENCES))));
+        return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in),
+                sections);
+    }
+
+    private static Section summary(PaperInput in) {
+        ProjectMoney money = ProjectMoney.of(in);
+        List<String> points = new ArrayList<>();
+        points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
+        points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
+                + " in money of the years of purchase; "
+                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + ", own money "
+                + CellFormat.WHOLE.print(money.own()) + ".");
+        money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
+                + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
+        points.addAll(EvidencePapers.energyWords(in));
+        Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
+                points.addAll(h.sentences()));
+        points.add(in.moneyWords());
+        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours "
+                + "whole; "
+                + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one "
+                + "decimal. Every figure "
+                + "is computed unrounded and rounded once. † marks what the applicant fills in.";
+        return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
+    }
+}

@@ -1,0 +1,114 @@
+package org.amberyard.report.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.FleetYear;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.Vehicle;
+import org.amberyard.core.plan.VehicleYear;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.upkeep.ShopCalendar;
+import org.amberyard.core.upkeep.Skill;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+
+/** Tables of need and benefit, and of the people that the project needs. */
+final class NeedPapers {
+    private static final String STUDY = "study";
+
+    private final PaperInput in;
+
+    /** A figure with its source; without a value it is for the applicant to fill in. */
+    private record Item(String what, String value, String unit, String source) {
+    }
+
+    private NeedPapers(PaperInput in) {
+        this.in = in;
+    }
+
+    static List<DataTable> need(PaperInput in) {
+        return List.of(new NeedPapers(in).need());
+    }
+
+    static List<DataTable> workforce(PaperInput in) {
+        return List.of(new NeedPapers(in).hours(), new NeedPapers(in).courses());
+    }
+
+    private DataTable need() {
+        List<Item> rows = new ArrayList<>();
+        FleetYear now = FleetYear.of(in.study(), in.result().baseline().fleet()).get(0);
+        List<VehicleYear> buses = in.result().baseline().fleet().inYear(0);
+        String year = ", " + in.calendar(0);
+        add(rows, "Buses" + year, now.electric() + now.engine(), "");
+        add(rows, "of these with an engine", now.engine(), "");
+        add(rows, "of these at or past the retirement age of their type", buses.stream().filter(this::isPastLife).count(), "");
+        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).print(CellFormat.decimals(1).rounded(now.meanAgeYears())), "yr",
+                STUDY));
+        add(rows, "Oldest bus", now.oldestAgeYears(), "yr");
+        add(rows, "Distance of the fleet" + year, in.shown(Unit.KILOMETRE, buses.stream().mapToDouble(b -> b.use().km()).sum()),
+                in.symbol(Unit.KILOMETRE));
+        add(rows, "Fuel of the fleet" + year, in.shown(Unit.LITRE, fuelL(in.result().baseline(), 0)), in.symbol(Unit.LITRE));
+        add(rows, "Fuel not burnt over the study, beside “" + in.result().baseline().name() + "”", in.shown(Unit.LITRE,
+                in.result().baseline().measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
+        add(rows, "Failures of buses to be expected" + year, in.result().baseline().failures(0).failures(), "a year");
+        for (String missing : List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",
+                "Air-quality status of the county", "Failures in service, last three years",
+                "Repair cost per mile, last three years")) {
+            rows.add(new Item(missing, "", "", "†"));
+        }
+        return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).text("Value", 1.2, Item::value)
+                .text("Unit", 0.8, Item::unit).text("Source", 1, Item::source).note(DataTable.TO_FILL).of(rows);
+    }
+
+    private static void add(List<Item> rows, String what, double value, String unit) {
+        rows.add(new Item(what, CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(value)), unit, STUDY));
+    }
+
+    private boolean isPastLife(VehicleYear record) {
+        Vehicle bus = record.vehicle();
+        return bus.ageYears(0) >= in.study().types().get(bus.type()).prices().lifeYears();
+    }
+
+    private static double fuelL(PlanResult plan, int year) {
+        return plan.fleet().inYear(year).stream().mapToDouble(b -> b.use().fuelL() + b.use().heaterFuelL()).sum();
+    }
+
+    private DataTable hours() {
+        return new TableBuilder<ResultLine>("T14a", "T14a. Work of the shop and people trained for high voltage")
+                .year("Year", l -> l.year("year"))
+                .sum("Technicians", "h", CellFormat.WHOLE, l -> l.number("technician_labour").orElse(0))
+                .sum("Senior technicians", "h", CellFormat.WHOLE, l -> l.number("senior_labour").orElse(0))
+                .sum("High-voltage technicians", "h", CellFormat.WHOLE, l -> l.number("high_voltage_labour").orElse(0))
+                .optional("People trained for high voltage, at least", "", CellFormat.WHOLE, l -> l.number("high_voltage_people"))
+                .text("The shop is", 2, l -> l.text("verdict"))
+                .note("Nobody works on high voltage alone, so two people at least are trained as soon as there is such work.")
+                .of(ResultLine.of(in, "shop_by_year"));
+    }
+
+    /** Who is trained in what. */
+    private record Course(String who, String what, String people) {
+    }
+
+    private DataTable courses() {
+        int highVoltage = IntStream.range(0, in.study().years()).mapToObj(in.plan()::shop)
+                .mapToInt((ShopCalendar s) -> s.highVoltagePeople(in.study().rules().upkeep().highVoltageHours())).max().orElse(0);
+        List<Course> rows = new ArrayList<>(List.of(new Course("Everybody at the yard", "High-voltage awareness: what not to touch",
+                ""),
+                new Course("Drivers", "Driving, charging and what to do on the road", ""),
+                new Course(Skill.HIGH_VOLTAGE.word() + "s", "Isolation and work on high voltage, gloves and tools tested in their "
+                + "terms",
+                        highVoltage > 0 ? String.valueOf(highVoltage) : ""),
+                new Course("First responders and tow operators", "Walk-round of a bus, cut loops, storage of a damaged one", "")));
+        in.plan().plan().oneOffs().forEach(o -> rows.add(new Course("as the plan says", o.name() + ", " + in.calendar(o.year())
+                + ", "
+                + in.currency() + String.format(Locale.ROOT, " %,.0f", o.amount()) + " at base-date prices", "")));
+        return new TableBuilder<Course>("T14b", "T14b. Training").text("Who", 2, Course::who).text("What", 4, Course::what)
+                .text("People by the study", 1, Course::people).toFill("People").toFill("Hours each").toFill("Cost")
+                .toFill("By whom", 1.3)
+                .note("Courses are common practice, no source; the vehicle maker and the authority having jurisdiction decide.")
+                .of(rows);
+    }
+}

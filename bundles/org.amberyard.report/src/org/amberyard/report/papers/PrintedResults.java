@@ -1,0 +1,58 @@
+package org.amberyard.report.papers;
+
+import java.util.List;
+import org.amberyard.report.ResultColumn;
+import org.amberyard.report.ResultTable;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+
+/** Any table of results as a table of a document. */
+final class PrintedResults {
+    private static final double WORDS = 1.6;
+
+    private PrintedResults() {
+    }
+
+    /**
+     * The rows about a plan, or all of a table that is about no plan.
+     *
+     * @param number number of the table in the document
+     */
+    static DataTable of(ResultTable table, String plan, int number) {
+        List<ResultLine> lines = ResultLine.all(table, plan);
+        TableBuilder<ResultLine> printed = new TableBuilder<ResultLine>(table.name(), "Table " + number + ". " + table.title())
+                .mark(table.watermark());
+        for (ResultColumn column : table.columns()) {
+            if (!column.name().equals("plan")) {
+                add(printed, column);
+            }
+        }
+        return printed.of(lines);
+    }
+
+    private static void add(TableBuilder<ResultLine> printed, ResultColumn column) {
+        String name = column.name();
+        switch (column.type()) {
+            case TEXT -> printed.text(column.label(), WORDS, l -> l.text(name));
+            case INTEGER -> {
+                if (column.unit().equals("calendar year")) {
+                    printed.year(column.label(), l -> l.year(name));
+                } else {
+                    printed.optional(column.label(), "", CellFormat.WHOLE, l -> l.number(name));
+                }
+            }
+            case MONEY -> printed.optional(column.label(), column.unit(), CellFormat.CENTS, l -> l.number(name));
+            case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l ->
+                    l.number(name));
+        }
+    }
+
+    private static int decimals(String unit) {
+        return switch (unit) {
+            case "%", "h", "mi", "km", "gal", "L", "yr", "count", "d" -> 1;
+            case "USD/mi", "kWh/mi", "short ton" -> 4;
+            default -> 2;
+        };
+    }
+}

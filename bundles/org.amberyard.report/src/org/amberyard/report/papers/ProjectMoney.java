@@ -1,0 +1,134 @@
+package org.amberyard.report.papers;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.FundedLine;
+import org.amberyard.core.funding.MoneyKind;
+import org.amberyard.core.funding.NewBus;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.plan.ReplacedBus;
+import org.amberyard.report.document.AddingUp;
+
+/**
+ * The budget of a project in whole units of money. Each purchase is rounded once, to whole units, and its sources so that they
+ * add up to it; every total of every table is the sum of these printed amounts. So all tables of a set agree, down and across.
+ *
+ * @param lines purchases of the project
+ * @param programme name of the programme that is applied to; empty where the plan names none
+ */
+record ProjectMoney(List<Line> lines, Optional<String> programme) {
+
+    /** How amounts are rounded, for footnotes. */
+    static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units (half "
+            + "to even) and its sources "
+            + "so that they add up to it (largest remainder); all totals are sums of these printed amounts.";
+
+    /** Whose money pays, as the columns of a budget have it. */
+    enum Column {
+        REQUESTED, OTHER_FEDERAL, STATE, UTILITY, LOCAL, TAX_CREDIT, OWN
+    }
+
+    /**
+     * What one source pays.
+     *
+     * @param programme the programme; empty for own money
+     * @param amount whole units of money
+     */
+    record Share(Optional<Programme> programme, BigDecimal amount) {
+    }
+
+    /**
+     * A purchase.
+     *
+     * @param funded the purchase with its awards, unrounded
+     * @param cost cost in whole units of money
+     * @param shares who pays it; they add up to the cost
+     */
+    record Line(FundedLine funded, BigDecimal cost, List<Share> shares) {
+    }
+
+    /** The purchases that belong to the project: buses that replace others, and all that is no bus. */
+    static ProjectMoney of(PaperInput in) {
+        Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit())
+                .collect(Collectors.toSet());
+        Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
+        List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> line(in, l))
+                .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
+                .kind()))
+                .toList();
+        return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)));
+    }
+
+    private static Line line(PaperInput in, FundedLine funded) {
+        BigDecimal cost = BigDecimal.valueOf(funded.purchase().cost()).setScale(0, RoundingMode.HALF_EVEN);
+        List<Double> amounts = new ArrayList<>(funded.awards().stream().map(Award::paid).toList());
+        amounts.add(funded.purchase().cost() - funded.funded());
+        List<BigDecimal> rounded = AddingUp.rounded(amounts, cost);
+        List<Share> shares = new ArrayList<>();
+        for (int i = 0; i < funded.awards().size(); i++) {
+            shares.add(new Share(Optional.of(in.study().funding().programmes().get(funded.awards().get(i).programme())),
+                    rounded.get(i)));
+        }
+        shares.add(new Share(Optional.empty(), rounded.get(rounded.size() - 1)));
+        return new Line(funded, cost, List.copyOf(shares));
+    }
+
+    private static Optional<String> largest(List<Line> lines) {
+        List<Share> shares = lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isPresent()).toList();
+        return shares.stream().map(s -> s.programme().orElseThrow().name()).distinct().sorted()
+                .max(Comparator.comparing((String name) -> sum(shares.stream().filter(s -> s.programme().orElseThrow().name()
+                .equals(name)))));
+    }
+
+    private static BigDecimal sum(Stream<Share> shares) {
+        return shares.map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Cost of all purchases. */
+    BigDecimal total() {
+        return lines.stream().map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** What a programme pays in all. */
+    BigDecimal paidBy(String name) {
+        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name)
+                .filter(name::equals).isPresent()));
+    }
+
+    /** What own money pays in all. */
+    BigDecimal own() {
+        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isEmpty()));
+    }
+
+    /** What stands in a column for purchases of a kind. */
+    BigDecimal amount(Column column, Predicate<Line> which) {
+        return sum(lines.stream().filter(which).flatMap(l -> l.shares().stream()).filter(s -> column(s) == column));
+    }
+
+    private Column column(Share share) {
+        if (share.programme().isEmpty()) {
+            return Column.OWN;
+        }
+        Programme of = share.programme().get();
+        return programme.filter(of.name()::equals).isPresent() ? Column.REQUESTED : column(of.kind());
+    }
+
+    private static Column column(MoneyKind kind) {
+        return switch (kind) {
+            case FEDERAL -> Column.OTHER_FEDERAL;
+            case STATE -> Column.STATE;
+            case UTILITY -> Column.UTILITY;
+            case LOCAL -> Column.LOCAL;
+            case TAX_CREDIT -> Column.TAX_CREDIT;
+        };
+    }
+}

@@ -1,0 +1,120 @@
+package org.amberyard.report.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.plan.FleetEvent;
+import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+
+/** What can go wrong by the results, and what is done about it. */
+final class RiskPapers {
+    private final PaperInput in;
+    private final List<Risk> risks = new ArrayList<>();
+
+    /**
+     * A risk.
+     *
+     * @param what what can happen
+     * @param evidence what the study says
+     * @param answer what is done about it
+     */
+    record Risk(String what, String evidence, String answer) {
+        String sentence() {
+            return what + ". " + evidence + " " + answer;
+        }
+    }
+
+    private RiskPapers(PaperInput in) {
+        this.in = in;
+    }
+
+    static List<DataTable> table(PaperInput in) {
+        return List.of(new TableBuilder<Risk>("T13", "T13. Risks and what is done about them").text("Risk", 1.6, Risk::what)
+                .text("What the study says", 3, Risk::evidence).text("What is done", 3, Risk::answer).toFill("Responsible", 1)
+                .of(all(in)));
+    }
+
+    static List<Risk> all(PaperInput in) {
+        RiskPapers papers = new RiskPapers(in);
+        if (in.plan().service().get(in.study().years() - 1).ports() > 0) {
+            papers.addRange();
+            papers.addPower();
+        }
+        papers.addFunding();
+        papers.addPacks();
+        papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
+                + in.study().years() + " years.", "Table T18 says at which price the answer turns; look at it again each year.");
+        papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
+                "Old buses are kept until the new ones are accepted; ports are energized first.");
+        papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
+                "Spares that can do the longest route, a port more than needed, terms of service in the purchase.");
+        return List.copyOf(papers.risks);
+    }
+
+    private void add(String what, String evidence, String answer) {
+        risks.add(new Risk(what, evidence, answer));
+    }
+
+    private void addRange() {
+        boolean midday = in.study().middayCharging();
+        List<RouteAnswer> electric = RouteAnswer.of(in.result(), in.planIndex()).stream().filter(RouteAnswer::electric).toList();
+        List<String> fails = electric.stream().filter(a -> !a.passesAged(midday))
+                .map(a -> in.study().duty().routes().get(a.route()).name()).toList();
+        add("A bus does not come home on the worst morning", fails.isEmpty()
+                ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
+                : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
+                + " electric routes fail on the coldest operated day.",
+                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time; table T16.");
+    }
+
+    private void addPower() {
+        OptionalInt connected = first(ServiceYear::connectedExceeds);
+        OptionalInt planned = first(ServiceYear::demandExceeds);
+        if (planned.isPresent()) {
+            add("The service is too small", "Even charging as planned exceeds it from " + in.calendar(planned.getAsInt()) + ".",
+                    "A larger service is asked of the utility before buses are ordered; it may take many months.");
+        } else if (connected.isPresent()) {
+            add("Load management fails", "All ports at full power would exceed the service from "
+                    + in.calendar(connected.getAsInt())
+                    + "; charging as planned stays within it.", "A listed load-management system that fails safe, or a larger "
+                    + "service.");
+        } else {
+            add("The service is too small", "All ports at full power stay within it in every year.",
+                    "The utility confirms it in writing.");
+        }
+    }
+
+    private OptionalInt first(Predicate<ServiceYear> above) {
+        return IntStream.range(0, in.plan().service().size()).filter(y -> above.test(in.plan().service().get(y))).findFirst();
+    }
+
+    private void addFunding() {
+        ProjectMoney money = ProjectMoney.of(in);
+        for (Programme programme : in.study().funding().programmes()) {
+            if (money.paidBy(programme.name()).signum() > 0) {
+                add("“" + programme.name() + "” pays less, later or nothing", "The plan counts on " + in.currency() + " "
+                        + CellFormat.WHOLE.print(money.paidBy(programme.name())) + " of it"
+                        + (programme.isCertain() ? ", taken as certain." : "; its probability is " + CellFormat.PERCENT.print(
+                                CellFormat.PERCENT.rounded(programme.probability())) + "."),
+                        "Orders wait for the award; own money stands by, or the plan is made smaller.");
+            }
+        }
+    }
+
+    private void addPacks() {
+        long replaced = in.plan().fleet().events().stream().filter(FleetEvent.PackReplaced.class::isInstance).count();
+        double cost = in.plan().ledger().amount(CostCategory.BATTERY_REPLACEMENT);
+        add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced
+                + " packs are replaced within the study for "
+                + in.currency() + " " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(cost)) + ".",
+                "Health is measured each year; the maker's warranty covers what falls below its line in time.");
+    }
+}

@@ -1,0 +1,93 @@
+package org.amberyard.report.papers;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.report.InputRegister;
+import org.amberyard.report.ResultTable;
+import org.amberyard.study.StudyUnits;
+
+/**
+ * What documents say of a study beside its results: numbers and names that no calculation needs, and the inputs with their
+ * sources. A copy, so that documents can be made while the study is edited.
+ *
+ * @param description description of the study; may be empty
+ * @param system units of the study
+ * @param buses buses of today by their number
+ * @param types vehicle types by name
+ * @param routes descriptions of routes by name
+ * @param inputs every input with its value and source
+ */
+public record StudyFacts(String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
+        Map<String, String> routes, ResultTable inputs) {
+    private static final int SHOWN_BYTES = 6;
+
+    /**
+     * A bus of today.
+     *
+     * @param vin vehicle identification number; may be empty
+     * @param modelYear model year of the chassis
+     * @param engineModelYear model year of the engine
+     */
+    record BusFacts(String vin, int modelYear, int engineModelYear) {
+    }
+
+    /**
+     * A vehicle type.
+     *
+     * @param bodyType trade letter of the body
+     * @param lift true with a wheelchair lift
+     * @param priceSource where its price comes from
+     */
+    record TypeFacts(String bodyType, boolean lift, String priceSource) {
+    }
+
+    /** Copies what documents need; to be called where the study may be read. */
+    public static StudyFacts of(Study study) {
+        ResultTable inputs = InputRegister.of(study);
+        Map<String, BusFacts> buses = new LinkedHashMap<>();
+        for (Bus bus : study.getBuses()) {
+            buses.put(bus.getName(), new BusFacts(text(bus.getVin()), bus.getModelYear(), bus.getEngineModelYear()));
+        }
+        Map<String, TypeFacts> types = new LinkedHashMap<>();
+        for (VehicleType type : study.getVehicleTypes()) {
+            types.put(type.getName(), new TypeFacts(type.getBodyType().getLiteral(), type.isLift(), PriceSource.of(type)));
+        }
+        Map<String, String> routes = new LinkedHashMap<>();
+        for (Route route : study.getRoutes()) {
+            routes.put(route.getName(), text(route.getDescription()));
+        }
+        return new StudyFacts(text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs);
+    }
+
+    private static String text(String value) {
+        return value == null ? "" : value;
+    }
+
+    Optional<BusFacts> bus(String unit) {
+        return Optional.ofNullable(buses.get(unit));
+    }
+
+    /** A short sum over all inputs: the same for the same study, another for any change of an input. */
+    public String version() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (List<Object> row : inputs.rows()) {
+                digest.update((row + "\n").getBytes(StandardCharsets.UTF_8));
+            }
+            return HexFormat.of().formatHex(digest.digest()).substring(0, 2 * SHOWN_BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
+    }
+}

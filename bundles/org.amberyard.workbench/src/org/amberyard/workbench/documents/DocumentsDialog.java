@@ -1,0 +1,195 @@
+package org.amberyard.workbench.documents;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.report.papers.DocumentFolder;
+import org.amberyard.report.papers.PaperInput;
+import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.workbench.session.Choices;
+import org.amberyard.workbench.work.JobProgress;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.Dialog;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ProgressBar;
+import org.eclipse.swt.widgets.Shell;
+
+/** Writes documents into a folder beside the window; while it does so, Cancel stops it and nothing is left half done. */
+public final class DocumentsDialog extends Dialog {
+    private static final Point SIZE = new Point(640, 720);
+    private static final int PERCENT = 100;
+
+    private final StudyResult result;
+    private final StudyFacts facts;
+    private final Choices choices;
+    private final Supplier<Optional<Path>> chooser;
+    private DocumentsForm form;
+    private Label words;
+    private ProgressBar bar;
+    private Job job;
+
+    /** @param choices what the views show, with which the dialog begins */
+    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Choices choices, Optional<Path> near) {
+        this(parent, result, facts, choices, () -> askFolder(parent, near));
+    }
+
+    /** @param chooser answers the folder to write into */
+    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Choices choices, Supplier<Optional<Path>> chooser) {
+        super(parent);
+        this.result = result;
+        this.facts = facts;
+        this.choices = choices;
+        this.chooser = chooser;
+    }
+
+    private static Optional<Path> askFolder(Shell shell, Optional<Path> near) {
+        DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);
+        dialog.setText(Messages.Documents_title);
+        dialog.setMessage(Messages.Documents_message);
+        near.ifPresent(f -> dialog.setFilterPath(f.toString()));
+        return Optional.ofNullable(dialog.open()).map(Path::of);
+    }
+
+    @Override
+    protected void configureShell(Shell shell) {
+        super.configureShell(shell);
+        shell.setText(Messages.Documents_title);
+    }
+
+    @Override
+    protected boolean isResizable() {
+        return true;
+    }
+
+    @Override
+    protected Point getInitialSize() {
+        return SIZE;
+    }
+
+    @Override
+    protected Control createDialogArea(Composite parent) {
+        Composite area = (Composite) super.createDialogArea(parent);
+        form = new DocumentsForm(area, result, choices, this::show);
+        words = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SIZE.x / 2, SWT.DEFAULT).applyTo(words);
+        words.setText(Messages.Documents_hint);
+        bar = new ProgressBar(area, SWT.HORIZONTAL);
+        bar.setMaximum(PERCENT);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        return area;
+    }
+
+    @Override
+    protected void createButtonsForButtonBar(Composite parent) {
+        createButton(parent, IDialogConstants.OK_ID, Messages.Documents_write, true);
+        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CLOSE_LABEL, false);
+        show();
+    }
+
+    private void show() {
+        boolean complete = form.isComplete();
+        say(complete ? Messages.Documents_hint : Messages.Documents_nothing);
+        getButton(IDialogConstants.OK_ID).setEnabled(complete && job == null);
+    }
+
+    private void say(String text) {
+        words.setText(text);
+        words.requestLayout();
+    }
+
+    @Override
+    protected void okPressed() {
+        chooser.get().ifPresent(this::write);
+    }
+
+    private void write(Path folder) {
+        PaperInput in = new PaperInput(result, form.plan(), facts, form.choices());
+        DocumentFolder.Wanted wanted = form.wanted();
+        job = new Job(Messages.Documents_title) {
+            @Override
+            protected IStatus run(IProgressMonitor monitor) {
+                try {
+                    List<Path> files = DocumentFolder.write(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
+                            s -> tell(s)));
+                    later(() -> finish(NLS.bind(Messages.Documents_done, files.size(), folder)));
+                    return Status.OK_STATUS;
+                } catch (CancellationException e) {
+                    later(() -> finish(Messages.Documents_stopped));
+                    return Status.CANCEL_STATUS;
+                } catch (IOException e) {
+                    later(() -> failed(e.getMessage()));
+                    return Status.OK_STATUS;
+                }
+            }
+        };
+        form.setEnabled(false);
+        getButton(IDialogConstants.OK_ID).setEnabled(false);
+        getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CANCEL_LABEL);
+        tell(0);
+        job.schedule();
+    }
+
+    private void tell(double share) {
+        int percent = (int) Math.round(PERCENT * share);
+        bar.setSelection(percent);
+        say(NLS.bind(Messages.Documents_working, percent));
+    }
+
+    private void later(Runnable run) {
+        if (!words.isDisposed()) {
+            words.getDisplay().asyncExec(() -> {
+                if (!words.isDisposed()) {
+                    run.run();
+                }
+            });
+        }
+    }
+
+    private void finish(String text) {
+        job = null;
+        form.setEnabled(true);
+        bar.setSelection(0);
+        getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CLOSE_LABEL);
+        show();
+        say(text);
+    }
+
+    private void failed(String text) {
+        finish(Messages.Documents_failed);
+        MessageDialog.openError(getShell(), Messages.Documents_failed, text);
+    }
+
+    /** The first press stops what is being written, the next one closes. A job that has not begun yet says nothing of its end. */
+    @Override
+    protected void cancelPressed() {
+        if (job == null) {
+            super.cancelPressed();
+        } else if (job.cancel()) {
+            finish(Messages.Documents_stopped);
+        }
+    }
+
+    @Override
+    public boolean close() {
+        if (job != null) {
+            job.cancel();
+        }
+        return super.close();
+    }
+}
