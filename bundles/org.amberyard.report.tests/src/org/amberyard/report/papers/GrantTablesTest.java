@@ -91,7 +91,7 @@ class GrantTablesTest {
 
     @Test
     void theProjectIsThatOfTheCostEffectivenessToThePrintedUnit() {
-        ProjectCost cost = ProjectCost.of(in.plan(), in.replaced());
+        ProjectCost cost = ProjectCost.of(in.result(), in.plan(), in.replaced());
         double nominal = ProjectMoney.of(in).lines().stream().mapToDouble(l -> l.funded().purchase().cost()).sum();
         assertEquals(nominal, ProjectMoney.of(in).total().doubleValue(), 0.5 * ProjectMoney.of(in).lines().size());
         assertTrue(cost.capital() < nominal, "constant money of the base date is less than money of later years");
