@@ -1,5 +1,7 @@
 package org.amberyard.study.whatif;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
@@ -10,6 +12,8 @@ import org.amberyard.model.whatif.Effect;
 
 /** An input of a study that takes other values, and can be put back. */
 final class InputChange {
+    private static final MathContext DIGITS = new MathContext(3);
+
     private final Study study;
     private final InputPlace place;
     private final Effect effect;
@@ -31,6 +35,13 @@ final class InputChange {
         return FieldWords.isChoice(place.field());
     }
 
+    /** A number in words: a factor, an addition or a value, shares as percentages. */
+    String words(double number) {
+        boolean share = effect != Effect.TIMES && limits.unitToken().equals("share");
+        String text = new BigDecimal(share ? 100 * number : number).round(DIGITS).stripTrailingZeros().toPlainString().replace('-', '−');
+        return (effect == Effect.TIMES ? "× " : effect == Effect.PLUS && number > 0 ? "+" : "") + text + (share ? " %" : "");
+    }
+
     /** The number that leaves the field as it is. */
     double unchanged() {
         return switch (effect) {
@@ -48,6 +59,13 @@ final class InputChange {
             case PLUS -> value - now;
             case VALUE -> value;
         };
+    }
+
+    /** Numbers between which the field allows what it would hold, the lower first; infinite where nothing limits it. */
+    double[] allowed() {
+        double low = limits.min().isPresent() ? reaching(limits.min().getAsDouble()) : Double.NEGATIVE_INFINITY;
+        double high = limits.max().isPresent() ? reaching(limits.max().getAsDouble()) : Double.POSITIVE_INFINITY;
+        return new double[] {Math.min(low, high), Math.max(low, high)};
     }
 
     /** Least and largest value that the field allows. */
