@@ -161,7 +161,7 @@ class StudyWhatIfTest {
         pair.setFirst(study.getWhatIf().getInputs().get(0));
         pair.setSecond(study.getWhatIf().getInputs().get(1));
         study.getWhatIf().getCorrelations().add(pair);
-        VarianceShares shares = whatIf(2).varianceShares(16, Progress.NONE);
+        VarianceShares shares = whatIf(2).varianceShares(Progress.NONE);
         study.getWhatIf().getCorrelations().clear();
         assertEquals(List.of("Diesel price with Pack price", "Policy"), shares.groups());
         double first = shares.ofSaving(PLAN).first().stream().mapToDouble(b -> b.value()).sum();

@@ -52,6 +52,7 @@ public final class FeatureTable {
         grid.addListener(SWT.FocusIn, e -> tellMeaning());
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
         menu = new CellMenu(grid);
+        menu.add(Messages.Menu_vary, this::vary);
         if (list != null) {
             addTools();
         }
@@ -175,6 +176,16 @@ public final class FeatureTable {
         int row = grid.selection().row();
         int column = grid.selection().column();
         return row < model.rows() && column < model.columns() ? model.element(row, column) : null;
+    }
+
+    /** Makes the field in focus an uncertain input. */
+    private void vary() {
+        int row = grid.selection().row();
+        int column = grid.selection().column();
+        EStructuralFeature field = selected() == null ? null : model.feature(row, column);
+        if (field != null && grid.entry().close()) {
+            site.vary().accept(selected(), field);
+        }
     }
 
     /** The elements of all selected cells. */
