@@ -80,6 +80,9 @@ public final class WhatIfFile {
             for (int left = in.readInt(); left > 0; left--) {
                 parts.put(part(in.readUTF(), file), columns(in, file));
             }
+            if (in.read() >= 0) {
+                throw new IOException(file + " goes on behind its end");
+            }
             return Optional.of(new SavedRun(fingerprint, parts));
         }
     }

@@ -88,7 +88,7 @@ public final class StudyEditor extends EditorPart {
         folder.setData("org.eclipse.e4.ui.css.id", "StudyPages");
         for (PageKind kind : PageKind.values()) {
             CTabItem tab = new CTabItem(folder, SWT.NONE);
-            tab.setText(" " + kind.title() + " ");
+            tab.setText(kind.title());
             tab.setData(kind);
         }
         folder.addListener(SWT.Selection, e -> tabChosen());

@@ -39,7 +39,6 @@ final class WhatIfPage extends StudyPage {
         sheets.share(scenarios, pairs);
         FeatureTable changes = rows(below, Messages.Table_changes, scenarios::selected, Literals.SCENARIO__CHANGES,
                 Literals.SCENARIO_CHANGE);
-        changes.titleNames(scenarios::selected);
         drive(scenarios, changes);
         parts.setWeights(58, 42);
         below.setWeights(25, 30, 45);
