@@ -25,7 +25,7 @@ public final class CommandLine {
     CommandLine(StudyEvaluator evaluator) {
         this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
                 new ImportMeterVerb(), new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(),
-                new FillPlanVerb(), new LevelPlanVerb(), new WhatIfVerb()), evaluator);
+                new FillPlanVerb(), new LevelPlanVerb(), new WhatIfVerb(), new SweepVerb()), evaluator);
     }
 
     CommandLine(List<Verb> verbs, StudyEvaluator evaluator) {

@@ -5,8 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.amberyard.core.variants.WhatIfResults;
-import org.amberyard.model.study.Study;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.WhatIfTables;
 import org.amberyard.report.WhatIfWords;
@@ -15,9 +16,6 @@ import org.amberyard.study.whatif.WhatIfRun;
 /** Runs the what-if of a study and writes its tables and charts. */
 final class WhatIfVerb implements Verb {
     private static final String OUT = "--out";
-    private static final String DRAWS = "--draws";
-    private static final String SEED = "--seed";
-    private static final String THREADS = "--threads";
 
     @Override
     public String name() {
@@ -26,7 +24,7 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public String usage() {
-        return "what-if STUDY " + OUT + " DIR [" + DRAWS + " N] [" + SEED + " N] [" + THREADS + " N]";
+        return "what-if STUDY " + OUT + " DIR " + WhatIfStudy.USAGE;
     }
 
     @Override
@@ -37,25 +35,17 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public Set<String> options() {
-        return Set.of(OUT, DRAWS, SEED, THREADS);
+        return Stream.concat(Stream.of(OUT), WhatIfStudy.options().stream()).collect(Collectors.toSet());
     }
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
-        Path file = arguments.study(console.folder());
         Path folder = arguments.path(OUT, console.folder());
-        int threads = arguments.whole(THREADS, 1, 1024).orElse(Runtime.getRuntime().availableProcessors());
-        Study study = StudyArgument.load(file);
-        if (study.getWhatIf() == null || study.getWhatIf().getInputs().isEmpty()) {
-            throw new WrongUse("STUDY is " + file + ", which names no uncertain input; enter some under “What if”.");
-        }
-        arguments.whole(DRAWS, 10, 10_000_000).ifPresent(study.getWhatIf()::setDraws);
-        arguments.whole(SEED, 0, Integer.MAX_VALUE).ifPresent(study.getWhatIf()::setSeed);
-        Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(study, console);
-        if (evaluated.isEmpty()) {
+        Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
+        if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
-        WhatIfRun run = new WhatIfRun(study, evaluated.get().result(), threads, Optional.empty());
+        WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), asked.get().threads(), Optional.empty());
         run.run(new ProgressLines(console.err(), "What if"), soFar -> {
         });
         WhatIfResults results = run.results();

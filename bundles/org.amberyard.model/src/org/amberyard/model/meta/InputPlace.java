@@ -1,5 +1,7 @@
 package org.amberyard.model.meta;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
@@ -14,6 +16,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param field the field of the element
  */
 public record InputPlace(EObject element, EStructuralFeature field) {
+    private static final String EVERY = "*";
 
     /**
      * The first place of that description; empty where the study has none.
@@ -31,6 +34,35 @@ public record InputPlace(EObject element, EStructuralFeature field) {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * All places of a description that may mean several: an element named {@code *} means every one of the kind, and fields may
+     * be several, separated by semicolons. Empty where the study lacks one of the fields.
+     */
+    public static List<InputPlace> all(Study study, String kind, String name, String fields) {
+        List<InputPlace> places = new ArrayList<>();
+        for (String field : fields.split(";")) {
+            List<InputPlace> of = EVERY.equals(name) ? every(study, kind, field.strip())
+                    : of(study, kind, name, field.strip()).stream().toList();
+            if (of.isEmpty()) {
+                return List.of();
+            }
+            places.addAll(of);
+        }
+        return places;
+    }
+
+    private static List<InputPlace> every(Study study, String kind, String field) {
+        List<InputPlace> places = new ArrayList<>();
+        for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
+            EObject element = all.next();
+            EStructuralFeature feature = element.eClass().getEStructuralFeature(field);
+            if (feature != null && isKind(element, kind)) {
+                places.add(new InputPlace(element, feature));
+            }
+        }
+        return places;
     }
 
     private static boolean isKind(EObject element, String kind) {
