@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
@@ -63,8 +64,11 @@ class WhatIfVerbTest {
         assertEquals(0, run("what-if", STUDY, "--out", "out", "--draws", "10"), err.toString(StandardCharsets.UTF_8));
 
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-            assertEquals(Set.of("tornado.csv", "variance_shares.csv", "what_if_budget.csv", "what_if_summary.csv"),
-                    new TreeSet<>(files.map(f -> f.getFileName().toString()).toList()));
+            Set<String> names = new TreeSet<>(files.map(f -> f.getFileName().toString()).toList());
+            assertEquals(Set.of("stages_touched.csv", "tornado.csv", "variance_shares.csv", "what_if_budget.csv", "what_if_summary.csv"),
+                    names.stream().filter(n -> n.endsWith(".csv")).collect(Collectors.toSet()));
+            assertTrue(names.containsAll(Set.of("what_if_tornado.png", "what_if_tornado.svg", "what_if_tornado.txt",
+                    "what_if_convergence.png")), names.toString());
         }
         String tornado = Files.readString(folder.resolve("out/tornado.csv"));
         assertTrue(tornado.contains("Electric in stages,Policy,at once,least cost,"), tornado);

@@ -3,13 +3,17 @@ package org.amberyard.batch;
 import java.io.PrintStream;
 import org.amberyard.core.progress.Progress;
 
-/** Tells a long piece of work in lines, one for every tenth of it. */
+/** Tells a long piece of work in lines, one for every tenth of it, with the time left where that is more than a moment. */
 final class ProgressLines implements Progress {
     private static final int STEP_PERCENT = 10;
     private static final int ALL_PERCENT = 100;
+    private static final double NANOS_PER_S = 1e9;
+    private static final double MOMENT_S = 5;
+    private static final double MINUTE_S = 60;
 
     private final PrintStream out;
     private final String work;
+    private final long startedNanos = System.nanoTime();
     private int next = STEP_PERCENT;
 
     /**
@@ -26,8 +30,16 @@ final class ProgressLines implements Progress {
         int percent = (int) Math.floor(share * ALL_PERCENT);
         if (percent >= next) {
             int told = percent / STEP_PERCENT * STEP_PERCENT;
-            out.println(work + ": " + told + " %");
+            out.println(work + ": " + told + " %" + left(share));
             next = told + STEP_PERCENT;
         }
+    }
+
+    private String left(double share) {
+        double seconds = (System.nanoTime() - startedNanos) / NANOS_PER_S * (1 - share) / share;
+        if (seconds < MOMENT_S) {
+            return "";
+        }
+        return seconds < 2 * MINUTE_S ? ", about " + Math.round(seconds) + " s left" : ", about " + Math.round(seconds / MINUTE_S) + " min left";
     }
 }

@@ -28,8 +28,9 @@ final class ChartFrame {
     /** A square in a legend. */
     static final Shape SWATCH = new Rectangle2D.Double(-5, -5, 10, 10);
     /** A line in a legend. */
-    /** A line in a legend. */
     static final Shape LINE = new Line2D.Double(-16, 0, 16, 0);
+    /** A line that marks a value. */
+    static final BasicStroke THIN = new BasicStroke(1.2f);
     /** Height in pixels below which a chart of lines or columns cannot be read. */
     static final int LEAST_HEIGHT = 215;
     private static final double TIGHTEST = 0.8;

@@ -113,7 +113,8 @@ public final class ChartTheme {
         return groups.get(groups.size() - 1);
     }
 
-    private static Color between(Color from, Color to, double share) {
+    /** A mixture of two colours. */
+    static Color between(Color from, Color to, double share) {
         return new Color(mixed(from.getRed(), to.getRed(), share), mixed(from.getGreen(), to.getGreen(), share),
                 mixed(from.getBlue(), to.getBlue(), share));
     }

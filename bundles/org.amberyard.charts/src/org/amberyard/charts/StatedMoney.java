@@ -15,4 +15,9 @@ public final class StatedMoney {
         return study.money().basis() == MoneyBasis.CONSTANT ? "constant " + fiscal.name(study.baseYear()) + " " + study.currency()
                 : "nominal " + study.currency();
     }
+
+    /** Money of a present cost, for example {@code present 2026 USD}. */
+    static String present(StudyInput study) {
+        return "present " + study.money().fiscal().name(study.baseYear()) + " " + study.currency();
+    }
 }

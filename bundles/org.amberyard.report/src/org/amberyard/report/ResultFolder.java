@@ -33,12 +33,14 @@ import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.charts.ServiceLoadChart;
 import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.charts.UpkeepCauseChart;
+import org.amberyard.charts.WhatIfChart;
 import org.amberyard.charts.YardDay;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.variants.WhatIfResults;
 
 /**
  * Writes all results into a folder: results.json, a CSV file for each table and for the inputs that they were computed from,
@@ -85,6 +87,29 @@ public final class ResultFolder {
             }
             write(inputs, files);
             for (Chart chart : charts(result, system)) {
+                write(chart, files);
+            }
+            return files.moveIntoPlace();
+        }
+    }
+
+    /**
+     * Writes what a what-if has found into a folder, which is made when it is not there: its tables, and its charts of the first
+     * plan that is compared with the baseline.
+     *
+     * @param more tables beside those of the results
+     * @return the files in the order written
+     */
+    public static List<Path> write(WhatIfResults results, List<ResultTable> more, Path folder) throws IOException {
+        Files.createDirectories(folder);
+        try (StagedFiles files = new StagedFiles(folder)) {
+            for (ResultTable table : more) {
+                write(table, files);
+            }
+            for (ResultTable table : WhatIfTables.of(results)) {
+                write(table, files);
+            }
+            for (Chart chart : WhatIfChart.all(results, ChartTheme.light())) {
                 write(chart, files);
             }
             return files.moveIntoPlace();

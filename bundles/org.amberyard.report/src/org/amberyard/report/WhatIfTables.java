@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.whatif.Band;
+import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.BudgetRisk;
 import org.amberyard.core.whatif.Grid;
 import org.amberyard.core.whatif.SobolIndices;
@@ -14,12 +16,14 @@ import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.report.ResultColumn.Type;
 import org.amberyard.report.ResultRows.OfPlan;
-import org.amberyard.study.whatif.AllTogether;
-import org.amberyard.study.whatif.OneAtATime;
-import org.amberyard.study.whatif.Scenarios;
-import org.amberyard.study.whatif.StudyWhatIf;
-import org.amberyard.study.whatif.TwoTogether;
-import org.amberyard.study.whatif.VarianceShares;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.variants.VariedInputs;
+import org.amberyard.core.variants.WhatIfResults;
 
 /**
  * Tables of a what-if. Savings are the present cost of the baseline less that of a plan. Columns of inputs hold what is drawn: a
@@ -30,23 +34,36 @@ public final class WhatIfTables {
     private static final double KG_PER_TONNE = 1000;
 
     private final StudyResult base;
-    private final StudyWhatIf whatIf;
+    private final VariedInputs whatIf;
     private final String money;
 
-    /** Tables of a what-if of a study with these results. */
-    public WhatIfTables(StudyResult base, StudyWhatIf whatIf) {
-        this.base = base;
-        this.whatIf = whatIf;
+    private WhatIfTables(WhatIfResults results) {
+        this.base = results.base();
+        this.whatIf = results.inputs();
         this.money = base.input().currency();
     }
 
+    /** The tables of all that a what-if has found. */
+    public static List<ResultTable> of(WhatIfResults results) {
+        WhatIfTables tables = new WhatIfTables(results);
+        List<ResultTable> made = new ArrayList<>();
+        results.single().map(tables::tornado).ifPresent(made::add);
+        results.grid().map(tables::grid).ifPresent(made::add);
+        results.scenarios().map(tables::scenarios).ifPresent(made::add);
+        results.all().map(tables::summary).ifPresent(made::add);
+        results.all().map(tables::appropriations).ifPresent(made::add);
+        results.shares().map(tables::varianceShares).ifPresent(made::add);
+        results.breakEven().map(tables::breakEven).ifPresent(made::add);
+        return made;
+    }
+
     /** Inputs one at a time: what a plan saves with each low and high, the widest first. */
-    public ResultTable tornado(OneAtATime run) {
+    private ResultTable tornado(OneAtATime run) {
         List<List<Object>> rows = new ArrayList<>();
         for (int plan : others()) {
             Tornado tornado = run.saving(plan, base.input().baseline());
             for (Tornado.Bar bar : tornado.bars()) {
-                rows.add(List.of(name(plan), whatIf.inputs().get(bar.input()),
+                rows.add(List.of(name(plan), whatIf.names().get(bar.input()),
                         whatIf.words(bar.input(), run.spread(bar.input()).low()),
                         whatIf.words(bar.input(), run.spread(bar.input()).high()), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
             }
@@ -63,11 +80,10 @@ public final class WhatIfTables {
     }
 
     /** What of the evaluation each input reaches. */
-    public ResultTable stages() {
+    public static ResultTable stages(List<String> inputs, List<Set<StudyStage>> stages) {
         List<List<Object>> rows = new ArrayList<>();
-        List<Set<StudyStage>> stages = whatIf.stages();
         for (int input = 0; input < stages.size(); input++) {
-            List<Object> row = new ArrayList<>(List.of(whatIf.inputs().get(input)));
+            List<Object> row = new ArrayList<>(List.of(inputs.get(input)));
             for (StudyStage stage : StudyStage.values()) {
                 row.add(stages.get(input).contains(stage) ? "anew" : "kept");
             }
@@ -79,14 +95,35 @@ public final class WhatIfTables {
                 text("charging", "Charging", "Schedules and bills of the yard."), text("prices", "Prices", "Costs at their prices.")), rows);
     }
 
+    /** Where plans cost as much as the baseline. */
+    private ResultTable breakEven(BreakEvenLine run) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (int plan : others()) {
+            for (BreakEvenCurve point : run.plans().get(plan)) {
+                for (BreakEven.Stretch stretch : point.at().stretches()) {
+                    rows.add(List.of(name(plan), point.other(), stretch.from(), stretch.to(), switch (stretch.cheaper()) {
+                        case PLAN -> "the plan";
+                        case OTHER -> "the baseline";
+                        case NEITHER -> "neither";
+                    }));
+                }
+            }
+        }
+        String first = whatIf.names().get(run.first());
+        return new ResultTable("what_if_break_even", "Where plans cost the same", List.of(text("plan", "Plan", "Name of the plan."),
+                number("other", whatIf.names().get(run.second()), "Value of the second input."),
+                number("from", first + " from", "Lower end of a range of the first input."), number("to", first + " to", "Its upper end."),
+                text("cheaper", "Cheaper", "What costs less in the range.")), rows);
+    }
+
     /** Plans over all draws. */
-    public ResultTable summary(AllTogether run) {
+    private ResultTable summary(AllTogether run) {
         List<List<Object>> rows = new ArrayList<>();
         int baseline = base.input().baseline();
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.moments(plan).mean(), run.moments(plan).standardError(),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.moments(plan).mean(), error(run, plan),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
                     Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
@@ -96,7 +133,7 @@ public final class WhatIfTables {
                 new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
                         "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
-                amount("standard_error", "Standard error", "Of the mean, if draws were plain random; evenly spread ones are closer."),
+                amount("standard_error", "Standard error", "Of the mean, from independent samples of draws; empty while there are too few."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),
                 amount("p50", "P50", "Present cost that half the draws stay below."),
                 amount("p90", "P90", "Present cost that one draw in ten exceeds."),
@@ -107,7 +144,7 @@ public final class WhatIfTables {
     }
 
     /** What must be appropriated, over all draws. */
-    public ResultTable appropriations(AllTogether run) {
+    private ResultTable appropriations(AllTogether run) {
         List<List<Object>> rows = new ArrayList<>();
         for (int plan = 0; plan < base.plans().size(); plan++) {
             for (int year = 0; year < base.input().years(); year++) {
@@ -127,7 +164,7 @@ public final class WhatIfTables {
     }
 
     /** What explains the variance of the savings. */
-    public ResultTable varianceShares(VarianceShares run) {
+    private ResultTable varianceShares(VarianceShares run) {
         List<List<Object>> rows = new ArrayList<>();
         for (int plan : others()) {
             SobolIndices shares = run.ofSaving(plan);
@@ -148,7 +185,7 @@ public final class WhatIfTables {
     }
 
     /** Savings over two inputs. */
-    public ResultTable grid(TwoTogether run) {
+    private ResultTable grid(TwoTogether run) {
         List<List<Object>> rows = new ArrayList<>();
         Grid grid = run.grid();
         for (int plan : others()) {
@@ -157,14 +194,14 @@ public final class WhatIfTables {
                 rows.add(List.of(name(plan), grid.first(e), grid.second(e), saving[e]));
             }
         }
-        return new ResultTable("what_if_grid", whatIf.inputs().get(run.first()) + " and " + whatIf.inputs().get(run.second()),
-                List.of(text("plan", "Plan", "Name of the plan."), number("first", whatIf.inputs().get(run.first()), "First input."),
-                        number("second", whatIf.inputs().get(run.second()), "Second input."),
+        return new ResultTable("what_if_grid", whatIf.names().get(run.first()) + " and " + whatIf.names().get(run.second()),
+                List.of(text("plan", "Plan", "Name of the plan."), number("first", whatIf.names().get(run.first()), "First input."),
+                        number("second", whatIf.names().get(run.second()), "Second input."),
                         amount("saving", "Saving", "Present cost of the baseline less that of the plan.")), rows);
     }
 
     /** Plans in the scenarios of the study. */
-    public ResultTable scenarios(Scenarios run) {
+    private ResultTable scenarios(Scenarios run) {
         List<List<Object>> rows = new ArrayList<>();
         int baseline = base.input().baseline();
         for (int scenario = 0; scenario < run.names().size(); scenario++) {
@@ -179,6 +216,10 @@ public final class WhatIfTables {
                 amount("change", "Change", "Against the study as it is."),
                 amount("saving", "Saving", "Present cost of the baseline in the scenario less that of the plan."),
                 new ResultColumn("co2e", "Greenhouse gas", "t CO2e", Type.NUMBER, "Over the study.")), rows);
+    }
+
+    private static Double error(AllTogether run, int plan) {
+        return Double.isNaN(run.standardError(plan)) ? null : run.standardError(plan);
     }
 
     private String name(int plan) {

@@ -9,8 +9,9 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.SobolIndices;
 import org.amberyard.core.whatif.SortedDraws;
-import org.amberyard.study.whatif.AllTogether;
-import org.amberyard.study.whatif.VarianceShares;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.variants.WhatIfResults;
 
 /** What a what-if says, in sentences. */
 public final class WhatIfWords {
@@ -20,14 +21,15 @@ public final class WhatIfWords {
 
     private final StudyResult base;
 
-    /** Sentences about a study with these results. */
-    public WhatIfWords(StudyResult base) {
+    private WhatIfWords(StudyResult base) {
         this.base = base;
     }
 
-    /** How likely each plan is to cost less than the baseline, and what decides it. */
-    public List<String> of(AllTogether draws, VarianceShares shares) {
-        return WhyTables.others(base).stream().map(p -> chance(p.index(), draws) + " " + deciding(p.index(), shares)).toList();
+    /** How likely each plan is to cost less than the baseline, and what decides it, as far as it is known. */
+    public static List<String> of(WhatIfResults results) {
+        WhatIfWords words = new WhatIfWords(results.base());
+        return WhyTables.others(results.base()).stream().map(p -> results.all().map(all -> words.chance(p.index(), all)).orElse("")
+                + results.shares().map(shares -> " " + words.deciding(p.index(), shares)).orElse("")).toList();
     }
 
     private String chance(int plan, AllTogether draws) {

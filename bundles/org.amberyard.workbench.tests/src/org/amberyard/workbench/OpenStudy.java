@@ -60,6 +60,11 @@ final class OpenStudy implements AutoCloseable {
         return new OpenStudy(display, copy, new SessionTools(EVALUATOR, keptAfterMs));
     }
 
+    /** Opens the copy that an earlier test has left in a folder. */
+    static OpenStudy opened(Display display, Path folder) {
+        return new OpenStudy(display, folder.resolve(FILE), new SessionTools(EVALUATOR, SessionTools.fresh().keptAfterMs()));
+    }
+
     static IWorkbenchPage page() {
         return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
     }

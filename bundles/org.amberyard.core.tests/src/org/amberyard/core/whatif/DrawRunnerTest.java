@@ -97,7 +97,7 @@ class DrawRunnerTest {
     @Property(tries = 5)
     void theRunStopsAtTheSameDrawOnAnyThreads(@ForAll @IntRange(min = 1, max = 6) int threads) {
         KeptDraws kept = new KeptDraws();
-        StandardErrorRule rule = new StandardErrorRule(0, 0.15, 200, 1);
+        StandardErrorRule rule = new StandardErrorRule(block -> block.columns()[0], 0.15, 200, 1);
         RunEnd end = DrawRunner.run(new RunSettings(0, 100_000, 100, 2, threads), check -> DrawRunnerTest::costs,
                 BlockSink.of(kept, rule), Progress.NONE);
         assertEquals(Reason.ENOUGH, end.reason());
@@ -111,12 +111,12 @@ class DrawRunnerTest {
     @Test
     void aRuleGoesOn() {
         RunSettings settings = new RunSettings(0, 100_000, 100, 2, 2);
-        RunEnd whole = DrawRunner.run(settings, check -> DrawRunnerTest::costs, new StandardErrorRule(0, 0.15, 200, 1),
+        RunEnd whole = DrawRunner.run(settings, check -> DrawRunnerTest::costs, new StandardErrorRule(block -> block.columns()[0], 0.15, 200, 1),
                 Progress.NONE);
         KeptDraws kept = new KeptDraws();
         RunEnd first = DrawRunner.run(settings, check -> DrawRunnerTest::costs, kept, cancelledAfter(0.002));
         assertTrue(first.draws() < whole.draws());
-        StandardErrorRule rule = new StandardErrorRule(0, 0.15, 200, 1);
+        StandardErrorRule rule = new StandardErrorRule(block -> block.columns()[0], 0.15, 200, 1);
         KeptDraws.of(new double[][] {kept.column(0), kept.column(1)}, 100).replay(rule);
         assertEquals(whole, DrawRunner.run(settings.from(first.draws()), check -> DrawRunnerTest::costs, rule,
                 Progress.NONE));

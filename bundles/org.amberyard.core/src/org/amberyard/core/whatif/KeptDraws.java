@@ -3,6 +3,7 @@ package org.amberyard.core.whatif;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.math.Checks;
 
 /** Keeps the results of all draws of a run, to be read by result and draw, or given to others again. */
@@ -19,13 +20,18 @@ public final class KeptDraws implements BlockSink {
     public static KeptDraws of(double[][] columns, int blockDraws) {
         Checks.atLeast("Draws of a block", blockDraws, 1);
         KeptDraws kept = new KeptDraws();
-        for (int first = 0; first < columns[0].length; first += blockDraws) {
+        int draws = columns[0].length;
+        for (int first = 0; first < draws; first = end(first, blockDraws, draws)) {
             int from = first;
-            int to = Math.min(columns[0].length, first + blockDraws);
+            int to = end(first, blockDraws, draws);
             kept.take(new Block(from, Arrays.stream(columns).map(c -> Arrays.copyOfRange(c, from, to))
                     .toArray(double[][]::new)));
         }
         return kept;
+    }
+
+    private static int end(int first, int blockDraws, int draws) {
+        return (int) Math.min(draws, (long) first + blockDraws);
     }
 
     /**
@@ -55,6 +61,12 @@ public final class KeptDraws implements BlockSink {
             System.arraycopy(block.columns()[column], 0, values, block.firstDraw(), block.draws());
         }
         return values;
+    }
+
+    /** All results, by result and draw; nothing of no draw. */
+    public double[][] columns() {
+        int results = blocks.isEmpty() ? 0 : blocks.get(0).columns().length;
+        return IntStream.range(0, results).mapToObj(this::column).toArray(double[][]::new);
     }
 
     /** Gives all blocks to a sink that has seen none of them. */

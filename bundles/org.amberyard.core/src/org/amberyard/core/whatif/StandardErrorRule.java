@@ -1,5 +1,6 @@
 package org.amberyard.core.whatif;
 
+import java.util.function.Function;
 import org.amberyard.core.math.Checks;
 
 /**
@@ -8,7 +9,7 @@ import org.amberyard.core.math.Checks;
  * so far first.
  */
 public final class StandardErrorRule implements BlockSink {
-    private final int column;
+    private final Function<Block, double[]> result;
     private final double largest;
     private final int leastDraws;
     private final MeanError error;
@@ -16,14 +17,14 @@ public final class StandardErrorRule implements BlockSink {
     /**
      * A rule that has seen no draw.
      *
-     * @param column place of the result
+     * @param result the result in each draw of a block
      * @param largest standard error that is small enough, in the unit of the result
      * @param leastDraws draws that are wanted in any case, against a small scatter of the first ones by chance
      * @param replicates independent samples that the draws are taken from in turn, see {@link ReplicatedPoints}; 1 for
      *            independent draws
      */
-    public StandardErrorRule(int column, double largest, int leastDraws, int replicates) {
-        this.column = column;
+    public StandardErrorRule(Function<Block, double[]> result, double largest, int leastDraws, int replicates) {
+        this.result = result;
         this.largest = Checks.positive("Standard error", largest);
         this.leastDraws = leastDraws;
         this.error = new MeanError(replicates);
@@ -31,7 +32,7 @@ public final class StandardErrorRule implements BlockSink {
 
     @Override
     public boolean take(Block block) {
-        error.add(block.columns()[column], block.firstDraw(), 0, block.draws());
+        error.add(result.apply(block), block.firstDraw(), 0, block.draws());
         return error.draws() >= leastDraws && error.standardError() <= largest;
     }
 

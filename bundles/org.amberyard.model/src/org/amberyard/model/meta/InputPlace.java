@@ -1,5 +1,7 @@
 package org.amberyard.model.meta;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -15,6 +17,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param field the field of the element
  */
 public record InputPlace(EObject element, EStructuralFeature field) {
+    private static final String EVERY = "*";
 
     /**
      * The first place of that description; empty where the study has none.
@@ -36,6 +39,28 @@ public record InputPlace(EObject element, EStructuralFeature field) {
     private static Stream<EObject> elements(Study study) {
         Iterable<EObject> all = study::eAllContents;
         return StreamSupport.stream(all.spliterator(), false);
+    }
+
+    /**
+     * All places of a description that may mean several: an element named {@code *} means every one of the kind, and fields may
+     * be several, separated by semicolons. Empty where the study lacks one of the fields.
+     */
+    public static List<InputPlace> all(Study study, String kind, String name, String fields) {
+        List<InputPlace> places = new ArrayList<>();
+        for (String field : fields.split(";")) {
+            List<InputPlace> of = EVERY.equals(name) ? every(study, kind, field.strip())
+                    : of(study, kind, name, field.strip()).stream().toList();
+            if (of.isEmpty()) {
+                return List.of();
+            }
+            places.addAll(of);
+        }
+        return places;
+    }
+
+    private static List<InputPlace> every(Study study, String kind, String field) {
+        return elements(study).filter(e -> e.eClass().getEStructuralFeature(field) != null && isKind(e, kind))
+                .map(e -> new InputPlace(e, e.eClass().getEStructuralFeature(field))).toList();
     }
 
     private static boolean isKind(EObject element, String kind) {

@@ -1,5 +1,6 @@
 package org.amberyard.model.validation;
 
+import java.util.List;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.study.Study;
@@ -54,19 +55,30 @@ final class WhatIfRule implements Rule {
         if (kind == null || kind.isBlank() || field == null || field.isBlank()) {
             return null;
         }
-        InputPlace place = InputPlace.of(study, kind, element, field).orElse(null);
-        if (place == null) {
+        List<InputPlace> places = InputPlace.all(study, kind, element, field);
+        if (places.isEmpty()) {
             findings.error(owner, where, "the study has no field “" + field + "” of a " + kind
                     + (element == null || element.isBlank() ? "" : " named “" + element + "”") + "; see the data dictionary.");
-        } else if (!FieldWords.isNumber(place.field()) && !FieldWords.isChoice(place.field())) {
-            findings.error(owner, where, "the field “" + field + "” of a " + kind + " holds neither a number nor a choice; "
-                    + "choose another one.");
-            return null;
-        } else if (place.value() == null && FieldWords.isNumber(place.field())) {
-            findings.error(owner, where, "the field “" + field + "” of a " + kind + " is empty; enter its value first.");
             return null;
         }
-        return place;
+        boolean held = places.stream().allMatch(place -> holds(place, places.size() > 1, owner, where, findings));
+        return held ? places.get(0) : null;
+    }
+
+    /** A place holds a number that can be varied or, where it is alone, a choice. */
+    private static boolean holds(InputPlace place, boolean several, EObject owner, EStructuralFeature where, Findings findings) {
+        String field = "the field “" + place.field().getName() + "” of a " + place.element().eClass().getName();
+        boolean number = FieldWords.isNumber(place.field());
+        if (!number && (several || !FieldWords.isChoice(place.field()))) {
+            findings.error(owner, where, field + (several ? " holds no number, so it cannot vary with others; "
+                    : " holds neither a number nor a choice; ") + "choose another one.");
+            return false;
+        }
+        if (number && place.value() == null) {
+            findings.error(owner, where, field + " is empty; enter its value first.");
+            return false;
+        }
+        return true;
     }
 
     /** A word is one that the field can hold. */

@@ -11,6 +11,7 @@ import org.amberyard.core.plan.PlanOutcome;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;

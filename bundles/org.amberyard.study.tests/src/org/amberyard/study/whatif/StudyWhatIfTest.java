@@ -11,6 +11,11 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VarianceShares;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.model.depot.ChargingPolicy;
@@ -144,8 +149,8 @@ class StudyWhatIfTest {
     @Test
     void whereTheLineOfTheGridRunsBothPlansCostTheSame() {
         StudyWhatIf whatIf = whatIf(2);
-        TwoTogether grid = whatIf.twoTogether(0, 1, 3, Progress.NONE);
-        assertEquals(9, grid.saving(PLAN).length);
+        TwoTogether grid = whatIf.twoTogether(0, 1, Progress.NONE);
+        assertEquals(121, grid.saving(PLAN).length);
         assertEquals(List.of(), grid.breakEven(PLAN), "the example's plan saves nothing within these prices");
         assertArrayEquals(new int[] {0, 1}, whatIf.widest(whatIf.oneAtATime(Progress.NONE)));
     }
@@ -156,7 +161,7 @@ class StudyWhatIfTest {
         pair.setFirst(study.getWhatIf().getInputs().get(0));
         pair.setSecond(study.getWhatIf().getInputs().get(1));
         study.getWhatIf().getCorrelations().add(pair);
-        VarianceShares shares = whatIf(2).varianceShares(16, Progress.NONE);
+        VarianceShares shares = whatIf(2).varianceShares(Progress.NONE);
         study.getWhatIf().getCorrelations().clear();
         assertEquals(List.of("Diesel price with Pack price", "Policy"), shares.groups());
         double first = shares.ofSaving(PLAN).first().stream().mapToDouble(b -> b.value()).sum();

@@ -1,5 +1,8 @@
 package org.amberyard.study.whatif;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
@@ -8,27 +11,52 @@ import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 
-/** An input of a study that takes other values, and can be put back. */
+/** An input of a study that takes other values, and can be put back; it may stand in several places, which move together. */
 final class InputChange {
+    private static final MathContext DIGITS = new MathContext(3);
+
     private final Study study;
-    private final InputPlace place;
     private final Effect effect;
-    private final Object before;
-    private final FieldInfo limits;
+    private final List<Place> places;
+
+    /** A place, what it held before, and what its field allows. */
+    private record Place(InputPlace at, Object before, FieldInfo limits) {
+
+        double now() {
+            return ((Number) before).doubleValue();
+        }
+
+        void set(Object value) {
+            at.element().eSet(at.field(), value);
+        }
+    }
 
     /** @throws IllegalArgumentException when the study has no such input */
     InputChange(Study study, String kind, String element, String field, Effect effect) {
         this.study = study;
-        this.place = InputPlace.of(study, kind, element, field).orElseThrow(() -> new IllegalArgumentException(
-                "The study has no field “" + field + "” of a " + kind + " named “" + element + "”"));
         this.effect = effect;
-        this.before = place.value();
-        this.limits = FieldInfo.of(place.field());
+        this.places = InputPlace.all(study, kind, element, field).stream()
+                .map(at -> new Place(at, at.value(), FieldInfo.of(at.field()))).toList();
+        if (places.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "The study has no field “" + field + "” of a " + kind + " named “" + element + "”");
+        }
+    }
+
+    private Place first() {
+        return places.get(0);
     }
 
     /** True when the field holds a word or the name of an element, and no number. */
     boolean ofWords() {
-        return FieldWords.isChoice(place.field());
+        return FieldWords.isChoice(first().at().field());
+    }
+
+    /** A number in words: a factor, an addition or a value, shares as percentages. */
+    String words(double number) {
+        boolean share = effect != Effect.TIMES && first().limits().unitToken().equals("share");
+        String text = new BigDecimal(share ? 100 * number : number).round(DIGITS).stripTrailingZeros().toPlainString().replace('-', '−');
+        return (effect == Effect.TIMES ? "× " : effect == Effect.PLUS && number > 0 ? "+" : "") + text + (share ? " %" : "");
     }
 
     /** The number that leaves the field as it is. */
@@ -36,48 +64,66 @@ final class InputChange {
         return switch (effect) {
             case TIMES -> 1;
             case PLUS -> 0;
-            case VALUE -> ((Number) before).doubleValue();
+            case VALUE -> first().now();
         };
     }
 
-    /** The number at which the field would hold a value; infinite where no number does. */
-    double reaching(double value) {
-        double now = ((Number) before).doubleValue();
+    /** The number at which a field would hold a value. */
+    private double reaching(double value, Place place) {
         return switch (effect) {
-            case TIMES -> now == 0 ? Double.POSITIVE_INFINITY : value / now;
-            case PLUS -> value - now;
+            case TIMES -> value / place.now();
+            case PLUS -> value - place.now();
             case VALUE -> value;
         };
     }
 
-    /** Least and largest value that the field allows. */
-    FieldInfo limits() {
-        return limits;
-    }
-
-    /** True when the field allows what it would hold. */
-    boolean allows(double number) {
-        return limits.allows(InputPlace.after(effect, ((Number) before).doubleValue(), number));
-    }
-
-    /** @throws IllegalArgumentException when the field does not allow what it would hold */
-    void take(double number) {
-        double then = InputPlace.after(effect, ((Number) before).doubleValue(), number);
-        if (!limits.allows(then)) {
-            throw new IllegalArgumentException(ElementNames.withKind(place.element()) + ": " + limits.label() + " would be "
-                    + PlainNumber.text(then) + ", which the field does not allow");
+    /** Numbers between which the fields allow what they would hold, the lower first; infinite where nothing limits them. */
+    double[] allowed() {
+        double[] allowed = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+        for (Place place : places) {
+            if (effect == Effect.TIMES && place.now() == 0) {
+                continue;
+            }
+            double low = place.limits().min().isPresent() ? reaching(place.limits().min().getAsDouble(), place) : Double.NEGATIVE_INFINITY;
+            double high = place.limits().max().isPresent() ? reaching(place.limits().max().getAsDouble(), place) : Double.POSITIVE_INFINITY;
+            allowed[0] = Math.max(allowed[0], Math.min(low, high));
+            allowed[1] = Math.min(allowed[1], Math.max(low, high));
         }
-        place.element().eSet(place.field(), FieldWords.number(place.field(), then));
+        return allowed;
+    }
+
+    /** True when the fields allow what they would hold. */
+    boolean allows(double number) {
+        for (Place place : places) {
+            if (!place.limits().allows(InputPlace.after(effect, place.now(), number))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** @throws IllegalArgumentException when a field does not allow what it would hold */
+    void take(double number) {
+        for (Place place : places) {
+            double then = InputPlace.after(effect, place.now(), number);
+            if (!place.limits().allows(then)) {
+                throw new IllegalArgumentException(ElementNames.withKind(place.at().element()) + ": " + place.limits().label()
+                        + " would be " + PlainNumber.text(then) + ", which the field does not allow");
+            }
+            place.set(FieldWords.number(place.at().field(), then));
+        }
     }
 
     /** @throws IllegalArgumentException when the field cannot hold that */
     void take(String word) {
-        place.element().eSet(place.field(), FieldWords.value(study, place.field(), word.strip()).orElseThrow(
-                () -> new IllegalArgumentException(ElementNames.withKind(place.element()) + ": “" + word + "” is nothing that "
-                        + limits().label() + " can hold")));
+        for (Place place : places) {
+            place.set(FieldWords.value(study, place.at().field(), word.strip()).orElseThrow(
+                    () -> new IllegalArgumentException(ElementNames.withKind(place.at().element()) + ": “" + word
+                            + "” is nothing that " + place.limits().label() + " can hold")));
+        }
     }
 
     void putBack() {
-        place.element().eSet(place.field(), before);
+        places.forEach(place -> place.set(place.before()));
     }
 }

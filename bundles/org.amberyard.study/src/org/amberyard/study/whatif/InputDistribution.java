@@ -13,7 +13,6 @@ import org.amberyard.core.whatif.Pert;
 import org.amberyard.core.whatif.Triangular;
 import org.amberyard.core.whatif.TruncatedNormal;
 import org.amberyard.core.whatif.Uniform;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.model.whatif.UncertainInput;
 
@@ -51,10 +50,8 @@ final class InputDistribution {
     /** Its tails end where the field's limits are. */
     private static Distribution normal(UncertainInput input, InputChange change) {
         Normal whole = new Normal(input.getLikely(), (input.getHigh() - input.getLow()) / (2 * TO_P90));
-        FieldInfo limits = change.limits();
-        double low = limits.min().isPresent() ? change.reaching(limits.min().getAsDouble()) : Double.NEGATIVE_INFINITY;
-        double high = limits.max().isPresent() ? change.reaching(limits.max().getAsDouble()) : Double.POSITIVE_INFINITY;
-        return new TruncatedNormal(whole, Math.min(low, high), Math.max(low, high));
+        double[] allowed = change.allowed();
+        return new TruncatedNormal(whole, allowed[0], allowed[1]);
     }
 
     private static Distribution list(UncertainInput input, InputChange change) {

@@ -5,11 +5,17 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VariedInputs;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.whatif.BlockSink;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.Grid;
 import org.amberyard.core.whatif.IndexPlan;
@@ -24,7 +30,11 @@ import org.amberyard.model.whatif.Scenario;
  * The what-if of a study: its uncertain inputs varied one at a time, two at a time and all together, and its scenarios. Every
  * variant is evaluated as the study itself is. Results depend on the study alone, not on the number of threads.
  */
-public final class StudyWhatIf {
+public final class StudyWhatIf implements VariedInputs {
+    static final int GRID_STEPS = 11;
+    /** An evaluation of the variance shares takes as long as a draw; as many rows as give about as many evaluations as draws. */
+    private static final int LEAST_ROWS = 32;
+
     private final Study study;
     private final StudyResult base;
     private final UncertainInputs inputs;
@@ -45,14 +55,34 @@ public final class StudyWhatIf {
         this.threads = threads;
     }
 
-    /** Names of the uncertain inputs. */
-    public List<String> inputs() {
+    @Override
+    public List<String> names() {
         return inputs.names();
     }
 
-    /** Value of an input in words: its number, or the word of a choice. */
+    @Override
     public String words(int input, double value) {
         return inputs.words(input, value);
+    }
+
+    StudyResult base() {
+        return base;
+    }
+
+    Study study() {
+        return study;
+    }
+
+    VariantOutcomes outcomes() {
+        return outcomes;
+    }
+
+    UncertainInputs uncertain() {
+        return inputs;
+    }
+
+    int threads() {
+        return threads;
     }
 
     /** What of the evaluation each input reaches, from its low to its high value. */
@@ -72,10 +102,33 @@ public final class StudyWhatIf {
         return outcomes.byPrices();
     }
 
+    /**
+     * Works out variants, from those on that are kept already.
+     *
+     * @param kept takes the results
+     * @param also takes them too, and may have enough
+     */
+    RunEnd work(Evaluations evaluations, KeptDraws kept, BlockSink also, Progress progress) {
+        return outcomes.run(evaluations, threads, kept.draws(), BlockSink.of(kept, also), progress);
+    }
+
+    /** Works out the scenarios likewise. */
+    RunEnd workScenarios(KeptDraws kept, Progress progress) {
+        return outcomes.scenarios(threads, kept.draws(), kept, progress);
+    }
+
+    Evaluations single() {
+        TornadoPlan plan = new TornadoPlan(inputs.spreads());
+        return new Evaluations(plan.evaluations(), plan::at);
+    }
+
+    OneAtATime single(KeptDraws kept) {
+        return new OneAtATime(new TornadoPlan(inputs.spreads()), plans(kept));
+    }
+
     /** Inputs one at a time, from what one in ten stays below to what one in ten exceeds. */
     public OneAtATime oneAtATime(Progress progress) {
-        TornadoPlan plan = new TornadoPlan(inputs.spreads());
-        return new OneAtATime(plan, plans(all(plan.evaluations(), plan::at, progress)));
+        return single(all(single(), progress));
     }
 
     /** The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first. */
@@ -88,19 +141,42 @@ public final class StudyWhatIf {
                 .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(2).mapToInt(i -> i).toArray();
     }
 
+    Evaluations together() {
+        Draws draws = inputs.draws(study.getWhatIf().getDraws());
+        return new Evaluations(study.getWhatIf().getDraws(), draws::at);
+    }
+
+    AllTogether together(KeptDraws kept, RunEnd end) {
+        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()), inputs.replicates());
+    }
+
     /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */
     public AllTogether allTogether(Progress progress) {
-        Draws draws = inputs.draws(study.getWhatIf().getDraws());
         KeptDraws kept = new KeptDraws();
-        RunEnd end = outcomes.run(study.getWhatIf().getDraws(), draws::at, threads, kept, progress);
-        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()));
+        return together(kept, work(together(), kept, block -> false, progress));
+    }
+
+    private IndexPlan indexPlan() {
+        return inputs.indexPlan(rows());
+    }
+
+    private int rows() {
+        return Math.max(LEAST_ROWS, study.getWhatIf().getDraws() / (2 + inputs.names().size()));
+    }
+
+    Evaluations shares() {
+        IndexPlan plan = indexPlan();
+        Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
+        return new Evaluations(rows() * plan.perRow(), draws::at);
+    }
+
+    VarianceShares shares(KeptDraws kept) {
+        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed());
     }
 
     /** What inputs explain of the variance of savings; with inputs that are correlated as one group. */
-    public VarianceShares varianceShares(int rows, Progress progress) {
-        IndexPlan plan = inputs.indexPlan(rows);
-        Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
-        return new VarianceShares(groupNames(), plans(all(rows * plan.perRow(), draws::at, progress)), base.input().baseline(), study.getWhatIf().getSeed());
+    public VarianceShares varianceShares(Progress progress) {
+        return shares(all(shares(), progress));
     }
 
     private List<String> groupNames() {
@@ -110,35 +186,48 @@ public final class StudyWhatIf {
                 .filter(i -> groups[i] == g).mapToObj(inputs.names()::get).toList())).toList();
     }
 
-    /** Two inputs of numbers together, each from its low to its high value in steps; the others as they are. */
-    public TwoTogether twoTogether(int first, int second, int steps, Progress progress) {
-        Grid grid = new Grid(steps(first, steps), steps(second, steps));
-        KeptDraws kept = all(grid.evaluations(), e -> {
-            double[] values = inputs.alone(first, grid.first(e));
-            values[second] = grid.second(e);
-            return values;
-        }, progress);
-        return new TwoTogether(first, second, grid, plans(kept), base.input().baseline());
+    Evaluations grid(int[] widest) {
+        Grid grid = gridOf(widest[0], widest[1]);
+        return new Evaluations(grid.evaluations(), e -> inputs.alone(widest[0], grid.first(e), widest[1], grid.second(e)));
     }
 
-    private double[] steps(int input, int steps) {
+    TwoTogether grid(int[] widest, KeptDraws kept) {
+        return new TwoTogether(widest[0], widest[1], gridOf(widest[0], widest[1]), plans(kept), base.input().baseline());
+    }
+
+    /** Two inputs of numbers together, each from its low to its high value in steps; the others as they are. */
+    public TwoTogether twoTogether(int first, int second, Progress progress) {
+        int[] both = {first, second};
+        return grid(both, all(grid(both), progress));
+    }
+
+    private Grid gridOf(int first, int second) {
+        return new Grid(steps(first, GRID_STEPS), steps(second, GRID_STEPS));
+    }
+
+    /** Values of an input from its low to its high value. */
+    double[] steps(int input, int steps) {
         Spread spread = inputs.spreads().get(input);
         return Grid.steps(Math.min(spread.low(), spread.high()), Math.max(spread.low(), spread.high()), steps);
     }
 
-    /** Every scenario. */
-    public Scenarios scenarios(Progress progress) {
+    Scenarios named(KeptDraws kept) {
         List<String> names = study.getWhatIf().getScenarios().stream().map(Scenario::getName).toList();
-        KeptDraws kept = new KeptDraws();
-        complete(outcomes.scenarios(threads, kept, progress), names.size());
         double[][] co2eKg = IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.co2eKg(p)))
                 .toArray(double[][]::new);
         return new Scenarios(names, plans(kept), co2eKg);
     }
 
-    private KeptDraws all(int variants, IntFunction<double[]> values, Progress progress) {
+    /** Every scenario. */
+    public Scenarios scenarios(Progress progress) {
         KeptDraws kept = new KeptDraws();
-        complete(outcomes.run(variants, values, threads, kept, progress), variants);
+        complete(workScenarios(kept, progress), study.getWhatIf().getScenarios().size());
+        return named(kept);
+    }
+
+    private KeptDraws all(Evaluations evaluations, Progress progress) {
+        KeptDraws kept = new KeptDraws();
+        complete(work(evaluations, kept, block -> false, progress), evaluations.count());
         return kept;
     }
 

@@ -1,7 +1,5 @@
 package org.amberyard.study.whatif;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,10 +11,12 @@ import org.amberyard.core.whatif.IndexPlan;
 import org.amberyard.core.whatif.LatinHypercube;
 import org.amberyard.core.whatif.RandomPoints;
 import org.amberyard.core.whatif.RankCorrelation;
+import org.amberyard.core.whatif.ReplicatedPoints;
 import org.amberyard.core.whatif.SobolPoints;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.UnitPoints;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Sampling;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatIf;
 
@@ -25,7 +25,10 @@ final class UncertainInputs {
     /** An input varied by itself goes from the value that one in ten stays below to that which one in ten exceeds. */
     private static final double LOW_SHARE = 0.1;
     private static final double HIGH_SHARE = 0.9;
-    private static final MathContext DIGITS = new MathContext(4);
+    private static final double SEARCHED = 4;
+    /** Samples of which draws are taken in turn, so that the scatter of their means tells the error of the mean. */
+    private static final int SAMPLES = 8;
+    private static final int LEAST_DRAWS_OF_SAMPLES = 80;
     /** The place in its list of the word that a field has now. */
     private static final double UNCHANGED_WORD = -1;
 
@@ -33,6 +36,7 @@ final class UncertainInputs {
     private final List<Distribution> distributions = new ArrayList<>();
     private final List<Spread> spreads = new ArrayList<>();
     private final List<Boolean> wordy = new ArrayList<>();
+    private final List<InputChange> changes = new ArrayList<>();
 
     /** @throws IllegalArgumentException when an input points at nothing or its distribution is none */
     UncertainInputs(Study study) {
@@ -44,6 +48,7 @@ final class UncertainInputs {
             Distribution distribution = InputDistribution.of(input, change);
             distributions.add(distribution);
             wordy.add(change.ofWords());
+            changes.add(change);
             spreads.add(change.ofWords() ? new Spread(0, UNCHANGED_WORD, InputDistribution.words(input).length - 1.0)
                     : Spread.of(distribution, change.unchanged(), LOW_SHARE, HIGH_SHARE));
         }
@@ -70,7 +75,7 @@ final class UncertainInputs {
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value) {
         if (!ofWords(input)) {
-            return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+            return changes.get(input).words(value);
         }
         return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
     }
@@ -88,17 +93,42 @@ final class UncertainInputs {
         return values;
     }
 
-    /** Values of all inputs, draw by draw. */
-    Draws draws(int draws) {
-        return new Draws(correlated(sample(draws, distributions.size()), draws, 1), distributions);
+    /** The same with two inputs at values. */
+    double[] alone(int input, double value, int other, double otherValue) {
+        double[] values = alone(input, value);
+        values[other] = otherValue;
+        return values;
     }
 
-    private UnitPoints sample(int draws, int dimensions) {
+    /** Values of all inputs, draw by draw. */
+    Draws draws(int draws) {
+        int samples = replicates();
+        UnitPoints points = samples == 1 ? sample(whatIf.getSeed(), draws, distributions.size())
+                : ReplicatedPoints.of(whatIf.getSeed(), samples, seed -> sample(seed, (draws + samples - 1) / samples, distributions.size()));
+        return new Draws(correlated(points, draws, 1), distributions);
+    }
+
+    /** Samples that draws are taken from in turn; 1 where draws are independent, or too few. */
+    int replicates() {
+        return whatIf.getSampling() == Sampling.RANDOM || whatIf.getDraws() < LEAST_DRAWS_OF_SAMPLES ? 1 : SAMPLES;
+    }
+
+    private UnitPoints sample(long seed, int draws, int dimensions) {
         return switch (whatIf.getSampling()) {
-            case LATIN_HYPERCUBE -> new LatinHypercube(whatIf.getSeed(), draws, dimensions);
-            case SOBOL -> SobolPoints.scrambled(whatIf.getSeed(), dimensions);
-            case RANDOM -> new RandomPoints(whatIf.getSeed(), dimensions);
+            case LATIN_HYPERCUBE -> new LatinHypercube(seed, draws, dimensions);
+            case SOBOL -> SobolPoints.scrambled(seed, dimensions);
+            case RANDOM -> new RandomPoints(seed, dimensions);
         };
+    }
+
+    /** Range in which a break-even of an input is looked for: four times as wide as its spread, within the limits of its field. */
+    double[] searched(int input) {
+        double low = Math.min(spreads.get(input).low(), spreads.get(input).high());
+        double high = Math.max(spreads.get(input).low(), spreads.get(input).high());
+        double reach = SEARCHED * (high - low) / 2;
+        double middle = (low + high) / 2;
+        double[] allowed = changes.get(input).allowed();
+        return new double[] {Math.max(allowed[0], middle - reach), Math.min(allowed[1], middle + reach)};
     }
 
     /** Inputs that are correlated, also by way of others, form one group. */

@@ -79,29 +79,50 @@ final class VariantOutcomes {
     }
 
     /**
-     * Runs variants given by the values of the uncertain inputs.
+     * Runs variants.
      *
-     * @param variants number of variants
-     * @param values values of the uncertain inputs in a variant; not a number leaves an input as it is
+     * @param first the first that is wanted; those before it are known
      */
-    RunEnd run(int variants, IntFunction<double[]> values, int threads, BlockSink sink, Progress progress) {
+    RunEnd run(Evaluations variants, int threads, int first, BlockSink sink, Progress progress) {
         if (priced.isEmpty()) {
-            return run(variants, check -> whole((made, variant) -> made.at(values.apply(variant))), BLOCK, threads, sink, progress);
+            return run(variants.count(), check -> whole((made, variant) -> made.at(variants.values().apply(variant))),
+                    settings(variants.count(), BLOCK, threads).from(first), sink, progress);
         }
-        return run(variants, check -> byPrices(priced.get(), values), PRICE_BLOCK, threads, sink, progress);
+        return run(variants.count(), check -> byPrices(priced.get(), variants.values()),
+                settings(variants.count(), PRICE_BLOCK, threads).from(first), sink, progress);
     }
 
-    /** Runs the scenarios of the study. */
-    RunEnd scenarios(int threads, BlockSink sink, Progress progress) {
-        return run(study.getWhatIf().getScenarios().size(), check -> whole(StudyVariants::in), 1, threads, sink, progress);
+    /** Results of one variant. */
+    double[] one(double[] values) {
+        double[] results = new double[columns()];
+        if (priced.isEmpty() || !priced.get().evaluation().at(values, results)) {
+            whole((made, variant) -> made.at(values)).evaluate(0, results);
+        }
+        return results;
+    }
+
+    /** Variants of a block, the unit in which runs are kept. */
+    int blockDraws() {
+        return priced.isEmpty() ? BLOCK : PRICE_BLOCK;
+    }
+
+    /** Runs the scenarios of the study, from the first that is wanted on. */
+    RunEnd scenarios(int threads, int first, BlockSink sink, Progress progress) {
+        int count = study.getWhatIf().getScenarios().size();
+        return run(count, check -> whole(StudyVariants::in), settings(count, 1, threads).from(first), sink, progress);
+    }
+
+    private RunSettings settings(int variants, int block, int threads) {
+        return new RunSettings(0, variants, block, columns(), threads);
     }
 
     private interface Variant {
         StudyInput of(StudyVariants made, int variant);
     }
 
-    private RunEnd run(int variants, DrawEvaluation.Maker maker, int block, int threads, BlockSink sink, Progress progress) {
-        return DrawRunner.run(new RunSettings(0, variants, block, columns(), threads), maker, sink, progress);
+    private static RunEnd run(int variants, DrawEvaluation.Maker maker, RunSettings settings, BlockSink sink, Progress progress) {
+        return settings.firstDraw() == variants ? new RunEnd(variants, RunEnd.Reason.COMPLETE)
+                : DrawRunner.run(settings, maker, sink, progress);
     }
 
     private DrawEvaluation whole(Variant variant) {

@@ -47,6 +47,23 @@ final class Messages extends NLS {
     public static String Outage_tip;
     public static String Save_failed;
     public static String Tip_inputs;
+    public static String WhatIf_run;
+    public static String WhatIf_run_tip;
+    public static String WhatIf_stop;
+    public static String WhatIf_goOn;
+    public static String WhatIf_chart_tip;
+    public static String WhatIf_inputs;
+    public static String WhatIf_outdated;
+    public static String WhatIf_percent;
+    public static String WhatIf_left;
+    public static String WhatIf_seconds;
+    public static String WhatIf_minutes;
+    public static String WhatIf_noInputs;
+    public static String WhatIf_running;
+    public static String WhatIf_failed;
+    public static String WhatIf_changedSince;
+    public static String WhatIf_notRun;
+    public static String WhatIf_waits;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.charts.messages", Messages.class);

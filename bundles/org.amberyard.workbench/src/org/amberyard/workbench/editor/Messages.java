@@ -111,6 +111,15 @@ final class Messages extends NLS {
     public static String Trace_stops_tip;
     public static String Trace_climb;
     public static String Trace_climb_tip;
+    public static String Page_whatIf;
+    public static String Table_uncertainInputs;
+    public static String Table_draws;
+    public static String Table_scenarios;
+    public static String Table_correlations;
+    public static String Table_changes;
+    public static String WhatIf_begin;
+    public static String WhatIf_begin_tip;
+    public static String WhatIf_vary;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

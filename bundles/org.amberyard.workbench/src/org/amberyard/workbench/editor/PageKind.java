@@ -11,6 +11,7 @@ import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.workbench.fields.PageSite;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -57,7 +58,9 @@ public enum PageKind {
     PLANS(Messages.Page_plans, PlansPage::new, PlansPackage.Literals.PLAN, PlansPackage.Literals.REPLACEMENT,
             PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST),
     /** A plan by bus and year; its steps are found on the page of plans. */
-    PLAN_GRID(Messages.Page_planGrid, PlanGridPage::new);
+    PLAN_GRID(Messages.Page_planGrid, PlanGridPage::new),
+    /** Uncertain inputs and scenarios. */
+    WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF);
 
     private final String title;
     private final Function<PageSite, StudyPage> factory;

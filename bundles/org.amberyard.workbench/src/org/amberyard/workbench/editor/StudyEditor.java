@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
+import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.grid.CellEntry;
@@ -87,7 +88,7 @@ public final class StudyEditor extends EditorPart {
         folder.setData("org.eclipse.e4.ui.css.id", "StudyPages");
         for (PageKind kind : PageKind.values()) {
             CTabItem tab = new CTabItem(folder, SWT.NONE);
-            tab.setText(" " + kind.title() + " ");
+            tab.setText(kind.title());
             tab.setData(kind);
         }
         folder.addListener(SWT.Selection, e -> tabChosen());
@@ -114,7 +115,8 @@ public final class StudyEditor extends EditorPart {
         PageKind kind = shownKind();
         StudyPage page = pages.get(kind);
         if (page == null) {
-            page = kind.newPage(new PageSite(session, this::hint, this::entryChanged, this::refusal));
+            page = kind.newPage(new PageSite(session, this::hint, this::entryChanged, this::refusal,
+                    this::vary));
             folder.getSelection().setControl(page.create(folder));
             pages.put(kind, page);
         } else {
@@ -145,6 +147,16 @@ public final class StudyEditor extends EditorPart {
 
     private void hint(String text) {
         statusLine().setMessage(text.replace('\n', ' '));
+    }
+
+    /** Makes a field an uncertain input and goes there; says why when it cannot be varied. */
+    private void vary(EObject element, EStructuralFeature field) {
+        try {
+            UncertainInput input = new VaryField(session).vary(element, field);
+            reveal(input, null).ifPresent(table -> table.grid().setFocus());
+        } catch (IllegalArgumentException e) {
+            refusal(e.getMessage());
+        }
     }
 
     private void entryChanged() {

@@ -120,6 +120,11 @@ final class ComputedModel implements ElementModel {
     }
 
     @Override
+    public EStructuralFeature feature(int row, int column) {
+        return isField(column) ? rows.feature(row, column) : null;
+    }
+
+    @Override
     public Point find(EObject element, EStructuralFeature feature) {
         return rows.find(element, feature);
     }

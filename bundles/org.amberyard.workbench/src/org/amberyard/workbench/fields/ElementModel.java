@@ -14,6 +14,9 @@ interface ElementModel extends GridModel {
     /** The element of a cell, or null for labels and the empty row. */
     EObject element(int row, int column);
 
+    /** The field of a cell, or null for labels. */
+    EStructuralFeature feature(int row, int column);
+
     /** Column and row of a field of an element, or of the element when the field is null; null when it is not here. */
     Point find(EObject element, EStructuralFeature feature);
 

@@ -52,6 +52,7 @@ public final class FeatureTable {
         grid.addListener(SWT.FocusIn, e -> tellMeaning());
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
         menu = new CellMenu(grid);
+        menu.add(Messages.Menu_vary, this::vary);
         if (list != null) {
             addTools();
         }
@@ -179,10 +180,13 @@ public final class FeatureTable {
 
     /** The field of the focus cell; empty for labels, computed columns and where nothing is. */
     public Optional<EStructuralFeature> field() {
-        EObject element = selected();
-        Point here = new Point(grid.selection().column(), grid.selection().row());
-        return element == null ? Optional.empty() : element.eClass().getEAllStructuralFeatures().stream()
-                .filter(f -> model.has(f) && here.equals(model.find(element, f))).findFirst();
+        return selected() == null ? Optional.empty()
+                : Optional.ofNullable(model.feature(grid.selection().row(), grid.selection().column()));
+    }
+
+    /** Makes the field in focus an uncertain input. */
+    private void vary() {
+        field().filter(f -> grid.entry().close()).ifPresent(f -> site.vary().accept(selected(), f));
     }
 
     /** The elements of all selected cells. */

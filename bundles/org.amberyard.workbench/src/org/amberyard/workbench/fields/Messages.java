@@ -38,6 +38,7 @@ final class Messages extends NLS {
     public static String Required_refused;
 
     public static String Title_of;
+    public static String Menu_vary;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.fields.messages", Messages.class);

@@ -1,7 +1,10 @@
 package org.amberyard.workbench.fields;
 
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.amberyard.workbench.session.StudySession;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
  * What a table needs to know of the place that it stands in.
@@ -10,7 +13,8 @@ import org.amberyard.workbench.session.StudySession;
  * @param hint shows what the field in focus means; blank for nothing
  * @param entryChanged is run when an entry into a cell opens, changes or closes
  * @param refusal shows why an entry has been refused; null when that is over
+ * @param vary makes a field of an element an uncertain input
  */
 public record PageSite(StudySession session, Consumer<String> hint, Runnable entryChanged,
-        Consumer<String> refusal) {
+        Consumer<String> refusal, BiConsumer<EObject, EStructuralFeature> vary) {
 }

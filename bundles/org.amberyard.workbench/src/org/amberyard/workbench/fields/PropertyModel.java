@@ -127,6 +127,11 @@ final class PropertyModel implements ElementModel {
     }
 
     @Override
+    public EStructuralFeature feature(int row, int column) {
+        return column == 0 ? null : fields.get(row).feature();
+    }
+
+    @Override
     public Point find(EObject element, EStructuralFeature feature) {
         int column = columns.indexOf(element);
         int row = feature == null ? 0 : features.get().indexOf(feature);

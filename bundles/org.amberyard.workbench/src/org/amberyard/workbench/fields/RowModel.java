@@ -111,6 +111,11 @@ final class RowModel implements ElementModel {
         return row < rows.size() ? rows.get(row) : null;
     }
 
+    @Override
+    public EStructuralFeature feature(int row, int column) {
+        return fields.get(column).feature();
+    }
+
     /** The empty row stands for whatever would hold a new element. */
     @Override
     public Object subject(int row, int column) {

@@ -17,7 +17,9 @@ public enum Purpose {
     DEPOT("depot", List.of("dayLoad", "electricBill", "serviceLoad", "results"),
             List.of("portOccupancy", "portCount", "chargingPolicies", "why", "findings")),
     /** Emissions, and what grants ask for. */
-    AIR("air", List.of("emissions", "budgetByYear", "results"), List.of("fleetByYear", "why", "findings"));
+    AIR("air", List.of("emissions", "budgetByYear", "results"), List.of("fleetByYear", "why", "findings")),
+    /** What if inputs are otherwise. */
+    WHAT_IF("whatIfLayout", List.of("whatIf", "planDifference", "results"), List.of("whatIfDraws", "whatIfBudget", "why", "findings"));
 
     private static final String PREFIX = "org.amberyard.workbench.";
 

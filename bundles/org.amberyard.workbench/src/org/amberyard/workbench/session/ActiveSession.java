@@ -29,6 +29,11 @@ public final class ActiveSession {
         }
 
         @Override
+        public void whatIfChanged(StudySession session) {
+            tell();
+        }
+
+        @Override
         public void choiceChanged(StudySession session) {
             tell();
         }

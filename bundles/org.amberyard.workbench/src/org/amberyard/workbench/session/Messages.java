@@ -10,6 +10,7 @@ final class Messages extends NLS {
     public static String Evaluation_finding;
     public static String RecoveryJob_name;
     public static String Session_untitled;
+    public static String WhatIf_job;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.session.messages", Messages.class);

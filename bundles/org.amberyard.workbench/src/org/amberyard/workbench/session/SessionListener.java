@@ -18,6 +18,11 @@ public interface SessionListener {
         // of interest to the editor
     }
 
+    /** The what-if has found something, or has begun or ended. */
+    default void whatIfChanged(StudySession session) {
+        // of interest to its views
+    }
+
     /** The user has chosen something else to look at. */
     default void choiceChanged(StudySession session) {
         // of interest to views with choices

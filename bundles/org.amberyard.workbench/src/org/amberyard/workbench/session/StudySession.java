@@ -30,6 +30,7 @@ public final class StudySession {
     private final Study study;
     private final Recomputation recomputation;
     private final RecoveryKeeper recovery;
+    private final WhatIfWork whatIf;
     private Path file;
     private FileStamp stamp;
     private int revision;
@@ -44,6 +45,7 @@ public final class StudySession {
         study = (Study) resource.getContents().get(0);
         recomputation = new Recomputation(this, tools.evaluator(), Display.getCurrent());
         recovery = new RecoveryKeeper(this, Display.getCurrent(), tools.keptAfterMs(), untitledPlace, recovered);
+        whatIf = new WhatIfWork(this, Display.getCurrent());
         commands.addCommandStackListener(e -> edited());
         recomputation.start();
     }
@@ -94,6 +96,11 @@ public final class StudySession {
     /** What the user looks at. */
     public Choices choices() {
         return choices;
+    }
+
+    /** Its what-if. */
+    public WhatIfWork whatIf() {
+        return whatIf;
     }
 
     /** Makes the commands of edits. */
@@ -153,6 +160,7 @@ public final class StudySession {
         recovered = false;
         commands.saveIsDone();
         forgetRecovery(target);
+        whatIf.saved(target);
         tell(l -> l.fileChanged(this));
     }
 
@@ -168,6 +176,7 @@ public final class StudySession {
     /** Ends the session; unsaved changes are given up. */
     public void close() {
         recomputation.stop();
+        whatIf.stop();
         recovery.discard();
         listeners.clear();
     }
@@ -202,6 +211,11 @@ public final class StudySession {
     void publish(Evaluation next) {
         evaluation = next;
         tell(l -> l.evaluationChanged(this));
+        whatIf.evaluated();
+    }
+
+    void whatIfChanged() {
+        tell(l -> l.whatIfChanged(this));
     }
 
     private void tell(Consumer<SessionListener> news) {

@@ -1,6 +1,7 @@
 package org.amberyard.workbench.views;
 
 import java.util.Optional;
+import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -14,6 +15,15 @@ public final class StudyEditors {
 
     static Optional<StudyEditor> active(IWorkbenchPage page) {
         return page.getActiveEditor() instanceof StudyEditor editor ? Optional.of(editor) : Optional.empty();
+    }
+
+    /** Goes to a page of the study in the editor. */
+    public static void show(IWorkbenchPage page, PageKind kind) {
+        active(page).ifPresent(editor -> {
+            page.activate(editor);
+            editor.show(kind);
+            editor.setFocus();
+        });
     }
 
     /** Goes to a field in the editor, or to the element when the field is null, and gives it the focus. */

@@ -1,4 +1,4 @@
-package org.amberyard.study.whatif;
+package org.amberyard.core.variants;
 
 import java.util.List;
 import org.amberyard.core.whatif.PlanDraws;
@@ -14,7 +14,7 @@ public final class VarianceShares {
     private final int baseline;
     private final long seed;
 
-    VarianceShares(List<String> groups, double[][] presentCosts, int baseline, long seed) {
+    public VarianceShares(List<String> groups, double[][] presentCosts, int baseline, long seed) {
         this.groups = groups;
         this.presentCosts = presentCosts;
         this.baseline = baseline;

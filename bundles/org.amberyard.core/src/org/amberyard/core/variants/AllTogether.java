@@ -1,9 +1,11 @@
-package org.amberyard.study.whatif;
+package org.amberyard.core.variants;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.BudgetRisk;
+import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.Moments;
 import org.amberyard.core.whatif.PlanDraws;
 import org.amberyard.core.whatif.RunEnd;
@@ -11,14 +13,27 @@ import org.amberyard.core.whatif.SortedDraws;
 
 /** Plans in draws of all uncertain inputs together. */
 public final class AllTogether {
+    private static final int COURSE_POINTS = 200;
+
     private final StudyResult base;
     private final RunEnd end;
     private final double[][] presentCosts;
     private final double[][][] appropriations;
     private final double[] wholly;
+    private final int replicates;
 
-    AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations, double[] wholly) {
+    /**
+     * Of results.
+     *
+     * @param presentCosts by plan and draw
+     * @param appropriations by plan, year and draw
+     * @param wholly by draw: 1 where it was evaluated as a whole, 0 where its prices were enough
+     * @param replicates independent samples that the draws were taken from in turn
+     */
+    public AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations, double[] wholly,
+            int replicates) {
         this.wholly = wholly;
+        this.replicates = replicates;
         this.base = base;
         this.end = end;
         this.presentCosts = presentCosts;
@@ -48,6 +63,17 @@ public final class AllTogether {
     /** Mean and scatter of the present cost of a plan. */
     public Moments moments(int plan) {
         return Moments.of(presentCosts[plan]);
+    }
+
+    /** Standard error of the mean present cost of a plan; not a number while it cannot be told. */
+    public double standardError(int plan) {
+        return Convergence.of(presentCosts[plan], replicates, Math.max(1, end.draws())).get(0).standardError();
+    }
+
+    /** How the mean saving of a plan settles: present cost of the baseline less its own. */
+    public List<Convergence> convergence(int plan) {
+        int step = Math.max(replicates, end.draws() / COURSE_POINTS);
+        return Convergence.of(plans().difference(base.input().baseline(), plan), replicates, step);
     }
 
     /** Plans draw by draw: which is cheaper how often, and regret. */

@@ -1,4 +1,4 @@
-package org.amberyard.study.whatif;
+package org.amberyard.core.variants;
 
 import java.util.List;
 
@@ -8,7 +8,7 @@ public final class Scenarios {
     private final double[][] presentCosts;
     private final double[][] co2eKg;
 
-    Scenarios(List<String> names, double[][] presentCosts, double[][] co2eKg) {
+    public Scenarios(List<String> names, double[][] presentCosts, double[][] co2eKg) {
         this.names = names;
         this.presentCosts = presentCosts;
         this.co2eKg = co2eKg;

@@ -1,4 +1,4 @@
-package org.amberyard.study.whatif;
+package org.amberyard.core.variants;
 
 import java.util.List;
 import org.amberyard.core.whatif.ContourLine;
@@ -13,7 +13,7 @@ public final class TwoTogether {
     private final double[][] presentCosts;
     private final int baseline;
 
-    TwoTogether(int first, int second, Grid grid, double[][] presentCosts, int baseline) {
+    public TwoTogether(int first, int second, Grid grid, double[][] presentCosts, int baseline) {
         this.first = first;
         this.second = second;
         this.grid = grid;

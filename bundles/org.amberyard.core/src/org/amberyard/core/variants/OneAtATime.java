@@ -1,4 +1,4 @@
-package org.amberyard.study.whatif;
+package org.amberyard.core.variants;
 
 import org.amberyard.core.whatif.PlanDraws;
 import org.amberyard.core.whatif.Spread;
@@ -10,7 +10,7 @@ public final class OneAtATime {
     private final TornadoPlan plan;
     private final double[][] presentCosts;
 
-    OneAtATime(TornadoPlan plan, double[][] presentCosts) {
+    public OneAtATime(TornadoPlan plan, double[][] presentCosts) {
         this.plan = plan;
         this.presentCosts = presentCosts;
     }

@@ -1,0 +1,63 @@
+package org.amberyard.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rows of a sweep of the example, as text and column by column. */
+class SweepVerbTest {
+    private static final Path EXAMPLE = Path.of(System.getProperty("basedir", "."))
+            .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize().toAbsolutePath();
+    private static final int DRAWS = 30;
+
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    private Path folder;
+
+    private int run(String out, String threads) {
+        return new CommandLine().run(List.of("sweep", EXAMPLE.toString(), "--out", out, "--draws", String.valueOf(DRAWS), "--threads", threads),
+                folder, new PrintStream(new ByteArrayOutputStream()), new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void bothFilesHoldTheSameNumbers() throws Exception {
+        assertEquals(0, run("rows.csv", "1"), err.toString(StandardCharsets.UTF_8));
+        assertEquals(0, run("rows.columns", "2"), err.toString(StandardCharsets.UTF_8));
+        List<String> lines = Files.readAllLines(folder.resolve("rows.csv"));
+        assertEquals(DRAWS + 1, lines.size());
+        assertTrue(lines.get(0).startsWith("Draw,\"Diesel price\","), lines.get(0));
+
+        ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("rows.columns"))).order(ByteOrder.LITTLE_ENDIAN);
+        byte[] mark = new byte[8];
+        bytes.get(mark);
+        assertEquals("AMBCOLS1", new String(mark, StandardCharsets.US_ASCII));
+        int columns = bytes.getInt();
+        for (int column = 0; column < columns; column++) {
+            bytes.position(bytes.getInt() + bytes.position());
+        }
+        assertEquals(DRAWS, bytes.getInt());
+        for (int column = 0; column < columns; column++) {
+            for (int row = 0; row < DRAWS; row++) {
+                assertEquals(Double.parseDouble(lines.get(row + 1).split(",")[column + 1]), bytes.getDouble(), 0);
+            }
+        }
+        assertEquals(0, bytes.remaining());
+    }
+
+    @Test
+    void anotherKindOfFileIsRefused() {
+        assertEquals(2, run("rows.xlsx", "1"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("its name must end in .csv or .columns."));
+    }
+}

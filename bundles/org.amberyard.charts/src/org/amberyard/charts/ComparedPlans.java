@@ -1,0 +1,47 @@
+package org.amberyard.charts;
+
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.variants.WhatIfResults;
+
+/** A plan of a what-if and the baseline that it is compared with, in words. */
+record ComparedPlans(WhatIfResults results, int plan) {
+
+    StudyResult base() {
+        return results.base();
+    }
+
+    int baseline() {
+        return base().input().baseline();
+    }
+
+    String name() {
+        return base().plans().get(plan).name();
+    }
+
+    String baselineName() {
+        return base().baseline().name();
+    }
+
+    String currency() {
+        return base().input().currency();
+    }
+
+    /** A saving as a subtitle says it. */
+    String saving(double amount) {
+        return amount < 0 ? "costs " + money(-amount) + " more" : "saves " + money(amount);
+    }
+
+    String money(double amount) {
+        return Figures.money(currency(), amount);
+    }
+
+    /** Label of an axis of savings. */
+    String savingLabel() {
+        return "Saving against “" + baselineName() + "” (" + StatedMoney.present(base().input()) + ")";
+    }
+
+    String input(int place) {
+        return results.inputs().names().get(place);
+    }
+
+}

@@ -1,0 +1,53 @@
+package org.amberyard.charts;
+
+import java.util.Arrays;
+import java.util.List;
+import org.amberyard.core.variants.WhatIfResults;
+
+/** The charts of a what-if, in the order in which they answer questions. A chart of what is not worked out yet says so. */
+public enum WhatIfChart {
+    /** Inputs one at a time. */
+    TORNADO("One at a time", TornadoChart::of),
+    /** Spread of the saving. */
+    DISTRIBUTION("All together", SavingDistributionChart::of),
+    /** What decides. */
+    SHARES("What decides", VarianceSharesChart::of),
+    /** Two inputs together. */
+    GRID("Two inputs", TwoInputsChart::of),
+    /** Where plans cost the same. */
+    BREAK_EVEN("Break-even", BreakEvenChart::of),
+    /** Named scenarios. */
+    SCENARIOS("Scenarios", ScenarioChart::of),
+    /** What must be appropriated. */
+    BUDGET("Budget at risk", AppropriationFanChart::of),
+    /** How the mean settles. */
+    CONVERGENCE("How the mean settles", ConvergenceChart::of);
+
+    private interface Maker {
+        Chart of(WhatIfResults results, int plan, ChartTheme theme);
+    }
+
+    private final String label;
+    private final Maker maker;
+
+    WhatIfChart(String label, Maker maker) {
+        this.label = label;
+        this.maker = maker;
+    }
+
+    /** Short name for buttons and lists. */
+    public String label() {
+        return label;
+    }
+
+    /** The chart of a plan by its place in the study. */
+    public Chart of(WhatIfResults results, int plan, ChartTheme theme) {
+        return maker.of(results, plan, theme);
+    }
+
+    /** All charts of the first plan that is compared with the baseline. */
+    public static List<Chart> all(WhatIfResults results, ChartTheme theme) {
+        int plan = FirstPlan.of(results.base());
+        return Arrays.stream(values()).map(chart -> chart.of(results, plan, theme)).toList();
+    }
+}

@@ -1,0 +1,20 @@
+package org.amberyard.core.variants;
+
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+
+/**
+ * What a what-if has found so far.
+ *
+ * @param base results of the study as it is
+ * @param inputs the inputs that vary
+ * @param single inputs one at a time
+ * @param scenarios plans in the scenarios
+ * @param all draws of all inputs together; fewer than wanted while they are being worked out or when they were stopped
+ * @param grid the two widest inputs together
+ * @param shares what explains the variance
+ * @param breakEven where plans cost the same
+ */
+public record WhatIfResults(StudyResult base, VariedInputs inputs, Optional<OneAtATime> single, Optional<Scenarios> scenarios,
+        Optional<AllTogether> all, Optional<TwoTogether> grid, Optional<VarianceShares> shares, Optional<BreakEvenLine> breakEven) {
+}

@@ -1,0 +1,62 @@
+package org.amberyard.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.study.whatif.RunPart;
+import org.amberyard.study.whatif.SavedRun;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A run that is kept is read as it was written, and what is no run is refused. */
+class WhatIfFileTest {
+    private static final SavedRun RUN = new SavedRun("abc", Map.of(RunPart.ALL, new double[][] {{1, -2.5, Double.MIN_VALUE}, {4, 5, 6}},
+            RunPart.BREAK_EVEN, new double[][] {{}, {}}));
+
+    @TempDir
+    private Path folder;
+
+    private Path file() {
+        return WhatIfFile.beside(folder.resolve("district.amberyard"));
+    }
+
+    @Test
+    void itIsReadAsItWasWritten() throws IOException {
+        assertEquals(Optional.empty(), WhatIfFile.read(file()));
+        WhatIfFile.write(RUN, file());
+        SavedRun read = WhatIfFile.read(file()).orElseThrow();
+        assertEquals("abc", read.fingerprint());
+        assertEquals(RUN.parts().keySet(), read.parts().keySet());
+        assertArrayEquals(RUN.parts().get(RunPart.ALL)[0], read.parts().get(RunPart.ALL)[0], 0);
+        assertEquals(2, read.parts().get(RunPart.BREAK_EVEN).length);
+    }
+
+    @Test
+    void theSameRunGivesTheSameBytes() throws IOException {
+        WhatIfFile.write(RUN, file());
+        byte[] first = Files.readAllBytes(file());
+        WhatIfFile.write(RUN, file());
+        assertArrayEquals(first, Files.readAllBytes(file()));
+    }
+
+    @Test
+    void whatIsCutOffOrSomethingElseIsRefused() throws IOException {
+        WhatIfFile.write(RUN, file());
+        byte[] whole = Files.readAllBytes(file());
+        for (int length = 0; length < whole.length; length += 7) {
+            Files.write(file(), Arrays.copyOf(whole, length));
+            assertThrows(IOException.class, () -> WhatIfFile.read(file()));
+        }
+        Files.writeString(file(), "something else");
+        assertThrows(IOException.class, () -> WhatIfFile.read(file()));
+        assertTrue(Files.exists(file()));
+    }
+}

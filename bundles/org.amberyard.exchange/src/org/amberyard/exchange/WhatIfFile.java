@@ -1,0 +1,113 @@
+package org.amberyard.exchange;
+
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+import org.amberyard.study.whatif.RunPart;
+import org.amberyard.study.whatif.SavedRun;
+
+/**
+ * Keeps what a what-if has found in a file beside its study, {@code STUDY.whatif}: compressed; a mark with the version, the
+ * study's fingerprint, then for each part its name, number of results, number of variants, and the results one after the other.
+ * The same run gives the same bytes.
+ */
+public final class WhatIfFile {
+    private static final String MARK = "Amberyard what-if 1";
+    private static final String ENDING = ".whatif";
+    private static final int MOST_NUMBERS = 400_000_000;
+
+    private WhatIfFile() {
+    }
+
+    /** The file beside a study's file. */
+    public static Path beside(Path study) {
+        return study.resolveSibling(study.getFileName() + ENDING);
+    }
+
+    /** Writes a run; the file before it stays as it was when that fails. */
+    public static void write(SavedRun run, Path file) throws IOException {
+        Path made = file.resolveSibling(file.getFileName() + ".new");
+        try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(new GZIPOutputStream(Files.newOutputStream(made))))) {
+            out.writeUTF(MARK);
+            out.writeUTF(run.fingerprint());
+            out.writeInt(run.parts().size());
+            for (Map.Entry<RunPart, double[][]> part : run.parts().entrySet()) {
+                out.writeUTF(part.getKey().name());
+                write(part.getValue(), out);
+            }
+        } catch (IOException e) {
+            Files.deleteIfExists(made);
+            throw e;
+        }
+        Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static void write(double[][] columns, DataOutputStream out) throws IOException {
+        out.writeInt(columns.length);
+        out.writeInt(columns.length == 0 ? 0 : columns[0].length);
+        for (double[] column : columns) {
+            for (double value : column) {
+                out.writeDouble(value);
+            }
+        }
+    }
+
+    /**
+     * Reads a run; empty where there is no file.
+     *
+     * @throws IOException when the file holds something else, or is cut off
+     */
+    public static Optional<SavedRun> read(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        try (DataInputStream in = new DataInputStream(new BufferedInputStream(new GZIPInputStream(Files.newInputStream(file))))) {
+            if (!MARK.equals(in.readUTF())) {
+                throw new IOException(file + " is no what-if of this version; delete it and run the what-if again");
+            }
+            String fingerprint = in.readUTF();
+            Map<RunPart, double[][]> parts = new EnumMap<>(RunPart.class);
+            for (int left = in.readInt(); left > 0; left--) {
+                parts.put(part(in.readUTF(), file), columns(in, file));
+            }
+            if (in.read() >= 0) {
+                throw new IOException(file + " goes on behind its end");
+            }
+            return Optional.of(new SavedRun(fingerprint, parts));
+        }
+    }
+
+    private static RunPart part(String name, Path file) throws IOException {
+        for (RunPart part : RunPart.values()) {
+            if (part.name().equals(name)) {
+                return part;
+            }
+        }
+        throw new IOException(file + " holds a part “" + name + "” that this version does not know");
+    }
+
+    private static double[][] columns(DataInputStream in, Path file) throws IOException {
+        int count = in.readInt();
+        int rows = in.readInt();
+        if (count < 0 || rows < 0 || (long) count * rows > MOST_NUMBERS) {
+            throw new IOException(file + " claims " + count + " results of " + rows + " variants, which is too many");
+        }
+        double[][] columns = new double[count][rows];
+        for (double[] column : columns) {
+            for (int row = 0; row < rows; row++) {
+                column[row] = in.readDouble();
+            }
+        }
+        return columns;
+    }
+}

@@ -1,0 +1,64 @@
+package org.amberyard.report;
+
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.core.whatif.Block;
+import org.amberyard.core.whatif.BlockSink;
+
+/**
+ * Writes rows of a sweep column by column in blocks, so that programs read them fast. All numbers are little-endian. The file
+ * begins with the eight bytes {@code AMBCOLS1}, the number of columns (32-bit integer), and each column's header (32-bit length
+ * in bytes, then UTF-8). Blocks follow to the end of the file: number of rows (32-bit integer), then for each column that many
+ * 64-bit floating-point numbers. Rows are in the order of the draws, from draw 0 on.
+ */
+public final class SweepColumns implements BlockSink, Closeable {
+    private static final String MARK = "AMBCOLS1";
+
+    private final OutputStream out;
+
+    /** Begins a file. */
+    public SweepColumns(Path file, List<String> columns) throws IOException {
+        out = new BufferedOutputStream(Files.newOutputStream(file));
+        out.write(MARK.getBytes(StandardCharsets.US_ASCII));
+        write(columns.size());
+        for (String column : columns) {
+            byte[] header = column.getBytes(StandardCharsets.UTF_8);
+            write(header.length);
+            out.write(header);
+        }
+    }
+
+    private void write(int number) throws IOException {
+        out.write(ByteBuffer.allocate(Integer.BYTES).order(ByteOrder.LITTLE_ENDIAN).putInt(number).array());
+    }
+
+    /** @throws UncheckedIOException when the file cannot be written on */
+    @Override
+    public boolean take(Block block) {
+        try {
+            write(block.draws());
+            for (double[] column : block.columns()) {
+                ByteBuffer bytes = ByteBuffer.allocate(column.length * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
+                bytes.asDoubleBuffer().put(column);
+                out.write(bytes.array());
+            }
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        out.close();
+    }
+}

@@ -1,0 +1,133 @@
+package org.amberyard.study.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.BreakEvenCurve;
+import org.amberyard.core.whatif.Convergence;
+import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A what-if of two prices of the example with all its parts. */
+class WhatIfRunTest {
+    private static final int REBATE = 2;
+    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
+
+    private static Study study;
+    private static StudyResult base;
+
+    @BeforeAll
+    static void evaluate() throws StudyFileException {
+        study = ExampleWhatIf.without(4000);
+        UncertainInput diesel = ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
+        diesel.setLow(0.3);
+        ExampleWhatIf.add(study, "Bus price", "ElectricType", "Electric C 150", "purchasePrice").setHigh(1.6);
+        base = EVALUATOR.evaluate(StudyCompiler.compile(study));
+    }
+
+    private static WhatIfRun run(Optional<SavedRun> before) {
+        return new WhatIfRun(study, base, 2, before);
+    }
+
+    private static void go(WhatIfRun run, Progress progress) {
+        run.run(progress, soFar -> {
+        });
+    }
+
+    @Test
+    void aStoppedRunGoesOnToWhereItWouldHaveEnded() {
+        WhatIfRun whole = run(Optional.empty());
+        go(whole, Progress.NONE);
+        assertTrue(whole.isComplete());
+
+        WhatIfRun stopped = run(Optional.empty());
+        go(stopped, share -> {
+            if (share > 0.3) {
+                throw new CancellationException();
+            }
+        });
+        assertFalse(stopped.isComplete());
+        WhatIfRun again = run(Optional.of(stopped.saved()));
+        go(again, Progress.NONE);
+        assertTrue(again.isComplete());
+        WhatIfResults one = whole.results();
+        WhatIfResults other = again.results();
+        assertArrayEquals(one.all().orElseThrow().presentCosts(REBATE), other.all().orElseThrow().presentCosts(REBATE), 0);
+        assertEquals(one.shares().orElseThrow().ofSaving(REBATE), other.shares().orElseThrow().ofSaving(REBATE));
+        assertEquals(one.breakEven(), other.breakEven());
+        assertEquals(whole.saved().fingerprint(), again.saved().fingerprint());
+    }
+
+    @Test
+    void resultsOfAKeptRunAreThereWithoutWork() {
+        WhatIfRun whole = run(Optional.empty());
+        go(whole, Progress.NONE);
+        WhatIfRun opened = run(Optional.of(whole.saved()));
+        assertTrue(opened.isComplete());
+        assertEquals(whole.results().single().orElseThrow().saving(REBATE, 0), opened.results().single().orElseThrow().saving(REBATE, 0));
+    }
+
+    /** At each point of the curve both plans cost the same, found by putting its values into the study. */
+    @Test
+    void theBreakEvenCurveHoldsWhenItIsPutIn() {
+        WhatIfRun run = run(Optional.empty());
+        go(run, Progress.NONE);
+        BreakEvenLine line = run.results().breakEven().orElseThrow();
+        List<BreakEvenCurve> points = line.plans().get(REBATE);
+        assertTrue(points.stream().anyMatch(p -> !p.at().values().isEmpty()), "the plan pays up to some price of buses");
+        StudyVariants variants = new StudyVariants(study);
+        for (BreakEvenCurve point : points.subList(0, 2)) {
+            for (double value : point.at().values()) {
+                double[] values = new double[2];
+                values[line.first()] = value;
+                values[line.second()] = point.other();
+                StudyResult at = EVALUATOR.evaluate(variants.at(values));
+                assertEquals(at.baseline().measures().presentCost(), at.plans().get(REBATE).measures().presentCost(), 0.01);
+            }
+        }
+    }
+
+    @Test
+    void drawsAreEnoughWhenTheMeanIsKnown() {
+        study.getWhatIf().setErrorWanted(2000);
+        WhatIfRun run = run(Optional.empty());
+        go(run, Progress.NONE);
+        AllTogether all = run.results().all().orElseThrow();
+        study.getWhatIf().setErrorWanted(0);
+        RunEnd end = all.end();
+        assertEquals(RunEnd.Reason.ENOUGH, end.reason());
+        assertTrue(end.draws() < 4000, end.draws() + " draws");
+        List<Convergence> course = all.convergence(REBATE);
+        assertTrue(course.get(course.size() - 1).standardError() <= 2000);
+    }
+
+    @Test
+    void theFingerprintIsOfTheInputs() throws StudyFileException {
+        Study one = ExampleWhatIf.example();
+        String print = StudyFingerprint.of(one);
+        assertEquals(print, StudyFingerprint.of(ExampleWhatIf.example()));
+        one.getWhatIf().setSeed(7);
+        assertNotEquals(print, StudyFingerprint.of(one));
+        one.getWhatIf().setSeed(1);
+        assertEquals(print, StudyFingerprint.of(one));
+        one.getBuses().get(0).setRoute(one.getBuses().get(1).getRoute());
+        assertNotEquals(print, StudyFingerprint.of(one));
+    }
+}

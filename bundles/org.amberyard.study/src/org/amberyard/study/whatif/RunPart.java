@@ -1,0 +1,28 @@
+package org.amberyard.study.whatif;
+
+/** A part of a what-if, in the order in which they are worked out. */
+public enum RunPart {
+    /** Inputs one at a time. */
+    SINGLE("One at a time"),
+    /** Named scenarios. */
+    SCENARIOS("Scenarios"),
+    /** Draws of all inputs together. */
+    ALL("All together"),
+    /** The two widest inputs together. */
+    GRID("Two together"),
+    /** What explains the variance. */
+    SHARES("Variance"),
+    /** Where plans cost the same. */
+    BREAK_EVEN("Break-even");
+
+    private final String label;
+
+    RunPart(String label) {
+        this.label = label;
+    }
+
+    /** Name for progress and messages. */
+    public String label() {
+        return label;
+    }
+}

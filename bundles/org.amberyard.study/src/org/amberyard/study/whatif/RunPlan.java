@@ -1,0 +1,74 @@
+package org.amberyard.study.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.core.progress.Progress;
+
+/** What the parts of a what-if take. */
+final class RunPlan {
+    /** About as many as a search for break-evens takes for a plan. */
+    private static final int SEARCH_EVALUATIONS = 300;
+
+    private final StudyWhatIf whatIf;
+    private final int single;
+    private final int shares;
+
+    RunPlan(StudyWhatIf whatIf) {
+        this.whatIf = whatIf;
+        this.single = whatIf.single().count();
+        this.shares = whatIf.shares().count();
+    }
+
+    /** The parts that the study has, by its two widest inputs, or fewer. */
+    List<RunPart> parts(int[] widest) {
+        List<RunPart> parts = new ArrayList<>(List.of(RunPart.SINGLE));
+        if (!whatIf.study().getWhatIf().getScenarios().isEmpty()) {
+            parts.add(RunPart.SCENARIOS);
+        }
+        parts.add(RunPart.ALL);
+        if (widest.length > 1) {
+            parts.add(RunPart.GRID);
+        }
+        parts.add(RunPart.SHARES);
+        if (widest.length > 1) {
+            parts.add(RunPart.BREAK_EVEN);
+        }
+        return parts;
+    }
+
+    /** Evaluations of a part. */
+    int count(RunPart part) {
+        return switch (part) {
+            case SINGLE -> single;
+            case SCENARIOS -> whatIf.study().getWhatIf().getScenarios().size();
+            case ALL -> whatIf.study().getWhatIf().getDraws();
+            case GRID -> StudyWhatIf.GRID_STEPS * StudyWhatIf.GRID_STEPS;
+            case SHARES -> shares;
+            case BREAK_EVEN -> SEARCH_EVALUATIONS;
+        };
+    }
+
+    /** Variants of a part. */
+    Evaluations of(RunPart part, int[] widest) {
+        return switch (part) {
+            case SINGLE -> whatIf.single();
+            case ALL -> whatIf.together();
+            case GRID -> whatIf.grid(widest);
+            case SHARES -> whatIf.shares();
+            case SCENARIOS, BREAK_EVEN -> throw new IllegalArgumentException(part.label() + " has no list of variants");
+        };
+    }
+
+    /** Progress of a part as part of the whole. */
+    Progress share(Progress whole, RunPart part) {
+        double all = 0;
+        double before = 0;
+        for (RunPart each : RunPart.values()) {
+            all += count(each);
+            before += each.ordinal() < part.ordinal() ? count(each) : 0;
+        }
+        double from = before / all;
+        double length = count(part) / all;
+        return done -> whole.at(from + length * done);
+    }
+}

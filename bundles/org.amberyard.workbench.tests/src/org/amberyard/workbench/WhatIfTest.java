@@ -1,0 +1,158 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.exchange.WhatIfFile;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricesPackage;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifPackage;
+import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.session.WhatIfWork.Phase;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Varies a field by pointing at it, runs the what-if, stops it, goes on, and opens the study again. */
+@ExtendWith(WorkbenchExtension.class)
+class WhatIfTest {
+    private static final int DRAWS = 3000;
+
+    @TempDir
+    private Path folder;
+
+    private static Composite open(OpenStudy study) {
+        return study.display().syncCall(() -> {
+            try {
+                OpenStudy.page().showView("org.amberyard.workbench.whatIf");
+            } catch (PartInitException e) {
+                throw new AssertionError(e);
+            }
+            return study.display().getFocusControl().getParent();
+        });
+    }
+
+    private static ChartCanvas canvas(Composite view) {
+        return View.all(view, ChartCanvas.class).get(0);
+    }
+
+    private static Button button(Composite view) {
+        return View.all(view, Button.class).get(0);
+    }
+
+    private static void press(OpenStudy study, Composite view) {
+        study.await(() -> button(view).isEnabled());
+        study.display().syncExec(() -> button(view).notifyListeners(SWT.Selection, new Event()));
+    }
+
+    private static void set(OpenStudy study, int draws) {
+        study.display().syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
+                study.study().getWhatIf(), WhatifPackage.Literals.WHAT_IF__DRAWS, draws)));
+        study.awaitResult();
+    }
+
+    private static void vary(OpenStudy study, Grid grid) {
+        study.display().syncExec(() -> {
+            MenuItem vary = List.of(grid.getMenu().getItems()).stream().filter(i -> i.getText().contains("Vary this")).findFirst()
+                    .orElseThrow();
+            vary.notifyListeners(SWT.Selection, new Event());
+        });
+    }
+
+    private static FuelPrice diesel(Study study) {
+        return study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aFieldIsVariedByPointingAtIt(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study(),
+                    StudyPackage.Literals.STUDY__WHAT_IF, null)));
+            Grid prices = study.goTo(diesel(study.study()), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L);
+            vary(study, prices);
+
+            UncertainInput input = study.study().getWhatIf().getInputs().get(0);
+            assertEquals("FuelPrice", input.getKind());
+            assertEquals("diesel", input.getElement());
+            assertEquals("pricePerL", input.getField());
+            assertTrue(display.syncCall(() -> FeatureTable.inFocus().filter(t -> t.selected() == input).isPresent()),
+                    "the new input is in focus");
+
+            display.syncExec(study.session()::undo);
+            assertNull(study.study().getWhatIf(), "one edit takes the input and the what-if back");
+        }
+    }
+
+    @Test
+    void itRunsAndShowsItsCharts(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = open(study);
+            study.await(() -> canvas(view).textAlternative().startsWith("Not run yet."));
+            set(study, DRAWS);
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+            study.await(() -> canvas(view).textAlternative().contains("with all inputs as they are. All low together add"));
+            assertEquals(DRAWS, study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws());
+
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), diesel(study.study()),
+                    PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 2.0)));
+            study.await(() -> canvas(view).textAlternative().startsWith("The study has changed since this was run."));
+            display.syncExec(study.session()::undo);
+            study.await(() -> !canvas(view).textAlternative().startsWith("The study has changed"));
+        }
+    }
+
+    @Test
+    void whatIsDoneWhenItIsStoppedIsKeptAndOpenedAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = open(study);
+            set(study, 300_000);
+            press(study, view);
+            study.await(() -> study.session().whatIf().results().flatMap(r -> r.all()).isPresent());
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.STOPPED);
+            int done = study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws();
+            assertTrue(done > 0 && done < 300_000, done + " draws");
+            assertEquals("Go on", display.syncCall(() -> button(view).getText()).replace("&", ""));
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+            study.await(() -> Files.exists(WhatIfFile.beside(study.file())));
+        }
+        try (OpenStudy again = OpenStudy.opened(display, folder)) {
+            again.await(() -> again.session().whatIf().results().flatMap(r -> r.all()).isPresent());
+            assertTrue(again.session().whatIf().results().orElseThrow().single().isPresent());
+            assertFalse(display.syncCall(again.session().whatIf()::isOutdated));
+        }
+    }
+
+    @Test
+    void thePageHasInputsDrawsAndScenarios(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.show(PageKind.WHAT_IF);
+            Grid inputs = display.syncCall(() -> Tools.table("Uncertain inputs").grid());
+            assertEquals("Diesel price", display.syncCall(() -> inputs.model().text(0, 0)));
+            assertEquals("Diesel at 5 dollars a gallon",
+                    display.syncCall(() -> Tools.table("Scenarios").grid().model().text(0, 0)));
+        }
+    }
+}
