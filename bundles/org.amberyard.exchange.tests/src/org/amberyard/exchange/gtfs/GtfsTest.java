@@ -180,7 +180,7 @@ class GtfsTest {
         List<String> sentences = read(new GtfsText(), 0, "B1", "B2").sentences(study);
         assertEquals("2 blocks of Vale Transit with 4 runs and 13.1 mi a day, on Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026.",
                 sentences.get(0));
-        assertEquals("Other days of the schedule are left out: Sat, 8 days from 5 Sep 2026 to 24 Oct 2026, Mon, 1 day from 12 Oct 2026 to "
+        assertEquals("Other days of the schedule are left out: Sat, 8 days from 5 Sep 2026 to 24 Oct 2026; Mon, 1 day from 12 Oct 2026 to "
                 + "12 Oct 2026.", sentences.get(1));
         assertTrue(sentences.get(2).startsWith("Lengths are along the shapes of the trips, and in straight lines from stop to stop, which "
                 + "roads exceed; correct them. Not in them: the way from the yard and back, and 4.15 mi"), sentences.get(2));

@@ -103,11 +103,15 @@ public final class GtfsImport {
     private Optional<String> others() {
         List<GtfsDays> others = feed.kinds().stream().filter(d -> !d.equals(choice.days())).toList();
         return others.isEmpty() ? Optional.empty() : Optional.of("Other days of the schedule are left out: "
-                + named(others.stream().map(GtfsDays::words).toList()) + ".");
+                + listed(others.stream().map(GtfsDays::words).toList(), "; ") + ".");
     }
 
     private static String named(List<String> names) {
-        return names.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-                + (names.size() > MOST_NAMED ? " and " + (names.size() - MOST_NAMED) + " more" : "");
+        return listed(names, ", ");
+    }
+
+    private static String listed(List<String> words, String between) {
+        return words.stream().limit(MOST_NAMED).collect(Collectors.joining(between))
+                + (words.size() > MOST_NAMED ? " and " + (words.size() - MOST_NAMED) + " more" : "");
     }
 }
