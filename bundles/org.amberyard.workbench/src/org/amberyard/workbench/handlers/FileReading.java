@@ -27,7 +27,6 @@ public abstract class FileReading<T> extends Job {
     protected FileReading(Path file) {
         super(NLS.bind(Messages.Import_reading, file.getFileName()));
         this.file = file;
-        setUser(true);
     }
 
     /**
