@@ -85,7 +85,7 @@ final class ImportGtfsVerb implements Verb {
         update.apply();
         StudyArgument.save(study, file);
         imported.sentences(study).forEach(console.out()::println);
-        UpdateText.print(update, console.out());
+        UpdateText.print(update.changes(), console.out());
     }
 
     private static GtfsDays days(GtfsFeed feed, Optional<String> named) throws WrongUse {

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -49,11 +50,13 @@ final class ImportMeterVerb implements Verb {
             throw new WrongUse("STUDY is " + paths.study() + ", which has no depot that could have a building.");
         }
         MeterImport imported = read(paths.file(), arguments, depot);
+        List<String> changes = imported.changes(depot);
         imported.keepSolar(depot);
         depot.getBuildingLoadDays().removeAll(imported.replaced(depot));
         depot.getBuildingLoadDays().addAll(imported.days());
         StudyArgument.save(study, paths.study());
         imported.sentences().forEach(console.out()::println);
+        UpdateText.print(changes, console.out());
         console.out().println(imported.days().size() + " load days are in the study.");
         return ExitCode.DONE;
     }

@@ -43,7 +43,7 @@ final class ImportWeatherVerb implements Verb {
         imported.update().apply();
         StudyArgument.save(study, paths.study());
         imported.sentences().forEach(console.out()::println);
-        UpdateText.print(imported.update(), console.out());
+        UpdateText.print(imported.update().changes(), console.out());
         return ExitCode.DONE;
     }
 

@@ -2,7 +2,6 @@ package org.amberyard.batch;
 
 import java.io.PrintStream;
 import java.util.List;
-import org.amberyard.exchange.StudyUpdate;
 
 /** Prints what an import changed in a study. */
 final class UpdateText {
@@ -11,8 +10,7 @@ final class UpdateText {
     private UpdateText() {
     }
 
-    static void print(StudyUpdate update, PrintStream out) {
-        List<String> changes = update.changes();
+    static void print(List<String> changes, PrintStream out) {
         out.println(changes.isEmpty() ? "Nothing changed." : "Changed:");
         changes.stream().limit(MOST_LISTED).forEach(c -> out.println("  " + c));
         if (changes.size() > MOST_LISTED) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -170,6 +171,25 @@ class GreenButtonTest {
         assertEquals(List.of("meter.xml, row 4, column “dstEndRule”: “B40E2” must be a rule of daylight saving in 8 hexadecimal digits, "
                 + "such as 360E2000."), problems(GreenButtonFile.CLOCK.replace("B40E2000", "B40E2"), DELIVERED, METER,
                         wattHours(1, JULY, JULY.plusDays(1))));
+    }
+
+    /** India is five and a half hours ahead of UTC; hourly readings start at the half hours of UTC. */
+    @Test
+    void hoursAreThoseOfTheLocalClock() throws Exception {
+        ZonedDateTime july = JULY.withZoneSameLocal(ZoneId.of("Asia/Kolkata"));
+        String hours = GreenButtonFile.block(1, GreenButtonFile.readings(july, july.plusMonths(1), 3600, t -> kw(t) * 1000));
+        MeterImport read = read(METER, GreenButtonFile.type(1, 72, 0, 1, 4, 3600), hours).load(0, july.getZone(), List.of());
+        assertEquals(30, NumberSeries.parse(read.days().get(0).getMeanKw())[8], 1e-9);
+    }
+
+    @Test
+    void lengthsThatNobodyTellsAreThoseBetweenReadings() throws Exception {
+        String bare = wattHours(1, JULY, AUGUST).replace("<espi:duration>900</espi:duration>", "");
+        MeterImport read = load(read(GreenButtonFile.CLOCK, METER, bare, DELIVERED.replace("<espi:intervalLength>900</espi:intervalLength>",
+                "")));
+        assertJuly(read);
+        assertTrue(read.sentences().contains("The file marks 2,976 readings as estimated, questionable or projected; they count as they "
+                + "are."), read.sentences().toString());
     }
 
     @Test

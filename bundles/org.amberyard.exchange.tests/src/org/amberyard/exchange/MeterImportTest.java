@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.LoadDayKind;
 import org.amberyard.model.meta.NumberSeries;
@@ -166,6 +167,20 @@ class MeterImportTest {
         assertWeekday(read.days().get(0));
         assertTrue(read.sentences().contains("40 readings are missing, on 10 Jul 2025, and 1 whole day is missing; the means of the "
                 + "other days of their month stand in, so the load is partly estimated."), read.sentences().toString());
+    }
+
+    @Test
+    void anImportOfTheSameMonthSaysWhatChanges() throws Exception {
+        Depot depot = DepotFactory.eINSTANCE.createDepot();
+        MeterImport first = read(july());
+        assertEquals(List.of("building load, July weekday is added: mean 16.67 kW, peak 30.00 kW",
+                "building load, July weekend is added: mean 10.00 kW, peak 10.00 kW"), first.changes(depot));
+        depot.getBuildingLoadDays().addAll(first.days());
+        assertEquals(List.of(), read(july()).changes(depot));
+        List<String> lower = july();
+        lower.replaceAll(l -> l.replace(",7.5", ",5.0"));
+        assertEquals(List.of("building load, July weekday: mean 16.67 kW, peak 30.00 kW → mean 13.33 kW, peak 20.00 kW"),
+                read(lower).changes(depot));
     }
 
     /** 31 days of 240 kWh and 160 kWh more on each of 23 weekdays are 11,120 kWh. */

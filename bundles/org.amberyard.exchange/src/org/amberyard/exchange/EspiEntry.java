@@ -13,6 +13,8 @@ import javax.xml.stream.XMLStreamReader;
 final class EspiEntry {
     static final String ESPI = "http://naesb.org/espi";
     private static final int MOST_LINKS = 1000;
+    /** Qualities of readings by a reference day, by interpolation, questionable and projected; from memory. */
+    private static final Set<String> DOUBTFUL = Set.of("8", "9", "10", "12");
 
     private final EspiReadingLimit limit;
     private final ProblemList problems;
@@ -106,13 +108,17 @@ final class EspiEntry {
 
     private void reading(XMLStreamReader xml) throws XMLStreamException {
         int at = SafeXml.line(xml);
-        EspiNumbers numbers = new EspiNumbers(SafeXml.leaves(xml), at, problems);
+        Map<String, String> texts = SafeXml.leaves(xml);
+        EspiNumbers numbers = new EspiNumbers(texts, at, problems);
         // From 1970 to 2099: a moment beyond is told in milliseconds, or damaged.
         long start = numbers.whole("start", 0, 4_102_444_799L);
         long length = numbers.whole("duration", 0, 10_000_000, 0);
         double value = numbers.decimal("value");
         if (limit.takes(at)) {
             readings.add(start, length, value, at);
+            if (DOUBTFUL.contains(texts.getOrDefault("quality", ""))) {
+                readings.countDoubtful();
+            }
         }
     }
 

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A meter of a Green Button file.
@@ -40,15 +42,20 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
                 + String.format(Locale.ROOT, ", %,d readings)", readings.count());
     }
 
-    /** Length of the intervals: that of the reading type, or else that of most readings, seconds. */
+    /** Length of the intervals: that of the reading type, else that of most readings, else most steps between them, seconds. */
     private long lengthS() {
         if (type.intervalS() > 0) {
             return type.intervalS();
         }
+        long own = most(IntStream.range(0, readings.count()).mapToLong(readings::lengthS));
+        int[] order = readings.inOrder();
+        return own > 0 ? own : most(IntStream.range(1, order.length)
+                .mapToLong(i -> readings.startS(order[i]) - readings.startS(order[i - 1])));
+    }
+
+    private static long most(LongStream lengths) {
         Map<Long, Integer> counts = new HashMap<>();
-        for (int i = 0; i < readings.count(); i++) {
-            counts.merge(readings.lengthS(i), 1, Integer::sum);
-        }
+        lengths.forEach(length -> counts.merge(length, 1, Integer::sum));
         return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse(0L);
     }
 
@@ -61,6 +68,7 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
     MeterFile load(LongFunction<LocalDateTime> local) throws ImportException {
         ProblemList problems = new ProblemList(file);
         List<MeterReading> loads = new ArrayList<>();
+        long lengthS = lengthS();
         int[] order = readings.inOrder();
         for (int i = 0; i < order.length; i++) {
             int at = order[i];
@@ -68,22 +76,22 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
                 checkSame(at, order[i - 1], problems);
                 continue;
             }
-            check(at, problems);
             LocalDateTime start = local.apply(readings.startS(at));
+            check(at, start, lengthS, problems);
             loads.add(new MeterReading(start, type.kilo(readings.value(at)), readings.line(at)));
         }
         problems.refuseIfAny();
-        return new MeterFile(file, MeterForm.GREEN_BUTTON, type.unit(), (int) (lengthS() / 60), false, loads);
+        return new MeterFile(file, MeterForm.GREEN_BUTTON, type.unit(), (int) (lengthS / 60), false, loads);
     }
 
-    private void check(int at, ProblemList problems) {
-        if (readings.lengthS(at) != 0 && readings.lengthS(at) != lengthS()) {
+    private void check(int at, LocalDateTime start, long lengthS, ProblemList problems) {
+        if (readings.lengthS(at) != 0 && readings.lengthS(at) != lengthS) {
             problems.add(readings.line(at), "duration", "The reading is " + readings.lengthS(at) + " s long but those of its meter "
-                    + "are " + lengthS() + " s.");
+                    + "are " + lengthS + " s.");
         }
-        if (readings.startS(at) % lengthS() != 0) {
-            problems.add(readings.line(at), "start", "The reading starts at " + readings.startS(at) + " s, which is no full "
-                    + lengthS() / 60 + " min.");
+        if (start.toLocalTime().toSecondOfDay() % lengthS != 0) {
+            problems.add(readings.line(at), "start", "The reading starts at " + start + " of the local clock, which is no full "
+                    + lengthS / 60 + " min.");
         }
         if (readings.value(at) < 0) {
             problems.add(readings.line(at), "value", String.format(Locale.ROOT, "“%s” must be at least 0: below it power is fed "

@@ -11,6 +11,17 @@ final class EspiReadings {
     private double[] value = new double[0];
     private int[] line = new int[0];
     private int count;
+    private int doubtful;
+
+    /** Counts a reading that the file marks as estimated, questionable or projected. */
+    void countDoubtful() {
+        doubtful++;
+    }
+
+    /** Readings that the file marks as estimated, questionable or projected. */
+    int doubtful() {
+        return doubtful;
+    }
 
     void add(long start, long length, double number, int row) {
         if (count == startS.length) {
@@ -27,6 +38,7 @@ final class EspiReadings {
     }
 
     void addAll(EspiReadings other) {
+        doubtful += other.doubtful;
         for (int i = 0; i < other.count; i++) {
             add(other.startS[i], other.lengthS[i], other.value[i], other.line[i]);
         }

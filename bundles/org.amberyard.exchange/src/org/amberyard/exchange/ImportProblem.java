@@ -9,6 +9,18 @@ package org.amberyard.exchange;
  * @param message what is wrong and what to do
  */
 public record ImportProblem(String file, int row, String column, String message) {
+    private static final int MOST_COLUMN = 80;
+    private static final int MOST_MESSAGE = 1200;
+
+    /** What is quoted from a file may be of any length; its middle is then left out. */
+    public ImportProblem {
+        column = shortened(column, MOST_COLUMN);
+        message = shortened(message, MOST_MESSAGE);
+    }
+
+    private static String shortened(String text, int most) {
+        return text.length() <= most ? text : text.substring(0, most / 2) + "…" + text.substring(text.length() - most / 3);
+    }
 
     @Override
     public String toString() {

@@ -2,9 +2,11 @@ package org.amberyard.exchange;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.model.common.CommonFactory;
@@ -14,6 +16,7 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
 import org.amberyard.model.depot.Depot;
+import org.amberyard.model.meta.NumberSeries;
 
 /**
  * The building's load made from a file of interval data, ready to be put into a study.
@@ -57,6 +60,35 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
     public List<BuildingLoadDay> replaced(Depot depot) {
         Set<Month> months = days.stream().map(BuildingLoadDay::getMonth).collect(Collectors.toSet());
         return depot.getBuildingLoadDays().stream().filter(d -> months.contains(d.getMonth())).toList();
+    }
+
+    /** What the imported days change in a study, in words; nothing where the same file was imported before. */
+    public List<String> changes(Depot depot) {
+        List<BuildingLoadDay> old = replaced(depot);
+        List<String> changes = new ArrayList<>();
+        for (BuildingLoadDay day : days) {
+            Optional<BuildingLoadDay> before = like(day, old);
+            if (before.isEmpty()) {
+                changes.add(name(day) + " is added: " + load(day));
+            } else if (!load(before.get()).equals(load(day))) {
+                changes.add(name(day) + ": " + load(before.get()) + " → " + load(day));
+            }
+        }
+        old.stream().filter(o -> like(o, days).isEmpty()).forEach(o -> changes.add(name(o) + " is removed"));
+        return changes;
+    }
+
+    private static Optional<BuildingLoadDay> like(BuildingLoadDay day, List<BuildingLoadDay> days) {
+        return days.stream().filter(d -> d.getMonth() == day.getMonth() && d.getDayKind() == day.getDayKind()).findFirst();
+    }
+
+    private static String name(BuildingLoadDay day) {
+        return "building load, " + day.getMonth().getLiteral() + " " + day.getDayKind().getLiteral();
+    }
+
+    private static String load(BuildingLoadDay day) {
+        return String.format(Locale.ROOT, "mean %.2f kW, peak %.2f kW", Arrays.stream(NumberSeries.parse(day.getMeanKw())).average().orElse(0),
+                Arrays.stream(NumberSeries.parse(day.getPeakDayKw())).max().orElse(0));
     }
 
     /** Gives the imported days the solar power of those that they take the place of, which no meter of the building tells. */

@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
@@ -95,6 +96,10 @@ public final class MeterSource {
         }
         if (chosen.clock().isEmpty()) {
             remarks.add("The file does not tell its local clock; it is taken as that of " + zone.getId() + ".");
+        }
+        if (chosen.readings().doubtful() > 0) {
+            remarks.add(String.format(Locale.ENGLISH, "The file marks %,d readings as estimated, questionable or projected; they count as "
+                    + "they are.", chosen.readings().doubtful()));
         }
         remarks.addAll(passedOver);
         return MeterImport.of(chosen.load(clock(chosen, zone)), bills, remarks);

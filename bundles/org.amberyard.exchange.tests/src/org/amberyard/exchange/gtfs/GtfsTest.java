@@ -95,6 +95,38 @@ class GtfsTest {
         assertEquals(List.of(), errors);
     }
 
+    /** The example “Blocks and service day” of the GTFS Reference, revised Nov 16, 2023, under trips.txt. */
+    @Test
+    void blocksOfTheReferenceAreToldApartByTheirDays() throws Exception {
+        StringBuilder calendar = new StringBuilder("service_id,monday,tuesday,wednesday,thursday,friday,saturday,sunday,start_date,end_date\n");
+        for (String week : List.of("mon-tues-wed-thurs-fri-sat-sun,1,1,1,1,1,1,1", "fri-sat-sun,0,0,0,0,1,1,1", "fri-sat,0,0,0,0,1,1,0",
+                "mon-tues-wed-thurs,1,1,1,1,0,0,0")) {
+            calendar.append(week).append(",20260907,20261004\n");
+        }
+        StringBuilder times = new StringBuilder("trip_id,arrival_time,departure_time,stop_id,stop_sequence\n");
+        for (String trip : List.of("trip_1,22:00:00,22:55:00", "trip_2,23:00:00,23:55:00", "trip_3,24:00:00,24:55:00",
+                "trip_4,20:00:00,20:50:00", "trip_5,21:00:00,21:50:00")) {
+            String[] cells = trip.split(",");
+            times.append(String.join(",", cells[0], cells[1], cells[1], "a", "1")).append('\n')
+                    .append(String.join(",", cells[0], cells[2], cells[2], "d", "2")).append('\n');
+        }
+        GtfsFeed feed = GtfsFeed.open(new GtfsText().without("calendar_dates.txt").table("calendar.txt", calendar.toString())
+                .table("stop_times.txt", times.toString()).table("trips.txt", "route_id,trip_id,service_id,block_id\n"
+                        + "r12,trip_1,mon-tues-wed-thurs-fri-sat-sun,red_loop\nr12,trip_2,fri-sat-sun,red_loop\n"
+                        + "r12,trip_3,fri-sat,red_loop\nr12,trip_4,mon-tues-wed-thurs,red_loop\n"
+                        + "r12,trip_5,mon-tues-wed-thurs,red_loop\n").folder(folder), ReadingProgress.NONE);
+        assertEquals(List.of("Mon+Tue+Wed+Thu", "Fri+Sat", "Sun"), feed.kinds().stream().map(GtfsDays::name).toList());
+        assertEquals(List.of("20:00 12", "21:00 12", "22:00 12"), runs(feed, 0));
+        assertEquals(List.of("22:00 12", "23:00 12"), runs(feed, 1), "the trip from 24:00 on is joined");
+        assertEquals(List.of("22:00 12", "23:00 12"), runs(feed, 2));
+    }
+
+    private static List<String> runs(GtfsFeed feed, int kind) throws ImportException {
+        Study night = StudyDefaults.create();
+        GtfsImport.read(feed, new GtfsChoice(feed.kinds().get(kind), Set.of("red_loop")), ReadingProgress.NONE).update(night).apply();
+        return night.getRoutes().get(0).getRuns().stream().map(Run::getName).toList();
+    }
+
     @Test
     void trainsAreLeftOut() throws Exception {
         GtfsText trains = new GtfsText().replace("routes.txt", ",Hill,3", ",Hill,2");
@@ -180,7 +212,7 @@ class GtfsTest {
         List<String> sentences = read(new GtfsText(), 0, "B1", "B2").sentences(study);
         assertEquals("2 blocks of Vale Transit with 4 runs and 13.1 mi a day, on Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026.",
                 sentences.get(0));
-        assertEquals("Other days of the schedule are left out: Sat, 8 days from 5 Sep 2026 to 24 Oct 2026, Mon, 1 day from 12 Oct 2026 to "
+        assertEquals("Other days of the schedule are left out: Sat, 8 days from 5 Sep 2026 to 24 Oct 2026; Mon, 1 day from 12 Oct 2026 to "
                 + "12 Oct 2026.", sentences.get(1));
         assertTrue(sentences.get(2).startsWith("Lengths are along the shapes of the trips, and in straight lines from stop to stop, which "
                 + "roads exceed; correct them. Not in them: the way from the yard and back, and 4.15 mi"), sentences.get(2));

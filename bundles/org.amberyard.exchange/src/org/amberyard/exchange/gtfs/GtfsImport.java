@@ -74,8 +74,8 @@ public final class GtfsImport {
         double km = runs.blocks().values().stream().flatMap(List::stream).mapToDouble(GtfsRun::km).sum();
         int count = runs.blocks().values().stream().mapToInt(List::size).sum();
         List<String> sentences = new ArrayList<>();
-        sentences.add(String.format(Locale.ENGLISH, "%d blocks of %s with %,d runs and %s a day, on %s.", runs.blocks().size(),
-                named(feed.agencies()), count, figures.of(Literals.RUN__DISTANCE_KM, km), choice.days().words()));
+        sentences.add(String.format(Locale.ENGLISH, "%s of %s with %s and %s a day, on %s.", counted(runs.blocks().size(), "block"),
+                named(feed.agencies()), counted(count, "run"), figures.of(Literals.RUN__DISTANCE_KM, km), choice.days().words()));
         others().ifPresent(sentences::add);
         sentences.add("Lengths are " + distances.ways().stream().map(GtfsDistance.Way::words).collect(Collectors.joining(", and "))
                 + ". Not in them: the way from the yard and back, and "
@@ -103,11 +103,19 @@ public final class GtfsImport {
     private Optional<String> others() {
         List<GtfsDays> others = feed.kinds().stream().filter(d -> !d.equals(choice.days())).toList();
         return others.isEmpty() ? Optional.empty() : Optional.of("Other days of the schedule are left out: "
-                + named(others.stream().map(GtfsDays::words).toList()) + ".");
+                + listed(others.stream().map(GtfsDays::words).toList(), "; ") + ".");
+    }
+
+    private static String counted(int count, String what) {
+        return String.format(Locale.ENGLISH, "%,d %s", count, count == 1 ? what : what + "s");
     }
 
     private static String named(List<String> names) {
-        return names.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-                + (names.size() > MOST_NAMED ? " and " + (names.size() - MOST_NAMED) + " more" : "");
+        return listed(names, ", ");
+    }
+
+    private static String listed(List<String> words, String between) {
+        return words.stream().limit(MOST_NAMED).collect(Collectors.joining(between))
+                + (words.size() > MOST_NAMED ? " and " + (words.size() - MOST_NAMED) + " more" : "");
     }
 }

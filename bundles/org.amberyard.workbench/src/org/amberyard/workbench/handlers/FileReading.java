@@ -13,6 +13,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
 
 /** Reads a file in the background; what was cancelled has no outcome. */
 public abstract class FileReading<T> extends Job {
@@ -26,7 +27,6 @@ public abstract class FileReading<T> extends Job {
     protected FileReading(Path file) {
         super(NLS.bind(Messages.Import_reading, file.getFileName()));
         this.file = file;
-        setUser(true);
     }
 
     /**
@@ -58,7 +58,10 @@ public abstract class FileReading<T> extends Job {
         return progress;
     }
 
-    /** Reads in the background, then tells on the thread of a shell, unless it was stopped or the shell is gone. */
+    /**
+     * Reads in the background, behind a dialog that can stop it when it takes longer than a moment; then tells on the thread of a shell,
+     * unless it was stopped or the shell is gone.
+     */
     final void readThen(Shell shell, Runnable tell) {
         addJobChangeListener(new JobChangeAdapter() {
             @Override
@@ -69,6 +72,7 @@ public abstract class FileReading<T> extends Job {
             }
         });
         schedule();
+        PlatformUI.getWorkbench().getProgressService().showInDialog(shell, this);
     }
 
     /** What the file holds, once it has been read. */

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.MeterImport;
 import org.amberyard.exchange.MeterSource;
+import org.amberyard.model.depot.Depot;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -37,8 +38,10 @@ public final class ImportMeterHandler extends ImportHandler<MeterSource> {
 
     private void offer(MeterSource source, int meter, ZoneId zone, Shell shell, StudyEditor editor) {
         try {
-            MeterImport imported = source.load(meter, zone, editor.session().study().getDepot().getBuildingMonths());
-            if (MessageDialog.openConfirm(shell, Messages.Meter_offer, String.join("\n", imported.sentences()))) {
+            Depot depot = editor.session().study().getDepot();
+            MeterImport imported = source.load(meter, zone, depot.getBuildingMonths());
+            String words = UpdateAddition.words(imported.sentences(), imported.changes(depot));
+            if (MessageDialog.openConfirm(shell, Messages.Meter_offer, words)) {
                 editor.reveal(new MeterAddition(editor.session(), imported).add(), null);
             }
         } catch (ImportException e) {

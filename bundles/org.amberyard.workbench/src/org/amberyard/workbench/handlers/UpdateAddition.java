@@ -23,7 +23,11 @@ public final class UpdateAddition {
 
     /** What was read and assumed, and what changes. */
     public String words(List<String> sentences) {
-        List<String> changes = update.changes();
+        return words(sentences, update.changes());
+    }
+
+    /** Sentences, and changes as far as a dialog has room. */
+    static String words(List<String> sentences, List<String> changes) {
         List<String> lines = new ArrayList<>(sentences);
         lines.add("");
         lines.add(changes.isEmpty() ? Messages.Update_nothing : Messages.Update_changes);
