@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -54,6 +55,28 @@ class ResultsViewTest {
             assertEquals(3, display.syncCall(() -> grid.model().frozenColumns()), "plan, year and purchase stay");
             assertEquals("Cost, money of the year (USD)", display.syncCall(() -> grid.model().header(4)));
         }
+    }
+
+    @Test
+    void rowsAreFoundByWordsAndSortedByFigures(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() == 3);
+            display.syncExec(() -> View.all(view, Text.class).get(0).setText("stages electric"));
+            assertEquals(List.of("Electric in stages"), display.syncCall(() -> firsts(grid)));
+            display.syncExec(() -> View.all(view, Text.class).get(0).setText("no such plan"));
+            assertEquals(List.of(), display.syncCall(() -> firsts(grid)));
+            display.syncExec(() -> View.all(view, Text.class).get(0).setText(""));
+            display.syncExec(() -> grid.model().sort(2, true));
+            assertEquals(List.of("Rebate buses only", "Like for like", "Electric in stages"), display.syncCall(() -> firsts(grid)), "by present cost");
+            display.syncExec(() -> grid.model().sort(2, false));
+            assertEquals(List.of("Electric in stages", "Like for like", "Rebate buses only"), display.syncCall(() -> firsts(grid)));
+        }
+    }
+
+    private static List<String> firsts(Grid grid) {
+        return IntStream.range(0, grid.model().rows()).mapToObj(row -> grid.model().text(row, 0)).toList();
     }
 
     @Test

@@ -20,6 +20,8 @@ final class Messages extends NLS {
     public static String Results_failed;
     public static String Results_filter;
     public static String Results_making;
+    public static String Results_rows;
+    public static String Results_rows_tip;
     public static String Results_save;
     public static String Results_saveFailed;
     public static String Why_figure;

@@ -1,14 +1,18 @@
 package org.amberyard.workbench.views;
 
+import java.text.Collator;
 import java.text.NumberFormat;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
 
-/** A table of results, or some of its columns, in the user's locale. */
+/** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
 public final class ResultModel implements GridModel {
 
     private static final int READABLE_DIGITS = 3;
@@ -17,6 +21,9 @@ public final class ResultModel implements GridModel {
     private final List<Integer> columns;
     private final List<String> headers;
     private final List<NumberFormat> formats;
+    private List<Integer> order;
+    private List<Integer> shown;
+    private String words = "";
 
     /** All columns of a table. */
     public ResultModel(ResultTable table) {
@@ -29,6 +36,43 @@ public final class ResultModel implements GridModel {
         this.columns = columns;
         this.headers = headers;
         this.formats = columns.stream().map(c -> format(table, c)).toList();
+        this.order = IntStream.range(0, table.rows().size()).boxed().toList();
+        this.shown = order;
+    }
+
+    /** Place in the table of a row that is shown. */
+    int row(int shownRow) {
+        return shown.get(shownRow);
+    }
+
+    /** Shows the rows only in which all words stand, each in any of their cells; all rows for no words. */
+    void filter(String search) {
+        words = search;
+        List<String> wanted = Arrays.stream(search.toLowerCase(Locale.getDefault()).split("\\s+")).filter(w -> !w.isEmpty()).toList();
+        shown = order.stream().filter(row -> wanted.stream().allMatch(w -> IntStream.range(0, columns.size())
+                .anyMatch(c -> cell(row, c).toLowerCase(Locale.getDefault()).contains(w)))).toList();
+    }
+
+    @Override
+    public boolean isSortable() {
+        return true;
+    }
+
+    /** Figures by size, texts by the rules of the locale; cells without a value come last. */
+    @Override
+    public void sort(int column, boolean ascending) {
+        Collator texts = Collator.getInstance();
+        Comparator<Object> values = (a, b) -> a instanceof Number one && b instanceof Number other
+                ? Double.compare(one.doubleValue(), other.doubleValue()) : texts.compare(a.toString(), b.toString());
+        Comparator<Object> directed = ascending ? values : values.reversed();
+        order = IntStream.range(0, table.rows().size()).boxed()
+                .sorted(Comparator.comparing((Integer row) -> value(row, column), Comparator.nullsLast(directed))).toList();
+        filter(words);
+    }
+
+    private Object value(int row, int column) {
+        Object cell = table.rows().get(row).get(columns.get(column));
+        return cell instanceof String text && text.isEmpty() ? null : cell;
     }
 
     /** Some columns under other labels, by the columns' names. */
@@ -45,7 +89,7 @@ public final class ResultModel implements GridModel {
 
     @Override
     public int rows() {
-        return table.rows().size();
+        return shown.size();
     }
 
     @Override
@@ -65,6 +109,10 @@ public final class ResultModel implements GridModel {
 
     @Override
     public String text(int row, int column) {
+        return cell(row(row), column);
+    }
+
+    private String cell(int row, int column) {
         Object cell = table.rows().get(row).get(columns.get(column));
         if (cell instanceof Double number) {
             return formats.get(column).format(number).replace('-', '−');
@@ -74,7 +122,7 @@ public final class ResultModel implements GridModel {
 
     @Override
     public String fullText(int row, int column) {
-        Object cell = table.rows().get(row).get(columns.get(column));
+        Object cell = table.rows().get(row(row)).get(columns.get(column));
         return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
     }
 

@@ -29,6 +29,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
@@ -38,11 +39,13 @@ public final class ResultsView extends ViewPart {
 
     /** Its id. */
     private static final String ID = "org.amberyard.workbench.results";
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 4;
+    private static final int SEARCH_WIDTH = 150;
     private static final GridModel EMPTY = new FindingsModel(List.of());
 
     private TableChooser chooser;
     private Button save;
+    private Text search;
     private Label state;
     private Grid grid;
     private final AskedCell asked = new AskedCell();
@@ -62,10 +65,15 @@ public final class ResultsView extends ViewPart {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 4).spacing(8, 4).applyTo(area);
-        chooser = new TableChooser(area, place -> showTable());
+        chooser = new TableChooser(area, place -> showAnother());
         save = new Button(area, SWT.PUSH);
         save.setText(Messages.Results_save);
         save.addListener(SWT.Selection, e -> saveTable());
+        search = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        search.setMessage(Messages.Results_rows);
+        search.setToolTipText(Messages.Results_rows_tip);
+        search.addListener(SWT.Modify, e -> filter());
+        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
@@ -99,10 +107,21 @@ public final class ResultsView extends ViewPart {
         int place = chooser.place();
         int row = grid.selection().row();
         int column = grid.selection().column();
-        boolean cell = shown.isPresent() && session.isPresent() && row < shown.get().rows().size()
+        boolean cell = shown.isPresent() && session.isPresent() && grid.model() instanceof ResultModel model && row < model.rows()
                 && column < shown.get().columns().size();
         asked.setSelection(cell ? new StructuredSelection(
-                new CellQuestion(session.get().study(), shownResult, place, row, column)) : StructuredSelection.EMPTY);
+                new CellQuestion(session.get().study(), shownResult, place, ((ResultModel) grid.model()).row(row), column))
+                : StructuredSelection.EMPTY);
+    }
+
+    private void filter() {
+        if (grid.model() instanceof ResultModel model) {
+            model.filter(search.getText());
+            if (model.rows() > 0) {
+                grid.goTo(0, grid.selection().column());
+            }
+            grid.refresh();
+        }
     }
 
     /** Shows what is made. */
@@ -123,6 +142,7 @@ public final class ResultsView extends ViewPart {
             save.setEnabled(true);
             lastTable = true;
             grid.setModel(new ResultModel(table.marked()));
+            filter();
             grid.setFaded(outdated);
         }
 
@@ -172,6 +192,12 @@ public final class ResultsView extends ViewPart {
             strip.done();
             work.make(chooser.place(), shownResult, shownUnits);
         }
+    }
+
+    /** What was looked for in one table is not looked for in the next. */
+    private void showAnother() {
+        search.setText("");
+        showTable();
     }
 
     private void seen() {
