@@ -1,0 +1,61 @@
+package org.amberyard.study.begin;
+
+import org.amberyard.model.common.BodyType;
+
+/**
+ * What is asked before a study is begun.
+ *
+ * @param name name of the district or yard
+ * @param baseYear first fiscal year of the study
+ * @param fleet the buses of today
+ * @param day a day of a bus on its route
+ * @param weather three temperatures of the place
+ * @param prices prices of today, money of the base date
+ * @param electricBy fiscal year by which the electric plan has replaced all route buses
+ */
+public record Answers(String name, int baseYear, Fleet fleet, RouteDay day, Weather weather, Prices prices, int electricBy) {
+
+    /**
+     * The buses of today.
+     *
+     * @param onRoutes buses on routes
+     * @param spares spare buses
+     * @param bodyType body type of all
+     * @param oldestYear year in which the oldest entered service
+     * @param newestYear year in which the newest did
+     */
+    public record Fleet(int onRoutes, int spares, BodyType bodyType, int oldestYear, int newestYear) {
+    }
+
+    /**
+     * A day of a bus on its route.
+     *
+     * @param km distance of the day, km
+     * @param hours time on the road of the day, h
+     * @param daysPerYear school days of a year
+     */
+    public record RouteDay(double km, double hours, int daysPerYear) {
+    }
+
+    /**
+     * Three temperatures of the place.
+     *
+     * @param januaryLowC mean daily low of January, °C
+     * @param julyHighC mean daily high of July, °C
+     * @param coldestC lowest temperature on which buses go out, °C
+     */
+    public record Weather(double januaryLowC, double julyHighC, double coldestC) {
+    }
+
+    /**
+     * Prices of today.
+     *
+     * @param dieselPerL diesel, money/L
+     * @param energyPerKwh electricity, money/kWh
+     * @param demandPerKw demand, money/kW and month
+     * @param engineBus a new engine bus
+     * @param electricBus a new electric bus
+     */
+    public record Prices(double dieselPerL, double energyPerKwh, double demandPerKw, double engineBus, double electricBus) {
+    }
+}
