@@ -42,6 +42,7 @@ final class PdfWriter {
     }
 
     private byte[] written() throws IOException {
+        // What it says of itself goes to the error stream of the caller otherwise.
         XRLog.setLoggingEnabled(false);
         String html = HtmlText.of(document, this::placed);
         PdfRendererBuilder builder = new PdfRendererBuilder().usePdfUaAccessibility(true).withHtmlContent(html, null)

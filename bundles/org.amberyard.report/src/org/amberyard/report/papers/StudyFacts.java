@@ -1,11 +1,6 @@
 package org.amberyard.report.papers;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
@@ -21,6 +16,7 @@ import org.amberyard.study.StudyUnits;
  * What documents say of a study beside its results: numbers and names that no calculation needs, and the inputs with their
  * sources. A copy, so that documents can be made while the study is edited.
  *
+ * @param version a short sum over everything in the study
  * @param description description of the study; may be empty
  * @param system units of the study
  * @param buses buses of today by their number
@@ -28,10 +24,8 @@ import org.amberyard.study.StudyUnits;
  * @param routes descriptions of routes by name
  * @param inputs every input with its value and source
  */
-public record StudyFacts(String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
+public record StudyFacts(String version, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
         Map<String, String> routes, ResultTable inputs) {
-    private static final int SHOWN_BYTES = 6;
-
     /**
      * A bus of today.
      *
@@ -67,7 +61,7 @@ public record StudyFacts(String description, UnitSystem system, Map<String, BusF
         for (Route route : study.getRoutes()) {
             routes.put(route.getName(), text(route.getDescription()));
         }
-        return new StudyFacts(text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs);
+        return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs);
     }
 
     private static String text(String value) {
@@ -76,18 +70,5 @@ public record StudyFacts(String description, UnitSystem system, Map<String, BusF
 
     Optional<BusFacts> bus(String unit) {
         return Optional.ofNullable(buses.get(unit));
-    }
-
-    /** A short sum over all inputs: the same for the same study, another for any change of an input. */
-    public String version() {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (List<Object> row : inputs.rows()) {
-                digest.update((row + "\n").getBytes(StandardCharsets.UTF_8));
-            }
-            return HexFormat.of().formatHex(digest.digest()).substring(0, 2 * SHOWN_BYTES);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256", e);
-        }
     }
 }

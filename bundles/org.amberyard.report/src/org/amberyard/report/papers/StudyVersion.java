@@ -1,0 +1,65 @@
+package org.amberyard.report.papers;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** A short sum over everything in a study: the same for the same study, another for any change, wherever it is stored. */
+final class StudyVersion {
+    private static final int SHOWN_DIGITS = 12;
+
+    private final MessageDigest digest;
+
+    private StudyVersion(MessageDigest digest) {
+        this.digest = digest;
+    }
+
+    static String of(Study study) {
+        try {
+            StudyVersion version = new StudyVersion(MessageDigest.getInstance("SHA-256"));
+            version.add(study);
+            for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
+                version.add(all.next());
+            }
+            return HexFormat.of().formatHex(version.digest.digest()).substring(0, SHOWN_DIGITS);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
+    }
+
+    private void add(EObject element) {
+        add(element.eClass().getName());
+        for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
+            boolean stored = !feature.isTransient() && feature != StudyPackage.Literals.STUDY__FORMAT_VERSION;
+            if (stored && element.eGet(feature) != null) {
+                add(element, feature);
+            }
+        }
+    }
+
+    private void add(EObject element, EStructuralFeature feature) {
+        List<?> values = feature.isMany() ? (List<?>) element.eGet(feature) : List.of(element.eGet(feature));
+        for (Object value : values) {
+            if (feature instanceof EAttribute attribute) {
+                add(feature.getName() + "=" + EcoreUtil.convertToString(attribute.getEAttributeType(), value));
+            } else if (!((EReference) feature).isContainment()) {
+                add(feature.getName() + ">" + ElementNames.withKind((EObject) value));
+            }
+        }
+    }
+
+    private void add(String text) {
+        digest.update((text + "\n").getBytes(StandardCharsets.UTF_8));
+    }
+}
