@@ -145,7 +145,9 @@ final class SavingDistributionChart {
         return "“" + plans.name() + "” costs less than “" + plans.baselineName() + "” in " + Figures.percent(cheaper.value()) + " of "
                 + Figures.whole(savings.length) + " draws (likely " + Figures.percent(cheaper.low()) + " to "
                 + Figures.percent(cheaper.high()) + "). Half the draws save more than " + plans.money(sorted.quantile(0.5))
-                + "; eight in ten lie between " + plans.money(sorted.quantile(0.1)) + " and " + plans.money(sorted.quantile(0.9)) + ".";
+                + "; eight in ten lie between " + plans.money(sorted.quantile(0.1)) + " and " + plans.money(sorted.quantile(0.9)) + "."
+                + (run.missed(plans.plan()) == 0 ? "" : " Read off a fitted surface that misses its present cost by "
+                        + plans.money(run.missed(plans.plan())) + ".");
     }
 
     private ChartData data() {

@@ -123,7 +123,7 @@ public final class WhatIfTables {
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.moments(plan).mean(), error(run, plan),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed(plan), run.moments(plan).mean(), error(run, plan),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
                     Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
@@ -132,6 +132,8 @@ public final class WhatIfTables {
                 new ResultColumn("draws", "Draws", "count", Type.INTEGER, "Number of draws that are done."),
                 new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
                         "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
+                amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; 0 "
+                        + "where none is."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
                 amount("standard_error", "Standard error", "Of the mean, from independent samples of draws; empty while there are too few."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),

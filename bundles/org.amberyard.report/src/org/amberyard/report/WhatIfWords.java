@@ -36,7 +36,13 @@ public final class WhatIfWords {
         Band cheaper = draws.plans().cheaper(plan, base.input().baseline()).band(CONFIDENCE);
         SortedDraws dearer = SortedDraws.of(draws.plans().difference(plan, base.input().baseline()));
         return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). %s", base.plans().get(plan).name(), base.baseline().name(), percent(cheaper.value()),
-                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)));
+                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)))
+                + fitted(plan, draws);
+    }
+
+    private String fitted(int plan, AllTogether draws) {
+        return draws.missed(plan) == 0 ? "" : " Draws are read off a fitted surface, which misses its present cost by "
+                + money(draws.missed(plan)) + " (root mean square).";
     }
 
     private String between(double low, double high) {

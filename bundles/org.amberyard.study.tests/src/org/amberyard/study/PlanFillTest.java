@@ -131,7 +131,7 @@ class PlanFillTest {
         String words = String.join("\n", FillWords.of(fill(new FillRule(Pace.PER_YEAR, 3, 1, 2, true, Set.of(Role.ROUTE),
                 TWO_BUSES_A_PORT), Optional.of(study.getProgrammes().get(0)))));
         assertTrue(words.startsWith("6 buses are replaced: 3 in 2027, 3 in 2028.\nBought: "), words);
-        assertTrue(words.contains("\n3 ports AC 19.2 kW: 2 in 2027, 1 in 2028.\n"), words);
+        assertTrue(words.contains("\n7 ports AC 19.2 kW: 2 in 2027, 2 in 2028, 1 in 2029, 1 in 2030, 1 in 2032.\n"), words);
         assertTrue(words.contains("Programme " + study.getProgrammes().get(0).getName() + " pays for "), words);
         assertTrue(words.contains("In their place go 6 steps that the plan has for these buses and "), words);
         assertTrue(words.contains(" – the turn would come after 2028."), words);

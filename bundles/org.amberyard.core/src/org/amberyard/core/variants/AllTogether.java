@@ -21,6 +21,7 @@ public final class AllTogether {
     private final double[][][] appropriations;
     private final double[] wholly;
     private final int replicates;
+    private final double[] missed;
 
     /**
      * Of results.
@@ -29,11 +30,13 @@ public final class AllTogether {
      * @param appropriations by plan, year and draw
      * @param wholly by draw: 1 where it was evaluated as a whole, 0 where its prices were enough
      * @param replicates independent samples that the draws were taken from in turn
+     * @param missed by plan: by how much its present cost is missed where draws are read off a surface, root mean square; else 0
      */
     public AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations, double[] wholly,
-            int replicates) {
+            int replicates, double[] missed) {
         this.wholly = wholly;
         this.replicates = replicates;
+        this.missed = missed;
         this.base = base;
         this.end = end;
         this.presentCosts = presentCosts;
@@ -48,6 +51,11 @@ public final class AllTogether {
     /** Number of draws that were evaluated as a whole; the others by their prices alone. */
     public int evaluatedWholly() {
         return (int) Arrays.stream(wholly).sum();
+    }
+
+    /** By how much the present cost of a plan is missed where draws are read off a surface, root mean square; 0 where they are not. */
+    public double missed(int plan) {
+        return missed[plan];
     }
 
     /** Present cost of a plan in each draw, in their order. */

@@ -12,11 +12,13 @@ final class RunPlan {
     private final StudyWhatIf whatIf;
     private final int single;
     private final int shares;
+    private final int fit;
 
     RunPlan(StudyWhatIf whatIf) {
         this.whatIf = whatIf;
         this.single = whatIf.single().count();
         this.shares = whatIf.shares().count();
+        this.fit = FittedDraws.wanted(whatIf) ? FittedDraws.evaluations(whatIf).count() : 0;
     }
 
     /** The parts that the study has, by its two widest inputs, or fewer. */
@@ -24,6 +26,9 @@ final class RunPlan {
         List<RunPart> parts = new ArrayList<>(List.of(RunPart.SINGLE));
         if (!whatIf.study().getWhatIf().getScenarios().isEmpty()) {
             parts.add(RunPart.SCENARIOS);
+        }
+        if (FittedDraws.wanted(whatIf)) {
+            parts.add(RunPart.FIT);
         }
         parts.add(RunPart.ALL);
         if (widest.length > 1) {
@@ -41,6 +46,7 @@ final class RunPlan {
         return switch (part) {
             case SINGLE -> single;
             case SCENARIOS -> whatIf.study().getWhatIf().getScenarios().size();
+            case FIT -> fit;
             case ALL -> whatIf.study().getWhatIf().getDraws();
             case GRID -> StudyWhatIf.GRID_STEPS * StudyWhatIf.GRID_STEPS;
             case SHARES -> shares;
@@ -52,6 +58,7 @@ final class RunPlan {
     Evaluations of(RunPart part, int[] widest) {
         return switch (part) {
             case SINGLE -> whatIf.single();
+            case FIT -> FittedDraws.evaluations(whatIf);
             case ALL -> whatIf.together();
             case GRID -> whatIf.grid(widest);
             case SHARES -> whatIf.shares();

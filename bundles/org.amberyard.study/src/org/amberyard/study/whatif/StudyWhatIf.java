@@ -3,6 +3,7 @@ package org.amberyard.study.whatif;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
@@ -146,14 +147,16 @@ public final class StudyWhatIf implements VariedInputs {
         return new Evaluations(study.getWhatIf().getDraws(), draws::at);
     }
 
-    AllTogether together(KeptDraws kept, RunEnd end) {
-        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()), inputs.replicates());
+    AllTogether together(KeptDraws kept, RunEnd end, Optional<FittedDraws> fit) {
+        double[] missed = IntStream.range(0, base.plans().size())
+                .mapToDouble(p -> fit.map(f -> f.error(outcomes.presentCost(p))).orElse(0.0)).toArray();
+        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()), inputs.replicates(), missed);
     }
 
     /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */
     public AllTogether allTogether(Progress progress) {
         KeptDraws kept = new KeptDraws();
-        return together(kept, work(together(), kept, block -> false, progress));
+        return together(kept, work(together(), kept, block -> false, progress), Optional.empty());
     }
 
     private IndexPlan indexPlan() {

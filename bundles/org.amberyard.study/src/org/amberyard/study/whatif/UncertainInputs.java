@@ -108,6 +108,11 @@ final class UncertainInputs {
         return new Draws(correlated(points, draws, 1), distributions);
     }
 
+    /** Values of all inputs, draw by draw, to which surfaces are fitted: spread evenly and independent of each other. */
+    Draws fitted(int draws) {
+        return new Draws(new LatinHypercube(whatIf.getSeed(), draws, distributions.size()), distributions);
+    }
+
     /** Samples that draws are taken from in turn; 1 where draws are independent, or too few. */
     int replicates() {
         return whatIf.getSampling() == Sampling.RANDOM || whatIf.getDraws() < LEAST_DRAWS_OF_SAMPLES ? 1 : SAMPLES;

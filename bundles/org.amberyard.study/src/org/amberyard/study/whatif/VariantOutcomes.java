@@ -14,6 +14,7 @@ import org.amberyard.core.whatif.DrawEvaluation;
 import org.amberyard.core.whatif.DrawRunner;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.RunSettings;
+import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.model.study.Study;
 
@@ -34,6 +35,8 @@ final class VariantOutcomes {
     private final StudyResult base;
     private final AtomicReference<YardMemory> yards;
     private final Optional<PricedDraws> priced;
+    private final double[] unchanged;
+    private Optional<FittedDraws> fitted = Optional.empty();
 
     /** Variants of a study whose results are known. */
     VariantOutcomes(Study study, StudyResult base, UncertainInputs inputs) {
@@ -42,6 +45,7 @@ final class VariantOutcomes {
         YardMemory known = YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList());
         this.yards = new AtomicReference<>(known);
         this.priced = PricedDraws.of(study, base, inputs, known);
+        this.unchanged = inputs.spreads().stream().mapToDouble(Spread::base).toArray();
     }
 
     /** Number of columns. */
@@ -84,6 +88,11 @@ final class VariantOutcomes {
      * @param first the first that is wanted; those before it are known
      */
     RunEnd run(Evaluations variants, int threads, int first, BlockSink sink, Progress progress) {
+        if (fitted.isPresent()) {
+            FittedDraws surface = fitted.get();
+            return run(variants.count(), check -> (draw, results) -> surface.at(variants.values().apply(draw), unchanged, results),
+                    settings(variants.count(), BLOCK, threads).from(first), sink, progress);
+        }
         if (priced.isEmpty()) {
             return run(variants.count(), check -> whole((made, variant) -> made.at(variants.values().apply(variant))),
                     settings(variants.count(), BLOCK, threads).from(first), sink, progress);
@@ -92,9 +101,18 @@ final class VariantOutcomes {
                 settings(variants.count(), PRICE_BLOCK, threads).from(first), sink, progress);
     }
 
+    /** From now on, reads variants off surfaces; the same variants whole again when empty. */
+    void use(Optional<FittedDraws> surfaces) {
+        fitted = surfaces;
+    }
+
     /** Results of one variant. */
     double[] one(double[] values) {
         double[] results = new double[columns()];
+        if (fitted.isPresent()) {
+            fitted.get().at(values, unchanged, results);
+            return results;
+        }
         if (priced.isEmpty() || !priced.get().evaluation().at(values, results)) {
             whole((made, variant) -> made.at(values)).evaluate(0, results);
         }

@@ -89,8 +89,10 @@ public final class WhatIfRun {
     /** Works a part out; false when it was stopped. */
     private boolean work(RunPart part, Progress progress, Consumer<WhatIfResults> soFar) {
         if (part == RunPart.BREAK_EVEN) {
+            whatIf.outcomes().use(fit());
             return findBreakEven(progress);
         }
+        whatIf.outcomes().use(part.compareTo(RunPart.FIT) > 0 ? fit() : Optional.empty());
         KeptDraws draws = kept.computeIfAbsent(part, p -> new KeptDraws());
         RunEnd end = part == RunPart.SCENARIOS ? whatIf.workScenarios(draws, progress)
                 : whatIf.work(plan.of(part, widest()), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
@@ -146,6 +148,11 @@ public final class WhatIfRun {
         return IntStream.range(0, costs.length).mapToDouble(i -> others[i] - costs[i]).toArray();
     }
 
+    /** The surfaces that stand in for whole evaluations, where the study wants them and their evaluations are done. */
+    private Optional<FittedDraws> fit() {
+        return FittedDraws.wanted(whatIf) ? complete(RunPart.FIT).map(k -> FittedDraws.of(whatIf, k)) : Optional.empty();
+    }
+
     private int[] widest() {
         Optional<OneAtATime> single = single();
         return single.map(whatIf::widest).orElse(new int[0]);
@@ -171,9 +178,10 @@ public final class WhatIfRun {
     }
 
     private Optional<AllTogether> all() {
+        Optional<FittedDraws> fit = fit();
         return Optional.ofNullable(kept.get(RunPart.ALL)).filter(k -> k.draws() > 1).map(k -> whatIf.together(k, new RunEnd(k.draws(),
                 k.draws() >= whatIf.study().getWhatIf().getDraws() ? RunEnd.Reason.COMPLETE
-                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED)));
+                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), fit));
     }
 
     /** What has been found so far, to be kept with the study. */

@@ -1,0 +1,149 @@
+package org.amberyard.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.amberyard.core.money.BreakEven;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.variants.VariedInputs;
+import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.BreakEvenCurve;
+import org.amberyard.core.whatif.Grid;
+import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.Spread;
+import org.amberyard.core.whatif.TornadoPlan;
+import org.amberyard.testsupport.SampleDistrict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Charts of a what-if made by hand: plan 1 saves 100 per unit of A and loses 30 per unit of B, both from 0 to 2. */
+class WhatIfChartsTest {
+    private static final StudyResult BASE = SampleDistrict.evaluated(SampleDistrict.small());
+    private static final int PLAN = 1;
+    private static final int DRAWS = 400;
+    private static final VariedInputs INPUTS = new VariedInputs() {
+        @Override
+        public List<String> names() {
+            return List.of("A", "B");
+        }
+
+        @Override
+        public String words(int input, double value) {
+            return String.valueOf(value);
+        }
+    };
+
+    private static double cost(int plan, double a, double b) {
+        return plan == BASE.input().baseline() ? 1000 : 1000 - 100 * a + 30 * b + 20;
+    }
+
+    private static double[][] costs(double[][] points) {
+        return IntStream.range(0, BASE.plans().size()).mapToObj(plan -> Arrays.stream(points).mapToDouble(p -> cost(plan, p[0], p[1]))
+                .toArray()).toArray(double[][]::new);
+    }
+
+    private static WhatIfResults nothing() {
+        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty());
+    }
+
+    private static WhatIfResults results() {
+        TornadoPlan plan = new TornadoPlan(List.of(new Spread(0, 1, 2), new Spread(0, 1, 2)));
+        Random random = new Random(1);
+        double[][] drawn = new double[DRAWS][];
+        Arrays.setAll(drawn, i -> new double[] {2 * random.nextDouble(), 2 * random.nextDouble()});
+        Grid grid = new Grid(Grid.steps(0, 2, 5), Grid.steps(0, 2, 5));
+        double[][][] appropriations = new double[BASE.plans().size()][BASE.input().years()][];
+        for (double[][] years : appropriations) {
+            Arrays.setAll(years, year -> Arrays.stream(drawn).mapToDouble(p -> 1000 * p[0]).toArray());
+        }
+        double[][] rows = new double[4 * 50][];
+        for (int row = 0; row < 50; row++) {
+            double[] a = {2 * random.nextDouble(), 2 * random.nextDouble()};
+            double[] b = {2 * random.nextDouble(), 2 * random.nextDouble()};
+            rows[4 * row] = a;
+            rows[4 * row + 1] = b;
+            rows[4 * row + 2] = new double[] {b[0], a[1]};
+            rows[4 * row + 3] = new double[] {a[0], b[1]};
+        }
+        BreakEven at = new BreakEven(List.of(new BreakEven.Stretch(0, 0.5, BreakEven.Cheaper.OTHER, false),
+                new BreakEven.Stretch(0.5, 4, BreakEven.Cheaper.PLAN, false)));
+        return new WhatIfResults(BASE, INPUTS,
+                Optional.of(new OneAtATime(plan, costs(IntStream.range(0, plan.evaluations()).mapToObj(plan::at).toArray(double[][]::new)))),
+                Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))),
+                Optional.of(new AllTogether(BASE, new RunEnd(DRAWS, RunEnd.Reason.COMPLETE), costs(drawn), appropriations,
+                        new double[DRAWS], 8, new double[BASE.plans().size()])),
+                Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
+                        .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
+                Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1)),
+                Optional.of(new BreakEvenLine(0, 1, 0, 4, BASE.plans().stream().map(p -> List.of(new BreakEvenCurve(1, at))).toList())));
+    }
+
+    @ParameterizedTest
+    @EnumSource(WhatIfChart.class)
+    void everyChartHasWordsAndFigures(WhatIfChart kind) {
+        for (ChartTheme theme : List.of(ChartTheme.light(), ChartTheme.dark())) {
+            Chart chart = kind.of(results(), PLAN, theme);
+            assertFalse(chart.textAlternative().isBlank());
+            assertFalse(chart.data().rows().isEmpty(), chart.title());
+            assertTrue(ChartExport.svg(chart, 900, chart.preferredHeight()).contains("<desc>"));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(WhatIfChart.class)
+    void whatIsNotWorkedOutYetIsSaid(WhatIfChart kind) {
+        Chart chart = kind.of(nothing(), PLAN, ChartTheme.light());
+        assertTrue(chart.textAlternative().toLowerCase(Locale.ROOT).contains("not worked out yet"), chart.textAlternative());
+        assertEquals(List.of(), chart.data().rows());
+    }
+
+    /** With A and B at 1 the plan saves 50; A by itself moves that by 200, B by 60. */
+    @Test
+    void theTornadoHasTheWidestInputFirst() {
+        Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, ChartTheme.light());
+        assertEquals(List.of("A", "0.0", "2.0", -50.0, 50.0, 150.0), chart.data().rows().get(0));
+        assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(1));
+        assertTrue(chart.textAlternative().contains("saves USD 50"), chart.textAlternative());
+    }
+
+    @Test
+    void theGridTellsWhereBothCostTheSame() {
+        Chart chart = WhatIfChart.GRID.of(results(), PLAN, ChartTheme.light());
+        assertTrue(chart.textAlternative().contains("On the line both cost the same."), chart.textAlternative());
+        assertEquals(25, chart.data().rows().size());
+    }
+
+    @Test
+    void sharesAreThoseOfTheSlopes() {
+        Chart chart = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light());
+        assertEquals("A", chart.data().rows().get(0).get(0));
+        assertEquals(100 * 1e4 / (1e4 + 900), (double) chart.data().rows().get(0).get(4), 25);
+    }
+
+    @Test
+    void theBreakEvenIsSaidAndDrawn() {
+        Chart chart = WhatIfChart.BREAK_EVEN.of(results(), PLAN, ChartTheme.light());
+        assertTrue(chart.textAlternative().contains("above A 0.5"), chart.textAlternative());
+    }
+
+    @Test
+    void drawsAreCounted() {
+        Chart chart = WhatIfChart.DISTRIBUTION.of(results(), PLAN, ChartTheme.light());
+        assertEquals(DRAWS, chart.data().rows().stream().mapToInt(row -> (int) row.get(2)).sum());
+    }
+}

@@ -1,0 +1,73 @@
+package org.amberyard.core.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** A surface gives quadratic functions back, and tells how far it misses others. */
+class QuadraticSurfaceTest {
+    private static final int EVALUATIONS = 60;
+
+    private final Random random = new Random(3);
+    private final double[][] inputs = inputs();
+
+    private double[][] inputs() {
+        double[][] made = new double[EVALUATIONS][3];
+        for (double[] row : made) {
+            row[0] = 100 + 10 * random.nextDouble();
+            row[1] = random.nextDouble();
+            row[2] = -5 + random.nextDouble();
+        }
+        return made;
+    }
+
+    private static double quadratic(double[] x) {
+        return 3 + 2 * x[0] - x[1] * x[2] + 0.5 * x[0] * x[1] + 4 * x[2] * x[2];
+    }
+
+    private double[] of(ToDoubleFunction<double[]> function) {
+        return Arrays.stream(inputs).mapToDouble(function).toArray();
+    }
+
+    @Test
+    void aQuadraticFunctionIsGivenBack() {
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(QuadraticSurfaceTest::quadratic), of(x -> x[0])});
+        double[] results = new double[2];
+        double[] at = {107, 0.2, -4.4};
+        surface.at(at, results);
+        assertEquals(quadratic(at), results[0], 1e-8);
+        assertEquals(107, results[1], 1e-9);
+        assertEquals(0, surface.error(0), 1e-7);
+    }
+
+    /** The error by leverage is that of fitting anew without each evaluation. */
+    @Test
+    void theErrorIsThatOfLeavingEachEvaluationOut() {
+        double[] wavy = of(x -> Math.sin(x[0]) + x[1]);
+        double squares = 0;
+        for (int left = 0; left < EVALUATIONS; left++) {
+            int out = left;
+            double[][] others = IntStream.range(0, EVALUATIONS).filter(i -> i != out).mapToObj(i -> inputs[i])
+                    .toArray(double[][]::new);
+            double[] values = IntStream.range(0, EVALUATIONS).filter(i -> i != out).mapToDouble(i -> wavy[i]).toArray();
+            double[] found = new double[1];
+            QuadraticSurface.of(others, new double[][] {values}).at(inputs[left], found);
+            squares += (found[0] - wavy[left]) * (found[0] - wavy[left]);
+        }
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {wavy});
+        assertEquals(Math.sqrt(squares / EVALUATIONS), surface.error(0), 1e-6);
+        assertTrue(surface.error(0) > 0.1, "a sine over more than a turn is no parabola");
+    }
+
+    @Test
+    void tooFewEvaluationsAreRefused() {
+        assertThrows(IllegalArgumentException.class,
+                () -> QuadraticSurface.of(Arrays.copyOf(inputs, 10), new double[][] {new double[10]}));
+    }
+}

@@ -1,0 +1,81 @@
+package org.amberyard.study.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.amberyard.core.duty.Climate;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.whatif.Draws;
+import org.amberyard.model.depot.ChargingPolicy;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The weather of all months and the losses of all cabins vary; draws are read off surfaces fitted to whole evaluations. */
+class FittedRunTest {
+    private static final int DRAWS = 2000;
+    private static final int PLAN = 1;
+    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
+
+    private static Study study;
+    private static StudyResult base;
+    private static WhatIfRun run;
+
+    @BeforeAll
+    static void runIt() throws StudyFileException {
+        study = ExampleWhatIf.without(DRAWS);
+        study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        study.getWhatIf().setFitted(true);
+        UncertainInput weather = ExampleWhatIf.add(study, "Temperature", "MonthClimate", "*", "meanLowC; meanHighC");
+        weather.setEffect(Effect.PLUS);
+        weather.setLow(-3);
+        weather.setLikely(0);
+        weather.setHigh(2);
+        ExampleWhatIf.add(study, "Cabin loss", "ElectricType", "*", "cabinLossKwPerK");
+        base = EVALUATOR.evaluate(StudyCompiler.compile(study));
+        run = new WhatIfRun(study, base, 2, Optional.empty());
+        run.run(Progress.NONE, soFar -> {
+        });
+    }
+
+    @Test
+    void aDrawLiesAsNearToItsWholeEvaluationAsTheErrorSays() {
+        AllTogether all = run.results().all().orElseThrow();
+        assertEquals(DRAWS, all.end().draws());
+        double error = all.missed(PLAN);
+        assertTrue(error > 0 && error < 0.001 * all.moments(PLAN).mean(), error + " of " + all.moments(PLAN).mean());
+        StudyVariants variants = new StudyVariants(study);
+        Draws draws = new UncertainInputs(study).draws(DRAWS);
+        for (int draw = 0; draw < 3; draw++) {
+            double whole = EVALUATOR.evaluate(variants.at(draws.at(draw))).plans().get(PLAN).measures().presentCost();
+            assertEquals(whole, all.presentCosts(PLAN)[draw], 5 * error);
+        }
+    }
+
+    @Test
+    void keptEvaluationsGiveTheSameSurfaces() {
+        WhatIfRun opened = new WhatIfRun(study, base, 1, Optional.of(run.saved()));
+        assertTrue(opened.isComplete());
+        assertEquals(run.results().all().orElseThrow().missed(PLAN), opened.results().all().orElseThrow().missed(PLAN), 0);
+        assertArrayEquals(run.results().all().orElseThrow().presentCosts(PLAN), opened.results().all().orElseThrow().presentCosts(PLAN), 0);
+    }
+
+    @Test
+    void anInputOfSeveralPlacesMovesThemTogether() {
+        StudyInput warmer = new StudyVariants(study).at(new double[] {2, Double.NaN});
+        for (int month = 0; month < Climate.MONTHS; month++) {
+            assertEquals(base.input().duty().climate().months().get(month).normal().meanAirC() + 2,
+                    warmer.duty().climate().months().get(month).normal().meanAirC(), 1e-9);
+        }
+    }
+}
