@@ -94,6 +94,16 @@ class GtfsTest {
         assertEquals(List.of(), errors);
     }
 
+    /** A service that runs for ever has begun long before the others. */
+    @Test
+    void theYearIsThatOfMostTrips() throws Exception {
+        GtfsFeed feed = GtfsFeed.open(new GtfsText().replace("calendar.txt", "SA,0,0,0,0,0,1,0,20260901,20261030",
+                "SA,0,0,0,0,0,1,0,20190101,20991231\nOLD,1,1,1,1,1,1,1,20240101,20241231").replace("trips.txt", "r14,WK,u1", "r14,OLD,u1")
+                .folder(folder), ReadingProgress.NONE);
+        assertEquals(List.of("Sat, 52 days from 5 Sep 2026 to 28 Aug 2027", "Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026",
+                "Mon, 1 day from 12 Oct 2026 to 12 Oct 2026"), feed.kinds().stream().map(GtfsDays::words).toList());
+    }
+
     /** The example “Blocks and service day” of the GTFS Reference, revised Nov 16, 2023, under trips.txt. */
     @Test
     void blocksOfTheReferenceAreToldApartByTheirDays() throws Exception {

@@ -74,7 +74,8 @@ public final class GtfsFeed {
         services.read(table, problems);
         table.readNeeded(TRIPS, TRIP_COLUMNS, this::takeTrip);
         if (problems.isEmpty()) {
-            kinds = services.kinds(works.keySet().stream().map(Work::service).collect(Collectors.toCollection(TreeSet::new)));
+            kinds = services.kinds(works.entrySet().stream().collect(
+                    Collectors.toMap(w -> w.getKey().service(), Map.Entry::getValue, Integer::sum, TreeMap::new)));
             checkBlocks();
         }
     }
