@@ -56,12 +56,11 @@ class GtfsTest {
         assertEquals(List.of("Vale Transit"), feed.agencies());
         assertEquals(List.of("Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026", "Sat, 8 days from 5 Sep 2026 to 24 Oct 2026",
                 "Mon, 1 day from 12 Oct 2026 to 12 Oct 2026"), feed.kinds().stream().map(GtfsDays::words).toList());
-        assertEquals(List.of("B1: routes 12, Hill, 3 trips", "B2: route 12, 2 trips"),
+        assertEquals(List.of("B1: routes 12, Hill, 3 trips", "B2: route 12, 2 trips", "route Hill: route Hill, 1 trip"),
                 feed.blocks(feed.kinds().get(0)).stream().map(GtfsBlock::words).toList());
         assertEquals(List.of("B1: route 12, 1 trip"), feed.blocks(feed.kinds().get(1)).stream().map(GtfsBlock::words).toList());
-        assertEquals(List.of("B1: route 12, 2 trips", "B2: route 12, 2 trips"),
+        assertEquals(List.of("B1: route 12, 2 trips", "B2: route 12, 2 trips", "route Hill: route Hill, 1 trip"),
                 feed.blocks(feed.kinds().get(2)).stream().map(GtfsBlock::words).toList());
-        assertEquals(1, feed.unblockedTrips());
     }
 
     @Test
@@ -95,6 +94,16 @@ class GtfsTest {
         assertEquals(List.of(), errors);
     }
 
+    /** A service that runs for ever has begun long before the others. */
+    @Test
+    void theYearIsThatOfMostTrips() throws Exception {
+        GtfsFeed feed = GtfsFeed.open(new GtfsText().replace("calendar.txt", "SA,0,0,0,0,0,1,0,20260901,20261030",
+                "SA,0,0,0,0,0,1,0,20190101,20991231\nOLD,1,1,1,1,1,1,1,20240101,20241231").replace("trips.txt", "r14,WK,u1", "r14,OLD,u1")
+                .folder(folder), ReadingProgress.NONE);
+        assertEquals(List.of("Sat, 52 days from 5 Sep 2026 to 28 Aug 2027", "Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026",
+                "Mon, 1 day from 12 Oct 2026 to 12 Oct 2026"), feed.kinds().stream().map(GtfsDays::words).toList());
+    }
+
     /** The example “Blocks and service day” of the GTFS Reference, revised Nov 16, 2023, under trips.txt. */
     @Test
     void blocksOfTheReferenceAreToldApartByTheirDays() throws Exception {
@@ -125,6 +134,27 @@ class GtfsTest {
         Study night = StudyDefaults.create();
         GtfsImport.read(feed, new GtfsChoice(feed.kinds().get(kind), Set.of("red_loop")), ReadingProgress.NONE).update(night).apply();
         return night.getRoutes().get(0).getRuns().stream().map(Run::getName).toList();
+    }
+
+    /** To and fro on one route: two buses, for the second leaves while the first is on its way and ends elsewhere. */
+    @Test
+    void tripsWithoutBlocksAreJoinedWhereABusCanGoOn() throws Exception {
+        GtfsImport read = read(new GtfsText().table("trips.txt", "route_id,service_id,trip_id\nr12,WK,o1\nr12,WK,b1\nr12,WK,o2\nr12,WK,b2\n"
+                + "r12,WK,o3\nr12,WK,late\n").table("stop_times.txt", "trip_id,arrival_time,departure_time,stop_id,stop_sequence\n"
+                        + times("o1", "06:00", "a", "06:20", "d") + times("b1", "06:25", "d", "06:45", "a")
+                        + times("o2", "06:10", "a", "06:30", "d") + times("b2", "06:40", "d", "07:00", "a")
+                        + times("o3", "07:10", "a", "07:30", "d") + times("late", "12:00", "d", "12:20", "a")), 0, "route 12");
+        read.update(study).apply();
+        assertEquals(List.of("12-1", "12-2", "12-3"), study.getRoutes().stream().map(Route::getName).toList());
+        assertEquals(List.of("06:00 12", "06:25 12"), study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
+        assertEquals(List.of("06:10 12", "06:40 12", "07:10 12"), study.getRoutes().get(1).getRuns().stream().map(Run::getName).toList());
+        assertEquals(Set.of("12-1", "12-2", "12-3"), read.blocks());
+        assertTrue(read.sentences(study).contains("Trips without a block_id make 3 blocks: a bus goes on with the next trip of its "
+                + "route that starts within 300 m of where it ended, after 2 h at most. Hold that against the agency's own blocks."));
+    }
+
+    private static String times(String trip, String start, String from, String end, String to) {
+        return String.format("%s,%s:00,%2$s:00,%s,1%n%1$s,%s:00,%4$s:00,%s,2%n", trip, start, from, end, to).replace("\r", "");
     }
 
     @Test
@@ -216,7 +246,6 @@ class GtfsTest {
                 + "12 Oct 2026.", sentences.get(1));
         assertTrue(sentences.get(2).startsWith("Lengths are along the shapes of the trips, and in straight lines from stop to stop, which "
                 + "roads exceed; correct them. Not in them: the way from the yard and back, and 4.15 mi"), sentences.get(2));
-        assertTrue(sentences.contains("Trips without a block_id, which cannot be imported: 1."));
     }
 
     @Test
@@ -248,12 +277,11 @@ class GtfsTest {
         assertEquals(List.of("frequencies.txt, row 2, column “trip_id”: The trip “t1” is repeated by headway, which does not say what one "
                 + "bus drives; leave out block B1."), problems(new GtfsText().table("frequencies.txt",
                         "trip_id,start_time,end_time,headway_secs\nt1,06:00:00,07:00:00,600\n"), "B1"));
-        assertEquals(List.of("trips.txt, row 1, column “block_id”: No trip has a block_id, so the schedule does not say which trips one bus "
-                + "drives; ask the agency for a schedule with blocks."), problems(new GtfsText().table("trips.txt",
-                        "route_id,service_id,trip_id\nr12,WK,t1\n"), "B1"));
+        assertEquals(List.of("trips.txt: The file has no trips of buses."), problems(new GtfsText().table("trips.txt",
+                "route_id,service_id,trip_id\n"), "B1"));
         assertEquals(List.of("trips.txt, row 2: A quote is not closed in the row."),
                 problems(new GtfsText().table("trips.txt", "route_id,service_id,trip_id,block_id\nr12,\"WK,t1,B1\n"), "B1").subList(0, 1));
         assertTrue(problems(new GtfsText(), "B9").get(0).endsWith("On Mon-Fri there is no block B9."));
-        assertTrue(problems(new GtfsText()).get(0).endsWith("0 blocks were chosen of 2; choose at least one and at most 1,000."));
+        assertTrue(problems(new GtfsText()).get(0).endsWith("0 blocks were chosen of 3; choose at least one and at most 1,000."));
     }
 }

@@ -97,8 +97,8 @@ class EpwTest {
         read.update().apply();
         assertEquals(-30, month(1).getColdestLowC());
         assertEquals(-20, month(1).getColdestHighC());
-        assertTrue(read.sentences().get(1).startsWith("The coldest and hottest days are those of Mondays to Fridays without the 1 holidays"),
-                read.sentences().get(1));
+        assertTrue(read.sentences().get(1).startsWith("The coldest and hottest days are those of Mondays to Fridays without holidays of the "
+                + "file (1)"), read.sentences().get(1));
         assertTrue(read.sentences().get(2).startsWith("Coldest: Mon 20 Jan 2025 -22 °F; "), read.sentences().get(2));
     }
 

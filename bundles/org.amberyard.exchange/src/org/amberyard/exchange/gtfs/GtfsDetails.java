@@ -64,11 +64,12 @@ final class GtfsDetails {
     }
 
     private void takeTrip(GtfsRow row) throws ImportException {
-        if (!choice.blocks().contains(row.text("block_id")) || !feed.isDriven(row.text("route_id"), row.text("service_id"), choice.days())) {
+        if (!choice.blocks().contains(feed.block(row)) || !feed.isDriven(row.text("route_id"), row.text("service_id"), choice.days())) {
             return;
         }
         String id = row.needed("trip_id");
-        GtfsTrip trip = new GtfsTrip(id, row.text("block_id"), feed.route(row.text("route_id")), row.text("shape_id"), row.row());
+        GtfsTrip trip = new GtfsTrip(id, feed.block(row), feed.route(row.text("route_id")), row.text("shape_id"), GtfsFeed.isBlocked(row),
+                row.row());
         if (trips.putIfAbsent(id, trip) != null) {
             row.refuse("trip_id", "The trip “" + id + "” stands there twice; keep one row.");
         }

@@ -24,6 +24,7 @@ import org.amberyard.exchange.ReadingProgress;
 public final class GtfsFeed {
     static final List<String> TRIP_COLUMNS = List.of("route_id", "service_id", "trip_id");
     static final String TRIPS = "trips.txt";
+    private static final String UNBLOCKED = "route ";
     private static final int MOST_ROUTES = 100_000;
     private static final int MOST_WORKS = 500_000;
 
@@ -34,7 +35,6 @@ public final class GtfsFeed {
     private final Set<String> railways = new HashSet<>();
     private final GtfsServices services = new GtfsServices();
     private final Map<Work, Integer> works = new HashMap<>();
-    private long unblocked;
     private List<GtfsDays> kinds = List.of();
 
     private GtfsFeed(Path path) {
@@ -74,17 +74,17 @@ public final class GtfsFeed {
         services.read(table, problems);
         table.readNeeded(TRIPS, TRIP_COLUMNS, this::takeTrip);
         if (problems.isEmpty()) {
-            kinds = services.kinds(works.keySet().stream().map(Work::service).collect(Collectors.toCollection(TreeSet::new)));
+            kinds = services.kinds(works.entrySet().stream().collect(
+                    Collectors.toMap(w -> w.getKey().service(), Map.Entry::getValue, Integer::sum, TreeMap::new)));
             checkBlocks();
         }
     }
 
     private void checkBlocks() {
         if (works.isEmpty()) {
-            problems.add(TRIPS, 1, "block_id", unblocked == 0 ? "The file has no trips of buses." : "No trip has a block_id, so the schedule does not "
-                    + "say which trips one bus drives; ask the agency for a schedule with blocks.");
+            problems.add(TRIPS, 0, "", "The file has no trips of buses.");
         } else if (kinds.isEmpty()) {
-            problems.add("calendar.txt", 0, "", "No service of a block runs on any day.");
+            problems.add("calendar.txt", 0, "", "No service of a trip runs on any day.");
         }
     }
 
@@ -108,23 +108,28 @@ public final class GtfsFeed {
     }
 
     private void takeTrip(GtfsRow row) throws ImportException {
-        String block = row.text("block_id");
         String service = row.needed("service_id");
         String route = row.needed("route_id");
         if (!routes.containsKey(route)) {
             row.refuse("route_id", "“" + route + "” is no route of routes.txt.");
         } else if (!services.has(service)) {
             row.refuse("service_id", "“" + service + "” is no service of calendar.txt or calendar_dates.txt.");
-        } else if (railways.contains(route)) {
-            return;
-        } else if (block.isEmpty()) {
-            unblocked++;
-        } else {
+        } else if (!railways.contains(route)) {
             if (works.size() == MOST_WORKS) {
                 throw ProblemList.refusal(TRIPS, row.row(), "", "The schedule has more than 500,000 blocks; ask the agency for a part.");
             }
-            works.merge(new Work(block, service, route), 1, Integer::sum);
+            works.merge(new Work(block(row), service, route), 1, Integer::sum);
         }
+    }
+
+    /** Block of a trip; all trips of a route that have none share one, which says so. */
+    String block(GtfsRow row) {
+        return isBlocked(row) ? row.text("block_id") : UNBLOCKED + route(row.text("route_id"));
+    }
+
+    /** True when the schedule says in which block a trip is. */
+    static boolean isBlocked(GtfsRow row) {
+        return !row.text("block_id").isEmpty();
     }
 
     /** Number of routes that are driven by other vehicles than buses; their trips are left out. */
@@ -142,12 +147,7 @@ public final class GtfsFeed {
         return kinds;
     }
 
-    /** Trips of which the schedule does not say which vehicle drives them; they cannot be imported. */
-    public long unblockedTrips() {
-        return unblocked;
-    }
-
-    /** Blocks of a kind of days, by name. */
+    /** Blocks of a kind of days, by name; trips without a block_id stand there by route. */
     public List<GtfsBlock> blocks(GtfsDays days) {
         Map<String, Set<String>> named = new TreeMap<>(Comparator.comparing(GtfsFeed::padded).thenComparing(Comparator.naturalOrder()));
         Map<String, Integer> trips = new HashMap<>();

@@ -60,7 +60,7 @@ public final class GtfsImport {
 
     /** Names of the blocks, which become names of routes. */
     public Set<String> blocks() {
-        return choice.blocks();
+        return runs.blocks().keySet();
     }
 
     /** What the blocks change in a study. */
@@ -91,8 +91,9 @@ public final class GtfsImport {
         if (!runs.tooLong().isEmpty()) {
             sentences.add("Longer than 24 h, so that one bus cannot drive them day after day: " + named(runs.tooLong()) + ".");
         }
-        if (feed.unblockedTrips() > 0) {
-            sentences.add(String.format(Locale.ENGLISH, "Trips without a block_id, which cannot be imported: %,d.", feed.unblockedTrips()));
+        if (runs.guessed() > 0) {
+            sentences.add("Trips without a block_id make " + counted(runs.guessed(), "block") + ": a bus goes on with the next trip of its "
+                    + "route that starts within 300 m of where it ended, after 2 h at most. Hold that against the agency's own blocks.");
         }
         if (feed.otherRoutes() > 0) {
             sentences.add("Routes of trains, trams, ferries and the like, which are left out: " + feed.otherRoutes() + ".");

@@ -26,6 +26,7 @@ final class GtfsRuns {
     private final Map<String, List<GtfsRun>> blocks = new LinkedHashMap<>();
     private final List<String> shifted = new ArrayList<>();
     private int joined;
+    private int guessed;
     private double betweenKm;
 
     GtfsRuns(GtfsDetails details, GtfsDistances distances, String file) throws ImportException {
@@ -33,11 +34,29 @@ final class GtfsRuns {
         this.problems = new ProblemList(file);
         Map<String, List<GtfsTrip>> trips = new LinkedHashMap<>();
         details.trips().forEach(t -> trips.computeIfAbsent(t.block(), b -> new ArrayList<>()).add(t));
-        trips.forEach((block, own) -> blocks.put(block, block(block, own)));
+        trips.values().stream().filter(own -> own.get(0).isBlocked()).forEach(own -> blocks.put(own.get(0).block(), block(own)));
+        trips.values().stream().filter(own -> !own.get(0).isBlocked()).forEach(this::guess);
         problems.refuseIfAny();
     }
 
-    private List<GtfsRun> block(String block, List<GtfsTrip> trips) {
+    private void guess(List<GtfsTrip> trips) {
+        for (List<GtfsTrip> bus : new GtfsChains(distances).of(trips)) {
+            guessed++;
+            int number = 1;
+            while (blocks.containsKey(trips.get(0).route() + "-" + number)) {
+                number++;
+            }
+            blocks.put(trips.get(0).route() + "-" + number, block(bus));
+        }
+    }
+
+    /** Blocks that were made of trips without any. */
+    int guessed() {
+        return guessed;
+    }
+
+    private List<GtfsRun> block(List<GtfsTrip> trips) {
+        String block = trips.get(0).block();
         List<GtfsTrip> ordered = new ArrayList<>(trips);
         ordered.sort(Comparator.comparingInt(GtfsTrip::startS).thenComparing(GtfsTrip::id));
         for (int i = 1; i < ordered.size(); i++) {

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +20,8 @@ import org.amberyard.exchange.ProblemList;
 final class GtfsServices {
     private static final LocalDate ORIGIN = LocalDate.of(2000, 1, 1);
     private static final int MOST_SERVICES = 20_000;
-    private static final int MOST_YEARS = 10;
+    private static final int MOST_STARTS = 2000;
+    private static final int YEAR_DAYS = 365;
     private static final String CALENDAR = "calendar.txt";
     private static final String DATES = "calendar_dates.txt";
 
@@ -52,8 +53,8 @@ final class GtfsServices {
         if (first.isEmpty() || last.isEmpty()) {
             return;
         }
-        if (last.get().isBefore(first.get()) || first.get().plusYears(MOST_YEARS).isBefore(last.get())) {
-            row.refuse("end_date", "The service must end after it starts, and within 10 years.");
+        if (last.get().isBefore(first.get())) {
+            row.refuse("end_date", "The service ends before it starts.");
             return;
         }
         if (days.containsKey(service)) {
@@ -61,8 +62,11 @@ final class GtfsServices {
             return;
         }
         BitSet runsOn = days(service);
-        first.get().datesUntil(last.get().plusDays(1)).filter(d -> runs[d.getDayOfWeek().getValue() - 1])
-                .forEach(d -> runsOn.set(index(d)));
+        int weekday = first.get().getDayOfWeek().getValue() - 1;
+        for (int day = index(first.get()); day <= index(last.get()); day++) {
+            runsOn.set(day, runs[weekday]);
+            weekday = (weekday + 1) % runs.length;
+        }
     }
 
     private void takeDate(GtfsRow row) throws ImportException {
@@ -87,20 +91,39 @@ final class GtfsServices {
     }
 
     /**
-     * Kinds of days of the first twelve months of the schedule: days on which the same of some services run, the kind of most
-     * days first.
+     * Kinds of days of twelve months: days on which the same of some services run, the kind of most days first. The months are
+     * those in which most trips run, for a schedule may hold services that are over or run for ever.
+     *
+     * @param trips number of trips of each service
      */
-    List<GtfsDays> kinds(Collection<String> services) {
+    List<GtfsDays> kinds(Map<String, Integer> trips) {
         BitSet any = new BitSet();
-        services.forEach(s -> any.or(days.getOrDefault(s, new BitSet())));
+        trips.keySet().forEach(s -> any.or(days.getOrDefault(s, new BitSet())));
         Map<BitSet, List<LocalDate>> dates = new LinkedHashMap<>();
         if (!any.isEmpty()) {
-            List<String> ordered = List.copyOf(services);
-            LocalDate first = ORIGIN.plusDays(any.nextSetBit(0));
+            List<String> ordered = List.copyOf(trips.keySet());
+            LocalDate first = ORIGIN.plusDays(busiestYear(trips));
             first.datesUntil(first.plusYears(1)).filter(d -> any.get(index(d)))
                     .forEach(d -> dates.computeIfAbsent(running(ordered, d), k -> new ArrayList<>()).add(d));
         }
         return GtfsDays.named(List.copyOf(dates.values()));
+    }
+
+    /**
+     * First day of the year, of those that begin with a service, in which most trips run on any day; of several years the one with
+     * most runs of them, of several such the latest.
+     */
+    private int busiestYear(Map<String, Integer> trips) {
+        List<Integer> starts = trips.keySet().stream().map(s -> days.getOrDefault(s, new BitSet()).nextSetBit(0)).filter(d -> d >= 0)
+                .distinct().sorted(Comparator.reverseOrder()).limit(MOST_STARTS).toList();
+        return starts.stream().max(Comparator.comparingLong((Integer start) -> runs(trips, start, 1))
+                .thenComparingLong(start -> runs(trips, start, YEAR_DAYS)).thenComparing(start -> start)).orElseThrow();
+    }
+
+    /** Runs in a year of trips, each of them counted so many times at most. */
+    private long runs(Map<String, Integer> trips, int start, int most) {
+        return trips.entrySet().stream().mapToLong(service -> (long) service.getValue() * Math.min(most,
+                days.getOrDefault(service.getKey(), new BitSet()).get(start, start + YEAR_DAYS).cardinality())).sum();
     }
 
     private BitSet running(List<String> services, LocalDate date) {

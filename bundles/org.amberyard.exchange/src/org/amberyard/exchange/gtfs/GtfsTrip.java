@@ -10,19 +10,22 @@ final class GtfsTrip {
     private final String block;
     private final String route;
     private final String shape;
+    private final boolean blocked;
     private final int row;
     private final List<GtfsStopTime> stops = new ArrayList<>();
 
     /**
      * @param route name of the route
      * @param shape id of the shape; blank when it has none
+     * @param blocked true when the schedule says in which block the trip is
      * @param row row in trips.txt
      */
-    GtfsTrip(String id, String block, String route, String shape, int row) {
+    GtfsTrip(String id, String block, String route, String shape, boolean blocked, int row) {
         this.id = id;
         this.block = block;
         this.route = route;
         this.shape = shape;
+        this.blocked = blocked;
         this.row = row;
     }
 
@@ -48,6 +51,10 @@ final class GtfsTrip {
 
     String shape() {
         return shape;
+    }
+
+    boolean isBlocked() {
+        return blocked;
     }
 
     int row() {

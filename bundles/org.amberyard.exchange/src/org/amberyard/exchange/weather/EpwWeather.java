@@ -76,18 +76,18 @@ final class EpwWeather implements WeatherSource {
 
     private static MonthValues values(EpwMonth month) {
         Map<EAttribute, Double> values = new LinkedHashMap<>();
-        values.put(Literals.MONTH_CLIMATE__MEAN_LOW_C, rounded(month.meanLowC()));
-        values.put(Literals.MONTH_CLIMATE__MEAN_HIGH_C, rounded(month.meanHighC()));
+        values.put(Literals.MONTH_CLIMATE__MEAN_LOW_C, rounded(month.meanLowC(), 10));
+        values.put(Literals.MONTH_CLIMATE__MEAN_HIGH_C, rounded(month.meanHighC(), 10));
         values.put(Literals.MONTH_CLIMATE__COLDEST_LOW_C, month.coldest().lowC());
         values.put(Literals.MONTH_CLIMATE__COLDEST_HIGH_C, month.coldest().highC());
         values.put(Literals.MONTH_CLIMATE__HOTTEST_HIGH_C, month.hottest().highC());
-        month.sunShare().ifPresent(s -> values.put(Literals.MONTH_CLIMATE__SUN_SHARE, rounded(s)));
+        month.sunShare().ifPresent(s -> values.put(Literals.MONTH_CLIMATE__SUN_SHARE, rounded(s, 100)));
         return new MonthValues(org.amberyard.model.common.Month.get(month.month().getValue() - 1), values);
     }
 
-    /** A hundredth of a degree is finer than any station. */
-    private static double rounded(double value) {
-        return Math.round(value * 100) / 100.0;
+    /** Temperatures to the tenth of a degree that the file has, sun to a hundredth. */
+    private static double rounded(double value, int parts) {
+        return Math.round(value * parts) / (double) parts;
     }
 
     private List<String> sentences(Study study) {
@@ -120,8 +120,8 @@ final class EpwWeather implements WeatherSource {
         }
         String other = year.otherHolidays().isEmpty() ? "" : " Not understood as holidays, and counted as days on which buses run: "
                 + String.join(", ", year.otherHolidays()) + ".";
-        return "The coldest and hottest days are those of Mondays to Fridays without the " + year.holidays().size()
-                + " holidays of the file; it does not know school holidays." + other;
+        return "The coldest and hottest days are those of Mondays to Fridays without holidays of the file (" + year.holidays().size()
+                + "); it does not know school holidays." + other;
     }
 
     private String extreme(EpwDay day, double celsius, Study study) {
