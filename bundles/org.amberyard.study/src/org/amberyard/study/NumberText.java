@@ -9,21 +9,23 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Numbers as people of a locale write them; text that could be read in two ways is refused. */
-final class NumberText {
+public final class NumberText {
     /** More digits than any input has; enough that reading a shown number gives the stored one back to 1e-9. */
     private static final MathContext DIGITS = new MathContext(10);
 
     private final DecimalFormatSymbols symbols;
     private final Pattern grouped;
 
-    NumberText(Locale locale) {
+    /** Numbers of a locale. */
+    public NumberText(Locale locale) {
         symbols = DecimalFormatSymbols.getInstance(locale);
         String group = Pattern.quote(String.valueOf(symbols.getGroupingSeparator()));
         String decimal = Pattern.quote(String.valueOf(symbols.getDecimalSeparator()));
         grouped = Pattern.compile("[+-]?(\\d+|\\d{1,3}(" + group + "\\d{3})+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
     }
 
-    String text(double number, boolean withGroups) {
+    /** A number of at most ten digits, in groups of three when asked for. */
+    public String text(double number, boolean withGroups) {
         if (!Double.isFinite(number)) {
             return String.valueOf(number);
         }
@@ -31,7 +33,8 @@ final class NumberText {
         return format.format(new BigDecimal(number).round(DIGITS));
     }
 
-    Optional<Double> parse(String typed) {
+    /** What was typed; empty when it is no number or could be read in two ways. */
+    public Optional<Double> parse(String typed) {
         String text = typed.replaceAll("[\\s\\u00a0\\u202f]", "").replace("\u2212", "-");
         boolean negative = text.startsWith("(") && text.endsWith(")");
         String bare = negative ? text.substring(1, text.length() - 1) : text;

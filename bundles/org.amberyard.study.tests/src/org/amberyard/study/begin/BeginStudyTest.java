@@ -15,6 +15,7 @@ import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.site.ServiceCalendar;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.UnitChoice;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 import org.amberyard.study.StudyCompiler;
@@ -26,7 +27,7 @@ class BeginStudyTest {
     private static final Answers ANSWERS = answers(12, 2, 2010, 2024);
 
     private static Answers answers(int buses, int spares, int oldest, int newest) {
-        return new Answers("Ashcombe", 2026, new Answers.Fleet(buses, spares, BodyType.C, oldest, newest), new Answers.RouteDay(80, 4, 180),
+        return new Answers("Ashcombe", UnitChoice.METRIC, 2026, new Answers.Fleet(buses, spares, BodyType.C, oldest, newest), new Answers.RouteDay(80, 4, 180),
                 new Answers.Weather(-9, 28, -24), new Answers.Prices(0.95, 0.11, 9, 165_000, 360_000), 2035);
     }
 

@@ -1,11 +1,13 @@
 package org.amberyard.study.begin;
 
 import org.amberyard.model.common.BodyType;
+import org.amberyard.model.study.UnitChoice;
 
 /**
  * What is asked before a study is begun.
  *
  * @param name name of the district or yard
+ * @param units units in which the study is shown
  * @param baseYear first fiscal year of the study
  * @param fleet the buses of today
  * @param day a day of a bus on its route
@@ -13,7 +15,7 @@ import org.amberyard.model.common.BodyType;
  * @param prices prices of today, money of the base date
  * @param electricBy fiscal year by which the electric plan has replaced all route buses
  */
-public record Answers(String name, int baseYear, Fleet fleet, RouteDay day, Weather weather, Prices prices, int electricBy) {
+public record Answers(String name, UnitChoice units, int baseYear, Fleet fleet, RouteDay day, Weather weather, Prices prices, int electricBy) {
 
     /**
      * The buses of today.

@@ -56,6 +56,7 @@ public final class BeginStudy {
         BeginStudy begin = new BeginStudy(answers);
         begin.study.setName(answers.name());
         begin.study.getSettings().setBaseYear(answers.baseYear());
+        begin.study.getSettings().setUnits(answers.units());
         begin.study.getDepot().setName(answers.name());
         begin.study.getSite().setName(answers.name());
         EvenYear.write(begin.study.getSite(), answers.weather());
@@ -115,6 +116,9 @@ public final class BeginStudy {
         note(calendar, SchoolYear.SOURCE);
         study.getCalendars().add(calendar);
         int all = answers.fleet().onRoutes() + answers.fleet().spares();
+        if (answers.fleet().spares() == 0) {
+            study.getSettings().setSpareCoverShare(0);
+        }
         for (int place = 0; place < all; place++) {
             boolean spare = place >= answers.fleet().onRoutes();
             Bus bus = bus(place, spare, all, type);

@@ -1,0 +1,117 @@
+package org.amberyard.study.begin;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.common.BodyType;
+import org.amberyard.model.study.UnitChoice;
+import org.amberyard.study.NumberText;
+
+/** Answers as they are typed: read in units of choice, checked one by one and against each other. */
+public final class AnswerSheet {
+    private static final double ROUND_TO = 100;
+    /** Years after the first that a study looks ahead at first. */
+    private static final int LAST_OF_HORIZON = 14;
+
+    private final Map<Asked, Double> answers = new EnumMap<>(Asked.class);
+    private final NumberText numbers;
+    private UnitSystem units;
+
+    /** A sheet with what is usual. */
+    public AnswerSheet(UnitSystem units, Locale locale) {
+        this.units = units;
+        this.numbers = new NumberText(locale);
+        for (Asked asked : Asked.values()) {
+            answers.put(asked, asked.usual());
+        }
+    }
+
+    /** Reads and shows in other units from now on. */
+    public void use(UnitSystem chosen) {
+        units = chosen;
+    }
+
+    /** The units read and shown. */
+    public UnitSystem units() {
+        return units;
+    }
+
+    /** The answer as shown, to the hundredth. */
+    public String text(Asked asked) {
+        return shown(asked, answers.get(asked));
+    }
+
+    /** The unit shown beside an answer. */
+    public String symbol(Asked asked, String currency) {
+        return asked.unit().symbol(units, currency);
+    }
+
+    /**
+     * Reads an answer; one that is shown as it was before keeps all its digits.
+     *
+     * @return false when it is no number that is allowed; then the answer is as before
+     */
+    public boolean read(Asked asked, String typed) {
+        if (typed.equals(text(asked))) {
+            return isAllowed(asked, answers.get(asked));
+        }
+        OptionalDouble figure = numbers.parse(typed).stream().mapToDouble(n -> asked.unit().store(n, units)).findFirst();
+        boolean fits = figure.isPresent() && isAllowed(asked, figure.getAsDouble());
+        figure.ifPresent(f -> answers.put(asked, fits ? f : answers.get(asked)));
+        return fits;
+    }
+
+    private boolean isAllowed(Asked asked, double figure) {
+        return figure >= lowest(asked) && figure <= highest(asked) && (!asked.whole() || figure == Math.rint(figure));
+    }
+
+    /** What is allowed for an answer, given the others. */
+    public String lowestText(Asked asked) {
+        return shown(asked, lowest(asked));
+    }
+
+    /** What is allowed for an answer, given the others. */
+    public String highestText(Asked asked) {
+        return shown(asked, highest(asked));
+    }
+
+    private String shown(Asked asked, double figure) {
+        double rounded = Math.rint(asked.unit().show(figure, units) * ROUND_TO) / ROUND_TO;
+        return numbers.text(rounded, asked.unit() != Unit.CALENDAR);
+    }
+
+    private double lowest(Asked asked) {
+        return switch (asked) {
+            case ELECTRIC_BY -> answers.get(Asked.BASE_YEAR) + 1;
+            case NEWEST_YEAR -> answers.get(Asked.OLDEST_YEAR);
+            case JULY_HIGH -> answers.get(Asked.JANUARY_LOW);
+            default -> asked.lowest();
+        };
+    }
+
+    private double highest(Asked asked) {
+        return switch (asked) {
+            case NEWEST_YEAR, OLDEST_YEAR -> answers.get(Asked.BASE_YEAR);
+            case COLDEST -> answers.get(Asked.JANUARY_LOW);
+            case ELECTRIC_BY -> answers.get(Asked.BASE_YEAR) + LAST_OF_HORIZON;
+            default -> asked.highest();
+        };
+    }
+
+    /** The answers, all of which have been read. */
+    public Answers answers(String name, BodyType bodyType) {
+        return new Answers(name, units == UnitSystem.US ? UnitChoice.US : UnitChoice.METRIC, whole(Asked.BASE_YEAR),
+                new Answers.Fleet(whole(Asked.ON_ROUTES), whole(Asked.SPARES), bodyType, whole(Asked.OLDEST_YEAR), whole(Asked.NEWEST_YEAR)),
+                new Answers.RouteDay(answers.get(Asked.DAY_KM), answers.get(Asked.DAY_HOURS), whole(Asked.DAYS)),
+                new Answers.Weather(answers.get(Asked.JANUARY_LOW), answers.get(Asked.JULY_HIGH), answers.get(Asked.COLDEST)),
+                new Answers.Prices(answers.get(Asked.DIESEL), answers.get(Asked.ENERGY), answers.get(Asked.DEMAND),
+                        answers.get(Asked.ENGINE_BUS), answers.get(Asked.ELECTRIC_BUS)), whole(Asked.ELECTRIC_BY));
+    }
+
+    private int whole(Asked asked) {
+        return (int) Math.rint(answers.get(asked));
+    }
+}
