@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MessagesTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ".charts", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".measurements", ".plan", ".session",
-        ".shop", ".views", ".welcome", ".work"})
+    @ValueSource(strings = {"", ".begin", ".charts", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",
+        ".plan", ".session", ".sheets", ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");
         Properties texts = texts(messages);

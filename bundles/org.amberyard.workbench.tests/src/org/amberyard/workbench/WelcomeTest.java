@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.welcome.WelcomePage;
@@ -39,12 +40,13 @@ class WelcomeTest {
             OpenStudy.await(display, () -> editors().equals(List.of(WelcomePage.ID)));
             List<String> ways = display.syncCall(() -> View.all(shell(), Button.class).stream().filter(Button::isVisible)
                     .map(Button::getText).toList());
-            assertTrue(ways.containsAll(List.of("Open the example", "New study", "Import CSV files…", "Open a study…")), ways.toString());
+            assertTrue(ways.containsAll(List.of("Open the example", "New study…", "Import CSV files…", "Open a study…")), ways.toString());
             List<String> recent = display.syncCall(() -> View.all(shell(), Link.class).stream().map(Link::getText).toList());
             assertTrue(recent.contains("<a>" + OpenStudy.FILE + "</a>"), recent.toString());
 
-            display.syncExec(() -> View.all(shell(), Button.class).stream().filter(b -> b.getText().equals("New study"))
-                    .findFirst().orElseThrow().notifyListeners(SWT.Selection, new Event()));
+            display.asyncExec(() -> button(shell(), "New study…").notifyListeners(SWT.Selection, new Event()));
+            OpenStudy.await(display, () -> asking(display).isPresent());
+            display.asyncExec(() -> button(asking(display).orElseThrow(), "Begin the study").notifyListeners(SWT.Selection, new Event()));
             OpenStudy.await(display, () -> editors().equals(List.of(StudyEditor.ID)));
             display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
             OpenStudy.await(display, () -> editors().equals(List.of(WelcomePage.ID)));
@@ -68,6 +70,14 @@ class WelcomeTest {
             OpenStudy.await(display, () -> OpenStudy.page().getActiveEditor().getTitle().equals("other.amberyard"));
             display.syncExec(() -> OpenStudy.page().closeEditor(OpenStudy.page().getActiveEditor(), false));
         }
+    }
+
+    private static Optional<Shell> asking(Display display) {
+        return Arrays.stream(display.getShells()).filter(s -> s.isVisible() && s.getText().equals("New study")).findFirst();
+    }
+
+    private static Button button(Shell shell, String text) {
+        return View.all(shell, Button.class).stream().filter(b -> b.getText().equals(text)).findFirst().orElseThrow();
     }
 
     private static Shell shell() {

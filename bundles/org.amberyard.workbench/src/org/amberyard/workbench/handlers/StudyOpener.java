@@ -3,7 +3,6 @@ package org.amberyard.workbench.handlers;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.io.StudyResource;
@@ -66,11 +65,6 @@ public final class StudyOpener {
         } catch (StudyFileException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), Messages.Open_failed, e.getMessage());
         }
-    }
-
-    /** Opens a new study with defaults. */
-    public void openNew() {
-        openNew(StudyDefaults.create());
     }
 
     /** Opens a study that has no file yet. */

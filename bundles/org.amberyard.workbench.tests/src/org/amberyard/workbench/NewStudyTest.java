@@ -1,0 +1,96 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.UnitChoice;
+import org.amberyard.workbench.begin.NewStudyDialog;
+import org.eclipse.jface.window.Window;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Begins studies by answering what the dialog asks. */
+@ExtendWith(WorkbenchExtension.class)
+class NewStudyTest {
+    private static final int BUSES_ON_ROUTES = 3;
+    private static final int DAY = 7;
+    private static final int COLDEST = 12;
+
+    private static NewStudyDialog open() {
+        NewStudyDialog dialog = new NewStudyDialog(OpenStudy.page().getWorkbenchWindow().getShell());
+        dialog.setBlockOnOpen(false);
+        dialog.open();
+        return dialog;
+    }
+
+    private static Text text(NewStudyDialog dialog, int place) {
+        List<Text> fields = View.all(dialog.getShell(), Text.class).stream().filter(t -> (t.getStyle() & SWT.READ_ONLY) == 0).toList();
+        return fields.get(place);
+    }
+
+    private static Button begin(NewStudyDialog dialog) {
+        return button(dialog, "Begin the study");
+    }
+
+    private static Button button(NewStudyDialog dialog, String label) {
+        return View.all(dialog.getShell(), Button.class).stream().filter(b -> b.getText().equals(label)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void answersMakeAStudyInTheUnitsChosen(Display display) {
+        display.syncExec(() -> {
+            NewStudyDialog dialog = open();
+            text(dialog, 0).setText("Ashcombe");
+            text(dialog, BUSES_ON_ROUTES).setText("5");
+            Combo units = View.all(dialog.getShell(), Combo.class).get(0);
+            units.select(1);
+            units.notifyListeners(SWT.Selection, new Event());
+            assertEquals("96.56", text(dialog, DAY).getText());
+            text(dialog, DAY).setText("90");
+            begin(dialog).notifyListeners(SWT.Selection, new Event());
+            Study study = dialog.study().orElseThrow();
+            assertEquals("Ashcombe", study.getName());
+            assertEquals(UnitChoice.METRIC, study.getSettings().getUnits());
+            assertEquals(7, study.getBuses().size());
+            assertEquals(45, study.getRoutes().get(0).getRuns().get(0).getDistanceKm(), 1e-12);
+        });
+    }
+
+    @Test
+    void whatIsNotAllowedIsSaidAndTheStudyNotBegun(Display display) {
+        display.syncExec(() -> {
+            NewStudyDialog dialog = open();
+            text(dialog, BUSES_ON_ROUTES).setText("many");
+            assertEquals("Buses today, on routes is “many”; it must be a number from 1 to 2,000.", dialog.getErrorMessage());
+            assertFalse(begin(dialog).isEnabled());
+            text(dialog, BUSES_ON_ROUTES).setText("20");
+            text(dialog, COLDEST).setText("70");
+            assertEquals("Temperatures, coldest day is “70”; it must be a number from -67 to 23.", dialog.getErrorMessage());
+            text(dialog, COLDEST).setText("-10");
+            assertNull(dialog.getErrorMessage());
+            assertTrue(begin(dialog).isEnabled());
+            button(dialog, "Cancel").notifyListeners(SWT.Selection, new Event());
+            assertTrue(dialog.study().isEmpty());
+        });
+    }
+
+    @Test
+    void withoutAnswersItHasOnlyDefaults(Display display) {
+        display.syncExec(() -> {
+            NewStudyDialog dialog = open();
+            button(dialog, "Without answers").notifyListeners(SWT.Selection, new Event());
+            assertTrue(dialog.study().orElseThrow().getBuses().isEmpty());
+            assertEquals(Window.OK, dialog.getReturnCode());
+        });
+    }
+}

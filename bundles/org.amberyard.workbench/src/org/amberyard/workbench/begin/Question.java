@@ -1,0 +1,42 @@
+package org.amberyard.workbench.begin;
+
+import java.util.List;
+import org.amberyard.study.begin.Asked;
+
+/**
+ * A line of the dialog that asks one to three numbers.
+ *
+ * @param label what is asked
+ * @param fields the numbers with a word before each, blank where none is needed
+ */
+record Question(String label, List<Part> fields) {
+
+    /**
+     * A number of a question.
+     *
+     * @param before word before it
+     * @param asked the number
+     */
+    record Part(String before, Asked asked) {
+    }
+
+    private static Part part(String before, Asked asked) {
+        return new Part(before, asked);
+    }
+
+    /** All of them in the order in which they are asked. */
+    static List<Question> all() {
+        return List.of(
+                new Question(Messages.Begin_years, List.of(part(Messages.Begin_from, Asked.BASE_YEAR),
+                        part(Messages.Begin_electricBy, Asked.ELECTRIC_BY))),
+                new Question(Messages.Begin_buses, List.of(part(Messages.Begin_onRoutes, Asked.ON_ROUTES), part(Messages.Begin_spares, Asked.SPARES))),
+                new Question(Messages.Begin_ages, List.of(part(Messages.Begin_oldest, Asked.OLDEST_YEAR), part(Messages.Begin_newest, Asked.NEWEST_YEAR))),
+                new Question(Messages.Begin_day, List.of(part("", Asked.DAY_KM), part("", Asked.DAY_HOURS))),
+                new Question(Messages.Begin_days, List.of(part("", Asked.DAYS))),
+                new Question(Messages.Begin_weather, List.of(part(Messages.Begin_january, Asked.JANUARY_LOW), part(Messages.Begin_july, Asked.JULY_HIGH),
+                        part(Messages.Begin_coldest, Asked.COLDEST))),
+                new Question(Messages.Begin_energy, List.of(part(Messages.Begin_diesel, Asked.DIESEL), part(Messages.Begin_electricity, Asked.ENERGY),
+                        part(Messages.Begin_demand, Asked.DEMAND))),
+                new Question(Messages.Begin_newBus, List.of(part(Messages.Begin_engine, Asked.ENGINE_BUS), part(Messages.Begin_electric, Asked.ELECTRIC_BUS))));
+    }
+}
