@@ -22,6 +22,7 @@ import org.amberyard.model.study.MoneyBasis;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.Timing;
 import org.amberyard.model.vehicles.Fuel;
+import org.amberyard.report.document.OfficeSchema;
 import org.amberyard.report.papers.ExamplePapers;
 import org.amberyard.report.papers.OutsideProgram;
 import org.apache.commons.csv.CSVFormat;
@@ -112,6 +113,11 @@ class CashFlowBookTest {
         try (XSSFWorkbook workbook = open(book)) {
             checkAgainst(result, recomputed(workbook));
         }
+    }
+
+    @Test
+    void itIsValidByTheSchemaOfWorkbooks() throws Exception {
+        OfficeSchema.check(book, 12);
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.DocumentDocument;
 import org.w3c.dom.NodeList;
 
 class DocumentWritersTest {
@@ -49,6 +50,13 @@ class DocumentWritersTest {
     @EnumSource(value = DocumentFormat.class, names = {"DOCX", "XLSX"})
     void officePackagesAreWhole(DocumentFormat format) throws Exception {
         OfficePackage.check(written(format));
+        OfficeSchema.check(written(format), 3);
+    }
+
+    @Test
+    void theSchemasRefuseWhatIsNotOfThem() throws Exception {
+        String bad = "<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"><w:body><w:tr/></w:body></w:document>";
+        assertFalse(OfficeSchema.errors(DocumentDocument.Factory.parse(bad)).isEmpty());
     }
 
     @Test
