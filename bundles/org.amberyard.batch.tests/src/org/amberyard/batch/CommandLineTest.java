@@ -231,7 +231,7 @@ class CommandLineTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "''|A verb is missing; allowed: " + VERBS,
-        "sweep|“sweep” is no verb; allowed: " + VERBS,
+        "conquer|“conquer” is no verb; allowed: " + VERBS,
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",

@@ -12,6 +12,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyUnits;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.amberyard.model.io.QuietLogging;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
@@ -79,6 +80,7 @@ public final class SheetTemplate {
     }
 
     private void writeWorkbook(Path path) throws IOException {
+        QuietLogging.set();
         try (XSSFWorkbook book = new XSSFWorkbook(); OutputStream out = Files.newOutputStream(path)) {
             CellStyle head = head(book);
             XSSFSheet sheet = book.createSheet(kind.label());

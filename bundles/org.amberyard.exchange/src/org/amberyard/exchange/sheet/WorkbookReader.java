@@ -11,6 +11,7 @@ import java.util.concurrent.CancellationException;
 import javax.xml.parsers.ParserConfigurationException;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.model.io.QuietLogging;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -41,6 +42,7 @@ final class WorkbookReader {
 
     /** @throws ImportException when the file is no workbook, is damaged or holds too much */
     static List<Sheet> read(Path path, ReadingProgress progress) throws IOException, ImportException {
+        QuietLogging.set();
         String file = path.getFileName().toString();
         ZipSecureFile.setMaxEntrySize(8 * SheetReader.MOST_BYTES);
         try (OPCPackage workbook = OPCPackage.open(path.toFile(), PackageAccess.READ)) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.amberyard.model.io.QuietLogging;
 
 /** File formats of documents. */
 public enum DocumentFormat {

@@ -1,7 +1,7 @@
-package org.amberyard.report.document;
+package org.amberyard.model.io;
 
 /**
- * The libraries that write documents report to logging interfaces without anything behind them, which complain of that on the
+ * The libraries that read and write documents report to logging interfaces without anything behind them, which complain of that on the
  * error stream. Unless somebody has chosen otherwise, they are told to keep to themselves.
  */
 public final class QuietLogging {
