@@ -27,7 +27,9 @@ final class DocumentOptions {
     private static final String DATED = "--dated";
     private static final String WHOLE_VINS = "--whole-vins";
     static final Set<String> OPTIONS = Set.of(OutFolder.OPTION, PLAN, KIND, FORMAT, TABLES, PROGRAMME, DATED);
-    static final Set<String> FLAGS = Set.of(WHOLE_VINS);
+    /** Runs the what-if of the study for the documents. */
+    static final String WHAT_IF = "--what-if";
+    static final Set<String> FLAGS = Set.of(WHOLE_VINS, WHAT_IF);
 
     private DocumentOptions() {
     }

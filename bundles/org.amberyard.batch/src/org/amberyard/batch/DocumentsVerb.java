@@ -20,7 +20,7 @@ final class DocumentsVerb implements Verb {
     @Override
     public String usage() {
         return "documents STUDY --out DIR [--plan PLAN] [--kind WORDS] [--format WORDS] [--tables T1,T3,…] [--programme NAME] "
-                + "[--dated DATE] [--whole-vins]";
+                + "[--dated DATE] [--whole-vins] [--what-if]";
     }
 
     @Override
@@ -50,7 +50,7 @@ final class DocumentsVerb implements Verb {
         }
         StudyResult result = evaluated.get().result();
         PaperInput in = new PaperInput(result, DocumentOptions.plan(arguments, result), StudyFacts.of(evaluated.get().study()),
-                DocumentOptions.choices(arguments, result));
+                DocumentOptions.choices(arguments, result), DocumentWhatIf.of(arguments, evaluated.get(), file, console));
         List<Path> files = folder.write(f -> DocumentFolder.write(in, wanted, f, new ProgressLines(console.err(), "Documents")));
         files.forEach(console.out()::println);
         return ExitCode.DONE;

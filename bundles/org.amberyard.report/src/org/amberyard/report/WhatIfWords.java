@@ -4,6 +4,7 @@ import java.text.NumberFormat;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.Band;
@@ -27,9 +28,17 @@ public final class WhatIfWords {
 
     /** How likely each plan is to cost less than the baseline, and what decides it, as far as it is known. */
     public static List<String> of(WhatIfResults results) {
+        return WhyTables.others(results.base()).stream().map(p -> of(results, p.index()).orElse("")).toList();
+    }
+
+    /** The same of one plan; empty for the baseline and where nothing is known. */
+    public static Optional<String> of(WhatIfResults results, int plan) {
+        if (plan == results.base().input().baseline()) {
+            return Optional.empty();
+        }
         WhatIfWords words = new WhatIfWords(results.base());
-        return WhyTables.others(results.base()).stream().map(p -> results.all().map(all -> words.chance(p.index(), all)).orElse("")
-                + results.shares().map(shares -> " " + words.deciding(p.index(), shares)).orElse("")).toList();
+        return Optional.of((results.all().map(all -> words.chance(plan, all)).orElse("")
+                + results.shares().map(shares -> " " + words.deciding(plan, shares)).orElse("")).strip()).filter(w -> !w.isEmpty());
     }
 
     private String chance(int plan, AllTogether draws) {

@@ -43,7 +43,7 @@ class DocumentsTest {
     private static Shell open(OpenStudy study, Path into) {
         study.session().choices().choose(Kind.PLAN, new Chosen("Rebate buses only", 2));
         DocumentsDialog dialog = new DocumentsDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.result(),
-                StudyFacts.of(study.session().study()), study.session().choices(), () -> Optional.of(into));
+                StudyFacts.of(study.session().study()), Optional.empty(), study.session().choices(), () -> Optional.of(into));
         dialog.setBlockOnOpen(false);
         dialog.open();
         return dialog.getShell();

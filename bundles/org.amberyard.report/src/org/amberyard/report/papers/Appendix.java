@@ -35,13 +35,15 @@ final class Appendix {
             }
             sections.add(new Section("Results: " + group.title(), true, true, blocks));
         }
+        sections.add(SensitivityPapers.section(in, place + 1));
         sections.add(new Section("Inputs", true, true, List.of(onPaper(RegisterPapers.all(in)))));
         progress.at(1);
         return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE),
                 AirPapers.mark(in), sections);
     }
 
-    private static Block onPaper(DataTable table) {
+    /** A table, or where to find it when it is too long for paper. */
+    static Block onPaper(DataTable table) {
         if (table.rows().isEmpty()) {
             return new Block.Paragraph(table.title() + ": no rows for this plan.");
         }

@@ -66,11 +66,14 @@ final class EvidencePapers {
 
     static List<DataTable> sensitivity(PaperInput in) {
         List<ResultLine> lines = ResultLine.of(in, "price_break_even");
-        return List.of(new TableBuilder<ResultLine>("T18", "T18. What would change the answer: prices at which the plan costs the "
+        List<DataTable> tables = new ArrayList<>();
+        tables.add(new TableBuilder<ResultLine>("T18", "T18. What would change the answer: prices at which the plan costs the "
                 + "same")
                 .text("Price", 1.4, l -> l.text("price")).text("In the study", 1.2, l -> l.text("present")).text("Answer", 4, l ->
                 l.text("answer"))
                 .note("One price at a time, all others as in the study, at present cost. " + in.moneyWords()).of(lines));
+        SensitivityPapers.oneAtATime(in).ifPresent(tables::add);
+        return tables;
     }
 
     /** Energy of the plan in a few figures, as sentences. */

@@ -14,6 +14,7 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.EngineVersion;
 import org.amberyard.report.document.Document;
 
@@ -24,8 +25,14 @@ import org.amberyard.report.document.Document;
  * @param planIndex place of the plan that the documents are about
  * @param facts what the study knows beside its results
  * @param choices what the maker of the documents chose
+ * @param whatIf what a what-if of the study as it is has found; empty where none was run
  */
-public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, PaperChoices choices) {
+public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, PaperChoices choices, Optional<WhatIfResults> whatIf) {
+
+    /** Without a what-if. */
+    public PaperInput(StudyResult result, int planIndex, StudyFacts facts, PaperChoices choices) {
+        this(result, planIndex, facts, choices, Optional.empty());
+    }
 
     PlanResult plan() {
         return result.plans().get(planIndex);

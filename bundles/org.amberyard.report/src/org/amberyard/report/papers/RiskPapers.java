@@ -51,12 +51,16 @@ final class RiskPapers {
         papers.addFunding();
         papers.addPacks();
         papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
-                + in.study().years() + " years.", "Table T18 says at which price the answer turns; look at it again each year.");
+                + in.study().years() + " years." + spaced(SensitivityPapers.words(in)), "Table T18 says at which price the answer turns; look at it again each year.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
                 "Old buses are kept until the new ones are accepted; ports are energized first.");
         papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
                 "Spares that can do the longest route, a port more than needed, terms of service in the purchase.");
         return List.copyOf(papers.risks);
+    }
+
+    private static String spaced(String words) {
+        return words.isEmpty() ? "" : " " + words;
     }
 
     private void add(String what, String evidence, String answer) {

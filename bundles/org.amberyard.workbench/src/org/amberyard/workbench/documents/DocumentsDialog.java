@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
@@ -37,6 +38,7 @@ public final class DocumentsDialog extends Dialog {
 
     private final StudyResult result;
     private final StudyFacts facts;
+    private final Optional<WhatIfResults> whatIf;
     private final Choices choices;
     private final Supplier<Optional<Path>> chooser;
     private DocumentsForm form;
@@ -44,16 +46,22 @@ public final class DocumentsDialog extends Dialog {
     private ProgressBar bar;
     private Job job;
 
-    /** @param choices what the views show, with which the dialog begins */
-    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Choices choices, Optional<Path> near) {
-        this(parent, result, facts, choices, () -> askFolder(parent, near));
+    /**
+     * @param whatIf what a what-if of the study as it is has found
+     * @param choices what the views show, with which the dialog begins
+     */
+    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Optional<WhatIfResults> whatIf, Choices choices,
+            Optional<Path> near) {
+        this(parent, result, facts, whatIf, choices, () -> askFolder(parent, near));
     }
 
     /** @param chooser answers the folder to write into */
-    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Choices choices, Supplier<Optional<Path>> chooser) {
+    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Optional<WhatIfResults> whatIf, Choices choices,
+            Supplier<Optional<Path>> chooser) {
         super(parent);
         this.result = result;
         this.facts = facts;
+        this.whatIf = whatIf;
         this.choices = choices;
         this.chooser = chooser;
     }
@@ -119,7 +127,7 @@ public final class DocumentsDialog extends Dialog {
     }
 
     private void write(Path folder) {
-        PaperInput in = new PaperInput(result, form.plan(), facts, form.choices());
+        PaperInput in = new PaperInput(result, form.plan(), facts, form.choices(), whatIf);
         DocumentFolder.Wanted wanted = form.wanted();
         job = new Job(Messages.Documents_title) {
             @Override

@@ -14,6 +14,6 @@ public final class DocumentsHandler extends ResultHandler {
     @Override
     void take(Shell shell, StudySession session, StudyResult result) {
         Optional<Path> near = session.file().map(Path::getParent);
-        new DocumentsDialog(shell, result, StudyFacts.of(session.study()), session.choices(), near).open();
+        new DocumentsDialog(shell, result, StudyFacts.of(session.study()), session.whatIf().upToDate(), session.choices(), near).open();
     }
 }

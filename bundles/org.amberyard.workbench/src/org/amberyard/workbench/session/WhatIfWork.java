@@ -70,6 +70,11 @@ public final class WhatIfWork {
         return results;
     }
 
+    /** What it has found, where that is of the study as it is. */
+    public Optional<WhatIfResults> upToDate() {
+        return results.filter(r -> !isOutdated());
+    }
+
     /** What part of the run is done, 0 to 1. */
     public double share() {
         return job == null ? 0 : job.share();

@@ -1,0 +1,71 @@
+package org.amberyard.report.papers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.document.Block;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.Section;
+import org.amberyard.study.whatif.WhatIfRun;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What documents say of a what-if, for the example with a few draws. */
+class SensitivityPapersTest {
+    private static final int DRAWS = 40;
+
+    private static PaperInput without;
+    private static PaperInput with;
+
+    @BeforeAll
+    static void run() {
+        ExamplePapers example = new ExamplePapers();
+        Study study = example.study();
+        study.getWhatIf().setDraws(DRAWS);
+        study.getWhatIf().getInputs().subList(2, study.getWhatIf().getInputs().size()).clear();
+        study.getWhatIf().getCorrelations().clear();
+        study.getWhatIf().getScenarios().clear();
+        StudyResult result = example.evaluated(study);
+        WhatIfRun run = new WhatIfRun(study, result, 2, Optional.empty());
+        run.run(Progress.NONE, soFar -> { });
+        WhatIfResults results = run.results();
+        StudyFacts facts = StudyFacts.of(study);
+        without = new PaperInput(result, ExamplePapers.ELECTRIC, facts, PaperChoices.STANDARD);
+        with = new PaperInput(result, ExamplePapers.ELECTRIC, facts, PaperChoices.STANDARD, Optional.of(results));
+    }
+
+    @Test
+    void theAppendixTellsInWordsChartsAndNumberedTables() {
+        Section section = SensitivityPapers.section(with, 70);
+        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words && words.text().contains("of " + DRAWS + " draws"));
+        assertTrue(section.blocks().stream().filter(Block.Figure.class::isInstance).count() >= 5);
+        List<DataTable> tables = section.blocks().stream().filter(DataTable.class::isInstance).map(DataTable.class::cast).toList();
+        assertTrue(tables.get(0).title().startsWith("Table 70. "), tables.get(0).title());
+        assertTrue(tables.get(1).title().startsWith("Table 71. "), tables.get(1).title());
+    }
+
+    @Test
+    void withoutARunItSaysHowToMakeOne() {
+        Section section = SensitivityPapers.section(without, 70);
+        assertEquals(1, section.blocks().size());
+        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words && words.text().startsWith("No what-if has been run"));
+        assertEquals(1, GrantTable.T18.of(without).size());
+        assertTrue(RiskPapers.all(without).stream().noneMatch(r -> r.evidence().contains("draws")));
+    }
+
+    @Test
+    void theGrantWriterHasTheInputsOneAtATimeAndTheRiskTellsTheChance() {
+        DataTable table = GrantTable.T18.of(with).get(1);
+        assertEquals(3, table.rows().size(), "two inputs and both together");
+        double saved = with.comparison().orElseThrow().presentSaving();
+        assertEquals(Math.rint(saved), ((Number) table.rows().get(0).cells().get(4)).doubleValue(), 0.5);
+        assertTrue(RiskPapers.all(with).stream().anyMatch(r -> r.what().equals("Prices move")
+                && r.evidence().contains("costs less than “Like for like” in ")), "the risk of prices");
+    }
+}
