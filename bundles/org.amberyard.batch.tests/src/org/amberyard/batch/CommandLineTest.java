@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
     private static final String VERBS = "evaluate, check, import, import-trace, import-meter, fit-curve, task-sheet, bill, why, "
-            + "fill-plan, level-plan, what-if. See --help.";
+            + "fill-plan, level-plan, what-if, sweep. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 
@@ -231,7 +231,7 @@ class CommandLineTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "''|A verb is missing; allowed: " + VERBS,
-        "sweep|“sweep” is no verb; allowed: " + VERBS,
+        "repeat|“repeat” is no verb; allowed: " + VERBS,
         "check|“check” takes one study but got none: check STUDY.",
         "check a b|“check” takes one study but got 2 (a, b): check STUDY.",
         "check a --out b|“check” has no option --out; allowed: --debug.",
