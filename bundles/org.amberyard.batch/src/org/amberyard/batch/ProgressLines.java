@@ -3,7 +3,7 @@ package org.amberyard.batch;
 import java.io.PrintStream;
 import org.amberyard.core.progress.Progress;
 
-/** Tells a long piece of work in lines, one for every tenth of it, with the time left where that is more than a moment. */
+/** Tells a long piece of work in lines, one for every tenth of it; of work that may take hours with the time left. */
 final class ProgressLines implements Progress {
     private static final int STEP_PERCENT = 10;
     private static final int ALL_PERCENT = 100;
@@ -13,6 +13,7 @@ final class ProgressLines implements Progress {
 
     private final PrintStream out;
     private final String work;
+    private final boolean timed;
     private final long startedNanos = System.nanoTime();
     private int next = STEP_PERCENT;
 
@@ -21,8 +22,18 @@ final class ProgressLines implements Progress {
      * @param work what is done, with which each line begins
      */
     ProgressLines(PrintStream out, String work) {
+        this(out, work, false);
+    }
+
+    private ProgressLines(PrintStream out, String work, boolean timed) {
         this.out = out;
         this.work = work;
+        this.timed = timed;
+    }
+
+    /** Lines that tell the time left too, where that is more than a moment. */
+    static ProgressLines timed(PrintStream out, String work) {
+        return new ProgressLines(out, work, true);
     }
 
     @Override
@@ -37,7 +48,7 @@ final class ProgressLines implements Progress {
 
     private String left(double share) {
         double seconds = (System.nanoTime() - startedNanos) / NANOS_PER_S * (1 - share) / share;
-        if (seconds < MOMENT_S) {
+        if (!timed || seconds < MOMENT_S) {
             return "";
         }
         return seconds < 2 * MINUTE_S ? ", about " + Math.round(seconds) + " s left" : ", about " + Math.round(seconds / MINUTE_S) + " min left";

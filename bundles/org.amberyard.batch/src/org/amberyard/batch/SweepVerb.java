@@ -54,7 +54,7 @@ final class SweepVerb implements Verb {
         if (file.toAbsolutePath().getParent() != null) {
             Files.createDirectories(file.toAbsolutePath().getParent());
         }
-        ProgressLines progress = new ProgressLines(console.err(), "Sweep");
+        ProgressLines progress = ProgressLines.timed(console.err(), "Sweep");
         if (name.endsWith(CSV)) {
             try (SweepCsv out = new SweepCsv(file, sweep.columns())) {
                 sweep.run(out, progress);

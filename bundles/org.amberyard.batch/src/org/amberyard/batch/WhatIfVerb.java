@@ -46,7 +46,7 @@ final class WhatIfVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), asked.get().threads(), Optional.empty());
-        run.run(new ProgressLines(console.err(), "What if"), soFar -> {
+        run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {
         });
         WhatIfResults results = run.results();
         ResultFolder.write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), folder);

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.yard.YardMemory;
 
@@ -32,8 +33,12 @@ public record PlanOutcome(double presentCost, List<Double> appropriations, doubl
      * @param yards years of yards that are known
      */
     public static List<PlanOutcome> all(StudyInput variant, StudyResult base, YardMemory yards) {
-        return StudyRecosting.of(variant, base).map(r -> r.plans().stream().map(PlanOutcome::of).toList())
-                .orElseGet(() -> found(variant, base, yards));
+        return recosted(variant, base).orElseGet(() -> found(variant, base, yards));
+    }
+
+    /** The plans of a variant that differs in prices alone, costed anew; empty where more must be found anew. */
+    public static Optional<List<PlanOutcome>> recosted(StudyInput variant, StudyResult base) {
+        return StudyRecosting.of(variant, base).map(r -> r.plans().stream().map(PlanOutcome::of).toList());
     }
 
     private static List<PlanOutcome> found(StudyInput variant, StudyResult base, YardMemory yards) {

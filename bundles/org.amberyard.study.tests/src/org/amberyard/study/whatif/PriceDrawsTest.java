@@ -14,6 +14,7 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.Shape;
@@ -33,7 +34,7 @@ class PriceDrawsTest {
         StudyEvaluator evaluator = new StudyEvaluator();
         StudyWhatIf whatIf = new StudyWhatIf(study, evaluator.evaluate(StudyCompiler.compile(study)), 2);
         assertTrue(whatIf.byPrices());
-        AllTogether run = whatIf.allTogether(Progress.NONE);
+        AllTogether run = new WhatIfParts(whatIf).allTogether(Progress.NONE);
         assertEquals(0, run.evaluatedWholly());
         StudyVariants variants = new StudyVariants(study);
         Draws draws = new UncertainInputs(study).draws(4);
@@ -43,6 +44,25 @@ class PriceDrawsTest {
                 PlanOutcome outcome = PlanOutcome.of(whole.plans().get(plan));
                 assertEquals(outcome.presentCost(), run.presentCosts(plan)[draw], 1e-9 * outcome.presentCost());
             }
+        }
+    }
+
+    /** Debts hang on costs in ways that are not summed up; such a study is costed anew, not evaluated as a whole. */
+    @Test
+    void drawsOfAStudyWithALoanAreCostedAnew() throws StudyFileException {
+        Study study = ExampleWhatIf.without(3);
+        ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
+        ExampleWhatIf.add(study, "Bus price", "ElectricType", "Electric C 150", "purchasePrice");
+        study.getPlans().get(1).getFinancing().add(PlansFactory.eINSTANCE.createFinancing());
+        StudyEvaluator evaluator = new StudyEvaluator();
+        StudyWhatIf whatIf = new StudyWhatIf(study, evaluator.evaluate(StudyCompiler.compile(study)), 2);
+        AllTogether run = new WhatIfParts(whatIf).allTogether(Progress.NONE);
+        assertEquals(0, run.evaluatedWholly());
+        StudyVariants variants = new StudyVariants(study);
+        Draws draws = new UncertainInputs(study).draws(3);
+        for (int draw = 0; draw < 3; draw++) {
+            PlanOutcome outcome = PlanOutcome.of(evaluator.evaluate(variants.at(draws.at(draw))).plans().get(1));
+            assertEquals(outcome.presentCost(), run.presentCosts(1)[draw], 1e-9 * outcome.presentCost());
         }
     }
 
@@ -58,7 +78,7 @@ class PriceDrawsTest {
         upkeep.setHigh(3);
         StudyEvaluator evaluator = new StudyEvaluator();
         StudyResult base = evaluator.evaluate(StudyCompiler.compile(study));
-        AllTogether run = new StudyWhatIf(study, base, 2).allTogether(Progress.NONE);
+        AllTogether run = new WhatIfParts(new StudyWhatIf(study, base, 2)).allTogether(Progress.NONE);
         StudyResult atMeans = evaluator.evaluate(new StudyVariants(study).at(new double[] {1.1, 2}));
         for (int plan = 0; plan < PLANS; plan++) {
             double expected = atMeans.plans().get(plan).measures().presentCost();

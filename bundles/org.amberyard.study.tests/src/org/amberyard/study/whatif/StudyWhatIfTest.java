@@ -63,8 +63,8 @@ class StudyWhatIfTest {
         return ExampleWhatIf.add(study, name, kind, element, field);
     }
 
-    private static StudyWhatIf whatIf(int threads) {
-        return new StudyWhatIf(study, base, threads);
+    private static WhatIfParts whatIf(int threads) {
+        return new WhatIfParts(new StudyWhatIf(study, base, threads));
     }
 
     private static double saving(Study edited) {
@@ -148,11 +148,11 @@ class StudyWhatIfTest {
 
     @Test
     void whereTheLineOfTheGridRunsBothPlansCostTheSame() {
-        StudyWhatIf whatIf = whatIf(2);
+        WhatIfParts whatIf = whatIf(2);
         TwoTogether grid = whatIf.twoTogether(0, 1, Progress.NONE);
         assertEquals(121, grid.saving(PLAN).length);
         assertEquals(List.of(), grid.breakEven(PLAN), "the example's plan saves nothing within these prices");
-        assertArrayEquals(new int[] {0, 1}, whatIf.widest(whatIf.oneAtATime(Progress.NONE)));
+        assertArrayEquals(new int[] {0, 1}, whatIf.whatIf().widest(whatIf.oneAtATime(Progress.NONE)));
     }
 
     @Test

@@ -54,7 +54,7 @@ final class BreakEvenPart {
         VariantOutcomes outcomes = whatIf.outcomes();
         return BreakEvenCurve.of((value, at) -> {
             double[] results = outcomes.one(whatIf.uncertain().alone(first, value, second, at));
-            return results[outcomes.presentCost(plan)] - results[outcomes.presentCost(baseline)];
+            return results[outcomes.columns().presentCost(plan)] - results[outcomes.columns().presentCost(baseline)];
         }, range, other).get(0);
     }
 

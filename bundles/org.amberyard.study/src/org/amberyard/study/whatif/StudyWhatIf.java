@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
@@ -127,11 +126,6 @@ public final class StudyWhatIf implements VariedInputs {
         return new OneAtATime(new TornadoPlan(inputs.spreads()), plans(kept));
     }
 
-    /** Inputs one at a time, from what one in ten stays below to what one in ten exceeds. */
-    public OneAtATime oneAtATime(Progress progress) {
-        return single(all(single(), progress));
-    }
-
     /** The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first. */
     public int[] widest(OneAtATime single) {
         double[] swings = new double[inputs.names().size()];
@@ -149,14 +143,8 @@ public final class StudyWhatIf implements VariedInputs {
 
     AllTogether together(KeptDraws kept, RunEnd end, Optional<FittedDraws> fit) {
         double[] missed = IntStream.range(0, base.plans().size())
-                .mapToDouble(p -> fit.map(f -> f.error(outcomes.presentCost(p))).orElse(0.0)).toArray();
-        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.wholly()), inputs.replicates(), missed);
-    }
-
-    /** All inputs together, as often as the study says; ends early with what is done when it is stopped. */
-    public AllTogether allTogether(Progress progress) {
-        KeptDraws kept = new KeptDraws();
-        return together(kept, work(together(), kept, block -> false, progress), Optional.empty());
+                .mapToDouble(p -> fit.map(f -> f.error(outcomes.columns().presentCost(p))).orElse(0.0)).toArray();
+        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.columns().wholly()), inputs.replicates(), missed);
     }
 
     private IndexPlan indexPlan() {
@@ -173,13 +161,9 @@ public final class StudyWhatIf implements VariedInputs {
         return new Evaluations(rows() * plan.perRow(), draws::at);
     }
 
+    /** With inputs that are correlated as one group. */
     VarianceShares shares(KeptDraws kept) {
         return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed());
-    }
-
-    /** What inputs explain of the variance of savings; with inputs that are correlated as one group. */
-    public VarianceShares varianceShares(Progress progress) {
-        return shares(all(shares(), progress));
     }
 
     private List<String> groupNames() {
@@ -198,12 +182,6 @@ public final class StudyWhatIf implements VariedInputs {
         return new TwoTogether(widest[0], widest[1], gridOf(widest[0], widest[1]), plans(kept), base.input().baseline());
     }
 
-    /** Two inputs of numbers together, each from its low to its high value in steps; the others as they are. */
-    public TwoTogether twoTogether(int first, int second, Progress progress) {
-        int[] both = {first, second};
-        return grid(both, all(grid(both), progress));
-    }
-
     private Grid gridOf(int first, int second) {
         return new Grid(steps(first, GRID_STEPS), steps(second, GRID_STEPS));
     }
@@ -216,36 +194,17 @@ public final class StudyWhatIf implements VariedInputs {
 
     Scenarios named(KeptDraws kept) {
         List<String> names = study.getWhatIf().getScenarios().stream().map(Scenario::getName).toList();
-        double[][] co2eKg = IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.co2eKg(p)))
+        double[][] co2eKg = IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.columns().co2eKg(p)))
                 .toArray(double[][]::new);
         return new Scenarios(names, plans(kept), co2eKg);
     }
 
-    /** Every scenario. */
-    public Scenarios scenarios(Progress progress) {
-        KeptDraws kept = new KeptDraws();
-        complete(workScenarios(kept, progress), study.getWhatIf().getScenarios().size());
-        return named(kept);
-    }
-
-    private KeptDraws all(Evaluations evaluations, Progress progress) {
-        KeptDraws kept = new KeptDraws();
-        complete(work(evaluations, kept, block -> false, progress), evaluations.count());
-        return kept;
-    }
-
-    private static void complete(RunEnd end, int evaluations) {
-        if (end.draws() < evaluations) {
-            throw new CancellationException("Only " + end.draws() + " of " + evaluations + " were wanted");
-        }
-    }
-
     private double[][] plans(KeptDraws kept) {
-        return IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.presentCost(p))).toArray(double[][]::new);
+        return IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.columns().presentCost(p))).toArray(double[][]::new);
     }
 
     private double[][][] appropriations(KeptDraws kept) {
         return IntStream.range(0, base.plans().size()).mapToObj(p -> IntStream.range(0, base.input().years())
-                .mapToObj(y -> kept.column(outcomes.appropriation(p, y))).toArray(double[][]::new)).toArray(double[][][]::new);
+                .mapToObj(y -> kept.column(outcomes.columns().appropriation(p, y))).toArray(double[][]::new)).toArray(double[][][]::new);
     }
 }

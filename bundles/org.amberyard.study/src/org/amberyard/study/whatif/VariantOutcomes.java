@@ -19,11 +19,9 @@ import org.amberyard.core.yard.YardMemory;
 import org.amberyard.model.study.Study;
 
 /**
- * Works out what plans come to in many variants of a study, on several threads. Results stand in columns: for each plan its
- * present cost, its greenhouse gas and its appropriations by year.
+ * Works out what plans come to in many variants of a study, on several threads. Results stand in {@link OutcomeColumns}.
  */
 final class VariantOutcomes {
-    private static final int BEFORE_YEARS = 2;
     /** Few enough that a run can be stopped soon and its threads end together. */
     private static final int BLOCK = 16;
     /** Prices alone take microseconds. */
@@ -33,6 +31,7 @@ final class VariantOutcomes {
 
     private final Study study;
     private final StudyResult base;
+    private final OutcomeColumns columns;
     private final AtomicReference<YardMemory> yards;
     private final Optional<PricedDraws> priced;
     private final double[] unchanged;
@@ -42,44 +41,21 @@ final class VariantOutcomes {
     VariantOutcomes(Study study, StudyResult base, UncertainInputs inputs) {
         this.study = study;
         this.base = base;
+        this.columns = new OutcomeColumns(base.plans().size(), base.input().years());
         YardMemory known = YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList());
         this.yards = new AtomicReference<>(known);
         this.priced = PricedDraws.of(study, base, inputs, known);
         this.unchanged = inputs.spreads().stream().mapToDouble(Spread::base).toArray();
     }
 
-    /** Number of columns. */
-    int columns() {
-        return wholly() + 1;
-    }
-
-    /** Column of how a variant was evaluated: 1 as a whole, 0 by its prices alone. */
-    int wholly() {
-        return base.plans().size() * perPlan();
+    /** Where results stand. */
+    OutcomeColumns columns() {
+        return columns;
     }
 
     /** True when all uncertain inputs are prices, so that variants are evaluated by these alone as far as they decide nothing. */
     boolean byPrices() {
         return priced.isPresent();
-    }
-
-    private int perPlan() {
-        return BEFORE_YEARS + base.input().years();
-    }
-
-    /** Column of the present cost of a plan. */
-    int presentCost(int plan) {
-        return plan * perPlan();
-    }
-
-    /** Column of the greenhouse gas of a plan, kg. */
-    int co2eKg(int plan) {
-        return plan * perPlan() + 1;
-    }
-
-    /** Column of what must be appropriated for a plan in a year. */
-    int appropriation(int plan, int year) {
-        return plan * perPlan() + BEFORE_YEARS + year;
     }
 
     /**
@@ -98,7 +74,7 @@ final class VariantOutcomes {
                     settings(variants.count(), BLOCK, threads).from(first), sink, progress);
         }
         return run(variants.count(), check -> byPrices(priced.get(), variants.values()),
-                settings(variants.count(), PRICE_BLOCK, threads).from(first), sink, progress);
+                settings(variants.count(), blockDraws(), threads).from(first), sink, progress);
     }
 
     /** From now on, reads variants off surfaces; the same variants whole again when empty. */
@@ -108,12 +84,12 @@ final class VariantOutcomes {
 
     /** Results of one variant. */
     double[] one(double[] values) {
-        double[] results = new double[columns()];
+        double[] results = new double[columns.count()];
         if (fitted.isPresent()) {
             fitted.get().at(values, unchanged, results);
             return results;
         }
-        if (priced.isEmpty() || !priced.get().evaluation().at(values, results)) {
+        if (priced.isEmpty() || !priced.get().evaluation(columns).at(values, results)) {
             whole((made, variant) -> made.at(values)).evaluate(0, results);
         }
         return results;
@@ -121,7 +97,7 @@ final class VariantOutcomes {
 
     /** Variants of a block, the unit in which runs are kept. */
     int blockDraws() {
-        return priced.isEmpty() ? BLOCK : PRICE_BLOCK;
+        return priced.map(p -> p.blockDraws(BLOCK, PRICE_BLOCK)).orElse(BLOCK);
     }
 
     /** Runs the scenarios of the study, from the first that is wanted on. */
@@ -131,7 +107,7 @@ final class VariantOutcomes {
     }
 
     private RunSettings settings(int variants, int block, int threads) {
-        return new RunSettings(0, variants, block, columns(), threads);
+        return new RunSettings(0, variants, block, columns.count(), threads);
     }
 
     private interface Variant {
@@ -147,31 +123,20 @@ final class VariantOutcomes {
         StudyVariants made = new StudyVariants(study);
         return (draw, results) -> {
             YardMemory known = yards.updateAndGet(memory -> memory.size() > MOST_YEARS ? memory.anew() : memory);
-            write(PlanOutcome.all(variant.of(made, draw), base, known), results);
-            results[wholly()] = 1;
+            columns.write(PlanOutcome.all(variant.of(made, draw), base, known), results);
+            results[columns.wholly()] = 1;
         };
     }
 
     /** By prices where they decide nothing otherwise, else as a whole. */
     private DrawEvaluation byPrices(PricedDraws prices, IntFunction<double[]> values) {
-        PricedDraws.Evaluation evaluation = prices.evaluation();
+        PricedDraws.Evaluation evaluation = prices.evaluation(columns);
         Supplier<DrawEvaluation> whole = Once.of(() -> whole((made, variant) -> made.at(values.apply(variant))));
         return (draw, results) -> {
-            results[wholly()] = 0;
+            results[columns.wholly()] = 0;
             if (!evaluation.at(values.apply(draw), results)) {
                 whole.get().evaluate(draw, results);
             }
         };
-    }
-
-    private void write(List<PlanOutcome> plans, double[] results) {
-        for (int plan = 0; plan < plans.size(); plan++) {
-            PlanOutcome outcome = plans.get(plan);
-            results[presentCost(plan)] = outcome.presentCost();
-            results[co2eKg(plan)] = outcome.co2eKg();
-            for (int year = 0; year < outcome.appropriations().size(); year++) {
-                results[appropriation(plan, year)] = outcome.appropriations().get(year);
-            }
-        }
     }
 }

@@ -143,8 +143,8 @@ public final class WhatIfRun {
     }
 
     private double[] saving(Block block, int plan, int baseline) {
-        double[] costs = block.columns()[whatIf.outcomes().presentCost(plan)];
-        double[] others = block.columns()[whatIf.outcomes().presentCost(baseline)];
+        double[] costs = block.columns()[whatIf.outcomes().columns().presentCost(plan)];
+        double[] others = block.columns()[whatIf.outcomes().columns().presentCost(baseline)];
         return IntStream.range(0, costs.length).mapToDouble(i -> others[i] - costs[i]).toArray();
     }
 
