@@ -133,8 +133,9 @@ class TableImportTest {
                 kinds.select(0);
                 kinds.notifyListeners(SWT.Selection, new Event());
             });
-            open.await(open::importable);
             assertEquals("List of buses", display.syncCall(kinds::getText));
+            open.await(() -> open.row(0, 0).contains("Bus B77: vehicle type is missing; choose one."));
+            assertFalse(open.importable());
         }
     }
 }
