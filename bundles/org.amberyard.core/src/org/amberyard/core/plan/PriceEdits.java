@@ -2,10 +2,12 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.amberyard.core.money.MoneyRules;
 
 /**
  * Tells whether two studies differ in prices alone: price paths, discounting, insurance, taxes, how plans are paid for, and what
- * buses cost and bring. Tariffs and ports are not among them, because yards are planned by them.
+ * buses cost and bring. Tariffs and ports are not among them, because yards are planned by them; nor are
+ * the fiscal years, because a yard's calendar begins with them.
  */
 final class PriceEdits {
     private PriceEdits() {
@@ -22,7 +24,8 @@ final class PriceEdits {
                 edited.rules().reserveShare(), edited.rules().upkeep(), last.rules().taxes());
         List<PlanInput> plans = IntStream.range(0, edited.plans().size())
                 .mapToObj(i -> edited.plans().get(i).paid(last.plans().get(i).payment())).toList();
-        return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), last.money(), edited.duty(),
+        MoneyRules money = new MoneyRules(last.money().rates(), last.money().basis(), last.money().midYear(), edited.money().fiscal());
+        return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), money, edited.duty(),
                 types, edited.buses(), edited.depot(), last.prices(), edited.funding(), edited.air(), rules, plans,
                 edited.baseline(), edited.trips()).equals(last);
     }
