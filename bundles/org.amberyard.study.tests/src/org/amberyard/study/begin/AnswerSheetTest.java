@@ -53,6 +53,21 @@ class AnswerSheetTest {
     }
 
     @Test
+    void signsOfMoneyAndUnitsMayStandBesideANumber() {
+        assertTrue(sheet.read(Asked.ENGINE_BUS, "$170,000"));
+        assertEquals("170,000", sheet.text(Asked.ENGINE_BUS));
+        assertTrue(sheet.read(Asked.ENERGY, "USD 0.14"));
+        assertEquals("0.14", sheet.text(Asked.ENERGY));
+        assertTrue(sheet.read(Asked.ON_ROUTES, "14 buses"));
+        assertEquals("14", sheet.text(Asked.ON_ROUTES));
+        assertTrue(sheet.read(Asked.COLDEST, "-10 °F"));
+        assertEquals("-10", sheet.text(Asked.COLDEST));
+        assertTrue(sheet.read(Asked.DAY_KM, "90 km"));
+        assertEquals("55.92", sheet.text(Asked.DAY_KM));
+        assertFalse(sheet.read(Asked.SPARES, "2 of 3"));
+    }
+
+    @Test
     void answersMustFitEachOther() {
         assertTrue(sheet.read(Asked.BASE_YEAR, "2024"));
         assertFalse(sheet.read(Asked.NEWEST_YEAR, "2025"), "no bus enters service after the first year");

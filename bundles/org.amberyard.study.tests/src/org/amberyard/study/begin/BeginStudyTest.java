@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.StudyEvaluation;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
@@ -18,6 +19,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
+import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyFindings;
 import org.junit.jupiter.api.Test;
@@ -80,6 +82,16 @@ class BeginStudyTest {
                     + calendar.getSeptemberDays() + calendar.getOctoberDays() + calendar.getNovemberDays() + calendar.getDecemberDays());
             assertEquals(0, calendar.getJulyDays());
         }
+    }
+
+    @Test
+    void theElectricBusesDoTheirDayAgedOnTheColdestDayAndASmallerPackWouldNot() {
+        StudyInput input = StudyCompiler.compile(BeginStudy.of(ANSWERS));
+        StudyResult result = StudyEvaluation.of(input, DutyTable.of(input.duty()));
+        assertTrue(RouteAnswer.of(result, 1).stream().allMatch(a -> a.electric() && a.passesAged(false)));
+        ElectricType type = (ElectricType) BeginStudy.of(ANSWERS).getVehicleTypes().get(1);
+        StudyInput smaller = StudyCompiler.compile(BeginStudy.with(ANSWERS, type.getBatteryKwh() - 30));
+        assertTrue(RouteAnswer.of(StudyEvaluation.of(smaller, DutyTable.of(smaller.duty())), 1).stream().noneMatch(a -> a.passesAged(false)));
     }
 
     @Test

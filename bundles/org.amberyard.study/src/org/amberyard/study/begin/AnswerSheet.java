@@ -58,10 +58,26 @@ public final class AnswerSheet {
         if (typed.equals(text(asked))) {
             return isAllowed(asked, answers.get(asked));
         }
-        OptionalDouble figure = numbers.parse(typed).stream().mapToDouble(n -> asked.unit().store(n, units)).findFirst();
+        OptionalDouble figure = numbers.parse(bare(asked, typed)).stream().mapToDouble(n -> asked.unit().store(n, typedIn(asked, typed)))
+                .findFirst();
         boolean fits = figure.isPresent() && isAllowed(asked, figure.getAsDouble());
         figure.ifPresent(f -> answers.put(asked, fits ? f : answers.get(asked)));
         return fits;
+    }
+
+    /** The units of the sign behind a number; those shown where none is. */
+    private UnitSystem typedIn(Asked asked, String typed) {
+        String text = typed.strip().toLowerCase(Locale.ROOT);
+        UnitSystem other = units == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+        String own = asked.unit().symbol(units, "").toLowerCase(Locale.ROOT);
+        String others = asked.unit().symbol(other, "").toLowerCase(Locale.ROOT);
+        return !own.equals(others) && !others.isEmpty() && text.endsWith(others) && !text.endsWith(own) ? other : units;
+    }
+
+    /** Without a sign of money before the number or a unit or word behind it. */
+    private static String bare(Asked asked, String typed) {
+        String text = asked.unit().isMoney() ? typed.replaceFirst("^\\s*(\\$|€|£|[A-Z]{3})\\s*", "") : typed;
+        return text.replaceFirst("(?<=\\d)\\s*[\\p{L}°/·$€£][\\p{L}°/·$€£]*\\s*$", "");
     }
 
     private boolean isAllowed(Asked asked, double figure) {

@@ -53,6 +53,11 @@ public final class BeginStudy {
 
     /** The study of some answers. */
     public static Study of(Answers answers) {
+        return with(answers, PackSize.kwh(answers));
+    }
+
+    /** The study of some answers whose electric buses have a pack. */
+    static Study with(Answers answers, double packKwh) {
         BeginStudy begin = new BeginStudy(answers);
         begin.study.setName(answers.name());
         begin.study.getSettings().setBaseYear(answers.baseYear());
@@ -63,7 +68,7 @@ public final class BeginStudy {
         note(begin.study.getSite(), EvenYear.SOURCE);
         begin.addPrices();
         CombustionType engine = begin.engineType();
-        ElectricType electric = begin.electricType();
+        ElectricType electric = begin.electricType(packKwh);
         begin.addFleet(engine);
         begin.addPlan(electric);
         return begin.study;
@@ -96,10 +101,12 @@ public final class BeginStudy {
         return type;
     }
 
-    private ElectricType electricType() {
+    private ElectricType electricType(double packKwh) {
         ElectricType type = VehiclesFactory.eINSTANCE.createElectricType();
+        type.setBatteryKwh(packKwh);
         addType(type, "Electric", answers.prices().electricBus());
         type.setSuccessor(type);
+        note(type, "pack " + PackSize.SOURCE);
         return type;
     }
 

@@ -50,6 +50,7 @@ final class AnswerField {
     /** Reads what was typed; what is said of it when it is not allowed. */
     Optional<String> read() {
         return sheet.read(asked, text.getText()) ? Optional.empty()
-                : Optional.of(NewStudyDialog.refusal(label, text.getText(), sheet.lowestText(asked), sheet.highestText(asked)));
+                : Optional.of(NewStudyDialog.refusal(label, text.getText(), sheet.lowestText(asked),
+                        (sheet.highestText(asked) + " " + sheet.symbol(asked, currency)).strip()));
     }
 }

@@ -8,10 +8,9 @@ import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.io.StudyDefaults;
-import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.study.begin.AnswerSheet;
-import org.amberyard.study.begin.BeginStudy;
+import org.amberyard.study.begin.Answers;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -25,7 +24,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.osgi.util.NLS;
 
-/** Asks ten questions and makes a study of the answers, or one with defaults only. */
+/** Asks ten questions about a yard for a study to be made of the answers, or of defaults only. */
 public final class NewStudyDialog extends TitleAreaDialog {
     /** Result of the button that asks nothing. */
     private static final int EMPTY = IDialogConstants.CLIENT_ID;
@@ -37,7 +36,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
     private Text name;
     private Combo bodyTypes;
     private Combo units;
-    private Study study;
+    private Answers answers;
 
     /** A dialog over a window. */
     public NewStudyDialog(Shell parent) {
@@ -45,9 +44,14 @@ public final class NewStudyDialog extends TitleAreaDialog {
         setHelpAvailable(false);
     }
 
-    /** The study that was made; empty when the dialog was cancelled. */
-    public Optional<Study> study() {
-        return Optional.ofNullable(study);
+    /** The answers; empty when the dialog was cancelled or none are wanted. */
+    public Optional<Answers> answers() {
+        return Optional.ofNullable(answers);
+    }
+
+    /** True when a study with defaults only is wanted. */
+    public boolean withoutAnswers() {
+        return getReturnCode() == EMPTY;
     }
 
     @Override
@@ -126,7 +130,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
     @Override
     protected void buttonPressed(int id) {
         if (id == EMPTY) {
-            study = StudyDefaults.create();
+            setReturnCode(EMPTY);
             close();
         } else {
             super.buttonPressed(id);
@@ -135,7 +139,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
 
     @Override
     protected void okPressed() {
-        study = BeginStudy.of(sheet.answers(name.getText().strip(), BodyType.get(bodyTypes.getSelectionIndex())));
+        answers = sheet.answers(name.getText().strip(), BodyType.get(bodyTypes.getSelectionIndex()));
         super.okPressed();
     }
 

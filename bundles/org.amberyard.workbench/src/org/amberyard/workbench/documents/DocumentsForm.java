@@ -68,6 +68,7 @@ final class DocumentsForm {
         programme.select(0);
         new Label(area, SWT.NONE).setText(Messages.Documents_dated);
         dated = new Text(area, SWT.BORDER);
+        dated.setText(LocalDate.now().toString());
         dated.addListener(SWT.Modify, e -> changed.run());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(dated);
         wholeVins = check(area, Messages.Documents_agency, false, changed);
