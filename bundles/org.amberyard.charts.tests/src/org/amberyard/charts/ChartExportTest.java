@@ -2,6 +2,7 @@ package org.amberyard.charts;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -13,7 +14,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.amberyard.core.plan.BusDay;
@@ -24,6 +28,8 @@ import org.amberyard.testsupport.SampleDistrict;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 class ChartExportTest {
     private static final StudyResult RESULT = SampleDistrict.evaluated(SampleDistrict.small());
@@ -63,12 +69,39 @@ class ChartExportTest {
     void anSvgIsWellFormedSaysWhatItShowsAndNeverChanges(Function<ChartTheme, Chart> build) throws Exception {
         Chart chart = build.apply(ChartTheme.light());
         String svg = ChartExport.svg(chart, 900, 400);
-        Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
-                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        assertTrue(svg.startsWith("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "), svg);
+        Document document = parsed(svg);
         assertEquals("svg", document.getDocumentElement().getTagName());
         assertEquals(chart.title(), document.getElementsByTagName("title").item(0).getTextContent());
         assertEquals(chart.textAlternative(), document.getElementsByTagName("desc").item(0).getTextContent());
+        assertEquals("title", document.getDocumentElement().getFirstChild().getNodeName());
+        assertEquals("desc", document.getDocumentElement().getFirstChild().getNextSibling().getNodeName());
         assertEquals(svg, ChartExport.svg(build.apply(ChartTheme.light()), 900, 400));
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void anSvgHasItsSizeWordsAndIdsOfItsOwn(Function<ChartTheme, Chart> build) throws Exception {
+        Chart chart = build.apply(ChartTheme.light());
+        String svg = ChartExport.svg(chart, 900, 400);
+        Document document = parsed(svg);
+        assertEquals("900", document.getDocumentElement().getAttribute("width"));
+        assertEquals("400", document.getDocumentElement().getAttribute("height"));
+        assertEquals("0 0 900 400", document.getDocumentElement().getAttribute("viewBox"));
+        assertEquals(chart.title(), document.getElementsByTagName("text").item(0).getTextContent(), "words, not outlines");
+        NodeList elements = document.getElementsByTagName("*");
+        List<String> ids = IntStream.range(0, elements.getLength()).mapToObj(i -> ((Element) elements.item(i)).getAttribute("id"))
+                .filter(id -> !id.isEmpty()).toList();
+        assertTrue(ids.contains(chart.name() + "_clipPath1"), ids.toString());
+        assertTrue(ids.stream().allMatch(id -> id.startsWith(chart.name())), ids.toString());
+        assertEquals(ids.size(), Set.copyOf(ids).size());
+        assertFalse(svg.contains("<!--"));
+        assertFalse(Pattern.compile("[0-9][.][0-9]{4}").matcher(svg).find(), "coordinates have three decimals");
+    }
+
+    private static Document parsed(String svg) throws Exception {
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Arabic in Egypt writes other digits; files must not depend on where they are made. */

@@ -7,18 +7,12 @@ import java.awt.image.BufferedImage;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
 
 /** Writes charts as pictures. The same chart gives the same bytes; title and text alternative go into the file. */
 public final class ChartExport {
-    private static final int COORDINATE_DECIMALS = 3;
-
     private ChartExport() {
     }
 
@@ -68,24 +62,6 @@ public final class ChartExport {
 
     /** The chart as an SVG document. */
     public static String svg(Chart chart, int width, int height) {
-        SVGGraphics2D graphics = new SVGGraphics2D(width, height);
-        graphics.setDefsKeyPrefix(chart.name() + "_");
-        graphics.setGeomDoubleConverter(ChartExport::coordinate);
-        graphics.setTransformDoubleConverter(ChartExport::coordinate);
-        chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, width, height));
-        String svg = graphics.getSVGElement(chart.name(), true, new ViewBox(0, 0, width, height), null, null);
-        int content = svg.indexOf('>') + 1;
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg.substring(0, content) + "<title>"
-                + escaped(chart.title()) + "</title><desc>" + escaped(chart.textAlternative()) + "</desc>"
-                + svg.substring(content) + "\n";
-    }
-
-    private static String coordinate(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(COORDINATE_DECIMALS, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return SvgFile.of(chart, width, height);
     }
 }
