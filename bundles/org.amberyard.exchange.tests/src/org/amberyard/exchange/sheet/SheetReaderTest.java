@@ -16,6 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
@@ -23,6 +24,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files of all kinds into sheets. */
@@ -121,6 +123,50 @@ class SheetReaderTest {
         assertTrue(refusal(samples.text("a.csv", "\n , \n")).contains("Nothing stands in the file"));
         assertTrue(refusal(samples.text("b.xlsx", "PK\u0003\u0004 no zip at all")).contains("save it again as XLSX"));
         assertTrue(refusal(samples.text("wide.csv", "a" + ",a".repeat(300) + "\n")).contains("at most 300"));
+    }
+
+    /** Rows below an open quotation mark stay rows, whether the next mark is met or not. */
+    @Test
+    void anOpenQuotationMarkIsToldAtItsRowAndSwallowsNothing() throws Exception {
+        for (String last : List.of("B04,97000,fine", "B04,97000,\"fine\"")) {
+            Sheet sheet = SampleSheets.only(samples.text("a.csv", "Bus,Miles,Note\nB02,99000,\"brake check pending\nB03,98000,fine\n" + last + "\n"));
+            assertEquals(List.of("Bus", "B02", "B03", "B04"), sheet.rows().stream().map(r -> r.cell(0).text()).toList());
+            assertEquals(List.of("a.csv, row 2: The quotation mark before “brake check pending” is not closed; close it behind the text of its cell, "
+                    + "or remove it."), sheet.problems().stream().map(ImportProblem::toString).toList());
+            assertEquals("fine", sheet.rows().get(3).cell(2).text());
+        }
+    }
+
+    @Test
+    void aQuotedCellThatHoldsRowsIsAProblem() throws Exception {
+        Sheet sheet = SampleSheets.only(samples.text("a.csv", "Bus,Miles,Use,Note\nB02,99000,spare,\"brakes\nB03,98000,spare,fine\nB04,97000,spare,good\"\n"
+                + "B05,96000,spare,\"two lines,\nof a \"\"note\"\"\"\n"));
+        assertEquals(List.of("a.csv, row 2: A quoted cell of this row holds lines that look like rows of the table; close its quotation mark behind "
+                + "the text of the cell, or take the line ends out of it."), sheet.problems().stream().map(ImportProblem::toString).toList());
+        assertEquals("two lines,\nof a \"note\"", sheet.rows().get(2).cell(3).text());
+    }
+
+    @Test
+    void aProblemOfTheFileKeepsItOut() throws Exception {
+        SheetImport.Preview preview = SampleSheets.preview(samples.text("a.csv", "Bus,Date,Odometer\nB01,2026-06-30,200000 \nB02,2026-06-30,\"200000\n"),
+                SampleSheets.example());
+        assertTrue(preview.problems().stream().anyMatch(p -> p.row() == 3 && p.message().startsWith("The quotation mark before “200000” is not closed")),
+                preview.problems().toString());
+    }
+
+    /** Neither the row nor the cell is held to its end. */
+    @Test
+    @Timeout(20)
+    void aHugeRowAndAHugeCellAreRefused() throws Exception {
+        assertTrue(refusal(samples.text("row.csv", "a,".repeat(10_000_000))).contains("Row 1 has more than 300 columns"));
+        assertTrue(refusal(samples.text("cell.csv", "Bus,Note\nB01," + "a".repeat(40_000) + "\n"))
+                .contains("Row 2, column B holds 40,000 characters; a cell may hold at most 32,767."));
+    }
+
+    @Test
+    void aTextOfTooManyCellsOrCharactersIsRefused() throws Exception {
+        assertTrue(refusal(samples.text("a.csv", (",1".repeat(99) + "\n").repeat(20_001))).contains("more than 2,000,000 cells"));
+        assertTrue(refusal(samples.text("b.csv", ("a".repeat(30_000) + ",b\n").repeat(1_400))).contains("more than 40,000,000 characters"));
     }
 
     @Test

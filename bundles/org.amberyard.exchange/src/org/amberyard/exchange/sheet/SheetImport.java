@@ -92,7 +92,8 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
     public Preview preview(Study study) {
         Study copy = EcoreUtil.copy(study);
         SheetOutcome outcome = run(copy);
-        List<ImportProblem> problems = new ArrayList<>(outcome.problems());
+        List<ImportProblem> problems = new ArrayList<>(sheet.problems());
+        problems.addAll(outcome.problems());
         List<String> remarks = new ArrayList<>(sheet.remarks());
         remarks.addAll(outcome.remarks());
         hold(outcome, study, problems, remarks);

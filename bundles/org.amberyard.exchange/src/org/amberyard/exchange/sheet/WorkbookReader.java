@@ -62,15 +62,6 @@ final class WorkbookReader {
         return String.valueOf(e.getMessage()).lines().findFirst().orElse(e.getClass().getSimpleName());
     }
 
-    /** A sheet holds more than is read. */
-    static final class TooMuch extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        TooMuch(String message) {
-            super(message);
-        }
-    }
-
     private List<Sheet> sheets(OPCPackage workbook) throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
         XSSFReader reader = new XSSFReader(workbook);
         ReadOnlySharedStringsTable texts = new ReadOnlySharedStringsTable(workbook, false);
@@ -97,7 +88,7 @@ final class WorkbookReader {
         List<SheetRow> rows = content.rows();
         NumberStyle numbers = NumberStyle.of(rows.stream().flatMap(r -> r.cells().stream())
                 .filter(c -> c.kind() == SheetCell.Kind.TEXT).map(SheetCell::text).toList());
-        return new Sheet(file, name, rows, numbers, content.remarks());
+        return new Sheet(file, name, rows, numbers, content.remarks(), List.of());
     }
 
     /** Workbooks made on some systems count their days from 1904. */

@@ -104,11 +104,11 @@ final class WorkbookSheet extends DefaultHandler {
             return;
         }
         if (at.getColumn() >= SheetReader.MOST_COLUMNS) {
-            throw new WorkbookReader.TooMuch("Cell " + at.formatAsString() + " lies beyond the 300th column; at most 300 columns are read.");
+            throw new TooMuch("Cell " + at.formatAsString() + " lies beyond the 300th column; at most 300 columns are read.");
         }
         boolean first = !rows.containsKey(at.getRow());
         if (first && rows.size() == SheetReader.MOST_ROWS) {
-            throw new WorkbookReader.TooMuch("A sheet has more than 100,000 rows; split it or remove what is not needed.");
+            throw new TooMuch("A sheet has more than 100,000 rows; split it or remove what is not needed.");
         }
         if (first && rows.size() % TOLD_EVERY == 0) {
             progress.accept(rows.size());
