@@ -1,6 +1,7 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,8 @@ public enum NumberStyle {
     /** A comma before decimals: 1.234,5. */
     COMMA("[.'\u2019\u00a0\u202f ]", ",");
 
+    /** Most characters of a number. */
+    private static final int LONGEST = 64;
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}");
     private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}");
 
@@ -29,8 +32,9 @@ public enum NumberStyle {
      * point; a comma before just three digits tells nothing.
      */
     static NumberStyle of(Collection<String> texts) {
-        long commas = texts.stream().filter(t -> DECIMAL_COMMA.matcher(t.strip()).matches()).count();
-        long points = texts.stream().filter(t -> DECIMAL_POINT.matcher(t.strip()).matches()).count();
+        List<String> numbers = texts.stream().map(String::strip).filter(t -> t.length() <= LONGEST).toList();
+        long commas = numbers.stream().filter(t -> DECIMAL_COMMA.matcher(t).matches()).count();
+        long points = numbers.stream().filter(t -> DECIMAL_POINT.matcher(t).matches()).count();
         return commas > points ? COMMA : POINT;
     }
 
