@@ -75,6 +75,14 @@ class LogSheetsTest {
                 problems("odometers", "Bus,Date,Reading\nB01,2025-09-04,89640\nB01,2025-09-20,88982\nB77,2025-09-20,1\nB01,2025-09-30,980100\nB01,soon,5\n"));
     }
 
+    @Test
+    void datesOfTwoOrdersAreAProblemAndTheOrderIsAlwaysTold() throws Exception {
+        assertTrue(problems("odometers", "Bus,Date,Reading\nB01,13/9/2025,89640\nB01,9/14/2025,89700\n").contains("log.csv, row 1: Dates of “Date” are "
+                + "written in two ways: “13/9/2025” has the day first, “9/14/2025” the month. Write all of them alike, best as 2025-09-04."));
+        assertTrue(read("odometers", "Bus,Date,Reading\nB01,4/9/2025,89640\nB01,13/9/2025,89700\n").preview(study).remarks()
+                .contains("Dates of “Date” are read with the day first, as “13/9/2025” shows."));
+    }
+
     /** A year at 25 miles a day. */
     @Test
     void odometersOfAYearTellTheOtherDistance() throws Exception {

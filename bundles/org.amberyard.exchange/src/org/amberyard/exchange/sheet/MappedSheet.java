@@ -17,6 +17,7 @@ final class MappedSheet {
     private final String currency;
     private final Map<String, SheetDates> dates = new HashMap<>();
     private final List<String> remarks = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
     private final List<MappedRow> rows = new ArrayList<>();
 
     MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency) {
@@ -69,9 +70,11 @@ final class MappedSheet {
     }
 
     private void tellDates() {
-        columns.stream().filter(c -> c.content() == SheetColumn.Content.DATE && mapping.place(c.id()).isPresent())
-                .filter(c -> dates(c).areAmbiguous())
-                .forEach(c -> remarks.add("Dates of “" + header(c.id()) + "” are read with the month first; none shows which comes first."));
+        columns.stream().filter(c -> c.content() == SheetColumn.Content.DATE && mapping.place(c.id()).isPresent()).forEach(c -> {
+            dates(c).mixture().ifPresentOrElse(mixed -> problems.add("Dates of “" + header(c.id()) + "” are written in two ways: " + mixed
+                    + ". Write all of them alike, best as 2025-09-04."), () -> dates(c).order().ifPresent(
+                            order -> remarks.add("Dates of “" + header(c.id()) + "” are read " + order + ".")));
+        });
     }
 
     /** Rows of data in order. */
@@ -82,6 +85,11 @@ final class MappedSheet {
     /** What was left out or assumed. */
     List<String> remarks() {
         return remarks;
+    }
+
+    /** What is wrong with columns as a whole. */
+    List<String> problems() {
+        return problems;
     }
 
     Sheet sheet() {

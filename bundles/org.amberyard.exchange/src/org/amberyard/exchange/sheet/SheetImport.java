@@ -116,6 +116,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         SheetOutcome outcome = new SheetOutcome(study, mapped);
         List<SheetColumn> missing = mapping.missing(columns);
         missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing; " + c.meaning()));
+        mapped.problems().forEach(p -> outcome.problem(mapping.headerRow(), p));
         mapped.remarks().forEach(outcome::remark);
         if (missing.isEmpty() && mapped.rows().isEmpty()) {
             outcome.problem(mapping.headerRow(), "No rows of data stand below the headers.");
