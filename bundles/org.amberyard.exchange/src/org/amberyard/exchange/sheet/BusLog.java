@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,11 +33,13 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
                         "transaction date", "completed", "opened").must());
     }
 
-    /** Gathers the entries; rows that name no bus of the study or have no date are told as problems. */
+    /** Gathers the entries; rows that name no bus of the study, have no date or are repeated are told as problems. */
     static BusLog of(MappedSheet sheet, SheetOutcome outcome) {
         Map<Bus, List<Entry>> byBus = new LinkedHashMap<>();
+        Map<List<SheetCell>, Integer> known = new HashMap<>();
         for (MappedRow row : sheet.rows()) {
             outcome.attempt(row, () -> {
+                holdOnce(row, known);
                 Bus bus = bus(row, outcome.study());
                 LocalDate date = row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04."));
                 byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
@@ -44,6 +47,14 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         }
         byBus.values().forEach(entries -> entries.sort(Comparator.comparing(Entry::date).thenComparingInt(e -> e.row().number())));
         return new BusLog(byBus);
+    }
+
+    private static void holdOnce(MappedRow row, Map<List<SheetCell>, Integer> known) throws CellFault {
+        Integer first = known.putIfAbsent(row.cells(), row.number());
+        if (first != null) {
+            throw row.wrong(BUS, "The row says the same as row " + first + " in every column and would count twice; delete one of them, or tell them "
+                    + "apart by a number.");
+        }
     }
 
     private static Bus bus(MappedRow row, Study study) throws CellFault {
