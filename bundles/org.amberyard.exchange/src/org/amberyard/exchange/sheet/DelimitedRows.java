@@ -61,7 +61,7 @@ final class DelimitedRows {
 
     private SheetCell counted(String cell, int column) {
         budget.cells(1);
-        budget.text("Row " + number + ", column " + CellReference.convertNumToColString(column), cell.length());
+        budget.text(() -> "Row " + number + ", column " + CellReference.convertNumToColString(column), cell.length());
         return SheetCell.ofText(cell);
     }
 

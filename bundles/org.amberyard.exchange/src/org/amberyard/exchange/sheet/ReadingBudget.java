@@ -1,6 +1,7 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /** What may be held in memory of one file, whatever its kind: so many cells, blank ones between others among them, and so much text. */
 final class ReadingBudget {
@@ -25,16 +26,27 @@ final class ReadingBudget {
     }
 
     /**
+     * Holds the length of a cell against the longest.
+     *
+     * @param where the cell, for the message
+     * @param length number of characters
+     * @throws TooMuch when it is longer
+     */
+    void cell(Supplier<String> where, int length) {
+        if (length > LONGEST_CELL) {
+            throw new TooMuch(String.format(Locale.ROOT, "%s holds %,d characters; a cell may hold at most 32,767.", where.get(), length));
+        }
+    }
+
+    /**
      * Counts text that is held.
      *
      * @param where the cell, for the message
      * @param length number of characters
      * @throws TooMuch when a cell or the file has more than it may
      */
-    void text(String where, int length) {
-        if (length > LONGEST_CELL) {
-            throw new TooMuch(String.format(Locale.ROOT, "%s holds %,d characters; a cell may hold at most 32,767.", where, length));
-        }
+    void text(Supplier<String> where, int length) {
+        cell(where, length);
         characters += length;
         if (characters > MOST_CHARACTERS) {
             throw new TooMuch("The file holds more than 40,000,000 characters of text; remove sheets, columns and rows that are not needed.");
