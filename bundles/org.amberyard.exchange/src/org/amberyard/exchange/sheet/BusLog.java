@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.fleet.Bus;
-import org.amberyard.model.study.Study;
 
 /**
  * Entries of a log, of which each names a bus and a date, gathered by bus and put in the order of their dates.
@@ -36,11 +35,12 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
     /** Gathers the entries; rows that name no bus of the study, have no date or are repeated are told as problems. */
     static BusLog of(MappedSheet sheet, SheetOutcome outcome) {
         Map<Bus, List<Entry>> byBus = new LinkedHashMap<>();
+        ElementIndex<Bus> buses = new ElementIndex<>(outcome.study().getBuses());
         Map<List<SheetCell>, Integer> known = new HashMap<>();
         for (MappedRow row : sheet.rows()) {
             outcome.attempt(row, () -> {
                 holdOnce(row, known);
-                Bus bus = bus(row, outcome.study());
+                Bus bus = bus(row, buses);
                 LocalDate date = row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04."));
                 byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
             });
@@ -57,9 +57,9 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         }
     }
 
-    private static Bus bus(MappedRow row, Study study) throws CellFault {
+    private static Bus bus(MappedRow row, ElementIndex<Bus> buses) throws CellFault {
         String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, "The row names no bus; enter one, or delete the row."));
-        return ElementKey.of(name).among(study.getBuses()).orElseThrow(() -> row.wrong(BUS, "“" + name
-                + "” is no bus of the study; it has " + ElementKey.names(study.getBuses()) + "."));
+        return buses.find(name).orElseThrow(() -> row.wrong(BUS, "“" + name
+                + "” is no bus of the study; it has " + buses.names() + "."));
     }
 }

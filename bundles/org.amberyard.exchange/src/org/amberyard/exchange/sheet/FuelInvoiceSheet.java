@@ -81,7 +81,7 @@ final class FuelInvoiceSheet implements SheetKind {
 
     private static FuelPrice price(MappedRow row, String fuel, Study study) throws CellFault {
         return of(fuel, study).orElseThrow(() -> row.wrong(FUEL, "“" + fuel + "” is no fuel with a price in the study; it has "
-                + ElementKey.names(study.getPrices().stream().filter(FuelPrice.class::isInstance).toList()) + "."));
+                + ElementIndex.names(study.getPrices().stream().filter(FuelPrice.class::isInstance).toList()) + "."));
     }
 
     private static Optional<FuelPrice> of(String fuel, Study study) {

@@ -113,15 +113,19 @@ final class RouteSheet implements SheetKind {
             outcome.problem(0, "The study has no service calendar that the runs could follow; add one on the page of routes.");
             return;
         }
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> route(row, keys.of(row), values, outcome)));
+        List<SheetColumn> columns = columns(outcome.study()).stream()
+                .filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops")).toList();
+        ElementIndex<Route> known = new ElementIndex<>(outcome.study().getRoutes());
+        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
+            String name = keys.of(row);
+            Route route = known.find(name).orElseGet(() -> added(row, name, outcome));
+            columns.forEach(c -> outcome.attempt(row,
+                    () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().orElseThrow(), v))));
+            runs(row, route, values, outcome);
+        }));
     }
 
-    private void route(MappedRow row, String name, FieldValue values, SheetOutcome outcome) {
-        Study study = outcome.study();
-        Route route = ElementKey.of(name).among(study.getRoutes()).orElseGet(() -> added(row, name, outcome));
-        columns(study).stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops"))
-                .forEach(c -> outcome.attempt(row,
-                        () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().get(), v))));
+    private void runs(MappedRow row, Route route, FieldValue values, SheetOutcome outcome) {
         for (Part part : Part.values()) {
             outcome.attempt(row, () -> run(row, route, part, outcome));
         }
