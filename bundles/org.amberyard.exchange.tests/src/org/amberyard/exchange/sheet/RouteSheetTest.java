@@ -6,12 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.common.Month;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.Run;
 import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.routes.Trip;
+import org.amberyard.model.site.ServiceCalendar;
+import org.amberyard.model.site.SiteFactory;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.CalendarDays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +92,26 @@ class RouteSheetTest {
                         R04,C,x,06:30,7:10,12,,,0,14:20,,16,26,61,0,280,depot
                         R05,E,x,06:30,7:10,12,,,0,14:20,15:20,16,26,61,0,280,depot
                         """));
+    }
+
+    @Test
+    void aClimbNeedsDistances() throws Exception {
+        route("R01").getRuns().forEach(r -> r.setDistanceKm(0));
+        assertEquals(List.of("sheet.csv, row 2, column “elev_gain_ft_day”: The runs of R01 have no distance by which the climb could be parted; enter "
+                + "distances, or clear the climb."), problems("R01,,,,,,,,,,,,,,,310,\n"));
+    }
+
+    /** Of a year only the days of its months count. */
+    @Test
+    void aRouteIsDrivenOnTheDaysOfItsMonths() {
+        Run run = RoutesFactory.eINSTANCE.createRun();
+        run.setDistanceKm(2);
+        ServiceCalendar calendar = SiteFactory.eINSTANCE.createServiceCalendar();
+        Month.VALUES.forEach(m -> calendar.eSet(CalendarDays.field(m), m.ordinal() + 1));
+        run.setCalendar(calendar);
+        Route route = RoutesFactory.eINSTANCE.createRoute();
+        route.getRuns().add(run);
+        assertEquals(2 * 78, RouteYear.km(route), 1e-9);
     }
 
     @Test

@@ -184,6 +184,10 @@ final class RouteSheet implements SheetKind {
         Optional<Object> stops = values.of(row, SheetColumn.of(Literals.RUN__STOPS));
         Optional<Layover> layover = layover(row);
         double dayKm = route.getRuns().stream().mapToDouble(Run::getDistanceKm).sum();
+        if (climbM.isPresent() && dayKm == 0) {
+            throw row.wrong(CLIMB, "The runs of " + route.getName() + " have no distance by which the climb could be parted; enter distances, or clear "
+                    + "the climb.");
+        }
         for (Run run : route.getRuns()) {
             stops.ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
             climbM.ifPresent(m -> outcome.set(row.number(), run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
