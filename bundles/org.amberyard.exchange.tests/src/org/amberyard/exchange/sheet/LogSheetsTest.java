@@ -137,6 +137,23 @@ class LogSheetsTest {
         assertEquals(9125 * KM * 365.25 / 365, spare.getOtherKmPerYear(), 1e-6);
     }
 
+    /** Else the annual distance would count twice once the route has its runs. */
+    @Test
+    void distancesOfBusesWhoseRouteHasNoRunsStay() throws Exception {
+        Bus bus = bus("B01");
+        bus.getRoute().getRuns().clear();
+        double before = bus.getOtherKmPerYear();
+        SheetImport odometers = read("odometers", "Bus,Date,Odometer reading\nB01,2025-07-01,100000\nB01,2026-07-01,109125\n");
+        assertTrue(odometers.preview(study).remarks().contains("The route of B01 has no runs yet, so its other distance stays as it is; import the route "
+                + "sheet, then these readings again."));
+        odometers.into(study);
+        SheetImport buses = read("buses", "Bus,Model year,Annual miles\nB01,2008,8500\n");
+        assertTrue(buses.preview(study).remarks().contains("Row 2: the route of B01 has no runs yet, so its other distance stays as it is; import the "
+                + "route sheet, then this list again."), buses.preview(study).remarks().toString());
+        buses.into(study);
+        assertEquals(before, bus.getOtherKmPerYear());
+    }
+
     @Test
     void workOrdersWithoutWarrantyAndAccidents() throws Exception {
         SheetImport sheet = read("work-orders", "work_order,date,bus_id,system,labor_usd,parts_usd\nW1,2025-07-10,B01,PM inspection,400,350\n"
@@ -220,6 +237,14 @@ class LogSheetsTest {
         assertEquals(120_000, bus("B01").getOdometerKm(), 1e-9);
         assertTrue(memory.on(SampleSheets.only(samples.text("other.csv", "Tag,Stand\n2025-10-04,120000\n"))).isEmpty());
         assertTrue(SheetMemory.parse("nonsense").isEmpty());
+    }
+
+    @Test
+    void headersOfSeveralLinesAreRemembered() throws Exception {
+        SheetImport broken = SheetImport.recognised(SampleSheets.only(samples.text("a.csv", "Bus,Date,\"Odometer\n reading (km)\"\nB01,2025-09-04,120000\n")),
+                study).orElseThrow();
+        SheetMemory memory = SheetMemory.parse(SheetMemory.of(broken).text()).orElseThrow();
+        assertEquals(broken.mapping(), memory.on(broken.sheet()).orElseThrow().mapping());
     }
 
     /** What is filled into a template is understood again, in either kind of file. */

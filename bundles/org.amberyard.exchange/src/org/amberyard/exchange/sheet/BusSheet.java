@@ -183,7 +183,10 @@ final class BusSheet implements SheetKind {
                 outcome.remark("Row " + row.number() + ": " + bus.getName() + " drove " + WholeFigures.distance(annual.getAsDouble(), study)
                         + " but its route asks for " + WholeFigures.distance(routeKm, study) + " in a year; its other distance is taken as zero.");
             }
-            if (!row.has("otherKmPerYear")) {
+            if (RouteYear.isUnknown(bus.getRoute())) {
+                outcome.remark("Row " + row.number() + ": the route of " + bus.getName() + " has no runs yet, so its other distance stays as it is; import "
+                        + "the route sheet, then this list again.");
+            } else if (!row.has("otherKmPerYear")) {
                 outcome.set(row.number(), bus, Literals.BUS__OTHER_KM_PER_YEAR, Math.max(0, annual.getAsDouble() - routeKm));
             }
             OptionalDouble upkeep = row.number(UPKEEP);
