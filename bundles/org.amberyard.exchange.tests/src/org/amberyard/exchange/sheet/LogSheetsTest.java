@@ -76,6 +76,15 @@ class LogSheetsTest {
         assertEquals(640 * KM / (100 * L), bus("B01").getMeasuredKmPerL(), 1e-9);
     }
 
+    /** Fuel with a decimal comma beside distances with points. */
+    @Test
+    void eachColumnHasItsOwnStyleOfNumbers() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date;Vehicle;Fuel gallons;Miles driven;Note\n2025-09-04;B02;50,5;300.25;1.5\n2025-09-30;B02;49,5;1,200.25;2.5\n");
+        assertTrue(sheet.preview(study).remarks().contains("Numbers of “Fuel gallons” are read with a decimal comma, unlike those of the other columns."));
+        sheet.into(study);
+        assertEquals(1500.5 * KM / (100 * L), bus("B02").getMeasuredKmPerL(), 1e-9);
+    }
+
     @Test
     void fuelWithoutADistanceIsLeftOutWhereDistancesTell() throws Exception {
         SheetImport sheet = read("fuel-log", "Date,Vehicle,Fuel gallons,Miles driven\n2025-09-04,B02,50,300\n2025-09-30,B02,99,\n");

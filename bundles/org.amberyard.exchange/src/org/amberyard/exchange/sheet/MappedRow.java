@@ -61,7 +61,7 @@ final class MappedRow {
             return OptionalDouble.empty();
         }
         SheetColumn column = in.column(id);
-        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.sheet().numbers() : NumberStyle.POINT;
+        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
         SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column)));
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
     }

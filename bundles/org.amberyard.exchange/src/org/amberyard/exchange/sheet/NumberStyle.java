@@ -2,6 +2,7 @@ package org.amberyard.exchange.sheet;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
@@ -27,15 +28,20 @@ public enum NumberStyle {
         this.number = Pattern.compile("[+-]?(\\d{1,3}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
     }
 
-    /**
-     * The style of texts. A comma before decimals is believed where more texts can only be read with one than can only be read with a
-     * point; a comma before just three digits tells nothing.
-     */
+    /** The style of texts; that with a point where nothing shows it. */
     static NumberStyle of(Collection<String> texts) {
+        return shownBy(texts).orElse(POINT);
+    }
+
+    /**
+     * The style that texts show: more of them can only be read with it than can only be read with the other. A comma or point before just
+     * three digits tells nothing.
+     */
+    static Optional<NumberStyle> shownBy(Collection<String> texts) {
         List<String> numbers = texts.stream().map(String::strip).filter(t -> t.length() <= LONGEST).toList();
         long commas = numbers.stream().filter(t -> DECIMAL_COMMA.matcher(t).matches()).count();
         long points = numbers.stream().filter(t -> DECIMAL_POINT.matcher(t).matches()).count();
-        return commas > points ? COMMA : POINT;
+        return commas == points ? Optional.empty() : Optional.of(commas > points ? COMMA : POINT);
     }
 
     /** The number that a bare text stands for, without unit or currency; empty when it is none. */
