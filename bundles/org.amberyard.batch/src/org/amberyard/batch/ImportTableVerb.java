@@ -74,7 +74,7 @@ final class ImportTableVerb implements Verb {
             Files.writeString(memory.get(), SheetMemory.of(made).text());
         }
         if (arguments.has(WRITE)) {
-            write(made, study, paths.study(), console);
+            write(preview, study, paths.study(), console);
         }
         return ExitCode.DONE;
     }
@@ -126,9 +126,9 @@ final class ImportTableVerb implements Verb {
         }
     }
 
-    private static void write(SheetImport made, Study study, Path file, Console console) throws WrongUse {
+    private static void write(SheetImport.Preview preview, Study study, Path file, Console console) throws WrongUse {
         try {
-            made.into(study);
+            preview.into(study);
         } catch (ImportException e) {
             throw new WrongUse(e.getMessage());
         }

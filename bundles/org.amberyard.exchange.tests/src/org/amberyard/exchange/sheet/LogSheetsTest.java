@@ -63,6 +63,60 @@ class LogSheetsTest {
         assertEquals(630 * KM / (100 * L), bus("B02").getMeasuredKmPerL(), 1e-9);
     }
 
+    /** 640 miles on 100 gallons: what was filled up before the first reading and after the last, a single distance and exhaust fluid do not count. */
+    @Test
+    void fuelCountsBetweenReadingsOnly() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date,Unit,Product,Gallons,Odometer,Miles driven\n8/20/2025,B01,Diesel,30,,\n9/4/2025,B01,Diesel,35,89000,50\n"
+                + "9/20/2025,B01,Diesel,40,89260,\n9/21/2025,B01,DEF bulk,5,,\n10/4/2025,B01,Diesel,60,89640,\n10/14/2025,B01,Diesel,55,,\n");
+        SheetImport.Preview preview = sheet.preview(study);
+        assertEquals(List.of(), preview.problems());
+        assertTrue(preview.remarks().containsAll(List.of("Fuel of 1 entry of exhaust fluid, which is no fuel, is left out.",
+                "Fuel of 2 entries before the first or after the last odometer reading of their bus is left out.")), preview.remarks().toString());
+        sheet.into(study);
+        assertEquals(640 * KM / (100 * L), bus("B01").getMeasuredKmPerL(), 1e-9);
+    }
+
+    /** Fuel with a decimal comma beside distances with points. */
+    @Test
+    void eachColumnHasItsOwnStyleOfNumbers() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date;Vehicle;Fuel gallons;Miles driven;Note\n2025-09-04;B02;50,5;300.25;1.5\n2025-09-30;B02;49,5;1,200.25;2.5\n");
+        assertTrue(sheet.preview(study).remarks().contains("Numbers of “Fuel gallons” are read with a decimal comma, unlike those of the other columns."));
+        sheet.into(study);
+        assertEquals(1500.5 * KM / (100 * L), bus("B02").getMeasuredKmPerL(), 1e-9);
+    }
+
+    @Test
+    void fuelWithoutADistanceIsLeftOutWhereDistancesTell() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date,Vehicle,Fuel gallons,Miles driven\n2025-09-04,B02,50,300\n2025-09-30,B02,99,\n");
+        assertTrue(sheet.preview(study).remarks().contains("Fuel of 1 entry without a distance is left out."));
+        sheet.into(study);
+        assertEquals(300 * KM / (50 * L), bus("B02").getMeasuredKmPerL(), 1e-9);
+    }
+
+    @Test
+    void repeatedRowsBlankNumbersAndOtherFuelsAreTold() throws Exception {
+        assertEquals(List.of("log.csv, row 3, column “Unit”: The row says the same as row 2 in every column and would count twice; delete one of them, or "
+                + "tell them apart by a number.",
+                "log.csv, row 4, column “Gallons”: A number is missing; enter one, 0 for none, or delete the row.",
+                "log.csv, row 5, column “Product”: B01 runs on diesel, but the row says “Gasoline”; mend the bus or the fuel, or delete the row."),
+                problems("fuel-log", "Date,Unit,Gallons,Odometer,Product\n9/4/2025,B01,35,89000,diesel\n9/4/2025,B01,35,89000,diesel\n"
+                        + "9/20/2025,B01,,89260,diesel\n9/21/2025,B01,7,,Gasoline\n"));
+        assertEquals(List.of("log.csv, row 3, column “gallons”: A number is missing; enter one, 0 for none, or delete the row.",
+                "log.csv, row 4, column “total_usd”: A number is missing; enter one, 0 for none, or delete the row."),
+                problems("fuel-invoices", "invoice_no,fuel,gallons,total_usd\nA1,diesel,30,105\nA2,diesel,,105\nA3,diesel,30,n/a\nA4,DEF,30,90\n"));
+    }
+
+    @Test
+    void workOrdersOfLessThanAYearTellNoUpkeep() throws Exception {
+        double before = bus("B01").getMeasuredUpkeepPerKm();
+        SheetImport sheet = read("work-orders", "work_order,date,bus_id,system,labor_usd,parts_usd\nW1,2025-07-10,B01,Engine,9000,7000\n"
+                + "W2,2025-09-10,B01,Brakes,1,1\nW3,2025-09-10,B01,Body,\"0\",0\n");
+        assertTrue(sheet.preview(study).remarks().contains("Work orders from 2025-07-10 to 2025-09-10 span 63 days; fewer than 300 tell no upkeep of a year, "
+                + "so the upkeep of the buses stays as it is."), sheet.preview(study).remarks().toString());
+        assertEquals(List.of(), sheet.into(study));
+        assertEquals(before, bus("B01").getMeasuredUpkeepPerKm());
+    }
+
     @Test
     void anOdometerThatRunsBackOrLeapsIsTold() throws Exception {
         assertEquals(List.of(
@@ -75,6 +129,14 @@ class LogSheetsTest {
                 problems("odometers", "Bus,Date,Reading\nB01,2025-09-04,89640\nB01,2025-09-20,88982\nB77,2025-09-20,1\nB01,2025-09-30,980100\nB01,soon,5\n"));
     }
 
+    @Test
+    void datesOfTwoOrdersAreAProblemAndTheOrderIsAlwaysTold() throws Exception {
+        assertTrue(problems("odometers", "Bus,Date,Reading\nB01,13/9/2025,89640\nB01,9/14/2025,89700\n").contains("log.csv, row 1: Dates of “Date” are "
+                + "written in two ways: “13/9/2025” has the day first, “9/14/2025” the month. Write all of them alike, best as 2025-09-04."));
+        assertTrue(read("odometers", "Bus,Date,Reading\nB01,4/9/2025,89640\nB01,13/9/2025,89700\n").preview(study).remarks()
+                .contains("Dates of “Date” are read with the day first, as “13/9/2025” shows."));
+    }
+
     /** A year at 25 miles a day. */
     @Test
     void odometersOfAYearTellTheOtherDistance() throws Exception {
@@ -82,6 +144,23 @@ class LogSheetsTest {
         read("odometers", "Bus,Date,Odometer reading\n" + spare.getName() + ",2025-07-01,100000\n" + spare.getName() + ",2026-07-01,109125\n").into(study);
         assertEquals(109_125 * KM, spare.getOdometerKm(), 1e-6);
         assertEquals(9125 * KM * 365.25 / 365, spare.getOtherKmPerYear(), 1e-6);
+    }
+
+    /** Else the annual distance would count twice once the route has its runs. */
+    @Test
+    void distancesOfBusesWhoseRouteHasNoRunsStay() throws Exception {
+        Bus bus = bus("B01");
+        bus.getRoute().getRuns().clear();
+        double before = bus.getOtherKmPerYear();
+        SheetImport odometers = read("odometers", "Bus,Date,Odometer reading\nB01,2025-07-01,100000\nB01,2026-07-01,109125\n");
+        assertTrue(odometers.preview(study).remarks().contains("The route of B01 has no runs yet, so its other distance stays as it is; import the route "
+                + "sheet, then these readings again."));
+        odometers.into(study);
+        SheetImport buses = read("buses", "Bus,Model year,Annual miles\nB01,2008,8500\n");
+        assertTrue(buses.preview(study).remarks().contains("Row 2: the route of B01 has no runs yet, so its other distance stays as it is; import the "
+                + "route sheet, then this list again."), buses.preview(study).remarks().toString());
+        buses.into(study);
+        assertEquals(before, bus.getOtherKmPerYear());
     }
 
     @Test
@@ -118,11 +197,28 @@ class LogSheetsTest {
         SheetImport.Preview preview = sheet.preview(study);
         assertTrue(preview.remarks().contains("Of 2025-06 only 15 days are billed; it is left out."), preview.remarks().toString());
         sheet.into(study);
-        BuildingMonth july = study.getDepot().getBuildingMonths().stream().filter(m -> m.getMonth() == Month.JULY).findFirst().orElseThrow();
-        assertEquals(15 * 100 + 16 * 100, july.getEnergyKwh(), 1e-9);
+        assertEquals(15 * 100 + 16 * 100, july().getEnergyKwh(), 1e-9);
         assertTrue(problems("utility-bills", "Start date,End date,kWh\n2025-07-01,2025-08-01,100\n2025-07-20,2025-08-20,100\n").get(0)
                 .contains("Days of 2025-07 are billed twice"));
         assertTrue(problems("utility-bills", "Start date,End date,kWh\n2025-08-01,2025-07-01,100\n").get(0).contains("not after its start"));
+    }
+
+    /** Thirty-one days from 1 to 31 July, as the next period begins on 1 August. */
+    @Test
+    void theLastDayOfAPeriodCountsWhereTheNextBeginsAfterIt() throws Exception {
+        String told = "Each period ends on the day before the next begins, or on the last day of its month; that day is taken as part of it.";
+        SheetImport sheet = read("utility-bills", "Service from,Service to,kWh\n7/1/2025,7/31/2025,3100\n8/1/2025,8/29/2025,2900\n");
+        List<String> remarks = sheet.preview(study).remarks();
+        assertTrue(remarks.containsAll(List.of(told, "Of 2025-08 29 of 31 days are billed; the others are taken as like them.")), remarks.toString());
+        sheet.into(study);
+        assertEquals(3100, july().getEnergyKwh(), 1e-9);
+        assertTrue(read("utility-bills", "Service from,Service to,kWh\n7/1/2025,7/31/2025,3000\n").preview(study).remarks().contains(told));
+        assertTrue(read("utility-bills", "Service from,Service to,kWh\n7/1/2025,7/31/2025,3000\n7/31/2025,8/31/2025,3000\n").preview(study).remarks()
+                .stream().noneMatch(told::equals));
+    }
+
+    private BuildingMonth july() {
+        return study.getDepot().getBuildingMonths().stream().filter(m -> m.getMonth() == Month.JULY).findFirst().orElseThrow();
     }
 
     @Test
@@ -150,6 +246,14 @@ class LogSheetsTest {
         assertEquals(120_000, bus("B01").getOdometerKm(), 1e-9);
         assertTrue(memory.on(SampleSheets.only(samples.text("other.csv", "Tag,Stand\n2025-10-04,120000\n"))).isEmpty());
         assertTrue(SheetMemory.parse("nonsense").isEmpty());
+    }
+
+    @Test
+    void headersOfSeveralLinesAreRemembered() throws Exception {
+        SheetImport broken = SheetImport.recognised(SampleSheets.only(samples.text("a.csv", "Bus,Date,\"Odometer\n reading (km)\"\nB01,2025-09-04,120000\n")),
+                study).orElseThrow();
+        SheetMemory memory = SheetMemory.parse(SheetMemory.of(broken).text()).orElseThrow();
+        assertEquals(broken.mapping(), memory.on(broken.sheet()).orElseThrow().mapping());
     }
 
     /** What is filled into a template is understood again, in either kind of file. */

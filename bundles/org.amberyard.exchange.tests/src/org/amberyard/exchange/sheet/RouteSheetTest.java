@@ -6,12 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.common.Month;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
+import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.Run;
 import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.routes.Trip;
+import org.amberyard.model.site.ServiceCalendar;
+import org.amberyard.model.site.SiteFactory;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.CalendarDays;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +93,60 @@ class RouteSheetTest {
                         R04,C,x,06:30,7:10,12,,,0,14:20,,16,26,61,0,280,depot
                         R05,E,x,06:30,7:10,12,,,0,14:20,15:20,16,26,61,0,280,depot
                         """));
+    }
+
+    /** Morning and afternoon side by side, but in rows of their own. */
+    @Test
+    void rowsOfARouteThatTellDifferentRunsBelongTogether() throws Exception {
+        SheetImport sheet = read(HEADER + "R77,C,Ashcombe,6:35,7:45,20,,,0,,,,22,48,1,900,school\nR77,,,,,,,,0,14:20,15:25,25,30,,,900,\n");
+        assertEquals(List.of(), sheet.preview(study).problems());
+        sheet.into(study);
+        Route route = route("R77");
+        assertEquals(List.of(RunKind.MORNING, RunKind.AFTERNOON), route.getRuns().stream().map(Run::getKind).toList());
+        assertEquals(List.of(22, 30), route.getRuns().stream().map(Run::getStops).toList());
+        assertEquals(List.of(400, 500), route.getRuns().stream().map(r -> (int) Math.round(r.getClimbM() / 0.3048)).toList());
+        assertTrue(problems("R77,C,x,6:35,7:45,20,,,0,,,,22,48,1,,\nR77,C,x,6:36,7:45,20,,,0,,,,22,48,1,,\n").get(0)
+                .contains("“R77” stands in rows 2 and 3; they differ in am_depart. Keep one of them."));
+    }
+
+    @Test
+    void aRowMayHoldARun() throws Exception {
+        SheetImport sheet = read("Route,AM/PM,Depart,Return,Miles\nR77,PM,2:20 pm,3:25 pm,25\nR77,AM,6:35a,7:45a,20\n");
+        assertEquals("routes", sheet.kind().id());
+        sheet.into(study);
+        assertEquals(List.of(395, 860), route("R77").getRuns().stream().map(Run::getDepartureMin).toList());
+        assertEquals(List.of("sheet.csv, row 2, column “AM/PM”: “evening” must be AM, midday or PM.",
+                "sheet.csv, row 3, column “Miles”: The morning run of R78 has a departure but no distance; enter one above 0."),
+                read("Route,AM/PM,Depart,Return,Miles\nR77,evening,2:20 pm,3:25 pm,25\nR78,AM,6:35a,7:45a,\n").preview(study).problems().stream()
+                        .map(ImportProblem::toString).toList());
+    }
+
+    @Test
+    void severalRunsOfAKindAreNotTakenForOne() throws Exception {
+        Run second = EcoreUtil.copy(route("R01").getRuns().get(0));
+        route("R01").getRuns().add(1, second);
+        assertTrue(problems("R01,C,x,6:35,07:39,15,,,0,14:20,15:24,15,24,58,0,310,depot\n").get(0)
+                .contains("R01 has 2 morning runs in the study, of which the sheet tells one"));
+    }
+
+    @Test
+    void aClimbNeedsDistances() throws Exception {
+        route("R01").getRuns().forEach(r -> r.setDistanceKm(0));
+        assertEquals(List.of("sheet.csv, row 2, column “elev_gain_ft_day”: The runs of R01 have no distance by which the climb could be parted; enter "
+                + "distances, or clear the climb."), problems("R01,,,,,,,,,,,,,,,310,\n"));
+    }
+
+    /** Of a year only the days of its months count. */
+    @Test
+    void aRouteIsDrivenOnTheDaysOfItsMonths() {
+        Run run = RoutesFactory.eINSTANCE.createRun();
+        run.setDistanceKm(2);
+        ServiceCalendar calendar = SiteFactory.eINSTANCE.createServiceCalendar();
+        Month.VALUES.forEach(m -> calendar.eSet(CalendarDays.field(m), m.ordinal() + 1));
+        run.setCalendar(calendar);
+        Route route = RoutesFactory.eINSTANCE.createRoute();
+        route.getRuns().add(run);
+        assertEquals(2 * 78, RouteYear.km(route), 1e-9);
     }
 
     @Test

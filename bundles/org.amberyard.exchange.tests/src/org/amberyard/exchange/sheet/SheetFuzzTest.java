@@ -18,6 +18,7 @@ import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.study.Study;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Damaged files are read or refused, and never do anything else; the same damage at every run. */
@@ -36,6 +37,7 @@ class SheetFuzzTest {
     }
 
     @Test
+    @Timeout(300)
     void damagedTexts() throws Exception {
         Random random = new Random(20260930);
         for (SheetKind kind : SheetKind.ALL) {
@@ -78,6 +80,7 @@ class SheetFuzzTest {
     }
 
     @Test
+    @Timeout(300)
     void damagedWorkbooks() throws Exception {
         Random random = new Random(19700101);
         Path template = folder.resolve("t.xlsx");

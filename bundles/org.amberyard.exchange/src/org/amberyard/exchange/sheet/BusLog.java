@@ -3,12 +3,12 @@ package org.amberyard.exchange.sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.fleet.Bus;
-import org.amberyard.model.study.Study;
 
 /**
  * Entries of a log, of which each names a bus and a date, gathered by bus and put in the order of their dates.
@@ -32,12 +32,15 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
                         "transaction date", "completed", "opened").must());
     }
 
-    /** Gathers the entries; rows that name no bus of the study or have no date are told as problems. */
+    /** Gathers the entries; rows that name no bus of the study, have no date or are repeated are told as problems. */
     static BusLog of(MappedSheet sheet, SheetOutcome outcome) {
         Map<Bus, List<Entry>> byBus = new LinkedHashMap<>();
+        ElementIndex<Bus> buses = new ElementIndex<>(outcome.study().getBuses());
+        Map<List<SheetCell>, Integer> known = new HashMap<>();
         for (MappedRow row : sheet.rows()) {
             outcome.attempt(row, () -> {
-                Bus bus = bus(row, outcome.study());
+                holdOnce(row, known);
+                Bus bus = bus(row, buses);
                 LocalDate date = row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04."));
                 byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
             });
@@ -46,9 +49,17 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         return new BusLog(byBus);
     }
 
-    private static Bus bus(MappedRow row, Study study) throws CellFault {
+    private static void holdOnce(MappedRow row, Map<List<SheetCell>, Integer> known) throws CellFault {
+        Integer first = known.putIfAbsent(row.cells(), row.number());
+        if (first != null) {
+            throw row.wrong(BUS, "The row says the same as row " + first + " in every column and would count twice; delete one of them, or tell them "
+                    + "apart by a number.");
+        }
+    }
+
+    private static Bus bus(MappedRow row, ElementIndex<Bus> buses) throws CellFault {
         String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, "The row names no bus; enter one, or delete the row."));
-        return ElementKey.of(name).among(study.getBuses()).orElseThrow(() -> row.wrong(BUS, "“" + name
-                + "” is no bus of the study; it has " + ElementKey.names(study.getBuses()) + "."));
+        return buses.find(name).orElseThrow(() -> row.wrong(BUS, "“" + name
+                + "” is no bus of the study; it has " + buses.names() + "."));
     }
 }

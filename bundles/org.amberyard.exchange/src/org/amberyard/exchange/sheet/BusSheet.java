@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage.Literals;
@@ -80,6 +81,12 @@ final class BusSheet implements SheetKind {
                 Map.entry("measuredKmPerL", "6.4")).getOrDefault(column.id(), "");
     }
 
+    /** A year that is planned has not been measured. */
+    @Override
+    public Quality quality(String field) {
+        return field.equals(Literals.BUS__PLANNED_RETIREMENT_YEAR.getName()) ? Quality.ASSUMED : Quality.MEASURED;
+    }
+
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         Reading reading = new Reading(sheet, outcome, columns(outcome.study()));
@@ -95,6 +102,7 @@ final class BusSheet implements SheetKind {
         private final FieldValue values;
         private final TypeGuess types;
         private final RowKeys keys;
+        private final ElementIndex<Bus> known;
 
         Reading(MappedSheet sheet, SheetOutcome outcome, List<SheetColumn> columns) {
             this.outcome = outcome;
@@ -103,6 +111,7 @@ final class BusSheet implements SheetKind {
             this.values = new FieldValue(study);
             this.types = new TypeGuess(study);
             this.keys = new RowKeys(sheet, KEY);
+            this.known = new ElementIndex<>(study.getBuses());
         }
 
         void row(MappedRow row) {
@@ -110,7 +119,7 @@ final class BusSheet implements SheetKind {
         }
 
         private void bus(MappedRow row, String name) {
-            Bus bus = ElementKey.of(name).among(study.getBuses()).orElseGet(() -> added(row, name));
+            Bus bus = known.find(name).orElseGet(() -> added(row, name));
             columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(column -> outcome.attempt(row,
                     () -> values.of(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
             outcome.attempt(row, () -> type(row, bus));
@@ -140,7 +149,7 @@ final class BusSheet implements SheetKind {
             }
             if (!fitting.contains(bus.getType())) {
                 VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
-                        "Several vehicle types fit, " + ElementKey.names(fitting) + "; add a column “Vehicle type” that names one."));
+                        "Several vehicle types fit, " + ElementIndex.names(fitting) + "; add a column “Vehicle type” that names one."));
                 outcome.set(row.number(), bus, Literals.BUS__TYPE, type);
                 if (fitting.size() > 1) {
                     outcome.remark("Row " + row.number() + ": of the vehicle types that fit, " + bus.getName() + " gets “" + type.getName()
@@ -174,7 +183,10 @@ final class BusSheet implements SheetKind {
                 outcome.remark("Row " + row.number() + ": " + bus.getName() + " drove " + WholeFigures.distance(annual.getAsDouble(), study)
                         + " but its route asks for " + WholeFigures.distance(routeKm, study) + " in a year; its other distance is taken as zero.");
             }
-            if (!row.has("otherKmPerYear")) {
+            if (RouteYear.isUnknown(bus.getRoute())) {
+                outcome.remark("Row " + row.number() + ": the route of " + bus.getName() + " has no runs yet, so its other distance stays as it is; import "
+                        + "the route sheet, then this list again.");
+            } else if (!row.has("otherKmPerYear")) {
                 outcome.set(row.number(), bus, Literals.BUS__OTHER_KM_PER_YEAR, Math.max(0, annual.getAsDouble() - routeKm));
             }
             OptionalDouble upkeep = row.number(UPKEEP);
@@ -186,7 +198,7 @@ final class BusSheet implements SheetKind {
         void tellOthers() {
             List<Bus> others = study.getBuses().stream().filter(b -> !keys.holds(b.getName())).toList();
             if (!others.isEmpty()) {
-                outcome.remark("Buses of the study that the list does not name stay as they are: " + ElementKey.names(others) + ".");
+                outcome.remark("Buses of the study that the list does not name stay as they are: " + ElementIndex.names(others) + ".");
             }
         }
     }

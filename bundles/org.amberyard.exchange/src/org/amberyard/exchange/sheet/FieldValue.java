@@ -1,8 +1,10 @@
 package org.amberyard.exchange.sheet;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.StreamSupport;
@@ -16,9 +18,10 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-/** The value of a field of the model in a row of a sheet. */
+/** The value of a field of the model in a row of a sheet; the elements that rows may name are those of when one is first named. */
 final class FieldValue {
     private final Study study;
+    private final Map<EClass, ElementIndex<EObject>> known = new HashMap<>();
 
     FieldValue(Study study) {
         this.study = study;
@@ -76,11 +79,10 @@ final class FieldValue {
     }
 
     private EObject named(MappedRow row, SheetColumn column, EClass kind) throws CellFault {
-        List<EObject> all = all(kind);
+        ElementIndex<EObject> all = known.computeIfAbsent(kind, k -> new ElementIndex<>(all(k)));
         String name = row.text(column.id()).orElseThrow();
-        return ElementKey.of(name).among(all).orElseThrow(() -> row.wrong(column.id(), "“" + name + "” is no "
-                + column.label().toLowerCase(Locale.ROOT) + " of the study" + (all.isEmpty() ? ", which has none."
-                        : "; it has " + ElementKey.names(all) + ".")));
+        return all.find(name).orElseThrow(() -> row.wrong(column.id(), "“" + name + "” is no "
+                + column.label().toLowerCase(Locale.ROOT) + " of the study" + (all.isEmpty() ? ", which has none." : "; it has " + all.names() + ".")));
     }
 
     private List<EObject> all(EClass kind) {

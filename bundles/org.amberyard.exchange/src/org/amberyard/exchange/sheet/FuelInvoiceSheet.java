@@ -66,10 +66,14 @@ final class FuelInvoiceSheet implements SheetKind {
         sheet.rows().forEach(row -> outcome.attempt(row, () -> {
             keys.of(row);
             String fuel = row.text(FUEL).orElseThrow(() -> row.wrong(FUEL, "The row names no fuel; enter one, or delete the row."));
+            if (FuelWords.isNoFuel(fuel)) {
+                outcome.remark("Row " + row.number() + " is left out; “" + fuel + "” is no fuel.");
+                return;
+            }
             price(row, fuel, outcome.study());
             Bought bought = fuels.computeIfAbsent(fuel.toLowerCase(Locale.ROOT), f -> new Bought());
-            bought.litres += row.number(QUANTITY).orElse(0);
-            bought.money += row.number(TOTAL).orElse(0);
+            bought.litres += row.required(QUANTITY);
+            bought.money += row.required(TOTAL);
             bought.lastRow = row.number();
         }));
         fuels.forEach((fuel, bought) -> set(fuel, bought, outcome));
@@ -77,7 +81,7 @@ final class FuelInvoiceSheet implements SheetKind {
 
     private static FuelPrice price(MappedRow row, String fuel, Study study) throws CellFault {
         return of(fuel, study).orElseThrow(() -> row.wrong(FUEL, "“" + fuel + "” is no fuel with a price in the study; it has "
-                + ElementKey.names(study.getPrices().stream().filter(FuelPrice.class::isInstance).toList()) + "."));
+                + ElementIndex.names(study.getPrices().stream().filter(FuelPrice.class::isInstance).toList()) + "."));
     }
 
     private static Optional<FuelPrice> of(String fuel, Study study) {

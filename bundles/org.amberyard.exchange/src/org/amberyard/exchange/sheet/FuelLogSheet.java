@@ -3,6 +3,8 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage.Literals;
@@ -10,11 +12,12 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
 
 /**
- * A log of fuel taken by each bus. Its fuel economy is the distance over the fuel; where the distance comes from odometer readings the
- * fuel of the first entry was burnt before it and does not count.
+ * A log of fuel taken by each bus. Its fuel economy is the distance over the fuel: from the first odometer reading to the last with the
+ * fuel taken after the first, or where there are no two readings, of the entries that tell their distance.
  */
 final class FuelLogSheet implements SheetKind {
     private static final String FUEL = "fuelTaken";
+    private static final String PRODUCT = "product";
     private static final String DISTANCE = "distance";
 
     @Override
@@ -37,6 +40,8 @@ final class FuelLogSheet implements SheetKind {
         List<SheetColumn> columns = new ArrayList<>(BusLog.columns());
         columns.add(SheetColumn.derived(FUEL, "Fuel taken", SheetColumn.Content.NUMBER, Unit.LITRE, "Fuel of the entry; below 0 for a credit.",
                 "gallons", "fuel", "quantity", "volume", "liters", "litres", "fuel gallons").must());
+        columns.add(SheetColumn.derived(PRODUCT, "Product", SheetColumn.Content.TEXT, Unit.NONE,
+                "What was taken; entries of exhaust fluid (DEF) are left out.", "fuel type", "product name", "product description", "item", "grade"));
         columns.add(SheetColumn.derived(OdometerReadings.ODOMETER, "Odometer", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
                 "Reading when the fuel was taken.", "odometer reading", "mileage"));
         columns.add(SheetColumn.derived(DISTANCE, "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
@@ -52,29 +57,101 @@ final class FuelLogSheet implements SheetKind {
 
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
-        BusLog.of(sheet, outcome).byBus().forEach((bus, entries) -> bus(bus, entries, outcome));
+        Reading reading = new Reading(outcome);
+        BusLog.of(sheet, outcome).byBus().forEach(reading::bus);
+        reading.tellLeftOut();
     }
 
-    private static void bus(Bus bus, List<BusLog.Entry> entries, SheetOutcome outcome) {
-        int row = entries.get(entries.size() - 1).row().number();
-        double given = sum(entries, DISTANCE, outcome);
-        OdometerReadings readings = OdometerReadings.of(entries, outcome);
-        double km = given > 0 ? given : readings.km();
-        List<BusLog.Entry> burnt = given > 0 ? entries : entries.subList(1, entries.size());
-        double litres = sum(burnt, FUEL, outcome);
-        if (!(bus.getType() instanceof CombustionType)) {
-            outcome.remark(bus.getName() + " has no engine; its entries are left out.");
-        } else if (km > 0 && litres > 0) {
-            outcome.set(row, bus, Literals.BUS__MEASURED_KM_PER_L, km / litres);
-        } else {
-            outcome.remark(bus.getName() + " has " + entries.size() + (entries.size() == 1 ? " entry" : " entries")
-                    + " but no distance that fuel could be held against; its fuel economy stays as it is.");
+    /**
+     * Fuel of an entry.
+     *
+     * @param row number of its row in the file
+     * @param km distance driven on it; empty where the entry has none
+     */
+    private record Fill(int row, double litres, OptionalDouble km) {
+    }
+
+    /** Fuel that was burnt on a distance. */
+    private record Burnt(double km, double litres) {
+    }
+
+    /** One log being read. */
+    private static final class Reading {
+        private final SheetOutcome outcome;
+        private int noFuel;
+        private int outside;
+        private int withoutDistance;
+
+        Reading(SheetOutcome outcome) {
+            this.outcome = outcome;
         }
-    }
 
-    private static double sum(List<BusLog.Entry> entries, String id, SheetOutcome outcome) {
-        double[] sum = {0};
-        entries.forEach(e -> outcome.attempt(e.row(), () -> sum[0] += e.row().number(id).orElse(0)));
-        return sum[0];
+        void bus(Bus bus, List<BusLog.Entry> entries) {
+            if (!(bus.getType() instanceof CombustionType type)) {
+                outcome.remark(bus.getName() + " has no engine; its entries are left out.");
+                return;
+            }
+            List<Fill> fills = new ArrayList<>();
+            entries.forEach(e -> outcome.attempt(e.row(), () -> fills.add(fill(e.row(), bus, type))));
+            OdometerReadings readings = OdometerReadings.of(entries, outcome);
+            Burnt burnt = readings.km() > 0 ? between(readings.readings(), fills) : onDistances(fills);
+            if (burnt.km() > 0 && burnt.litres() > 0) {
+                outcome.set(entries.get(entries.size() - 1).row().number(), bus, Literals.BUS__MEASURED_KM_PER_L, burnt.km() / burnt.litres());
+            } else {
+                outcome.remark(bus.getName() + " has " + entries.size() + (entries.size() == 1 ? " entry" : " entries")
+                        + " but no distance that fuel could be held against; its fuel economy stays as it is.");
+            }
+        }
+
+        private Fill fill(MappedRow row, Bus bus, CombustionType type) throws CellFault {
+            String product = row.text(PRODUCT).orElse("");
+            if (FuelWords.isNoFuel(product)) {
+                noFuel++;
+                return new Fill(row.number(), 0, OptionalDouble.empty());
+            }
+            if (FuelWords.isAnother(product, type.getFuel())) {
+                throw row.wrong(PRODUCT, bus.getName() + " runs on " + type.getFuel().getLiteral() + ", but the row says “" + product
+                        + "”; mend the bus or the fuel, or delete the row.");
+            }
+            OptionalDouble km = row.number(DISTANCE);
+            if (km.orElse(0) < 0) {
+                throw row.fault(DISTANCE, "a distance of at least 0");
+            }
+            return new Fill(row.number(), row.required(FUEL), km);
+        }
+
+        /** What was filled up after the first reading, up to the last. */
+        private Burnt between(List<OdometerReadings.Reading> readings, List<Fill> fills) {
+            OdometerReadings.Reading first = readings.get(0);
+            OdometerReadings.Reading last = readings.get(readings.size() - 1);
+            int from = place(first, fills);
+            int to = place(last, fills);
+            outside += (int) IntStream.range(0, fills.size()).filter(i -> (i < from || i > to) && fills.get(i).litres() != 0).count();
+            return new Burnt(last.km() - first.km(), IntStream.range(from + 1, to + 1).mapToDouble(i -> fills.get(i).litres()).sum());
+        }
+
+        private static int place(OdometerReadings.Reading reading, List<Fill> fills) {
+            return IntStream.range(0, fills.size()).filter(i -> fills.get(i).row() == reading.row()).findFirst().orElse(-1);
+        }
+
+        /** The entries that have a distance, and credits. */
+        private Burnt onDistances(List<Fill> fills) {
+            List<Fill> counted = fills.stream().filter(f -> f.km().isPresent() || f.litres() < 0).toList();
+            double km = counted.stream().mapToDouble(f -> f.km().orElse(0)).sum();
+            withoutDistance += km > 0 ? (int) fills.stream().filter(f -> f.km().isEmpty() && f.litres() > 0).count() : 0;
+            return new Burnt(km, counted.stream().mapToDouble(Fill::litres).sum());
+        }
+
+        void tellLeftOut() {
+            tell(noFuel, "of exhaust fluid, which is no fuel,");
+            tell(outside, "before the first or after the last odometer reading of their bus");
+            tell(withoutDistance, "without a distance");
+        }
+
+        private void tell(int entries, String words) {
+            if (entries > 0) {
+                outcome.remark("Fuel of " + entries + (entries == 1 ? " entry " : " entries ") + words + " is left out.");
+            }
+        }
     }
 }

@@ -28,6 +28,11 @@ final class MappedRow {
         return row.number();
     }
 
+    /** All that stands in the row. */
+    List<SheetCell> cells() {
+        return row.cells();
+    }
+
     /** True when something stands in a column. */
     boolean has(String id) {
         return !cell(id).isBlank();
@@ -56,9 +61,14 @@ final class MappedRow {
             return OptionalDouble.empty();
         }
         SheetColumn column = in.column(id);
-        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.sheet().numbers() : NumberStyle.POINT;
+        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
         SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column)));
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
+    }
+
+    /** The number in a column that must have one in every row, in the unit in which the model stores it. */
+    double required(String id) throws CellFault {
+        return number(id).orElseThrow(() -> wrong(id, "A number is missing; enter one, 0 for none, or delete the row."));
     }
 
     /** The unit behind the number counts, else that of the header. */

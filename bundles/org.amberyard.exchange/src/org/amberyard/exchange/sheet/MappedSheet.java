@@ -15,8 +15,10 @@ final class MappedSheet {
     private final SheetMapping mapping;
     private final List<SheetColumn> columns;
     private final String currency;
+    private final Map<String, NumberStyle> numbers = new HashMap<>();
     private final Map<String, SheetDates> dates = new HashMap<>();
     private final List<String> remarks = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
     private final List<MappedRow> rows = new ArrayList<>();
 
     MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency) {
@@ -32,6 +34,7 @@ final class MappedSheet {
         }
         tellUnused(headers);
         tellDates();
+        tellNumbers();
     }
 
     private SheetRow headers() {
@@ -69,9 +72,17 @@ final class MappedSheet {
     }
 
     private void tellDates() {
-        columns.stream().filter(c -> c.content() == SheetColumn.Content.DATE && mapping.place(c.id()).isPresent())
-                .filter(c -> dates(c).areAmbiguous())
-                .forEach(c -> remarks.add("Dates of “" + header(c.id()) + "” are read with the month first; none shows which comes first."));
+        columns.stream().filter(c -> c.content() == SheetColumn.Content.DATE && mapping.place(c.id()).isPresent()).forEach(c -> {
+            dates(c).mixture().ifPresentOrElse(mixed -> problems.add("Dates of “" + header(c.id()) + "” are written in two ways: " + mixed
+                    + ". Write all of them alike, best as 2025-09-04."), () -> dates(c).order().ifPresent(
+                            order -> remarks.add("Dates of “" + header(c.id()) + "” are read " + order + ".")));
+        });
+    }
+
+    private void tellNumbers() {
+        columns.stream().filter(c -> c.content() == SheetColumn.Content.NUMBER && mapping.place(c.id()).isPresent())
+                .filter(c -> numbers(c) != sheet.numbers()).forEach(c -> remarks.add("Numbers of “" + header(c.id()) + "” are read with a decimal "
+                        + (numbers(c) == NumberStyle.COMMA ? "comma" : "point") + ", unlike those of the other columns."));
     }
 
     /** Rows of data in order. */
@@ -82,6 +93,11 @@ final class MappedSheet {
     /** What was left out or assumed. */
     List<String> remarks() {
         return remarks;
+    }
+
+    /** What is wrong with columns as a whole. */
+    List<String> problems() {
+        return problems;
     }
 
     Sheet sheet() {
@@ -104,6 +120,12 @@ final class MappedSheet {
     String header(String id) {
         int place = mapping.place(id).orElse(-1);
         return place < 0 || headers().cell(place).isBlank() ? column(id).label() : headers().cell(place).text();
+    }
+
+    /** How the numbers in the texts of a column are written: as they show, else as those of the whole sheet. */
+    NumberStyle numbers(SheetColumn column) {
+        return numbers.computeIfAbsent(column.id(), id -> NumberStyle.shownBy(sheet.column(mapping.place(id).orElseThrow(), mapping.headerRow())
+                .filter(c -> c.kind() == SheetCell.Kind.TEXT).map(SheetCell::text).toList()).orElse(sheet.numbers()));
     }
 
     /** How the dates of a column are to be read. */

@@ -1,6 +1,8 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
@@ -11,6 +13,8 @@ public enum NumberStyle {
     /** A comma before decimals: 1.234,5. */
     COMMA("[.'\u2019\u00a0\u202f ]", ",");
 
+    /** Most characters of a number. */
+    private static final int LONGEST = 64;
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}");
     private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}");
 
@@ -24,14 +28,20 @@ public enum NumberStyle {
         this.number = Pattern.compile("[+-]?(\\d{1,3}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
     }
 
-    /**
-     * The style of texts. A comma before decimals is believed where more texts can only be read with one than can only be read with a
-     * point; a comma before just three digits tells nothing.
-     */
+    /** The style of texts; that with a point where nothing shows it. */
     static NumberStyle of(Collection<String> texts) {
-        long commas = texts.stream().filter(t -> DECIMAL_COMMA.matcher(t.strip()).matches()).count();
-        long points = texts.stream().filter(t -> DECIMAL_POINT.matcher(t.strip()).matches()).count();
-        return commas > points ? COMMA : POINT;
+        return shownBy(texts).orElse(POINT);
+    }
+
+    /**
+     * The style that texts show: more of them can only be read with it than can only be read with the other. A comma or point before just
+     * three digits tells nothing.
+     */
+    static Optional<NumberStyle> shownBy(Collection<String> texts) {
+        List<String> numbers = texts.stream().map(String::strip).filter(t -> t.length() <= LONGEST).toList();
+        long commas = numbers.stream().filter(t -> DECIMAL_COMMA.matcher(t).matches()).count();
+        long points = numbers.stream().filter(t -> DECIMAL_POINT.matcher(t).matches()).count();
+        return commas == points ? Optional.empty() : Optional.of(commas > points ? COMMA : POINT);
     }
 
     /** The number that a bare text stands for, without unit or currency; empty when it is none. */

@@ -19,8 +19,12 @@ record OdometerReadings(List<Reading> readings) {
     private static final double MOST_KM_PER_DAY = 1200;
     private static final int SHORTEST_DAYS = 180;
 
-    /** A reading. */
-    record Reading(LocalDate date, double km) {
+    /**
+     * A reading.
+     *
+     * @param row number of its row in the file
+     */
+    record Reading(int row, LocalDate date, double km) {
     }
 
     /** The readings of a bus, of which none may go back or leap. */
@@ -30,7 +34,7 @@ record OdometerReadings(List<Reading> readings) {
             outcome.attempt(entry.row(), () -> {
                 OptionalDouble km = entry.row().number(ODOMETER);
                 if (km.isPresent()) {
-                    Reading reading = new Reading(entry.date(), km.getAsDouble());
+                    Reading reading = new Reading(entry.row().number(), entry.date(), km.getAsDouble());
                     hold(entry.row(), readings, reading, outcome.study());
                     readings.add(reading);
                 }

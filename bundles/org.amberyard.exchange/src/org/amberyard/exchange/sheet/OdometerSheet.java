@@ -51,7 +51,10 @@ final class OdometerSheet implements SheetKind {
 
     private static void set(Bus bus, OdometerReadings readings, int row, SheetOutcome outcome) {
         outcome.set(row, bus, Literals.BUS__ODOMETER_KM, readings.readings().get(readings.readings().size() - 1).km());
-        if (readings.kmPerYear().isPresent()) {
+        if (RouteYear.isUnknown(bus.getRoute())) {
+            outcome.remark("The route of " + bus.getName() + " has no runs yet, so its other distance stays as it is; import the route sheet, then "
+                    + "these readings again.");
+        } else if (readings.kmPerYear().isPresent()) {
             outcome.set(row, bus, Literals.BUS__OTHER_KM_PER_YEAR,
                     Math.max(0, readings.kmPerYear().getAsDouble() - RouteYear.km(bus.getRoute())));
         } else {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.amberyard.core.units.Unit;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.prices.PricePath;
 import org.amberyard.model.prices.PricePoint;
@@ -55,6 +56,12 @@ final class PriceSheet implements SheetKind {
         return column.id().equals(YEAR) ? "2026" : column.id().equals(PATH + "diesel") ? "3.66" : "";
     }
 
+    /** Prices of years to come are a guess, wherever it is from. */
+    @Override
+    public Quality quality(String field) {
+        return Quality.ASSUMED;
+    }
+
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         boolean any = false;
@@ -66,7 +73,7 @@ final class PriceSheet implements SheetKind {
         }
         if (!any) {
             outcome.problem(sheet.mapping().headerRow(), "No column holds a price of the study; it has "
-                    + ElementKey.names(outcome.study().getPrices()) + ".");
+                    + ElementIndex.names(outcome.study().getPrices()) + ".");
         } else {
             outcome.remark("Prices are taken as in constant money; take general inflation out of those that include it.");
         }
@@ -104,7 +111,8 @@ final class PriceSheet implements SheetKind {
     }
 
     private static void set(PricePath path, Map<Integer, Double> prices, Map<Integer, Integer> rows, double base, SheetOutcome outcome) {
-        path.getPoints().removeIf(p -> !prices.containsKey(p.getYear()));
+        path.getPoints().stream().filter(p -> !prices.containsKey(p.getYear())).toList()
+                .forEach(p -> outcome.removed(outcome.headerRow(), p, Literals.PRICE_POINT__FACTOR));
         prices.forEach((year, price) -> {
             PricePoint point = path.getPoints().stream().filter(p -> p.getYear() == year).findFirst()
                     .orElseGet(() -> added(path, year, rows.get(year), outcome));

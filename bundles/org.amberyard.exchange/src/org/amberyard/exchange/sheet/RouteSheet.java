@@ -2,11 +2,14 @@ package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.meta.ClockTime;
@@ -18,11 +21,17 @@ import org.amberyard.model.routes.Run;
 import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.study.Study;
 
-/** A route sheet: a row for each route, with departure, return and distance of its morning, midday and afternoon run side by side. */
+/**
+ * A route sheet: departure, return and distance of the morning, midday and afternoon run of each route, side by side in a row, or in rows of
+ * their own of which a column says which run they tell.
+ */
 final class RouteSheet implements SheetKind {
     private static final String KEY = "name";
     private static final String CLIMB = "climbPerDay";
     private static final String LAYOVER = "layover";
+    private static final String PART = "part";
+    private static final String RUN = "run";
+    private static final Pattern NOTHING = Pattern.compile("[0.,]*");
     private static final int NOON_MIN = 12 * 60;
     private static final Map<String, Layover> LAYOVERS = Map.of("depot", Layover.YARD, "yard", Layover.YARD, "garage", Layover.YARD,
             "school", Layover.SCHOOL, "home", Layover.HOME, "park-out", Layover.HOME, "park out", Layover.HOME);
@@ -59,6 +68,33 @@ final class RouteSheet implements SheetKind {
                             called("miles", "distance", "km", "mileage")));
         }
 
+        /** The part of the day that a word names. */
+        private static Optional<Part> named(String word) {
+            String small = word.strip().toLowerCase(Locale.ROOT);
+            return Arrays.stream(values()).filter(p -> p.words.contains(small) || p.kind.getLiteral().equals(small)).findFirst();
+        }
+
+        /** The column of a row that tells something of the run of this part. */
+        private String in(MappedRow row, String what) {
+            return row.has(PART) ? RUN + what : id(what);
+        }
+
+        /** True when a row tells the run of this part. */
+        private boolean isIn(MappedRow row) {
+            return row.has(PART) ? named(row.cell(PART).text()).filter(p -> p == this).isPresent()
+                    : row.has(id("Depart")) || !NOTHING.matcher(row.cell(id("Distance")).text()).matches();
+        }
+
+        private static List<SheetColumn> ownRowColumns() {
+            return List.of(
+                    SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
+                            "AM, midday or PM, where each run has a row of its own; empty where the runs stand side by side.", "am pm", "period", "session"),
+                    clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
+                    clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "end"),
+                    SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
+                            "Distance of the run of a row of its own, deadhead included.", "miles", "run miles", "mileage"));
+        }
+
         private static SheetColumn clock(String id, String label, String meaning, String... also) {
             return SheetColumn.derived(id, label, SheetColumn.Content.CLOCK, Unit.CLOCK, meaning, also);
         }
@@ -88,6 +124,7 @@ final class RouteSheet implements SheetKind {
                 SheetColumn.of(Literals.ROUTE__LIFT_REQUIRED, "lift required", "wheelchair lift"),
                 SheetColumn.of(Literals.ROUTE__RIDERS, "max riders", "riders", "students", "load")));
         Arrays.stream(Part.values()).forEach(part -> columns.addAll(part.columns()));
+        columns.addAll(Part.ownRowColumns());
         columns.add(SheetColumn.of(Literals.RUN__STOPS, "stops per run"));
         columns.add(SheetColumn.derived(CLIMB, "Climb per day", SheetColumn.Content.NUMBER, Unit.METRE,
                 "All climbs of the day; each run takes its part by distance.", "elev gain ft day", "elevation gain", "elev gain", "climb"));
@@ -107,25 +144,41 @@ final class RouteSheet implements SheetKind {
 
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
-        RowKeys keys = new RowKeys(sheet, KEY);
-        FieldValue values = new FieldValue(outcome.study());
         if (outcome.study().getCalendars().isEmpty()) {
             outcome.problem(0, "The study has no service calendar that the runs could follow; add one on the page of routes.");
             return;
         }
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> route(row, keys.of(row), values, outcome)));
+        FieldValue values = new FieldValue(outcome.study());
+        rowsOf(sheet, values, outcome).forEach((route, rows) -> {
+            for (Part part : Part.values()) {
+                run(rows, route, part, outcome);
+            }
+            rows.forEach(row -> outcome.attempt(row, () -> details(row, rows.size() > 1, route, values, outcome)));
+        });
     }
 
-    private void route(MappedRow row, String name, FieldValue values, SheetOutcome outcome) {
-        Study study = outcome.study();
-        Route route = ElementKey.of(name).among(study.getRoutes()).orElseGet(() -> added(row, name, outcome));
-        columns(study).stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops"))
-                .forEach(c -> outcome.attempt(row,
-                        () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().get(), v))));
-        for (Part part : Part.values()) {
-            outcome.attempt(row, () -> run(row, route, part, outcome));
-        }
-        outcome.attempt(row, () -> details(row, route, values, outcome));
+    /** The routes that the rows name, with their own fields set. */
+    private Map<Route, List<MappedRow>> rowsOf(MappedSheet sheet, FieldValue values, SheetOutcome outcome) {
+        RowKeys keys = new RowKeys(sheet, KEY, RouteSheet::tellDifferentRuns);
+        List<SheetColumn> columns = columns(outcome.study()).stream()
+                .filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops")).toList();
+        ElementIndex<Route> known = new ElementIndex<>(outcome.study().getRoutes());
+        Map<ElementKey, Route> routes = new HashMap<>();
+        Map<Route, List<MappedRow>> rowsOf = new LinkedHashMap<>();
+        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
+            String name = keys.of(row);
+            Route route = routes.computeIfAbsent(ElementKey.of(name), k -> known.find(name).orElseGet(() -> added(row, name, outcome)));
+            rowsOf.computeIfAbsent(route, r -> new ArrayList<>()).add(row);
+            columns.forEach(c -> outcome.attempt(row,
+                    () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().orElseThrow(), v))));
+        }));
+        return rowsOf;
+    }
+
+    private static boolean tellDifferentRuns(MappedRow one, MappedRow other) {
+        List<Part> parts = Arrays.stream(Part.values()).toList();
+        return parts.stream().anyMatch(p -> p.isIn(one)) && parts.stream().anyMatch(p -> p.isIn(other))
+                && parts.stream().noneMatch(p -> p.isIn(one) && p.isIn(other));
     }
 
     private static Route added(MappedRow row, String name, SheetOutcome outcome) {
@@ -136,29 +189,37 @@ final class RouteSheet implements SheetKind {
         return route;
     }
 
-    private static void run(MappedRow row, Route route, Part part, SheetOutcome outcome) throws CellFault {
-        OptionalDouble distance = row.number(part.id("Distance"));
-        Optional<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind).findFirst();
-        if (distance.orElse(0) == 0 && !row.has(part.id("Depart"))) {
-            known.ifPresent(run -> outcome.remark("Row " + row.number() + ": the " + part.kind.getLiteral() + " run of " + route.getName()
-                    + " is not on the sheet and stays as it is."));
-            return;
+    private static void run(List<MappedRow> rows, Route route, Part part, SheetOutcome outcome) {
+        List<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind).toList();
+        Optional<MappedRow> told = rows.stream().filter(part::isIn).findFirst();
+        told.ifPresent(row -> outcome.attempt(row, () -> run(row, route, part, known, outcome)));
+        if (told.isEmpty() && !known.isEmpty()) {
+            outcome.remark("Row " + rows.get(0).number() + ": the " + part.kind.getLiteral() + " run of " + route.getName()
+                    + " is not on the sheet and stays as it is.");
         }
+    }
+
+    private static void run(MappedRow row, Route route, Part part, List<Run> known, SheetOutcome outcome) throws CellFault {
+        if (known.size() > 1) {
+            throw row.wrong(part.in(row, "Depart"), route.getName() + " has " + known.size() + " " + part.kind.getLiteral()
+                    + " runs in the study, of which the sheet tells one; join them in the study, or clear the run in the sheet.");
+        }
+        OptionalDouble distance = row.number(part.in(row, "Distance"));
         if (distance.orElse(0) <= 0) {
-            throw row.wrong(part.id("Distance"), "The " + part.kind.getLiteral() + " run of " + route.getName()
+            throw row.wrong(part.in(row, "Distance"), "The " + part.kind.getLiteral() + " run of " + route.getName()
                     + " has a departure but no distance; enter one above 0.");
         }
-        int departMin = row.minutes(part.id("Depart"));
-        int returnMin = row.minutes(part.id("Return"));
+        int departMin = row.minutes(part.in(row, "Depart"));
+        int returnMin = row.minutes(part.in(row, "Return"));
         if (part == Part.AM && departMin >= NOON_MIN || part == Part.PM && departMin < NOON_MIN) {
-            throw row.wrong(part.id("Depart"), route.getName() + " departs at " + ClockTime.text(departMin) + " on its "
+            throw row.wrong(part.in(row, "Depart"), route.getName() + " departs at " + ClockTime.text(departMin) + " on its "
                     + part.kind.getLiteral() + " run; is that before or after noon?");
         }
         if (returnMin <= departMin) {
-            throw row.wrong(part.id("Return"), route.getName() + " returns at " + ClockTime.text(returnMin) + ", not after its departure at "
+            throw row.wrong(part.in(row, "Return"), route.getName() + " returns at " + ClockTime.text(returnMin) + ", not after its departure at "
                     + ClockTime.text(departMin) + "; mend one of the two.");
         }
-        Run run = known.orElseGet(() -> added(row, route, part, outcome));
+        Run run = known.stream().findFirst().orElseGet(() -> added(row, route, part, outcome));
         outcome.set(row.number(), run, Literals.RUN__DEPARTURE_MIN, departMin);
         outcome.set(row.number(), run, Literals.RUN__DURATION_MIN, (double) returnMin - departMin);
         outcome.set(row.number(), run, Literals.RUN__DISTANCE_KM, distance.getAsDouble());
@@ -175,16 +236,24 @@ final class RouteSheet implements SheetKind {
         return run;
     }
 
-    private void details(MappedRow row, Route route, FieldValue values, SheetOutcome outcome) throws CellFault {
+    private void details(MappedRow row, boolean oneOfSeveral, Route route, FieldValue values, SheetOutcome outcome) throws CellFault {
+        if (row.has(PART) && Part.named(row.cell(PART).text()).isEmpty()) {
+            throw row.fault(PART, "AM, midday or PM");
+        }
         OptionalDouble climbM = row.number(CLIMB);
         Optional<Object> stops = values.of(row, SheetColumn.of(Literals.RUN__STOPS));
         Optional<Layover> layover = layover(row);
         double dayKm = route.getRuns().stream().mapToDouble(Run::getDistanceKm).sum();
+        if (climbM.isPresent() && dayKm == 0) {
+            throw row.wrong(CLIMB, "The runs of " + route.getName() + " have no distance by which the climb could be parted; enter distances, or clear "
+                    + "the climb.");
+        }
         for (Run run : route.getRuns()) {
-            stops.ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
+            boolean meant = !oneOfSeveral || Arrays.stream(Part.values()).anyMatch(p -> p.kind == run.getKind() && p.isIn(row));
+            stops.filter(v -> meant).ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
             climbM.ifPresent(m -> outcome.set(row.number(), run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
             boolean last = run == route.getRuns().get(route.getRuns().size() - 1);
-            layover.filter(l -> !last).ifPresent(l -> outcome.set(row.number(), run, Literals.RUN__LAYOVER, l));
+            layover.filter(l -> !last && meant).ifPresent(l -> outcome.set(row.number(), run, Literals.RUN__LAYOVER, l));
         }
     }
 

@@ -1,30 +1,42 @@
 package org.amberyard.exchange.sheet;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
-/** The names in the key column of a list, each of which may stand in one row only. */
+/** The names in the key column of a list, each of which may stand in one row only, unless rows of a name belong together. */
 final class RowKeys {
     private final MappedSheet sheet;
     private final String id;
-    private final Map<ElementKey, MappedRow> rows = new HashMap<>();
+    private final BiPredicate<MappedRow, MappedRow> together;
+    private final Map<ElementKey, List<MappedRow>> rows = new HashMap<>();
 
     RowKeys(MappedSheet sheet, String id) {
+        this(sheet, id, (one, other) -> false);
+    }
+
+    /** @param together whether two rows of a name tell different things of the same element */
+    RowKeys(MappedSheet sheet, String id, BiPredicate<MappedRow, MappedRow> together) {
         this.sheet = sheet;
         this.id = id;
+        this.together = together;
     }
 
     /** The name of a row. */
     String of(MappedRow row) throws CellFault {
         String name = row.text(id).orElseThrow(() -> row.wrong(id,
                 "The row has no name in “" + sheet.header(id) + "”; enter one, or delete the row."));
-        MappedRow other = rows.putIfAbsent(ElementKey.of(name), row);
-        if (other != null) {
-            throw row.wrong(id, "“" + name + "” stands in rows " + other.number() + " and " + row.number() + "; "
-                    + differences(other, row) + ". Keep one of them.");
+        List<MappedRow> others = rows.computeIfAbsent(ElementKey.of(name), k -> new ArrayList<>());
+        Optional<MappedRow> same = others.stream().filter(other -> !together.test(other, row)).findFirst();
+        if (same.isPresent()) {
+            throw row.wrong(id, "“" + name + "” stands in rows " + same.get().number() + " and " + row.number() + "; "
+                    + differences(same.get(), row) + ". Keep one of them.");
         }
+        others.add(row);
         return name;
     }
 

@@ -2,6 +2,7 @@ package org.amberyard.exchange.sheet;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.exchange.ImportProblem;
 
 /**
  * A sheet of a workbook, or a file of delimited text.
@@ -11,12 +12,15 @@ import java.util.stream.Stream;
  * @param rows rows in which something stands, in order
  * @param numbers how numbers in its texts are written
  * @param remarks how it was read, for people
+ * @param problems what is wrong with its shape, whatever it holds; nothing of it can be imported while there are any
  */
-public record Sheet(String file, String name, List<SheetRow> rows, NumberStyle numbers, List<String> remarks) {
+public record Sheet(String file, String name, List<SheetRow> rows, NumberStyle numbers, List<String> remarks,
+        List<ImportProblem> problems) {
 
     public Sheet {
         rows = List.copyOf(rows);
         remarks = List.copyOf(remarks);
+        problems = List.copyOf(problems);
     }
 
     /** Where it is, for messages. */

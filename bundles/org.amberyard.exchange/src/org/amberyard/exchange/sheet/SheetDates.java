@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Dates of one column: 2025-09-04, 9/4/2025, 9/4/25, 04.09.2025, each with or without a time behind it. Days stand before months where
- * a first number is above 12, or where points part them.
+ * Dates of one column: 2025-09-04, 9/4/2025, 9/4/25, 04.09.2025, each with or without a time behind it. A number above 12 shows whether
+ * days or months come first; where there is none, days do where points part them, else months.
  */
 final class SheetDates {
     private static final Pattern DATE = Pattern.compile(
@@ -23,18 +23,35 @@ final class SheetDates {
     private static final int TWO_DIGITS = 100;
     private static final int MOST_MONTHS = 12;
 
+    private final List<Matcher> dates;
+    private final Optional<String> showsDay;
+    private final Optional<String> showsMonth;
     private final boolean dayFirst;
-    private final boolean ambiguous;
 
     SheetDates(Stream<String> texts) {
-        List<Matcher> dates = texts.map(t -> DATE.matcher(t.strip())).filter(Matcher::matches).filter(d -> d.group(4) != null).toList();
-        dayFirst = dates.stream().anyMatch(d -> Integer.parseInt(d.group(4)) > MOST_MONTHS || d.group(0).indexOf('.') > 0);
-        ambiguous = !dates.isEmpty() && !dayFirst && dates.stream().noneMatch(d -> Integer.parseInt(d.group(5)) > MOST_MONTHS);
+        dates = texts.map(t -> DATE.matcher(t.strip())).filter(Matcher::matches).filter(d -> d.group(4) != null).toList();
+        showsDay = dates.stream().filter(d -> number(d, 4) > MOST_MONTHS && number(d, 5) <= MOST_MONTHS).map(Matcher::group).findFirst();
+        showsMonth = dates.stream().filter(d -> number(d, 5) > MOST_MONTHS && number(d, 4) <= MOST_MONTHS).map(Matcher::group).findFirst();
+        dayFirst = showsDay.isPresent() || showsMonth.isEmpty() && dates.stream().anyMatch(SheetDates::isDotted);
     }
 
-    /** True when no date tells whether days or months come first; months are then taken to. */
-    boolean areAmbiguous() {
-        return ambiguous;
+    private static boolean isDotted(Matcher date) {
+        return date.group().charAt(date.end(4)) == '.';
+    }
+
+    /** Which comes first, and what shows it, in words; empty where no date would be another one the other way round. */
+    Optional<String> order() {
+        if (dates.stream().noneMatch(d -> number(d, 4) <= MOST_MONTHS && number(d, 5) <= MOST_MONTHS && number(d, 4) != number(d, 5))) {
+            return Optional.empty();
+        }
+        String shown = (dayFirst ? showsDay : showsMonth).map(d -> ", as “" + d + "” shows")
+                .orElse(dayFirst ? ", because points part them" : "; none shows which comes first");
+        return Optional.of("with the " + (dayFirst ? "day" : "month") + " first" + shown);
+    }
+
+    /** A date that can only have the day first and one that can only have the month first, in words; empty where not both stand there. */
+    Optional<String> mixture() {
+        return showsDay.flatMap(day -> showsMonth.map(month -> "“" + day + "” has the day first, “" + month + "” the month"));
     }
 
     /** The date in a text; empty when it is none. */

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
@@ -37,12 +39,26 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
      * @param problems what keeps it from being done, by row; empty when it can be
      * @param changes what it adds and changes, by row
      * @param remarks how the sheet was read, and what was left out or assumed
+     * @param edits the changes as they were done to a copy of the study
      */
-    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks) {
+    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks, SheetEdits edits) {
         public Preview {
             problems = List.copyOf(problems);
             changes = List.copyOf(changes);
             remarks = List.copyOf(remarks);
+        }
+
+        /**
+         * Does it, as it was found out, to the study that it was tried on or one that is alike.
+         *
+         * @throws ImportException when anything is wrong; the study is then as it was
+         * @throws IllegalStateException when the study is built in another way by now
+         */
+        public void into(Study study) throws ImportException {
+            if (!problems.isEmpty()) {
+                throw new ImportException(problems);
+            }
+            edits.doTo(study);
         }
     }
 
@@ -90,14 +106,24 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     /** What it would do to a study, which stays as it is. */
     public Preview preview(Study study) {
-        Study copy = EcoreUtil.copy(study);
-        SheetOutcome outcome = run(copy);
-        List<ImportProblem> problems = new ArrayList<>(outcome.problems());
+        return preview(study, ReadingProgress.NONE);
+    }
+
+    /**
+     * What it would do to a study, which stays as it is.
+     *
+     * @param progress told of the rows, and asked whether to go on
+     * @throws CancellationException when it is not to go on
+     */
+    public Preview preview(Study study, ReadingProgress progress) {
+        SheetOutcome outcome = run(EcoreUtil.copy(study), progress);
+        List<ImportProblem> problems = new ArrayList<>(sheet.problems());
+        problems.addAll(outcome.problems());
         List<String> remarks = new ArrayList<>(sheet.remarks());
         remarks.addAll(outcome.remarks());
         hold(outcome, study, problems, remarks);
         problems.sort(Comparator.comparingInt(ImportProblem::row));
-        return new Preview(limited(problems), outcome.changes(), remarks);
+        return new Preview(limited(problems), outcome.changes(), remarks, outcome.edits());
     }
 
     private List<ImportProblem> limited(List<ImportProblem> problems) {
@@ -109,12 +135,13 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         return first;
     }
 
-    private SheetOutcome run(Study study) {
+    private SheetOutcome run(Study study, ReadingProgress progress) {
         List<SheetColumn> columns = kind.columns(study);
         MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study));
-        SheetOutcome outcome = new SheetOutcome(study, mapped);
+        SheetOutcome outcome = new SheetOutcome(study, kind, mapped, progress);
         List<SheetColumn> missing = mapping.missing(columns);
         missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing; " + c.meaning()));
+        mapped.problems().forEach(p -> outcome.problem(mapping.headerRow(), p));
         mapped.remarks().forEach(outcome::remark);
         if (missing.isEmpty() && mapped.rows().isEmpty()) {
             outcome.problem(mapping.headerRow(), "No rows of data stand below the headers.");
@@ -161,9 +188,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
      */
     public List<SheetChange> into(Study study) throws ImportException {
         Preview preview = preview(study);
-        if (!preview.problems().isEmpty()) {
-            throw new ImportException(preview.problems());
-        }
-        return run(study).changes();
+        preview.into(study);
+        return preview.changes();
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.exchange.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.study.Study;
 
 /** A kind of sheet that districts keep: which columns it has, and what its rows mean to a study. */
@@ -30,6 +31,15 @@ public interface SheetKind {
 
     /** What could stand in a column, invented; empty for one that is left empty in the example. */
     String example(SheetColumn column);
+
+    /**
+     * How far what such a sheet says can be trusted; most say what meters, odometers and invoices have shown.
+     *
+     * @param field name of a field of the model, or {@code *} for an element as a whole
+     */
+    default Quality quality(String field) {
+        return Quality.MEASURED;
+    }
 
     /** Writes what the rows say into the study of the outcome; cells and rows that make no sense are told there. */
     void read(MappedSheet sheet, SheetOutcome outcome);

@@ -12,7 +12,7 @@ import org.amberyard.core.units.UnitSystem;
  * What the columns of a sheet were said to hold, so that the next sheet with the same headers need not be asked about again.
  *
  * @param kind id of the kind of sheet
- * @param uses what columns hold by their headers
+ * @param uses what columns hold by their headers, spaces and line ends in which are single spaces
  */
 public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
     private static final String BETWEEN = "\t";
@@ -27,10 +27,15 @@ public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
         Optional<SheetRow> headers = of.sheet().rows().stream().filter(r -> r.number() == of.mapping().headerRow()).findFirst();
         headers.ifPresent(row -> of.mapping().columns().forEach((place, use) -> {
             if (!row.cell(place).isBlank()) {
-                uses.put(row.cell(place).text(), use);
+                uses.put(header(row.cell(place)), use);
             }
         }));
         return new SheetMemory(of.kind().id(), uses);
+    }
+
+    /** Headers are broken into lines at will. */
+    private static String header(SheetCell cell) {
+        return cell.text().replaceAll("\\s+", " ");
     }
 
     /** The import of a sheet that has all the headers; empty for another sheet. */
@@ -42,14 +47,14 @@ public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
     }
 
     private boolean hasAll(SheetRow row) {
-        List<String> texts = row.cells().stream().map(SheetCell::text).toList();
+        List<String> texts = row.cells().stream().map(SheetMemory::header).toList();
         return uses.keySet().stream().allMatch(header -> texts.stream().filter(header::equals).count() == 1);
     }
 
     private SheetMapping mapping(SheetRow headers) {
         Map<Integer, SheetMapping.Use> columns = new LinkedHashMap<>();
         for (int place = 0; place < headers.cells().size(); place++) {
-            SheetMapping.Use use = uses.get(headers.cell(place).text());
+            SheetMapping.Use use = uses.get(header(headers.cell(place)));
             if (use != null) {
                 columns.put(place, use);
             }
@@ -59,7 +64,7 @@ public record SheetMemory(String kind, Map<String, SheetMapping.Use> uses) {
 
     /** As text: the kind, then a line for each column with header, what it holds and unit system, parted by tabs. */
     public String text() {
-        return kind + "\n" + new TreeMap<>(uses).entrySet().stream().map(e -> String.join(BETWEEN, e.getKey().replaceAll("\\s+", " "),
+        return kind + "\n" + new TreeMap<>(uses).entrySet().stream().map(e -> String.join(BETWEEN, e.getKey(),
                 e.getValue().id(), e.getValue().system().name())).collect(Collectors.joining("\n")) + "\n";
     }
 

@@ -8,10 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.amberyard.exchange.ImportProblem;
-import org.amberyard.model.common.CommonFactory;
-import org.amberyard.model.common.Quality;
-import org.amberyard.model.common.SourceNote;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
@@ -19,22 +18,33 @@ import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Writes what a sheet says into a study, and keeps a record of what changed and what is wrong. */
 final class SheetOutcome {
-    private static final String EVERY_FIELD = "*";
-
     private final Study study;
+    private final SheetKind kind;
     private final MappedSheet sheet;
+    private final ReadingProgress progress;
+    private final SheetEdits edits;
     private final List<SheetChange> changes = new ArrayList<>();
     private final Set<ImportProblem> problems = new LinkedHashSet<>();
     private final List<String> remarks = new ArrayList<>();
     private final Map<EObject, Integer> rowOf = new IdentityHashMap<>();
     private final Set<EObject> added = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    SheetOutcome(Study study, MappedSheet sheet) {
+    /**
+     * An outcome without anything in it.
+     *
+     * @param study a copy of the study that the sheet is for
+     * @param progress asked at each row whether to go on
+     */
+    SheetOutcome(Study study, SheetKind kind, MappedSheet sheet, ReadingProgress progress) {
         this.study = study;
+        this.kind = kind;
         this.sheet = sheet;
+        this.progress = progress;
+        this.edits = new SheetEdits(study);
     }
 
     Study study() {
@@ -45,9 +55,19 @@ final class SheetOutcome {
         return changes;
     }
 
+    /** Number of the row of headers, for what follows from the sheet as a whole. */
+    int headerRow() {
+        return sheet.mapping().headerRow();
+    }
+
     /** What is wrong, each once, however often a cell was looked at. */
     List<ImportProblem> problems() {
         return List.copyOf(problems);
+    }
+
+    /** What was done to the study, to be done to the one that it is a copy of. */
+    SheetEdits edits() {
+        return edits;
     }
 
     List<String> remarks() {
@@ -69,8 +89,13 @@ final class SheetOutcome {
         void take() throws CellFault;
     }
 
-    /** Takes a step; what is wrong with a cell is told as a problem of its row. */
+    /**
+     * Takes a step; what is wrong with a cell is told as a problem of its row.
+     *
+     * @throws CancellationException when the outcome is no longer wanted
+     */
     void attempt(MappedRow row, Step step) {
+        progress.step(sheet.sheet().place(), row.number());
         try {
             step.take();
         } catch (CellFault fault) {
@@ -89,9 +114,12 @@ final class SheetOutcome {
     /** A new element of the study. */
     void added(int row, EObject element) {
         rowOf.putIfAbsent(element, row);
+        if (!added.contains(element.eContainer())) {
+            edits.added(element);
+        }
         added.add(element);
         changes.add(new SheetChange(row, ElementNames.withKind(element), "", "", ""));
-        note(element, EVERY_FIELD);
+        note(element, SheetSource.EVERY_FIELD);
     }
 
     /** Sets a field where it holds something else, and notes the sheet as its source. */
@@ -106,6 +134,9 @@ final class SheetOutcome {
             FieldFormat format = FieldFormat.of(field, study);
             changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(), format.textWithUnit(before),
                     format.textWithUnit(value)));
+            edits.put(element, field, value);
+        }
+        if (!added.contains(element) || kind.quality(field.getName()) != kind.quality(SheetSource.EVERY_FIELD)) {
             note(element, field.getName());
         }
     }
@@ -118,20 +149,24 @@ final class SheetOutcome {
         return Objects.equals(before, value);
     }
 
-    private void note(EObject element, String field) {
-        if (element instanceof Sourced sourced) {
-            SourceNote note = sourced.getSources().stream().filter(n -> field.equals(n.getField())).findFirst()
-                    .orElseGet(() -> newNote(sourced, field));
-            note.setQuality(Quality.MEASURED);
-            note.setCitation(sheet.sheet().place());
-            note.setDate(null);
-        }
+    /**
+     * Takes an element out of the study.
+     *
+     * @param field the field whose value is told as lost
+     */
+    void removed(int row, EObject element, EStructuralFeature field) {
+        changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(),
+                FieldFormat.of(field, study).textWithUnit(element.eGet(field)), ""));
+        edits.removed(element.eContainer(), element.eContainmentFeature(), element);
+        EcoreUtil.remove(element);
     }
 
-    private static SourceNote newNote(Sourced sourced, String field) {
-        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
-        note.setField(field);
-        sourced.getSources().add(note);
-        return note;
+    private void note(EObject element, String field) {
+        if (element instanceof Sourced sourced) {
+            SheetSource.note(sourced, field, kind.quality(field), sheet.sheet().place());
+            if (!added.contains(element)) {
+                edits.noted(sourced, field, kind.quality(field), sheet.sheet().place());
+            }
+        }
     }
 }

@@ -46,7 +46,7 @@ public final class SheetReader {
             if (startsWith(magic, PDF)) {
                 throw refused(file, "This is a PDF document; ask for the table as XLSX or CSV, or copy it into a spreadsheet.");
             }
-            List<Sheet> sheets = startsWith(magic, ZIP) ? WorkbookReader.read(path, progress) : List.of(DelimitedText.read(path));
+            List<Sheet> sheets = startsWith(magic, ZIP) ? WorkbookReader.read(path, progress) : List.of(DelimitedText.read(path, progress));
             return withRows(file, sheets);
         } catch (IOException e) {
             throw refused(file, "The file cannot be read: " + e.getMessage());

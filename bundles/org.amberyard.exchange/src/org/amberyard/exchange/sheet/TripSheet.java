@@ -2,7 +2,6 @@ package org.amberyard.exchange.sheet;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.RoutesPackage.Literals;
 import org.amberyard.model.routes.Trip;
@@ -53,14 +52,14 @@ final class TripSheet implements SheetKind {
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         RowKeys keys = new RowKeys(sheet, KEY);
         FieldValue values = new FieldValue(outcome.study());
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> trip(row, keys.of(row), values, outcome)));
-    }
-
-    private void trip(MappedRow row, String name, FieldValue values, SheetOutcome outcome) {
-        Optional<Trip> known = ElementKey.of(name).among(outcome.study().getTrips());
-        Trip trip = known.orElseGet(() -> added(row, name, outcome));
-        columns(outcome.study()).stream().filter(c -> !c.id().equals(KEY)).forEach(c -> outcome.attempt(row,
-                () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), trip, c.field().orElseThrow(), v))));
+        List<SheetColumn> columns = columns(outcome.study()).stream().filter(c -> !c.id().equals(KEY)).toList();
+        ElementIndex<Trip> known = new ElementIndex<>(outcome.study().getTrips());
+        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
+            String name = keys.of(row);
+            Trip trip = known.find(name).orElseGet(() -> added(row, name, outcome));
+            columns.forEach(c -> outcome.attempt(row,
+                    () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), trip, c.field().orElseThrow(), v))));
+        }));
     }
 
     private static Trip added(MappedRow row, String name, SheetOutcome outcome) {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.fleet.Bus;
@@ -19,7 +20,7 @@ final class UpkeepLogSheet implements SheetKind {
     private static final String LABOUR = "labour";
     private static final String PARTS = "parts";
     private static final String WORK = "work";
-    private static final Pattern NOT_UPKEEP = Pattern.compile("(?i).*(warrant|accident|collision|vandal|insurance claim).*");
+    private static final Pattern NOT_UPKEEP = Pattern.compile("(?i)warrant|accident|collision|vandal|insurance claim");
     private static final double DAYS_PER_YEAR = 365.25;
     private static final int SHORTEST_DAYS = 300;
     private static final int YEAR_DAYS = 366;
@@ -63,7 +64,7 @@ final class UpkeepLogSheet implements SheetKind {
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         BusLog log = BusLog.of(sheet, outcome);
-        double years = years(log, outcome);
+        OptionalDouble years = years(log, outcome);
         double[] leftOut = {0, 0};
         log.byBus().forEach((bus, entries) -> bus(bus, entries, years, leftOut, outcome));
         if (leftOut[0] > 0) {
@@ -71,33 +72,42 @@ final class UpkeepLogSheet implements SheetKind {
         }
     }
 
-    /** Length of the log in years; a log of about a year counts as one. */
-    private static double years(BusLog log, SheetOutcome outcome) {
+    /** Length of the log in years, of which about one counts as one; empty for a log of less, which tells nothing about a year. */
+    private static OptionalDouble years(BusLog log, SheetOutcome outcome) {
         List<LocalDate> dates = log.byBus().values().stream().flatMap(List::stream).map(BusLog.Entry::date).sorted(Comparator.naturalOrder()).toList();
         if (dates.isEmpty()) {
-            return 1;
+            return OptionalDouble.empty();
         }
+        String span = "Work orders from " + dates.get(0) + " to " + dates.get(dates.size() - 1);
         long days = ChronoUnit.DAYS.between(dates.get(0), dates.get(dates.size() - 1)) + 1;
-        double years = days >= SHORTEST_DAYS && days <= YEAR_DAYS ? 1 : days / DAYS_PER_YEAR;
-        outcome.remark(String.format(Locale.ROOT, "Work orders from %s to %s count as those of %.2f years.", dates.get(0), dates.get(dates.size() - 1), years));
-        return years;
+        if (days < SHORTEST_DAYS) {
+            outcome.remark(span + " span " + days + (days == 1 ? " day" : " days") + "; fewer than " + SHORTEST_DAYS
+                    + " tell no upkeep of a year, so the upkeep of the buses stays as it is.");
+            return OptionalDouble.empty();
+        }
+        double years = days <= YEAR_DAYS ? 1 : days / DAYS_PER_YEAR;
+        outcome.remark(String.format(Locale.ROOT, "%s count as those of %.2f years.", span, years));
+        return OptionalDouble.of(years);
     }
 
-    private static void bus(Bus bus, List<BusLog.Entry> entries, double years, double[] leftOut, SheetOutcome outcome) {
+    private static void bus(Bus bus, List<BusLog.Entry> entries, OptionalDouble years, double[] leftOut, SheetOutcome outcome) {
         double sum = 0;
         for (BusLog.Entry entry : entries) {
             double[] cost = {0};
             outcome.attempt(entry.row(), () -> cost[0] = cost(entry.row()));
-            if (NOT_UPKEEP.matcher(entry.row().cell(WORK).text()).matches()) {
+            if (NOT_UPKEEP.matcher(entry.row().cell(WORK).text()).find()) {
                 leftOut[0]++;
                 leftOut[1] += cost[0];
             } else {
                 sum += cost[0];
             }
         }
+        if (years.isEmpty()) {
+            return;
+        }
         double kmPerYear = RouteYear.km(bus.getRoute()) + bus.getOtherKmPerYear();
         if (kmPerYear > 0) {
-            outcome.set(entries.get(entries.size() - 1).row().number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, sum / years / kmPerYear);
+            outcome.set(entries.get(entries.size() - 1).row().number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, sum / years.getAsDouble() / kmPerYear);
         } else {
             outcome.remark(bus.getName() + " drives nothing in the study, so its work orders tell no upkeep per distance.");
         }

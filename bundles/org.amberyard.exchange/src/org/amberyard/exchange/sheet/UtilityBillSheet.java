@@ -3,11 +3,16 @@ package org.amberyard.exchange.sheet;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.BuildingMonth;
@@ -47,7 +52,7 @@ final class UtilityBillSheet implements SheetKind {
                 SheetColumn.derived(FROM, "From", SheetColumn.Content.DATE, Unit.NONE, "First day of the billing period, or any day of its month.", "start",
                         "start date", "period start", "from date", "month", "date", "service from", "read from").must(),
                 SheetColumn.derived(UNTIL, "Until", SheetColumn.Content.DATE, Unit.NONE,
-                        "Day of the reading that ends the period, which counts for the next; empty for a calendar month.", "end", "end date", "period end",
+                        "Day of the reading that ends the period, which counts for the next, or the last day of the period; empty for a calendar month.", "end", "end date", "period end",
                         "to", "to date", "service to", "read to", "read date"),
                 SheetColumn.derived(ENERGY, "Energy", SheetColumn.Content.NUMBER, Unit.KILOWATT_HOUR, "Energy billed.", "kwh", "usage", "use",
                         "consumption", "energy use", "billed kwh").must(),
@@ -74,8 +79,14 @@ final class UtilityBillSheet implements SheetKind {
             outcome.problem(0, "The study has no depot whose building these bills could be of.");
             return;
         }
+        List<Bill> bills = new ArrayList<>();
+        sheet.rows().forEach(row -> outcome.attempt(row, () -> bills.add(bill(row))));
+        boolean lastDayIncluded = lastDayIncluded(bills);
+        if (lastDayIncluded) {
+            outcome.remark("Each period ends on the day before the next begins, or on the last day of its month; that day is taken as part of it.");
+        }
         TreeMap<YearMonth, Known> months = new TreeMap<>();
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> bill(row, months)));
+        bills.forEach(bill -> outcome.attempt(bill.row(), () -> spread(lastDayIncluded ? bill.longer() : bill, months)));
         Map<Month, YearMonth> last = new TreeMap<>();
         months.forEach((month, known) -> {
             if (known.days >= KNOWN_DAYS) {
@@ -87,7 +98,25 @@ final class UtilityBillSheet implements SheetKind {
         last.forEach((month, of) -> set(month, of, months.get(of), outcome));
     }
 
-    private static void bill(MappedRow row, Map<YearMonth, Known> months) throws CellFault {
+    /**
+     * A bill of a period.
+     *
+     * @param until the day on which it ends, which counts for the next
+     * @param monthly true where a whole month was named, and no end
+     */
+    private record Bill(MappedRow row, LocalDate first, LocalDate until, boolean monthly, double kwh) {
+
+        /** The same with the day on which it ends as part of it. */
+        Bill longer() {
+            return monthly ? this : new Bill(row, first, until.plusDays(1), false, kwh);
+        }
+
+        private boolean isMonthButADay() {
+            return first.getDayOfMonth() == 1 && until.equals(first.plusMonths(1).minusDays(1));
+        }
+    }
+
+    private static Bill bill(MappedRow row) throws CellFault {
         LocalDate from = row.date(FROM).orElseThrow(() -> row.wrong(FROM, "A date is missing; enter the first day of the period."));
         Optional<LocalDate> given = row.date(UNTIL);
         LocalDate first = given.isPresent() ? from : from.withDayOfMonth(1);
@@ -95,14 +124,28 @@ final class UtilityBillSheet implements SheetKind {
         if (!until.isAfter(first)) {
             throw row.wrong(UNTIL, "The period ends on " + until + ", not after its start on " + first + "; mend one of the two.");
         }
-        double kwh = row.number(ENERGY).orElseThrow(() -> row.wrong(ENERGY, "The energy is missing; enter it, or delete the row."));
+        double kwh = row.required(ENERGY);
         if (kwh < 0) {
             throw row.fault(ENERGY, "an energy of at least 0");
         }
-        spread(row, first, until, kwh, months);
+        return new Bill(row, first, until, given.isEmpty(), kwh);
     }
 
-    private static void spread(MappedRow row, LocalDate first, LocalDate until, double kwh, Map<YearMonth, Known> months) throws CellFault {
+    /**
+     * Whether ends name the last day of the period instead of the day after: every period starts a day after the one before has ended, or
+     * each is a month from its first day to its last.
+     */
+    private static boolean lastDayIncluded(List<Bill> bills) {
+        List<Bill> periods = bills.stream().filter(b -> !b.monthly()).sorted(Comparator.comparing(Bill::first)).toList();
+        Set<Long> gaps = IntStream.range(1, periods.size()).mapToObj(i -> ChronoUnit.DAYS.between(periods.get(i - 1).until(), periods.get(i).first()))
+                .filter(gap -> gap == 0 || gap == 1).collect(Collectors.toSet());
+        return gaps.equals(Set.of(1L)) || !periods.isEmpty() && gaps.isEmpty() && periods.stream().allMatch(Bill::isMonthButADay);
+    }
+
+    private static void spread(Bill bill, Map<YearMonth, Known> months) throws CellFault {
+        MappedRow row = bill.row();
+        LocalDate first = bill.first();
+        LocalDate until = bill.until();
         double kw = row.number(DEMAND).orElse(0);
         long all = ChronoUnit.DAYS.between(first, until);
         YearMonth most = YearMonth.from(first.plusDays(all / 2));
@@ -112,7 +155,7 @@ final class UtilityBillSheet implements SheetKind {
             long days = ChronoUnit.DAYS.between(from, to);
             Known known = months.computeIfAbsent(month, m -> new Known());
             known.days += days;
-            known.kwh += kwh * days / all;
+            known.kwh += bill.kwh() * days / all;
             known.kw = month.equals(most) ? Math.max(known.kw, kw) : known.kw;
             known.row = row.number();
             if (known.days > month.lengthOfMonth()) {
@@ -125,6 +168,10 @@ final class UtilityBillSheet implements SheetKind {
     private static void set(Month month, YearMonth of, Known known, SheetOutcome outcome) {
         BuildingMonth building = outcome.study().getDepot().getBuildingMonths().stream().filter(m -> m.getMonth() == month).findFirst()
                 .orElseGet(() -> added(month, known.row, outcome));
+        if (known.days < of.lengthOfMonth()) {
+            outcome.remark(String.format(Locale.ROOT, "Of %s %.0f of %d days are billed; the others are taken as like them.", of, known.days,
+                    of.lengthOfMonth()));
+        }
         outcome.set(known.row, building, Literals.BUILDING_MONTH__ENERGY_KWH, known.kwh * of.lengthOfMonth() / known.days);
         if (known.kw > 0) {
             outcome.set(known.row, building, Literals.BUILDING_MONTH__PEAK_KW, known.kw);

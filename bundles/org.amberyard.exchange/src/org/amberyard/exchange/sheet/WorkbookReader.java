@@ -16,13 +16,12 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
-import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.util.XMLHelper;
-import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Workbooks of ECMA-376 (XLSX), read as a stream so that a sheet of a million rows is refused before it fills the memory. The
@@ -44,9 +43,9 @@ final class WorkbookReader {
     static List<Sheet> read(Path path, ReadingProgress progress) throws IOException, ImportException {
         QuietLogging.set();
         String file = path.getFileName().toString();
-        ZipSecureFile.setMaxEntrySize(8 * SheetReader.MOST_BYTES);
-        try (OPCPackage workbook = OPCPackage.open(path.toFile(), PackageAccess.READ)) {
-            return new WorkbookReader(file, progress).sheets(workbook);
+        try {
+            PackedParts.hold(path);
+            return opened(path, file, progress);
         } catch (TooMuch e) {
             throw SheetReader.refused(file, e.getMessage());
         } catch (CancellationException e) {
@@ -58,22 +57,21 @@ final class WorkbookReader {
         }
     }
 
+    private static List<Sheet> opened(Path path, String file, ReadingProgress progress)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        try (OPCPackage workbook = OPCPackage.open(path.toFile(), PackageAccess.READ)) {
+            return new WorkbookReader(file, progress).sheets(workbook);
+        }
+    }
+
     private static String firstLine(Exception e) {
         return String.valueOf(e.getMessage()).lines().findFirst().orElse(e.getClass().getSimpleName());
     }
 
-    /** A sheet holds more than is read. */
-    static final class TooMuch extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        TooMuch(String message) {
-            super(message);
-        }
-    }
-
     private List<Sheet> sheets(OPCPackage workbook) throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
         XSSFReader reader = new XSSFReader(workbook);
-        ReadOnlySharedStringsTable texts = new ReadOnlySharedStringsTable(workbook, false);
+        ReadingBudget budget = new ReadingBudget();
+        SharedTexts texts = texts(reader, budget);
         CellFormats formats = new CellFormats(reader.getStylesTable(), is1904(reader));
         List<Sheet> sheets = new ArrayList<>();
         Iterator<InputStream> parts = reader.getSheetsData();
@@ -84,20 +82,35 @@ final class WorkbookReader {
             progress.step(file, 0);
             try (InputStream part = parts.next()) {
                 String name = ((XSSFReader.SheetIterator) parts).getSheetName();
-                sheets.add(sheet(name, part, new WorkbookSheet(texts, formats, rows -> progress.step(file, rows))));
+                sheets.add(sheet(name, part, new WorkbookSheet(texts, formats, budget, rows -> progress.step(file, rows))));
             }
         }
         return sheets;
     }
 
-    private Sheet sheet(String name, InputStream part, WorkbookSheet content) throws IOException, SAXException, ParserConfigurationException {
+    private static SharedTexts texts(XSSFReader reader, ReadingBudget budget)
+            throws IOException, InvalidFormatException, SAXException, ParserConfigurationException {
+        SharedTexts texts = new SharedTexts(budget);
+        try (InputStream part = reader.getSharedStringsData()) {
+            if (part != null) {
+                parse(part, texts);
+            }
+        }
+        return texts;
+    }
+
+    private static void parse(InputStream part, DefaultHandler content) throws IOException, SAXException, ParserConfigurationException {
         XMLReader xml = XMLHelper.newXMLReader();
         xml.setContentHandler(content);
         xml.parse(new InputSource(part));
+    }
+
+    private Sheet sheet(String name, InputStream part, WorkbookSheet content) throws IOException, SAXException, ParserConfigurationException {
+        parse(part, content);
         List<SheetRow> rows = content.rows();
         NumberStyle numbers = NumberStyle.of(rows.stream().flatMap(r -> r.cells().stream())
                 .filter(c -> c.kind() == SheetCell.Kind.TEXT).map(SheetCell::text).toList());
-        return new Sheet(file, name, rows, numbers, content.remarks());
+        return new Sheet(file, name, rows, numbers, content.remarks(), List.of());
     }
 
     /** Workbooks made on some systems count their days from 1904. */

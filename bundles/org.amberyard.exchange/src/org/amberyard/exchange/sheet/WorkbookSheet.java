@@ -1,22 +1,25 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.model.SharedStrings;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Takes the cells out of a sheet's part of a workbook as it is parsed. */
 final class WorkbookSheet extends DefaultHandler {
     private static final int TOLD_EVERY = 1000;
+    private static final int MOST_MERGES = 20_000;
+    private static final int LISTED = 8;
 
-    private final SharedStrings texts;
+    private final SharedTexts texts;
     private final CellFormats formats;
+    private final ReadingBudget budget;
     private final IntConsumer progress;
     private final TreeMap<Integer, TreeMap<Integer, SheetCell>> rows = new TreeMap<>();
     private final List<CellRangeAddress> merged = new ArrayList<>();
@@ -28,10 +31,12 @@ final class WorkbookSheet extends DefaultHandler {
     private int nextColumn;
     private boolean reading;
     private boolean formula;
+    private int merges;
 
-    WorkbookSheet(SharedStrings texts, CellFormats formats, IntConsumer progress) {
+    WorkbookSheet(SharedTexts texts, CellFormats formats, ReadingBudget budget, IntConsumer progress) {
         this.texts = texts;
         this.formats = formats;
+        this.budget = budget;
         this.progress = progress;
     }
 
@@ -42,10 +47,20 @@ final class WorkbookSheet extends DefaultHandler {
             case "c" -> startCell(attributes);
             case "v", "t" -> reading = true;
             case "f" -> formula = true;
-            case "mergeCell" -> merged.add(CellRangeAddress.valueOf(attributes.getValue("ref")));
+            case "mergeCell" -> merge(CellRangeAddress.valueOf(attributes.getValue("ref")));
             default -> {
                 // formats, widths and pictures say nothing about the cells
             }
+        }
+    }
+
+    /** A cell merged over columns only stands in the first of them. */
+    private void merge(CellRangeAddress range) {
+        if (merges++ == MOST_MERGES) {
+            throw new TooMuch("A sheet has more than 20,000 merged ranges; split them, or copy the values into a sheet without any.");
+        }
+        if (range.getFirstColumn() == range.getLastColumn() && range.getLastRow() > range.getFirstRow()) {
+            merged.add(range);
         }
     }
 
@@ -68,6 +83,7 @@ final class WorkbookSheet extends DefaultHandler {
     public void characters(char[] characters, int start, int length) {
         if (reading) {
             value.append(characters, start, length);
+            budget.cell(() -> "Cell " + at.formatAsString(), value.length());
         }
     }
 
@@ -83,7 +99,7 @@ final class WorkbookSheet extends DefaultHandler {
     private SheetCell cell() {
         String text = value.toString();
         return switch (type) {
-            case "s" -> text.isEmpty() ? SheetCell.BLANK : SheetCell.ofText(texts.getItemAt(Integer.parseInt(text)).getString());
+            case "s" -> text.isEmpty() ? SheetCell.BLANK : SheetCell.ofText(texts.get(Integer.parseInt(text)));
             case "e" -> new SheetCell(SheetCell.Kind.ERROR, text);
             case "b" -> new SheetCell(SheetCell.Kind.TEXT, text.equals("1") ? "yes" : "no");
             case "d" -> new SheetCell(SheetCell.Kind.DATE, text.replace('T', ' ').replaceFirst(":00(\\.0+)?Z?$", ""));
@@ -104,33 +120,50 @@ final class WorkbookSheet extends DefaultHandler {
             return;
         }
         if (at.getColumn() >= SheetReader.MOST_COLUMNS) {
-            throw new WorkbookReader.TooMuch("Cell " + at.formatAsString() + " lies beyond the 300th column; at most 300 columns are read.");
+            throw new TooMuch("Cell " + at.formatAsString() + " lies beyond the 300th column; at most 300 columns are read.");
         }
         boolean first = !rows.containsKey(at.getRow());
         if (first && rows.size() == SheetReader.MOST_ROWS) {
-            throw new WorkbookReader.TooMuch("A sheet has more than 100,000 rows; split it or remove what is not needed.");
+            throw new TooMuch("A sheet has more than 100,000 rows; split it or remove what is not needed.");
         }
         if (first && rows.size() % TOLD_EVERY == 0) {
             progress.accept(rows.size());
         }
-        rows.computeIfAbsent(at.getRow(), r -> new TreeMap<>()).put(at.getColumn(), cell);
+        if (cell.kind() == SheetCell.Kind.TEXT && !type.equals("s")) {
+            budget.text(() -> "Cell " + at.formatAsString(), cell.text().length());
+        }
+        put(at.getRow(), at.getColumn(), cell);
     }
 
-    /** The rows in which something stands; a cell merged over several rows stands in each of them. */
+    /** Blank cells up to a cell are held too. */
+    private void put(int rowIndex, int column, SheetCell cell) {
+        TreeMap<Integer, SheetCell> cells = rows.computeIfAbsent(rowIndex, r -> new TreeMap<>());
+        budget.cells(Math.max(0, column - (cells.isEmpty() ? -1 : cells.lastKey())));
+        cells.put(column, cell);
+    }
+
+    /**
+     * The rows in which something stands; a cell merged over several rows stands in each of them.
+     *
+     * @throws TooMuch when merged ranges overlap
+     */
     List<SheetRow> rows() {
-        downwards().forEach(this::spread);
+        merged.sort(Comparator.comparingInt(CellRangeAddress::getFirstColumn).thenComparingInt(CellRangeAddress::getFirstRow));
+        for (int i = 1; i < merged.size(); i++) {
+            if (merged.get(i - 1).intersects(merged.get(i))) {
+                throw new TooMuch("The merged ranges " + merged.get(i - 1).formatAsString() + " and " + merged.get(i).formatAsString()
+                        + " overlap; split them in a spreadsheet program and save the workbook again.");
+            }
+        }
+        merged.forEach(this::spread);
         return rows.entrySet().stream().map(e -> new SheetRow(e.getKey() + 1, cells(e.getValue()))).toList();
     }
 
-    private List<CellRangeAddress> downwards() {
-        return merged.stream().filter(m -> m.getFirstColumn() == m.getLastColumn() && m.getLastRow() > m.getFirstRow()).toList();
-    }
-
     private void spread(CellRangeAddress range) {
-        SheetCell top = rows.getOrDefault(range.getFirstRow(), new TreeMap<>()).get(range.getFirstColumn());
+        int column = range.getFirstColumn();
+        SheetCell top = rows.getOrDefault(range.getFirstRow(), new TreeMap<>()).get(column);
         if (top != null) {
-            rows.subMap(range.getFirstRow(), true, range.getLastRow(), true).values()
-                    .forEach(cells -> cells.put(range.getFirstColumn(), top));
+            List.copyOf(rows.subMap(range.getFirstRow(), true, range.getLastRow(), true).keySet()).forEach(r -> put(r, column, top));
         }
     }
 
@@ -144,7 +177,8 @@ final class WorkbookSheet extends DefaultHandler {
 
     /** What was done beside reading. */
     List<String> remarks() {
-        String ranges = downwards().stream().map(CellRangeAddress::formatAsString).collect(Collectors.joining(", "));
-        return ranges.isEmpty() ? List.of() : List.of("Cells merged over several rows count for each of them: " + ranges + ".");
+        String ranges = merged.stream().limit(LISTED).map(CellRangeAddress::formatAsString).collect(Collectors.joining(", "));
+        String more = merged.size() <= LISTED ? "" : " and " + (merged.size() - LISTED) + " more";
+        return ranges.isEmpty() ? List.of() : List.of("Cells merged over several rows count for each of them: " + ranges + more + ".");
     }
 }

@@ -29,7 +29,7 @@ final class OutcomeTabs {
         problems = table(Messages.Table_row, Messages.Table_header, Messages.Table_problem);
         changes = table(Messages.Table_row, Messages.Table_element, Messages.Table_change);
         notes = table(Messages.Table_note);
-        show(new SheetImport.Preview(List.of(), List.of(), List.of()));
+        show(List.of(), List.of(), List.of());
     }
 
     Control control() {
@@ -53,12 +53,16 @@ final class OutcomeTabs {
     }
 
     void show(SheetImport.Preview preview) {
-        fill(problems, preview.problems().stream().map(OutcomeTabs::cells).toList());
-        fill(changes, preview.problems().isEmpty() ? preview.changes().stream().map(OutcomeTabs::cells).toList() : List.of());
-        fill(notes, preview.remarks().stream().map(r -> new String[] {r}).toList());
-        title(0, Messages.Table_problems, preview.problems().size());
-        title(1, Messages.Table_changes, preview.problems().isEmpty() ? preview.changes().size() : 0);
-        title(2, Messages.Table_notes, preview.remarks().size());
+        show(preview.problems(), preview.problems().isEmpty() ? preview.changes() : List.of(), preview.remarks());
+    }
+
+    private void show(List<ImportProblem> wrong, List<SheetChange> changed, List<String> remarks) {
+        fill(problems, wrong.stream().map(OutcomeTabs::cells).toList());
+        fill(changes, changed.stream().map(OutcomeTabs::cells).toList());
+        fill(notes, remarks.stream().map(r -> new String[] {r}).toList());
+        title(0, Messages.Table_problems, wrong.size());
+        title(1, Messages.Table_changes, changed.size());
+        title(2, Messages.Table_notes, remarks.size());
     }
 
     private void title(int tab, String words, int count) {
@@ -76,8 +80,12 @@ final class OutcomeTabs {
 
     private static String[] cells(SheetChange change) {
         String what = change.isAddition() ? Messages.Table_new : NLS.bind(Messages.Table_from,
-                new Object[] {change.field(), change.before().isEmpty() ? Messages.Table_nothing : change.before(), change.after()});
+                new Object[] {change.field(), orNothing(change.before()), orNothing(change.after())});
         return new String[] {String.valueOf(change.row()), change.element(), what};
+    }
+
+    private static String orNothing(String value) {
+        return value.isEmpty() ? Messages.Table_nothing : value;
     }
 
     private static void fill(Table table, List<String[]> rows) {

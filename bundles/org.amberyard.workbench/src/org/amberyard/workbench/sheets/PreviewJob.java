@@ -1,6 +1,8 @@
 package org.amberyard.workbench.sheets;
 
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.model.study.Study;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -33,10 +35,29 @@ final class PreviewJob extends Job {
         schedule(PAUSE_MS);
     }
 
+    /** Stops when the monitor is cancelled, as it is when something else is asked or the dialog is closed. */
+    private record Asked(IProgressMonitor monitor) implements ReadingProgress {
+
+        @Override
+        public void reached(String file, long rows) {
+            // The dialog says that it is looking.
+        }
+
+        @Override
+        public boolean isStopped() {
+            return monitor.isCanceled();
+        }
+    }
+
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         SheetImport of = asked;
-        SheetImport.Preview preview = of.preview(study);
+        SheetImport.Preview preview;
+        try {
+            preview = of.preview(study, new Asked(monitor));
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
+        }
         if (!display.isDisposed()) {
             display.asyncExec(() -> {
                 if (of == asked) {

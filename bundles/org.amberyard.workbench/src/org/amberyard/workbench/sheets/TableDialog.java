@@ -28,6 +28,7 @@ public final class TableDialog extends TitleAreaDialog {
     private final StudySession session;
     private final TableChoice choice;
     private PreviewJob job;
+    private SheetImport.Preview found;
     private Combo kinds;
     private Combo headerRows;
     private ColumnTable columns;
@@ -127,6 +128,7 @@ public final class TableDialog extends TitleAreaDialog {
         if (getShell() == null || getShell().isDisposed()) {
             return;
         }
+        found = preview;
         outcome.show(preview);
         outcome.turnTo(preview);
         boolean sound = preview.problems().isEmpty();
@@ -143,7 +145,7 @@ public final class TableDialog extends TitleAreaDialog {
     protected void okPressed() {
         SheetImport made = choice.made();
         SheetMemories.keep(made);
-        session.execute(new TableEdit(session.study(), made));
+        session.execute(new TableEdit(session.study(), made.sheet().place(), found));
         super.okPressed();
     }
 

@@ -1,0 +1,136 @@
+package org.amberyard.exchange.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.amberyard.exchange.ReadingProgress;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricePath;
+import org.amberyard.model.routes.Trip;
+import org.amberyard.model.study.Study;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What was found out on a copy, done to the study itself. */
+class SheetEditsTest {
+    private static final String TRIPS = "trip_id,date,kind,depart,duration_h,round_trip_miles,seats_needed,assigned_bus\n";
+
+    @TempDir
+    private Path folder;
+    private SampleSheets samples;
+    private Study study;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        samples = new SampleSheets(folder);
+        study = SampleSheets.example();
+    }
+
+    private SheetImport.Preview preview(String text) throws Exception {
+        return SampleSheets.preview(samples.text("table.csv", text), study);
+    }
+
+    private String text(Study of) throws Exception {
+        Path file = folder.resolve("s.amberyard");
+        StudyFile.save(of, file);
+        return Files.readString(file);
+    }
+
+    /** New elements, new parts of known ones, references and sources, each as if it had been read into the study itself. */
+    @Test
+    void theStudyBecomesWhatTheCopyHadBecome() throws Exception {
+        SheetImport.Preview routes = preview("route,am_depart,am_return,am_miles,midday_depart,midday_return,midday_miles,stops\n"
+                + "R77,6:35,7:45,20,11:30,12:05,7,22\nR01,6:36,7:46,21,11:31,12:06,8,23\n");
+        assertEquals(List.of(), routes.problems());
+        String before = text(study);
+        routes.into(study);
+        assertNotEquals(before, text(study));
+        assertEquals(List.of("AM", "Midday", "PM"), study.getRoutes().get(0).getRuns().stream().map(r -> r.getName()).toList());
+        assertEquals(23, study.getRoutes().get(0).getRuns().get(1).getStops());
+        assertSame(study.getCalendars().get(0), study.getRoutes().get(study.getRoutes().size() - 1).getRuns().get(0).getCalendar());
+        SheetImport.Preview trips = preview(TRIPS + "T900,9/13/25,athletics away,15:20,4.3,61,44,B21\n");
+        trips.into(study);
+        Trip trip = study.getTrips().get(study.getTrips().size() - 1);
+        assertSame(bus("B21"), trip.getBus());
+        assertEquals(List.of(), preview(TRIPS + "T900,9/13/25,athletics away,15:20,4.3,61,44,B21\n").changes());
+    }
+
+    private Bus bus(String name) {
+        return study.getBuses().stream().filter(b -> b.getName().equals(name)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aStudyThatIsBuiltInAnotherWayIsLeftAlone() throws Exception {
+        SheetImport.Preview found = preview("Bus,Date,Odometer\nB01,2026-06-30,200000\n");
+        study.getBuses().remove(bus("B24"));
+        assertThrows(IllegalStateException.class, () -> found.into(study));
+    }
+
+    @Test
+    void aPreviewCanBeStopped() throws Exception {
+        SheetImport sheet = SheetImport.recognised(SampleSheets.only(samples.text("a.csv", "Bus,Date,Odometer\nB01,2026-06-30,200000\n")), study).orElseThrow();
+        assertThrows(CancellationException.class, () -> sheet.preview(study, new ReadingProgress() {
+            @Override
+            public void reached(String file, long rows) {
+                // Only whether it is to go on is asked.
+            }
+
+            @Override
+            public boolean isStopped() {
+                return true;
+            }
+        }));
+    }
+
+    /** Eight thousand trips, each with a bus. */
+    @Test
+    @Timeout(30)
+    void thousandsOfRowsTakeSeconds() throws Exception {
+        StringBuilder rows = new StringBuilder(TRIPS);
+        for (int i = 0; i < 8000; i++) {
+            rows.append("K").append(i).append(",9/13/25,athletics away,15:20,4.3,61,44,B21\n");
+        }
+        SheetImport.Preview trips = preview(rows.toString());
+        assertEquals(8000, trips.changes().size());
+        trips.into(study);
+        assertEquals("K7999", study.getTrips().get(study.getTrips().size() - 1).getName());
+    }
+
+    @Test
+    void pointsThatTheTableLacksAreRemovedAndTold() throws Exception {
+        int base = study.getSettings().getBaseYear();
+        preview("Fiscal year,Diesel\n" + base + ",4\n" + (base + 1) + ",4.2\n" + (base + 5) + ",5\n").into(study);
+        SheetImport.Preview less = preview("Fiscal year,Diesel\n" + base + ",4\n" + (base + 5) + ",5\n");
+        assertEquals(List.of("price point " + (base + 1) + " of fuel price diesel, Factor: 1.05 → nothing"), less.changes().stream().map(SheetChange::words).toList());
+        less.into(study);
+        PricePath diesel = study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+        assertEquals(List.of(base, base + 5), diesel.getPoints().stream().map(p -> p.getYear()).toList());
+    }
+
+    /** An odometer has been read, a year of retirement is a plan. */
+    @Test
+    void plansAreNotMeasured() throws Exception {
+        String header = "bus_id,role,body_type,fuel,chassis_model_year,engine_model_year,in_service_fy,odometer_end_fy,planned_retire_fy\n";
+        preview(header + "B01,route,C,diesel,2008,2007,2008,123456,2031\nB99,spare,C,diesel,2012,2011,2012,152000,2031\n").into(study);
+        assertEquals(Quality.MEASURED, quality(bus("B01"), "odometerKm"));
+        assertEquals(Quality.ASSUMED, quality(bus("B01"), "plannedRetirementYear"));
+        assertEquals(Quality.MEASURED, quality(bus("B99"), "*"));
+        assertEquals(Quality.ASSUMED, quality(bus("B99"), "plannedRetirementYear"));
+    }
+
+    private static Quality quality(Sourced element, String field) {
+        return element.getSources().stream().filter(n -> n.getField().equals(field)).findFirst().orElseThrow().getQuality();
+    }
+}

@@ -1,0 +1,43 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.amberyard.model.meta.ElementNames;
+import org.eclipse.emf.ecore.EObject;
+
+/** Elements as they were when it was made, found by what lists call them. */
+final class ElementIndex<T extends EObject> {
+    private static final int LISTED = 8;
+
+    private final List<T> elements;
+    private final Map<ElementKey, Optional<T>> byKey = new HashMap<>();
+
+    ElementIndex(Collection<T> elements) {
+        this.elements = List.copyOf(elements);
+        this.elements.forEach(e -> byKey.merge(ElementKey.of(ElementNames.of(e)), Optional.of(e), (one, other) -> Optional.empty()));
+    }
+
+    /** The element of a name; empty where there is none, or more than one. */
+    Optional<T> find(String name) {
+        return byKey.getOrDefault(ElementKey.of(name), Optional.empty());
+    }
+
+    boolean isEmpty() {
+        return elements.isEmpty();
+    }
+
+    /** Names for a message. */
+    String names() {
+        return names(elements);
+    }
+
+    /** Names of some elements for a message. */
+    static String names(Collection<? extends EObject> elements) {
+        String first = elements.stream().limit(LISTED).map(ElementNames::of).collect(Collectors.joining(", "));
+        return elements.size() <= LISTED ? first : first + " and " + (elements.size() - LISTED) + " more";
+    }
+}
