@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -120,6 +121,47 @@ class GrantTablesTest {
         assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO), 3), total(life, "CO"));
         assertEquals(PlaceholderUse.WORDS, annual.mark());
         assertEquals(PlaceholderUse.WORDS, GrantSet.of(in).mark());
+    }
+
+    @Test
+    void tonsHaveTheDecimalsOfTheirPollutant() {
+        Map<String, Integer> decimals = Map.of("NOx", 3, "PM2.5", 4, "HC", 3, "CO", 3, "CO2", 1, "CO2e", 1);
+        DataTable annual = table(GrantTable.T6, 1);
+        assertEquals(decimals.size(), annual.rows().size());
+        for (DataTable.Row row : annual.rows()) {
+            for (int i = 1; i <= 3; i++) {
+                assertEquals(decimals.get(row.cells().get(0)), ((BigDecimal) row.cells().get(i)).scale());
+            }
+        }
+        DataTable perTon = table(GrantTable.T8, 0);
+        for (DataTable.Row row : perTon.rows()) {
+            String pollutant = row.cells().get(0).toString().replaceAll(",.*", "");
+            assertEquals(decimals.getOrDefault(pollutant, 3), ((BigDecimal) row.cells().get(column(perTon, "Reduced"))).scale());
+        }
+    }
+
+    @Test
+    void gasesOfBusesAndPowerPlantsAddUpAcrossAndDown() {
+        DataTable years = table(GrantTable.T6, 2);
+        for (DataTable.Row row : years.rows()) {
+            assertEquals(figure(years, row, "Together"), figure(years, row, "Buses").add(figure(years, row, "Power plants")));
+        }
+        double kg = ResultLine.of(in, "emissions_by_year").stream().filter(l -> l.text("pollutant").equals("CO2e"))
+                .mapToDouble(l -> l.number("total").orElseThrow()).sum();
+        assertEquals(kg, total(years, "Together").doubleValue(), 1);
+    }
+
+    private static BigDecimal figure(DataTable table, DataTable.Row row, String heading) {
+        return (BigDecimal) row.cells().get(column(table, heading));
+    }
+
+    @Test
+    void greenhouseGasesOfEachBusAreThoseOfTheResults() {
+        DataTable gases = table(GrantTable.T6, 3);
+        assertEquals(tons(b -> b.reducedExhaust().kg(Pollutant.CO2E), 1), total(gases, "reduced"));
+        assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO2E), 1), total(gases, "reduced over remaining life"));
+        assertEquals(total(gases, "reduced over remaining life"), total(table(GrantTable.T7, 0), "CO2e"));
+        assertTrue(total(gases, "reduced").signum() > 0);
     }
 
     @Test

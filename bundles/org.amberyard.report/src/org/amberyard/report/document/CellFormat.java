@@ -77,6 +77,11 @@ public record CellFormat(Kind kind, int decimals) {
         return number.signum() < 0 ? "−" + text : text;
     }
 
+    /** The format of a figure that is rounded to other decimals than those of its column. */
+    CellFormat of(BigDecimal figure) {
+        return kind == Kind.NUMBER ? decimals(Math.max(0, figure.scale())) : this;
+    }
+
     /** The number format of spreadsheets. */
     String spreadsheet() {
         String places = decimals == 0 ? "" : "." + "0".repeat(decimals);

@@ -98,7 +98,7 @@ final class SheetOfTable {
                     cell.setCellFormula("SUM(" + new CellRangeAddress(firstLine, at - 1, i, i).formatAsString() + ")");
                     cell.setCellValue(number.doubleValue());
                 }
-                cell.setCellStyle(styles.cell(table.columns().get(i).format().spreadsheet(), strong));
+                cell.setCellStyle(styles.cell(table.columns().get(i).format().of(number).spreadsheet(), strong));
             } else {
                 cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
                 if (value != null && !value.toString().isEmpty()) {

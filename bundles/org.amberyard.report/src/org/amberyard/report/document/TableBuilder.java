@@ -28,8 +28,12 @@ public final class TableBuilder<R> {
     private String mark = "";
     private String sumNote = ADDS_UP;
 
-    /** A column and how it is filled; summed columns have a total. */
-    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum) {
+    /**
+     * A column and how it is filled; summed columns have a total.
+     *
+     * @param across number of columns before it of which it is the printed sum; zero where it is filled from rows
+     */
+    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum, int across) {
     }
 
     /**
@@ -82,8 +86,20 @@ public final class TableBuilder<R> {
         return add(new DataTable.Column(label, unit, format, false, 1), r -> figure.applyAsDouble(r), true);
     }
 
+    /** Figures that may be missing, each rounded by a format of its row; the column's own format is the finest of them. */
+    public TableBuilder<R> mixed(String label, String unit, CellFormat finest, Function<R, CellFormat> format,
+            Function<R, OptionalDouble> figure) {
+        return add(new DataTable.Column(label, unit, finest, false, 1), r -> rounded(format.apply(r), figure.apply(r)), false);
+    }
+
+    /** Sums of what is printed in the summed columns before it; none where a figure of its row is missing. */
+    public TableBuilder<R> across(String label, String unit, CellFormat format, int summed) {
+        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), r -> null, true, summed));
+        return this;
+    }
+
     private TableBuilder<R> add(DataTable.Column column, Function<R, Object> cell, boolean sum) {
-        columns.add(new Spec<>(column, cell, sum));
+        columns.add(new Spec<>(column, cell, sum, 0));
         return this;
     }
 
@@ -111,7 +127,9 @@ public final class TableBuilder<R> {
 
     /** The table; with a row of totals where a column has one and there is more than one line. */
     public DataTable of(List<R> rows) {
-        List<List<Object>> byColumn = columns.stream().map(c -> cells(c, rows)).toList();
+        List<List<Object>> byColumn = new ArrayList<>();
+        columns.forEach(c -> byColumn.add(c.across() == 0 ? cells(c, rows)
+                : across(byColumn.subList(byColumn.size() - c.across(), byColumn.size()), rows.size())));
         List<DataTable.Row> lines = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
             int at = row;
@@ -122,6 +140,14 @@ public final class TableBuilder<R> {
             lines.add(new DataTable.Row(DataTable.Kind.TOTAL, totals(byColumn)));
         }
         return new DataTable(name, title, columns.stream().map(Spec::column).toList(), lines, allNotes(totalled), mark);
+    }
+
+    private static List<Object> across(List<List<Object>> summed, int rows) {
+        List<Object> cells = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            cells.add(total(columnwise(summed, row)).orElse(null));
+        }
+        return cells;
     }
 
     private static List<Object> columnwise(List<List<Object>> byColumn, int row) {

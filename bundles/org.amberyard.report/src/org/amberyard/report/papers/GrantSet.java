@@ -13,6 +13,10 @@ import org.amberyard.report.document.Section;
 /** The grant writer's set: the chosen tables in the chosen order, each on pages of its own. */
 final class GrantSet {
     private static final String TITLE = "Justification tables";
+    private static final String ROUNDING = """
+            unit prices to the cent; distance, fuel and hours whole; short tons of NOx, HC, CO and of weighted sums with three \
+            decimals, of PM2.5 with four, of CO2 and CO2e with one; shares with one decimal. Every figure is computed unrounded \
+            and rounded once. † marks what the applicant fills in.""";
 
     private GrantSet() {
     }
@@ -46,11 +50,7 @@ final class GrantSet {
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
                 points.addAll(h.sentences()));
         points.add(in.moneyWords());
-        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours "
-                + "whole; "
-                + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one "
-                + "decimal. Every figure "
-                + "is computed unrounded and rounded once. † marks what the applicant fills in.";
-        return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
+        return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph("Rounding: money in "
+                + "whole " + in.currency() + ", " + ROUNDING)));
     }
 }
