@@ -13,8 +13,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.plan.PlaceholderUse;
-import org.amberyard.core.plan.ProjectCost;
 import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.Unit;
@@ -91,11 +91,38 @@ class GrantTablesTest {
     }
 
     @Test
-    void theProjectIsThatOfTheCostEffectivenessToThePrintedUnit() {
-        ProjectCost cost = ProjectCost.of(in.result(), in.plan(), in.replaced());
-        double nominal = ProjectMoney.of(in).lines().stream().mapToDouble(l -> l.funded().purchase().cost()).sum();
-        assertEquals(nominal, ProjectMoney.of(in).total().doubleValue(), 0.5 * ProjectMoney.of(in).lines().size());
-        assertTrue(cost.capital() < nominal, "constant money of the base date is less than money of later years");
+    void theBudgetLeadsToTheCostOfATonInPrint() {
+        DataTable bridge = table(GrantTable.T8, 1);
+        DataTable budget = table(GrantTable.T4, 0);
+        DataTable.Row first = bridge.rows().get(0);
+        assertEquals(total(budget, "Total"), figure(bridge, first, "Capital"));
+        assertEquals(total(budget, "Total").subtract(total(budget, "Match, own cash")), figure(bridge, first, "Grants"));
+        DataTable perTon = table(GrantTable.T8, 0);
+        for (DataTable.Row row : perTon.rows()) {
+            String column = row.cells().get(column(perTon, "Money")).equals("capital") ? "Capital" : "Grants";
+            assertEquals(figure(perTon, row, "Cost"), total(bridge, column));
+        }
+    }
+
+    @Test
+    void inflationIsWhatPartsTheMoneyOfTheBudgetFromConstantMoney() {
+        DataTable bridge = table(GrantTable.T8, 1);
+        double inflation = in.study().money().rates().inflation();
+        double taken = ProjectMoney.of(in).lines().stream().map(l -> l.funded().purchase())
+                .mapToDouble(p -> p.cost() * (Math.pow(1 + inflation, -p.year()) - 1)).sum();
+        assertTrue(taken < -1000);
+        assertEquals(taken, figure(bridge, bridge.rows().get(2), "Capital").doubleValue(), bridgeRounding());
+        double yard = in.result().baseline().funding().awards().lines().stream().map(FundedLine::purchase)
+                .filter(p -> p.bus().isEmpty()).mapToDouble(p -> p.cost() * Math.pow(1 + inflation, -p.year())).sum();
+        assertEquals(-yard, figure(bridge, bridge.rows().get(3), "Capital").doubleValue(), 0.5);
+    }
+
+    private static double bridgeRounding() {
+        return 1.5 + 0.5 * ProjectMoney.of(in).lines().size();
+    }
+
+    @Test
+    void purchasesAndAwardsAreThoseOfTheResultsToThePrintedUnit() {
         for (ProjectMoney.Line line : ProjectMoney.of(in).lines()) {
             assertEquals(line.funded().purchase().cost(), line.cost().doubleValue(), 0.5);
             assertEquals(line.cost(), line.shares().stream().map(ProjectMoney.Share::amount).reduce(BigDecimal.ZERO,

@@ -53,7 +53,7 @@ final class AirPapers {
     }
 
     static List<DataTable> perTon(PaperInput in) {
-        return List.of(new AirPapers(in).costOfATon());
+        return List.of(new AirPapers(in).costOfATon(), ProjectBridge.of(in));
     }
 
     /** True where factors took part that only stand in. */
@@ -148,12 +148,12 @@ final class AirPapers {
 
     private DataTable costOfATon() {
         List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
-        return new TableBuilder<ResultLine>("T8", "T8. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
+        return new TableBuilder<ResultLine>("T8a", "T8a. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
                 .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.WHOLE, l -> l.number("cost"))
                 .mixed("Reduced", TONS, FINEST, AirPapers::ofMeasure, l -> l.number("reduced"))
                 .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
                 .text("Formula", 4, l -> l.text("formula"))
-                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + in.moneyWords()).mark(mark)
+                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY).mark(mark)
                 .of(lines);
     }
 
