@@ -55,6 +55,11 @@ public final class TableBuilder<R> {
         return add(new DataTable.Column(label, "", CellFormat.TEXT, false, width), words::apply, false);
     }
 
+    /** Words, or figures as they are given, in a column of a width, in parts. */
+    public TableBuilder<R> value(String label, double width, Function<R, Object> value) {
+        return add(new DataTable.Column(label, "", CellFormat.VALUE, false, width), value, false);
+    }
+
     /** A column that the applicant fills in. */
     public TableBuilder<R> toFill(String label) {
         return toFill(label, 1);

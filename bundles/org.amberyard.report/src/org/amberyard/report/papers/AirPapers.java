@@ -30,7 +30,7 @@ final class AirPapers {
     private static final String A_YEAR = "Short tons a year, in the year of the change, where nothing else is said.";
     private static final String METHOD = """
             Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year of the engine times distance, \
-            grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12a. \
+            grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12c. \
             A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they may differ in the last digit.""";
 
     private final PaperInput in;
