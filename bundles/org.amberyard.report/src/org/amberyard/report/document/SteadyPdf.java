@@ -6,6 +6,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.UUID;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
@@ -21,8 +22,9 @@ final class SteadyPdf {
      * Settles dates and id.
      *
      * @param title title of the document
+     * @param source what the pages are made from; another source gives another id
      */
-    static void settle(PDDocument pdf, String title) throws IOException {
+    static void settle(PDDocument pdf, String title, String source) throws IOException {
         PDDocumentInformation known = pdf.getDocumentInformation();
         Calendar always = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
         always.clear();
@@ -30,12 +32,16 @@ final class SteadyPdf {
         known.setCreationDate(always);
         known.setModificationDate(always);
         known.setTitle(title);
-        pdf.setDocumentId((long) title.hashCode());
+        pdf.setDocumentId(id(source));
         PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
         String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
-                .replaceAll("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(\\.\\d+)?(Z|[+-]\\d{2}:\\d{2})?", YEAR + "-01-01T00:00:00Z");
+                .replaceAll("(<xmp:(?:Create|Modify|Metadata)Date>)[^<]*", "$1" + YEAR + "-01-01T00:00:00Z");
         PDMetadata steady = new PDMetadata(pdf);
         steady.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
         pdf.getDocumentCatalog().setMetadata(steady);
+    }
+
+    private static long id(String source) {
+        return UUID.nameUUIDFromBytes(source.getBytes(StandardCharsets.UTF_8)).getMostSignificantBits();
     }
 }
