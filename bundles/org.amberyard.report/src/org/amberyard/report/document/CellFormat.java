@@ -64,6 +64,11 @@ public record CellFormat(Kind kind, int decimals) {
         return BigDecimal.valueOf(value).setScale(storedDecimals(), RoundingMode.HALF_EVEN);
     }
 
+    /** A stored figure as it is printed, as a number: shares in per cent. */
+    BigDecimal plain(BigDecimal stored) {
+        return kind == Kind.PERCENT ? stored.movePointRight(PERCENT_DECIMALS).setScale(decimals, RoundingMode.UNNECESSARY) : stored;
+    }
+
     /** A cell as it is printed. */
     public String print(Object cell) {
         if (cell == null) {
@@ -73,7 +78,7 @@ public record CellFormat(Kind kind, int decimals) {
             return cell.toString();
         }
         return switch (kind) {
-            case PERCENT -> grouped(number.movePointRight(PERCENT_DECIMALS).setScale(decimals, RoundingMode.UNNECESSARY)) + " %";
+            case PERCENT -> grouped(plain(number)) + " %";
             case YEAR -> number.toPlainString();
             case VALUE -> number.abs().compareTo(GROUPED_FROM) < 0 ? number.toPlainString().replace('-', '−') : grouped(number);
             default -> grouped(number);

@@ -82,7 +82,7 @@ final class HtmlText {
         StringBuilder css = new StringBuilder();
         text.codePoints().filter(c -> c >= ' ').forEach(c -> {
             if ("\\\"'<>&".indexOf(c) >= 0) {
-                css.append(String.format(Locale.ROOT, "\\%06X", c));
+                css.append(String.format(Locale.ROOT, "\\%X ", c));
             } else {
                 css.appendCodePoint(c);
             }
@@ -176,7 +176,7 @@ final class HtmlText {
 
     private void row(DataTable table, DataTable.Row row) {
         html.append(switch (row.kind()) {
-            case LINE -> "<tr>";
+            case LINE, CHECK -> "<tr>";
             case GROUP -> "<tr class=\"group\">";
             case TOTAL -> "<tr class=\"total\">";
         });

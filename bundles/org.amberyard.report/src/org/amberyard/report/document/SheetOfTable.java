@@ -91,7 +91,7 @@ final class SheetOfTable {
         for (int i = 0; i < table.columns().size(); i++) {
             Cell cell = row.createCell(i);
             Object value = from.cells().get(i);
-            boolean strong = from.kind() != DataTable.Kind.LINE;
+            boolean strong = from.kind() == DataTable.Kind.TOTAL || from.kind() == DataTable.Kind.GROUP;
             if (value instanceof BigDecimal number) {
                 cell.setCellValue(number.doubleValue());
                 if (from.kind() == DataTable.Kind.TOTAL) {

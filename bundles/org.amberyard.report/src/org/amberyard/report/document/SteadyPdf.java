@@ -1,6 +1,5 @@
 package org.amberyard.report.document;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -9,9 +8,8 @@ import java.util.TimeZone;
 import java.util.UUID;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 
-/** Takes out of a PDF what the clock wrote into it, so that the same document is the same file. */
+/** Takes out of a PDF what the clock wrote into it, so that the same document is the same file; its XMP holds no times. */
 final class SteadyPdf {
     private static final int YEAR = 2000;
 
@@ -24,7 +22,7 @@ final class SteadyPdf {
      * @param title title of the document
      * @param source what the pages are made from; another source gives another id
      */
-    static void settle(PDDocument pdf, String title, String source) throws IOException {
+    static void settle(PDDocument pdf, String title, String source) {
         PDDocumentInformation known = pdf.getDocumentInformation();
         Calendar always = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
         always.clear();
@@ -33,12 +31,6 @@ final class SteadyPdf {
         known.setModificationDate(always);
         known.setTitle(title);
         pdf.setDocumentId(id(source));
-        PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
-        String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
-                .replaceAll("(<xmp:(?:Create|Modify|Metadata)Date>)[^<]*", "$1" + YEAR + "-01-01T00:00:00Z");
-        PDMetadata steady = new PDMetadata(pdf);
-        steady.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
-        pdf.getDocumentCatalog().setMetadata(steady);
     }
 
     private static long id(String source) {

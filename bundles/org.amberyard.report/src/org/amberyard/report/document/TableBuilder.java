@@ -27,13 +27,15 @@ public final class TableBuilder<R> {
     private final List<String> notes = new ArrayList<>();
     private String mark = "";
     private String sumNote = ADDS_UP;
+    private String checkWords = "";
 
     /**
      * A column and how it is filled; summed columns have a total.
      *
      * @param across number of columns before it of which it is the printed sum; zero where it is filled from rows
+     * @param check what its total comes to in another way; empty where it is not checked
      */
-    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum, int across) {
+    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum, int across, OptionalDouble check) {
     }
 
     /**
@@ -99,12 +101,19 @@ public final class TableBuilder<R> {
 
     /** Sums of what is printed in the summed columns before it; none where a figure of its row is missing. */
     public TableBuilder<R> across(String label, String unit, CellFormat format, int summed) {
-        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), r -> null, true, summed));
+        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), r -> null, true, summed, OptionalDouble.empty()));
+        return this;
+    }
+
+    /** Figures that add up to a total, which {@code check} tells once more. */
+    public TableBuilder<R> checkedSum(String label, String unit, CellFormat format, ToDoubleFunction<R> figure, double check) {
+        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), figure::applyAsDouble, true, 0,
+                OptionalDouble.of(check)));
         return this;
     }
 
     private TableBuilder<R> add(DataTable.Column column, Function<R, Object> cell, boolean sum) {
-        columns.add(new Spec<>(column, cell, sum, 0));
+        columns.add(new Spec<>(column, cell, sum, 0, OptionalDouble.empty()));
         return this;
     }
 
@@ -121,6 +130,12 @@ public final class TableBuilder<R> {
     /** How sums come about, in place of the standard footnote; empty for none. */
     public TableBuilder<R> sums(String how) {
         sumNote = how;
+        return this;
+    }
+
+    /** A row below the totals that begins with words and holds, to the cent, what checked columns come to in another way. */
+    public TableBuilder<R> check(String words) {
+        checkWords = words;
         return this;
     }
 
@@ -143,6 +158,9 @@ public final class TableBuilder<R> {
         boolean totalled = columns.stream().anyMatch(Spec::sum) && !rows.isEmpty();
         if (totalled) {
             lines.add(new DataTable.Row(DataTable.Kind.TOTAL, totals(byColumn)));
+        }
+        if (totalled && !checkWords.isEmpty()) {
+            lines.add(new DataTable.Row(DataTable.Kind.CHECK, checks()));
         }
         return new DataTable(name, title, columns.stream().map(Spec::column).toList(), lines, allNotes(totalled), mark);
     }
@@ -185,6 +203,13 @@ public final class TableBuilder<R> {
         }
         totals.set(0, "Total");
         return totals;
+    }
+
+    private List<Object> checks() {
+        List<Object> cells = new ArrayList<>();
+        columns.forEach(c -> cells.add(c.check().isPresent() ? rounded(CellFormat.CENTS, c.check()) : ""));
+        cells.set(0, checkWords);
+        return cells;
     }
 
     private static Optional<Object> total(List<Object> cells) {

@@ -130,23 +130,16 @@ final class BudgetPapers {
         column(table, "Local programmes", Column.LOCAL);
         column(table, "Tax credits", Column.TAX_CREDIT);
         column(table, "Match, own cash", Column.OWN);
-        return table.toFill("Match, in kind").sum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
-                .filter(r.which())
-                .map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue())
-                .text("Check", 0.7, r -> balances(r) ? "balances" : "does not balance");
+        return table.toFill("Match, in kind").checkedSum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
+                .filter(r.which()).map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue(), money.unroundedTotal())
+                .check(money.balances() ? "Check, unrounded: balances" : "Check, unrounded: does not balance")
+                .note("Check: costs and sources as the results have them, each summed unrounded. It balances when the sources come "
+                        + "to the costs and no printed total is further off than rounding.");
     }
 
     private void column(TableBuilder<Row> table, String label, Column column) {
-        table.sum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue());
-    }
-
-    private boolean balances(Row row) {
-        BigDecimal paid = BigDecimal.ZERO;
-        for (Column column : Column.values()) {
-            paid = paid.add(money.amount(column, row.which()));
-        }
-        return paid.compareTo(money.lines().stream().filter(row.which()).map(Line::cost).reduce(BigDecimal.ZERO,
-                BigDecimal::add)) == 0;
+        table.checkedSum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue(),
+                money.unrounded(column));
     }
 
     /** A source of money; empty for own money. */
@@ -171,7 +164,7 @@ final class BudgetPapers {
                         : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
                 .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in.study().funding(), p)).orElse(""))
                 .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2)
-                .sums(ProjectMoney.ROUNDING).of(sources);
+                .note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
     }
 
     private DataTable stacking() {
@@ -184,8 +177,14 @@ final class BudgetPapers {
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                 + "priority; "
-                        + "where two may not be combined, the first that is applied pays.").sums(ProjectMoney.ROUNDING)
+                        + "where two may not be combined, the first that is applied pays.").note(inFull()).sums(ProjectMoney.ROUNDING)
                         .of(money.lines());
+    }
+
+    private String inFull() {
+        List<String> uncertain = money.uncertain();
+        return uncertain.isEmpty() ? "All awards are counted as certain." : "Counted in full, though not certain: "
+                + String.join("; ", uncertain) + ". Expected money is less.";
     }
 
     private static BigDecimal own(Line line) {

@@ -42,7 +42,7 @@ final class GrantSet {
         points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
         points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
                 + " in money of the years of purchase; "
-                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + ", own money "
+                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
                 + CellFormat.WHOLE.print(money.own()) + ".");
         money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
                 + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
@@ -52,5 +52,11 @@ final class GrantSet {
         points.add(in.moneyWords());
         return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph("Rounding: money in "
                 + "whole " + in.currency() + ", " + ROUNDING)));
+    }
+
+    /** Awards that nobody promises are counted as if they were paid; a reader must know. */
+    private static String uncertain(PaperInput in) {
+        List<String> names = ProjectMoney.of(in).uncertain();
+        return names.isEmpty() ? "" : " if all awards are made that are not certain (" + String.join("; ", names) + ")";
     }
 }
