@@ -37,7 +37,7 @@ final class DocumentOptions {
     /** Documents and formats; all where none are named. */
     static DocumentFolder.Wanted wanted(Arguments arguments) throws WrongUse {
         return new DocumentFolder.Wanted(words(arguments, KIND, DocumentKind::of, DocumentKind.words(), DocumentKind.values()),
-                words(arguments, FORMAT, DocumentFormat::of, DocumentFormat.endings(), DocumentFormat.values()));
+                words(arguments, FORMAT, DocumentFormat::of, DocumentFormat.words(), DocumentFormat.values()));
     }
 
     private static <T> Set<T> words(Arguments arguments, String option, Function<String, Optional<T>> of, String allowed, T[] all)

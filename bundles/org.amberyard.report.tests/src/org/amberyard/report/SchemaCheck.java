@@ -6,14 +6,15 @@ import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Checks a document against the few words of JSON Schema that the results schema uses. */
-final class SchemaCheck {
+/** Checks a document against the few words of JSON Schema that our schemas use. */
+public final class SchemaCheck {
     private final List<String> violations = new ArrayList<>();
 
     private SchemaCheck() {
     }
 
-    static List<String> violations(JsonElement schema, JsonElement value, String path) {
+    /** What of a value is not as its schema says, as sentences. */
+    public static List<String> violations(JsonElement schema, JsonElement value, String path) {
         SchemaCheck check = new SchemaCheck();
         check.check(schema.getAsJsonObject(), value, path);
         return check.violations;
@@ -42,6 +43,7 @@ final class SchemaCheck {
         return switch (types.getAsString()) {
             case "object" -> value.isJsonObject();
             case "array" -> value.isJsonArray();
+            case "boolean" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
             case "null" -> value.isJsonNull();
             case "string" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isString();
             case "number" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isNumber();

@@ -43,7 +43,7 @@ public record Purchase(Kind kind, String name, int row, int year, int count, Lis
     }
 
     /** Cost that a programme covers. */
-    Derivation covered(Programme programme) {
+    public Derivation covered(Programme programme) {
         return Derivation.sum("Cost covered", Derivation.MONEY, IntStream.range(0, parts.size())
                 .filter(i -> kind != Kind.PORTS || programme.offer().ports().covers().covers(i)).mapToObj(parts::get).toList());
     }

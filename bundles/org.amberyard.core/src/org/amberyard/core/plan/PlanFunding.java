@@ -57,7 +57,7 @@ public record PlanFunding(AwardLedger awards, List<Payment> payments, List<Repay
     }
 
     /** What programmes take back of the awards of a line: what is paid back and what is withheld, money of the year of the award. */
-    double takenBack(FundedLine line) {
+    public double takenBack(FundedLine line) {
         int place = awards.lines().indexOf(line);
         return repayments.stream().filter(r -> r.line() == place).mapToDouble(Repayment::amount).sum()
                 + withheld.stream().filter(w -> w.line() == place).mapToDouble(Withheld::amount).sum();

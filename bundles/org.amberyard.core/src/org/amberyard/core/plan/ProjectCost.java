@@ -25,11 +25,12 @@ public record ProjectCost(List<Line> lines) {
      * @param name what it is
      * @param capital what it costs
      * @param grant what programmes award for it and do not take back
+     * @param less true where it is taken off, because the baseline buys it too
      */
-    public record Line(String name, double capital, double grant) {
+    public record Line(String name, double capital, double grant, boolean less) {
 
-        private Line less() {
-            return new Line(name + ", bought in the baseline too", -capital, -grant);
+        private Line takenOff() {
+            return new Line(name + ", bought in the baseline too", -capital, -grant, true);
         }
     }
 
@@ -42,7 +43,7 @@ public record ProjectCost(List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         buses.forEach(bus -> lines.addAll(of(plan, bus).lines()));
         lines.addAll(yard(plan));
-        yard(result.baseline()).forEach(line -> lines.add(line.less()));
+        yard(result.baseline()).forEach(line -> lines.add(line.takenOff()));
         return new ProjectCost(lines);
     }
 
@@ -62,7 +63,8 @@ public record ProjectCost(List<Line> lines) {
         int year = line.purchase().year();
         CostCategory category = CostCategory.FUNDING;
         double stated = rules.stated(1, category, year) / rules.rates().inflationFactor(rules.time(category, year));
-        return new Line(line.purchase().name(), line.purchase().cost() * stated, (line.funded() - plan.funding().takenBack(line)) * stated);
+        return new Line(line.purchase().name(), line.purchase().cost() * stated, (line.funded() - plan.funding().takenBack(line)) * stated,
+                false);
     }
 
     /** What is bought. */
@@ -77,6 +79,11 @@ public record ProjectCost(List<Line> lines) {
 
     private double sum(ToDoubleFunction<Line> of) {
         return lines.stream().mapToDouble(of).sum();
+    }
+
+    /** What the baseline buys too, as it is taken off: no more than zero in either sum. */
+    public ProjectCost takenOff() {
+        return new ProjectCost(lines.stream().filter(Line::less).toList());
     }
 
     /** How the capital comes about. */

@@ -3,20 +3,31 @@ package org.amberyard.report.document;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.amberyard.report.papers.OutsideProgram;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -26,15 +37,30 @@ import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.DocumentDocument;
-import org.w3c.dom.NodeList;
 
 class DocumentWritersTest {
     private static final Document DOCUMENT = SampleDocument.of();
     private static final DataTable TABLE = DOCUMENT.tables().get(0);
     private static final int HEAD_ROW = 3;
+
+    private static final String PROBE = """
+            <pre id="probe"></pre><script>
+            var style = document.querySelector('style').textContent.match(/"Running[^\\n]*?";/)[0].slice(1, -2);
+            var e = document.createElement('i'); document.body.appendChild(e);
+            var sheet = document.createElement('style'); sheet.textContent = 'i::after { content: "' + style + '" }';
+            document.head.appendChild(sheet);
+            var shown = JSON.parse(getComputedStyle(e, '::after').content);
+            var cells = [...document.querySelectorAll('td')].filter(t => t.textContent.startsWith('=HYPERLINK')).length;
+            var heads = document.querySelectorAll('body bookmarks, head bookmarks').length;
+            document.getElementById('probe').textContent = shown + ' cells=' + cells + ' heads=' + heads + ' titles=' + document.title;
+            </script>""";
+
+    @TempDir
+    Path folder;
 
     private static byte[] written(DocumentFormat format) throws IOException {
         return format.write(DOCUMENT);
@@ -115,14 +141,80 @@ class DocumentWritersTest {
         factory.setNamespaceAware(true);
         factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
         factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-        org.w3c.dom.Document page = factory.newDocumentBuilder().parse(new ByteArrayInputStream(html));
-        NodeList cells = page.getElementsByTagName("td");
-        long data = IntStream.range(0, cells.getLength())
-                .filter(i -> cells.item(i).getTextContent().equals(SampleDocument.HOSTILE)).count();
-        assertEquals(1, data, "hostile words are words");
+        factory.newDocumentBuilder().parse(new ByteArrayInputStream(html));
         String text = new String(html, StandardCharsets.UTF_8);
         assertTrue(text.contains("<svg role=\"img\" aria-label=\""));
         assertFalse(text.matches("(?s).*(src|href)=\"http.*"), "nothing is loaded from elsewhere");
+        assertFalse(text.contains("<bookmark"), "what only the renderer of PDFs knows is not in the page");
+    }
+
+    @Test
+    void aBrowserReadsWordsStylesAndHeadsAsTheyAre() throws Exception {
+        OutsideProgram.require("chromium", "--version");
+        Path page = Files.write(folder.resolve("sample.html"), written(DocumentFormat.HTML));
+        String probe = new String(Files.readAllBytes(page), StandardCharsets.UTF_8).replace("</body>", PROBE + "</body>");
+        String dom = OutsideProgram.dom(Files.writeString(page, probe), folder);
+        String said = dom.substring(dom.indexOf("<pre id=\"probe\">"));
+        assertTrue(said.contains("Running \"line\" &amp; more"), "a browser tells what it took for the foot: " + said);
+        assertTrue(said.contains("cells=1 heads=0 titles=Title &amp; &lt;title&gt;"), said);
+    }
+
+    @Test
+    void aNameTakenIsNumberedWithinWhatSheetsAllow() throws IOException {
+        String longName = "A name that is longer than a sheet's can be";
+        List<Block> tables = Stream.of(longName, longName.toUpperCase(Locale.ROOT), longName, "a", "A")
+                .map(n -> (Block) new DataTable(n, n, TABLE.columns(), List.of(), List.of(), "")).toList();
+        Document many = new Document("many", "Many", "", List.of(), "", "", List.of(new Section("", false, false, tables)));
+        byte[] bytes = assertTimeoutPreemptively(Duration.ofMinutes(1), () -> DocumentFormat.XLSX.write(many));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+            assertEquals(List.of("Contents", "A name that is longer than a sh", "A NAME THAT IS LONGER THAN A 2",
+                    "A name that is longer than a 3", "a", "A 2"), IntStream.range(0, workbook.getNumberOfSheets())
+                            .mapToObj(workbook::getSheetName).toList());
+        }
+    }
+
+    @Test
+    void theIdOfAPdfIsThatOfItsContentAndOnlyItsDatesAreSettled() throws IOException {
+        Document first = new Document("a", "Built 2026-01-02T03:04:05Z", "", List.of(), "", "", List.of(Section.of("One")));
+        Document other = new Document("a", "Built 2026-01-02T03:04:05Z", "", List.of(), "", "", List.of(Section.of("Two")));
+        try (PDDocument one = Loader.loadPDF(DocumentFormat.PDF.write(first)); PDDocument two = Loader.loadPDF(
+                DocumentFormat.PDF.write(other))) {
+            assertNotEquals(id(one), id(two));
+            String xmp = new String(one.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
+            assertTrue(xmp.contains("Built 2026-01-02T03:04:05Z"), xmp);
+            assertFalse(xmp.contains("xmp:CreateDate"), "a time of the clock would have to be settled");
+        }
+    }
+
+    private static String id(PDDocument pdf) {
+        return pdf.getDocument().getDocumentID().getObject(0).toString();
+    }
+
+    @Test
+    void aReaderAloudHearsChartsAndHeads() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(written(DocumentFormat.PDF))) {
+            List<PDStructureElement> elements = new ArrayList<>();
+            collect(pdf.getDocumentCatalog().getStructureTreeRoot(), elements);
+            List<PDStructureElement> figures = elements.stream().filter(e -> e.getStructureType().equals("Figure")).toList();
+            assertEquals(1, figures.size());
+            assertTrue(figures.get(0).getAlternateDescription().length() > 20, figures.get(0).getAlternateDescription());
+            List<PDStructureElement> heads = elements.stream().filter(e -> e.getStructureType().equals("TH")).toList();
+            assertTrue(heads.size() >= TABLE.columns().size());
+            assertTrue(heads.stream().allMatch(DocumentWritersTest::hasScope), "a head says whether it is of a column or a row");
+        }
+    }
+
+    private static void collect(PDStructureNode node, List<PDStructureElement> found) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                found.add(element);
+                collect(element, found);
+            }
+        }
+    }
+
+    private static boolean hasScope(PDStructureElement head) {
+        return head.getAttributes().toString().contains("Scope") || head.getCOSObject().toString().contains("Scope");
     }
 
     @Test
@@ -140,6 +232,7 @@ class DocumentWritersTest {
                 String text = stripper.getText(pdf);
                 assertTrue(text.contains("Page " + page + " of " + pages), text);
                 assertTrue(text.contains("Not for submission: a sample."));
+                assertTrue(text.contains("Running \"line\" & more"), "the foot is as it was said: " + text);
                 assertEquals(text.matches("(?s).*line \\d+.*"), text.contains("Cost (USD)"), "the head repeats: " + text);
             }
             stripper.setStartPage(1);

@@ -42,6 +42,12 @@ public final class OutsideProgram {
         return run(List.of("pdftotext", "-layout", pdf.toString(), "-"));
     }
 
+    /** A page as a browser has it in the end, scripts run. */
+    public static String dom(Path page, Path folder) throws IOException, InterruptedException {
+        return run(List.of("chromium", "--headless", "--no-sandbox", "--disable-gpu", "--log-level=3", "--user-data-dir="
+                + folder.resolve("browser"), "--dump-dom", page.toUri().toString()));
+    }
+
     private static String run(List<String> command) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -21,7 +21,9 @@ public record CellFormat(Kind kind, int decimals) {
         /** Figures. */
         NUMBER,
         /** Shares, printed in per cent. */
-        PERCENT
+        PERCENT,
+        /** Words or figures, each figure with decimals of its own. */
+        VALUE
     }
 
     /** Words. */
@@ -35,6 +37,11 @@ public record CellFormat(Kind kind, int decimals) {
     /** Shares in per cent with one decimal. */
     public static final CellFormat PERCENT = new CellFormat(Kind.PERCENT, 1);
 
+    /** Words or figures. */
+    public static final CellFormat VALUE = new CellFormat(Kind.VALUE, 0);
+
+    /** From here on figures among words are grouped; years are not. */
+    private static final BigDecimal GROUPED_FROM = BigDecimal.valueOf(10_000);
     private static final int PERCENT_DECIMALS = 2;
 
     /** Figures with some decimals. */
@@ -44,7 +51,7 @@ public record CellFormat(Kind kind, int decimals) {
 
     /** True where figures stand to the right. */
     public boolean right() {
-        return kind != Kind.TEXT;
+        return kind != Kind.TEXT && kind != Kind.VALUE;
     }
 
     /** Decimals of the stored figure; a share of 12.3 % is stored as 0.123. */
@@ -57,6 +64,11 @@ public record CellFormat(Kind kind, int decimals) {
         return BigDecimal.valueOf(value).setScale(storedDecimals(), RoundingMode.HALF_EVEN);
     }
 
+    /** A stored figure as it is printed, as a number: shares in per cent. */
+    BigDecimal plain(BigDecimal stored) {
+        return kind == Kind.PERCENT ? stored.movePointRight(PERCENT_DECIMALS).setScale(decimals, RoundingMode.UNNECESSARY) : stored;
+    }
+
     /** A cell as it is printed. */
     public String print(Object cell) {
         if (cell == null) {
@@ -66,8 +78,9 @@ public record CellFormat(Kind kind, int decimals) {
             return cell.toString();
         }
         return switch (kind) {
-            case PERCENT -> grouped(number.movePointRight(PERCENT_DECIMALS).setScale(decimals, RoundingMode.UNNECESSARY)) + " %";
+            case PERCENT -> grouped(plain(number)) + " %";
             case YEAR -> number.toPlainString();
+            case VALUE -> number.abs().compareTo(GROUPED_FROM) < 0 ? number.toPlainString().replace('-', '−') : grouped(number);
             default -> grouped(number);
         };
     }
@@ -77,6 +90,11 @@ public record CellFormat(Kind kind, int decimals) {
         return number.signum() < 0 ? "−" + text : text;
     }
 
+    /** The format of a figure that is rounded to other decimals than those of its column. */
+    CellFormat of(BigDecimal figure) {
+        return kind == Kind.NUMBER || kind == Kind.VALUE ? new CellFormat(kind, Math.max(0, figure.scale())) : this;
+    }
+
     /** The number format of spreadsheets. */
     String spreadsheet() {
         String places = decimals == 0 ? "" : "." + "0".repeat(decimals);
@@ -84,6 +102,7 @@ public record CellFormat(Kind kind, int decimals) {
             case TEXT -> "@";
             case YEAR -> "0";
             case PERCENT -> "0" + places + "%";
+            case VALUE -> "[>=%2$s]#,##0%1$s;[<=-%2$s]-#,##0%1$s;0%1$s".formatted(places, GROUPED_FROM);
             default -> "#,##0" + places;
         };
     }

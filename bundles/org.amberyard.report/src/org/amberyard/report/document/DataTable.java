@@ -1,5 +1,6 @@
 package org.amberyard.report.document;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -35,6 +36,19 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
         public String heading() {
             return label + (unit.isEmpty() ? "" : " (" + unit + ")") + (toFill ? "\u00A0†" : "");
         }
+
+        /** Unit of figures for programs: shares are told in per cent. */
+        String plainUnit() {
+            return format.kind() == CellFormat.Kind.PERCENT ? "%" : unit;
+        }
+
+        /** A cell for programs: a figure in the unit of the column, words, or null where there is nothing. */
+        Object plain(Object cell) {
+            if (cell instanceof BigDecimal figure) {
+                return format.plain(figure);
+            }
+            return cell == null || cell.toString().isEmpty() ? null : cell.toString();
+        }
     }
 
     /** Kinds of rows. */
@@ -44,7 +58,9 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
         /** A heading of lines. */
         GROUP,
         /** A sum of the lines above. */
-        TOTAL
+        TOTAL,
+        /** A total reckoned in another way, below the sum that it proves. */
+        CHECK
     }
 
     /**

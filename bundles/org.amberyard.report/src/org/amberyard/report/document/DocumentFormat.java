@@ -10,26 +10,37 @@ import org.amberyard.model.io.QuietLogging;
 /** File formats of documents. */
 public enum DocumentFormat {
     /** Word processors. */
-    DOCX(DocxWriter::bytes),
+    DOCX("docx", DocxWriter::bytes),
     /** Spreadsheets: a sheet for each table. */
-    XLSX(XlsxWriter::bytes),
+    XLSX("xlsx", XlsxWriter::bytes),
     /** Tagged pages to print and to hand in. */
-    PDF(PdfWriter::bytes),
+    PDF("pdf", PdfWriter::bytes),
     /** A page for a browser that stands alone and prints. */
-    HTML(HtmlWriter::bytes);
+    HTML("html", HtmlWriter::bytes),
+    /** Comma-separated values, a file for each table, in a zip archive. */
+    CSV("csv.zip", CsvWriter::bytes),
+    /** Tables for programs, as {@code document.schema.json} lays them down. */
+    JSON("json", JsonTables::bytes);
 
     private interface Writer {
         byte[] bytes(Document document) throws IOException;
     }
 
+    private final String ending;
     private final Writer writer;
 
-    DocumentFormat(Writer writer) {
+    DocumentFormat(String ending, Writer writer) {
+        this.ending = ending;
         this.writer = writer;
     }
 
-    /** Ending of files, and name on the command line. */
+    /** Ending of files. */
     public String ending() {
+        return ending;
+    }
+
+    /** Name on the command line. */
+    public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 
@@ -39,13 +50,13 @@ public enum DocumentFormat {
         return writer.bytes(document);
     }
 
-    /** The format of an ending. */
-    public static Optional<DocumentFormat> of(String ending) {
-        return Arrays.stream(values()).filter(f -> f.ending().equals(ending)).findFirst();
+    /** The format of a word. */
+    public static Optional<DocumentFormat> of(String word) {
+        return Arrays.stream(values()).filter(f -> f.word().equals(word)).findFirst();
     }
 
-    /** All endings as words. */
-    public static String endings() {
-        return Arrays.stream(values()).map(DocumentFormat::ending).collect(Collectors.joining(", "));
+    /** All words. */
+    public static String words() {
+        return Arrays.stream(values()).map(DocumentFormat::word).collect(Collectors.joining(", "));
     }
 }

@@ -26,12 +26,21 @@ final class HtmlText {
     }
 
     /**
-     * The page.
+     * The page for a browser.
      *
      * @param picture markup of a chart
      */
-    static String of(Document document, Function<Block.Figure, String> picture) {
-        return new HtmlText(document, picture).page();
+    static String page(Document document, Function<Block.Figure, String> picture) {
+        return new HtmlText(document, picture).page("");
+    }
+
+    /**
+     * The source of a PDF: the same page, with the bookmarks that the renderer asks for in its head.
+     *
+     * @param picture markup of a chart
+     */
+    static String source(Document document, Function<Block.Figure, String> picture) {
+        return new HtmlText(document, picture).page(bookmarks(document));
     }
 
     /** Text with the signs of markup escaped; signs that no XML may hold are left out. */
@@ -40,14 +49,13 @@ final class HtmlText {
                 .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 
-    private String page() {
+    private String page(String inHead) {
         html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\" xml:lang=\"en-US\"><head>"
                 + "<meta charset=\"UTF-8\"/><title>").append(escaped(document.title()))
                 .append("</title>\n<meta name=\"subject\" content=\"")
                 .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
                 .append("\"/>\n<style>\n").append(style()).append("</style>\n");
-        bookmarks();
-        html.append("</head><body>\n<h1>").append(escaped(document.title())).append("</h1>\n");
+        html.append(inHead).append("</head><body>\n<h1>").append(escaped(document.title())).append("</h1>\n");
         if (!document.subtitle().isEmpty()) {
             paragraph("subtitle", document.subtitle());
         }
@@ -69,8 +77,17 @@ final class HtmlText {
         return resource("page.css").replace("RUNNING", inCss(document.running())).replace("MARK", inCss(document.mark()));
     }
 
+    /** A string of a style sheet; signs that end a string, a style or markup are escaped as CSS has it, for browsers read it raw. */
     private static String inCss(String text) {
-        return escaped(text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ")).replace("&quot;", "\"");
+        StringBuilder css = new StringBuilder();
+        text.codePoints().filter(c -> c >= ' ').forEach(c -> {
+            if ("\\\"'<>&".indexOf(c) >= 0) {
+                css.append(String.format(Locale.ROOT, "\\%X ", c));
+            } else {
+                css.appendCodePoint(c);
+            }
+        });
+        return css.toString();
     }
 
     static String resource(String name) {
@@ -81,15 +98,15 @@ final class HtmlText {
         }
     }
 
-    private void bookmarks() {
-        html.append("<bookmarks>");
+    private static String bookmarks(Document document) {
+        StringBuilder marks = new StringBuilder("<bookmarks>");
         for (int i = 0; i < document.sections().size(); i++) {
             String heading = document.sections().get(i).heading();
             if (!heading.isEmpty()) {
-                html.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#s").append(i).append("\"/>");
+                marks.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#s").append(i).append("\"/>");
             }
         }
-        html.append("</bookmarks>");
+        return marks.append("</bookmarks>").toString();
     }
 
     private void facts() {
@@ -159,7 +176,7 @@ final class HtmlText {
 
     private void row(DataTable table, DataTable.Row row) {
         html.append(switch (row.kind()) {
-            case LINE -> "<tr>";
+            case LINE, CHECK -> "<tr>";
             case GROUP -> "<tr class=\"group\">";
             case TOTAL -> "<tr class=\"total\">";
         });

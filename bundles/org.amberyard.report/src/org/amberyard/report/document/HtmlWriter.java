@@ -9,7 +9,7 @@ final class HtmlWriter {
     }
 
     static byte[] bytes(Document document) {
-        return HtmlText.of(document, HtmlWriter::svg).getBytes(StandardCharsets.UTF_8);
+        return HtmlText.page(document, HtmlWriter::svg).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String svg(Block.Figure figure) {

@@ -44,7 +44,7 @@ final class PdfWriter {
     private byte[] written() throws IOException {
         // What it says of itself goes to the error stream of the caller otherwise.
         XRLog.setLoggingEnabled(false);
-        String html = HtmlText.of(document, this::placed);
+        String html = HtmlText.source(document, this::placed);
         PdfRendererBuilder builder = new PdfRendererBuilder().usePdfUaAccessibility(true).withHtmlContent(html, null)
                 .withProducer("Amberyard").useObjectDrawerFactory(charts()).useExternalResourceAccessControl((uri, type) -> false,
                         ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
@@ -56,7 +56,7 @@ final class PdfWriter {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
-            SteadyPdf.settle(renderer.getPdfDocument(), document.title());
+            SteadyPdf.settle(renderer.getPdfDocument(), document.title(), html);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             renderer.getPdfDocument().save(out);
             return out.toByteArray();

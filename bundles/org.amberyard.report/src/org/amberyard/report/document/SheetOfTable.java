@@ -91,14 +91,14 @@ final class SheetOfTable {
         for (int i = 0; i < table.columns().size(); i++) {
             Cell cell = row.createCell(i);
             Object value = from.cells().get(i);
-            boolean strong = from.kind() != DataTable.Kind.LINE;
+            boolean strong = from.kind() == DataTable.Kind.TOTAL || from.kind() == DataTable.Kind.GROUP;
             if (value instanceof BigDecimal number) {
                 cell.setCellValue(number.doubleValue());
                 if (from.kind() == DataTable.Kind.TOTAL) {
                     cell.setCellFormula("SUM(" + new CellRangeAddress(firstLine, at - 1, i, i).formatAsString() + ")");
                     cell.setCellValue(number.doubleValue());
                 }
-                cell.setCellStyle(styles.cell(table.columns().get(i).format().spreadsheet(), strong));
+                cell.setCellStyle(styles.cell(table.columns().get(i).format().of(number).spreadsheet(), strong));
             } else {
                 cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
                 if (value != null && !value.toString().isEmpty()) {

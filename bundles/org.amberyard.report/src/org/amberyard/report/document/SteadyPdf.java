@@ -1,16 +1,15 @@
 package org.amberyard.report.document;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.UUID;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 
-/** Takes out of a PDF what the clock wrote into it, so that the same document is the same file. */
+/** Takes out of a PDF what the clock wrote into it, so that the same document is the same file; its XMP holds no times. */
 final class SteadyPdf {
     private static final int YEAR = 2000;
 
@@ -21,8 +20,9 @@ final class SteadyPdf {
      * Settles dates and id.
      *
      * @param title title of the document
+     * @param source what the pages are made from; another source gives another id
      */
-    static void settle(PDDocument pdf, String title) throws IOException {
+    static void settle(PDDocument pdf, String title, String source) {
         PDDocumentInformation known = pdf.getDocumentInformation();
         Calendar always = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
         always.clear();
@@ -30,12 +30,10 @@ final class SteadyPdf {
         known.setCreationDate(always);
         known.setModificationDate(always);
         known.setTitle(title);
-        pdf.setDocumentId((long) title.hashCode());
-        PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
-        String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
-                .replaceAll("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(\\.\\d+)?(Z|[+-]\\d{2}:\\d{2})?", YEAR + "-01-01T00:00:00Z");
-        PDMetadata steady = new PDMetadata(pdf);
-        steady.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
-        pdf.getDocumentCatalog().setMetadata(steady);
+        pdf.setDocumentId(id(source));
+    }
+
+    private static long id(String source) {
+        return UUID.nameUUIDFromBytes(source.getBytes(StandardCharsets.UTF_8)).getMostSignificantBits();
     }
 }

@@ -27,9 +27,15 @@ public final class TableBuilder<R> {
     private final List<String> notes = new ArrayList<>();
     private String mark = "";
     private String sumNote = ADDS_UP;
+    private String checkWords = "";
 
-    /** A column and how it is filled; summed columns have a total. */
-    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum) {
+    /**
+     * A column and how it is filled; summed columns have a total.
+     *
+     * @param across number of columns before it of which it is the printed sum; zero where it is filled from rows
+     * @param check what its total comes to in another way; empty where it is not checked
+     */
+    private record Spec<R>(DataTable.Column column, Function<R, Object> cell, boolean sum, int across, OptionalDouble check) {
     }
 
     /**
@@ -49,6 +55,11 @@ public final class TableBuilder<R> {
     /** Words in a column of a width, in parts. */
     public TableBuilder<R> text(String label, double width, Function<R, String> words) {
         return add(new DataTable.Column(label, "", CellFormat.TEXT, false, width), words::apply, false);
+    }
+
+    /** Words, or figures as they are given, in a column of a width, in parts. */
+    public TableBuilder<R> value(String label, double width, Function<R, Object> value) {
+        return add(new DataTable.Column(label, "", CellFormat.VALUE, false, width), value, false);
     }
 
     /** A column that the applicant fills in. */
@@ -82,8 +93,27 @@ public final class TableBuilder<R> {
         return add(new DataTable.Column(label, unit, format, false, 1), r -> figure.applyAsDouble(r), true);
     }
 
+    /** Figures that may be missing, each rounded by a format of its row; the column's own format is the finest of them. */
+    public TableBuilder<R> mixed(String label, String unit, CellFormat finest, Function<R, CellFormat> format,
+            Function<R, OptionalDouble> figure) {
+        return add(new DataTable.Column(label, unit, finest, false, 1), r -> rounded(format.apply(r), figure.apply(r)), false);
+    }
+
+    /** Sums of what is printed in the summed columns before it; none where a figure of its row is missing. */
+    public TableBuilder<R> across(String label, String unit, CellFormat format, int summed) {
+        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), r -> null, true, summed, OptionalDouble.empty()));
+        return this;
+    }
+
+    /** Figures that add up to a total, which {@code check} tells once more. */
+    public TableBuilder<R> checkedSum(String label, String unit, CellFormat format, ToDoubleFunction<R> figure, double check) {
+        columns.add(new Spec<>(new DataTable.Column(label, unit, format, false, 1), figure::applyAsDouble, true, 0,
+                OptionalDouble.of(check)));
+        return this;
+    }
+
     private TableBuilder<R> add(DataTable.Column column, Function<R, Object> cell, boolean sum) {
-        columns.add(new Spec<>(column, cell, sum));
+        columns.add(new Spec<>(column, cell, sum, 0, OptionalDouble.empty()));
         return this;
     }
 
@@ -103,6 +133,12 @@ public final class TableBuilder<R> {
         return this;
     }
 
+    /** A row below the totals that begins with words and holds, to the cent, what checked columns come to in another way. */
+    public TableBuilder<R> check(String words) {
+        checkWords = words;
+        return this;
+    }
+
     /** What the table must say on placeholders; empty when there is nothing to say. */
     public TableBuilder<R> mark(String words) {
         mark = words;
@@ -111,7 +147,9 @@ public final class TableBuilder<R> {
 
     /** The table; with a row of totals where a column has one and there is more than one line. */
     public DataTable of(List<R> rows) {
-        List<List<Object>> byColumn = columns.stream().map(c -> cells(c, rows)).toList();
+        List<List<Object>> byColumn = new ArrayList<>();
+        columns.forEach(c -> byColumn.add(c.across() == 0 ? cells(c, rows)
+                : across(byColumn.subList(byColumn.size() - c.across(), byColumn.size()), rows.size())));
         List<DataTable.Row> lines = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
             int at = row;
@@ -121,7 +159,18 @@ public final class TableBuilder<R> {
         if (totalled) {
             lines.add(new DataTable.Row(DataTable.Kind.TOTAL, totals(byColumn)));
         }
+        if (totalled && !checkWords.isEmpty()) {
+            lines.add(new DataTable.Row(DataTable.Kind.CHECK, checks()));
+        }
         return new DataTable(name, title, columns.stream().map(Spec::column).toList(), lines, allNotes(totalled), mark);
+    }
+
+    private static List<Object> across(List<List<Object>> summed, int rows) {
+        List<Object> cells = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            cells.add(total(columnwise(summed, row)).orElse(null));
+        }
+        return cells;
     }
 
     private static List<Object> columnwise(List<List<Object>> byColumn, int row) {
@@ -154,6 +203,13 @@ public final class TableBuilder<R> {
         }
         totals.set(0, "Total");
         return totals;
+    }
+
+    private List<Object> checks() {
+        List<Object> cells = new ArrayList<>();
+        columns.forEach(c -> cells.add(c.check().isPresent() ? rounded(CellFormat.CENTS, c.check()) : ""));
+        cells.set(0, checkWords);
+        return cells;
     }
 
     private static Optional<Object> total(List<Object> cells) {

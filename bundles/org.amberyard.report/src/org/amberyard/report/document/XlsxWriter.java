@@ -3,6 +3,7 @@ package org.amberyard.report.document;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -41,10 +42,10 @@ final class XlsxWriter {
     }
 
     private String name(String wanted) {
-        String base = SheetNames.clean(wanted);
+        String base = SheetNames.clean(wanted).isEmpty() ? "Table" : SheetNames.clean(wanted);
         String name = base;
-        for (int i = 2; !names.add(name); i++) {
-            name = SheetNames.clean(base + " " + i);
+        for (int i = 2; !names.add(name.toLowerCase(Locale.ROOT)); i++) {
+            name = SheetNames.numbered(base, i);
         }
         return name;
     }

@@ -2,7 +2,10 @@ package org.amberyard.report.papers;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
@@ -14,20 +17,21 @@ import org.amberyard.report.document.TableBuilder;
 
 /** Tables of what the project does to the air: by bus in a year, over remaining lives, and what a ton less costs. */
 final class AirPapers {
-    private static final List<Pollutant> POLLUTANTS = List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO,
+    private static final List<Pollutant> TAILPIPE = List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO,
             Pollutant.CO2);
+    private static final List<Pollutant> POLLUTANTS = Stream.concat(TAILPIPE.stream(), Stream.of(Pollutant.CO2E)).toList();
     /** Decimals of short tons as such tables print them. */
     private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3,
-            Pollutant.CO, 3,
-            Pollutant.CO2, 1);
+            Pollutant.CO, 3, Pollutant.CO2, 1, Pollutant.CO2E, 1);
+    /** Decimals of weighted sums, in which nitrogen oxides are counted once. */
+    private static final CellFormat WEIGHTED = CellFormat.decimals(3);
+    private static final CellFormat FINEST = CellFormat.decimals(4);
     private static final String TONS = "short tons";
-    private static final String METHOD = "Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year "
-            + "of the "
-            + "engine times distance, grams per hour times hours of idling, and fuel times its carbon; factors and their sources "
-            + "in table T12 and "
-            + "in emission_factors of the evaluation. A short ton is 2,000 pounds. Before, after and reduced are each rounded, so "
-            + "they "
-            + "may differ in the last digit.";
+    private static final String A_YEAR = "Short tons a year, in the year of the change, where nothing else is said.";
+    private static final String METHOD = """
+            Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year of the engine times distance, \
+            grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12c. \
+            A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they may differ in the last digit.""";
 
     private final PaperInput in;
     private final List<ReplacedBus> buses;
@@ -41,7 +45,7 @@ final class AirPapers {
 
     static List<DataTable> annual(PaperInput in) {
         AirPapers papers = new AirPapers(in);
-        return List.of(papers.byBus(), papers.inAll(), papers.elsewhere());
+        return List.of(papers.byBus(), papers.inAll(), papers.elsewhere(), papers.warming());
     }
 
     static List<DataTable> lifetime(PaperInput in) {
@@ -49,7 +53,7 @@ final class AirPapers {
     }
 
     static List<DataTable> perTon(PaperInput in) {
-        return List.of(new AirPapers(in).costOfATon());
+        return List.of(new AirPapers(in).costOfATon(), ProjectBridge.of(in));
     }
 
     /** True where factors took part that only stand in. */
@@ -63,12 +67,22 @@ final class AirPapers {
 
     private DataTable byBus() {
         TableBuilder<ReplacedBus> table = named("T6a", "T6a. Emissions a year by bus: before, after, reduced");
-        for (Pollutant pollutant : POLLUTANTS) {
-            column(table, pollutant.label() + " before", pollutant, b -> tons(b.before().exhaust(), pollutant));
-            column(table, "after", pollutant, b -> tons(b.after().exhaust(), pollutant));
-            column(table, "reduced", pollutant, b -> tons(b.reducedExhaust(), pollutant));
-        }
-        return table.note("All figures in short tons a year, in the year of the change.").note(METHOD).mark(mark).of(buses);
+        TAILPIPE.forEach(p -> beforeAndAfter(table, p));
+        return table.note(A_YEAR).note(METHOD).mark(mark).of(buses);
+    }
+
+    private DataTable warming() {
+        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, as CO2e");
+        beforeAndAfter(table, Pollutant.CO2E);
+        return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
+                .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.").note(METHOD)
+                .mark(mark).of(buses);
+    }
+
+    private static void beforeAndAfter(TableBuilder<ReplacedBus> table, Pollutant pollutant) {
+        column(table, pollutant.label() + " before", pollutant, b -> tons(b.before().exhaust(), pollutant));
+        column(table, "after", pollutant, b -> tons(b.after().exhaust(), pollutant));
+        column(table, "reduced", pollutant, b -> tons(b.reducedExhaust(), pollutant));
     }
 
     private TableBuilder<ReplacedBus> named(String name, String title) {
@@ -78,17 +92,25 @@ final class AirPapers {
 
     private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant,
             ToDoubleFunction<ReplacedBus> tons) {
-        table.sum(label, "", CellFormat.decimals(DECIMALS.get(pollutant)), tons);
+        table.sum(label, "", format(pollutant), tons);
     }
 
     private DataTable inAll() {
-        return new TableBuilder<Pollutant>("T6b", "T6b. Emissions a year of all replaced buses").text("Pollutant", 1,
-                Pollutant::label)
-                .number("Before", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.before().exhaust(), p)))
-                .number("After", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.after().exhaust(), p)))
-                .number("Reduced", TONS, CellFormat.decimals(4), p -> sum(b -> tons(b.reducedExhaust(), p)))
-                .number("Reduced", "kg", CellFormat.decimals(2), p -> sum(b -> b.reducedExhaust().kg(p)))
+        TableBuilder<Pollutant> table = new TableBuilder<Pollutant>("T6b", "T6b. Emissions a year of all replaced buses")
+                .text("Pollutant", 1, Pollutant::label);
+        inAll(table, "Before", b -> b.before().exhaust());
+        inAll(table, "After", b -> b.after().exhaust());
+        inAll(table, "Reduced", ReplacedBus::reducedExhaust);
+        return table.number("Reduced", "kg", CellFormat.CENTS, p -> sum(b -> b.reducedExhaust().kg(p)))
                 .note(METHOD).mark(mark).of(POLLUTANTS);
+    }
+
+    private void inAll(TableBuilder<Pollutant> table, String label, Function<ReplacedBus, Masses> masses) {
+        table.mixed(label, TONS, FINEST, AirPapers::format, p -> OptionalDouble.of(sum(b -> tons(masses.apply(b), p))));
+    }
+
+    private static CellFormat format(Pollutant pollutant) {
+        return CellFormat.decimals(DECIMALS.get(pollutant));
     }
 
     private double sum(ToDoubleFunction<ReplacedBus> figure) {
@@ -99,22 +121,25 @@ final class AirPapers {
         List<ResultLine> years = ResultLine.of(in, "emissions_by_year").stream().filter(l -> l.text("pollutant").equals("CO2e"))
                 .toList();
         return new TableBuilder<ResultLine>("T6c", "T6c. Greenhouse gas of the whole fleet by year, power plants apart")
-                .year("Year", l -> l.year("year")).sum("Buses", "kg CO2e", CellFormat.WHOLE, l -> l.number("total")
-                .orElse(Double.NaN)
-                        - l.number("power_plants").orElse(Double.NaN))
-                .sum("Power plants", "kg CO2e", CellFormat.WHOLE, l -> l.number("power_plants").orElse(Double.NaN))
-                .sum("Together", "kg CO2e", CellFormat.WHOLE, l -> l.number("total").orElse(Double.NaN))
+                .year("Year", l -> l.year("year")).sum("Buses", "kg CO2e", CellFormat.WHOLE, l -> mass(l, "total")
+                        - mass(l, "power_plants"))
+                .sum("Power plants", "kg CO2e", CellFormat.WHOLE, l -> mass(l, "power_plants"))
+                .across("Together", "kg CO2e", CellFormat.WHOLE, 2)
                 .optional("Fuel upstream, in no total", "kg CO2e", CellFormat.WHOLE, l -> l.number("upstream"))
-                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of "
-                + "the grid "
-                        + "in the year.").mark(PlaceholderUse.inEmissions(in.result()) ? PlaceholderUse.WORDS : "").of(years);
+                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of the "
+                        + "grid in the year. Together: sum of the two printed figures.")
+                .mark(PlaceholderUse.inEmissions(in.result()) ? PlaceholderUse.WORDS : "").of(years);
+    }
+
+    private static double mass(ResultLine line, String column) {
+        return line.number(column).orElse(Double.NaN);
     }
 
     private DataTable inLife() {
         TableBuilder<ReplacedBus> table = named("T7", "T7. Emissions reduced over the remaining life of the old buses")
                 .number("Remaining life", "yr", CellFormat.WHOLE, ReplacedBus::remainingYears);
         for (Pollutant pollutant : POLLUTANTS) {
-            table.sum(pollutant.label(), TONS, CellFormat.decimals(DECIMALS.get(pollutant)), b -> tons(b.lifetimeExhaust(),
+            table.sum(pollutant.label(), TONS, format(pollutant), b -> tons(b.lifetimeExhaust(),
                     pollutant));
         }
         return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
@@ -123,12 +148,17 @@ final class AirPapers {
 
     private DataTable costOfATon() {
         List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
-        return new TableBuilder<ResultLine>("T8", "T8. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
+        return new TableBuilder<ResultLine>("T8a", "T8a. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
                 .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.WHOLE, l -> l.number("cost"))
-                .optional("Reduced", TONS, CellFormat.decimals(4), l -> l.number("reduced"))
+                .mixed("Reduced", TONS, FINEST, AirPapers::ofMeasure, l -> l.number("reduced"))
                 .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
                 .text("Formula", 4, l -> l.text("formula"))
-                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + in.moneyWords()).mark(mark)
+                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY).mark(mark)
                 .of(lines);
+    }
+
+    private static CellFormat ofMeasure(ResultLine line) {
+        return POLLUTANTS.stream().filter(p -> line.text("measure").startsWith(p.label() + ",")).findFirst()
+                .map(AirPapers::format).orElse(WEIGHTED);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.why.Derivation;
@@ -49,14 +50,31 @@ final class BudgetPapers {
         List<Line> lines = money.lines().stream().filter(l -> l.funded().purchase().kind() != Purchase.Kind.BUS).toList();
         return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
-                .text("Item", 2.6, l -> l.funded().purchase().name()).text("Kind", 1.2, l -> l.funded().purchase().kind().label())
+                .text("Item", 2.6, l -> l.funded().purchase().name()).text("Category, by its name", 1.2, l -> WorkCategory.of(l.funded().purchase()).label())
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
                 .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
                 .count())
                 .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
                 .text("Of which", 2.6, l -> parts(l.funded().purchase()))
-                .toFill("Category of the notice").toFill("Eligible (yes, no)", 0.8).toFill("Meter side", 0.8)
+                .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 1.4, this::eligible)
+                .toFill("Category of the notice").toFill("Meter side", 0.8)
                 .toFill("Safety listing", 0.8).toFill("Quote", 0.8).sums(ProjectMoney.ROUNDING).of(lines);
+    }
+
+    private String eligible(Line line) {
+        return line.funded().awards().stream().filter(a -> money.programme().filter(programme(a).name()::equals).isPresent())
+                .findFirst().map(a -> a.limit().refuses() ? "no: " + a.bite().orElseThrow().words()
+                        : a.asked().value() > 0 ? "yes" : "no: it pays nothing for this").orElse("not named for it");
+    }
+
+    private Programme programme(Award award) {
+        return in.study().funding().programmes().get(award.programme());
+    }
+
+    /** Cost of the lines that a programme does not refuse, of ports the part that it covers; money of the years of purchase. */
+    private double eligibleCost(Programme programme) {
+        return money.lines().stream().map(Line::funded).filter(f -> f.awards().stream().anyMatch(a -> programme(a) == programme
+                && !a.limit().refuses() && a.asked().value() > 0)).mapToDouble(f -> f.purchase().covered(programme).value()).sum();
     }
 
     private String parts(Purchase purchase) {
@@ -112,23 +130,16 @@ final class BudgetPapers {
         column(table, "Local programmes", Column.LOCAL);
         column(table, "Tax credits", Column.TAX_CREDIT);
         column(table, "Match, own cash", Column.OWN);
-        return table.toFill("Match, in kind").sum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
-                .filter(r.which())
-                .map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue())
-                .text("Check", 0.7, r -> balances(r) ? "balances" : "does not balance");
+        return table.toFill("Match, in kind").checkedSum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
+                .filter(r.which()).map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue(), money.unroundedTotal())
+                .check(money.balances() ? "Check, unrounded: balances" : "Check, unrounded: does not balance")
+                .note("Check: costs and sources as the results have them, each summed unrounded. It balances when the sources come "
+                        + "to the costs and no printed total is further off than rounding.");
     }
 
     private void column(TableBuilder<Row> table, String label, Column column) {
-        table.sum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue());
-    }
-
-    private boolean balances(Row row) {
-        BigDecimal paid = BigDecimal.ZERO;
-        for (Column column : Column.values()) {
-            paid = paid.add(money.amount(column, row.which()));
-        }
-        return paid.compareTo(money.lines().stream().filter(row.which()).map(Line::cost).reduce(BigDecimal.ZERO,
-                BigDecimal::add)) == 0;
+        table.checkedSum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue(),
+                money.unrounded(column));
     }
 
     /** A source of money; empty for own money. */
@@ -147,11 +158,13 @@ final class BudgetPapers {
                 .sum("Amount", in.currency(), CellFormat.WHOLE, s -> s.amount().doubleValue())
                 .optional("Share of the cost", "", CellFormat.PERCENT, s -> total > 0
                         ? OptionalDouble.of(s.amount().doubleValue() / total) : OptionalDouble.empty())
+                .optional("Share of the cost eligible for it", "", CellFormat.PERCENT, s -> s.programme()
+                        .map(p -> OptionalDouble.of(s.amount().doubleValue() / eligibleCost(p))).orElse(OptionalDouble.empty()))
                 .text("In the study", 1.8, s -> s.programme().map(p -> p.isCertain() ? "counted as certain"
                         : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
                 .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in.study().funding(), p)).orElse(""))
                 .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2)
-                .sums(ProjectMoney.ROUNDING).of(sources);
+                .note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
     }
 
     private DataTable stacking() {
@@ -164,8 +177,14 @@ final class BudgetPapers {
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                 + "priority; "
-                        + "where two may not be combined, the first that is applied pays.").sums(ProjectMoney.ROUNDING)
+                        + "where two may not be combined, the first that is applied pays.").note(inFull()).sums(ProjectMoney.ROUNDING)
                         .of(money.lines());
+    }
+
+    private String inFull() {
+        List<String> uncertain = money.uncertain();
+        return uncertain.isEmpty() ? "All awards are counted as certain." : "Counted in full, though not certain: "
+                + String.join("; ", uncertain) + ". Expected money is less.";
     }
 
     private static BigDecimal own(Line line) {

@@ -124,13 +124,14 @@ final class FleetPapers {
                         .map(e -> OptionalDouble.of(e.battery().nominalKwh())).orElse(OptionalDouble.empty()))
                 .text("Route", 0.8, this::route)
                 .optional("Distance a day", miles, CellFormat.decimals(1), this::day)
+                .optional("Range verified on the worst day, new", miles, CellFormat.decimals(1), this::range)
                 .optional("Left on the worst day, new", miles, CellFormat.decimals(1), l -> margin(l, false))
                 .optional("Left on the worst day, aged", miles, CellFormat.decimals(1), l -> margin(l, true))
                 .toFill("Model year", 0.7).toFill("Seats", 0.6).toFill("Claimed range").toFill("Schools served")
                 .note("“Left on the worst day”: distance that the energy above the reserve of " + CellFormat.PERCENT.print(
                         CellFormat.PERCENT.rounded(in.study().rules().reserveShare())) + " is good for after the tightest of the "
                         + "coldest operated days, with a new pack and with one at the end of its service; below zero the bus "
-                        + "fails.")
+                        + "fails. “Range verified”: distance of the day with what is left.")
                 .of(lines);
     }
 
@@ -147,6 +148,13 @@ final class FleetPapers {
         return place(line).route().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(in.shown(Unit.KILOMETRE,
                 in.study().duty().routes().get(place(line).route().getAsInt()).runs().stream().filter(r -> !r.extendedYear())
                         .mapToDouble(RunInput::distanceKm).sum()));
+    }
+
+    private OptionalDouble range(Line line) {
+        OptionalDouble day = day(line);
+        OptionalDouble left = margin(line, false);
+        return day.isPresent() && left.isPresent() ? OptionalDouble.of(day.getAsDouble() + left.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private OptionalDouble margin(Line line, boolean aged) {

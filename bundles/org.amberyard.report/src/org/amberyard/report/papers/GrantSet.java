@@ -13,6 +13,10 @@ import org.amberyard.report.document.Section;
 /** The grant writer's set: the chosen tables in the chosen order, each on pages of its own. */
 final class GrantSet {
     private static final String TITLE = "Justification tables";
+    private static final String ROUNDING = """
+            unit prices to the cent; distance, fuel and hours whole; short tons of NOx, HC, CO and of weighted sums with three \
+            decimals, of PM2.5 with four, of CO2 and CO2e with one; shares with one decimal. Every figure is computed unrounded \
+            and rounded once. † marks what the applicant fills in.""";
 
     private GrantSet() {
     }
@@ -38,7 +42,7 @@ final class GrantSet {
         points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
         points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
                 + " in money of the years of purchase; "
-                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + ", own money "
+                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
                 + CellFormat.WHOLE.print(money.own()) + ".");
         money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
                 + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
@@ -46,11 +50,13 @@ final class GrantSet {
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
                 points.addAll(h.sentences()));
         points.add(in.moneyWords());
-        String rounding = "Rounding: money in whole " + in.currency() + ", unit prices to the cent; distance, fuel and hours "
-                + "whole; "
-                + "short tons of NOx, HC and CO with three decimals, of PM2.5 with four, of CO2 with one; shares with one "
-                + "decimal. Every figure "
-                + "is computed unrounded and rounded once. † marks what the applicant fills in.";
-        return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph(rounding)));
+        return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph("Rounding: money in "
+                + "whole " + in.currency() + ", " + ROUNDING)));
+    }
+
+    /** Awards that nobody promises are counted as if they were paid; a reader must know. */
+    private static String uncertain(PaperInput in) {
+        List<String> names = ProjectMoney.of(in).uncertain();
+        return names.isEmpty() ? "" : " if all awards are made that are not certain (" + String.join("; ", names) + ")";
     }
 }

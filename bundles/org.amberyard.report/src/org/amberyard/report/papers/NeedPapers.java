@@ -3,6 +3,8 @@ package org.amberyard.report.papers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.FleetYear;
 import org.amberyard.core.plan.PlanResult;
@@ -22,7 +24,7 @@ final class NeedPapers {
     private final PaperInput in;
 
     /** A figure with its source; without a value it is for the applicant to fill in. */
-    private record Item(String what, String value, String unit, String source) {
+    private record Item(String what, Object value, String unit, String source) {
     }
 
     private NeedPapers(PaperInput in) {
@@ -44,9 +46,11 @@ final class NeedPapers {
         String year = ", " + in.calendar(0);
         add(rows, "Buses" + year, now.electric() + now.engine(), "");
         add(rows, "of these with an engine", now.engine(), "");
-        add(rows, "of these at or past the retirement age of their type", buses.stream().filter(this::isPastLife).count(), "");
-        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).print(CellFormat.decimals(1).rounded(now.meanAgeYears())), "yr",
-                STUDY));
+        List<VehicleYear> past = buses.stream().filter(b -> yearsOver(b) >= 0).toList();
+        add(rows, "of these at or past the retirement age of their type", past.size(), "");
+        past.stream().mapToDouble(this::yearsOver).average().ifPresent(over -> rows.add(new Item("Mean years of these past it",
+                CellFormat.decimals(1).rounded(over), "yr", STUDY)));
+        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).rounded(now.meanAgeYears()), "yr", STUDY));
         add(rows, "Oldest bus", now.oldestAgeYears(), "yr");
         add(rows, "Distance of the fleet" + year, in.shown(Unit.KILOMETRE, buses.stream().mapToDouble(b -> b.use().km()).sum()),
                 in.symbol(Unit.KILOMETRE));
@@ -54,22 +58,34 @@ final class NeedPapers {
         add(rows, "Fuel not burnt over the study, beside “" + in.result().baseline().name() + "”", in.shown(Unit.LITRE,
                 in.result().baseline().measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
         add(rows, "Failures of buses to be expected" + year, in.result().baseline().failures(0).failures(), "a year");
+        repairs(buses).ifPresent(rows::add);
         for (String missing : List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",
                 "Air-quality status of the county", "Failures in service, last three years",
-                "Repair cost per mile, last three years")) {
+                "Repair cost by distance, trend of the last three years")) {
             rows.add(new Item(missing, "", "", "†"));
         }
-        return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).text("Value", 1.2, Item::value)
+        return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).value("Value", 1.2, Item::value)
                 .text("Unit", 0.8, Item::unit).text("Source", 1, Item::source).note(DataTable.TO_FILL).of(rows);
     }
 
     private static void add(List<Item> rows, String what, double value, String unit) {
-        rows.add(new Item(what, CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(value)), unit, STUDY));
+        rows.add(new Item(what, CellFormat.WHOLE.rounded(value), unit, STUDY));
     }
 
-    private boolean isPastLife(VehicleYear record) {
+    private double yearsOver(VehicleYear record) {
         Vehicle bus = record.vehicle();
-        return bus.ageYears(0) >= in.study().types().get(bus.type()).prices().lifeYears();
+        return bus.ageYears(0) - in.study().types().get(bus.type()).prices().lifeYears();
+    }
+
+    /** Repair cost by distance of the buses whose work orders were read; empty where there is none. */
+    private Optional<Item> repairs(List<VehicleYear> buses) {
+        Map<String, Double> perKm = in.study().rules().upkeep().measuredPerKm();
+        List<VehicleYear> measured = buses.stream().filter(b -> perKm.containsKey(b.vehicle().unit()) && b.use().km() > 0).toList();
+        double km = measured.stream().mapToDouble(b -> b.use().km()).sum();
+        double cost = measured.stream().mapToDouble(b -> b.use().km() * perKm.get(b.vehicle().unit())).sum();
+        return measured.isEmpty() ? Optional.empty() : Optional.of(new Item("Repair cost by distance",
+                CellFormat.CENTS.rounded(in.shown(Unit.MONEY_PER_KM, cost / km)), in.symbol(Unit.MONEY_PER_KM),
+                "work orders, buses: " + measured.size()));
     }
 
     private static double fuelL(PlanResult plan, int year) {

@@ -48,11 +48,12 @@ final class PrintedResults {
         }
     }
 
-    private static int decimals(String unit) {
+    /** By the unit, whatever the currency and the system of units: what goes by distance is small. */
+    static int decimals(String unit) {
         return switch (unit) {
             case "%", "h", "mi", "km", "gal", "L", "yr", "count", "d" -> 1;
-            case "USD/mi", "kWh/mi", "short ton" -> 4;
-            default -> 2;
+            case "short ton" -> 4;
+            default -> unit.endsWith("/mi") || unit.endsWith("/km") ? 4 : 2;
         };
     }
 }

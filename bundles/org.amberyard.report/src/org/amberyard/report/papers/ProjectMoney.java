@@ -3,8 +3,10 @@ package org.amberyard.report.papers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -24,8 +26,10 @@ import org.amberyard.report.document.AddingUp;
  *
  * @param lines purchases of the project
  * @param programme name of the programme that is applied to; empty where the plan names none
+ * @param programmes programmes of the study, at their places
  */
-record ProjectMoney(List<Line> lines, Optional<String> programme) {
+record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme> programmes) {
+    private static final double HALF_A_CENT = 0.005;
 
     /** How amounts are rounded, for footnotes. */
     static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units (half "
@@ -65,7 +69,7 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
                 .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
                 .kind()))
                 .toList();
-        return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)));
+        return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)), in.study().funding().programmes());
     }
 
     private static Line line(PaperInput in, FundedLine funded) {
@@ -104,6 +108,13 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
                 .filter(name::equals).isPresent()));
     }
 
+    /** Programmes that pay and are not certain, each with its probability. */
+    List<String> uncertain() {
+        return lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.amount().signum() > 0).flatMap(s -> s.programme()
+                .stream()).filter(p -> !p.isCertain()).map(p -> String.format(Locale.ROOT, "“%s”, probability %.0f %%", p.name(),
+                        100 * p.probability())).distinct().toList();
+    }
+
     /** What own money pays in all. */
     BigDecimal own() {
         return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isEmpty()));
@@ -114,11 +125,36 @@ record ProjectMoney(List<Line> lines, Optional<String> programme) {
         return sum(lines.stream().filter(which).flatMap(l -> l.shares().stream()).filter(s -> column(s) == column));
     }
 
+    /** What stands in a column in all, summed from unrounded awards and own money. */
+    double unrounded(Column column) {
+        return lines.stream().map(Line::funded).mapToDouble(f -> column == Column.OWN ? f.own() : f.awards().stream()
+                .filter(a -> column(programmes.get(a.programme())) == column).mapToDouble(Award::paid).sum()).sum();
+    }
+
+    /** Unrounded cost of all purchases. */
+    double unroundedTotal() {
+        return lines.stream().mapToDouble(l -> l.funded().purchase().cost()).sum();
+    }
+
+    /** True when unrounded sources come to the unrounded cost and no printed sum is further off than rounding explains. */
+    boolean balances() {
+        double sources = Arrays.stream(Column.values()).mapToDouble(this::unrounded).sum();
+        return Math.abs(sources - unroundedTotal()) < HALF_A_CENT && isNear(total(), unroundedTotal()) && Arrays.stream(Column.values())
+                .allMatch(c -> isNear(amount(c, l -> true), unrounded(c)));
+    }
+
+    private boolean isNear(BigDecimal printed, double unrounded) {
+        return Math.abs(printed.doubleValue() - unrounded) <= Math.max(1, lines.size());
+    }
+
     private Column column(Share share) {
         if (share.programme().isEmpty()) {
             return Column.OWN;
         }
-        Programme of = share.programme().get();
+        return column(share.programme().get());
+    }
+
+    private Column column(Programme of) {
         return programme.filter(of.name()::equals).isPresent() ? Column.REQUESTED : column(of.kind());
     }
 

@@ -1,9 +1,12 @@
 package org.amberyard.report.papers;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -20,6 +23,9 @@ import org.amberyard.report.document.TableBuilder;
 
 /** Tables of when what happens and what is reported. */
 final class SchedulePapers {
+    private static final String BUILT_BEFORE = """
+            The study buys at the start of fiscal years; ports and works of a year are in service then, so they must be built \
+            before. The utility is asked first: its works can take the longest.""";
     private static final int QUARTERS = 4;
     private static final int MONTHS_A_QUARTER = 3;
 
@@ -48,24 +54,32 @@ final class SchedulePapers {
     }
 
     private DataTable timeline() {
+        List<Milestone> dated = new ArrayList<>();
+        addBuses(dated);
+        addSite(dated);
+        closeOut(dated).ifPresent(dated::add);
+        addHolding(dated);
+        dated.sort(Comparator.comparing(Milestone::date));
         List<Milestone> rows = new ArrayList<>();
         for (String step : List.of("Award", "Notice to proceed", "Application to the utility", "Design and permits", "Construction",
                 "Service energized and accepted")) {
             rows.add(new Milestone("", step, "not held by the study"));
         }
-        List<Milestone> dated = new ArrayList<>();
-        addBuses(dated);
-        addSite(dated);
-        dated.sort(Comparator.comparing(Milestone::date));
         rows.addAll(dated);
-        rows.add(new Milestone("", "Close-out", "not held by the study"));
         return new TableBuilder<Milestone>("T9", "T9. Timeline").text("Date in the study", 1, Milestone::date)
+                .optional("Months after the first date", "", CellFormat.WHOLE, m -> months(dated, m))
                 .text("Milestone", 3, Milestone::what).text("Basis", 2.4, Milestone::basis).toFill("Date agreed")
-                .toFill("Month from the award", 0.8)
-                .toFill("Responsible", 1.2)
-                .note("The study buys at the start of fiscal years; ports and works of a year are in service then, so they must "
-                + "be built "
-                        + "before. The utility is asked first: its works can take the longest.").of(rows);
+                .toFill("Month from the award", 0.8).toFill("Responsible", 1.2).note(BUILT_BEFORE).of(rows);
+    }
+
+    private static OptionalDouble months(List<Milestone> dated, Milestone of) {
+        return of.date().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(ChronoUnit.MONTHS.between(
+                LocalDate.parse(dated.get(0).date()), LocalDate.parse(of.date())));
+    }
+
+    private static Optional<Milestone> closeOut(List<Milestone> dated) {
+        return dated.stream().map(Milestone::date).max(Comparator.naturalOrder())
+                .map(last -> new Milestone(last, "Close-out, not before", "all purchases in service, all old buses gone"));
     }
 
     private void addBuses(List<Milestone> rows) {
@@ -75,9 +89,27 @@ final class SchedulePapers {
                     .equals(unit))
                     .forEach(e -> rows.add(new Milestone(FleetYear.orderBy(in.study(), (FleetEvent.Bought) e).toString(),
                             "Order of " + unit + " at the latest", "delivery time of its type")));
-            rows.add(new Milestone(start(bus.year()).toString(), unit + " in service, " + bus.old().vehicle().unit()
-                    + " leaves its place",
+            String changed = start(bus.year()).toString();
+            if (bus.bought()) {
+                rows.add(new Milestone(changed, "Delivery of " + unit + " at the latest", "start of the year of its purchase"));
+            }
+            rows.add(new Milestone(changed, unit + " in service, " + bus.old().vehicle().unit() + " leaves its place",
                     "step of the plan"));
+            if (isScrapped(bus)) {
+                rows.add(new Milestone(changed, bus.old().vehicle().unit() + " to be scrapped from then on",
+                        "asked by a programme; its notice says within how many days"));
+            }
+        }
+    }
+
+    private boolean isScrapped(ReplacedBus bus) {
+        return in.plan().fleet().events().stream().anyMatch(e -> e instanceof FleetEvent.Sold sold && sold.scrapped()
+                && sold.year() == bus.year() && sold.vehicle().unit().equals(bus.old().vehicle().unit()));
+    }
+
+    private void addHolding(List<Milestone> rows) {
+        for (ReplacedBus bus : in.replaced()) {
+            String unit = bus.now().vehicle().unit();
             int held = holdYears(unit);
             if (held > 0) {
                 rows.add(new Milestone(start(bus.year() + held).toString(), unit + " held long enough", held
@@ -95,7 +127,7 @@ final class SchedulePapers {
     private void addSite(List<Milestone> rows) {
         for (ProjectMoney.Line line : money.lines()) {
             Purchase purchase = line.funded().purchase();
-            if (purchase.kind() == Purchase.Kind.PORTS || purchase.kind() == Purchase.Kind.SITE_WORK) {
+            if (WorkCategory.of(purchase).isBuilt()) {
                 rows.add(new Milestone(start(purchase.year()).toString(), purchase.name() + " in service", "step of the plan"));
             }
         }

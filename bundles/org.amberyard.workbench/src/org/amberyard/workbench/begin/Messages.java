@@ -1,6 +1,5 @@
 package org.amberyard.workbench.begin;
 
-import org.amberyard.model.common.BodyType;
 import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
@@ -49,14 +48,5 @@ final class Messages extends NLS {
     }
 
     private Messages() {
-    }
-
-    static String bodyType(BodyType type) {
-        return switch (type) {
-            case A -> Begin_bodyA;
-            case B -> Begin_bodyB;
-            case C -> Begin_bodyC;
-            case D -> Begin_bodyD;
-        };
     }
 }

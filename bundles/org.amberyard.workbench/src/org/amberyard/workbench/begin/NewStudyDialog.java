@@ -37,6 +37,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
     private Combo bodyTypes;
     private Combo units;
     private Answers answers;
+    private boolean showing;
 
     /** A dialog over a window. */
     public NewStudyDialog(Shell parent) {
@@ -71,10 +72,19 @@ public final class NewStudyDialog extends TitleAreaDialog {
         createName(form);
         units = choice(form, Messages.Begin_units, Messages.Begin_us, Messages.Begin_metric);
         units.addListener(SWT.Selection, e -> changeUnits());
-        bodyTypes = choice(form, Messages.Begin_bodyType, Arrays.stream(BodyType.values()).map(Messages::bodyType).toArray(String[]::new));
+        bodyTypes = choice(form, Messages.Begin_bodyType, Arrays.stream(BodyType.values()).map(NewStudyDialog::label).toArray(String[]::new));
         bodyTypes.select(BodyType.C.ordinal());
         Question.all().forEach(question -> createLine(form, question));
         return area;
+    }
+
+    private static String label(BodyType type) {
+        return switch (type) {
+            case A -> Messages.Begin_bodyA;
+            case B -> Messages.Begin_bodyB;
+            case C -> Messages.Begin_bodyC;
+            case D -> Messages.Begin_bodyD;
+        };
     }
 
     private void createName(Composite form) {
@@ -102,13 +112,19 @@ public final class NewStudyDialog extends TitleAreaDialog {
     }
 
     private void changeUnits() {
+        // What stands in the fields is in the units of before until all of them have been written anew.
+        showing = true;
         sheet.use(units.getSelectionIndex() == 0 ? UnitSystem.US : UnitSystem.METRIC);
         fields.forEach(AnswerField::show);
+        showing = false;
         check();
     }
 
     /** Reads all answers again, for one may rule out another. */
     private void check() {
+        if (showing) {
+            return;
+        }
         String wrong = name.getText().isBlank() ? Messages.Begin_noName : null;
         for (AnswerField field : fields) {
             Optional<String> refusal = field.read();

@@ -13,6 +13,7 @@ import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.work.JobProgress;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -142,6 +143,10 @@ public final class DocumentsDialog extends Dialog {
                     return Status.CANCEL_STATUS;
                 } catch (IOException e) {
                     later(() -> failed(e.getMessage()));
+                    return Status.OK_STATUS;
+                } catch (RuntimeException e) {
+                    ILog.of(DocumentsDialog.class).error(e.getMessage(), e);
+                    later(() -> failed(e.toString()));
                     return Status.OK_STATUS;
                 }
             }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -57,7 +56,7 @@ final class DocumentsForm {
         kinds = checks(Messages.Documents_kinds, 2, DocumentKind.values(), DocumentKind::label, k -> k != DocumentKind.APPENDIX,
                 changed);
         formats = checks(Messages.Documents_formats, DocumentFormat.values().length, DocumentFormat.values(),
-                f -> f.ending().toUpperCase(Locale.ROOT), f -> true, changed);
+                DocumentFormat::name, f -> true, changed);
         Label order = new Label(area, SWT.NONE);
         order.setText(Messages.Documents_tables);
         GridDataFactory.fillDefaults().span(2, 1).applyTo(order);
