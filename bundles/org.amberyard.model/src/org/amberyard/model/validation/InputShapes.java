@@ -1,7 +1,7 @@
 package org.amberyard.model.validation;
 
 import java.util.Arrays;
-import org.amberyard.model.meta.FieldInfo;
+import java.util.List;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.NumberSeries;
@@ -23,37 +23,37 @@ final class InputShapes {
         this.findings = findings;
     }
 
-    void check(UncertainInput input, InputPlace place) {
+    void check(UncertainInput input, List<InputPlace> places) {
         boolean ofChoices = input.getShape() == Shape.LIST || input.getShape() == Shape.OBSERVED;
-        if (FieldWords.isChoice(place.field()) && input.getShape() != Shape.LIST) {
+        if (FieldWords.isChoice(places.get(0).field()) && input.getShape() != Shape.LIST) {
             findings.error(input, Literals.UNCERTAIN_INPUT__SHAPE, "its field holds a choice and no number; only a list fits.");
         } else if (ofChoices) {
-            checkChoices(input, place);
+            checkChoices(input, places);
         } else {
-            checkEnds(input, place);
+            checkEnds(input, places);
         }
     }
 
-    private void checkChoices(UncertainInput input, InputPlace place) {
+    private void checkChoices(UncertainInput input, List<InputPlace> places) {
         String[] words = input.getChoices() == null ? new String[0] : input.getChoices().split(SEPARATOR);
         if (Arrays.stream(words).allMatch(String::isBlank)) {
             findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "there is no choice; enter some, separated by semicolons.");
             return;
         }
         for (String word : words) {
-            if (FieldWords.isChoice(place.field())) {
-                WhatIfRule.checkChoice(study, input, place, word, Literals.UNCERTAIN_INPUT__CHOICES, findings);
+            if (FieldWords.isChoice(places.get(0).field())) {
+                WhatIfRule.checkChoice(study, input, places.get(0), word, Literals.UNCERTAIN_INPUT__CHOICES, findings);
             } else {
-                checkNumber(input, place, word.strip());
+                checkNumber(input, places, word.strip());
             }
         }
         checkWeights(input, words.length);
     }
 
-    private void checkNumber(UncertainInput input, InputPlace place, String word) {
+    private void checkNumber(UncertainInput input, List<InputPlace> places, String word) {
         try {
             double[] numbers = NumberSeries.parse(word);
-            checkWithin(input, place, numbers.length == 1 ? numbers[0] : Double.NaN);
+            checkWithin(input, places, numbers.length == 1 ? numbers[0] : Double.NaN);
         } catch (NumberFormatException e) {
             findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "“" + word + "” is no number; write it with a point.");
         }
@@ -74,7 +74,7 @@ final class InputShapes {
         }
     }
 
-    private void checkEnds(UncertainInput input, InputPlace place) {
+    private void checkEnds(UncertainInput input, List<InputPlace> places) {
         boolean usesLikely = input.getShape() != Shape.UNIFORM;
         boolean inOrder = input.getLow() < input.getHigh()
                 && (!usesLikely || input.getLow() <= input.getLikely() && input.getLikely() <= input.getHigh());
@@ -85,18 +85,12 @@ final class InputShapes {
             findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "a log-normal input has a likely value above 0 and a high one above "
                     + "that.");
         } else {
-            checkWithin(input, place, input.getLow());
-            checkWithin(input, place, input.getHigh());
+            checkWithin(input, places, input.getLow());
+            checkWithin(input, places, input.getHigh());
         }
     }
 
-    /** What the field would hold at a number is within its limits. */
-    private void checkWithin(UncertainInput input, InputPlace place, double number) {
-        double then = InputPlace.after(input.getEffect(), ((Number) place.value()).doubleValue(), number);
-        if (!FieldInfo.of(place.field()).allows(then)) {
-            findings.error(input, Literals.UNCERTAIN_INPUT__EFFECT, "at " + PlainNumber.text(number) + " " + Findings.label(place.field())
-                    + " would be " + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
-                    + ", which the field does not allow.");
-        }
+    private void checkWithin(UncertainInput input, List<InputPlace> places, double number) {
+        WhatIfRule.checkWithin(input, input.getEffect(), places, number, Literals.UNCERTAIN_INPUT__EFFECT, findings);
     }
 }

@@ -16,6 +16,7 @@ import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.model.depot.ChargingPolicy;
@@ -166,6 +167,28 @@ class StudyWhatIfTest {
         assertEquals(List.of("Diesel price with Pack price", "Policy"), shares.groups());
         double first = shares.ofSaving(PLAN).first().stream().mapToDouble(b -> b.value()).sum();
         assertEquals(1, first, 0.4, "costs are nearly sums of what each input does");
+    }
+
+    /** Four in five of a normal input lie between half and one and a half; its tail would reach below 0, which the field forbids. */
+    @Test
+    void noShapeLeavesTheLimitsOfItsField() throws StudyFileException {
+        Study limited = ExampleWhatIf.without(1000);
+        UncertainInput cycles = ExampleWhatIf.add(limited, "Cycles", "ElectricType", "*", "cycleLimit");
+        for (Shape shape : List.of(Shape.NORMAL, Shape.LOG_NORMAL)) {
+            cycles.setShape(shape);
+            cycles.setLow(0.5);
+            cycles.setHigh(2);
+            InputChange change = new StudyVariants(limited).change(0);
+            Distribution distribution = InputDistribution.of(cycles, change);
+            assertTrue(change.allows(distribution.quantile(0)) && change.allows(distribution.quantile(1)), shape.toString());
+        }
+        cycles.setShape(Shape.UNIFORM);
+        cycles.setLow(0.3);
+        cycles.setHigh(1.7);
+        StudyVariants variants = new StudyVariants(limited);
+        for (double end : new UncertainInputs(limited).searched(0)) {
+            variants.at(new double[] {end});
+        }
     }
 
     @Test
