@@ -82,6 +82,16 @@ class WhatIfRuleTest {
     }
 
     @Test
+    void whatWasObservedIsMoreThanOneValue() {
+        input.setShape(Shape.OBSERVED);
+        input.setChoices("0.9");
+        Said.of(small, "ERROR: Uncertain input Diesel price: one value tells no spread; enter two or more that were observed, separated "
+                + "by semicolons.");
+        input.setChoices("0.9; 1.1");
+        Said.of(small);
+    }
+
+    @Test
     void aChoiceIsOneOfTheFieldsWords() {
         input.setKind("Depot");
         input.setElement("");

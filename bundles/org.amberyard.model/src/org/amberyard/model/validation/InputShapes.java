@@ -47,6 +47,10 @@ final class InputShapes {
                 checkNumber(input, places, word.strip());
             }
         }
+        if (input.getShape() == Shape.OBSERVED && words.length < 2) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "one value tells no spread; enter two or more that were observed, "
+                    + "separated by semicolons.");
+        }
         checkWeights(input, words.length);
     }
 

@@ -169,6 +169,26 @@ class StudyWhatIfTest {
         assertEquals(1, first, 0.4, "costs are nearly sums of what each input does");
     }
 
+    /** Nine in ten draws are the middle of the list; its ends are looked at all the same, and an input that never varies has no grid. */
+    @Test
+    void aListIsVariedFromEndToEnd() throws StudyFileException {
+        Study lists = ExampleWhatIf.without(20);
+        list(lists, "Diesel price", "FuelPrice", "diesel", "pricePerL", "0.8; 1; 1.2").setWeights("0.05 0.9 0.05");
+        list(lists, "Bus price", "ElectricType", "Electric C 150", "purchasePrice", "1.1");
+        StudyWhatIf whatIf = new StudyWhatIf(lists, base, 2);
+        assertArrayEquals(new double[] {0.8, 1.2}, whatIf.uncertain().ends(0), 0);
+        assertArrayEquals(new int[] {0}, whatIf.widest(new WhatIfParts(whatIf).oneAtATime(Progress.NONE)));
+        lists.getWhatIf().getInputs().remove(1);
+        assertTrue(new StudyWhatIf(lists, base, 2).byPrices());
+    }
+
+    private static UncertainInput list(Study of, String name, String kind, String element, String field, String choices) {
+        UncertainInput input = ExampleWhatIf.add(of, name, kind, element, field);
+        input.setShape(Shape.LIST);
+        input.setChoices(choices);
+        return input;
+    }
+
     /** Four in five of a normal input lie between half and one and a half; its tail would reach below 0, which the field forbids. */
     @Test
     void noShapeLeavesTheLimitsOfItsField() throws StudyFileException {

@@ -103,8 +103,12 @@ final class InputChange {
 
     /** The least value that a field takes: its limit, or just above one that it must exceed. */
     private static double least(FieldInfo limits) {
-        double above = limits.above().orElse(Double.NEGATIVE_INFINITY);
-        return Math.max(limits.min().orElse(Double.NEGATIVE_INFINITY), above + JUST * Math.max(1, Math.abs(above)));
+        double min = limits.min().orElse(Double.NEGATIVE_INFINITY);
+        if (limits.above().isEmpty()) {
+            return min;
+        }
+        double above = limits.above().getAsDouble();
+        return Math.max(min, above + JUST * Math.max(1, Math.abs(above)));
     }
 
     /** The number, or the next one from which rounding does not lead out of the limits. */
