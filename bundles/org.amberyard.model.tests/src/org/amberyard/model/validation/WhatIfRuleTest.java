@@ -82,6 +82,26 @@ class WhatIfRuleTest {
     }
 
     @Test
+    void aNormalInputIsLikelyInTheMiddle() {
+        input.setShape(Shape.NORMAL);
+        Said.of(small);
+        input.setLow(0.9);
+        input.setHigh(1.6);
+        Said.of(small, "ERROR: Uncertain input Diesel price: likely is 1, but a normal input lies alike on both sides; enter the middle "
+                + "of low and high, 1.25, or choose another shape.");
+    }
+
+    @Test
+    void theLowEndOfALogNormalInputFollowsFromTheOthers() {
+        input.setShape(Shape.LOG_NORMAL);
+        input.setHigh(1.45);
+        Said.of(small, "ERROR: Uncertain input Diesel price: low is 0.8, but by likely and high one in ten of a log-normal input stays "
+                + "below 0.69; enter that, or choose another shape.");
+        input.setLow(0.69);
+        Said.of(small);
+    }
+
+    @Test
     void whatWasObservedIsMoreThanOneValue() {
         input.setShape(Shape.OBSERVED);
         input.setChoices("0.9");

@@ -1,5 +1,7 @@
 package org.amberyard.model.validation;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import org.amberyard.model.meta.FieldWords;
@@ -14,6 +16,9 @@ import org.amberyard.model.whatif.WhatifPackage.Literals;
 /** The distribution of an uncertain input is one, and keeps its field within what the field allows. */
 final class InputShapes {
     private static final String SEPARATOR = ";";
+    /** How far a value may be off by rounding. */
+    private static final double ROUNDED = 0.01;
+    private static final MathContext DIGITS = new MathContext(3);
 
     private final Study study;
     private final Findings findings;
@@ -89,9 +94,32 @@ final class InputShapes {
             findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "a log-normal input has a likely value above 0 and a high one above "
                     + "that.");
         } else {
+            checkTails(input);
             checkWithin(input, places, input.getLow());
             checkWithin(input, places, input.getHigh());
         }
+    }
+
+    /**
+     * Two of the three values of a bell curve fix the third: likely is the middle of low and high, of their logarithms where it is
+     * log-normal, to within rounding.
+     */
+    private void checkTails(UncertainInput input) {
+        double middle = (input.getLow() + input.getHigh()) / 2;
+        if (input.getShape() == Shape.NORMAL && Math.abs(input.getLikely() - middle) > ROUNDED * (input.getHigh() - input.getLow())) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "likely is " + PlainNumber.text(input.getLikely())
+                    + ", but a normal input lies alike on both sides; enter the middle of low and high, " + written(middle)
+                    + ", or choose another shape.");
+        }
+        double low = input.getLikely() * input.getLikely() / input.getHigh();
+        if (input.getShape() == Shape.LOG_NORMAL && Math.abs(input.getLow() - low) > ROUNDED * low) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__LOW, "low is " + PlainNumber.text(input.getLow()) + ", but by likely and high "
+                    + "one in ten of a log-normal input stays below " + written(low) + "; enter that, or choose another shape.");
+        }
+    }
+
+    private static String written(double number) {
+        return PlainNumber.text(new BigDecimal(number).round(DIGITS).doubleValue());
     }
 
     private void checkWithin(UncertainInput input, List<InputPlace> places, double number) {
