@@ -16,7 +16,7 @@ import org.amberyard.core.whatif.BreakEvenCurve;
 final class BreakEvenPart {
     private static final int POINTS = 9;
     private static final int SCAN_STEPS = 16;
-    private static final int COLUMNS = 6;
+    static final int COLUMNS = 6;
     /** A difference of half a cent is none. */
     private static final double TOLERANCE = 0.005;
 
