@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
@@ -209,6 +213,27 @@ class StudyWhatIfTest {
         for (double end : new UncertainInputs(limited).searched(0)) {
             variants.at(new double[] {end});
         }
+    }
+
+    /** A search that would never end by itself ends with the next variant that it asks for. */
+    @Test
+    void aSearchStopsWithinAVariantAndKeepsToItsThreads() {
+        StudyWhatIf whatIf = new StudyWhatIf(study, base, 1);
+        double[] asItIs = whatIf.uncertain().alone(DIESEL, 1);
+        Set<Thread> threads = ConcurrentHashMap.newKeySet();
+        assertTrue(whatIf.outcomes().search(4, (number, variants) -> {
+            threads.add(Thread.currentThread());
+            assertEquals(saving(study), variants.apply(asItIs)[whatIf.outcomes().columns().presentCost(BASELINE)]
+                    - variants.apply(asItIs)[whatIf.outcomes().columns().presentCost(PLAN)], 1e-6);
+        }, 1, Progress.NONE));
+        assertEquals(1, threads.size());
+        assertFalse(assertTimeoutPreemptively(Duration.ofMinutes(1), () -> whatIf.outcomes().search(2, (number, variants) -> {
+            while (true) {
+                variants.apply(asItIs);
+            }
+        }, 2, share -> {
+            throw new CancellationException();
+        })));
     }
 
     @Test
