@@ -1,6 +1,7 @@
 package org.amberyard.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -11,6 +12,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.whatif.DrawFailedException;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Shape;
+import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.whatif.StudySweep;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,7 +51,7 @@ class SweepVerbTest {
         ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("rows.columns"))).order(ByteOrder.LITTLE_ENDIAN);
         byte[] mark = new byte[8];
         bytes.get(mark);
-        assertEquals("AMBCOLS1", new String(mark, StandardCharsets.US_ASCII));
+        assertEquals("AMBCOLS2", new String(mark, StandardCharsets.US_ASCII));
         int columns = bytes.getInt();
         for (int column = 0; column < columns; column++) {
             bytes.position(bytes.getInt() + bytes.position());
@@ -52,7 +62,27 @@ class SweepVerbTest {
                 assertEquals(Double.parseDouble(lines.get(row + 1).split(",")[column + 1]), bytes.getDouble(), 0);
             }
         }
+        assertEquals(0, bytes.getInt());
+        assertEquals(DRAWS, bytes.getLong());
         assertEquals(0, bytes.remaining());
+    }
+
+    /** Prices below 0, which a check of the study would refuse, come up among the draws only. */
+    @Test
+    void aSweepThatBreaksOffLeavesWhatStoodThere() throws Exception {
+        Study study = StudyFile.load(EXAMPLE);
+        study.getWhatIf().getInputs().subList(1, study.getWhatIf().getInputs().size()).clear();
+        UncertainInput diesel = study.getWhatIf().getInputs().get(0);
+        diesel.setShape(Shape.UNIFORM);
+        diesel.setLow(-0.15);
+        diesel.setHigh(2);
+        StudySweep sweep = new StudySweep(study, new StudyEvaluator().evaluate(StudyCompiler.compile(study)), 2);
+        for (String name : List.of("rows.csv", "rows.columns")) {
+            Files.writeString(folder.resolve(name), "before");
+            assertThrows(DrawFailedException.class, () -> SweepVerb.write(sweep, folder.resolve(name), Progress.NONE));
+            assertEquals("before", Files.readString(folder.resolve(name)));
+        }
+        assertEquals(2, folder.toFile().list().length);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.amberyard.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -10,16 +11,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.core.whatif.DrawFailedException;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.Shape;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.whatif.WhatIfRun;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -74,6 +80,22 @@ class WhatIfVerbTest {
         assertTrue(tornado.contains("Electric in stages,Policy,at once,least cost,"), tornado);
         assertTrue(out.toString(StandardCharsets.UTF_8).contains("“Electric in stages” costs less than “Like for like” in 0 % of 10 "
                 + "draws"), out.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Prices below 0, which a check of the study would refuse, come up among the draws only. */
+    @Test
+    void whatWasFoundBeforeADrawFailsIsWritten() throws Exception {
+        Study study = example();
+        study.getWhatIf().setDraws(100);
+        UncertainInput diesel = study.getWhatIf().getInputs().get(0);
+        diesel.setShape(Shape.UNIFORM);
+        diesel.setLow(-0.15);
+        diesel.setHigh(2);
+        StudyEvaluator evaluator = new StudyEvaluator();
+        WhatIfRun run = new WhatIfRun(study, evaluator.evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
+        Console console = new Console(folder, new PrintStream(out), new PrintStream(err), evaluator);
+        assertThrows(DrawFailedException.class, () -> WhatIfVerb.workOut(run, folder.resolve("out"), console));
+        assertTrue(Files.exists(folder.resolve("out/tornado.csv")));
     }
 
     @Test

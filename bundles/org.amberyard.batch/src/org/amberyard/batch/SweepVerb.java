@@ -1,6 +1,7 @@
 package org.amberyard.batch;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -8,6 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.whatif.BlockSink;
+import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.report.StagedFiles;
 import org.amberyard.report.SweepColumns;
 import org.amberyard.report.SweepCsv;
 import org.amberyard.study.whatif.StudySweep;
@@ -42,8 +47,7 @@ final class SweepVerb implements Verb {
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
         Path file = arguments.path(OUT, console.folder());
-        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(CSV) && !name.endsWith(COLUMNS)) {
+        if (!isCsv(file) && !lowerCase(file).endsWith(COLUMNS)) {
             throw new WrongUse(OUT + " is “" + file + "”; its name must end in " + CSV + " or " + COLUMNS + ".");
         }
         Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
@@ -51,20 +55,41 @@ final class SweepVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         StudySweep sweep = new StudySweep(asked.get().study(), asked.get().base(), asked.get().threads());
-        if (file.toAbsolutePath().getParent() != null) {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-        }
-        ProgressLines progress = ProgressLines.timed(console.err(), "Sweep");
-        if (name.endsWith(CSV)) {
-            try (SweepCsv out = new SweepCsv(file, sweep.columns())) {
-                sweep.run(out, progress);
-            }
-        } else {
-            try (SweepColumns out = new SweepColumns(file, sweep.columns())) {
-                sweep.run(out, progress);
-            }
-        }
+        write(sweep, file.toAbsolutePath(), ProgressLines.timed(console.err(), "Sweep"));
         console.out().println(sweep.rows() + " rows are in " + file);
         return ExitCode.DONE;
+    }
+
+    /** Writes a sweep; a file that stood there stays as it was until the last row is written. */
+    static void write(StudySweep sweep, Path file, Progress progress) throws IOException {
+        Files.createDirectories(file.getParent());
+        try (StagedFiles files = new StagedFiles(file.getParent())) {
+            Path written = files.add(file.getFileName().toString());
+            if (isCsv(file)) {
+                try (SweepCsv out = new SweepCsv(written, sweep.columns())) {
+                    run(sweep, out, progress);
+                }
+            } else {
+                try (SweepColumns out = new SweepColumns(written, sweep.columns())) {
+                    run(sweep, out, progress);
+                    out.end();
+                }
+            }
+            files.moveIntoPlace();
+        }
+    }
+
+    private static void run(StudySweep sweep, BlockSink out, Progress progress) throws IOException {
+        if (sweep.run(out, progress).reason() == RunEnd.Reason.CANCELLED) {
+            throw new InterruptedIOException("The sweep was stopped; no file was written");
+        }
+    }
+
+    private static boolean isCsv(Path file) {
+        return lowerCase(file).endsWith(CSV);
+    }
+
+    private static String lowerCase(Path file) {
+        return file.getFileName().toString().toLowerCase(Locale.ROOT);
     }
 }

@@ -46,12 +46,26 @@ final class WhatIfVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), asked.get().threads(), Optional.empty());
-        run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {
-        });
-        WhatIfResults results = run.results();
+        workOut(run, folder, console);
+        return ExitCode.DONE;
+    }
+
+    /** Works a run out and writes what it has found, also when a draw fails before its end. */
+    static void workOut(WhatIfRun run, Path folder, Console console) throws IOException {
+        try {
+            run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {
+            });
+        } finally {
+            WhatIfResults results = run.results();
+            if (results.single().isPresent()) {
+                write(results, run, folder, console);
+            }
+        }
+    }
+
+    private static void write(WhatIfResults results, WhatIfRun run, Path folder, Console console) throws IOException {
         ResultFolder.write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), folder);
         WhatIfWords.of(results).forEach(sentence -> console.out().println(sentence + System.lineSeparator()));
         console.out().println("Results are in " + folder);
-        return ExitCode.DONE;
     }
 }

@@ -141,6 +141,37 @@ class WhatIfChartsTest {
         assertTrue(chart.textAlternative().contains("above A 0.5"), chart.textAlternative());
     }
 
+    private static BreakEvenCurve point(double other, BreakEven.Stretch... stretches) {
+        return new BreakEvenCurve(other, new BreakEven(List.of(stretches)));
+    }
+
+    /** The plan pays from some value on; at 3 it also stops to pay further up, and at 4 that is the only change left. */
+    @Test
+    void onlyChangesInTheSameDirectionAreJoined() {
+        List<BreakEvenBranches.Branch> branches = BreakEvenBranches.of(List.of(
+                point(1, new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false), new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false)),
+                point(2, new BreakEven.Stretch(0, 2, BreakEven.Cheaper.OTHER, true), new BreakEven.Stretch(2, 4, BreakEven.Cheaper.PLAN, false)),
+                point(3, new BreakEven.Stretch(0, 2.5, BreakEven.Cheaper.OTHER, false),
+                        new BreakEven.Stretch(2.5, 3, BreakEven.Cheaper.PLAN, false), new BreakEven.Stretch(3, 4, BreakEven.Cheaper.OTHER, false)),
+                point(4, new BreakEven.Stretch(0, 3.5, BreakEven.Cheaper.PLAN, false),
+                        new BreakEven.Stretch(3.5, 4, BreakEven.Cheaper.OTHER, false))));
+        assertEquals(List.of(List.of(1.0, 2.0, 2.5), List.of(3.0, 3.5)), branches.stream()
+                .map(b -> b.changes().stream().map(BreakEvenBranches.Change::value).toList()).toList());
+        assertEquals(List.of(false, true, false), branches.get(0).changes().stream().map(BreakEvenBranches.Change::jumps).toList());
+    }
+
+    /** Where another change in the same direction comes up, nobody knows which of both goes on. */
+    @Test
+    void aBranchEndsWhereTheNumberOfChangesDiffers() {
+        BreakEven.Stretch low = new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false);
+        BreakEven.Stretch pays = new BreakEven.Stretch(1, 2, BreakEven.Cheaper.PLAN, false);
+        BreakEven.Stretch not = new BreakEven.Stretch(2, 3, BreakEven.Cheaper.OTHER, false);
+        BreakEven.Stretch again = new BreakEven.Stretch(3, 4, BreakEven.Cheaper.PLAN, false);
+        assertEquals(List.of(List.of(1.0), List.of(1.0), List.of(3.0), List.of(2.0)), BreakEvenBranches.of(List.of(
+                point(1, low, new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false)), point(2, low, pays, not, again))).stream()
+                .map(b -> b.changes().stream().map(BreakEvenBranches.Change::value).toList()).toList());
+    }
+
     @Test
     void drawsAreCounted() {
         Chart chart = WhatIfChart.DISTRIBUTION.of(results(), PLAN, ChartTheme.light());

@@ -1,17 +1,23 @@
 package org.amberyard.charts;
 
+import java.awt.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.amberyard.charts.BreakEvenBranches.Branch;
+import org.amberyard.charts.BreakEvenBranches.Change;
+import org.amberyard.charts.BreakEvenBranches.Direction;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.util.ShapeUtils;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
@@ -20,6 +26,7 @@ final class BreakEvenChart {
     private static final String NAME = "what_if_break_even";
     private static final String TITLE = "Break-even";
     private static final int HEIGHT = 420;
+    private static final Shape JUMP = ShapeUtils.createDiagonalCross(5, 1);
 
     private final ComparedPlans plans;
     private final BreakEvenLine run;
@@ -46,26 +53,37 @@ final class BreakEvenChart {
         return run.plans().get(plans.plan());
     }
 
-    /** A line for each change of the cheaper plan, counted from below. */
+    /** A line for each branch of changes of the cheaper plan, in a colour for each direction; jumps are marked. */
     private JFreeChart chart() {
+        List<Branch> branches = BreakEvenBranches.of(points());
+        List<Direction> directions = branches.stream().map(Branch::direction).distinct().toList();
         XYSeriesCollection data = new XYSeriesCollection();
-        int lines = points().stream().mapToInt(p -> p.at().values().size()).max().orElse(0);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
-        LegendItemCollection legend = new LegendItemCollection();
-        for (int line = 0; line < lines; line++) {
-            XYSeries series = new XYSeries(line);
-            for (BreakEvenCurve point : points()) {
-                if (line < point.at().values().size()) {
-                    series.add(point.other(), point.at().values().get(line));
-                }
-            }
-            data.addSeries(series);
-            renderer.setSeriesPaint(line, theme.plan(1 + line));
-            renderer.setSeriesStroke(line, theme.planStroke(line));
-            legend.add(ChartFrame.line(side(line), theme.planStroke(line), theme.plan(1 + line)));
+        for (Branch branch : branches) {
+            int series = data.getSeriesCount();
+            int direction = directions.indexOf(branch.direction());
+            data.addSeries(series(series, branch.changes()));
+            renderer.setSeriesPaint(series, theme.plan(1 + direction));
+            renderer.setSeriesStroke(series, theme.planStroke(direction));
         }
+        List<Change> jumps = branches.stream().flatMap(b -> b.changes().stream()).filter(Change::jumps).toList();
+        data.addSeries(series(branches.size(), jumps));
+        renderer.setSeriesLinesVisible(branches.size(), false);
+        renderer.setSeriesShape(branches.size(), JUMP);
+        renderer.setSeriesPaint(branches.size(), theme.text());
         renderer.setDefaultToolTipGenerator((d, row, item) -> plans.input(run.second()) + " " + words(run.second(), d.getXValue(row, item))
-                + ": costs the same at " + plans.input(run.first()) + " " + words(run.first(), d.getYValue(row, item)));
+                + (row == branches.size() ? ": what costs less changes at a jump at " : ": costs the same at ") + plans.input(run.first()) + " "
+                + words(run.first(), d.getYValue(row, item)));
+        return around(data, renderer, legend(directions, !jumps.isEmpty()));
+    }
+
+    private static XYSeries series(int key, List<Change> changes) {
+        XYSeries series = new XYSeries(key);
+        changes.forEach(change -> series.add(change.other(), change.value()));
+        return series;
+    }
+
+    private JFreeChart around(XYSeriesCollection data, XYLineAndShapeRenderer renderer, LegendItemCollection legend) {
         NumberAxis across = ChartFrame.valueAxis(plans.input(run.second()),
                 new InputTickFormat(plans.results().inputs(), run.second()), theme);
         NumberAxis upward = ChartFrame.valueAxis(plans.input(run.first()),
@@ -79,10 +97,24 @@ final class BreakEvenChart {
         return ChartFrame.around(plot, TITLE, caption(), theme);
     }
 
-    private String side(int line) {
-        BreakEven any = points().stream().map(BreakEvenCurve::at).filter(at -> at.values().size() > line).findFirst().orElseThrow();
-        return "costs the same; " + (any.stretches().get(line + 1).cheaper() == BreakEven.Cheaper.PLAN ? "above" : "below") + " the line “"
-                + plans.name() + "” costs less";
+    private LegendItemCollection legend(List<Direction> directions, boolean jumps) {
+        LegendItemCollection legend = new LegendItemCollection();
+        for (int i = 0; i < directions.size(); i++) {
+            legend.add(ChartFrame.line("costs the same; " + side(directions.get(i)), theme.planStroke(i), theme.plan(1 + i)));
+        }
+        if (jumps) {
+            legend.add(new LegendItem("jumps over the same cost", null, null, null, JUMP, theme.text()));
+        }
+        return legend;
+    }
+
+    private String side(Direction direction) {
+        String name = "“" + plans.name() + "” costs less";
+        if (direction.above() == BreakEven.Cheaper.PLAN) {
+            return "above the line " + name;
+        }
+        return direction.below() == BreakEven.Cheaper.PLAN ? "below the line " + name
+                : (direction.above() == BreakEven.Cheaper.NEITHER ? "above" : "below") + " the line it does so over a range";
     }
 
     private String words(int input, double value) {
@@ -102,8 +134,13 @@ final class BreakEvenChart {
     private ChartData data() {
         List<List<Object>> rows = new ArrayList<>();
         for (BreakEvenCurve point : points()) {
-            rows.add(List.of(point.other(), point.at().values().stream().map(v -> words(run.first(), v)).collect(Collectors.joining("; "))));
+            rows.add(List.of(point.other(), changes(point.at().stretches())));
         }
         return new ChartData(List.of(plans.input(run.second()), "Costs the same at " + plans.input(run.first())), rows);
+    }
+
+    private String changes(List<BreakEven.Stretch> stretches) {
+        return stretches.subList(0, stretches.size() - 1).stream().map(s -> words(run.first(), s.to()) + (s.jumps() ? " (jumps)" : ""))
+                .collect(Collectors.joining("; "));
     }
 }

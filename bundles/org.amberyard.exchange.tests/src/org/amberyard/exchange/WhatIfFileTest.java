@@ -2,15 +2,19 @@ package org.amberyard.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
 import org.amberyard.study.whatif.RunPart;
 import org.amberyard.study.whatif.SavedRun;
 import org.junit.jupiter.api.Test;
@@ -45,6 +49,28 @@ class WhatIfFileTest {
         byte[] first = Files.readAllBytes(file());
         WhatIfFile.write(RUN, file());
         assertArrayEquals(first, Files.readAllBytes(file()));
+    }
+
+    /** The header claims three gigabytes of numbers, of which the file holds none. */
+    @Test
+    void whatAFileClaimsTakesNoMemoryBeforeItIsThere() throws IOException {
+        try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(Files.newOutputStream(file())))) {
+            out.writeUTF("Amberyard what-if 1");
+            out.writeUTF("abc");
+            out.writeInt(1);
+            out.writeUTF(RunPart.ALL.name());
+            out.writeInt(1);
+            out.writeInt(400_000_000);
+        }
+        assertThrows(EOFException.class, () -> WhatIfFile.read(file()));
+    }
+
+    @Test
+    void whatCouldNotBeReadAgainIsNotWritten() {
+        double[][] columns = new double[4001][];
+        Arrays.fill(columns, new double[100_000]);
+        assertThrows(IOException.class, () -> WhatIfFile.write(new SavedRun("abc", Map.of(RunPart.ALL, columns)), file()));
+        assertFalse(Files.exists(file()));
     }
 
     @Test

@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
@@ -25,6 +28,7 @@ public final class WhatIfFile {
     private static final String MARK = "Amberyard what-if 1";
     private static final String ENDING = ".whatif";
     private static final int MOST_NUMBERS = 400_000_000;
+    private static final int FIRST_ROWS = 65_536;
 
     private WhatIfFile() {
     }
@@ -34,8 +38,19 @@ public final class WhatIfFile {
         return study.resolveSibling(study.getFileName() + ENDING);
     }
 
-    /** Writes a run; the file before it stays as it was when that fails. */
+    private static boolean tooMany(int columns, int rows) {
+        return (long) columns * Math.max(1, rows) > MOST_NUMBERS;
+    }
+
+    /**
+     * Writes a run; the file before it stays as it was when that fails.
+     *
+     * @throws IOException when it cannot be written, or a part is larger than is read again
+     */
     public static void write(SavedRun run, Path file) throws IOException {
+        if (run.parts().values().stream().anyMatch(part -> part.length > 0 && tooMany(part.length, part[0].length))) {
+            throw new IOException("The what-if has more results than " + file + " may hold; they are not kept");
+        }
         Path made = file.resolveSibling(file.getFileName() + ".new");
         try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(new GZIPOutputStream(Files.newOutputStream(made))))) {
             out.writeUTF(MARK);
@@ -99,15 +114,25 @@ public final class WhatIfFile {
     private static double[][] columns(DataInputStream in, Path file) throws IOException {
         int count = in.readInt();
         int rows = in.readInt();
-        if (count < 0 || rows < 0 || (long) count * rows > MOST_NUMBERS) {
+        if (count < 0 || rows < 0 || tooMany(count, rows)) {
             throw new IOException(file + " claims " + count + " results of " + rows + " variants, which is too many");
         }
-        double[][] columns = new double[count][rows];
-        for (double[] column : columns) {
-            for (int row = 0; row < rows; row++) {
-                column[row] = in.readDouble();
-            }
+        List<double[]> columns = new ArrayList<>();
+        while (columns.size() < count) {
+            columns.add(column(in, rows));
         }
-        return columns;
+        return columns.toArray(double[][]::new);
+    }
+
+    /** Memory is taken as numbers come, so that a file that claims more than it holds takes none for the rest. */
+    private static double[] column(DataInputStream in, int rows) throws IOException {
+        double[] column = new double[Math.min(rows, FIRST_ROWS)];
+        for (int row = 0; row < rows; row++) {
+            if (row == column.length) {
+                column = Arrays.copyOf(column, (int) Math.min(rows, 2L * row));
+            }
+            column[row] = in.readDouble();
+        }
+        return column;
     }
 }

@@ -6,6 +6,7 @@ import java.io.Writer;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;

@@ -16,14 +16,16 @@ import org.amberyard.core.whatif.BlockSink;
 
 /**
  * Writes rows of a sweep column by column in blocks, so that programs read them fast. All numbers are little-endian. The file
- * begins with the eight bytes {@code AMBCOLS1}, the number of columns (32-bit integer), and each column's header (32-bit length
- * in bytes, then UTF-8). Blocks follow to the end of the file: number of rows (32-bit integer), then for each column that many
- * 64-bit floating-point numbers. Rows are in the order of the draws, from draw 0 on.
+ * begins with the eight bytes {@code AMBCOLS2}, the number of columns (32-bit integer), and each column's header (32-bit length
+ * in bytes, then UTF-8). Blocks follow: number of rows (32-bit integer), then for each column that many 64-bit floating-point
+ * numbers. Rows are in the order of the draws, from draw 0 on. A block of no rows and the number of all rows (64-bit integer) end
+ * the file; without them it was broken off.
  */
 public final class SweepColumns implements BlockSink, Closeable {
-    private static final String MARK = "AMBCOLS1";
+    private static final String MARK = "AMBCOLS2";
 
     private final OutputStream out;
+    private long rows;
 
     /** Begins a file. */
     public SweepColumns(Path file, List<String> columns) throws IOException {
@@ -46,6 +48,7 @@ public final class SweepColumns implements BlockSink, Closeable {
     public boolean take(Block block) {
         try {
             write(block.draws());
+            rows += block.draws();
             for (double[] column : block.columns()) {
                 ByteBuffer bytes = ByteBuffer.allocate(column.length * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
                 bytes.asDoubleBuffer().put(column);
@@ -55,6 +58,12 @@ public final class SweepColumns implements BlockSink, Closeable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Ends the file after its last row. */
+    public void end() throws IOException {
+        write(0);
+        out.write(ByteBuffer.allocate(Long.BYTES).order(ByteOrder.LITTLE_ENDIAN).putLong(rows).array());
     }
 
     @Override

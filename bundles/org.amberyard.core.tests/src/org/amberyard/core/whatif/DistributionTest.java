@@ -23,7 +23,9 @@ class DistributionTest {
         return Stream.of(new Uniform(2, 5), new Triangular(1, 2, 5), new Triangular(1, 1, 5), new Triangular(1, 5, 5),
                 new Normal(10, 3), new TruncatedNormal(new Normal(10, 3), 8, 20),
                 new TruncatedNormal(new Normal(0, 1), 2, 4), new TruncatedNormal(new Normal(0, 1), -4, -2),
-                LogNormal.ofMedian(120, 200), LogNormal.ofMean(100, 30), new Pert(1, 2, 6), new Pert(0, 0, 1),
+                LogNormal.ofMedian(120, 200), LogNormal.ofMean(100, 30),
+                new TruncatedLogNormal(LogNormal.ofMedian(120, 200), 90, Double.POSITIVE_INFINITY),
+                new TruncatedLogNormal(LogNormal.ofMedian(120, 200), -1, 150), new Pert(1, 2, 6), new Pert(0, 0, 1),
                 new Discrete(List.of(3.0, 1.0, 2.0), List.of(1.0, 2.0, 5.0)),
                 new Empirical(List.of(3.1, 1.2, 9.9, 4.4, 4.4)));
     }
@@ -60,6 +62,17 @@ class DistributionTest {
         assertEquals(200, LogNormal.ofMedian(120, 200).quantile(0.95), 1e-10);
         assertEquals(100, LogNormal.ofMean(100, 30).mean(), 1e-10);
         assertEquals(30, LogNormal.ofMean(100, 30).sd(), 1e-10);
+    }
+
+    /** Limits that cut nothing off leave the digits as they are. */
+    @Test
+    void aCutLogNormalStaysWithinItsLimits() {
+        LogNormal whole = LogNormal.ofMedian(120, 200);
+        TruncatedLogNormal cut = new TruncatedLogNormal(whole, 90, 150);
+        assertEquals(90, cut.quantile(0), 0);
+        assertEquals(150, cut.quantile(1), 1e-12);
+        assertTrue(cut.quantile(1) <= 150);
+        assertEquals(whole.quantile(0.37), new TruncatedLogNormal(whole, -1, Double.POSITIVE_INFINITY).quantile(0.37), 0);
     }
 
     /** A share below or at the sum of shares takes the value; a value without weight is never drawn. */
@@ -101,6 +114,10 @@ class DistributionTest {
         assertEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 2));
         assertEquals(cut.hashCode(), new TruncatedNormal(new Normal(0, 1), -1, 2).hashCode());
         assertNotEquals(cut, new TruncatedNormal(new Normal(0, 1), -1, 3));
+        TruncatedLogNormal above = new TruncatedLogNormal(new LogNormal(0, 1), -1, 2);
+        assertEquals(above, new TruncatedLogNormal(new LogNormal(0, 1), 0, 2));
+        assertEquals(above.hashCode(), new TruncatedLogNormal(new LogNormal(0, 1), 0, 2).hashCode());
+        assertEquals("LogNormal[logMean=0.0, logSd=1.0] from 0.0 to 2.0", above.toString());
         Pert pert = new Pert(1, 2, 6);
         assertEquals(pert, new Pert(1, 2, 6));
         assertEquals(pert.hashCode(), new Pert(1, 2, 6).hashCode());
@@ -130,6 +147,8 @@ class DistributionTest {
                 + " with mean 1.0 and standard deviation 1.0", () -> new TruncatedNormal(new Normal(1, 1), 90, 99));
         says("95th percentile of the lognormal distribution is 80.0 but must be above 90.0",
                 () -> LogNormal.ofMedian(90, 80));
+        says("Upper limit of the lognormal distribution is 0.0 but must be above 0.0",
+                () -> new TruncatedLogNormal(new LogNormal(0, 1), -1, 0));
         says("Mean of the lognormal distribution is -1.0 but must be above 0", () -> LogNormal.ofMean(-1, 1));
         says("Weights of the discrete distribution are 1 but must be one for each of its 2 values",
                 () -> new Discrete(List.of(1.0, 2.0), List.of(1.0)));

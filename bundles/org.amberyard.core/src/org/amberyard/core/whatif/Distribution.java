@@ -5,7 +5,7 @@ package org.amberyard.core.whatif;
  * number that is spread evenly between 0 and 1, so that ranks of inputs can be correlated whatever their distributions.
  */
 public sealed interface Distribution permits Uniform, Triangular, Normal, TruncatedNormal, LogNormal,
-        Pert, Discrete, Empirical {
+        TruncatedLogNormal, Pert, Discrete, Empirical {
 
     /**
      * The value that a share of all cases does not exceed.

@@ -1,6 +1,8 @@
 package org.amberyard.model.validation;
 
 import org.amberyard.model.SmallStudy;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.vehicles.Fuel;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.InputCorrelation;
 import org.amberyard.model.whatif.Scenario;
@@ -48,6 +50,65 @@ class WhatIfRuleTest {
         input.setEffect(Effect.VALUE);
         input.setLow(-2);
         Said.of(small, "ERROR: Uncertain input Diesel price: at -2 price would be -2 money/L, which the field does not allow.");
+    }
+
+    /** Every field that moves along stays within its limits, not only the first. */
+    @Test
+    void allFieldsThatMoveTogetherStayWithinTheirLimits() {
+        input.setElement("*");
+        input.setEffect(Effect.PLUS);
+        input.setLow(-0.75);
+        input.setLikely(0);
+        input.setHigh(1);
+        Said.of(small);
+        small.study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
+                .filter(p -> p.getFuel() == Fuel.GASOLINE).forEach(p -> p.setPricePerL(0.5));
+        Said.of(small, "ERROR: Uncertain input Diesel price: at -0.75 price would be -0.25 money/L, which the field does not allow.");
+    }
+
+    @Test
+    void aScenarioStaysWithinTheLimitsOfItsFields() {
+        Scenario scenario = WhatifFactory.eINSTANCE.createScenario();
+        scenario.setName("Gift");
+        ScenarioChange change = WhatifFactory.eINSTANCE.createScenarioChange();
+        change.setKind("FuelPrice");
+        change.setElement("diesel");
+        change.setField("pricePerL");
+        change.setEffect(Effect.VALUE);
+        change.setNumber(-1);
+        scenario.getChanges().add(change);
+        small.study.getWhatIf().getScenarios().add(scenario);
+        Said.of(small, "ERROR: Change diesel pricePerL of scenario Gift: at -1 price would be -1 money/L, which the field does not allow.");
+    }
+
+    @Test
+    void aNormalInputIsLikelyInTheMiddle() {
+        input.setShape(Shape.NORMAL);
+        Said.of(small);
+        input.setLow(0.9);
+        input.setHigh(1.6);
+        Said.of(small, "ERROR: Uncertain input Diesel price: likely is 1, but a normal input lies alike on both sides; enter the middle "
+                + "of low and high, 1.25, or choose another shape.");
+    }
+
+    @Test
+    void theLowEndOfALogNormalInputFollowsFromTheOthers() {
+        input.setShape(Shape.LOG_NORMAL);
+        input.setHigh(1.45);
+        Said.of(small, "ERROR: Uncertain input Diesel price: low is 0.8, but by likely and high one in ten of a log-normal input stays "
+                + "below 0.69; enter that, or choose another shape.");
+        input.setLow(0.69);
+        Said.of(small);
+    }
+
+    @Test
+    void whatWasObservedIsMoreThanOneValue() {
+        input.setShape(Shape.OBSERVED);
+        input.setChoices("0.9");
+        Said.of(small, "ERROR: Uncertain input Diesel price: one value tells no spread; enter two or more that were observed, separated "
+                + "by semicolons.");
+        input.setChoices("0.9; 1.1");
+        Said.of(small);
     }
 
     @Test

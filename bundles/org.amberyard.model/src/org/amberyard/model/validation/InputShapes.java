@@ -1,7 +1,9 @@
 package org.amberyard.model.validation;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
-import org.amberyard.model.meta.FieldInfo;
+import java.util.List;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.NumberSeries;
@@ -14,6 +16,9 @@ import org.amberyard.model.whatif.WhatifPackage.Literals;
 /** The distribution of an uncertain input is one, and keeps its field within what the field allows. */
 final class InputShapes {
     private static final String SEPARATOR = ";";
+    /** How far a value may be off by rounding. */
+    private static final double ROUNDED = 0.01;
+    private static final MathContext DIGITS = new MathContext(3);
 
     private final Study study;
     private final Findings findings;
@@ -23,37 +28,41 @@ final class InputShapes {
         this.findings = findings;
     }
 
-    void check(UncertainInput input, InputPlace place) {
+    void check(UncertainInput input, List<InputPlace> places) {
         boolean ofChoices = input.getShape() == Shape.LIST || input.getShape() == Shape.OBSERVED;
-        if (FieldWords.isChoice(place.field()) && input.getShape() != Shape.LIST) {
+        if (FieldWords.isChoice(places.get(0).field()) && input.getShape() != Shape.LIST) {
             findings.error(input, Literals.UNCERTAIN_INPUT__SHAPE, "its field holds a choice and no number; only a list fits.");
         } else if (ofChoices) {
-            checkChoices(input, place);
+            checkChoices(input, places);
         } else {
-            checkEnds(input, place);
+            checkEnds(input, places);
         }
     }
 
-    private void checkChoices(UncertainInput input, InputPlace place) {
+    private void checkChoices(UncertainInput input, List<InputPlace> places) {
         String[] words = input.getChoices() == null ? new String[0] : input.getChoices().split(SEPARATOR);
         if (Arrays.stream(words).allMatch(String::isBlank)) {
             findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "there is no choice; enter some, separated by semicolons.");
             return;
         }
         for (String word : words) {
-            if (FieldWords.isChoice(place.field())) {
-                WhatIfRule.checkChoice(study, input, place, word, Literals.UNCERTAIN_INPUT__CHOICES, findings);
+            if (FieldWords.isChoice(places.get(0).field())) {
+                WhatIfRule.checkChoice(study, input, places.get(0), word, Literals.UNCERTAIN_INPUT__CHOICES, findings);
             } else {
-                checkNumber(input, place, word.strip());
+                checkNumber(input, places, word.strip());
             }
+        }
+        if (input.getShape() == Shape.OBSERVED && words.length < 2) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "one value tells no spread; enter two or more that were observed, "
+                    + "separated by semicolons.");
         }
         checkWeights(input, words.length);
     }
 
-    private void checkNumber(UncertainInput input, InputPlace place, String word) {
+    private void checkNumber(UncertainInput input, List<InputPlace> places, String word) {
         try {
             double[] numbers = NumberSeries.parse(word);
-            checkWithin(input, place, numbers.length == 1 ? numbers[0] : Double.NaN);
+            checkWithin(input, places, numbers.length == 1 ? numbers[0] : Double.NaN);
         } catch (NumberFormatException e) {
             findings.error(input, Literals.UNCERTAIN_INPUT__CHOICES, "“" + word + "” is no number; write it with a point.");
         }
@@ -74,7 +83,7 @@ final class InputShapes {
         }
     }
 
-    private void checkEnds(UncertainInput input, InputPlace place) {
+    private void checkEnds(UncertainInput input, List<InputPlace> places) {
         boolean usesLikely = input.getShape() != Shape.UNIFORM;
         boolean inOrder = input.getLow() < input.getHigh()
                 && (!usesLikely || input.getLow() <= input.getLikely() && input.getLikely() <= input.getHigh());
@@ -85,18 +94,35 @@ final class InputShapes {
             findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "a log-normal input has a likely value above 0 and a high one above "
                     + "that.");
         } else {
-            checkWithin(input, place, input.getLow());
-            checkWithin(input, place, input.getHigh());
+            checkTails(input);
+            checkWithin(input, places, input.getLow());
+            checkWithin(input, places, input.getHigh());
         }
     }
 
-    /** What the field would hold at a number is within its limits. */
-    private void checkWithin(UncertainInput input, InputPlace place, double number) {
-        double then = InputPlace.after(input.getEffect(), ((Number) place.value()).doubleValue(), number);
-        if (!FieldInfo.of(place.field()).allows(then)) {
-            findings.error(input, Literals.UNCERTAIN_INPUT__EFFECT, "at " + PlainNumber.text(number) + " " + Findings.label(place.field())
-                    + " would be " + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
-                    + ", which the field does not allow.");
+    /**
+     * Two of the three values of a bell curve fix the third: likely is the middle of low and high, of their logarithms where it is
+     * log-normal, to within rounding.
+     */
+    private void checkTails(UncertainInput input) {
+        double middle = (input.getLow() + input.getHigh()) / 2;
+        if (input.getShape() == Shape.NORMAL && Math.abs(input.getLikely() - middle) > ROUNDED * (input.getHigh() - input.getLow())) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "likely is " + PlainNumber.text(input.getLikely())
+                    + ", but a normal input lies alike on both sides; enter the middle of low and high, " + written(middle)
+                    + ", or choose another shape.");
         }
+        double low = input.getLikely() * input.getLikely() / input.getHigh();
+        if (input.getShape() == Shape.LOG_NORMAL && Math.abs(input.getLow() - low) > ROUNDED * low) {
+            findings.error(input, Literals.UNCERTAIN_INPUT__LOW, "low is " + PlainNumber.text(input.getLow()) + ", but by likely and high "
+                    + "one in ten of a log-normal input stays below " + written(low) + "; enter that, or choose another shape.");
+        }
+    }
+
+    private static String written(double number) {
+        return PlainNumber.text(new BigDecimal(number).round(DIGITS).doubleValue());
+    }
+
+    private void checkWithin(UncertainInput input, List<InputPlace> places, double number) {
+        WhatIfRule.checkWithin(input, input.getEffect(), places, number, Literals.UNCERTAIN_INPUT__EFFECT, findings);
     }
 }

@@ -1,9 +1,12 @@
 package org.amberyard.model.validation;
 
 import java.util.List;
+import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.InputCorrelation;
 import org.amberyard.model.whatif.Scenario;
 import org.amberyard.model.whatif.ScenarioChange;
@@ -23,10 +26,10 @@ final class WhatIfRule implements Rule {
             return;
         }
         for (UncertainInput input : whatIf.getInputs()) {
-            InputPlace place = place(study, input, input.getKind(), input.getElement(), input.getField(),
+            List<InputPlace> places = places(study, input, input.getKind(), input.getElement(), input.getField(),
                     Literals.UNCERTAIN_INPUT__FIELD, findings);
-            if (place != null) {
-                new InputShapes(study, findings).check(input, place);
+            if (!places.isEmpty()) {
+                new InputShapes(study, findings).check(input, places);
             }
         }
         whatIf.getCorrelations().forEach(c -> check(c, findings));
@@ -42,27 +45,32 @@ final class WhatIfRule implements Rule {
     }
 
     private static void check(Study study, ScenarioChange change, Findings findings) {
-        InputPlace place = place(study, change, change.getKind(), change.getElement(), change.getField(),
+        List<InputPlace> places = places(study, change, change.getKind(), change.getElement(), change.getField(),
                 Literals.SCENARIO_CHANGE__FIELD, findings);
-        if (place != null && FieldWords.isChoice(place.field())) {
-            checkChoice(study, change, place, change.getChoice(), Literals.SCENARIO_CHANGE__CHOICE, findings);
+        if (places.isEmpty()) {
+            return;
+        }
+        if (FieldWords.isChoice(places.get(0).field())) {
+            checkChoice(study, change, places.get(0), change.getChoice(), Literals.SCENARIO_CHANGE__CHOICE, findings);
+        } else {
+            checkWithin(change, change.getEffect(), places, change.getNumber(), Literals.SCENARIO_CHANGE__NUMBER, findings);
         }
     }
 
-    /** The place that an input points at; null where it is none, which has been said. */
-    private static InputPlace place(Study study, EObject owner, String kind, String element, String field,
+    /** The places that an input points at; none where it points at nothing that can be varied, which has been said. */
+    private static List<InputPlace> places(Study study, EObject owner, String kind, String element, String field,
             EStructuralFeature where, Findings findings) {
         if (kind == null || kind.isBlank() || field == null || field.isBlank()) {
-            return null;
+            return List.of();
         }
         List<InputPlace> places = InputPlace.all(study, kind, element, field);
         if (places.isEmpty()) {
             findings.error(owner, where, "the study has no field “" + field + "” of a " + kind
                     + (element == null || element.isBlank() ? "" : " named “" + element + "”") + "; see the data dictionary.");
-            return null;
+            return List.of();
         }
         boolean held = places.stream().allMatch(place -> holds(place, places.size() > 1, owner, where, findings));
-        return held ? places.get(0) : null;
+        return held ? places : List.of();
     }
 
     /** A place holds a number that can be varied or, where it is alone, a choice. */
@@ -79,6 +87,20 @@ final class WhatIfRule implements Rule {
             return false;
         }
         return true;
+    }
+
+    /** What each field would hold at a number is within its limits; the first that is not is told. */
+    static void checkWithin(EObject owner, Effect effect, List<InputPlace> places, double number, EStructuralFeature where,
+            Findings findings) {
+        for (InputPlace place : places) {
+            double then = InputPlace.after(effect, ((Number) place.value()).doubleValue(), number);
+            if (!FieldInfo.of(place.field()).allows(then)) {
+                findings.error(owner, where, "at " + PlainNumber.text(number) + " " + Findings.label(place.field()) + " would be "
+                        + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
+                        + ", which the field does not allow.");
+                return;
+            }
+        }
     }
 
     /** A word is one that the field can hold. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.plan.Comparison;
+import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.core.plan.ReplacedBuses;
@@ -15,7 +16,6 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.WhatIfResults;
-import org.amberyard.report.EngineVersion;
 import org.amberyard.report.document.Document;
 
 /**

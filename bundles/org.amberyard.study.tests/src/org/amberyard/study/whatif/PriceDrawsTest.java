@@ -86,6 +86,22 @@ class PriceDrawsTest {
         }
     }
 
+    /** Whole minutes move along with the price, by one at the outermost draws only; these are no draws of prices alone. */
+    @Test
+    void whatAnInputReachesAtItsEndsCounts() throws StudyFileException {
+        Study study = ExampleWhatIf.without(10);
+        study.getDepot().setSwapCost(5);
+        UncertainInput swap = ExampleWhatIf.add(study, "Swap", "Depot", "", "swapCost");
+        swap.setEffect(Effect.PLUS);
+        swap.setLow(-0.8);
+        swap.setLikely(0);
+        swap.setHigh(0.8);
+        StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        assertTrue(new StudyWhatIf(study, base, 1).byPrices());
+        swap.setField("swapCost; chargeWindowStartMin");
+        assertFalse(new StudyWhatIf(study, base, 1).byPrices());
+    }
+
     @Test
     void anInputTellsWhatItReaches() throws StudyFileException {
         Study study = ExampleWhatIf.without(10);

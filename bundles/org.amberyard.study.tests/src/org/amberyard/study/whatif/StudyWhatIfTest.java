@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
@@ -16,6 +20,7 @@ import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.model.depot.ChargingPolicy;
@@ -166,6 +171,69 @@ class StudyWhatIfTest {
         assertEquals(List.of("Diesel price with Pack price", "Policy"), shares.groups());
         double first = shares.ofSaving(PLAN).first().stream().mapToDouble(b -> b.value()).sum();
         assertEquals(1, first, 0.4, "costs are nearly sums of what each input does");
+    }
+
+    /** Nine in ten draws are the middle of the list; its ends are looked at all the same, and an input that never varies has no grid. */
+    @Test
+    void aListIsVariedFromEndToEnd() throws StudyFileException {
+        Study lists = ExampleWhatIf.without(20);
+        list(lists, "Diesel price", "FuelPrice", "diesel", "pricePerL", "0.8; 1; 1.2").setWeights("0.05 0.9 0.05");
+        list(lists, "Bus price", "ElectricType", "Electric C 150", "purchasePrice", "1.1");
+        StudyWhatIf whatIf = new StudyWhatIf(lists, base, 2);
+        assertArrayEquals(new double[] {0.8, 1.2}, whatIf.uncertain().ends(0), 0);
+        assertArrayEquals(new int[] {0}, whatIf.widest(new WhatIfParts(whatIf).oneAtATime(Progress.NONE)));
+        lists.getWhatIf().getInputs().remove(1);
+        assertTrue(new StudyWhatIf(lists, base, 2).byPrices());
+    }
+
+    private static UncertainInput list(Study of, String name, String kind, String element, String field, String choices) {
+        UncertainInput input = ExampleWhatIf.add(of, name, kind, element, field);
+        input.setShape(Shape.LIST);
+        input.setChoices(choices);
+        return input;
+    }
+
+    /** Four in five of a normal input lie between half and one and a half; its tail would reach below 0, which the field forbids. */
+    @Test
+    void noShapeLeavesTheLimitsOfItsField() throws StudyFileException {
+        Study limited = ExampleWhatIf.without(1000);
+        UncertainInput cycles = ExampleWhatIf.add(limited, "Cycles", "ElectricType", "*", "cycleLimit");
+        for (Shape shape : List.of(Shape.NORMAL, Shape.LOG_NORMAL)) {
+            cycles.setShape(shape);
+            cycles.setLow(0.5);
+            cycles.setHigh(2);
+            InputChange change = new StudyVariants(limited).change(0);
+            Distribution distribution = InputDistribution.of(cycles, change);
+            assertTrue(change.allows(distribution.quantile(0)) && change.allows(distribution.quantile(1)), shape.toString());
+        }
+        cycles.setShape(Shape.UNIFORM);
+        cycles.setLow(0.3);
+        cycles.setHigh(1.7);
+        StudyVariants variants = new StudyVariants(limited);
+        for (double end : new UncertainInputs(limited).searched(0)) {
+            variants.at(new double[] {end});
+        }
+    }
+
+    /** A search that would never end by itself ends with the next variant that it asks for. */
+    @Test
+    void aSearchStopsWithinAVariantAndKeepsToItsThreads() {
+        StudyWhatIf whatIf = new StudyWhatIf(study, base, 1);
+        double[] asItIs = whatIf.uncertain().alone(DIESEL, 1);
+        Set<Thread> threads = ConcurrentHashMap.newKeySet();
+        assertTrue(whatIf.outcomes().search(4, (number, variants) -> {
+            threads.add(Thread.currentThread());
+            assertEquals(saving(study), variants.apply(asItIs)[whatIf.outcomes().columns().presentCost(BASELINE)]
+                    - variants.apply(asItIs)[whatIf.outcomes().columns().presentCost(PLAN)], 1e-6);
+        }, 1, Progress.NONE));
+        assertEquals(1, threads.size());
+        assertFalse(assertTimeoutPreemptively(Duration.ofMinutes(1), () -> whatIf.outcomes().search(2, (number, variants) -> {
+            while (true) {
+                variants.apply(asItIs);
+            }
+        }, 2, share -> {
+            throw new CancellationException();
+        })));
     }
 
     @Test

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
@@ -84,6 +86,14 @@ class WhatIfRunTest {
         assertEquals(whole.results().single().orElseThrow().saving(REBATE, 0), opened.results().single().orElseThrow().saving(REBATE, 0));
     }
 
+    @Test
+    void aPartWithOtherColumnsIsWorkedOutAnew() {
+        double[][] column = {new double[4000]};
+        WhatIfRun run = run(Optional.of(new SavedRun(StudyFingerprint.of(study), Map.of(RunPart.ALL, column, RunPart.SINGLE, column,
+                RunPart.BREAK_EVEN, column))));
+        assertTrue(run.results().all().isEmpty() && run.results().single().isEmpty());
+    }
+
     /** At each point of the curve both plans cost the same, found by putting its values into the study. */
     @Test
     void theBreakEvenCurveHoldsWhenItIsPutIn() {
@@ -123,6 +133,8 @@ class WhatIfRunTest {
         Study one = ExampleWhatIf.example();
         String print = StudyFingerprint.of(one);
         assertEquals(print, StudyFingerprint.of(ExampleWhatIf.example()));
+        assertEquals(print, StudyFingerprint.of(one, EngineVersion.VALUE));
+        assertNotEquals(print, StudyFingerprint.of(one, "0.9.0"), "another version of the method finds other results");
         one.getWhatIf().setSeed(7);
         assertNotEquals(print, StudyFingerprint.of(one));
         one.getWhatIf().setSeed(1);

@@ -2,7 +2,12 @@ package org.amberyard.study.whatif;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.progress.Progress;
@@ -16,7 +21,7 @@ import org.amberyard.core.whatif.BreakEvenCurve;
 final class BreakEvenPart {
     private static final int POINTS = 9;
     private static final int SCAN_STEPS = 16;
-    private static final int COLUMNS = 6;
+    static final int COLUMNS = 6;
     /** A difference of half a cent is none. */
     private static final double TOLERANCE = 0.005;
 
@@ -32,30 +37,38 @@ final class BreakEvenPart {
         this.searched = whatIf.uncertain().searched(first);
     }
 
-    /** Works the points out; told of each. */
+    /**
+     * Works the points out, several at a time.
+     *
+     * @throws CancellationException when the progress ends it
+     */
     double[][] columns(Progress progress) {
         double[] others = whatIf.steps(second, POINTS);
-        int baseline = whatIf.base().input().baseline();
-        List<double[]> rows = new ArrayList<>();
-        BreakEvenCurve.Range range = new BreakEvenCurve.Range(searched[0], searched[1], SCAN_STEPS, TOLERANCE);
-        int plans = whatIf.base().plans().size();
-        for (int i = 0; i < others.length; i++) {
-            for (int plan = 0; plan < plans; plan++) {
-                progress.at((double) (i * plans + plan) / (others.length * plans));
-                if (plan != baseline) {
-                    add(plan, curve(plan, baseline, range, others[i]), rows);
-                }
-            }
+        AtomicReferenceArray<List<double[]>> points = new AtomicReferenceArray<>(others.length);
+        if (!whatIf.outcomes().search(others.length, (i, variants) -> points.set(i, point(others[i], variants)), whatIf.threads(), progress)) {
+            throw new CancellationException();
         }
+        List<double[]> rows = IntStream.range(0, others.length).mapToObj(points::get).flatMap(List::stream).toList();
         return IntStream.range(0, COLUMNS).mapToObj(c -> rows.stream().mapToDouble(row -> row[c]).toArray()).toArray(double[][]::new);
     }
 
-    private BreakEvenCurve curve(int plan, int baseline, BreakEvenCurve.Range range, double other) {
-        VariantOutcomes outcomes = whatIf.outcomes();
-        return BreakEvenCurve.of((value, at) -> {
-            double[] results = outcomes.one(whatIf.uncertain().alone(first, value, second, at));
-            return results[outcomes.columns().presentCost(plan)] - results[outcomes.columns().presentCost(baseline)];
-        }, range, other).get(0);
+    /** The rows of all plans at a value of the other input; each variant is worked out once for all of them. */
+    private List<double[]> point(double other, UnaryOperator<double[]> variants) {
+        Map<Double, double[]> known = new HashMap<>();
+        BreakEvenCurve.Range range = new BreakEvenCurve.Range(searched[0], searched[1], SCAN_STEPS, TOLERANCE);
+        OutcomeColumns columns = whatIf.outcomes().columns();
+        int baseline = columns.presentCost(whatIf.base().input().baseline());
+        List<double[]> rows = new ArrayList<>();
+        for (int plan = 0; plan < whatIf.base().plans().size(); plan++) {
+            int cost = columns.presentCost(plan);
+            if (cost != baseline) {
+                add(plan, BreakEvenCurve.of((value, at) -> {
+                    double[] results = known.computeIfAbsent(value, v -> variants.apply(whatIf.uncertain().alone(first, v, second, at)));
+                    return results[cost] - results[baseline];
+                }, range, other).get(0), rows);
+            }
+        }
+        return rows;
     }
 
     private static void add(int plan, BreakEvenCurve point, List<double[]> rows) {

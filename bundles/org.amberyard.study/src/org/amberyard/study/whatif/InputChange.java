@@ -14,6 +14,8 @@ import org.amberyard.model.whatif.Effect;
 /** An input of a study that takes other values, and can be put back; it may stand in several places, which move together. */
 final class InputChange {
     private static final MathContext DIGITS = new MathContext(3);
+    /** How far above a limit a value stands that must exceed it: so little that nobody tells them apart. */
+    private static final double JUST = 1e-9;
 
     private final Study study;
     private final Effect effect;
@@ -24,6 +26,10 @@ final class InputChange {
 
         double now() {
             return ((Number) before).doubleValue();
+        }
+
+        boolean allows(Effect effect, double number) {
+            return limits.allows(InputPlace.after(effect, now(), number));
         }
 
         void set(Object value) {
@@ -77,29 +83,46 @@ final class InputChange {
         };
     }
 
-    /** Numbers between which the fields allow what they would hold, the lower first; infinite where nothing limits them. */
+    /**
+     * Numbers between which the fields allow what they would hold, themselves allowed, the lower first; infinite where nothing
+     * limits them.
+     */
     double[] allowed() {
         double[] allowed = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
         for (Place place : places) {
             if (effect == Effect.TIMES && place.now() == 0) {
                 continue;
             }
-            double low = place.limits().min().isPresent() ? reaching(place.limits().min().getAsDouble(), place) : Double.NEGATIVE_INFINITY;
-            double high = place.limits().max().isPresent() ? reaching(place.limits().max().getAsDouble(), place) : Double.POSITIVE_INFINITY;
-            allowed[0] = Math.max(allowed[0], Math.min(low, high));
-            allowed[1] = Math.min(allowed[1], Math.max(low, high));
+            double one = reaching(least(place.limits()), place);
+            double other = reaching(place.limits().max().orElse(Double.POSITIVE_INFINITY), place);
+            allowed[0] = Math.max(allowed[0], inward(Math.min(one, other), Double.POSITIVE_INFINITY, place));
+            allowed[1] = Math.min(allowed[1], inward(Math.max(one, other), Double.NEGATIVE_INFINITY, place));
         }
         return allowed;
     }
 
+    /** The least value that a field takes: its limit, or just above one that it must exceed. */
+    private static double least(FieldInfo limits) {
+        double min = limits.min().orElse(Double.NEGATIVE_INFINITY);
+        if (limits.above().isEmpty()) {
+            return min;
+        }
+        double above = limits.above().getAsDouble();
+        return Math.max(min, above + JUST * Math.max(1, Math.abs(above)));
+    }
+
+    /** The number, or the next one from which rounding does not lead out of the limits. */
+    private double inward(double number, double towards, Place place) {
+        double inward = number;
+        while (Double.isFinite(inward) && !place.allows(effect, inward)) {
+            inward = Math.nextAfter(inward, towards);
+        }
+        return inward;
+    }
+
     /** True when the fields allow what they would hold. */
     boolean allows(double number) {
-        for (Place place : places) {
-            if (!place.limits().allows(InputPlace.after(effect, place.now(), number))) {
-                return false;
-            }
-        }
-        return true;
+        return places.stream().allMatch(place -> place.allows(effect, number));
     }
 
     /** @throws IllegalArgumentException when a field does not allow what it would hold */

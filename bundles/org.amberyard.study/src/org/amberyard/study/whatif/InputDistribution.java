@@ -11,6 +11,7 @@ import org.amberyard.core.whatif.LogNormal;
 import org.amberyard.core.whatif.Normal;
 import org.amberyard.core.whatif.Pert;
 import org.amberyard.core.whatif.Triangular;
+import org.amberyard.core.whatif.TruncatedLogNormal;
 import org.amberyard.core.whatif.TruncatedNormal;
 import org.amberyard.core.whatif.Uniform;
 import org.amberyard.model.meta.NumberSeries;
@@ -31,8 +32,7 @@ final class InputDistribution {
             case TRIANGULAR -> new Triangular(input.getLow(), input.getLikely(), input.getHigh());
             case PERT -> new Pert(input.getLow(), input.getLikely(), input.getHigh());
             case NORMAL -> normal(input, change);
-            case LOG_NORMAL -> LogNormal.ofMedian(input.getLikely(),
-                    input.getLikely() * Math.pow(input.getHigh() / input.getLikely(), TO_P95 / TO_P90));
+            case LOG_NORMAL -> logNormal(input, change);
             case LIST -> list(input, change);
             case OBSERVED -> new Empirical(Arrays.stream(words(input)).map(InputDistribution::number).sorted().toList());
         };
@@ -52,6 +52,14 @@ final class InputDistribution {
         Normal whole = new Normal(input.getLikely(), (input.getHigh() - input.getLow()) / (2 * TO_P90));
         double[] allowed = change.allowed();
         return new TruncatedNormal(whole, allowed[0], allowed[1]);
+    }
+
+    /** Cut likewise. */
+    private static Distribution logNormal(UncertainInput input, InputChange change) {
+        LogNormal whole = LogNormal.ofMedian(input.getLikely(),
+                input.getLikely() * Math.pow(input.getHigh() / input.getLikely(), TO_P95 / TO_P90));
+        double[] allowed = change.allowed();
+        return new TruncatedLogNormal(whole, allowed[0], allowed[1]);
     }
 
     private static Distribution list(UncertainInput input, InputChange change) {

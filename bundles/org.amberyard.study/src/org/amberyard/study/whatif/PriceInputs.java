@@ -1,6 +1,7 @@
 package org.amberyard.study.whatif;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,14 +10,17 @@ import java.util.stream.IntStream;
 import org.amberyard.core.plan.PriceField;
 import org.amberyard.core.plan.PriceFields;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.Spread;
 
 /**
- * The prices behind uncertain inputs, found by trying each input at its low value, its high value and in between: whatever of
- * the study then differs is what the input reaches.
+ * The prices behind uncertain inputs, found by trying each input at its low value, its high value, in between and at the ends of
+ * what is drawn: whatever of the study then differs is what the input reaches.
  */
 final class PriceInputs {
     private static final double CLOSE = 1e-11;
+    /** No run has as many draws that one of them is likely to lie beyond. */
+    private static final double RAREST = 1e-9;
 
     private final List<PriceLine> lines;
     private final List<InputChange> changes;
@@ -48,26 +52,38 @@ final class PriceInputs {
         if (inputs.ofWords(input) || spread.low() == spread.high()) {
             return Optional.empty();
         }
-        double middle = (spread.low() + 2 * spread.high()) / 3;
         StudyInput low = at(input, spread.low(), variants, inputs);
         StudyInput high = at(input, spread.high(), variants, inputs);
-        StudyInput between = at(input, middle, variants, inputs);
-        if (!PriceFields.alone(base, low) || !PriceFields.alone(base, high) || !PriceFields.alone(base, between)) {
+        double[] tried = tried(input, variants, inputs);
+        List<StudyInput> between = Arrays.stream(tried).mapToObj(value -> at(input, value, variants, inputs)).toList();
+        if (!PriceFields.alone(base, low) || !PriceFields.alone(base, high) || !between.stream().allMatch(b -> PriceFields.alone(base, b))) {
             return Optional.empty();
         }
         List<PriceLine> lines = new ArrayList<>();
         for (PriceField field : PriceField.all(base)) {
             double slope = (field.in(high) - field.in(low)) / (spread.high() - spread.low());
             PriceLine line = new PriceLine(input, field, field.in(base), field.in(low) - slope * spread.low(), slope);
-            double apart = Math.abs(line.at(middle) - field.in(between));
-            if (apart > CLOSE * Math.max(Math.abs(field.in(low)), Math.abs(field.in(high)))) {
-                return Optional.empty();
+            for (int i = 0; i < tried.length; i++) {
+                double price = field.in(between.get(i));
+                double largest = Math.max(Math.abs(price), Math.max(Math.abs(field.in(low)), Math.abs(field.in(high))));
+                if (Math.abs(line.at(tried[i]) - price) > CLOSE * largest) {
+                    return Optional.empty();
+                }
             }
             if (slope != 0) {
                 lines.add(line);
             }
         }
         return Optional.of(lines);
+    }
+
+    /** Values at which a price must lie on the line from low to high: one between, and the ends of what is drawn. */
+    private static double[] tried(int input, StudyVariants variants, UncertainInputs inputs) {
+        Spread spread = inputs.spreads().get(input);
+        double[] allowed = variants.change(input).allowed();
+        Distribution drawn = inputs.distribution(input);
+        return new double[] {(spread.low() + 2 * spread.high()) / 3, Math.max(allowed[0], drawn.quantile(RAREST)),
+            Math.min(allowed[1], drawn.quantile(1 - RAREST))};
     }
 
     private static StudyInput at(int input, double value, StudyVariants variants, UncertainInputs inputs) {

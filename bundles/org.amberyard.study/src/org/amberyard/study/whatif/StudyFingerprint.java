@@ -6,6 +6,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
@@ -13,8 +14,11 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-/** A short text that differs between studies whose inputs differ. */
+/** A short text that differs between studies whose inputs differ, and between versions of the method that works them out. */
 public final class StudyFingerprint {
+    /** Counts changes of what the draws of a seed are, which no run may go on across. */
+    private static final String DRAWS = "2";
+
     private final Study study;
     private final MessageDigest digest;
 
@@ -29,7 +33,13 @@ public final class StudyFingerprint {
 
     /** Of all inputs of a study, its what-if among them. */
     public static String of(Study study) {
+        return of(study, EngineVersion.VALUE);
+    }
+
+    static String of(Study study, String engineVersion) {
         StudyFingerprint print = new StudyFingerprint(study);
+        print.add(engineVersion);
+        print.add(DRAWS);
         print.add(study);
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
             print.add(all.next());

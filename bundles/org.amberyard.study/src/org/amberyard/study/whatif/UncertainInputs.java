@@ -17,6 +17,7 @@ import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.UnitPoints;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Sampling;
+import org.amberyard.model.whatif.Shape;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatIf;
 
@@ -50,8 +51,14 @@ final class UncertainInputs {
             wordy.add(change.ofWords());
             changes.add(change);
             spreads.add(change.ofWords() ? new Spread(0, UNCHANGED_WORD, InputDistribution.words(input).length - 1.0)
-                    : Spread.of(distribution, change.unchanged(), LOW_SHARE, HIGH_SHARE));
+                    : spread(input.getShape(), distribution, change));
         }
+    }
+
+    /** A list goes from its first to its last value that comes up, lest a frequent one in the middle hides the others. */
+    private static Spread spread(Shape shape, Distribution distribution, InputChange change) {
+        boolean list = shape == Shape.LIST;
+        return Spread.of(distribution, change.unchanged(), list ? 0 : LOW_SHARE, list ? 1 : HIGH_SHARE);
     }
 
     List<String> names() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.amberyard.core.plan.PlanOutcome;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
@@ -64,17 +65,16 @@ final class VariantOutcomes {
      * @param first the first that is wanted; those before it are known
      */
     RunEnd run(Evaluations variants, int threads, int first, BlockSink sink, Progress progress) {
+        return run(variants.count(), check -> evaluation(variants.values()), settings(variants.count(), blockDraws(), threads).from(first),
+                sink, progress);
+    }
+
+    private DrawEvaluation evaluation(IntFunction<double[]> values) {
         if (fitted.isPresent()) {
             FittedDraws surface = fitted.get();
-            return run(variants.count(), check -> (draw, results) -> surface.at(variants.values().apply(draw), unchanged, results),
-                    settings(variants.count(), BLOCK, threads).from(first), sink, progress);
+            return (draw, results) -> surface.at(values.apply(draw), unchanged, results);
         }
-        if (priced.isEmpty()) {
-            return run(variants.count(), check -> whole((made, variant) -> made.at(variants.values().apply(variant))),
-                    settings(variants.count(), BLOCK, threads).from(first), sink, progress);
-        }
-        return run(variants.count(), check -> byPrices(priced.get(), variants.values()),
-                settings(variants.count(), blockDraws(), threads).from(first), sink, progress);
+        return priced.isPresent() ? byPrices(priced.get(), values) : whole((made, variant) -> made.at(values.apply(variant)));
     }
 
     /** From now on, reads variants off surfaces; the same variants whole again when empty. */
@@ -82,17 +82,39 @@ final class VariantOutcomes {
         fitted = surfaces;
     }
 
-    /** Results of one variant. */
-    double[] one(double[] values) {
-        double[] results = new double[columns.count()];
-        if (fitted.isPresent()) {
-            fitted.get().at(values, unchanged, results);
+    /** A search, one of several that go on at the same time, which asks for variants as it goes. */
+    interface Search {
+        /**
+         * Works a search out on one thread.
+         *
+         * @param number number of the search
+         * @param variants results of a variant at values of the inputs; ends the search when nobody wants it any more
+         */
+        void run(int number, UnaryOperator<double[]> variants);
+    }
+
+    /**
+     * Runs searches, numbered from 0, each on one of several threads.
+     *
+     * @return false when the progress ended them before all were done
+     */
+    boolean search(int searches, Search search, int threads, Progress progress) {
+        return run(searches, check -> {
+            UnaryOperator<double[]> variants = asked(check);
+            return (number, nothing) -> search.run(number, variants);
+        }, new RunSettings(0, searches, 1, 1, threads), block -> false, progress).reason() == RunEnd.Reason.COMPLETE;
+    }
+
+    private UnaryOperator<double[]> asked(Runnable check) {
+        AtomicReference<double[]> values = new AtomicReference<>();
+        DrawEvaluation evaluation = evaluation(draw -> values.get());
+        return asked -> {
+            check.run();
+            values.set(asked);
+            double[] results = new double[columns.count()];
+            evaluation.evaluate(0, results);
             return results;
-        }
-        if (priced.isEmpty() || !priced.get().evaluation(columns).at(values, results)) {
-            whole((made, variant) -> made.at(values)).evaluate(0, results);
-        }
-        return results;
+        };
     }
 
     /** Variants of a block, the unit in which runs are kept. */

@@ -38,14 +38,21 @@ public final class WhatIfRun {
      * @param study a study with a what-if
      * @param base its results
      * @param threads threads that work at the same time
-     * @param before what an earlier run of the same study has kept
+     * @param before what an earlier run of the same study, by {@link StudyFingerprint}, has kept
      * @throws IllegalArgumentException when an uncertain input points at nothing or its distribution is none
      */
     public WhatIfRun(Study study, StudyResult base, int threads, Optional<SavedRun> before) {
         this.whatIf = new StudyWhatIf(study, base, threads);
         this.blockDraws = whatIf.outcomes().blockDraws();
         this.plan = new RunPlan(whatIf);
-        before.ifPresent(saved -> saved.parts().forEach((part, columns) -> kept.put(part, KeptDraws.of(columns, block(part)))));
+        before.ifPresent(saved -> saved.parts().forEach(this::take));
+    }
+
+    /** Takes a part of an earlier run over; one with other columns than this version has is worked out anew. */
+    private void take(RunPart part, double[][] columns) {
+        if (columns.length == (part == RunPart.BREAK_EVEN ? BreakEvenPart.COLUMNS : whatIf.outcomes().columns().count())) {
+            kept.put(part, KeptDraws.of(columns, block(part)));
+        }
     }
 
     private int block(RunPart part) {

@@ -10,37 +10,52 @@ import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.whatif.SavedRun;
+import org.amberyard.study.whatif.StudyFingerprint;
 import org.amberyard.study.whatif.WhatIfRun;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 
 /** Works a what-if out, or opens what is kept of one, off the event thread. */
 final class WhatIfJob extends Job {
 
-    /** What it works on: the study is a copy that nobody edits. */
+    /** What it works on: the study is a copy that nobody edits; what is kept of another state of it is left aside. */
     record Asked(Study study, StudyResult base, Optional<SavedRun> before, Optional<Path> file, boolean openOnly) {
     }
 
     /** Hears of results so far, on the thread of the job. */
     interface Listener {
-        void found(WhatIfResults results);
+        void found(WhatIfResults results, String fingerprint);
 
-        /** The job is over; with what is kept, or with why it failed. */
-        void ended(Optional<SavedRun> kept, boolean complete, String failure);
+        /** The job is over, however it ended and even if it never began. */
+        void ended(Outcome outcome);
+    }
+
+    /** What is kept, whether it is all, and why it failed; blank where it did not. */
+    record Outcome(Optional<SavedRun> kept, boolean complete, String failure) {
     }
 
     private final Asked asked;
     private final Listener listener;
     private volatile double share;
+    private volatile Outcome outcome = new Outcome(Optional.empty(), false, "");
 
     WhatIfJob(Asked asked, Listener listener) {
         super(Messages.WhatIf_job);
         this.asked = asked;
         this.listener = listener;
         setSystem(true);
+        addJobChangeListener(new JobChangeAdapter() {
+            @Override
+            public void done(IJobChangeEvent event) {
+                listener.ended(event.getResult().matches(IStatus.ERROR)
+                        ? new Outcome(Optional.empty(), false, event.getResult().getMessage()) : outcome);
+            }
+        });
     }
 
     /** What part of the work is done, 0 to 1. */
@@ -50,20 +65,31 @@ final class WhatIfJob extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
+        Optional<WhatIfRun> begun = Optional.empty();
+        String failure = "";
         try {
-            WhatIfRun run = new WhatIfRun(asked.study(), asked.base(), Runtime.getRuntime().availableProcessors(), asked.before());
+            String fingerprint = StudyFingerprint.of(asked.study());
+            WhatIfRun run = new WhatIfRun(asked.study(), asked.base(), Runtime.getRuntime().availableProcessors(),
+                    asked.before().filter(kept -> kept.fingerprint().equals(fingerprint)));
+            begun = Optional.of(run);
             if (!asked.openOnly()) {
-                run.run(done -> at(done, monitor), listener::found);
+                run.run(done -> at(done, monitor), results -> listener.found(results, fingerprint));
             }
-            listener.found(run.results());
-            keep(run.saved());
-            listener.ended(Optional.of(run.saved()), run.isComplete(), "");
-        } catch (RuntimeException e) {
-            // A draw may be beyond the method; the user must hear which and go on.
+            listener.found(run.results(), fingerprint);
+        } catch (RuntimeException | OutOfMemoryError e) {
+            // A draw may be beyond the method or the memory; the user must hear which and go on.
             ILog.of(WhatIfJob.class).error(e.getMessage(), e);
-            listener.ended(Optional.empty(), false, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+            failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
         }
+        outcome = new Outcome(begun.map(this::kept), begun.filter(WhatIfRun::isComplete).isPresent(), failure);
         return Status.OK_STATUS;
+    }
+
+    /** What a run has found, failed or not, written beside the study. */
+    private SavedRun kept(WhatIfRun run) {
+        SavedRun kept = run.saved();
+        keep(kept);
+        return kept;
     }
 
     private void at(double done, IProgressMonitor monitor) {

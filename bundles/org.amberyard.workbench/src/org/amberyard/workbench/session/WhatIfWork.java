@@ -1,14 +1,11 @@
 package org.amberyard.workbench.session;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.WhatIfResults;
-import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.whatif.SavedRun;
-import org.amberyard.study.whatif.StudyFingerprint;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
@@ -44,8 +41,8 @@ public final class WhatIfWork {
     private Optional<WhatIfResults> results = Optional.empty();
     private Optional<SavedRun> kept = Optional.empty();
     private String fingerprint = "";
-    private int fingerprintRevision = -1;
     private String present = "";
+    private int presentRevision = -1;
     private WhatIfJob job;
     private long startedNanos;
     private boolean looked;
@@ -88,7 +85,7 @@ public final class WhatIfWork {
 
     /** True when the results are those of an earlier state of the study. */
     public boolean isOutdated() {
-        return results.isPresent() && !fingerprint.equals(present());
+        return results.isPresent() && !(presentRevision == session.revision() && fingerprint.equals(present));
     }
 
     /** True when it can be run: there are results and uncertain inputs. */
@@ -100,25 +97,25 @@ public final class WhatIfWork {
     /** Runs it, or goes on where it was stopped as long as the study is the same. */
     public void run() {
         if (canRun()) {
-            begin(session.evaluation().current().orElseThrow(), kept.filter(k -> k.fingerprint().equals(present())), false);
+            begin(session.evaluation().current().orElseThrow(), false);
         }
     }
 
-    private void begin(StudyResult base, Optional<SavedRun> before, boolean openOnly) {
+    private void begin(StudyResult base, boolean openOnly) {
         Study copy = EcoreUtil.copy(session.study());
-        String asked = present();
+        int revision = session.revision();
         phase = Phase.RUNNING;
         failure = "";
         startedNanos = System.nanoTime();
-        job = new WhatIfJob(new WhatIfJob.Asked(copy, base, before, session.file(), openOnly), new WhatIfJob.Listener() {
+        job = new WhatIfJob(new WhatIfJob.Asked(copy, base, kept, session.file(), openOnly), new WhatIfJob.Listener() {
             @Override
-            public void found(WhatIfResults found) {
-                later(() -> publish(found, asked));
+            public void found(WhatIfResults found, String of) {
+                later(() -> publish(found, of, revision));
             }
 
             @Override
-            public void ended(Optional<SavedRun> all, boolean complete, String why) {
-                later(() -> end(all, complete, why));
+            public void ended(WhatIfJob.Outcome outcome) {
+                later(() -> end(outcome));
             }
         });
         job.schedule();
@@ -131,17 +128,26 @@ public final class WhatIfWork {
         }
     }
 
-    private void publish(WhatIfResults found, String of) {
+    private void publish(WhatIfResults found, String of, int revision) {
         results = Optional.of(found);
         fingerprint = of;
+        stands(of, revision);
         session.whatIfChanged();
     }
 
-    private void end(Optional<SavedRun> all, boolean complete, String why) {
+    /** The study was in a state at a revision. */
+    private void stands(String state, int revision) {
+        if (revision == session.revision()) {
+            present = state;
+            presentRevision = revision;
+        }
+    }
+
+    private void end(WhatIfJob.Outcome outcome) {
         job = null;
-        failure = why;
-        kept = all.or(() -> kept);
-        phase = !why.isEmpty() ? Phase.FAILED : complete ? Phase.DONE : Phase.STOPPED;
+        failure = outcome.failure();
+        kept = outcome.kept().or(() -> kept);
+        phase = !failure.isEmpty() ? Phase.FAILED : outcome.complete() ? Phase.DONE : Phase.STOPPED;
         session.whatIfChanged();
     }
 
@@ -152,23 +158,37 @@ public final class WhatIfWork {
         }
     }
 
-    /** Looks once, when the study's results are known, for a run that is kept beside its file. */
+    /**
+     * Looks once, when the study's results are known, for a run that is kept beside its file, and after each edit whether the study
+     * is still the one of the run.
+     */
     void evaluated() {
-        Optional<Path> file = session.file();
-        if (looked || file.isEmpty() || session.evaluation().current().isEmpty() || session.study().getWhatIf() == null) {
+        if (session.evaluation().current().isEmpty() || session.study().getWhatIf() == null) {
             return;
         }
-        looked = true;
-        try {
-            kept = WhatIfFile.read(WhatIfFile.beside(file.get()));
-        } catch (IOException e) {
-            ILog.of(WhatIfWork.class).warn(e.getMessage(), e);
+        Optional<Path> file = looked ? Optional.empty() : session.file();
+        looked |= file.isPresent();
+        int revision = session.revision();
+        if (file.isPresent() || results.isPresent() && presentRevision != revision) {
+            new WhatIfLook(EcoreUtil.copy(session.study()), file, seen -> later(() -> saw(seen, revision))).schedule();
         }
-        if (kept.isPresent() && kept.get().fingerprint().equals(present())) {
-            begin(session.evaluation().current().orElseThrow(), kept, true);
-        } else if (kept.isPresent()) {
+    }
+
+    private void saw(WhatIfLook.Seen seen, int revision) {
+        stands(seen.fingerprint(), revision);
+        if (seen.kept().isPresent() && job == null && results.isEmpty()) {
+            kept = seen.kept();
+            open(seen.kept().get().fingerprint());
+        }
+        session.whatIfChanged();
+    }
+
+    private void open(String of) {
+        Optional<StudyResult> base = session.evaluation().current();
+        if (base.isPresent() && presentRevision == session.revision() && of.equals(present)) {
+            begin(base.get(), true);
+        } else {
             phase = Phase.OUTDATED_FILE;
-            session.whatIfChanged();
         }
     }
 
@@ -176,13 +196,5 @@ public final class WhatIfWork {
     void saved(Path study) {
         kept.ifPresent(k -> Job.createSystem(Messages.WhatIf_job, (ICoreRunnable) monitor -> WhatIfJob.write(k, study,
                 e -> ILog.of(WhatIfWork.class).warn(e.getMessage(), e))).schedule());
-    }
-
-    private String present() {
-        if (fingerprintRevision != session.revision()) {
-            present = StudyFingerprint.of(session.study());
-            fingerprintRevision = session.revision();
-        }
-        return present;
     }
 }

@@ -1,4 +1,4 @@
-package org.amberyard.report;
+package org.amberyard.core.plan;
 
 /** Version of the method that computed a result; the version of the bundles. */
 public final class EngineVersion {
