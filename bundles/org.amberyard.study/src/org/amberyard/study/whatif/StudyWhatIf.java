@@ -126,13 +126,16 @@ public final class StudyWhatIf implements VariedInputs {
         return new OneAtATime(new TornadoPlan(inputs.spreads()), plans(kept));
     }
 
-    /** The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first. */
+    /**
+     * The two inputs whose swings of the baseline's and the plans' costs are the widest, the widest first. Lists are left out: between
+     * their values there is nothing.
+     */
     public int[] widest(OneAtATime single) {
         double[] swings = new double[inputs.names().size()];
         int baseline = base.input().baseline();
         IntStream.range(0, base.plans().size()).filter(p -> p != baseline).forEach(p -> single.saving(p, baseline).bars()
                 .forEach(bar -> swings[bar.input()] = Math.max(swings[bar.input()], bar.swing())));
-        return IntStream.range(0, swings.length).boxed().filter(i -> !inputs.ofWords(i))
+        return IntStream.range(0, swings.length).boxed().filter(inputs::ofRange)
                 .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(2).mapToInt(i -> i).toArray();
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.core.whatif.CorrelatedPoints;
+import org.amberyard.core.whatif.Discrete;
 import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.IndexPlan;
@@ -72,6 +73,11 @@ final class UncertainInputs {
     /** True for an input that is a choice among words. */
     boolean ofWords(int input) {
         return wordy.get(input);
+    }
+
+    /** True for an input that may take any value of a range, and not only those of a list. */
+    boolean ofRange(int input) {
+        return !(distribution(input) instanceof Discrete);
     }
 
     /** Value of an input in words: its number, or the word of a choice. */
