@@ -40,7 +40,7 @@ final class BreakEvenChart {
 
     static Chart of(WhatIfResults results, int plan, ChartTheme theme) {
         if (results.breakEven().isEmpty()) {
-            return ChartFrame.none(NAME, TITLE, "Not worked out yet; it takes two inputs of numbers", HEIGHT, theme);
+            return ChartFrame.none(NAME, TITLE, "Not worked out yet; it takes two inputs that are no lists", HEIGHT, theme);
         }
         BreakEvenChart build = new BreakEvenChart(new ComparedPlans(results, plan), results.breakEven().get(), theme);
         if (build.points().stream().allMatch(p -> p.at().values().isEmpty())) {

@@ -47,7 +47,7 @@ final class TwoInputsChart {
 
     static Chart of(WhatIfResults results, int plan, ChartTheme theme) {
         if (results.grid().isEmpty()) {
-            return ChartFrame.none(NAME, TITLE, "Not worked out yet; it takes two inputs of numbers", HEIGHT, theme);
+            return ChartFrame.none(NAME, TITLE, "Not worked out yet; it takes two inputs that are no lists", HEIGHT, theme);
         }
         TwoInputsChart build = new TwoInputsChart(new ComparedPlans(results, plan), results.grid().get(), theme);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);

@@ -135,7 +135,7 @@ public final class WhatIfTables {
                 amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; 0 "
                         + "where none is."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
-                amount("standard_error", "Standard error", "Of the mean, from independent samples of draws; empty while there are too few."),
+                amount("standard_error", "Standard error", "Of the mean, from independent samples of draws, widened because these are few; empty while there are too few."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),
                 amount("p50", "P50", "Present cost that half the draws stay below."),
                 amount("p90", "P90", "Present cost that one draw in ten exceeds."),

@@ -65,6 +65,31 @@ class QuadraticSurfaceTest {
         assertTrue(surface.error(0) > 0.1, "a sine over more than a turn is no parabola");
     }
 
+    /** Between its two values the surface is a straight line, and exact where the function is one for each of them. */
+    @Test
+    void anInputOfTwoValuesHasNoSquare() {
+        for (double[] row : inputs) {
+            row[1] = row[1] < 0.5 ? 0.8 : 1.2;
+            row[2] = 7;
+        }
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(x -> 1000 * x[1] + x[0] * x[1])});
+        double[] results = new double[1];
+        surface.at(new double[] {104, 1, 7}, results);
+        assertEquals(1104, results[0], 1e-8);
+        assertEquals(0, surface.error(0), 1e-8);
+    }
+
+    /** What two results miss alike falls out of the error of their difference. */
+    @Test
+    void theErrorOfADifferenceIsItsOwn() {
+        double[] wavy = of(x -> 10 * Math.sin(x[0]));
+        double[] other = of(x -> 10 * Math.sin(x[0]) + x[1] * x[2] + 0.1 * Math.cos(7 * x[1]));
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {wavy, other});
+        double[] difference = IntStream.range(0, EVALUATIONS).mapToDouble(i -> wavy[i] - other[i]).toArray();
+        assertEquals(QuadraticSurface.of(inputs, new double[][] {difference}).error(0), surface.error(0, 1), 1e-8);
+        assertTrue(surface.error(0, 1) < surface.error(0) / 10);
+    }
+
     @Test
     void tooFewEvaluationsAreRefused() {
         assertThrows(IllegalArgumentException.class,

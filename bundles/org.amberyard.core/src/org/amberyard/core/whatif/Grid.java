@@ -1,7 +1,6 @@
 package org.amberyard.core.whatif;
 
 import java.util.Arrays;
-import java.util.function.DoubleBinaryOperator;
 import org.amberyard.core.math.Checks;
 
 /** Two inputs varied together: the evaluations, one for each pair of their values, the first input running fastest. */
@@ -60,12 +59,5 @@ public final class Grid {
     /** Value of the second input in an evaluation. */
     public double second(int evaluation) {
         return second[evaluation / first.length];
-    }
-
-    /** A function of both inputs at all pairs, by evaluation. */
-    public double[] results(DoubleBinaryOperator result) {
-        double[] results = new double[evaluations()];
-        Arrays.setAll(results, e -> result.applyAsDouble(first(e), second(e)));
-        return results;
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.core.whatif;
 
+import java.util.Arrays;
 import org.amberyard.core.math.Checks;
 
 /** Results of an {@link IndexPlan} by row, and the estimators over any of its rows. */
@@ -15,7 +16,7 @@ final class IndexRows {
     }
 
     /**
-     * Takes the mean of all results off, which does not change the indices but makes the first-order ones less noisy.
+     * Takes the mean of all results off, which does not change the indices but keeps digits where results vary little.
      */
     static IndexRows of(double[] results, int groups) {
         int count = Checks.atLeast("Number of rows", results.length / (groups + 2), 2);
@@ -33,14 +34,27 @@ final class IndexRows {
 
     /** First-order index of each group over some rows. */
     double[] first(int[] rows) {
-        double[] sums = new double[groups];
-        for (int row : rows) {
-            int at = row * (groups + 2);
-            for (int group = 0; group < groups; group++) {
-                sums[group] += results[at + 1] * (results[at + 2 + group] - results[at]);
-            }
+        double[] first = new double[groups];
+        for (int group = 0; group < groups; group++) {
+            first[group] = first(group, rows);
         }
-        return over(sums, rows.length * variance(rows));
+        return first;
+    }
+
+    private double first(int group, int[] rows) {
+        double sum = 0;
+        double squares = 0;
+        double products = 0;
+        for (int row : rows) {
+            double second = results[row * (groups + 2) + 1];
+            double exchanged = results[row * (groups + 2) + 2 + group];
+            sum += second + exchanged;
+            squares += second * second + exchanged * exchanged;
+            products += second * exchanged;
+        }
+        double mean = sum / (2.0 * rows.length);
+        double variance = squares / (2.0 * rows.length) - mean * mean;
+        return variance > 0 ? (products / rows.length - mean * mean) / variance : 0;
     }
 
     /** Total index of each group over some rows. */
@@ -53,7 +67,8 @@ final class IndexRows {
                 sums[group] += apart * apart;
             }
         }
-        return over(sums, 2 * rows.length * variance(rows));
+        double whole = 2 * rows.length * variance(rows);
+        return Arrays.stream(sums).map(square -> whole > 0 ? square / whole : 0).toArray();
     }
 
     private double variance(int[] rows) {
@@ -67,13 +82,5 @@ final class IndexRows {
         }
         double mean = sum / (2.0 * rows.length);
         return squares / (2.0 * rows.length) - mean * mean;
-    }
-
-    private static double[] over(double[] sums, double whole) {
-        double[] shares = new double[sums.length];
-        for (int group = 0; group < sums.length; group++) {
-            shares[group] = whole > 0 ? sums[group] / whole : 0;
-        }
-        return shares;
     }
 }

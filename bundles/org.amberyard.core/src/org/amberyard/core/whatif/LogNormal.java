@@ -29,19 +29,6 @@ public record LogNormal(double logMean, double logSd) implements Distribution {
         return new LogNormal(Math.log(median), Math.log(p95 / median) / NormalQuantile.of(HIGH_SHARE));
     }
 
-    /**
-     * By its mean and standard deviation.
-     *
-     * @param mean mean of the value itself, above 0
-     * @param sd standard deviation of the value itself, above 0
-     */
-    public static LogNormal ofMean(double mean, double sd) {
-        Checks.positive("Mean of the lognormal distribution", mean);
-        double relative = Checks.positive("Standard deviation of the lognormal distribution", sd) / mean;
-        double logVariance = Math.log1p(relative * relative);
-        return new LogNormal(Math.log(mean) - logVariance / 2, Math.sqrt(logVariance));
-    }
-
     @Override
     public double quantile(double share) {
         Checks.within("Share", share, 0, 1);

@@ -2,9 +2,12 @@ package org.amberyard.core.whatif;
 
 import java.util.Arrays;
 import org.amberyard.core.math.Checks;
+import org.apache.commons.math3.distribution.TDistribution;
 
 /** Gathers the mean of a result and its standard error, stretch by stretch of draws in rising order. */
 final class MeanError {
+    private static final double UPPER_QUANTILE = 0.975;
+
     private final Moments[] samples;
 
     /**
@@ -46,11 +49,17 @@ final class MeanError {
     }
 
     /**
-     * Of independent draws from their scatter, of replicates from the scatter of their means; not a number of too few.
+     * Of independent draws from their scatter, of replicates from the scatter of their means; not a number of too few. A few
+     * means tell their scatter badly, so it is widened by as much as Student's distribution of 95 % is wider than the normal
+     * one (Student, "The probable error of a mean", Biometrika 6 (1908), 1–25, from memory).
      */
     double standardError() {
         Moments scatter = samples.length == 1 ? samples[0]
                 : Moments.of(Arrays.stream(samples).filter(s -> s.count() > 0).mapToDouble(Moments::mean).toArray());
-        return scatter.count() < 2 ? Double.NaN : scatter.standardError();
+        return scatter.count() < 2 ? Double.NaN : widening(scatter.count() - 1) * scatter.standardError();
+    }
+
+    private static double widening(long freedom) {
+        return new TDistribution(freedom).inverseCumulativeProbability(UPPER_QUANTILE) / NormalQuantile.of(UPPER_QUANTILE);
     }
 }

@@ -10,10 +10,12 @@ import org.amberyard.core.math.Checks;
  * (bootstrap, Efron, "Bootstrap methods: another look at the jackknife", Annals of Statistics 7 (1979), 1–26,
  * percentile intervals).
  *
- * <p>With fA, fB, fAB the results of the points of a row: first-order index mean(fB (fAB − fA)) / V (Saltelli and
- * others 2010, see {@link IndexPlan}), total index mean((fA − fAB)²) / 2V (Jansen, "Analysis of variance designs for
- * model output", Computer Physics Communications 117 (1999), 35–43; all from memory), V the variance of fA and fB
- * together.
+ * <p>With fA, fB, fAB the results of the points of a row: first-order index (mean(fB fAB) − m²) / W with m and W mean and
+ * variance of fB and fAB together (Janon, Klein, Lagnoux, Nodet and Prieur, "Asymptotic normality and efficiency of two
+ * Sobol index estimators", ESAIM: Probability and Statistics 18 (2014), 342–364), total index mean((fA − fAB)²) / 2V with
+ * V the variance of fA and fB together (Jansen, "Analysis of variance designs for model output", Computer Physics
+ * Communications 117 (1999), 35–43; all from memory). Rows of an even sample scatter less than intervals say, which take
+ * them for independent.
  *
  * @param first by group: what it explains by itself
  * @param total by group: what it explains by itself and together with others

@@ -55,26 +55,6 @@ public final class SortedDraws {
         return part == 0 ? sorted[below] : sorted[below] * (1 - part) + sorted[below + 1] * part;
     }
 
-    /**
-     * A quantile of independent draws with its confidence interval: the quantiles at the shares that the share of the
-     * sample may have missed (Woodruff, "Confidence intervals for medians and other position measures", Journal of the
-     * American Statistical Association 47 (1952), 635–646, from memory).
-     *
-     * @param confidence above 0 and below 1, such as 0.95
-     */
-    public Band quantile(double share, double confidence) {
-        double reach = Band.deviations(confidence) * Math.sqrt(share * (1 - share) / sorted.length);
-        return new Band(quantile(share), quantile(Math.max(0, share - reach)), quantile(Math.min(1, share + reach)));
-    }
-
-    /**
-     * Standard error of a quantile of independent draws: half the width of its interval of one deviation to both sides.
-     */
-    public double standardError(double share) {
-        double reach = Math.sqrt(share * (1 - share) / sorted.length);
-        return (quantile(Math.min(1, share + reach)) - quantile(Math.max(0, share - reach))) / 2;
-    }
-
     /** Share of draws above a value. */
     public double exceeded(double value) {
         return (double) above(value) / sorted.length;
@@ -93,16 +73,6 @@ public final class SortedDraws {
             }
         }
         return sorted.length - low;
-    }
-
-    /** The draw at a place by size, the smallest at 0. */
-    double at(int place) {
-        return sorted[place];
-    }
-
-    /** Mean of the draws from a place by size on; 0 of none. */
-    double meanFrom(int place) {
-        return Moments.of(sorted, place, sorted.length).mean();
     }
 
     /**

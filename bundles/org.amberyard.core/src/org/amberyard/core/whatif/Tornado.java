@@ -2,7 +2,6 @@ package org.amberyard.core.whatif;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -31,12 +30,6 @@ public record Tornado(double base, List<Bar> bars, double lowInteraction, double
 
     public Tornado {
         bars = List.copyOf(bars);
-    }
-
-    /** Of a function of the inputs. */
-    public static Tornado of(TornadoPlan plan, ToDoubleFunction<double[]> result) {
-        return of(plan, IntStream.range(0, plan.evaluations()).mapToDouble(e -> result.applyAsDouble(plan.at(e)))
-                .toArray());
     }
 
     /**

@@ -160,6 +160,17 @@ class StudyWhatIfTest {
         assertArrayEquals(new int[] {0, 1}, whatIf.whatIf().widest(whatIf.oneAtATime(Progress.NONE)));
     }
 
+    /** A list has nothing between its values along which plans could cost the same. */
+    @Test
+    void aListIsNeverOneOfTheTwoInputsTogether() {
+        UncertainInput diesel = study.getWhatIf().getInputs().get(DIESEL);
+        diesel.setShape(Shape.LIST);
+        diesel.setChoices("0.8; 1.2");
+        WhatIfParts whatIf = whatIf(2);
+        assertArrayEquals(new int[] {1}, whatIf.whatIf().widest(whatIf.oneAtATime(Progress.NONE)));
+        diesel.setShape(Shape.TRIANGULAR);
+    }
+
     @Test
     void correlatedInputsExplainTheVarianceTogether() {
         InputCorrelation pair = WhatifFactory.eINSTANCE.createInputCorrelation();

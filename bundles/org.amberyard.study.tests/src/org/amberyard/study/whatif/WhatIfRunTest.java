@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 /** A what-if of two prices of the example with all its parts. */
 class WhatIfRunTest {
     private static final int REBATE = 2;
+    private static final double WANTED = 4000;
     private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
 
     private static Study study;
@@ -116,7 +117,7 @@ class WhatIfRunTest {
 
     @Test
     void drawsAreEnoughWhenTheMeanIsKnown() {
-        study.getWhatIf().setErrorWanted(2000);
+        study.getWhatIf().setErrorWanted(WANTED);
         WhatIfRun run = run(Optional.empty());
         go(run, Progress.NONE);
         AllTogether all = run.results().all().orElseThrow();
@@ -125,7 +126,7 @@ class WhatIfRunTest {
         assertEquals(RunEnd.Reason.ENOUGH, end.reason());
         assertTrue(end.draws() < 4000, end.draws() + " draws");
         List<Convergence> course = all.convergence(REBATE);
-        assertTrue(course.get(course.size() - 1).standardError() <= 2000);
+        assertTrue(course.get(course.size() - 1).standardError() <= WANTED);
     }
 
     @Test

@@ -127,15 +127,15 @@ public final class StudyWhatIf implements VariedInputs {
     }
 
     /**
-     * The two inputs of numbers whose swings of the baseline's and the plans' costs are the widest, the widest first; fewer where
-     * fewer vary.
+     * The two inputs whose swings of the baseline's and the plans' costs are the widest, the widest first; fewer where fewer vary.
+     * Lists are left out: between their values there is nothing.
      */
     public int[] widest(OneAtATime single) {
         double[] swings = new double[inputs.names().size()];
         int baseline = base.input().baseline();
         IntStream.range(0, base.plans().size()).filter(p -> p != baseline).forEach(p -> single.saving(p, baseline).bars()
                 .forEach(bar -> swings[bar.input()] = Math.max(swings[bar.input()], bar.swing())));
-        return IntStream.range(0, swings.length).boxed().filter(i -> !inputs.ofWords(i) && inputs.spreads().get(i).low() != inputs.spreads().get(i).high())
+        return IntStream.range(0, swings.length).boxed().filter(i -> inputs.ofRange(i) && inputs.spreads().get(i).low() != inputs.spreads().get(i).high())
                 .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(2).mapToInt(i -> i).toArray();
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.core.whatif.CorrelatedPoints;
+import org.amberyard.core.whatif.Discrete;
 import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.IndexPlan;
@@ -29,7 +30,9 @@ final class UncertainInputs {
     private static final double SEARCHED = 4;
     /** Samples of which draws are taken in turn, so that the scatter of their means tells the error of the mean. */
     private static final int SAMPLES = 8;
-    private static final int LEAST_DRAWS_OF_SAMPLES = 80;
+    private static final int LEAST_DRAWS_OF_A_SAMPLE = 10;
+    /** So many draws for each input make it possible to pair a sample anew. */
+    private static final int PER_CORRELATED_INPUT = 3;
     /** The place in its list of the word that a field has now. */
     private static final double UNCHANGED_WORD = -1;
 
@@ -79,6 +82,11 @@ final class UncertainInputs {
         return wordy.get(input);
     }
 
+    /** True for an input that may take any value of a range, and not only those of a list. */
+    boolean ofRange(int input) {
+        return !(distribution(input) instanceof Discrete);
+    }
+
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value) {
         if (!ofWords(input)) {
@@ -107,12 +115,17 @@ final class UncertainInputs {
         return values;
     }
 
-    /** Values of all inputs, draw by draw. */
+    /** Values of all inputs, draw by draw. Each sample is correlated by itself, so that samples stay independent of each other. */
     Draws draws(int draws) {
         int samples = replicates();
-        UnitPoints points = samples == 1 ? sample(whatIf.getSeed(), draws, distributions.size())
-                : ReplicatedPoints.of(whatIf.getSeed(), samples, seed -> sample(seed, (draws + samples - 1) / samples, distributions.size()));
-        return new Draws(correlated(points, draws, 1), distributions);
+        int each = (draws + samples - 1) / samples;
+        UnitPoints points = samples == 1 ? paired(whatIf.getSeed(), draws)
+                : ReplicatedPoints.of(whatIf.getSeed(), samples, seed -> paired(seed, each));
+        return new Draws(points, distributions);
+    }
+
+    private UnitPoints paired(long seed, int draws) {
+        return correlated(sample(seed, draws, distributions.size()), draws, 1);
     }
 
     /** Values of all inputs, draw by draw, to which surfaces are fitted: spread evenly and independent of each other. */
@@ -122,7 +135,9 @@ final class UncertainInputs {
 
     /** Samples that draws are taken from in turn; 1 where draws are independent, or too few. */
     int replicates() {
-        return whatIf.getSampling() == Sampling.RANDOM || whatIf.getDraws() < LEAST_DRAWS_OF_SAMPLES ? 1 : SAMPLES;
+        int least = Math.max(LEAST_DRAWS_OF_A_SAMPLE, whatIf.getCorrelations().isEmpty() ? 0 : PER_CORRELATED_INPUT * distributions.size());
+        return whatIf.getSampling() == Sampling.RANDOM && whatIf.getCorrelations().isEmpty() || whatIf.getDraws() < SAMPLES * least ? 1
+                : SAMPLES;
     }
 
     private UnitPoints sample(long seed, int draws, int dimensions) {
