@@ -192,7 +192,7 @@ class StudyWhatIfTest {
         list(lists, "Bus price", "ElectricType", "Electric C 150", "purchasePrice", "1.1");
         StudyWhatIf whatIf = new StudyWhatIf(lists, base, 2);
         assertArrayEquals(new double[] {0.8, 1.2}, whatIf.uncertain().ends(0), 0);
-        assertArrayEquals(new int[] {0}, whatIf.widest(new WhatIfParts(whatIf).oneAtATime(Progress.NONE)));
+        assertArrayEquals(new int[0], whatIf.widest(new WhatIfParts(whatIf).oneAtATime(Progress.NONE)));
         lists.getWhatIf().getInputs().remove(1);
         assertTrue(new StudyWhatIf(lists, base, 2).byPrices());
     }
