@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.meta.ClockTime;
@@ -29,76 +28,9 @@ final class RouteSheet implements SheetKind {
     private static final String KEY = "name";
     private static final String CLIMB = "climbPerDay";
     private static final String LAYOVER = "layover";
-    private static final String PART = "part";
-    private static final String RUN = "run";
-    private static final Pattern NOTHING = Pattern.compile("[0.,]*");
     private static final int NOON_MIN = 12 * 60;
     private static final Map<String, Layover> LAYOVERS = Map.of("depot", Layover.YARD, "yard", Layover.YARD, "garage", Layover.YARD,
             "school", Layover.SCHOOL, "home", Layover.HOME, "park-out", Layover.HOME, "park out", Layover.HOME);
-
-    /** A part of the day with its columns. */
-    private enum Part {
-        AM(RunKind.MORNING, "AM", "am", "morning"), MIDDAY(RunKind.MIDDAY, "Midday", "midday", "noon"),
-        PM(RunKind.AFTERNOON, "PM", "pm", "afternoon");
-
-        private final RunKind kind;
-        private final String label;
-        private final List<String> words;
-
-        Part(RunKind kind, String label, String... words) {
-            this.kind = kind;
-            this.label = label;
-            this.words = List.of(words);
-        }
-
-        private String id(String what) {
-            return label.toLowerCase(Locale.ROOT) + what;
-        }
-
-        private String[] called(String... names) {
-            return words.stream().flatMap(w -> Arrays.stream(names).map(n -> w + " " + n)).toArray(String[]::new);
-        }
-
-        private List<SheetColumn> columns() {
-            return List.of(
-                    clock(id("Depart"), label + " departure", "Departure of the " + kind.getLiteral() + " run.", called("depart", "departure", "start", "out")),
-                    clock(id("Return"), label + " return", "End of the " + kind.getLiteral() + " run.", called("return", "arrival", "end", "in")),
-                    SheetColumn.derived(id("Distance"), label + " distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
-                            "Distance of the " + kind.getLiteral() + " run, deadhead included; empty or 0 for no such run.",
-                            called("miles", "distance", "km", "mileage")));
-        }
-
-        /** The part of the day that a word names. */
-        private static Optional<Part> named(String word) {
-            String small = word.strip().toLowerCase(Locale.ROOT);
-            return Arrays.stream(values()).filter(p -> p.words.contains(small) || p.kind.getLiteral().equals(small)).findFirst();
-        }
-
-        /** The column of a row that tells something of the run of this part. */
-        private String in(MappedRow row, String what) {
-            return row.has(PART) ? RUN + what : id(what);
-        }
-
-        /** True when a row tells the run of this part. */
-        private boolean isIn(MappedRow row) {
-            return row.has(PART) ? named(row.cell(PART).text()).filter(p -> p == this).isPresent()
-                    : row.has(id("Depart")) || !NOTHING.matcher(row.cell(id("Distance")).text()).matches();
-        }
-
-        private static List<SheetColumn> ownRowColumns() {
-            return List.of(
-                    SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
-                            "AM, midday or PM, where each run has a row of its own; empty where the runs stand side by side.", "am pm", "period", "session"),
-                    clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
-                    clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "end"),
-                    SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
-                            "Distance of the run of a row of its own, deadhead included.", "miles", "run miles", "mileage"));
-        }
-
-        private static SheetColumn clock(String id, String label, String meaning, String... also) {
-            return SheetColumn.derived(id, label, SheetColumn.Content.CLOCK, Unit.CLOCK, meaning, also);
-        }
-    }
 
     @Override
     public String id() {
@@ -123,8 +55,8 @@ final class RouteSheet implements SheetKind {
                 SheetColumn.of(Literals.ROUTE__BODY_TYPE, "body type required", "body", "bus type"),
                 SheetColumn.of(Literals.ROUTE__LIFT_REQUIRED, "lift required", "wheelchair lift"),
                 SheetColumn.of(Literals.ROUTE__RIDERS, "max riders", "riders", "students", "load")));
-        Arrays.stream(Part.values()).forEach(part -> columns.addAll(part.columns()));
-        columns.addAll(Part.ownRowColumns());
+        Arrays.stream(DayPart.values()).forEach(part -> columns.addAll(part.columns()));
+        columns.addAll(DayPart.ownRowColumns());
         columns.add(SheetColumn.of(Literals.RUN__STOPS, "stops per run"));
         columns.add(SheetColumn.derived(CLIMB, "Climb per day", SheetColumn.Content.NUMBER, Unit.METRE,
                 "All climbs of the day; each run takes its part by distance.", "elev gain ft day", "elevation gain", "elev gain", "climb"));
@@ -150,7 +82,7 @@ final class RouteSheet implements SheetKind {
         }
         FieldValue values = new FieldValue(outcome.study());
         rowsOf(sheet, values, outcome).forEach((route, rows) -> {
-            for (Part part : Part.values()) {
+            for (DayPart part : DayPart.values()) {
                 run(rows, route, part, outcome);
             }
             rows.forEach(row -> outcome.attempt(row, () -> details(row, rows.size() > 1, route, values, outcome)));
@@ -176,7 +108,7 @@ final class RouteSheet implements SheetKind {
     }
 
     private static boolean tellDifferentRuns(MappedRow one, MappedRow other) {
-        List<Part> parts = Arrays.stream(Part.values()).toList();
+        List<DayPart> parts = List.of(DayPart.values());
         return parts.stream().anyMatch(p -> p.isIn(one)) && parts.stream().anyMatch(p -> p.isIn(other))
                 && parts.stream().noneMatch(p -> p.isIn(one) && p.isIn(other));
     }
@@ -189,31 +121,31 @@ final class RouteSheet implements SheetKind {
         return route;
     }
 
-    private static void run(List<MappedRow> rows, Route route, Part part, SheetOutcome outcome) {
-        List<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind).toList();
+    private static void run(List<MappedRow> rows, Route route, DayPart part, SheetOutcome outcome) {
+        List<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind()).toList();
         Optional<MappedRow> told = rows.stream().filter(part::isIn).findFirst();
         told.ifPresent(row -> outcome.attempt(row, () -> run(row, route, part, known, outcome)));
         if (told.isEmpty() && !known.isEmpty()) {
-            outcome.remark("Row " + rows.get(0).number() + ": the " + part.kind.getLiteral() + " run of " + route.getName()
+            outcome.remark("Row " + rows.get(0).number() + ": the " + part.word() + " run of " + route.getName()
                     + " is not on the sheet and stays as it is.");
         }
     }
 
-    private static void run(MappedRow row, Route route, Part part, List<Run> known, SheetOutcome outcome) throws CellFault {
+    private static void run(MappedRow row, Route route, DayPart part, List<Run> known, SheetOutcome outcome) throws CellFault {
         if (known.size() > 1) {
-            throw row.wrong(part.in(row, "Depart"), route.getName() + " has " + known.size() + " " + part.kind.getLiteral()
+            throw row.wrong(part.in(row, "Depart"), route.getName() + " has " + known.size() + " " + part.word()
                     + " runs in the study, of which the sheet tells one; join them in the study, or clear the run in the sheet.");
         }
         OptionalDouble distance = row.number(part.in(row, "Distance"));
         if (distance.orElse(0) <= 0) {
-            throw row.wrong(part.in(row, "Distance"), "The " + part.kind.getLiteral() + " run of " + route.getName()
+            throw row.wrong(part.in(row, "Distance"), "The " + part.word() + " run of " + route.getName()
                     + " has a departure but no distance; enter one above 0.");
         }
         int departMin = row.minutes(part.in(row, "Depart"));
         int returnMin = row.minutes(part.in(row, "Return"));
-        if (part == Part.AM && departMin >= NOON_MIN || part == Part.PM && departMin < NOON_MIN) {
+        if (part == DayPart.AM && departMin >= NOON_MIN || part == DayPart.PM && departMin < NOON_MIN) {
             throw row.wrong(part.in(row, "Depart"), route.getName() + " departs at " + ClockTime.text(departMin) + " on its "
-                    + part.kind.getLiteral() + " run; is that before or after noon?");
+                    + part.word() + " run; is that before or after noon?");
         }
         if (returnMin <= departMin) {
             throw row.wrong(part.in(row, "Return"), route.getName() + " returns at " + ClockTime.text(returnMin) + ", not after its departure at "
@@ -225,20 +157,20 @@ final class RouteSheet implements SheetKind {
         outcome.set(row.number(), run, Literals.RUN__DISTANCE_KM, distance.getAsDouble());
     }
 
-    private static Run added(MappedRow row, Route route, Part part, SheetOutcome outcome) {
+    private static Run added(MappedRow row, Route route, DayPart part, SheetOutcome outcome) {
         Run run = RoutesFactory.eINSTANCE.createRun();
-        run.setName(part.label);
-        run.setKind(part.kind);
+        run.setName(part.label());
+        run.setKind(part.kind());
         run.setCalendar(outcome.study().getCalendars().get(0));
-        int place = (int) route.getRuns().stream().filter(r -> r.getKind().compareTo(part.kind) < 0).count();
+        int place = (int) route.getRuns().stream().filter(r -> r.getKind().compareTo(part.kind()) < 0).count();
         route.getRuns().add(place, run);
         outcome.added(row.number(), run);
         return run;
     }
 
     private void details(MappedRow row, boolean oneOfSeveral, Route route, FieldValue values, SheetOutcome outcome) throws CellFault {
-        if (row.has(PART) && Part.named(row.cell(PART).text()).isEmpty()) {
-            throw row.fault(PART, "AM, midday or PM");
+        if (row.has(DayPart.PART) && DayPart.named(row.cell(DayPart.PART).text()).isEmpty()) {
+            throw row.fault(DayPart.PART, "AM, midday or PM");
         }
         OptionalDouble climbM = row.number(CLIMB);
         Optional<Object> stops = values.of(row, SheetColumn.of(Literals.RUN__STOPS));
@@ -249,7 +181,7 @@ final class RouteSheet implements SheetKind {
                     + "the climb.");
         }
         for (Run run : route.getRuns()) {
-            boolean meant = !oneOfSeveral || Arrays.stream(Part.values()).anyMatch(p -> p.kind == run.getKind() && p.isIn(row));
+            boolean meant = !oneOfSeveral || Arrays.stream(DayPart.values()).anyMatch(p -> p.kind() == run.getKind() && p.isIn(row));
             stops.filter(v -> meant).ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
             climbM.ifPresent(m -> outcome.set(row.number(), run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
             boolean last = run == route.getRuns().get(route.getRuns().size() - 1);
