@@ -50,8 +50,8 @@ final class HtmlText {
     }
 
     private String page(String inHead) {
-        html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\" xml:lang=\"en-US\"><head>"
-                + "<meta charset=\"UTF-8\"/><title>").append(escaped(document.title()))
+        html.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\" xml:lang=\"en-US\"><head><meta "
+                + "charset=\"UTF-8\"/><title>").append(escaped(document.title()))
                 .append("</title>\n<meta name=\"subject\" content=\"")
                 .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
                 .append("\"/>\n<style>\n").append(style()).append("</style>\n");

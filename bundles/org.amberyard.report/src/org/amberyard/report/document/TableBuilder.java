@@ -17,8 +17,8 @@ import java.util.function.ToDoubleFunction;
  */
 public final class TableBuilder<R> {
     /** How lines and totals are rounded where nothing else is said. */
-    public static final String ADDS_UP = "Totals are rounded once from unrounded figures; lines are rounded so that they add up to "
-            + "them (largest remainder), each within one unit of the last digit.";
+    public static final String ADDS_UP = "Totals are rounded once from unrounded figures; lines are rounded so that they add up "
+            + "to them (largest remainder), each within one unit of the last digit.";
     private static final double WIDE = 2;
 
     private final String name;

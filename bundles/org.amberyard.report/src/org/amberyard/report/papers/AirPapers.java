@@ -75,7 +75,8 @@ final class AirPapers {
         TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, as CO2e");
         beforeAndAfter(table, Pollutant.CO2E);
         return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
-                .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.").note(METHOD)
+                .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.")
+                .note(METHOD)
                 .mark(mark).of(buses);
     }
 
@@ -126,8 +127,8 @@ final class AirPapers {
                 .sum("Power plants", "kg CO2e", CellFormat.WHOLE, l -> mass(l, "power_plants"))
                 .across("Together", "kg CO2e", CellFormat.WHOLE, 2)
                 .optional("Fuel upstream, in no total", "kg CO2e", CellFormat.WHOLE, l -> l.number("upstream"))
-                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of the "
-                        + "grid in the year. Together: sum of the two printed figures.")
+                .note("Plan “" + in.plan().name() + "”. Power plants: energy at the meter with line losses times the factor of "
+                        + "the grid in the year. Together: sum of the two printed figures.")
                 .mark(PlaceholderUse.inEmissions(in.result()) ? PlaceholderUse.WORDS : "").of(years);
     }
 

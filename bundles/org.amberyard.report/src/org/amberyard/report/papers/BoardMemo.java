@@ -76,8 +76,7 @@ final class BoardMemo {
 
     private Section money() {
         return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal "
-                + "year, in "
-                + "money of the year, all sources counted; money that comes in is negative."), budget(),
+                + "year, in money of the year, all sources counted; money that comes in is negative."), budget(),
                 new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
                         "Figure 2. To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
     }

@@ -50,7 +50,8 @@ final class BudgetPapers {
         List<Line> lines = money.lines().stream().filter(l -> l.funded().purchase().kind() != Purchase.Kind.BUS).toList();
         return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
-                .text("Item", 2.6, l -> l.funded().purchase().name()).text("Category, by its name", 1.2, l -> WorkCategory.of(l.funded().purchase()).label())
+                .text("Item", 2.6, l -> l.funded().purchase().name())
+                .text("Category, by its name", 1.2, l -> WorkCategory.of(l.funded().purchase()).label())
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
                 .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
                 .count())
@@ -114,10 +115,9 @@ final class BudgetPapers {
                 new Row("Construction: site works", l -> l.funded().purchase().kind() == Purchase.Kind.SITE_WORK),
                 new Row("Other: training and tools", l -> l.funded().purchase().kind() == Purchase.Kind.TRAINING));
         return budget("T4b", "T4b. Budget by object class", "Object class", rows)
-                .note("The study holds no personnel, fringe benefits, travel, "
-                + "supplies, contracts or indirect costs; add them where the project has them. Ports stand with their "
-                + "installation, "
-                + "which table T3 shows apart.").sums(ProjectMoney.ROUNDING).of(rows);
+                .note("The study holds no personnel, fringe benefits, travel, supplies, contracts or indirect costs; add them "
+                        + "where the project has them. Ports stand with their installation, which table T3 shows apart.")
+                .sums(ProjectMoney.ROUNDING).of(rows);
     }
 
     private TableBuilder<Row> budget(String name, String title, String first, List<Row> rows) {
@@ -133,8 +133,8 @@ final class BudgetPapers {
         return table.toFill("Match, in kind").checkedSum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
                 .filter(r.which()).map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue(), money.unroundedTotal())
                 .check(money.balances() ? "Check, unrounded: balances" : "Check, unrounded: does not balance")
-                .note("Check: costs and sources as the results have them, each summed unrounded. It balances when the sources come "
-                        + "to the costs and no printed total is further off than rounding.");
+                .note("Check: costs and sources as the results have them, each summed unrounded. It balances when the sources "
+                        + "come to the costs and no printed total is further off than rounding.");
     }
 
     private void column(TableBuilder<Row> table, String label, Column column) {
@@ -176,8 +176,8 @@ final class BudgetPapers {
                 .sum("Own money", in.currency(), CellFormat.WHOLE, l -> own(l).doubleValue())
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
-                + "priority; "
-                        + "where two may not be combined, the first that is applied pays.").note(inFull()).sums(ProjectMoney.ROUNDING)
+                        + "priority; where two may not be combined, the first that is applied pays.")
+                .note(inFull()).sums(ProjectMoney.ROUNDING)
                         .of(money.lines());
     }
 

@@ -26,8 +26,8 @@ final class EvidencePapers {
                 .optional("Days a year that fail, aged", "d", CellFormat.WHOLE, l -> l.number("failing_days_aged"))
                 .text("What makes it work", 2.6, l -> l.text("best_remedy"))
                 .note("Each route is driven second by second on the coldest and hottest operated day of every month, with heat, "
-                + "aged packs "
-                        + "and the study's charging habit. What is left stands above the reserve; below zero the bus fails.")
+                        + "aged packs and the study's charging habit. What is left stands above the reserve; below zero the bus "
+                        + "fails.")
                         .of(lines));
     }
 

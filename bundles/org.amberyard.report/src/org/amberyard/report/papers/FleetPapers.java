@@ -71,7 +71,7 @@ final class FleetPapers {
                 0.6)
                 .toFill("Owner", 0.9).toFill("Lien (yes, no)", 0.7)
                 .note(in.choices().wholeVins() ? "Vehicle identification numbers are shown in full: agency's copy, not for the "
-                + "public."
+                        + "public."
                         : "Public copy: of vehicle identification numbers the last " + SHOWN_OF_VIN + " signs are shown.")
                         .of(lines);
     }
@@ -95,10 +95,8 @@ final class FleetPapers {
                 .text("Disposal", 1.2, this::disposal).toFill("Odometer read on").toFill("Days a week", 0.8).toFill("Disposal date")
                 .toFill("Evidence")
                 .note("Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
-                + "the "
-                        + "study computes them from routes and logs. “Would have left”: year in which the bus would leave its "
-                        + "place "
-                        + "in “" + in.result().baseline().name() + "”.").of(lines);
+                        + "the study computes them from routes and logs. “Would have left”: year in which the bus would leave "
+                        + "its place in “" + in.result().baseline().name() + "”.").of(lines);
     }
 
     private BusInput place(Line line) {
@@ -130,8 +128,8 @@ final class FleetPapers {
                 .toFill("Model year", 0.7).toFill("Seats", 0.6).toFill("Claimed range").toFill("Schools served")
                 .note("“Left on the worst day”: distance that the energy above the reserve of " + CellFormat.PERCENT.print(
                         CellFormat.PERCENT.rounded(in.study().rules().reserveShare())) + " is good for after the tightest of the "
-                        + "coldest operated days, with a new pack and with one at the end of its service; below zero the bus "
-                        + "fails. “Range verified”: distance of the day with what is left.")
+                                + "coldest operated days, with a new pack and with one at the end of its service; below zero the "
+                                + "bus fails. “Range verified”: distance of the day with what is left.")
                 .of(lines);
     }
 

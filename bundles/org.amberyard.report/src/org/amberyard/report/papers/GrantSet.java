@@ -41,8 +41,8 @@ final class GrantSet {
         List<String> points = new ArrayList<>();
         points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
         points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
-                + " in money of the years of purchase; "
-                + "programmes pay " + CellFormat.WHOLE.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
+                + " in money of the years of purchase; programmes pay "
+                + CellFormat.WHOLE.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
                 + CellFormat.WHOLE.print(money.own()) + ".");
         money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
                 + CellFormat.WHOLE.print(money.paidBy(p)) + "."));

@@ -114,8 +114,8 @@ final class NeedPapers {
         List<Course> rows = new ArrayList<>(List.of(new Course("Everybody at the yard", "High-voltage awareness: what not to touch",
                 ""),
                 new Course("Drivers", "Driving, charging and what to do on the road", ""),
-                new Course(Skill.HIGH_VOLTAGE.word() + "s", "Isolation and work on high voltage, gloves and tools tested in their "
-                + "terms",
+                new Course(Skill.HIGH_VOLTAGE.word() + "s", "Isolation and work on high voltage, gloves and tools tested in "
+                        + "their terms",
                         highVoltage > 0 ? String.valueOf(highVoltage) : ""),
                 new Course("First responders and tow operators", "Walk-round of a bus, cut loops, storage of a damaged one", "")));
         in.plan().plan().oneOffs().forEach(o -> rows.add(new Course("as the plan says", o.name() + ", " + in.calendar(o.year())

@@ -45,8 +45,8 @@ final class ProjectBridge {
         return new TableBuilder<Step>("T8b", "T8b. From the budget to the cost of a ton").text("Step", 4, Step::what)
                 .sum("Capital", in.currency(), CellFormat.WHOLE, s -> s.capital().doubleValue())
                 .sum("Grants", in.currency(), CellFormat.WHOLE, s -> s.grant().doubleValue())
-                .sums("Total: the costs of table T8a. Steps are rounded once, the change of money with the rounding of the budget's "
-                        + "lines takes what is left.")
+                .sums("Total: the costs of table T8a. Steps are rounded once, the change of money with the rounding of the "
+                        + "budget's lines takes what is left.")
                 .of(new ProjectBridge(in).steps());
     }
 

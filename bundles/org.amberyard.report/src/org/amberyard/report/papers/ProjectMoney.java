@@ -33,8 +33,8 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** How amounts are rounded, for footnotes. */
     static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units (half "
-            + "to even) and its sources "
-            + "so that they add up to it (largest remainder); all totals are sums of these printed amounts.";
+            + "to even) and its sources so that they add up to it (largest remainder); all totals are sums of these printed "
+            + "amounts.";
 
     /** Whose money pays, as the columns of a budget have it. */
     enum Column {

@@ -51,7 +51,8 @@ final class RiskPapers {
         papers.addFunding();
         papers.addPacks();
         papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
-                + in.study().years() + " years." + spaced(SensitivityPapers.words(in)), "Table T18 says at which price the answer turns; look at it again each year.");
+                + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
+                "Table T18 says at which price the answer turns; look at it again each year.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
                 "Old buses are kept until the new ones are accepted; ports are energized first.");
         papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
@@ -89,7 +90,7 @@ final class RiskPapers {
             add("Load management fails", "All ports at full power would exceed the service from "
                     + in.calendar(connected.getAsInt())
                     + "; charging as planned stays within it.", "A listed load-management system that fails safe, or a larger "
-                    + "service.");
+                            + "service.");
         } else {
             add("The service is too small", "All ports at full power stay within it in every year.",
                     "The utility confirms it in writing.");

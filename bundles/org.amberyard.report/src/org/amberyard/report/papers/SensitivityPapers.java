@@ -18,8 +18,8 @@ import org.amberyard.report.document.TableBuilder;
 
 /** What a what-if says about a plan: which inputs decide, how likely the answer is. */
 final class SensitivityPapers {
-    private static final String NOT_RUN = "No what-if has been run on the study as it is. Enter what is uncertain under “What if” and run it, "
-            + "then write the documents again.";
+    private static final String NOT_RUN = "No what-if has been run on the study as it is. Enter what is uncertain under “What "
+            + "if” and run it, then write the documents again.";
     private static final double CHART_HEIGHT = 0.6;
     private static final double WIDE = 3;
 

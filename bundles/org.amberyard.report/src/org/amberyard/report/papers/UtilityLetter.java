@@ -35,14 +35,11 @@ final class UtilityLetter {
     }
 
     private Section request() {
-        return Section.of("What is asked for", new Block.Paragraph("We plan to charge electric school buses at the site below and "
-                + "ask for "
-                + "electric service for it. The figures are estimates of a planning study. Two measures of load are given and "
-                + "must not be "
-                + "mixed: all ports at full power, and charging as planned, which counts for sizing only under a listed "
-                + "load-management "
-                + "system. Please tell us what the existing service can carry, what has to be built, what it costs us and how "
-                + "long it takes."),
+        return Section.of("What is asked for", new Block.Paragraph("We plan to charge electric school buses at the site below "
+                + "and ask for electric service for it. The figures are estimates of a planning study. Two measures of load are "
+                + "given and must not be mixed: all ports at full power, and charging as planned, which counts for sizing only "
+                + "under a listed load-management system. Please tell us what the existing service can carry, what has to be "
+                + "built, what it costs us and how long it takes."),
                 items(), new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________"));
     }
 
@@ -72,10 +69,8 @@ final class UtilityLetter {
             blocks.add(shape(hours));
         }
         blocks.add(new Block.Caution("The local electrical code, the utility and a licensed electrician decide what may be built "
-                + "and connected. "
-                + "Charging counts as a continuous load and the building's measured demand as an existing one, both at 125 % "
-                + "(NFPA 70, 625.42 "
-                + "from memory and 220.87; check the edition in force)."));
+                + "and connected. Charging counts as a continuous load and the building's measured demand as an existing one, "
+                + "both at 125 % (NFPA 70, 625.42 from memory and 220.87; check the edition in force)."));
         return new Section("Load through the day", false, true, blocks);
     }
 
