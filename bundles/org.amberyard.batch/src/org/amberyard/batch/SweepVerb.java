@@ -64,6 +64,9 @@ final class SweepVerb implements Verb {
                 sweep.run(out, progress);
             }
         }
+        if (asked.get().study().getWhatIf().isFitted()) {
+            console.out().println("Every row is evaluated; a sweep does not read draws off fitted surfaces as the study asks for.");
+        }
         console.out().println(sweep.rows() + " rows are in " + file);
         return ExitCode.DONE;
     }
