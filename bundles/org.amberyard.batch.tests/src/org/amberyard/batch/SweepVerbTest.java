@@ -1,6 +1,7 @@
 package org.amberyard.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -30,14 +31,19 @@ class SweepVerbTest {
             .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize().toAbsolutePath();
     private static final int DRAWS = 30;
 
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     @TempDir
     private Path folder;
 
     private int run(String out, String threads) {
-        return new CommandLine().run(List.of("sweep", EXAMPLE.toString(), "--out", out, "--draws", String.valueOf(DRAWS), "--threads", threads),
-                folder, new PrintStream(new ByteArrayOutputStream()), new PrintStream(err, true, StandardCharsets.UTF_8));
+        return run(EXAMPLE, out, threads);
+    }
+
+    private int run(Path study, String file, String threads) {
+        return new CommandLine().run(List.of("sweep", study.toString(), "--out", file, "--draws", String.valueOf(DRAWS), "--threads", threads),
+                folder, new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
     }
 
     @Test
@@ -83,6 +89,19 @@ class SweepVerbTest {
             assertEquals("before", Files.readString(folder.resolve(name)));
         }
         assertEquals(2, folder.toFile().list().length);
+    }
+
+    @Test
+    void thatSurfacesAreNotUsedIsSaidWhereTheStudyAsksForThem() throws Exception {
+        Study study = StudyFile.load(EXAMPLE);
+        study.getWhatIf().setFitted(true);
+        Path fitted = folder.resolve("fitted.amberyard");
+        StudyFile.save(study, fitted);
+        assertEquals(0, run("rows.csv", "2"));
+        assertFalse(out.toString(StandardCharsets.UTF_8).contains("surfaces"));
+        assertEquals(0, run(fitted, "fitted.csv", "2"));
+        assertTrue(out.toString(StandardCharsets.UTF_8).contains("Every row is evaluated; a sweep does not read draws off fitted surfaces"));
+        assertEquals(Files.readString(folder.resolve("rows.csv")), Files.readString(folder.resolve("fitted.csv")));
     }
 
     @Test

@@ -56,6 +56,9 @@ final class SweepVerb implements Verb {
         }
         StudySweep sweep = new StudySweep(asked.get().study(), asked.get().base(), asked.get().threads());
         write(sweep, file.toAbsolutePath(), ProgressLines.timed(console.err(), "Sweep"));
+        if (asked.get().study().getWhatIf().isFitted()) {
+            console.out().println("Every row is evaluated; a sweep does not read draws off fitted surfaces as the study asks for.");
+        }
         console.out().println(sweep.rows() + " rows are in " + file);
         return ExitCode.DONE;
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
@@ -62,6 +64,10 @@ class WhatIfChartsTest {
     }
 
     private static WhatIfResults results() {
+        return results(FitErrors.none(BASE));
+    }
+
+    private static WhatIfResults results(FitErrors missed) {
         TornadoPlan plan = new TornadoPlan(List.of(new Spread(0, 1, 2), new Spread(0, 1, 2)));
         Random random = new Random(1);
         double[][] drawn = new double[DRAWS][];
@@ -86,11 +92,11 @@ class WhatIfChartsTest {
                 Optional.of(new OneAtATime(plan, costs(IntStream.range(0, plan.evaluations()).mapToObj(plan::at).toArray(double[][]::new)))),
                 Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))),
                 Optional.of(new AllTogether(BASE, new RunEnd(DRAWS, RunEnd.Reason.COMPLETE), costs(drawn), appropriations,
-                        new double[DRAWS], 8, new double[BASE.plans().size()])),
+                        new double[DRAWS], 8, missed)),
                 Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
                         .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
-                Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1)),
-                Optional.of(new BreakEvenLine(0, 1, 0, 4, BASE.plans().stream().map(p -> List.of(new BreakEvenCurve(1, at))).toList())));
+                Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, missed)),
+                Optional.of(new BreakEvenLine(0, 1, 0, 4, BASE.plans().stream().map(p -> List.of(new BreakEvenCurve(1, at))).toList(), missed)));
     }
 
     @ParameterizedTest
@@ -133,6 +139,33 @@ class WhatIfChartsTest {
         Chart chart = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light());
         assertEquals("A", chart.data().rows().get(0).get(0));
         assertEquals(100 * 1e4 / (1e4 + 900), (double) chart.data().rows().get(0).get(4), 25);
+    }
+
+    @Test
+    void whatDecidesIsSaidWithItsInterval() {
+        String words = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light()).textAlternative();
+        assertTrue(words.matches("Of the variance of the saving of “.*”, A explains about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"), words);
+    }
+
+    /** Draws from 0 to 2,000 every year: the 95th percentile is one that a draw in twenty exceeds. */
+    @Test
+    void theBudgetAtRiskIsAPercentile() {
+        String words = WhatIfChart.BUDGET.of(results(), PLAN, ChartTheme.light()).textAlternative();
+        assertTrue(words.contains(": one draw in twenty is "), words);
+        assertFalse(words.contains("worst"), words);
+    }
+
+    @Test
+    void figuresOffASurfaceSaySo() {
+        int years = BASE.input().years();
+        FitErrors missed = new FitErrors(Collections.nCopies(BASE.plans().size(), 7.0), Collections.nCopies(BASE.plans().size(), 5.0),
+                Collections.nCopies(BASE.plans().size(), Collections.nCopies(years, 3.0)));
+        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BREAK_EVEN,
+                WhatIfChart.BUDGET)) {
+            String words = kind.of(results(missed), PLAN, ChartTheme.light()).textAlternative();
+            assertTrue(words.contains("fitted surface, which misses an evaluation by USD " + (kind == WhatIfChart.BUDGET ? 3 : 5)), words);
+        }
+        assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
     }
 
     @Test

@@ -102,9 +102,15 @@ final class AppropriationFanChart {
         int worst = IntStream.range(0, years.size()).boxed().max((a, b) -> Double.compare(risk(a).atRisk(), risk(b).atRisk()))
                 .orElseThrow();
         String against = cap().isPresent() ? "the cap" : "what the study appropriates";
-        return "“" + plans.name() + "”: most is at risk in " + calendar(worst) + ": " + plans.money(risk(worst).atRisk()) + " above "
-                + against + " in the worst of twenty draws; above it at all in " + Figures.wholePercent(risk(worst).over().share())
-                + " of the draws.";
+        return "“" + plans.name() + "”: most is at risk in " + calendar(worst) + ": " + reached(risk(worst).atRisk(), against)
+                + "; above it at all in " + Figures.wholePercent(risk(worst).over().share())
+                + " of the draws." + plans.fitted(run.missed().appropriations().get(plans.plan()).get(worst));
+    }
+
+    /** A value that one draw in twenty exceeds. */
+    private String reached(double amount, String limit) {
+        return "one draw in twenty is " + (amount < 0 ? "less than " + plans.money(-amount) + " below " : plans.money(amount)
+                + " or more above ") + limit;
     }
 
     private ChartData data() {

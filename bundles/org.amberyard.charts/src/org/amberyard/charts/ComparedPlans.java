@@ -35,6 +35,11 @@ record ComparedPlans(WhatIfResults results, int plan) {
         return Figures.money(currency(), amount);
     }
 
+    /** That figures are read off a fitted surface, and by how much it misses them; nothing where it misses nothing. */
+    String fitted(double missed) {
+        return missed == 0 ? "" : " Read off a fitted surface, which misses an evaluation by " + money(missed) + " (root mean square).";
+    }
+
     /** Label of an axis of savings. */
     String savingLabel() {
         return "Saving against “" + baselineName() + "” (" + StatedMoney.present(base().input()) + ")";
@@ -43,5 +48,4 @@ record ComparedPlans(WhatIfResults results, int plan) {
     String input(int place) {
         return results.inputs().names().get(place);
     }
-
 }

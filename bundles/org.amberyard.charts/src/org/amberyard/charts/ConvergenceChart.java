@@ -64,7 +64,8 @@ final class ConvergenceChart {
         Convergence last = course.get(course.size() - 1);
         String end = run.end().reason() == RunEnd.Reason.ENOUGH ? " The draws were enough." : "";
         return "“" + plans.name() + "” on the mean of " + Figures.whole(last.draws()) + " draws " + plans.saving(last.mean())
-                + ", give or take " + plans.money(last.standardError()) + " (standard error)." + end;
+                + ", give or take " + plans.money(last.standardError()) + " (standard error)." + end
+                + plans.fitted(run.missed().savings().get(plans.plan()));
     }
 
     private ChartData data() {

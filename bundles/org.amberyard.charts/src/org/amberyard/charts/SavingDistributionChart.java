@@ -146,8 +146,7 @@ final class SavingDistributionChart {
                 + Figures.whole(savings.length) + " draws (likely " + Figures.percent(cheaper.low()) + " to "
                 + Figures.percent(cheaper.high()) + "). Half the draws save more than " + plans.money(sorted.quantile(0.5))
                 + "; eight in ten lie between " + plans.money(sorted.quantile(0.1)) + " and " + plans.money(sorted.quantile(0.9)) + "."
-                + (run.missed(plans.plan()) == 0 ? "" : " Read off a fitted surface that misses its present cost by "
-                        + plans.money(run.missed(plans.plan())) + ".");
+                + plans.fitted(run.missed().savings().get(plans.plan()));
     }
 
     private ChartData data() {

@@ -24,7 +24,6 @@ final class VarianceSharesChart {
     private static final String TITLE = "What decides the saving";
     private static final int HEIGHT_AROUND = 150;
     private static final int HEIGHT_PER_INPUT = 36;
-    private static final double NAMED = 0.05;
 
     private final ComparedPlans plans;
     private final VarianceShares run;
@@ -90,13 +89,23 @@ final class VarianceSharesChart {
     }
 
     private String caption() {
-        List<Integer> named = order.stream().filter(g -> shares.first().get(g).value() >= NAMED).toList();
+        String fitted = plans.fitted(run.missed().savings().get(plans.plan()));
+        List<Integer> named = VarianceShares.deciding(shares);
         if (named.isEmpty()) {
-            return "No single input explains a twentieth of the variance of the saving of “" + plans.name() + "”.";
+            return "No single input explains a twentieth of the variance of the saving of “" + plans.name() + "”." + fitted;
         }
-        double sum = named.stream().mapToDouble(g -> shares.first().get(g).value()).sum();
-        return named.stream().map(run.groups()::get).collect(Collectors.joining(" and ")) + (named.size() > 1 ? " explain " : " explains ")
-                + Figures.wholePercent(Math.min(1, sum)) + " of the variance of the saving of “" + plans.name() + "”.";
+        return "Of the variance of the saving of “" + plans.name() + "”, " + named.stream().map(this::explained)
+                .collect(Collectors.joining(", ")) + "." + fitted;
+    }
+
+    private String explained(int group) {
+        Band band = shares.first().get(group);
+        return run.groups().get(group) + " explains about " + Figures.wholePercent(share(band.value())) + " by itself (likely "
+                + Figures.wholePercent(share(band.low())) + " to " + Figures.wholePercent(share(band.high())) + ")";
+    }
+
+    private static double share(double estimate) {
+        return Math.min(1, Math.max(0, estimate));
     }
 
     private ChartData data() {

@@ -105,7 +105,7 @@ public final class WhatIfTables {
                         case PLAN -> "the plan";
                         case OTHER -> "the baseline";
                         case NEITHER -> "neither";
-                    }));
+                    }, run.missed().savings().get(plan)));
                 }
             }
         }
@@ -113,7 +113,9 @@ public final class WhatIfTables {
         return new ResultTable("what_if_break_even", "Where plans cost the same", List.of(text("plan", "Plan", "Name of the plan."),
                 number("other", whatIf.names().get(run.second()), "Value of the second input."),
                 number("from", first + " from", "Lower end of a range of the first input."), number("to", first + " to", "Its upper end."),
-                text("cheaper", "Cheaper", "What costs less in the range.")), rows);
+                text("cheaper", "Cheaper", "What costs less in the range."),
+                amount("fit_error", "Error of the fit", "By how much the difference of the costs is missed that is read off a fitted surface, "
+                        + "root mean square; 0 where it is evaluated.")), rows);
     }
 
     /** Plans over all draws. */
@@ -123,7 +125,8 @@ public final class WhatIfTables {
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed(plan), run.moments(plan).mean(), error(run, plan),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed().presentCosts().get(plan),
+                    run.missed().savings().get(plan), run.moments(plan).mean(), error(run, plan),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
                     Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
@@ -133,7 +136,9 @@ public final class WhatIfTables {
                 new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
                         "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
                 amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; 0 "
-                        + "where none is."),
+                        + "where none is. Means and percentiles rest on such draws."),
+                amount("saving_fit_error", "Of the saving", "The same of the present cost of the baseline less that of the plan, on which "
+                        + "the share of draws rests."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
                 amount("standard_error", "Standard error", "Of the mean, from independent samples of draws, widened because these are few; empty while there are too few."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),
@@ -153,13 +158,15 @@ public final class WhatIfTables {
                 SortedDraws cost = run.appropriation(plan, year);
                 BudgetRisk risk = run.budgetRisk(plan, year, CONFIDENCE);
                 rows.add(List.of(name(plan), base.input().baseYear() + year, cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9),
-                        risk.atRisk(), percent(risk.over().band(CONFIDENCE).value())));
+                        run.missed().appropriations().get(plan).get(year), risk.atRisk(), percent(risk.over().band(CONFIDENCE).value())));
             }
         }
         return new ResultTable("what_if_budget", "What must be appropriated over all draws", List.of(
                 text("plan", "Plan", "Name of the plan."), new ResultColumn("year", "Year", "calendar year", Type.INTEGER, "Fiscal year."),
                 amount("p10", "P10", "Appropriation that one draw in ten stays below, money of the time of payment."),
                 amount("p50", "P50", "That half the draws stay below."), amount("p90", "P90", "That one draw in ten exceeds."),
+                amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; "
+                        + "0 where none is."),
                 amount("at_risk", "At risk", "What nineteen draws in twenty stay within above the plan's yearly cap, or above what the "
                         + "study appropriates where there is none; below zero when under it."),
                 share("over", "Above it", "Share of draws above that cap or appropriation.")), rows);
@@ -174,7 +181,7 @@ public final class WhatIfTables {
                 Band first = shares.first().get(group);
                 Band total = shares.total().get(group);
                 rows.add(List.of(name(plan), run.groups().get(group), percent(first.value()), percent(first.low()), percent(first.high()),
-                        percent(total.value()), percent(total.low()), percent(total.high())));
+                        percent(total.value()), percent(total.low()), percent(total.high()), run.missed().savings().get(plan)));
             }
         }
         return new ResultTable("variance_shares", "What explains the variance of the savings", List.of(
@@ -183,7 +190,9 @@ public final class WhatIfTables {
                 share("first_low", "Likely from", "Lower end of its 95 % interval (bootstrap)."), share("first_high", "Likely to", "Upper end."),
                 share("total", "With others", "Share that it explains by itself and together with others (total index)."),
                 share("total_low", "With others, from", "Lower end of its interval."),
-                share("total_high", "With others, to", "Upper end.")), rows);
+                share("total_high", "With others, to", "Upper end."),
+                amount("fit_error", "Error of the fit", "By how much a saving is missed that is read off a fitted surface, root mean square; "
+                        + "0 where none is. Intervals do not hold it.")), rows);
     }
 
     /** Savings over two inputs. */

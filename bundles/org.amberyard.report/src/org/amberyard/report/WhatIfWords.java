@@ -1,11 +1,9 @@
 package org.amberyard.report;
 
 import java.text.NumberFormat;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.SobolIndices;
@@ -17,8 +15,6 @@ import org.amberyard.core.variants.WhatIfResults;
 /** What a what-if says, in sentences. */
 public final class WhatIfWords {
     private static final double CONFIDENCE = 0.95;
-    /** Inputs that explain less are not named. */
-    private static final double LEAST_SHARE = 0.05;
 
     private final StudyResult base;
 
@@ -50,8 +46,9 @@ public final class WhatIfWords {
     }
 
     private String fitted(int plan, AllTogether draws) {
-        return draws.missed(plan) == 0 ? "" : " Draws are read off a fitted surface, which misses its present cost by "
-                + money(draws.missed(plan)) + " (root mean square).";
+        double missed = draws.missed().savings().get(plan);
+        return missed == 0 ? "" : " Draws are read off a fitted surface, which misses this difference by " + money(missed)
+                + " (root mean square).";
     }
 
     private String between(double low, double high) {
@@ -65,12 +62,14 @@ public final class WhatIfWords {
 
     private String deciding(int plan, VarianceShares shares) {
         SobolIndices of = shares.ofSaving(plan);
-        List<String> named = IntStream.range(0, shares.groups().size()).boxed()
-                .sorted(Comparator.comparingDouble((Integer g) -> -of.first().get(g).value()))
-                .filter(g -> of.first().get(g).value() >= LEAST_SHARE)
-                .map(g -> shares.groups().get(g) + " " + percent(of.first().get(g).value())).toList();
+        List<String> named = VarianceShares.deciding(of).stream()
+                .map(g -> shares.groups().get(g) + " (" + about(of.first().get(g)) + ")").toList();
         return named.isEmpty() ? "No single input explains a twentieth of the variance of its saving."
-                : "What its saving comes to is decided by " + String.join(", ", named) + " (share of the variance that each explains by itself).";
+                : "What its saving comes to is decided by " + String.join(", ", named) + ": shares of the variance that each explains by itself.";
+    }
+
+    private static String about(Band share) {
+        return "about " + percent(share.value()) + ", likely " + percent(share.low()) + " to " + percent(share.high());
     }
 
     private static String percent(double share) {

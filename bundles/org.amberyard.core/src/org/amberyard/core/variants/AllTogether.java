@@ -21,7 +21,7 @@ public final class AllTogether {
     private final double[][][] appropriations;
     private final double[] wholly;
     private final int replicates;
-    private final double[] missed;
+    private final FitErrors missed;
 
     /**
      * Of results.
@@ -30,10 +30,10 @@ public final class AllTogether {
      * @param appropriations by plan, year and draw
      * @param wholly by draw: 1 where it was evaluated as a whole, 0 where its prices were enough
      * @param replicates independent samples that the draws were taken from in turn
-     * @param missed by plan: by how much its present cost is missed where draws are read off a surface, root mean square; else 0
+     * @param missed by how much draws are missed that are read off a surface
      */
     public AllTogether(StudyResult base, RunEnd end, double[][] presentCosts, double[][][] appropriations, double[] wholly,
-            int replicates, double[] missed) {
+            int replicates, FitErrors missed) {
         this.wholly = wholly;
         this.replicates = replicates;
         this.missed = missed;
@@ -53,9 +53,9 @@ public final class AllTogether {
         return (int) Arrays.stream(wholly).sum();
     }
 
-    /** By how much the present cost of a plan is missed where draws are read off a surface, root mean square; 0 where they are not. */
-    public double missed(int plan) {
-        return missed[plan];
+    /** By how much draws are missed that are read off a surface. */
+    public FitErrors missed() {
+        return missed;
     }
 
     /** Present cost of a plan in each draw, in their order. */

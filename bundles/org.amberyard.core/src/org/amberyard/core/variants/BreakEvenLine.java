@@ -11,8 +11,10 @@ import org.amberyard.core.whatif.BreakEvenCurve;
  * @param low least value looked at
  * @param high largest value looked at
  * @param plans by plan, a point for each value of the other input; no points for the baseline
+ * @param missed by how much results are missed that are read off a surface
  */
-public record BreakEvenLine(int first, int second, double low, double high, List<List<BreakEvenCurve>> plans) {
+public record BreakEvenLine(int first, int second, double low, double high, List<List<BreakEvenCurve>> plans,
+        FitErrors missed) {
 
     public BreakEvenLine {
         plans = plans.stream().map(List::copyOf).toList();

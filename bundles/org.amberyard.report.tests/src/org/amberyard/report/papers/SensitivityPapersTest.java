@@ -43,7 +43,8 @@ class SensitivityPapersTest {
     @Test
     void theAppendixTellsInWordsChartsAndNumberedTables() {
         Section section = SensitivityPapers.section(with, 70);
-        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words && words.text().contains("of " + DRAWS + " draws"));
+        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words && words.text().contains("of " + DRAWS + " draws")
+                && words.text().matches(".* is decided by .* \\(about \\d+ %, likely \\d+ % to \\d+ %\\).*"));
         assertTrue(section.blocks().stream().filter(Block.Figure.class::isInstance).count() >= 5);
         List<DataTable> tables = section.blocks().stream().filter(DataTable.class::isInstance).map(DataTable.class::cast).toList();
         assertTrue(tables.get(0).title().startsWith("Table 70. "), tables.get(0).title());

@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.whatif.Draws;
+import org.amberyard.core.whatif.Spread;
 import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
@@ -25,6 +29,7 @@ import org.junit.jupiter.api.Test;
 class FittedRunTest {
     private static final int DRAWS = 2000;
     private static final int PLAN = 1;
+    private static final int PUT_BACK = 30;
     private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
 
     private static Study study;
@@ -52,13 +57,51 @@ class FittedRunTest {
     void aDrawLiesAsNearToItsWholeEvaluationAsTheErrorSays() {
         AllTogether all = run.results().all().orElseThrow();
         assertEquals(DRAWS, all.end().draws());
-        double error = all.missed(PLAN);
+        double error = all.missed().presentCosts().get(PLAN);
         assertTrue(error > 0 && error < 0.001 * all.moments(PLAN).mean(), error + " of " + all.moments(PLAN).mean());
         StudyVariants variants = new StudyVariants(study);
         Draws draws = new UncertainInputs(study).draws(DRAWS);
-        for (int draw = 0; draw < 3; draw++) {
-            double whole = EVALUATOR.evaluate(variants.at(draws.at(draw))).plans().get(PLAN).measures().presentCost();
-            assertEquals(whole, all.presentCosts(PLAN)[draw], 5 * error);
+        double costs = 0;
+        double savings = 0;
+        for (int draw = 0; draw < PUT_BACK; draw++) {
+            StudyResult whole = EVALUATOR.evaluate(variants.at(draws.at(draw)));
+            double missed = whole.plans().get(PLAN).measures().presentCost() - all.presentCosts(PLAN)[draw];
+            costs += missed * missed / PUT_BACK;
+            double saving = missed - whole.baseline().measures().presentCost() + all.presentCosts(0)[draw];
+            savings += saving * saving / PUT_BACK;
+        }
+        assertEquals(1, Math.sqrt(costs) / error, 0.5);
+        assertEquals(1, Math.sqrt(savings) / all.missed().savings().get(PLAN), 0.5);
+    }
+
+    @Test
+    void errorsOfAppropriationsAndSharesAreToldToo() {
+        AllTogether all = run.results().all().orElseThrow();
+        assertTrue(all.missed().appropriations().get(PLAN).stream().allMatch(e -> e >= 0), all.missed().toString());
+        assertTrue(all.missed().appropriations().get(PLAN).stream().anyMatch(e -> e > 0), all.missed().toString());
+        assertEquals(all.missed(), run.results().shares().orElseThrow().missed());
+    }
+
+    /** No break-even is told where the surface was not fitted. */
+    @Test
+    void breakEvensAreLookedForWhereTheSurfaceWasFitted() {
+        BreakEvenLine line = run.results().breakEven().orElseThrow();
+        Spread spread = run.results().single().orElseThrow().spread(line.first());
+        assertEquals(List.of(spread.low(), spread.high()), List.of(line.low(), line.high()));
+        assertEquals(run.results().all().orElseThrow().missed(), line.missed());
+    }
+
+    /** What the two inputs together come to is not read off the surface. */
+    @Test
+    void theGridIsEvaluated() {
+        TwoTogether grid = run.results().grid().orElseThrow();
+        StudyVariants variants = new StudyVariants(study);
+        for (int e : new int[] {0, 65, 120}) {
+            double[] values = new double[2];
+            values[grid.first()] = grid.grid().first(e);
+            values[grid.second()] = grid.grid().second(e);
+            StudyResult whole = EVALUATOR.evaluate(variants.at(values));
+            assertEquals(whole.baseline().measures().presentCost() - whole.plans().get(PLAN).measures().presentCost(), grid.saving(PLAN)[e], 1e-6);
         }
     }
 
@@ -66,7 +109,7 @@ class FittedRunTest {
     void keptEvaluationsGiveTheSameSurfaces() {
         WhatIfRun opened = new WhatIfRun(study, base, 1, Optional.of(run.saved()));
         assertTrue(opened.isComplete());
-        assertEquals(run.results().all().orElseThrow().missed(PLAN), opened.results().all().orElseThrow().missed(PLAN), 0);
+        assertEquals(run.results().all().orElseThrow().missed(), opened.results().all().orElseThrow().missed());
         assertArrayEquals(run.results().all().orElseThrow().presentCosts(PLAN), opened.results().all().orElseThrow().presentCosts(PLAN), 0);
     }
 

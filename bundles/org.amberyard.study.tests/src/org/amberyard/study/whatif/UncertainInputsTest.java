@@ -59,6 +59,17 @@ class UncertainInputsTest {
         return IntStream.range(0, DRAWS).mapToObj(draws::at).mapToDouble(x -> 10 * x[0] + 3 * x[1] + x[0] * x[1] - x[2] * x[2]).toArray();
     }
 
+    /** A surface is fitted where its draws lie. */
+    @Test
+    void evaluationsToFitToAreCorrelatedAsDrawsAre() throws StudyFileException {
+        Draws fitted = new UncertainInputs(study()).fitted(200);
+        double[] first = IntStream.range(0, 200).mapToDouble(d -> fitted.at(d, 0)).toArray();
+        double[] second = IntStream.range(0, 200).mapToDouble(d -> fitted.at(d, 1)).toArray();
+        double[] apart = IntStream.range(0, 200).mapToDouble(d -> first[d] - second[d]).toArray();
+        double together = 1 - Moments.of(apart).variance() / (Moments.of(first).variance() + Moments.of(second).variance());
+        assertEquals(0.7, together, 0.05);
+    }
+
     @Test
     void fewDrawsOfManyInputsAreOneSample() throws StudyFileException {
         Study study = study();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,13 +22,15 @@ import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.InputCorrelation;
 import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** A what-if of two prices of the example with all its parts. */
+/** A what-if of three prices of the example, two of them correlated, with all its parts. */
 class WhatIfRunTest {
     private static final int REBATE = 2;
     private static final double WANTED = 4000;
@@ -41,7 +44,13 @@ class WhatIfRunTest {
         study = ExampleWhatIf.without(4000);
         UncertainInput diesel = ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
         diesel.setLow(0.3);
-        ExampleWhatIf.add(study, "Bus price", "ElectricType", "Electric C 150", "purchasePrice").setHigh(1.6);
+        UncertainInput bus = ExampleWhatIf.add(study, "Bus price", "ElectricType", "Electric C 150", "purchasePrice");
+        bus.setHigh(1.6);
+        UncertainInput pack = ExampleWhatIf.add(study, "Pack price", "PackPrice", "", "pricePerKwh");
+        InputCorrelation pair = WhatifFactory.eINSTANCE.createInputCorrelation();
+        pair.setFirst(bus);
+        pair.setSecond(pack);
+        study.getWhatIf().getCorrelations().add(pair);
         base = EVALUATOR.evaluate(StudyCompiler.compile(study));
     }
 
@@ -106,7 +115,8 @@ class WhatIfRunTest {
         StudyVariants variants = new StudyVariants(study);
         for (BreakEvenCurve point : points.subList(0, 2)) {
             for (double value : point.at().values()) {
-                double[] values = new double[2];
+                double[] values = new double[study.getWhatIf().getInputs().size()];
+                Arrays.fill(values, Double.NaN);
                 values[line.first()] = value;
                 values[line.second()] = point.other();
                 StudyResult at = EVALUATOR.evaluate(variants.at(values));

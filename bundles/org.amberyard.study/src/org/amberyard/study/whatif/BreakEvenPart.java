@@ -12,10 +12,12 @@ import java.util.stream.IntStream;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.whatif.BreakEvenCurve;
 
 /**
- * Finds where plans cost as much as the baseline along one input, for values of another. Points are kept in columns: plan, value of
+ * Finds where plans cost as much as the baseline along one input, for values of another; where surfaces stand in, only between the
+ * low and the high value of the input, where they were fitted. Points are kept in columns: plan, value of
  * the other input, and for each stretch its ends, which plan is cheaper, and whether the difference jumps at its end.
  */
 final class BreakEvenPart {
@@ -34,7 +36,7 @@ final class BreakEvenPart {
         this.whatIf = whatIf;
         this.first = widest[0];
         this.second = widest[1];
-        this.searched = whatIf.uncertain().searched(first);
+        this.searched = FittedDraws.wanted(whatIf) ? whatIf.steps(first, 2) : whatIf.uncertain().searched(first);
     }
 
     /**
@@ -77,8 +79,8 @@ final class BreakEvenPart {
         }
     }
 
-    /** The line that columns hold. */
-    BreakEvenLine of(double[][] columns) {
+    /** The line that columns hold, found on results that are missed by so much. */
+    BreakEvenLine of(double[][] columns, FitErrors missed) {
         List<List<BreakEvenCurve>> plans = new ArrayList<>();
         for (int plan = 0; plan < whatIf.base().plans().size(); plan++) {
             int of = plan;
@@ -87,7 +89,7 @@ final class BreakEvenPart {
                     .mapToObj(other -> new BreakEvenCurve(other, new BreakEven(Arrays.stream(rows)
                             .filter(row -> columns[1][row] == other).mapToObj(row -> stretch(columns, row)).toList()))).toList());
         }
-        return new BreakEvenLine(first, second, searched[0], searched[1], plans);
+        return new BreakEvenLine(first, second, searched[0], searched[1], plans, missed);
     }
 
     private static BreakEven.Stretch stretch(double[][] columns, int row) {

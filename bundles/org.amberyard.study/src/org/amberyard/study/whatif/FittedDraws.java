@@ -1,5 +1,7 @@
 package org.amberyard.study.whatif;
 
+import java.util.stream.IntStream;
+import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.QuadraticSurface;
@@ -62,8 +64,11 @@ final class FittedDraws {
         results[columns - 1] = 0;
     }
 
-    /** By how much a result is missed, root mean square. */
-    double error(int column) {
-        return surface.error(column);
+    /** By how much results are missed. */
+    FitErrors errors(OutcomeColumns of, int baseline) {
+        return new FitErrors(IntStream.range(0, of.plans()).mapToObj(p -> surface.error(of.presentCost(p))).toList(),
+                IntStream.range(0, of.plans()).mapToObj(p -> surface.error(of.presentCost(baseline), of.presentCost(p))).toList(),
+                IntStream.range(0, of.plans()).mapToObj(p -> IntStream.range(0, of.years())
+                        .mapToObj(y -> surface.error(of.appropriation(p, y))).toList()).toList());
     }
 }

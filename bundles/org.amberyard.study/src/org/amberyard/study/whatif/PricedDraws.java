@@ -33,6 +33,11 @@ final class PricedDraws {
         return PriceInputs.of(new StudyVariants(study), base.input(), inputs).map(prices -> new PricedDraws(prices, base, yards));
     }
 
+    /** True when draws are found from sums at their prices. */
+    boolean onSums() {
+        return sweep.isPresent();
+    }
+
     /** Draws of a block: many where one takes microseconds. */
     int blockDraws(int few, int many) {
         return sweep.isPresent() ? many : few;

@@ -23,6 +23,11 @@ public enum RunPart {
         this.label = label;
     }
 
+    /** True for parts of very many variants, for which surfaces may stand in. */
+    boolean isOfMany() {
+        return this == ALL || this == SHARES || this == BREAK_EVEN;
+    }
+
     /** Name for progress and messages. */
     public String label() {
         return label;

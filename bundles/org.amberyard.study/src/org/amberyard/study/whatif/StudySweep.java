@@ -11,7 +11,10 @@ import org.amberyard.core.whatif.BlockSink;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.model.study.Study;
 
-/** All draws of a what-if as rows, handed on as they are worked out and not kept: inputs, then for each plan what it comes to. */
+/**
+ * All draws of a what-if as rows, handed on as they are worked out and not kept: inputs, then for each plan what it comes to. Every
+ * row is evaluated, also where the study asks for draws that are read off fitted surfaces.
+ */
 public final class StudySweep {
     private final StudyWhatIf whatIf;
 

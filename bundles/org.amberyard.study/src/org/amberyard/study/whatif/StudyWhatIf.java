@@ -10,6 +10,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
@@ -32,8 +33,9 @@ import org.amberyard.model.whatif.Scenario;
  */
 public final class StudyWhatIf implements VariedInputs {
     static final int GRID_STEPS = 11;
-    /** An evaluation of the variance shares takes as long as a draw; as many rows as give about as many evaluations as draws. */
     private static final int LEAST_ROWS = 32;
+    /** Enough for intervals of a few hundredths. */
+    private static final int MOST_CHEAP_ROWS = 4096;
 
     private final Study study;
     private final StudyResult base;
@@ -145,17 +147,25 @@ public final class StudyWhatIf implements VariedInputs {
     }
 
     AllTogether together(KeptDraws kept, RunEnd end, Optional<FittedDraws> fit) {
-        double[] missed = IntStream.range(0, base.plans().size())
-                .mapToDouble(p -> fit.map(f -> f.error(outcomes.columns().presentCost(p))).orElse(0.0)).toArray();
-        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.columns().wholly()), inputs.replicates(), missed);
+        return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.columns().wholly()), inputs.replicates(),
+                missed(fit));
+    }
+
+    /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */
+    FitErrors missed(Optional<FittedDraws> fit) {
+        return fit.map(f -> f.errors(outcomes.columns(), base.input().baseline())).orElseGet(() -> FitErrors.none(base));
     }
 
     private IndexPlan indexPlan() {
         return inputs.indexPlan(rows());
     }
 
+    /** About as many evaluations as draws where each takes long; where they are cheap, as many rows as draws up to some thousands. */
     private int rows() {
-        return Math.max(LEAST_ROWS, study.getWhatIf().getDraws() / (2 + inputs.names().size()));
+        int draws = study.getWhatIf().getDraws();
+        boolean cheap = outcomes.onSums() || FittedDraws.wanted(this);
+        int each = cheap ? Math.min(draws, MOST_CHEAP_ROWS) : 0;
+        return Math.max(LEAST_ROWS, Math.max(each, draws / (2 + inputs.names().size())));
     }
 
     Evaluations shares() {
@@ -165,8 +175,8 @@ public final class StudyWhatIf implements VariedInputs {
     }
 
     /** With inputs that are correlated as one group. */
-    VarianceShares shares(KeptDraws kept) {
-        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed());
+    VarianceShares shares(KeptDraws kept, Optional<FittedDraws> fit) {
+        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed(), missed(fit));
     }
 
     private List<String> groupNames() {

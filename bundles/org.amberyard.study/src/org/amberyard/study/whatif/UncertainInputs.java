@@ -128,9 +128,10 @@ final class UncertainInputs {
         return correlated(sample(seed, draws, distributions.size()), draws, 1);
     }
 
-    /** Values of all inputs, draw by draw, to which surfaces are fitted: spread evenly and independent of each other. */
+    /** Values of all inputs, draw by draw, to which surfaces are fitted: spread evenly, and correlated as those that are read off. */
     Draws fitted(int draws) {
-        return new Draws(new LatinHypercube(whatIf.getSeed(), draws, distributions.size()), distributions);
+        UnitPoints even = new LatinHypercube(whatIf.getSeed(), draws, distributions.size());
+        return new Draws(correlated(even, draws, 1), distributions);
     }
 
     /** Samples that draws are taken from in turn; 1 where draws are independent, or too few. */

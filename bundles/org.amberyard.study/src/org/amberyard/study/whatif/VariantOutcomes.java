@@ -59,6 +59,11 @@ final class VariantOutcomes {
         return priced.isPresent();
     }
 
+    /** True when most variants take microseconds, found from sums at their prices. */
+    boolean onSums() {
+        return priced.filter(PricedDraws::onSums).isPresent();
+    }
+
     /**
      * Runs variants.
      *

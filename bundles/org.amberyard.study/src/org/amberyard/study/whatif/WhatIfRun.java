@@ -95,11 +95,10 @@ public final class WhatIfRun {
 
     /** Works a part out; false when it was stopped. */
     private boolean work(RunPart part, Progress progress, Consumer<WhatIfResults> soFar) {
+        whatIf.outcomes().use(part.isOfMany() ? fit() : Optional.empty());
         if (part == RunPart.BREAK_EVEN) {
-            whatIf.outcomes().use(fit());
             return findBreakEven(progress);
         }
-        whatIf.outcomes().use(part.compareTo(RunPart.FIT) > 0 ? fit() : Optional.empty());
         KeptDraws draws = kept.computeIfAbsent(part, p -> new KeptDraws());
         RunEnd end = part == RunPart.SCENARIOS ? whatIf.workScenarios(draws, progress)
                 : whatIf.work(plan.of(part, widest()), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
@@ -180,8 +179,8 @@ public final class WhatIfRun {
         boolean two = widest.length > 1;
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named), all(),
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
-                complete(RunPart.SHARES).map(whatIf::shares),
-                Optional.ofNullable(kept.get(RunPart.BREAK_EVEN)).filter(k -> two).map(k -> new BreakEvenPart(whatIf, widest).of(k.columns())));
+                complete(RunPart.SHARES).map(k -> whatIf.shares(k, fit())),
+                Optional.ofNullable(kept.get(RunPart.BREAK_EVEN)).filter(k -> two).map(k -> new BreakEvenPart(whatIf, widest).of(k.columns(), whatIf.missed(fit()))));
     }
 
     private Optional<AllTogether> all() {
