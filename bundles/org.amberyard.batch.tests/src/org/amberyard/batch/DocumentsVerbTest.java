@@ -49,7 +49,7 @@ class DocumentsVerbTest {
                 files.stream().map(f -> f.getFileName().toString()).toList());
         String page = Files.readString(folder.resolve("docs/grant-tables.html"));
         assertTrue(page.contains("Rebate buses only") && page.contains("2026-08-31"));
-        assertTrue(page.indexOf("T8. What a ton") < page.indexOf("T4a. Budget"), "in the order asked");
+        assertTrue(page.indexOf("T8a. What a ton") < page.indexOf("T4a. Budget"), "in the order asked");
         assertFalse(page.contains("T1a."));
         byte[] before = Files.readAllBytes(files.get(3));
         run(words);
@@ -59,7 +59,7 @@ class DocumentsVerbTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "--kind|letter|--kind has “letter”; allowed, joined by commas: grant, board, utility, shop, appendix, cash-flow.",
-        "--format|docx,odt|--format has “odt”; allowed, joined by commas: docx, xlsx, pdf, html.",
+        "--format|docx,odt|--format has “odt”; allowed, joined by commas: docx, xlsx, pdf, html, csv, json.",
         "--tables|T99|--tables has “T99”; allowed, joined by commas: T1, T2",
         "--plan|None|PLAN is “None”; it must be one of Like for like",
         "--programme|None|--programme is “None”; it must be one of Clean Fleet Fund",

@@ -12,7 +12,7 @@ enum WorkCategory {
     /** Work on paper: engineering, permits, commissioning. */
     SOFT("soft cost", "engineering", "design", "permit", "commission", "survey", "management fee"),
     /** Software and load management. */
-    CONTROLS("controls", "software", "load management", "controller", "network"),
+    CONTROLS("controls", "software", "load management", "control", "network"),
     /** Electric works. */
     ELECTRICAL("electrical", "switch", "panel", "transformer", "wiring", "breaker", "meter", "service"),
     /** Ground works. */
