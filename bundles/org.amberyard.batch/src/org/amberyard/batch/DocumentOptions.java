@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.StudyResult;
@@ -58,10 +59,20 @@ final class DocumentOptions {
     static int plan(Arguments arguments, StudyResult result) throws WrongUse {
         Optional<String> name = arguments.value(PLAN);
         if (name.isPresent()) {
-            return result.plans().indexOf(PlanOperand.of(result, name.get()));
+            return compared(result.plans().indexOf(PlanOperand.of(result, name.get())), result);
         }
         return IntStream.range(0, result.plans().size()).filter(p -> p != result.input().baseline()).findFirst()
                 .orElse(result.input().baseline());
+    }
+
+    private static int compared(int plan, StudyResult result) throws WrongUse {
+        int baseline = result.input().baseline();
+        if (plan == baseline && result.plans().size() > 1) {
+            throw new WrongUse(PLAN + " is “" + result.plans().get(plan).name() + "”, the baseline that plans are compared with; choose one of "
+                    + IntStream.range(0, result.plans().size()).filter(p -> p != baseline).mapToObj(p -> "“" + result.plans().get(p).name() + "”")
+                            .collect(Collectors.joining(", ")) + ".");
+        }
+        return plan;
     }
 
     static PaperChoices choices(Arguments arguments, StudyResult result) throws WrongUse {

@@ -151,7 +151,7 @@ final class LoadLetter {
     private void addCautions() {
         add("Caution", "The local electrical code, the utility and a licensed electrician decide what may be built and connected.");
         add("Caution", "Charging counts as a continuous load and the building's measured demand as an existing one, both at 125 % "
-                + "(NFPA 70, 625.42 from memory and 220.87; check the edition in force).");
+                + "(NFPA 70, 625.42 and 220.87; check the edition in force).");
         add("Caution", "These are estimates for planning, as good as their inputs.");
     }
 

@@ -66,7 +66,7 @@ class GrantTablesTest {
         assertRounded(ResultLine.of(in, "shop_by_year").stream().mapToDouble(l -> l.number("technician_labour").orElseThrow()).sum(),
                 total(shop, "Technicians"));
         DataTable annual = table(GrantTable.T6, 0);
-        int at = 2;
+        int at = 3;
         for (Pollutant pollutant : List.of(Pollutant.NOX, Pollutant.PM25, Pollutant.HC, Pollutant.CO, Pollutant.CO2)) {
             for (Function<ReplacedBus, Masses> masses : List.<Function<ReplacedBus, Masses>>of(b -> b.before().exhaust(),
                     b -> b.after().exhaust(), ReplacedBus::reducedExhaust)) {
@@ -197,6 +197,12 @@ class GrantTablesTest {
         DataTable annual = table(GrantTable.T6, 0);
         assertEquals(tons(b -> b.before().exhaust().kg(Pollutant.NOX), 3), total(annual, "NOx before"));
         assertEquals(tons(b -> b.before().exhaust().kg(Pollutant.CO2), 1), total(annual, "CO2 before"));
+        for (int row = 0; row < in.replaced().size(); row++) {
+            boolean old = in.replaced().get(row).instead().isEmpty();
+            String compared = annual.rows().get(row).cells().get(column(annual, "Compared with")).toString();
+            assertEquals(old, compared.equals("the old bus"), compared);
+            assertEquals(!old, compared.startsWith("new Diesel ") || compared.startsWith("new Gasoline "), compared);
+        }
         DataTable life = table(GrantTable.T7, 0);
         assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.PM25), 4), total(life, "PM2.5"));
         assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO), 3), total(life, "CO"));
@@ -239,10 +245,10 @@ class GrantTablesTest {
     @Test
     void greenhouseGasesOfEachBusAreThoseOfTheResults() {
         DataTable gases = table(GrantTable.T6, 3);
-        assertEquals(tons(b -> b.reducedExhaust().kg(Pollutant.CO2E), 1), total(gases, "reduced"));
+        assertEquals(tons(b -> b.reducedExhaust().kg(Pollutant.CO2E), 1), total(gases, "CO2e reduced"));
         assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO2E), 1), total(gases, "reduced over remaining life"));
         assertEquals(total(gases, "reduced over remaining life"), total(table(GrantTable.T7, 0), "CO2e"));
-        assertTrue(total(gases, "reduced").signum() > 0);
+        assertTrue(total(gases, "CO2e reduced").signum() > 0);
     }
 
     @Test

@@ -82,13 +82,18 @@ final class AirPapers {
 
     private static void beforeAndAfter(TableBuilder<ReplacedBus> table, Pollutant pollutant) {
         column(table, pollutant.label() + " before", pollutant, b -> tons(b.before().exhaust(), pollutant));
-        column(table, "after", pollutant, b -> tons(b.after().exhaust(), pollutant));
-        column(table, "reduced", pollutant, b -> tons(b.reducedExhaust(), pollutant));
+        column(table, pollutant.label() + " after", pollutant, b -> tons(b.after().exhaust(), pollutant));
+        column(table, pollutant.label() + " reduced", pollutant, b -> tons(b.reducedExhaust(), pollutant));
     }
 
     private TableBuilder<ReplacedBus> named(String name, String title) {
         return new TableBuilder<ReplacedBus>(name, title).text("Old bus", 1, b -> b.old().vehicle().unit())
-                .text("New bus", 1.2, b -> b.now().vehicle().unit());
+                .text("New bus", 1.2, b -> b.now().vehicle().unit()).text("Compared with", 1.6, this::compared);
+    }
+
+    /** What stands for the emissions before: the old bus, or the one that the baseline buys in its place by then. */
+    private String compared(ReplacedBus bus) {
+        return bus.instead().map(b -> "new " + in.study().types().get(b.vehicle().type()).name()).orElse("the old bus");
     }
 
     private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant,
@@ -144,7 +149,7 @@ final class AirPapers {
                     pollutant));
         }
         return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
-                + in.result().baseline().name() + "”; distance as in the year of the change.").note(METHOD).mark(mark).of(buses);
+                + in.result().baseline().name() + "”; distance as in the year of the change. A bus that the baseline replaces by then has no remaining life.").note(METHOD).mark(mark).of(buses);
     }
 
     private DataTable costOfATon() {
@@ -154,7 +159,9 @@ final class AirPapers {
                 .mixed("Reduced", TONS, FINEST, AirPapers::ofMeasure, l -> l.number("reduced"))
                 .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
                 .text("Formula", 4, l -> l.text("formula"))
-                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY).mark(mark)
+                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY)
+                .note("Tons over remaining life are those of " + buses.stream().filter(b -> b.remainingYears() > 0).count() + " of "
+                        + buses.size() + " buses, whose old bus would have driven on; the cost is that of all.").mark(mark)
                 .of(lines);
     }
 

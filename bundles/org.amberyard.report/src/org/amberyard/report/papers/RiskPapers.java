@@ -52,7 +52,7 @@ final class RiskPapers {
         papers.addPacks();
         papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
                 + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
-                "Table T18 says at which price the answer turns; look at it again each year.");
+                "Table T18 of the justification tables says at which price the answer turns; look at it again each year.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
                 "Old buses are kept until the new ones are accepted; ports are energized first.");
         papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
@@ -77,7 +77,7 @@ final class RiskPapers {
                 ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
                 : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
                 + " electric routes fail on the coldest operated day.",
-                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time; table T16.");
+                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time; table T16 of the justification tables.");
     }
 
     private void addPower() {

@@ -70,7 +70,7 @@ final class UtilityLetter {
         }
         blocks.add(new Block.Caution("The local electrical code, the utility and a licensed electrician decide what may be built "
                 + "and connected. Charging counts as a continuous load and the building's measured demand as an existing one, "
-                + "both at 125 % (NFPA 70, 625.42 from memory and 220.87; check the edition in force)."));
+                + "both at 125 % (NFPA 70, 625.42 and 220.87; check the edition in force)."));
         return new Section("Load through the day", false, true, blocks);
     }
 
