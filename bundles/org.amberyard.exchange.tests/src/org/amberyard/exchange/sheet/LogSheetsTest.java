@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -266,8 +267,15 @@ class LogSheetsTest {
                 SheetImport read = SheetImport.recognised(SampleSheets.only(file), study).orElseThrow();
                 assertEquals(kind.id(), read.kind().id());
                 assertEquals(kind.columns(study).size(), read.mapping().columns().size(), kind.id());
-                read.preview(study).problems().forEach(p -> assertTrue(p.message().contains("is no bus of the study"), p.toString()));
+                SheetImport.Preview untouched = read.preview(study);
+                assertEquals(List.of(), untouched.changes(), kind.id());
+                assertTrue(untouched.remarks().contains("Row 2 is the example of the template and is left out."), untouched.remarks().toString());
             }
+            Path text = folder.resolve(kind.id() + ".csv");
+            String example = Files.readAllLines(text).get(1);
+            Files.writeString(text, Files.readString(text) + example + "\r\n");
+            SheetImport.of(kind, SampleSheets.only(text), study).preview(study).problems()
+                    .forEach(p -> assertTrue(p.message().contains("is no bus of the study"), p.toString()));
         }
     }
 }

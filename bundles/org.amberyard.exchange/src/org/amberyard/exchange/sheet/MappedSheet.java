@@ -5,11 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** The rows of a sheet that hold data, with their columns by what they hold. */
 final class MappedSheet {
     private static final Pattern TOTAL = Pattern.compile("(?i)(sub|grand[ -]?)?totals?\\b.*|sums?\\b.*|averages?\\b.*");
+
+    private static final Pattern DECIMAL = Pattern.compile("\\d{1,12}(\\.\\d{1,6})?");
 
     private final Sheet sheet;
     private final SheetMapping mapping;
@@ -21,14 +24,17 @@ final class MappedSheet {
     private final List<String> problems = new ArrayList<>();
     private final List<MappedRow> rows = new ArrayList<>();
 
-    MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency) {
+    /** @param example what the example row of the template has in a column */
+    MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency, Function<SheetColumn, String> example) {
         this.sheet = sheet;
         this.mapping = mapping;
         this.columns = columns;
         this.currency = currency;
         SheetRow headers = headers();
+        Optional<SheetRow> first = sheet.rows().stream().filter(r -> r.number() > mapping.headerRow()).findFirst().filter(r -> isExample(r, example));
+        first.ifPresent(r -> remarks.add("Row " + r.number() + " is the example of the template and is left out."));
         for (SheetRow row : sheet.rows()) {
-            if (row.number() > mapping.headerRow() && !repeats(row, headers)) {
+            if (row.number() > mapping.headerRow() && !repeats(row, headers) && first.filter(row::equals).isEmpty()) {
                 total(row).ifPresentOrElse(this::leaveOut, () -> rows.add(new MappedRow(this, row)));
             }
         }
@@ -40,6 +46,17 @@ final class MappedSheet {
     private SheetRow headers() {
         return sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst()
                 .orElseGet(() -> new SheetRow(mapping.headerRow(), List.of()));
+    }
+
+    private boolean isExample(SheetRow row, Function<SheetColumn, String> example) {
+        return !mapping.columns().isEmpty() && columns.stream().filter(c -> mapping.place(c.id()).isPresent())
+                .allMatch(c -> alike(row.cell(mapping.place(c.id()).getAsInt()).text(), example.apply(c)));
+    }
+
+    /** Spreadsheet programs write numbers without zeros at the end. */
+    private static boolean alike(String text, String example) {
+        return text.equals(example) || DECIMAL.matcher(text).matches() && DECIMAL.matcher(example).matches()
+                && Double.parseDouble(text) == Double.parseDouble(example);
     }
 
     /** Printed tables repeat their headers on each page. */

@@ -137,7 +137,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     private SheetOutcome run(Study study, ReadingProgress progress) {
         List<SheetColumn> columns = kind.columns(study);
-        MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study));
+        MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study), kind::example);
         SheetOutcome outcome = new SheetOutcome(study, kind, mapped, progress);
         List<SheetColumn> missing = mapping.missing(columns);
         missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing; " + c.meaning()));
