@@ -4,21 +4,27 @@ import java.util.List;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetImport;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 
 /** What an import would do: problems that keep it out, what it changes, and how the sheet was read. */
 final class OutcomeTabs {
+    private static final int WHOLE_LINES = 3;
+
     private final TabFolder folder;
     private final Table problems;
     private final Table changes;
@@ -38,7 +44,10 @@ final class OutcomeTabs {
 
     /** A table that makes its rows as they come into sight. */
     private Table table(String... heads) {
-        Composite area = new Composite(folder, SWT.NONE);
+        Composite page = new Composite(folder, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+        Composite area = new Composite(page, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         Table table = new Table(area, SWT.VIRTUAL | SWT.FULL_SELECTION);
         TableColumnLayout layout = new TableColumnLayout();
         area.setLayout(layout);
@@ -48,8 +57,17 @@ final class OutcomeTabs {
             layout.setColumnData(column, new ColumnWeightData(place == heads.length - 1 ? 12 : place == 0 ? 1 : 3, 50));
         }
         table.setHeaderVisible(heads.length > 1);
-        new TabItem(folder, SWT.NONE).setControl(area);
+        Text whole = new Text(page, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WHOLE_LINES * whole.getLineHeight()).applyTo(whole);
+        table.addListener(SWT.Selection, e -> whole.setText(whole(table)));
+        new TabItem(folder, SWT.NONE).setControl(page);
         return table;
+    }
+
+    /** What the selected row says, which may be too long for its column. */
+    private static String whole(Table table) {
+        int row = table.getSelectionIndex();
+        return row < 0 ? "" : table.getItem(row).getText(table.getColumnCount() - 1);
     }
 
     void show(SheetImport.Preview preview) {
@@ -98,5 +116,7 @@ final class OutcomeTabs {
         });
         table.setItemCount(rows.size());
         table.clearAll();
+        table.setSelection(rows.isEmpty() ? -1 : 0);
+        table.notifyListeners(SWT.Selection, new Event());
     }
 }
