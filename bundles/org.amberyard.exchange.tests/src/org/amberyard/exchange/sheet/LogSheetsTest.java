@@ -77,6 +77,19 @@ class LogSheetsTest {
         assertEquals(640 * KM / (100 * L), bus("B01").getMeasuredKmPerL(), 1e-9);
     }
 
+    @Test
+    void fuelThatNoBusBurnsIsAProblem() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date,Unit,Gallons,Odometer\n9/4/2025,B01,35,89000\n9/20/2025,B01,900000,89260\n");
+        assertEquals(List.of("log.csv, row 3: The fuel of B01 would come to 0.000288888889 mpg, which no bus does; it must be 1 mpg to 30 mpg. "
+                + "Look for a wrong amount or odometer reading in its rows."), sheet.preview(study).problems().stream().map(ImportProblem::toString).toList());
+    }
+
+    @Test
+    void theUnitOfAPriceIsNoBus() throws Exception {
+        SheetImport sheet = read("fuel-log", "Date,Product,Gallons,Unit price\n9/4/2025,Diesel,35,3.61\n");
+        assertTrue(sheet.preview(study).problems().stream().allMatch(p -> p.message().startsWith("A column “Bus” is missing")));
+    }
+
     /** Fuel with a decimal comma beside distances with points. */
     @Test
     void eachColumnHasItsOwnStyleOfNumbers() throws Exception {

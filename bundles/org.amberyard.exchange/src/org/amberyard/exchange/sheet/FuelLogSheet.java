@@ -10,12 +10,16 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.study.FieldFormat;
 
 /**
  * A log of fuel taken by each bus. Its fuel economy is the distance over the fuel: from the first odometer reading to the last with the
  * fuel taken after the first, or where there are no two readings, of the entries that tell their distance.
  */
 final class FuelLogSheet implements SheetKind {
+    /** No bus burns more or less on a distance; common practice, no source. */
+    private static final double LEAST_KM_PER_L = Unit.KM_PER_MILE / Unit.L_PER_GALLON;
+    private static final double MOST_KM_PER_L = 30 * LEAST_KM_PER_L;
     private static final String FUEL = "fuelTaken";
     private static final String PRODUCT = "product";
     private static final String DISTANCE = "distance";
@@ -96,10 +100,21 @@ final class FuelLogSheet implements SheetKind {
             OdometerReadings readings = OdometerReadings.of(entries, outcome);
             Burnt burnt = readings.km() > 0 ? between(readings.readings(), fills) : onDistances(fills);
             if (burnt.km() > 0 && burnt.litres() > 0) {
-                outcome.set(entries.get(entries.size() - 1).row().number(), bus, Literals.BUS__MEASURED_KM_PER_L, burnt.km() / burnt.litres());
+                set(bus, entries.get(entries.size() - 1).row().number(), burnt.km() / burnt.litres());
             } else {
                 outcome.remark(bus.getName() + " has " + entries.size() + (entries.size() == 1 ? " entry" : " entries")
                         + " but no distance that fuel could be held against; its fuel economy stays as it is.");
+            }
+        }
+
+        private void set(Bus bus, int row, double kmPerL) {
+            if (kmPerL >= LEAST_KM_PER_L && kmPerL <= MOST_KM_PER_L) {
+                outcome.set(row, bus, Literals.BUS__MEASURED_KM_PER_L, kmPerL);
+            } else {
+                FieldFormat format = FieldFormat.of(Literals.BUS__MEASURED_KM_PER_L, outcome.study());
+                outcome.problem(row, "The fuel of " + bus.getName() + " would come to " + format.textWithUnit(kmPerL) + ", which no bus does; it must be "
+                        + format.textWithUnit(LEAST_KM_PER_L) + " to " + format.textWithUnit(MOST_KM_PER_L)
+                        + ". Look for a wrong amount or odometer reading in its rows.");
             }
         }
 

@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * The words of a header, in small letters: {@code AM_depart}, {@code AmDepart} and {@code AM depart} are alike.
@@ -10,6 +11,9 @@ import java.util.Locale;
  * @param words words and signs of units in order
  */
 record HeaderWords(List<String> words) {
+
+    private static final List<String> UNIT = List.of("unit");
+    private static final Set<String> PRICES = Set.of("price", "cost", "rate", "amount");
 
     HeaderWords {
         words = List.copyOf(words);
@@ -27,7 +31,9 @@ record HeaderWords(List<String> words) {
         return left.isEmpty() ? this : new HeaderWords(left);
     }
 
+    /** True when all words of another stand in it; a unit by itself names a bus, but a unit price does not. */
     boolean holds(HeaderWords other) {
-        return words.containsAll(other.words);
+        boolean price = other.words.equals(UNIT) && words.stream().anyMatch(PRICES::contains);
+        return !price && words.containsAll(other.words);
     }
 }
