@@ -61,6 +61,7 @@ class ResultsViewTest {
     void rowsAreFoundByWordsAndSortedByFigures(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Composite view = show(study);
+            choose(study, view, "Plans in single figures");
             Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
             study.await(() -> grid.model().rows() == 3);
             display.syncExec(() -> View.all(view, Text.class).get(0).setText("stages electric"));
@@ -73,6 +74,16 @@ class ResultsViewTest {
             display.syncExec(() -> grid.model().sort(2, false));
             assertEquals(List.of("Electric in stages", "Like for like", "Rebate buses only"), display.syncCall(() -> firsts(grid)));
         }
+    }
+
+    private static void choose(OpenStudy study, Composite view, String table) {
+        press(study.display(), view);
+        study.await(() -> list(study.display()).isPresent());
+        study.display().syncExec(() -> {
+            Text filter = View.all(list(study.display()).orElseThrow(), Text.class).get(0);
+            filter.setText(table);
+            filter.notifyListeners(SWT.DefaultSelection, new Event());
+        });
     }
 
     private static List<String> firsts(Grid grid) {

@@ -56,7 +56,7 @@ final class DocumentsForm {
         kinds = checks(Messages.Documents_kinds, 2, DocumentKind.values(), DocumentKind::label, k -> k != DocumentKind.APPENDIX,
                 changed);
         formats = checks(Messages.Documents_formats, DocumentFormat.values().length, DocumentFormat.values(),
-                DocumentFormat::name, f -> true, changed);
+                DocumentFormat::name, f -> f != DocumentFormat.CSV && f != DocumentFormat.JSON, changed);
         Label order = new Label(area, SWT.NONE);
         order.setText(Messages.Documents_tables);
         GridDataFactory.fillDefaults().span(2, 1).applyTo(order);
