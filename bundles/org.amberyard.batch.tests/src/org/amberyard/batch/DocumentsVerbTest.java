@@ -62,6 +62,7 @@ class DocumentsVerbTest {
         "--format|docx,odt|--format has “odt”; allowed, joined by commas: docx, xlsx, pdf, html, csv, json.",
         "--tables|T99|--tables has “T99”; allowed, joined by commas: T1, T2",
         "--plan|None|PLAN is “None”; it must be one of Like for like",
+        "--plan|Like for like|--plan is “Like for like”, the baseline that plans are compared with; choose one of “Electric in stages”, “Rebate",
         "--programme|None|--programme is “None”; it must be one of Clean Fleet Fund",
         "--dated|31.8.2026|--dated is “31.8.2026”; it must be a date as 2026-08-31."})
     void wrongChoicesAreNamedWithWhatIsAllowed(String option, String value, String message) {
