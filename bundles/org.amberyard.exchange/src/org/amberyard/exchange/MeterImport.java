@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.SourceNote;
@@ -17,6 +16,7 @@ import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.meta.NumberSeries;
+import org.amberyard.model.meta.SourceNotes;
 
 /**
  * The building's load made from a file of interval data, ready to be put into a study.
@@ -99,12 +99,8 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
     }
 
     private static SourceNote source(MeterFile file) {
-        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
-        note.setField("*");
-        note.setQuality(Quality.MEASURED);
-        note.setCitation(file.file());
-        note.setDate(file.readings().get(file.readings().size() - 1).start().toLocalDate().toString());
-        return note;
+        return SourceNotes.of(SourceNotes.EVERY_FIELD, Quality.MEASURED, file.file(),
+                file.readings().get(file.readings().size() - 1).start().toLocalDate().toString());
     }
 
     private static String bill(MeterYear year, BuildingMonth bill) {

@@ -4,17 +4,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 
 /** The source notes of all elements as one sheet: table, element, field, quality, citation, date. */
 final class SourceNotesSheet {
     private static final String FILE = "sources.csv";
-    private static final String EVERY_FIELD = "*";
     private static final List<String> HEADER = List.of("Table", "Element", "Field", "Quality", "Citation", "Date");
 
     private SourceNotesSheet() {
@@ -63,7 +61,7 @@ final class SourceNotesSheet {
         if (elements.size() != 1) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(1),
                     "“" + cells.get(1) + "” is not just one row of the table “" + cells.get(0) + "”."));
-        } else if (!cells.get(2).equals(EVERY_FIELD) && elements.get(0).eClass().getEStructuralFeature(cells.get(2)) == null) {
+        } else if (!cells.get(2).equals(SourceNotes.EVERY_FIELD) && elements.get(0).eClass().getEStructuralFeature(cells.get(2)) == null) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(2), "The element has no field “" + cells.get(2) + "”."));
         } else if (quality == null) {
             problems.add(new ImportProblem(FILE, row, HEADER.get(3),
@@ -74,11 +72,10 @@ final class SourceNotesSheet {
     }
 
     private static SourceNote note(List<String> cells, Quality quality) {
-        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
-        note.setField(cells.get(2));
-        note.setQuality(quality);
-        Optional.of(cells.get(4)).filter(t -> !t.isEmpty()).ifPresent(note::setCitation);
-        Optional.of(cells.get(5)).filter(t -> !t.isEmpty()).ifPresent(note::setDate);
-        return note;
+        return SourceNotes.of(cells.get(2), quality, orNull(cells.get(4)), orNull(cells.get(5)));
+    }
+
+    private static String orNull(String text) {
+        return text.isEmpty() ? null : text;
     }
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.RoundedText;
@@ -19,9 +19,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** What an import changes in a study: values of fields, to be put all at once, and in words. Putting nothing new tells nothing. */
 public final class StudyUpdate {
-    /** Stands for every field of an element in a note of source. */
-    public static final String EVERY_FIELD = "*";
-
     private final Study study;
     private final RoundedText figures;
     private final List<Put> puts = new ArrayList<>();
@@ -70,25 +67,15 @@ public final class StudyUpdate {
     /**
      * Notes where fields of an element come from, in place of earlier notes of these fields.
      *
-     * @param fields names of the fields, or {@link #EVERY_FIELD}
+     * @param fields names of the fields, or {@link SourceNotes#EVERY_FIELD}
      */
     public void source(Sourced element, List<String> fields, Quality quality, String citation, String date) {
         List<SourceNote> notes = new ArrayList<>();
-        if (!fields.contains(EVERY_FIELD)) {
+        if (!fields.contains(SourceNotes.EVERY_FIELD)) {
             element.getSources().stream().filter(n -> !fields.contains(n.getField())).forEach(notes::add);
         }
-        fields.forEach(field -> notes.add(note(field, quality, citation, date)));
+        fields.forEach(field -> notes.add(SourceNotes.of(field, quality, citation, date)));
         puts.add(new Put(element, CommonPackage.Literals.SOURCED__SOURCES, List.copyOf(notes)));
-    }
-
-    /** A note of source. */
-    public static SourceNote note(String field, Quality quality, String citation, String date) {
-        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
-        note.setField(field);
-        note.setQuality(quality);
-        note.setCitation(citation);
-        note.setDate(date);
-        return note;
     }
 
     /** The values to put, in order. */

@@ -2,15 +2,13 @@ package org.amberyard.study;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.amberyard.core.consumption.ConsumptionCurve;
 import org.amberyard.core.consumption.CurveFit;
 import org.amberyard.core.consumption.CurveTerm;
 import org.amberyard.core.consumption.TermEstimate;
 import org.amberyard.core.consumption.TermEstimate.Standing;
-import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.Quality;
-import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehiclesPackage.Literals;
 import org.eclipse.emf.ecore.EAttribute;
@@ -60,14 +58,6 @@ public final class CurveWriter {
     }
 
     private static void note(ElectricType type, EAttribute field, String citation) {
-        Optional<SourceNote> old = type.getSources().stream().filter(n -> field.getName().equals(n.getField())).findFirst();
-        SourceNote note = old.orElseGet(CommonFactory.eINSTANCE::createSourceNote);
-        note.setField(field.getName());
-        note.setQuality(Quality.MEASURED);
-        note.setCitation(citation);
-        note.setDate(null);
-        if (old.isEmpty()) {
-            type.getSources().add(note);
-        }
+        SourceNotes.put(type, field.getName(), Quality.MEASURED, citation);
     }
 }

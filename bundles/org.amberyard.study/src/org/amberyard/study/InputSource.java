@@ -7,6 +7,7 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -24,7 +25,6 @@ public record InputSource(String quality, String citation, String date) {
     private static final String DEFAULT = "default";
     /** Begins the source of a default that only stands in until a real value is found. */
     private static final String PLACEHOLDER = "placeholder";
-    private static final String EVERY_FIELD = "*";
     /** Begins the source of a default that only stands in until the user's own value is entered. */
     private static final String NONE_OF_ITS_OWN = "none";
 
@@ -33,8 +33,8 @@ public record InputSource(String quality, String citation, String date) {
      * nothing is known of it.
      */
     public static InputSource of(EObject element, EStructuralFeature field) {
-        return note(element, field.getName()).or(() -> note(element, EVERY_FIELD))
-                .or(() -> element instanceof Sourced ? Optional.empty() : note(element.eContainer(), EVERY_FIELD))
+        return note(element, field.getName()).or(() -> note(element, SourceNotes.EVERY_FIELD))
+                .or(() -> element instanceof Sourced ? Optional.empty() : note(element.eContainer(), SourceNotes.EVERY_FIELD))
                 .map(n -> new InputSource(n.getQuality().getLiteral(), n.getCitation(), n.getDate()))
                 .orElseGet(() -> withoutNote(element, field));
     }
@@ -61,8 +61,6 @@ public record InputSource(String quality, String citation, String date) {
     }
 
     private static Optional<SourceNote> note(EObject element, String field) {
-        return element instanceof Sourced sourced
-                ? sourced.getSources().stream().filter(n -> field.equals(n.getField())).findFirst()
-                : Optional.empty();
+        return element instanceof Sourced sourced ? SourceNotes.find(sourced, field) : Optional.empty();
     }
 }

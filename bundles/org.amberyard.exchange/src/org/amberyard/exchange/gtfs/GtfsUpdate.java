@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.amberyard.exchange.StudyUpdate;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Quality;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesFactory;
@@ -67,12 +68,12 @@ final class GtfsUpdate {
         calendar = known.orElseGet(SiteFactory.eINSTANCE::createServiceCalendar);
         if (known.isPresent()) {
             Month.VALUES.forEach(m -> update.put(calendar, CalendarDays.field(m), days.in(m.getValue() + 1)));
-            update.source(calendar, List.of(StudyUpdate.EVERY_FIELD), Quality.PUBLISHED, citation, date());
+            update.source(calendar, List.of(SourceNotes.EVERY_FIELD), Quality.PUBLISHED, citation, date());
             return;
         }
         calendar.setName(name);
         Month.VALUES.forEach(m -> calendar.eSet(CalendarDays.field(m), days.in(m.getValue() + 1)));
-        calendar.getSources().add(StudyUpdate.note(StudyUpdate.EVERY_FIELD, Quality.PUBLISHED, citation, date()));
+        calendar.getSources().add(SourceNotes.of(SourceNotes.EVERY_FIELD, Quality.PUBLISHED, citation, date()));
         List<ServiceCalendar> all = new ArrayList<>(study.getCalendars());
         all.add(calendar);
         update.putElements(study, StudyPackage.Literals.STUDY__CALENDARS, all, List.of("service calendar " + name + " is added, with "
@@ -144,7 +145,7 @@ final class GtfsUpdate {
         }
         run.setClimbM(0);
         run.setLayover(place == runs.size() - 1 ? Layover.YARD : Layover.SCHOOL);
-        TOLD.forEach(f -> run.getSources().add(StudyUpdate.note(f, Quality.PUBLISHED, cited(told), date())));
+        TOLD.forEach(f -> run.getSources().add(SourceNotes.of(f, Quality.PUBLISHED, cited(told), date())));
         return run;
     }
 

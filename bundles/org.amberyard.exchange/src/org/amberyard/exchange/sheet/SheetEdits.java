@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
@@ -55,7 +56,7 @@ final class SheetEdits {
 
     /** A source has been noted. */
     void noted(Sourced element, String field, Quality quality, String citation) {
-        edits.add(places -> SheetSource.note((Sourced) places.get(element), field, quality, citation));
+        edits.add(places -> SourceNotes.put((Sourced) places.get(element), field, quality, citation));
     }
 
     @SuppressWarnings("unchecked")

@@ -14,6 +14,7 @@ import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.eclipse.emf.ecore.EObject;
@@ -119,7 +120,7 @@ final class SheetOutcome {
         }
         added.add(element);
         changes.add(new SheetChange(row, ElementNames.withKind(element), "", "", ""));
-        note(element, SheetSource.EVERY_FIELD);
+        note(element, SourceNotes.EVERY_FIELD);
     }
 
     /** Sets a field where it holds something else, and notes the sheet as its source. */
@@ -136,7 +137,7 @@ final class SheetOutcome {
                     format.textWithUnit(value)));
             edits.put(element, field, value);
         }
-        if (!added.contains(element) || kind.quality(field.getName()) != kind.quality(SheetSource.EVERY_FIELD)) {
+        if (!added.contains(element) || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD)) {
             note(element, field.getName());
         }
     }
@@ -163,7 +164,7 @@ final class SheetOutcome {
 
     private void note(EObject element, String field) {
         if (element instanceof Sourced sourced) {
-            SheetSource.note(sourced, field, kind.quality(field), sheet.sheet().place());
+            SourceNotes.put(sourced, field, kind.quality(field), sheet.sheet().place());
             if (!added.contains(element)) {
                 edits.noted(sourced, field, kind.quality(field), sheet.sheet().place());
             }

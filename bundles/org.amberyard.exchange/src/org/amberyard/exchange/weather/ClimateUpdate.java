@@ -11,6 +11,7 @@ import org.amberyard.exchange.StudyUpdate;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.site.Site;
 import org.amberyard.model.site.SiteFactory;
@@ -78,12 +79,12 @@ final class ClimateUpdate {
         for (Map.Entry<EAttribute, Double> value : month.values().entrySet()) {
             climate.eSet(value.getKey(), value.getValue());
         }
-        fields(month).forEach(f -> climate.getSources().add(StudyUpdate.note(f, quality, citation, date)));
+        fields(month).forEach(f -> climate.getSources().add(SourceNotes.of(f, quality, citation, date)));
         return climate;
     }
 
     private static List<String> fields(MonthValues month) {
-        return month.values().size() > TEMPERATURES.size() ? List.of(StudyUpdate.EVERY_FIELD)
+        return month.values().size() > TEMPERATURES.size() ? List.of(SourceNotes.EVERY_FIELD)
                 : month.values().keySet().stream().map(EAttribute::getName).toList();
     }
 }

@@ -3,15 +3,14 @@ package org.amberyard.study.begin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.Quality;
-import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.Role;
 import org.amberyard.model.io.StudyDefaults;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PortPurchase;
@@ -75,11 +74,7 @@ public final class BeginStudy {
     }
 
     static void note(Sourced element, String citation) {
-        SourceNote note = CommonFactory.eINSTANCE.createSourceNote();
-        note.setField("*");
-        note.setQuality(Quality.ASSUMED);
-        note.setCitation(citation);
-        element.getSources().add(note);
+        element.getSources().add(SourceNotes.of(SourceNotes.EVERY_FIELD, Quality.ASSUMED, citation, null));
     }
 
     private void addPrices() {
