@@ -1,9 +1,5 @@
 package org.amberyard.exchange;
 
-import java.io.BufferedInputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,27 +38,11 @@ final class EspiFeed {
 
     static List<EspiMeter> read(Path path, int mostReadings, ReadingProgress progress) throws ImportException {
         EspiFeed feed = new EspiFeed(path.getFileName().toString(), mostReadings, progress);
-        feed.readFile(path);
+        SafeXml.read(path, MOST_BYTES, "The file is larger than 256 MiB; ask for fewer years or meters at a time.", feed.problems, feed::readXml);
         feed.problems.refuseIfAny();
         List<EspiMeter> meters = feed.meters();
         feed.problems.refuseIfAny();
         return meters;
-    }
-
-    private void readFile(Path path) {
-        try {
-            if (Files.size(path) > MOST_BYTES) {
-                problems.add(0, "", "The file is larger than 256 MiB; ask for fewer years or meters at a time.");
-                return;
-            }
-            try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-                readXml(SafeXml.reader(in));
-            }
-        } catch (XMLStreamException e) {
-            SafeXml.tellDamage(e, problems);
-        } catch (IOException e) {
-            problems.add(0, "", "The file cannot be read: " + e.getMessage());
-        }
     }
 
     private void readXml(XMLStreamReader xml) throws XMLStreamException {

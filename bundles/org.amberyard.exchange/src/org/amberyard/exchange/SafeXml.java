@@ -1,6 +1,10 @@
 package org.amberyard.exchange;
 
+import java.io.BufferedInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -20,7 +24,33 @@ final class SafeXml {
     private SafeXml() {
     }
 
-    static XMLStreamReader reader(InputStream in) throws XMLStreamException {
+    /** Reads the elements of a file. */
+    interface Elements {
+        void read(XMLStreamReader xml) throws XMLStreamException;
+    }
+
+    /**
+     * Reads a file; that it is too large, damaged or cannot be read is then among the problems.
+     *
+     * @param tooLarge said of a file of more than so many bytes
+     */
+    static void read(Path path, long mostBytes, String tooLarge, ProblemList problems, Elements elements) {
+        try {
+            if (Files.size(path) > mostBytes) {
+                problems.add(0, "", tooLarge);
+                return;
+            }
+            try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
+                elements.read(reader(in));
+            }
+        } catch (XMLStreamException e) {
+            tellDamage(e, problems);
+        } catch (IOException e) {
+            problems.add(0, "", "The file cannot be read: " + e.getMessage());
+        }
+    }
+
+    private static XMLStreamReader reader(InputStream in) throws XMLStreamException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -44,7 +74,7 @@ final class SafeXml {
         return Math.max(0, xml.getLocation().getLineNumber());
     }
 
-    static void tellDamage(XMLStreamException damage, ProblemList problems) {
+    private static void tellDamage(XMLStreamException damage, ProblemList problems) {
         problems.add(damage.getLocation() == null ? 0 : Math.max(0, damage.getLocation().getLineNumber()), "",
                 "The file is not XML, or it is damaged there.");
     }

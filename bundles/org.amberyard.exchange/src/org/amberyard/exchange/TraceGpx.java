@@ -1,9 +1,5 @@
 package org.amberyard.exchange;
 
-import java.io.BufferedInputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,28 +42,12 @@ public final class TraceGpx {
 
     static Track read(Path path, int mostPoints) throws ImportException {
         TraceGpx gpx = new TraceGpx(path.getFileName().toString(), mostPoints);
-        gpx.readFile(path);
+        SafeXml.read(path, MOST_BYTES, "The file is larger than 512 MiB; cut it into single drives.", gpx.problems, gpx::readXml);
         if (gpx.problems.isEmpty() && gpx.points.isEmpty()) {
             gpx.problems.add(0, "", "The file holds no points of a track (trk, trkseg, trkpt).");
         }
         gpx.problems.refuseIfAny();
         return Tracks.of(gpx.points, gpx.file);
-    }
-
-    private void readFile(Path path) {
-        try {
-            if (Files.size(path) > MOST_BYTES) {
-                problems.add(0, "", "The file is larger than 512 MiB; cut it into single drives.");
-                return;
-            }
-            try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-                readXml(SafeXml.reader(in));
-            }
-        } catch (XMLStreamException e) {
-            SafeXml.tellDamage(e, problems);
-        } catch (IOException e) {
-            problems.add(0, "", "The file cannot be read: " + e.getMessage());
-        }
     }
 
     private void readXml(XMLStreamReader xml) throws XMLStreamException {
