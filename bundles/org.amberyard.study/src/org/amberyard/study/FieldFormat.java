@@ -167,7 +167,7 @@ public final class FieldFormat {
     }
 
     private Double parseNumber(String text) throws FieldFormatException {
-        UnitSystem typedIn = typedSystem(text);
+        UnitSystem typedIn = typed().of(text);
         Optional<Double> number = numbers.parse(withoutUnit(text, typedIn));
         if (number.isEmpty()) {
             throw failure(text, "a number such as " + numbers.text(1234.5, true) + unitHint());
@@ -180,19 +180,12 @@ public final class FieldFormat {
         return symbol.isEmpty() ? "" : " in " + symbol;
     }
 
-    /** The system whose unit stands behind the number; the user's own when none does. */
-    private UnitSystem typedSystem(String text) {
-        return Arrays.stream(UnitSystem.values()).filter(s -> s != system && endsWithUnit(text, s) && !endsWithUnit(text, system))
-                .findFirst().orElse(system);
-    }
-
-    private boolean endsWithUnit(String text, UnitSystem in) {
-        String symbol = unit.symbol(in, currency);
-        return !symbol.isEmpty() && text.toLowerCase(Locale.ROOT).endsWith(symbol.toLowerCase(Locale.ROOT));
+    private TypedUnit typed() {
+        return new TypedUnit(unit, system, currency);
     }
 
     private String withoutUnit(String text, UnitSystem in) {
-        String bare = endsWithUnit(text, in) ? text.substring(0, text.length() - unit.symbol(in, currency).length()) : text;
+        String bare = typed().endsWith(text, in) ? text.substring(0, text.length() - unit.symbol(in, currency).length()) : text;
         return unit.isMoney() ? bare.replace(currency, "").replace("$", "") : bare;
     }
 

@@ -9,6 +9,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.study.NumberText;
+import org.amberyard.study.TypedUnit;
 
 /** Answers as they are typed: read in units of choice, checked one by one and against each other. */
 public final class AnswerSheet {
@@ -58,20 +59,11 @@ public final class AnswerSheet {
         if (typed.equals(text(asked))) {
             return isAllowed(asked, answers.get(asked));
         }
-        OptionalDouble figure = numbers.parse(bare(asked, typed)).stream().mapToDouble(n -> asked.unit().store(n, typedIn(asked, typed)))
-                .findFirst();
+        OptionalDouble figure = numbers.parse(bare(asked, typed)).stream()
+                .mapToDouble(n -> asked.unit().store(n, new TypedUnit(asked.unit(), units, "").of(typed.strip()))).findFirst();
         boolean fits = figure.isPresent() && isAllowed(asked, figure.getAsDouble());
         figure.ifPresent(f -> answers.put(asked, fits ? f : answers.get(asked)));
         return fits;
-    }
-
-    /** The units of the sign behind a number; those shown where none is. */
-    private UnitSystem typedIn(Asked asked, String typed) {
-        String text = typed.strip().toLowerCase(Locale.ROOT);
-        UnitSystem other = units == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-        String own = asked.unit().symbol(units, "").toLowerCase(Locale.ROOT);
-        String others = asked.unit().symbol(other, "").toLowerCase(Locale.ROOT);
-        return !own.equals(others) && !others.isEmpty() && text.endsWith(others) && !text.endsWith(own) ? other : units;
     }
 
     /** Without a sign of money before the number or a unit or word behind it. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.amberyard.study.begin.AnswerSheet;
 import org.amberyard.study.begin.Asked;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -27,7 +28,9 @@ final class AnswerField {
         this.sheet = sheet;
         this.currency = currency;
         this.label = part.before().isEmpty() ? question.label() : question.label() + ", " + part.before();
-        new Label(line, SWT.NONE).setText(part.before());
+        if (!part.before().isEmpty()) {
+            new Label(line, SWT.NONE).setText(part.before());
+        }
         text = new Text(line, SWT.BORDER | SWT.RIGHT);
         GridDataFactory.swtDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(text);
         text.getAccessible().addAccessibleListener(new AccessibleAdapter() {
@@ -50,7 +53,7 @@ final class AnswerField {
     /** Reads what was typed; what is said of it when it is not allowed. */
     Optional<String> read() {
         return sheet.read(asked, text.getText()) ? Optional.empty()
-                : Optional.of(NewStudyDialog.refusal(label, text.getText(), sheet.lowestText(asked),
-                        (sheet.highestText(asked) + " " + sheet.symbol(asked, currency)).strip()));
+                : Optional.of(NLS.bind(Messages.Begin_refused, new Object[] {label, text.getText(), sheet.lowestText(asked),
+                    (sheet.highestText(asked) + " " + sheet.symbol(asked, currency)).strip()}));
     }
 }

@@ -22,7 +22,6 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.osgi.util.NLS;
 
 /** Asks ten questions about a yard for a study to be made of the answers, or of defaults only. */
 public final class NewStudyDialog extends TitleAreaDialog {
@@ -107,7 +106,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
     private void createLine(Composite form, Question question) {
         new Label(form, SWT.NONE).setText(question.label());
         Composite line = new Composite(form, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3 * question.fields().size()).spacing(LINE_SPACING, 0).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(question.controls()).spacing(LINE_SPACING, 0).applyTo(line);
         question.fields().forEach(part -> fields.add(new AnswerField(line, question, part, sheet, currency, this::check)));
     }
 
@@ -157,10 +156,5 @@ public final class NewStudyDialog extends TitleAreaDialog {
     protected void okPressed() {
         answers = sheet.answers(name.getText().strip(), BodyType.get(bodyTypes.getSelectionIndex()));
         super.okPressed();
-    }
-
-    /** What is said of an answer that is not allowed. */
-    static String refusal(String label, String typed, String lowest, String highest) {
-        return NLS.bind(Messages.Begin_refused, new Object[] {label, typed, lowest, highest});
     }
 }

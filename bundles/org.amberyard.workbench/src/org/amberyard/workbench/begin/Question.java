@@ -20,6 +20,11 @@ record Question(String label, List<Part> fields) {
     record Part(String before, Asked asked) {
     }
 
+    /** Number of controls side by side: a word where there is one, field and unit of each number. */
+    int controls() {
+        return fields.stream().mapToInt(p -> p.before().isEmpty() ? 2 : 3).sum();
+    }
+
     private static Part part(String before, Asked asked) {
         return new Part(before, asked);
     }
