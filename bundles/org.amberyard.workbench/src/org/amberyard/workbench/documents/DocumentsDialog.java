@@ -11,6 +11,7 @@ import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.ILog;
@@ -18,7 +19,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -33,7 +33,7 @@ import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 
 /** Writes documents into a folder beside the window; while it does so, Cancel stops it and nothing is left half done. */
-public final class DocumentsDialog extends Dialog {
+public final class DocumentsDialog extends SizedDialog {
     private static final Point SIZE = new Point(640, 720);
     private static final int PERCENT = 100;
 
@@ -59,7 +59,7 @@ public final class DocumentsDialog extends Dialog {
     /** @param chooser answers the folder to write into */
     public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Optional<WhatIfResults> whatIf, Choices choices,
             Supplier<Optional<Path>> chooser) {
-        super(parent);
+        super(parent, Messages.Documents_title, SIZE);
         this.result = result;
         this.facts = facts;
         this.whatIf = whatIf;
@@ -73,22 +73,6 @@ public final class DocumentsDialog extends Dialog {
         dialog.setMessage(Messages.Documents_message);
         near.ifPresent(f -> dialog.setFilterPath(f.toString()));
         return Optional.ofNullable(dialog.open()).map(Path::of);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.Documents_title);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Point getInitialSize() {
-        return SIZE;
     }
 
     @Override

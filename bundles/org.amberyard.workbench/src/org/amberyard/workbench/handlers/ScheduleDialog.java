@@ -8,7 +8,7 @@ import org.amberyard.exchange.gtfs.GtfsBlock;
 import org.amberyard.exchange.gtfs.GtfsChoice;
 import org.amberyard.exchange.gtfs.GtfsDays;
 import org.amberyard.exchange.gtfs.GtfsFeed;
-import org.eclipse.jface.dialogs.Dialog;
+import org.amberyard.workbench.look.SizedDialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -26,7 +26,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** Asks which days and which blocks of a schedule are wanted. */
-public final class ScheduleDialog extends Dialog {
+public final class ScheduleDialog extends SizedDialog {
     private static final Point SIZE = new Point(640, 560);
     private static final int[] WIDTHS = {170, 330, 70};
 
@@ -39,24 +39,8 @@ public final class ScheduleDialog extends Dialog {
 
     /** A dialog about a schedule that has been looked into. */
     public ScheduleDialog(Shell parent, GtfsFeed feed) {
-        super(parent);
+        super(parent, Messages.Gtfs_title, SIZE);
         this.feed = feed;
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.Gtfs_title);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Point getInitialSize() {
-        return SIZE;
     }
 
     @Override

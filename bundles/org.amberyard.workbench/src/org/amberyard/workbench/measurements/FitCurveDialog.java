@@ -8,9 +8,9 @@ import org.amberyard.study.CurveLogs;
 import org.amberyard.study.CurveWords;
 import org.amberyard.workbench.fields.FieldRefusal;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.views.ResultModel;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
 /** Shows the curve that fits the logs of a type, how well it does and what it makes of every log; OK writes it. */
-public final class FitCurveDialog extends Dialog {
+public final class FitCurveDialog extends SizedDialog {
 
     private static final Point SIZE = new Point(860, 640);
     private static final int WORDS_HEIGHT = 190;
@@ -37,25 +37,9 @@ public final class FitCurveDialog extends Dialog {
 
     /** @param types electric types that have logs; at least one */
     public FitCurveDialog(Shell parent, StudySession session, List<ElectricType> types) {
-        super(parent);
+        super(parent, Messages.Fit_title, SIZE);
         this.session = session;
         this.types = List.copyOf(types);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.Fit_title);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Point getInitialSize() {
-        return SIZE;
     }
 
     @Override

@@ -3,8 +3,8 @@ package org.amberyard.workbench.plan;
 import java.util.Optional;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
 /** Says what would change in a plan; OK changes it as one edit that can be undone. */
-abstract class PlanPreviewDialog extends Dialog {
+abstract class PlanPreviewDialog extends SizedDialog {
 
     /**
      * @param title title, with a place for the plan's name
@@ -34,7 +34,7 @@ abstract class PlanPreviewDialog extends Dialog {
     private Optional<Runnable> change = Optional.empty();
 
     PlanPreviewDialog(Shell parent, StudySession session, Plan plan, Words words) {
-        super(parent);
+        super(parent, NLS.bind(words.title(), ElementNames.of(plan)), words.size());
         this.session = session;
         this.plan = plan;
         this.words = words;
@@ -70,22 +70,6 @@ abstract class PlanPreviewDialog extends Dialog {
     /** The preview, which is gone when the dialog is. */
     final Text preview() {
         return preview;
-    }
-
-    @Override
-    protected final void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(NLS.bind(words.title(), ElementNames.of(plan)));
-    }
-
-    @Override
-    protected final boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected final Point getInitialSize() {
-        return words.size();
     }
 
     @Override

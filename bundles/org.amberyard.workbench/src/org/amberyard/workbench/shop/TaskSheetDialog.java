@@ -11,9 +11,9 @@ import org.amberyard.core.plan.UpkeepYear;
 import org.amberyard.report.TaskSheet;
 import org.amberyard.report.TaskSheetTable;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.views.ResultModel;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -28,7 +28,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
 /** Shows the shop's tasks of a bus in a year with the cautions, saves them as a page or opens the page to print it. */
-public final class TaskSheetDialog extends Dialog {
+public final class TaskSheetDialog extends SizedDialog {
     private static final Point SIZE = new Point(900, 640);
     private static final int WORDS_HEIGHT = 210;
     private static final int SAVE = IDialogConstants.CLIENT_ID + 1;
@@ -48,7 +48,7 @@ public final class TaskSheetDialog extends Dialog {
 
     /** @param chooser answers the file to save in, from a name to offer */
     public TaskSheetDialog(Shell parent, StudyResult result, Choices choices, Function<String, Optional<Path>> chooser) {
-        super(parent);
+        super(parent, Messages.Sheet_title, SIZE);
         this.result = result;
         this.choices = choices;
         this.chooser = chooser;
@@ -62,22 +62,6 @@ public final class TaskSheetDialog extends Dialog {
         dialog.setFilterNames(new String[] {Messages.Sheet_fileKind});
         dialog.setOverwrite(true);
         return Optional.ofNullable(dialog.open()).map(Path::of);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.Sheet_title);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Point getInitialSize() {
-        return SIZE;
     }
 
     @Override
