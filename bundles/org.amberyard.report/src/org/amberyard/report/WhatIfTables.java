@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
@@ -47,7 +48,7 @@ public final class WhatIfTables {
     public static List<ResultTable> of(WhatIfResults results) {
         WhatIfTables tables = new WhatIfTables(results);
         List<ResultTable> made = new ArrayList<>();
-        results.single().map(tables::tornado).ifPresent(made::add);
+        oneAtATime(results).ifPresent(made::add);
         results.grid().map(tables::grid).ifPresent(made::add);
         results.scenarios().map(tables::scenarios).ifPresent(made::add);
         results.all().map(tables::summary).ifPresent(made::add);
@@ -55,6 +56,11 @@ public final class WhatIfTables {
         results.shares().map(tables::varianceShares).ifPresent(made::add);
         results.breakEven().map(tables::breakEven).ifPresent(made::add);
         return made;
+    }
+
+    /** The table of inputs one at a time by itself; empty while they are not worked out. */
+    public static Optional<ResultTable> oneAtATime(WhatIfResults results) {
+        return results.single().map(new WhatIfTables(results)::tornado);
     }
 
     /** Inputs one at a time: what a plan saves with each low and high, the widest first. */

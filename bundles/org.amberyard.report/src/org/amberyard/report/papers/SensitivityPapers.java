@@ -58,7 +58,7 @@ final class SensitivityPapers {
 
     /** The uncertain inputs one at a time, for a grant agency; empty where no what-if was run. */
     static Optional<DataTable> oneAtATime(PaperInput in) {
-        return in.whatIf().flatMap(r -> WhatIfTables.of(r).stream().filter(t -> t.name().equals("tornado")).findFirst())
+        return in.whatIf().flatMap(WhatIfTables::oneAtATime)
                 .map(table -> ResultLine.all(table, in.plan().name())).filter(lines -> !lines.isEmpty())
                 .map(lines -> new TableBuilder<ResultLine>("T18b", "T18b. What each uncertain input does by itself to the present cost saved")
                         .text("Input", WIDE, l -> l.text("input")).text("Low", l -> l.text("low")).text("High", l -> l.text("high"))
