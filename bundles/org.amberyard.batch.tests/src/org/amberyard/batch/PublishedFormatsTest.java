@@ -3,53 +3,23 @@ package org.amberyard.batch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.routes.Route;
-import org.amberyard.model.study.Study;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Weather, schedules and meter data by published formats, from the command line into the example. */
 class PublishedFormatsTest {
-    private static final String STUDY = "district.amberyard";
-
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
     @TempDir
     Path folder;
+    private ExampleConsole console;
 
     @BeforeEach
-    void copyTheExample() throws IOException {
-        Path bundle = Path.of(System.getProperty("basedir", "."));
-        Files.copy(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard"), folder.resolve(STUDY));
-    }
-
-    private int run(String... args) {
-        out.reset();
-        err.reset();
-        return new CommandLine().run(List.of(args), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-    }
-
-    private String out() {
-        return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private String err() {
-        return err.toString(StandardCharsets.UTF_8);
-    }
-
-    private Study study() throws Exception {
-        return StudyFile.load(folder.resolve(STUDY));
+    void copyExample() throws IOException {
+        console = new ExampleConsole(folder);
     }
 
     @Test
@@ -61,27 +31,27 @@ class PublishedFormatsTest {
                     .append(",0,0,0,0,0,0,9999\n");
         }
         Files.writeString(folder.resolve("vale.epw"), epw);
-        assertEquals(0, run("import-weather", STUDY, "vale.epw"), err());
-        assertTrue(out().startsWith("31 days of hourly weather at Vale, OS (1), at latitude 41.50° and 300 m above sea level."), out());
-        assertTrue(out().contains("  month climate January, mean daily low: 4 °F → -5.8 °F"), out());
-        assertEquals(-21, study().getSite().getClimate().get(0).getMeanLowC());
-        assertEquals(0, run("import-weather", STUDY, "vale.epw"), err());
-        assertTrue(out().endsWith(String.format("Nothing changed.%n")), out());
+        assertEquals(0, console.run("import-weather", ExampleConsole.STUDY, "vale.epw"), console.err());
+        assertTrue(console.out().startsWith("31 days of hourly weather at Vale, OS (1), at latitude 41.50° and 300 m above sea level."), console.out());
+        assertTrue(console.out().contains("  month climate January, mean daily low: 4 °F → -5.8 °F"), console.out());
+        assertEquals(-21, console.study().getSite().getClimate().get(0).getMeanLowC());
+        assertEquals(0, console.run("import-weather", ExampleConsole.STUDY, "vale.epw"), console.err());
+        assertTrue(console.out().endsWith(String.format("Nothing changed.%n")), console.out());
     }
 
     @Test
     void aStationOfNormalsIsNamed() throws Exception {
         Files.writeString(folder.resolve("normals.csv"), "station,month,low_F,high_F\nNorth,1,-4,14\nSouth,1,32,50\n");
-        assertEquals(2, run("import-weather", STUDY, "normals.csv"));
-        assertTrue(err().contains("The file has 2 stations; choose one with --station: North; South."), err());
-        assertEquals(2, run("import-weather", STUDY, "normals.csv", "--station", "West"));
-        assertTrue(err().contains("--station is “West”; it must be one of the file: North; South."), err());
-        assertEquals(0, run("import-weather", STUDY, "normals.csv", "--station", "North"), err());
-        assertEquals(-20, study().getSite().getClimate().get(0).getMeanLowC(), 1e-9);
+        assertEquals(2, console.run("import-weather", ExampleConsole.STUDY, "normals.csv"));
+        assertTrue(console.err().contains("The file has 2 stations; choose one with --station: North; South."), console.err());
+        assertEquals(2, console.run("import-weather", ExampleConsole.STUDY, "normals.csv", "--station", "West"));
+        assertTrue(console.err().contains("--station is “West”; it must be one of the file: North; South."), console.err());
+        assertEquals(0, console.run("import-weather", ExampleConsole.STUDY, "normals.csv", "--station", "North"), console.err());
+        assertEquals(-20, console.study().getSite().getClimate().get(0).getMeanLowC(), 1e-9);
         Files.writeString(folder.resolve("normals.csv"), "month,low_F\n1,cold\n");
-        assertEquals(2, run("import-weather", STUDY, "normals.csv"));
-        assertTrue(err().contains("No climate was imported from ") && err().contains("normals.csv, row 2, column “low_F”: “cold” must be"),
-                err());
+        assertEquals(2, console.run("import-weather", ExampleConsole.STUDY, "normals.csv"));
+        assertTrue(console.err().contains("No climate was imported from ") && console.err().contains("normals.csv, row 2, column “low_F”: “cold” must be"),
+                console.err());
     }
 
     private void writeSchedule() throws IOException {
@@ -99,34 +69,34 @@ class PublishedFormatsTest {
     @Test
     void blocksOfAScheduleBecomeRoutes() throws Exception {
         writeSchedule();
-        int before = study().getRoutes().size();
-        assertEquals(0, run("import-gtfs", STUDY, "vale", "--list"), err());
-        assertTrue(out().contains("Tue+Wed, 2 days from 1 Sep 2026 to 2 Sep 2026") && out().contains("  B2: route 14, 1 trip"), out());
-        assertEquals(before, study().getRoutes().size());
-        assertEquals(0, run("import-gtfs", STUDY, "vale", "--routes", "14"), err());
-        assertTrue(out().contains("  route B2 is added, with 1 run"), out());
-        Route added = study().getRoutes().get(before);
-        assertEquals(before + 1, study().getRoutes().size());
+        int before = console.study().getRoutes().size();
+        assertEquals(0, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--list"), console.err());
+        assertTrue(console.out().contains("Tue+Wed, 2 days from 1 Sep 2026 to 2 Sep 2026") && console.out().contains("  B2: route 14, 1 trip"), console.out());
+        assertEquals(before, console.study().getRoutes().size());
+        assertEquals(0, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--routes", "14"), console.err());
+        assertTrue(console.out().contains("  route B2 is added, with 1 run"), console.out());
+        Route added = console.study().getRoutes().get(before);
+        assertEquals(before + 1, console.study().getRoutes().size());
         assertEquals(11.12, added.getRuns().get(0).getDistanceKm(), 0.01);
         assertEquals("GTFS Tue+Wed", added.getRuns().get(0).getCalendar().getName());
-        assertEquals(0, run("import-gtfs", STUDY, "vale", "--days", "Sat", "--blocks", "B1"), err());
-        assertEquals("09:30 12", study().getRoutes().get(before + 1).getRuns().get(0).getName());
+        assertEquals(0, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--days", "Sat", "--blocks", "B1"), console.err());
+        assertEquals("09:30 12", console.study().getRoutes().get(before + 1).getRuns().get(0).getName());
     }
 
     @Test
     void whatAScheduleDoesNotHaveIsNamed() throws Exception {
         writeSchedule();
-        assertEquals(2, run("import-gtfs", STUDY, "vale", "--days", "Sun"));
-        assertTrue(err().contains("--days is “Sun”; it must be one of Tue+Wed, Sat."), err());
-        assertEquals(2, run("import-gtfs", STUDY, "vale", "--routes", "15"));
-        assertTrue(err().contains("--routes has “15”, which no block of these days serves; --list lists them."), err());
-        assertEquals(2, run("import-gtfs", STUDY, "vale", "--blocks", "B7"));
-        assertTrue(err().contains("--blocks has “B7”, which is no block of these days; --list lists them."), err());
-        assertEquals(2, run("import-gtfs", STUDY, "nowhere"));
-        assertTrue(err().contains("where there is nothing; give a zip file or a folder."), err());
+        assertEquals(2, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--days", "Sun"));
+        assertTrue(console.err().contains("--days is “Sun”; it must be one of Tue+Wed, Sat."), console.err());
+        assertEquals(2, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--routes", "15"));
+        assertTrue(console.err().contains("--routes has “15”, which no block of these days serves; --list lists them."), console.err());
+        assertEquals(2, console.run("import-gtfs", ExampleConsole.STUDY, "vale", "--blocks", "B7"));
+        assertTrue(console.err().contains("--blocks has “B7”, which is no block of these days; --list lists them."), console.err());
+        assertEquals(2, console.run("import-gtfs", ExampleConsole.STUDY, "nowhere"));
+        assertTrue(console.err().contains("where there is nothing; give a zip file or a folder."), console.err());
         Files.delete(folder.resolve("vale/stops.txt"));
-        assertEquals(2, run("import-gtfs", STUDY, "vale"));
-        assertTrue(err().contains("No routes were imported from ") && err().contains("stops.txt: The file is missing"), err());
+        assertEquals(2, console.run("import-gtfs", ExampleConsole.STUDY, "vale"));
+        assertTrue(console.err().contains("No routes were imported from ") && console.err().contains("stops.txt: The file is missing"), console.err());
     }
 
     @Test
@@ -143,14 +113,14 @@ class PublishedFormatsTest {
         Files.writeString(folder.resolve("meter.xml"), "<feed xmlns='http://www.w3.org/2005/Atom'><entry><content><ReadingType "
                 + "xmlns='http://naesb.org/espi'><uom>72</uom></ReadingType></content></entry>" + String.format(meter, "1", july)
                 + String.format(meter, "2", july) + "</feed>");
-        assertEquals(2, run("import-meter", STUDY, "meter.xml"));
-        assertTrue(err().contains("The file has 2 meters; choose one with --meter: 1 Meter 1 (kWh, delivered, 744 readings); 2 Meter 2"),
-                err());
-        assertEquals(2, run("import-meter", STUDY, "meter.xml", "--meter", "2"));
-        assertTrue(err().contains("The file does not tell its local clock; give --zone, such as America/Chicago."), err());
-        assertEquals(2, run("import-meter", STUDY, "meter.xml", "--meter", "2", "--zone", "Mars"));
-        assertTrue(err().contains("--zone is Mars; it must be a time zone such as America/Chicago or UTC-6."), err());
-        assertEquals(0, run("import-meter", STUDY, "meter.xml", "--meter", "2", "--zone", "America/Chicago"), err());
-        assertTrue(out().startsWith("744 readings every 60 min in kWh, from 1 Jul 2025 to 31 Jul 2025"), out());
+        assertEquals(2, console.run("import-meter", ExampleConsole.STUDY, "meter.xml"));
+        assertTrue(console.err().contains("The file has 2 meters; choose one with --meter: 1 Meter 1 (kWh, delivered, 744 readings); 2 Meter 2"),
+                console.err());
+        assertEquals(2, console.run("import-meter", ExampleConsole.STUDY, "meter.xml", "--meter", "2"));
+        assertTrue(console.err().contains("The file does not tell its local clock; give --zone, such as America/Chicago."), console.err());
+        assertEquals(2, console.run("import-meter", ExampleConsole.STUDY, "meter.xml", "--meter", "2", "--zone", "Mars"));
+        assertTrue(console.err().contains("--zone is Mars; it must be a time zone such as America/Chicago or UTC-6."), console.err());
+        assertEquals(0, console.run("import-meter", ExampleConsole.STUDY, "meter.xml", "--meter", "2", "--zone", "America/Chicago"), console.err());
+        assertTrue(console.out().startsWith("744 readings every 60 min in kWh, from 1 Jul 2025 to 31 Jul 2025"), console.out());
     }
 }
