@@ -75,14 +75,16 @@ public final class FitCurveDialog extends SizedDialog {
     private void forget() {
         if (job != null) {
             job.cancel();
+            job = null;
         }
         shown = null;
         accept().setEnabled(false);
         residuals.setModel(new ResultModel(ResidualTable.NONE));
     }
 
-    private void show(CurveFitting fitting) {
-        if (words.isDisposed()) {
+    /** A fit to other entries may end just when they change; what it found is thrown away. */
+    private void show(FitJob of, CurveFitting fitting) {
+        if (of != job || words.isDisposed()) {
             return;
         }
         shown = fitting;

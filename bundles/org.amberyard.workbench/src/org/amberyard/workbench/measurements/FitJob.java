@@ -1,6 +1,6 @@
 package org.amberyard.workbench.measurements;
 
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import org.amberyard.core.consumption.FitSettings;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.study.CurveFitting;
@@ -12,16 +12,16 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
-/** Fits a curve off the event thread; what a cancelled fit finds is thrown away. */
+/** Fits a curve off the event thread. */
 final class FitJob extends Job {
 
     private final CurveLogs logs;
     private final FitSettings settings;
     private final Display display;
-    private final Consumer<CurveFitting> found;
+    private final BiConsumer<FitJob, CurveFitting> found;
 
-    /** @param found is told the outcome on the event thread */
-    FitJob(CurveLogs logs, FitSettings settings, Display display, Consumer<CurveFitting> found) {
+    /** @param found is told by which fit what was found, on the event thread, also of one that ended just before it was cancelled */
+    FitJob(CurveLogs logs, FitSettings settings, Display display, BiConsumer<FitJob, CurveFitting> found) {
         super(NLS.bind(Messages.Fit_job, ElementNames.of(logs.type())));
         this.logs = logs;
         this.settings = settings;
@@ -35,11 +35,7 @@ final class FitJob extends Job {
         if (monitor.isCanceled() || display.isDisposed()) {
             return Status.CANCEL_STATUS;
         }
-        display.asyncExec(() -> {
-            if (!monitor.isCanceled()) {
-                found.accept(fitting);
-            }
-        });
+        display.asyncExec(() -> found.accept(this, fitting));
         return Status.OK_STATUS;
     }
 }
