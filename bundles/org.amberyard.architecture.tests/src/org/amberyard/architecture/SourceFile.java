@@ -64,6 +64,14 @@ record SourceFile(String bundle, Path path, String text, CompilationUnitTree uni
         return bundle + "/" + name() + ":" + firstLine(part);
     }
 
+    /** The text of a method with the comment above it. */
+    String withComment(Tree method) {
+        int start = (int) positions.getStartPosition(unit, method);
+        int end = (int) positions.getEndPosition(unit, method);
+        int before = Math.max(text.lastIndexOf("\n    }\n", start), text.lastIndexOf(";\n\n", start));
+        return text.substring(Math.max(0, before), end);
+    }
+
     private LineMap lines() {
         return unit.getLineMap();
     }
