@@ -11,7 +11,7 @@ class CostLedgerTest {
     private static final double INFLATION = 0.02;
     private static final double REAL = 0.03;
     private static final MoneyRules NOMINAL = new MoneyRules(new MoneyRates(REAL, INFLATION), MoneyBasis.NOMINAL, false);
-    private static final MoneyRules CONSTANT = new MoneyRules(new MoneyRates(REAL, INFLATION), MoneyBasis.REAL, true);
+    private static final MoneyRules CONSTANT = new MoneyRules(new MoneyRates(REAL, INFLATION), MoneyBasis.CONSTANT, true);
 
     /** A bus bought in the second year, fuel in both and in both rows, a value left, an award. */
     private static CostLedger ledger(MoneyRules rules) {
@@ -66,7 +66,7 @@ class CostLedgerTest {
 
     @Test
     void realAndNominalLedgersAreWorthTheSame() {
-        CostLedger real = ledger(new MoneyRules(NOMINAL.rates(), MoneyBasis.REAL, false));
+        CostLedger real = ledger(new MoneyRules(NOMINAL.rates(), MoneyBasis.CONSTANT, false));
         assertEquals(real.presentValue(), ledger(NOMINAL).presentValue(), 1e-9);
     }
 
@@ -104,7 +104,7 @@ class CostLedgerTest {
     @Test
     void nominalCostsAreTheSameWhateverTheStudyStates() {
         NominalCosts ofNominal = new NominalCosts(ledger(NOMINAL));
-        NominalCosts ofReal = new NominalCosts(ledger(new MoneyRules(NOMINAL.rates(), MoneyBasis.REAL, false)));
+        NominalCosts ofReal = new NominalCosts(ledger(new MoneyRules(NOMINAL.rates(), MoneyBasis.CONSTANT, false)));
         assertEquals(60 * 1.02 * 1.02, ofReal.amount(1, CostCategory.FUEL), 1e-9);
         assertEquals(60 * 1.02 * 1.02, ofNominal.amount(1, CostCategory.FUEL), 1e-9);
         assertEquals(50 * 1.02 * 1.02, ofReal.amount(0, 1, CostCategory.FUEL), 1e-9);

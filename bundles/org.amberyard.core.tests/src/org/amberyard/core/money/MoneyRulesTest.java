@@ -19,7 +19,7 @@ class MoneyRulesTest {
         assertEquals(0.02, MoneyRates.ofNominal(0.05, 0.02).inflation());
         assertEquals(1.05 / 1.02 - 1, RATES.realRise(0.05), EXACT);
         assertEquals(1.02 * 1.02 * 1.02, RATES.inflationFactor(3), EXACT);
-        assertEquals(0.03, RATES.rateFor(MoneyBasis.REAL));
+        assertEquals(0.03, RATES.rateFor(MoneyBasis.CONSTANT));
         assertEquals(1.03 * 1.02 - 1, RATES.rateFor(MoneyBasis.NOMINAL), EXACT);
     }
 
