@@ -1,0 +1,62 @@
+package org.amberyard.fuzz;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.lifecycle.AfterContainer;
+import net.jqwik.api.lifecycle.BeforeContainer;
+import org.amberyard.model.io.StudyDefaults;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+
+/** Opens study files with changed bytes: each is opened, or refused by name with a reason, in a few seconds. */
+class StudyFilesTest {
+    private static final Duration LONG = Duration.ofSeconds(20);
+
+    private static Path folder;
+    private static byte[] seed;
+
+    @BeforeContainer
+    static void saveSeed() throws IOException, StudyFileException {
+        folder = Files.createTempDirectory("fuzz");
+        Path file = folder.resolve("seed.amberyard");
+        StudyFile.save(StudyDefaults.create(), file);
+        seed = Files.readAllBytes(file);
+        Files.delete(file);
+    }
+
+    @AfterContainer
+    static void removeFolder() throws IOException {
+        Files.deleteIfExists(folder.resolve("damaged.amberyard"));
+        Files.delete(folder);
+    }
+
+    @Provide
+    Arbitrary<List<Mutation>> mutations() {
+        return Mutation.some();
+    }
+
+    @Property
+    void damagedStudiesAreOpenedOrRefused(@ForAll("mutations") List<Mutation> changes) throws IOException {
+        Path file = folder.resolve("damaged.amberyard");
+        Files.write(file, Mutation.all(seed, changes));
+        assertTimeoutPreemptively(LONG, () -> {
+            try {
+                StudyFile.load(file);
+            } catch (StudyFileException refused) {
+                assertTrue(refused.getMessage().contains("damaged.amberyard"), refused::getMessage);
+                assertFalse(refused.getMessage().contains("null"), refused::getMessage);
+            }
+        });
+    }
+}
