@@ -1,15 +1,18 @@
 package org.amberyard.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -44,6 +47,16 @@ class StudyFilesTest {
     @Provide
     Arbitrary<List<Mutation>> mutations() {
         return Mutation.some();
+    }
+
+    /** Damage that was once answered by something that only a programmer understands. */
+    @Example
+    void aKindWithoutItsPartIsSaidSo() throws IOException {
+        String text = new String(seed, StandardCharsets.UTF_8);
+        Path file = Files.writeString(folder.resolve("damaged.amberyard"), text.replace("\"prices:PackPrice\"", "\"prices;PackPrice\""));
+        String refusal = assertThrows(StudyFileException.class, () -> StudyFile.load(file)).getMessage();
+        assertTrue(refusal.contains("an element does not say of which part of a study it is."), refusal);
+        assertTrue(refusal.contains("unknown kind of element “prices;PackPrice”"), refusal);
     }
 
     @Property
