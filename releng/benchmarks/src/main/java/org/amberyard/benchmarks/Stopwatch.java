@@ -12,8 +12,9 @@ final class Stopwatch {
     private static final int LEAST_ROUNDS = 3;
     private static final int MOST_ROUNDS = 400;
 
-    /** What the work gave last, so that it is not left out. */
-    private Object last;
+    /** What the work gave last: work whose result goes nowhere may be left out by the machine. */
+    @SuppressWarnings("unused")
+    private volatile Object last;
 
     /** Milliseconds that the work takes. */
     double ms(Callable<?> work) throws Exception {
@@ -46,10 +47,5 @@ final class Stopwatch {
             System.gc();
         }
         return (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / (double) (1 << 20);
-    }
-
-    @Override
-    public String toString() {
-        return String.valueOf(last);
     }
 }
