@@ -73,7 +73,7 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         List<MeterMonth> metered = loads.stream().map(m -> m.metered(shared)).toList();
         Optional<BillYear> without = shared ? Optional.of(steady(input, loads.stream().map(MonthLoad::buildingOnly).toList()))
                 : Optional.empty();
-        return new YardYear(input, loads.stream().map(m -> month(m, input)).toList(), busKwh(input, loads, true),
+        return new YardYear(input, loads.stream().map(YardYear::month).toList(), busKwh(input, loads, true),
                 busKwh(input, loads, false), steady(input, metered), without);
     }
 
@@ -92,7 +92,7 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
                 .mapToDouble(s -> s.times() * ((brought ? s.busKwh(bus) : 0) + s.missingKwh(bus))).sum()).toList();
     }
 
-    private static Month month(MonthLoad load, YardInput input) {
+    private static Month month(MonthLoad load) {
         List<Shortfall> shortfalls = new ArrayList<>();
         double moved = 0;
         for (StretchLoad stretch : load.stretches()) {

@@ -17,7 +17,6 @@ import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.RoutesPackage.Literals;
 import org.amberyard.model.routes.Run;
-import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.study.Study;
 
 /**

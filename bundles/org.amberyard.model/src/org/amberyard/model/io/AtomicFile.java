@@ -127,8 +127,9 @@ final class AtomicFile {
     }
 
     private static String reason(IOException e) {
-        String system = e instanceof FileSystemException problem && problem.getReason() != null
-                ? problem.getReason() : e.getClass().getSimpleName();
+        // Problems with a file say why apart from its name; others, such as a full disk, have the reason for their message.
+        String said = e instanceof FileSystemException problem ? problem.getReason() : e.getMessage();
+        String system = said == null ? e.getClass().getSimpleName() : said;
         return "the system reports “" + system + "”";
     }
 }
