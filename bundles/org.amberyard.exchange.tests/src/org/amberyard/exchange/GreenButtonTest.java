@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Reader;
+import java.io.PrintStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -225,6 +230,40 @@ class GreenButtonTest {
         Path latin = Files.write(folder.resolve("latin.xml"), (GreenButtonFile.OPEN + "<entry><title>G\u00e4rten</title></entry></feed>")
                 .getBytes(StandardCharsets.ISO_8859_1));
         assertTrue(refusal(latin).contains("latin.xml"));
+    }
+
+    /** The parser of the JDK prints such damage to the console where it is given the bytes. */
+    @Test
+    void damageIsToldAndNothingIsPrinted() throws Exception {
+        PrintStream console = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        try {
+            Path bytes = Files.write(folder.resolve("bytes.xml"), new byte[] {'<', 'f', (byte) 0xff, (byte) 0xfe, '>'});
+            assertTrue(refusal(bytes).endsWith("Bytes of the file stand for no character of its encoding; save it anew as UTF-8."), refusal(bytes));
+            Path open = Files.writeString(folder.resolve("open.xml"), GreenButtonFile.OPEN + "<entry><title>x</feed>");
+            assertTrue(refusal(open).endsWith("The file is not XML, or it is damaged there."));
+            Path unknown = Files.writeString(folder.resolve("unknown.xml"), "<?xml version=\"1.0\" encoding=\"KOI-99\"?><feed/>");
+            assertTrue(refusal(unknown).endsWith("its encoding “KOI-99” is not known; save it as UTF-8."), refusal(unknown));
+        } finally {
+            System.setErr(console);
+        }
+        assertEquals("", printed.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Text in UTF-16 with a mark, and in the encoding that a declaration names. */
+    @Test
+    void encodingsAreToldByBytesAndDeclaration() throws Exception {
+        String text = "<a>G\u00e4rten</a>";
+        byte[] marked = ("\ufeff" + text).getBytes(StandardCharsets.UTF_16LE);
+        byte[] declared = ("<?xml version=\"1.0\" encoding='ISO-8859-1'?>" + text).getBytes(StandardCharsets.ISO_8859_1);
+        for (byte[] bytes : List.of(marked, declared, text.getBytes(StandardCharsets.UTF_16BE), text.getBytes(StandardCharsets.UTF_8))) {
+            try (Reader reader = XmlText.of(new ByteArrayInputStream(bytes))) {
+                StringWriter read = new StringWriter();
+                reader.transferTo(read);
+                assertTrue(read.toString().endsWith(text), read.toString());
+            }
+        }
     }
 
     private static String refusal(Path file) {

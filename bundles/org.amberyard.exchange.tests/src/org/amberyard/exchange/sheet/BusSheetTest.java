@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
@@ -120,6 +121,40 @@ class BusSheetTest {
         assertEquals(before, text(study));
     }
 
+    /** Body letters as people write them, and names of vehicle types under the same header. */
+    @Test
+    void bodiesMayNameVehicleTypes() throws Exception {
+        SheetImport letters = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Body,Fuel\nB01,Type C,diesel\n")), study).orElseThrow();
+        assertEquals(List.of(), words(letters.preview(study)));
+        String name = bus("B01").getType().getName();
+        SheetImport names = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Body,Model year\nB99," + name + ",2012\nB98,"
+                + name.toLowerCase() + ",2012\n")), study).orElseThrow();
+        assertEquals(Optional.of("Body"), names.header("type"));
+        SheetImport mixed = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Role,Body,Fuel\nB97,spare," + name
+                + ",diesel\nB01,spare,C,diesel\nB02,spare,Chassis 7,diesel\n")), study).orElseThrow();
+        assertEquals(Optional.of("Body"), mixed.header("bodyType"));
+        List<String> told = words(mixed.preview(study));
+        assertEquals(1, told.size(), told.toString());
+        assertTrue(told.get(0).startsWith("fleet.csv, row 4, column “Body”: “Chassis 7” is neither a body type, which are A, B, C, D, nor the name of a "
+                + "vehicle type of the study, which has "), told.toString());
+    }
+
+    /** One known header of many is by chance. */
+    @Test
+    void aTableOfSomethingElseIsNotTakenForBuses() throws Exception {
+        assertTrue(SheetImport.recognised(SampleSheets.only(samples.text("t.csv", "component,season,hours,unit,rate\non-peak,all,14-20,usd_per_kwh,0.2\n")),
+                study).isEmpty());
+    }
+
+    /** A wrong cell does not hide what is wrong with another field, only what may follow from it. */
+    @Test
+    void rulesHoldForRowsWithAWrongCell() throws Exception {
+        List<String> told = words(preview("B98,,spare,C,diesel,,2012,2011,2031,,5000,,six,\n"));
+        assertEquals(2, told.size(), told.toString());
+        assertTrue(told.get(0).contains("column “mpg_driving”: “six” must be a number in mpg or km/L"), told.toString());
+        assertTrue(told.get(1).contains("column “odometer_end_fy”: Bus B98: odometer is 5,000 mi, but the fleet only grows by it"), told.toString());
+    }
+
     /** What only the rules of the study can tell is told at the row too. */
     @Test
     void rulesOfTheStudyHoldForRows() throws Exception {
@@ -169,7 +204,7 @@ class BusSheetTest {
     private static void plant(List<String> cells, int number, int row, Map<Integer, String> planted) {
         int[] columns = {0, 1, 2, 4, 5, 6, 7, 8, 9, 3};
         String[] values = {"K1000", "yard art", "Q", "2012a", "20 11", "in 2012", "81,2,00", "-5200", "6.4 km", "plutonium"};
-        String[] told = {"stands in rows", "must be one of", "no vehicle type", "must be a number", "must be a number", "must be a number",
+        String[] told = {"stands in rows", "must be one of", "is neither a body type", "must be a number", "must be a number", "must be a number",
             "must be a number", "of at least 0", "must be a number", "no vehicle type"};
         int kind = number % 10;
         cells.set(columns[kind], values[kind]);

@@ -41,13 +41,14 @@ final class BusSheet implements SheetKind {
 
     @Override
     public List<SheetColumn> columns(Study study) {
+        ElementIndex<VehicleType> types = new ElementIndex<>(study.getVehicleTypes());
         return List.of(
                 SheetColumn.of(Literals.BUS__NAME, "bus id", "bus number", "bus", "unit", "unit number", "vehicle", "vehicle id",
                         "vehicle number", "fleet number").must(),
                 SheetColumn.of(Literals.BUS__VIN, "vehicle identification number", "vin placeholder")
                         .toldBy(t -> t.matches("[A-HJ-NPR-Za-hj-npr-z0-9]{17}") && t.matches(".*[A-Za-z].*") && t.matches(".*\\d.*")),
                 SheetColumn.of(Literals.BUS__ROLE, "use", "status"),
-                SheetColumn.of(Literals.BUS__TYPE, "type", "model", "bus type"),
+                SheetColumn.of(Literals.BUS__TYPE, "type", "model", "bus type").toldBy(t -> types.find(t).isPresent()),
                 SheetColumn.derived(BODY, "Body type", SheetColumn.Content.TEXT, Unit.NONE,
                         "Body type by its letter; with the fuel it tells the vehicle type where no column does.", "body", "body style", "type letter"),
                 SheetColumn.derived(FUEL, "Fuel", SheetColumn.Content.TEXT, Unit.NONE,
@@ -115,7 +116,14 @@ final class BusSheet implements SheetKind {
         }
 
         void row(MappedRow row) {
-            outcome.attempt(row, () -> bus(row, keys.of(row)));
+            RowReading cells = outcome.reading(row);
+            String name = cells.of(() -> keys.of(row), "");
+            if (cells.isSound()) {
+                bus(row, name);
+            } else {
+                columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(c -> cells.of(() -> values.of(row, c), null));
+                List.of(START, ANNUAL, UPKEEP).forEach(id -> cells.number(id, 0));
+            }
         }
 
         private void bus(MappedRow row, String name) {
@@ -142,6 +150,15 @@ final class BusSheet implements SheetKind {
             if (row.has(TYPE) || body.isEmpty() && fuel.isEmpty()) {
                 return;
             }
+            Optional<VehicleType> named = body.flatMap(types::named);
+            if (named.isPresent()) {
+                outcome.set(row.number(), bus, Literals.BUS__TYPE, named.get());
+                return;
+            }
+            if (body.isPresent() && !TypeGuess.isBody(body.get())) {
+                throw row.wrong(BODY, "“" + body.get() + "” is neither a body type, which are " + TypeGuess.bodies()
+                        + ", nor the name of a vehicle type of the study, which has " + types.names() + "; write one of them.");
+            }
             List<VehicleType> fitting = types.fitting(body, fuel);
             if (fitting.isEmpty()) {
                 throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
@@ -159,8 +176,8 @@ final class BusSheet implements SheetKind {
         }
 
         private void odometer(MappedRow row, Bus bus) throws CellFault {
+            OptionalDouble end = outcome.reading(row).of(() -> row.number("odometerKm"), OptionalDouble.empty());
             OptionalDouble start = row.number(START);
-            OptionalDouble end = row.number("odometerKm");
             if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
                 throw row.wrong("odometerKm", bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)
                         + ": reversed, rolled over or a new odometer? Mend it, or clear the reading of a year before.");
@@ -168,9 +185,10 @@ final class BusSheet implements SheetKind {
         }
 
         private void annual(MappedRow row, Bus bus) throws CellFault {
+            OptionalDouble upkeep = outcome.reading(row).of(() -> row.number(UPKEEP), OptionalDouble.empty());
             OptionalDouble annual = row.number(ANNUAL);
             if (annual.isEmpty()) {
-                if (row.has(UPKEEP)) {
+                if (upkeep.isPresent()) {
                     throw row.wrong(UPKEEP, "Upkeep of a year needs the distance of that year, a column “Annual distance”.");
                 }
                 return;
@@ -189,7 +207,6 @@ final class BusSheet implements SheetKind {
             } else if (!row.has("otherKmPerYear")) {
                 outcome.set(row.number(), bus, Literals.BUS__OTHER_KM_PER_YEAR, Math.max(0, annual.getAsDouble() - routeKm));
             }
-            OptionalDouble upkeep = row.number(UPKEEP);
             if (upkeep.isPresent() && annual.getAsDouble() > 0) {
                 outcome.set(row.number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, upkeep.getAsDouble() / annual.getAsDouble());
             }

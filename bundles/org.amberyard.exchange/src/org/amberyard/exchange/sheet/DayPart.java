@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.routes.RunKind;
@@ -16,6 +17,7 @@ enum DayPart {
     /** The column that says which run a row of its own tells. */
     static final String PART = "part";
     private static final String RUN = "run";
+    private static final Pattern ENDING = Pattern.compile("(?i)^(.*?\\S)[\\s_/-]+(am|midday|pm|morning|noon|afternoon)$");
     private static final Pattern NOTHING = Pattern.compile("[0.,]*");
 
     private final RunKind kind;
@@ -71,20 +73,40 @@ enum DayPart {
      * @param what {@code Depart}, {@code Return} or {@code Distance}
      */
     String in(MappedRow row, String what) {
-        return row.has(PART) ? RUN + what : id(what);
+        return hasOwnRow(row) ? RUN + what : id(what);
     }
 
     /** True when a row tells the run of this part. */
     boolean isIn(MappedRow row) {
-        return row.has(PART) ? named(row.cell(PART).text()).filter(p -> p == this).isPresent()
+        return hasOwnRow(row) ? of(row).filter(p -> p == this).isPresent()
                 : row.has(id("Depart")) || !NOTHING.matcher(row.cell(id("Distance")).text()).matches();
+    }
+
+    /** True when a row tells one run, by a column, by the name of its route or by that of its sheet. */
+    static boolean hasOwnRow(MappedRow row) {
+        return row.has(PART) || Arrays.stream(values()).noneMatch(p -> row.knows(p.id("Depart")) || row.knows(p.id("Distance"))) && of(row).isPresent();
+    }
+
+    private static Optional<DayPart> of(MappedRow row) {
+        if (row.has(PART)) {
+            return named(row.cell(PART).text());
+        }
+        Matcher name = ENDING.matcher(row.cell(RouteSheet.KEY).text());
+        return name.matches() ? named(name.group(2)) : Arrays.stream(row.sheetName().split("[^\\p{L}]+")).map(DayPart::named).flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** The name of a route without a part of the day behind it. */
+    static String without(String route) {
+        Matcher name = ENDING.matcher(route);
+        return name.matches() ? name.group(1) : route;
     }
 
     /** Columns of sheets in which each run has a row of its own. */
     static List<SheetColumn> ownRowColumns() {
         return List.of(
                 SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
-                        "AM, midday or PM, where each run has a row of its own; empty where the runs stand side by side.", "am pm", "period", "session"),
+                        "AM, midday or PM, where each run has a row of its own and neither the route’s name nor that of the sheet ends so; empty where the runs stand side by side.", "am pm", "period", "session"),
                 clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
                 clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "end"),
                 SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,

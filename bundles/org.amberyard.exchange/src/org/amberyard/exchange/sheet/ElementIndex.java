@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.study.NearWords;
 import org.eclipse.emf.ecore.EObject;
 
 /** Elements as they were when it was made, found by what lists call them. */
@@ -28,6 +29,18 @@ final class ElementIndex<T extends EObject> {
 
     boolean isEmpty() {
         return elements.isEmpty();
+    }
+
+    /**
+     * What to say of a name that is none of them: what is near it, and which there are.
+     *
+     * @param kind what they are, within a sentence
+     */
+    String unknown(String name, String kind) {
+        if (elements.isEmpty()) {
+            return "“" + name + "” is no " + kind + " of the study, which has none; add it there first.";
+        }
+        return "“" + name + "” is no " + kind + " of the study; it has " + names() + "." + NearWords.hint(name, elements.stream().map(ElementNames::of).toList());
     }
 
     /** Names for a message. */

@@ -12,6 +12,7 @@ import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.RoundedText;
 import org.amberyard.study.StudyUnits;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -59,13 +60,13 @@ final class FieldValue {
     }
 
     private String range(EStructuralFeature field, FieldInfo info) {
-        FieldFormat format = FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT);
+        RoundedText figures = new RoundedText(study);
         boolean whole = field.getEType().getInstanceClass() == int.class;
         StringBuilder words = new StringBuilder("a number");
-        info.above().ifPresent(above -> words.append(" above ").append(format.textWithUnit(above)));
-        info.min().ifPresent(min -> words.append(" of at least ").append(format.textWithUnit(whole ? (Object) (int) min : min)));
+        info.above().ifPresent(above -> words.append(" above ").append(figures.shown(field, above)));
+        info.min().ifPresent(min -> words.append(" of at least ").append(figures.shown(field, whole ? (Object) (int) min : min)));
         info.max().ifPresent(max -> words.append(info.min().isPresent() ? " and at most " : " of at most ")
-                .append(format.textWithUnit(whole ? (Object) (int) max : max)));
+                .append(figures.shown(field, whole ? (Object) (int) max : max)));
         return words.toString();
     }
 
@@ -81,8 +82,7 @@ final class FieldValue {
     private EObject named(MappedRow row, SheetColumn column, EClass kind) throws CellFault {
         ElementIndex<EObject> all = known.computeIfAbsent(kind, k -> new ElementIndex<>(all(k)));
         String name = row.text(column.id()).orElseThrow();
-        return all.find(name).orElseThrow(() -> row.wrong(column.id(), "“" + name + "” is no "
-                + column.label().toLowerCase(Locale.ROOT) + " of the study" + (all.isEmpty() ? ", which has none." : "; it has " + all.names() + ".")));
+        return all.find(name).orElseThrow(() -> row.wrong(column.id(), all.unknown(name, column.label().toLowerCase(Locale.ROOT))));
     }
 
     private List<EObject> all(EClass kind) {

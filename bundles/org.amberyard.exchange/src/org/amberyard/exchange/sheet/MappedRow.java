@@ -33,6 +33,16 @@ final class MappedRow {
         return row.cells();
     }
 
+    /** Name of the sheet; empty for a text file. */
+    String sheetName() {
+        return in.sheet().name();
+    }
+
+    /** True when the sheet has a column that holds something. */
+    boolean knows(String id) {
+        return in.mapping().place(id).isPresent();
+    }
+
     /** True when something stands in a column. */
     boolean has(String id) {
         return !cell(id).isBlank();
@@ -62,7 +72,7 @@ final class MappedRow {
         }
         SheetColumn column = in.column(id);
         NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
-        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column)));
+        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column) + otherStyle(text.get(), style)));
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
     }
 
@@ -82,6 +92,13 @@ final class MappedRow {
             throw fault(id, "a number" + unitWords(in.column(id)));
         }
         return systems.contains(own) ? own : systems.get(0);
+    }
+
+    /** A remedy where decimals stand behind the sign that parts thousands in the other cells. */
+    private static String otherStyle(String text, NumberStyle style) {
+        NumberStyle other = style == NumberStyle.POINT ? NumberStyle.COMMA : NumberStyle.POINT;
+        return SheetNumber.of(text, other).map(n -> "; decimals stand behind a " + style.word() + " here: write "
+                + style.text(n.value()) + (n.unit().isEmpty() ? "" : " " + n.unit())).orElse("");
     }
 
     private String unitWords(SheetColumn column) {

@@ -99,7 +99,7 @@ final class MappedSheet {
     private void tellNumbers() {
         columns.stream().filter(c -> c.content() == SheetColumn.Content.NUMBER && mapping.place(c.id()).isPresent())
                 .filter(c -> numbers(c) != sheet.numbers()).forEach(c -> remarks.add("Numbers of “" + header(c.id()) + "” are read with a decimal "
-                        + (numbers(c) == NumberStyle.COMMA ? "comma" : "point") + ", unlike those of the other columns."));
+                        + numbers(c).word() + ", unlike those of the other columns."));
     }
 
     /** Rows of data in order. */
