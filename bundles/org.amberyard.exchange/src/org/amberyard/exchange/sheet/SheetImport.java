@@ -56,7 +56,17 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     /** The kind of a sheet, and which column holds what, as far as it tells by itself. */
     public static Optional<SheetImport> recognised(Sheet sheet, Study study) {
-        return SheetKind.ALL.stream().map(kind -> guess(kind, sheet, study)).filter(g -> g.score() > 0)
+        return recognised(sheet, study, ReadingProgress.NONE);
+    }
+
+    /**
+     * The kind of a sheet, and which column holds what, as far as it tells by itself.
+     *
+     * @param progress asked before each kind is tried whether to go on
+     * @throws CancellationException when it is not to go on
+     */
+    public static Optional<SheetImport> recognised(Sheet sheet, Study study, ReadingProgress progress) {
+        return SheetKind.ALL.stream().peek(kind -> progress.step(sheet.place(), 0)).map(kind -> guess(kind, sheet, study)).filter(g -> g.score() > 0)
                 .max(Comparator.comparingInt(Guess::score)).map(Guess::made);
     }
 
@@ -94,6 +104,13 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
     public Optional<String> header(String id) {
         return sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst()
                 .filter(r -> mapping.place(id).isPresent()).map(r -> r.cell(mapping.place(id).getAsInt()).text());
+    }
+
+    /** Header over a column of the sheet; the label of what it holds where the cell is blank. */
+    String headerAt(int place, Study study) {
+        String text = sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst().map(r -> r.cell(place).text()).orElse("");
+        String id = mapping.columns().get(place).id();
+        return text.isEmpty() ? SheetColumn.byId(kind.columns(study), id).map(SheetColumn::label).orElse(id) : text;
     }
 
     /** What it would do to a study, which stays as it is. */
