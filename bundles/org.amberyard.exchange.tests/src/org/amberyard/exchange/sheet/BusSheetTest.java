@@ -104,7 +104,8 @@ class BusSheetTest {
                         + "Mend it, or clear the reading of a year before.",
                 "fleet.csv, row 6, column “chassis_model_year”: “2009.5” must be a whole number.",
                 "fleet.csv, row 6, column “odometer_end_fy”: “x1” must be a number in mi or km.",
-                "fleet.csv, row 6, column “body_type”: The study has no vehicle type with body “C” and fuel “steam”; add it on the page of vehicle types.",
+                "fleet.csv, row 6, column “body_type”: The study has no vehicle type with body “C” and fuel “steam”; mend the row, or add the type on the "
+                        + "page of vehicle types.",
                 "fleet.csv, row 7, column “odometer_end_fy”: “87382 kg” must be a number in mi or km.",
                 "fleet.csv, row 7, column “annual_miles”: “-5” must be a distance of at least 0."),
                 problems.stream().filter(p -> !p.contains("R99")).toList());
@@ -131,10 +132,13 @@ class BusSheetTest {
                 + name.toLowerCase() + ",2012\n")), study).orElseThrow();
         assertEquals(Optional.of("Body"), names.header("type"));
         SheetImport mixed = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Role,Body,Fuel\nB97,spare," + name
-                + ",diesel\nB01,spare,C,diesel\nB02,spare,Chassis 7,diesel\n")), study).orElseThrow();
+                + ",diesel\nB01,spare,C,diesel\nB02,spare,Chassis 7,diesel\nB03,spare," + name
+                + ",gasoline\nB04,spare,C,diesle\n")), study).orElseThrow();
         assertEquals(Optional.of("Body"), mixed.header("bodyType"));
         List<String> told = words(mixed.preview(study));
-        assertEquals(1, told.size(), told.toString());
+        assertEquals(3, told.size(), told.toString());
+        assertTrue(told.get(1).endsWith("column “Fuel”: “" + name + "” runs on diesel, but the row says “gasoline”; mend one of the two."), told.toString());
+        assertTrue(told.get(2).endsWith("or add the type on the page of vehicle types. Is “diesel” meant?"), told.toString());
         assertTrue(told.get(0).startsWith("fleet.csv, row 4, column “Body”: “Chassis 7” is neither a body type, which are A, B, C, D, nor the name of a "
                 + "vehicle type of the study, which has "), told.toString());
     }
@@ -204,7 +208,7 @@ class BusSheetTest {
     private static void plant(List<String> cells, int number, int row, Map<Integer, String> planted) {
         int[] columns = {0, 1, 2, 4, 5, 6, 7, 8, 9, 3};
         String[] values = {"K1000", "yard art", "Q", "2012a", "20 11", "in 2012", "81,2,00", "-5200", "6.4 km", "plutonium"};
-        String[] told = {"stands in rows", "must be one of", "is neither a body type", "must be a number", "must be a number", "must be a number",
+        String[] told = {"stands in rows", "must be one of", "is neither a body type", "must be a year", "must be a year", "must be a year",
             "must be a number", "of at least 0", "must be a number", "no vehicle type"};
         int kind = number % 10;
         cells.set(columns[kind], values[kind]);

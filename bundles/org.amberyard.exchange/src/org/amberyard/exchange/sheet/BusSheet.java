@@ -12,6 +12,7 @@ import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.study.NearWords;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
@@ -54,8 +55,8 @@ final class BusSheet implements SheetKind {
                 SheetColumn.derived(FUEL, "Fuel", SheetColumn.Content.TEXT, Unit.NONE,
                         "Fuel, or electric; with the body type it tells the vehicle type where no column does.", "fuel type", "energy"),
                 SheetColumn.of(Literals.BUS__ROUTE, "assigned route", "route id", "route number"),
-                SheetColumn.of(Literals.BUS__MODEL_YEAR, "model year", "year", "chassis year", "my"),
-                SheetColumn.of(Literals.BUS__ENGINE_MODEL_YEAR, "engine year", "engine my"),
+                SheetColumn.of(Literals.BUS__MODEL_YEAR, "model year", "year", "yr", "chassis year", "chassis yr", "my"),
+                SheetColumn.of(Literals.BUS__ENGINE_MODEL_YEAR, "engine year", "engine yr", "engine my"),
                 SheetColumn.of(Literals.BUS__IN_SERVICE_YEAR, "in service fy", "in service", "in service year", "service year"),
                 SheetColumn.of(Literals.BUS__ODOMETER_KM, "odometer end fy", "odometer end", "current odometer", "mileage", "odometer reading"),
                 SheetColumn.derived(START, "Odometer a year before", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
@@ -122,7 +123,8 @@ final class BusSheet implements SheetKind {
                 bus(row, name);
             } else {
                 columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(c -> cells.of(() -> values.of(row, c), null));
-                List.of(START, ANNUAL, UPKEEP).forEach(id -> cells.number(id, 0));
+                List.of(START, UPKEEP).forEach(id -> cells.number(id, 0));
+                cells.of(() -> annualKm(row), null);
             }
         }
 
@@ -152,6 +154,10 @@ final class BusSheet implements SheetKind {
             }
             Optional<VehicleType> named = body.flatMap(types::named);
             if (named.isPresent()) {
+                if (fuel.isPresent() && !TypeGuess.burns(named.get(), fuel.get())) {
+                    throw row.wrong(FUEL, "“" + named.get().getName() + "” runs on " + TypeGuess.fuel(named.get()) + ", but the row says “" + fuel.get()
+                            + "”; mend one of the two.");
+                }
                 outcome.set(row.number(), bus, Literals.BUS__TYPE, named.get());
                 return;
             }
@@ -162,7 +168,8 @@ final class BusSheet implements SheetKind {
             List<VehicleType> fitting = types.fitting(body, fuel);
             if (fitting.isEmpty()) {
                 throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
-                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; add it on the page of vehicle types.");
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types."
+                        + fuel.map(f -> NearWords.hint(f, types.fuels())).orElse(""));
             }
             if (!fitting.contains(bus.getType())) {
                 VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
@@ -184,9 +191,17 @@ final class BusSheet implements SheetKind {
             }
         }
 
+        private static OptionalDouble annualKm(MappedRow row) throws CellFault {
+            OptionalDouble km = row.number(ANNUAL);
+            if (km.orElse(0) < 0) {
+                throw row.fault(ANNUAL, "a distance of at least 0");
+            }
+            return km;
+        }
+
         private void annual(MappedRow row, Bus bus) throws CellFault {
             OptionalDouble upkeep = outcome.reading(row).of(() -> row.number(UPKEEP), OptionalDouble.empty());
-            OptionalDouble annual = row.number(ANNUAL);
+            OptionalDouble annual = annualKm(row);
             if (annual.isEmpty()) {
                 if (upkeep.isPresent()) {
                     throw row.wrong(UPKEEP, "Upkeep of a year needs the distance of that year, a column “Annual distance”.");
@@ -194,9 +209,6 @@ final class BusSheet implements SheetKind {
                 return;
             }
             double routeKm = RouteYear.km(bus.getRoute());
-            if (annual.getAsDouble() < 0) {
-                throw row.fault(ANNUAL, "a distance of at least 0");
-            }
             if (annual.getAsDouble() < CLEARLY_LESS * routeKm) {
                 outcome.remark("Row " + row.number() + ": " + bus.getName() + " drove " + WholeFigures.distance(annual.getAsDouble(), study)
                         + " but its route asks for " + WholeFigures.distance(routeKm, study) + " in a year; its other distance is taken as zero.");

@@ -72,7 +72,7 @@ final class MappedRow {
         }
         SheetColumn column = in.column(id);
         NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
-        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column) + otherStyle(text.get(), style)));
+        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, number(column) + otherStyle(text.get(), style)));
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
     }
 
@@ -89,7 +89,7 @@ final class MappedRow {
         }
         List<UnitSystem> systems = new UnitWords(unit, in.currency()).systems(number.unit());
         if (systems.isEmpty()) {
-            throw fault(id, "a number" + unitWords(in.column(id)));
+            throw fault(id, number(in.column(id)));
         }
         return systems.contains(own) ? own : systems.get(0);
     }
@@ -101,10 +101,13 @@ final class MappedRow {
                 + style.text(n.value()) + (n.unit().isEmpty() ? "" : " " + n.unit())).orElse("");
     }
 
-    private String unitWords(SheetColumn column) {
+    private String number(SheetColumn column) {
+        if (column.unit() == Unit.CALENDAR) {
+            return "a year such as 2026";
+        }
         String us = column.unit().symbol(UnitSystem.US, in.currency());
         String metric = column.unit().symbol(UnitSystem.METRIC, in.currency());
-        return us.isEmpty() ? "" : us.equals(metric) ? " in " + us : " in " + us + " or " + metric;
+        return "a number" + (us.isEmpty() ? "" : us.equals(metric) ? " in " + us : " in " + us + " or " + metric);
     }
 
     /** The date in a column; empty where there is none. */

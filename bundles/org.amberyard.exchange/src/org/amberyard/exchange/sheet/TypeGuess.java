@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -61,10 +62,21 @@ final class TypeGuess {
     List<VehicleType> fitting(Optional<String> body, Optional<String> fuel) {
         return study.getVehicleTypes().stream()
                 .filter(t -> body.map(b -> t.getBodyType().getLiteral().equalsIgnoreCase(letter(b))).orElse(true))
-                .filter(t -> fuel.map(f -> fuel(t).equalsIgnoreCase(f)).orElse(true)).toList();
+                .filter(t -> fuel.map(f -> burns(t, f)).orElse(true)).toList();
     }
 
-    private static String fuel(VehicleType type) {
+    /** True when a fuel is that of a type. */
+    static boolean burns(VehicleType type, String fuel) {
+        return fuel(type).equalsIgnoreCase(fuel.strip());
+    }
+
+    /** Fuels of the types of the study. */
+    Set<String> fuels() {
+        return study.getVehicleTypes().stream().map(TypeGuess::fuel).collect(Collectors.toSet());
+    }
+
+    /** What a type runs on. */
+    static String fuel(VehicleType type) {
         return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : "electric";
     }
 
