@@ -143,6 +143,13 @@ class BusSheetTest {
                 + "vehicle type of the study, which has "), told.toString());
     }
 
+    @Test
+    void aVinThatASpreadsheetHasShortenedIsRefused() throws Exception {
+        List<String> told = words(preview("B01,1.23457E+16,route,C,diesel,R01,2008,2007,2008,84774,89724,5500,6.2,2027\n"));
+        assertEquals(List.of("fleet.csv, row 2, column “vin”: “1.23457E+16” is what spreadsheets make of a long number, and its digits are lost; format the "
+                + "column as text, and enter it anew."), told);
+    }
+
     /** One known header of many is by chance. */
     @Test
     void aTableOfSomethingElseIsNotTakenForBuses() throws Exception {

@@ -252,6 +252,19 @@ class LogSheetsTest {
         return cells(kind, text).stream().sorted().toList();
     }
 
+    /** A row of somebody's own prices may say what the example of the template says. */
+    @Test
+    void onlyTemplatesHaveAnExample() throws Exception {
+        List<String> remarks = read("prices", "FY,Diesel price\n2026,3.66\n2028,4\n").preview(study).remarks();
+        assertTrue(remarks.stream().noneMatch(r -> r.contains("example")), remarks.toString());
+    }
+
+    @Test
+    void moneyIsNoEnergy() throws Exception {
+        assertEquals(List.of("kWh: “$2,310.20” must be a number in kWh, but it is money."),
+                cells("utility-bills", "Start date,End date,kWh\n2025-07-01,2025-08-01,\"$2,310.20\"\n"));
+    }
+
     @Test
     void entriesWithoutAReadingAreTold() throws Exception {
         assertTrue(read("odometers", "Bus,Date,Reading\nB01,2025-09-04,89900\nB01,2025-10-04,\n").preview(study).remarks()

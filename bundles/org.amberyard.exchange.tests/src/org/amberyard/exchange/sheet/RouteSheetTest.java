@@ -176,6 +176,14 @@ class RouteSheetTest {
     }
 
     @Test
+    void aMissingColumnOfReturnsIsToldOnce() throws Exception {
+        assertEquals(List.of("sheet.csv, row 1: A column “Return” is missing: End of the run of a row of its own. Name a column so, or choose the one that "
+                + "holds it."), read("Route,Period,Depart,Miles\nR99,AM,6:35a,11\nR99,PM,2:20p,11\n").preview(study).problems().stream()
+                        .map(ImportProblem::toString).toList());
+        assertEquals(List.of(), read("Route,Period,Depart,Arrive,Miles\nR99,AM,6:35a,7:35a,11\n").preview(study).problems());
+    }
+
+    @Test
     void severalRunsOfAKindAreNotTakenForOne() throws Exception {
         Run second = EcoreUtil.copy(route("R01").getRuns().get(0));
         route("R01").getRuns().add(1, second);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.routes.RunKind;
 
@@ -55,7 +56,7 @@ enum DayPart {
     List<SheetColumn> columns() {
         return List.of(
                 clock(id("Depart"), label + " departure", "Departure of the " + kind.getLiteral() + " run.", called("depart", "departure", "start", "out")),
-                clock(id("Return"), label + " return", "End of the " + kind.getLiteral() + " run.", called("return", "arrival", "end", "in")),
+                clock(id("Return"), label + " return", "End of the " + kind.getLiteral() + " run.", called("return", "arrival", "arrive", "end", "in")),
                 SheetColumn.derived(id("Distance"), label + " distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
                         "Distance of the " + kind.getLiteral() + " run, deadhead included; empty or 0 for no such run.",
                         called("miles", "distance", "km", "mileage")));
@@ -102,13 +103,19 @@ enum DayPart {
         return name.matches() ? name.group(1) : route;
     }
 
+    /** Ids of columns of returns that a sheet lacks though it has departures or distances of these runs. */
+    static List<String> missingReturns(MappedRow row) {
+        return Stream.concat(Stream.of(RUN), Arrays.stream(values()).map(p -> p.id("")))
+                .filter(run -> (row.knows(run + "Depart") || row.knows(run + "Distance")) && !row.knows(run + "Return")).map(run -> run + "Return").toList();
+    }
+
     /** Columns of sheets in which each run has a row of its own. */
     static List<SheetColumn> ownRowColumns() {
         return List.of(
                 SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
                         "AM, midday or PM, where each run has a row of its own and neither the route’s name nor that of the sheet ends so; empty where the runs stand side by side.", "am pm", "period", "session"),
                 clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
-                clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "end"),
+                clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "arrive", "end"),
                 SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
                         "Distance of the run of a row of its own, deadhead included.", "miles", "run miles", "mileage"));
     }

@@ -73,6 +73,9 @@ final class MappedRow {
         SheetColumn column = in.column(id);
         NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
         SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, number(column) + otherStyle(text.get(), style)));
+        if (number.isMoney() && !column.unit().isMoney() && column.unit() != Unit.ONE && column.unit() != Unit.NONE) {
+            throw fault(id, number(column) + ", but it is money");
+        }
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
     }
 

@@ -81,6 +81,12 @@ final class RouteSheet implements SheetKind {
             outcome.problem(0, "The study has no service calendar that the runs could follow; add one on the page of routes.");
             return;
         }
+        List<String> missing = sheet.rows().stream().findFirst().map(DayPart::missingReturns).orElse(List.of());
+        if (!missing.isEmpty()) {
+            missing.forEach(id -> outcome.problem(outcome.headerRow(), "A column “" + sheet.column(id).label() + "” is missing: "
+                    + sheet.column(id).meaning() + " Name a column so, or choose the one that holds it."));
+            return;
+        }
         FieldValue values = new FieldValue(outcome.study());
         rowsOf(sheet, values, outcome).forEach((route, rows) -> {
             for (DayPart part : DayPart.values()) {
