@@ -150,6 +150,14 @@ class BusSheetTest {
                 + "column as text, and enter it anew."), told);
     }
 
+    @Test
+    void aNewBusWithTheNumberOfAnotherIsNoted() throws Exception {
+        SheetImport.Preview preview = preview("Bus 07,,spare,C,diesel,,2011,2010,2011,,,,,\nBus 7001,,spare,C,diesel,,2011,2010,2011,,,,,\n");
+        assertTrue(preview.remarks().contains("Row 2: “Bus 07” is taken for a new bus, though “B07” of the study has the same number; write it so where it is "
+                + "the same bus."), preview.remarks().toString());
+        assertTrue(preview.remarks().stream().noneMatch(r -> r.startsWith("Row 3: “Bus 7001”")));
+    }
+
     /** One known header of many is by chance. */
     @Test
     void aTableOfSomethingElseIsNotTakenForBuses() throws Exception {

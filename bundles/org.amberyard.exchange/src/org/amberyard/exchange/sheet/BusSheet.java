@@ -142,6 +142,8 @@ final class BusSheet implements SheetKind {
             bus.setName(name);
             study.getBuses().add(bus);
             outcome.added(row.number(), bus);
+            known.withNumberOf(name).ifPresent(other -> outcome.remark("Row " + row.number() + ": “" + name + "” is taken for a new bus, though “"
+                    + other.getName() + "” of the study has the same number; write it so where it is the same bus."));
             return bus;
         }
 

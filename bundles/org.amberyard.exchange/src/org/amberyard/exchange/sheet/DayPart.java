@@ -106,14 +106,16 @@ enum DayPart {
     /** Ids of columns of returns that a sheet lacks though it has departures or distances of these runs. */
     static List<String> missingReturns(MappedRow row) {
         return Stream.concat(Stream.of(RUN), Arrays.stream(values()).map(p -> p.id("")))
-                .filter(run -> (row.knows(run + "Depart") || row.knows(run + "Distance")) && !row.knows(run + "Return")).map(run -> run + "Return").toList();
+                .filter(run -> (row.knows(run + "Depart") || row.knows(run + "Distance")) && !row.knows(run + "Return"))
+                .map(run -> run + "Return").toList();
     }
 
     /** Columns of sheets in which each run has a row of its own. */
     static List<SheetColumn> ownRowColumns() {
         return List.of(
                 SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
-                        "AM, midday or PM, where each run has a row of its own and neither the route’s name nor that of the sheet ends so; empty where the runs stand side by side.", "am pm", "period", "session"),
+                        "AM, midday or PM, where each run has a row of its own and neither the name of the route nor that of the sheet says it; "
+                                + "empty where the runs stand side by side.", "am pm", "period", "session"),
                 clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
                 clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "arrive", "end"),
                 SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,

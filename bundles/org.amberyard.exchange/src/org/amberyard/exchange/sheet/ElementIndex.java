@@ -27,6 +27,13 @@ final class ElementIndex<T extends EObject> {
         return byKey.getOrDefault(ElementKey.of(name), Optional.empty());
     }
 
+    /** The element whose name has the same number but other letters; empty where there is none, or more than one. */
+    Optional<T> withNumberOf(String name) {
+        String number = ElementKey.of(name).number();
+        List<T> alike = elements.stream().filter(e -> !number.isEmpty() && ElementKey.of(ElementNames.of(e)).number().equals(number)).limit(2).toList();
+        return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
+    }
+
     boolean isEmpty() {
         return elements.isEmpty();
     }
@@ -40,7 +47,8 @@ final class ElementIndex<T extends EObject> {
         if (elements.isEmpty()) {
             return "“" + name + "” is no " + kind + " of the study, which has none; add it there first.";
         }
-        return "“" + name + "” is no " + kind + " of the study; it has " + names() + "." + NearWords.hint(name, elements.stream().map(ElementNames::of).toList());
+        return "“" + name + "” is no " + kind + " of the study; it has " + names() + "."
+                + NearWords.hint(name, elements.stream().map(ElementNames::of).toList());
     }
 
     /** Names for a message. */

@@ -75,8 +75,8 @@ final class FieldValue {
 
     private Object parsed(MappedRow row, SheetColumn column, EStructuralFeature field) throws CellFault {
         if (SHORTENED.matcher(row.cell(column.id()).text()).matches()) {
-            throw row.wrong(column.id(), "“" + row.cell(column.id()).text() + "” is what spreadsheets make of a long number, and its digits are lost; format the "
-                    + "column as text, and enter it anew.");
+            throw row.wrong(column.id(), "“" + row.cell(column.id()).text() + "” is what spreadsheets make of a long number, and its "
+                    + "digits are lost; format the column as text, and enter it anew.");
         }
         try {
             return FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT)

@@ -109,7 +109,8 @@ final class FuelInvoiceSheet implements SheetKind {
 
     private static void set(String fuel, Bought bought, SheetOutcome outcome) {
         if (bought.litres <= 0 || bought.money <= 0) {
-            outcome.problem(bought.lastRow, "The invoices of " + fuel + " sum to no fuel or no money, so they tell no price; look for a wrong sign, or delete credit notes of other invoices.");
+            outcome.problem(bought.lastRow, "The invoices of " + fuel + " sum to no fuel or no money, so they tell no price; look for a wrong "
+                    + "sign, or delete credit notes of other invoices.");
             return;
         }
         outcome.set(bought.lastRow, of(fuel, outcome.study()).orElseThrow(), Literals.FUEL_PRICE__PRICE_PER_L, bought.money / bought.litres);

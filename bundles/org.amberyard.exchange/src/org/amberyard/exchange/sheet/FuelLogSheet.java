@@ -125,11 +125,13 @@ final class FuelLogSheet implements SheetKind {
             if (kmPerL >= LEAST_KM_PER_L && kmPerL <= MOST_KM_PER_L) {
                 outcome.set(row, bus, Literals.BUS__MEASURED_KM_PER_L, kmPerL);
             } else {
-                RoundedText figures = new RoundedText(outcome.study());
-                outcome.problem(row, "The fuel of " + bus.getName() + " would come to " + figures.shown(Literals.BUS__MEASURED_KM_PER_L, kmPerL) + ", which no bus does; it must be "
-                        + figures.shown(Literals.BUS__MEASURED_KM_PER_L, LEAST_KM_PER_L) + " to " + figures.shown(Literals.BUS__MEASURED_KM_PER_L, MOST_KM_PER_L)
-                        + ". Look for a wrong amount or odometer reading in its rows.");
+                outcome.problem(row, "The fuel of " + bus.getName() + " would come to " + economy(kmPerL) + ", which no bus does; it must be "
+                        + economy(LEAST_KM_PER_L) + " to " + economy(MOST_KM_PER_L) + ". Look for a wrong amount or odometer reading in its rows.");
             }
+        }
+
+        private String economy(double kmPerL) {
+            return new RoundedText(outcome.study()).shown(Literals.BUS__MEASURED_KM_PER_L, kmPerL);
         }
 
         /** What was taken; empty where something is wrong, which is told. */

@@ -83,8 +83,7 @@ final class RouteSheet implements SheetKind {
         }
         List<String> missing = sheet.rows().stream().findFirst().map(DayPart::missingReturns).orElse(List.of());
         if (!missing.isEmpty()) {
-            missing.forEach(id -> outcome.problem(outcome.headerRow(), "A column “" + sheet.column(id).label() + "” is missing: "
-                    + sheet.column(id).meaning() + " Name a column so, or choose the one that holds it."));
+            missing.forEach(id -> outcome.problem(outcome.headerRow(), sheet.column(id).missing()));
             return;
         }
         FieldValue values = new FieldValue(outcome.study());

@@ -149,8 +149,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study), kind::example);
         SheetOutcome outcome = new SheetOutcome(study, kind, mapped, progress);
         List<SheetColumn> missing = mapping.missing(columns);
-        missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing: " + c.meaning()
-                + " Name a column so, or choose the one that holds it."));
+        missing.forEach(c -> outcome.problem(mapping.headerRow(), c.missing()));
         mapped.problems().forEach(p -> outcome.problem(mapping.headerRow(), p));
         mapped.remarks().forEach(outcome::remark);
         if (missing.isEmpty() && mapped.rows().isEmpty()) {
