@@ -16,10 +16,15 @@ final class ElementIndex<T extends EObject> {
 
     private final List<T> elements;
     private final Map<ElementKey, Optional<T>> byKey = new HashMap<>();
+    private final Map<String, Optional<T>> byNumber = new HashMap<>();
 
     ElementIndex(Collection<T> elements) {
         this.elements = List.copyOf(elements);
-        this.elements.forEach(e -> byKey.merge(ElementKey.of(ElementNames.of(e)), Optional.of(e), (one, other) -> Optional.empty()));
+        for (T element : this.elements) {
+            ElementKey key = ElementKey.of(ElementNames.of(element));
+            byKey.merge(key, Optional.of(element), (one, other) -> Optional.empty());
+            byNumber.merge(key.number(), Optional.of(element), (one, other) -> Optional.empty());
+        }
     }
 
     /** The element of a name; empty where there is none, or more than one. */
@@ -30,8 +35,7 @@ final class ElementIndex<T extends EObject> {
     /** The element whose name has the same number but other letters; empty where there is none, or more than one. */
     Optional<T> withNumberOf(String name) {
         String number = ElementKey.of(name).number();
-        List<T> alike = elements.stream().filter(e -> !number.isEmpty() && ElementKey.of(ElementNames.of(e)).number().equals(number)).limit(2).toList();
-        return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
+        return number.isEmpty() ? Optional.empty() : byNumber.getOrDefault(number, Optional.empty());
     }
 
     boolean isEmpty() {
