@@ -204,7 +204,7 @@ class GtfsTest {
         assertEquals(List.of(360, 380, 400, 1020), study.getRoutes().stream().skip(1).map(r -> r.getRuns().get(0).getDepartureMin()).toList());
         assertEquals(15, study.getRoutes().get(2).getRuns().get(0).getDurationMin(), 1e-9);
         assertEquals(5 * GtfsText.STEP_KM, study.getRoutes().get(2).getRuns().get(0).getDistanceKm(), 0.001);
-        assertTrue(read.sentences(study).contains("1 trip repeated by headway (frequencies.txt) make 4 departures; which bus drives which is a guess, as for "
+        assertTrue(read.sentences(study).contains("1 trip repeated by headway (frequencies.txt) makes 4 departures; which bus drives which is a guess, as for "
                 + "trips without a block_id, and 3 of them are not promised to the minute."), read.sentences(study).toString());
         assertEquals(List.of(), read.update(study).changes(), "a second import changes nothing");
     }
