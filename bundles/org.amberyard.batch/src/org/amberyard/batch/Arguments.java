@@ -78,6 +78,12 @@ final class Arguments {
         return new FolderAndStudy(path("FOLDER", operands.get(0), folder), path("STUDY", operands.get(1), folder));
     }
 
+    /** The paths of a study to read and a folder to write. */
+    StudyAndFolder studyAndFolder(Path folder) throws WrongUse {
+        operands(2, "a study and a folder");
+        return new StudyAndFolder(path("STUDY", operands.get(0), folder), path("FOLDER", operands.get(1), folder));
+    }
+
     /** The paths of a study to change and a file to read. */
     StudyAndFile studyAndFile(Path folder) throws WrongUse {
         operands(2, "a study and a file");
@@ -105,6 +111,10 @@ final class Arguments {
 
     /** A folder and a study. */
     record FolderAndStudy(Path folder, Path study) {
+    }
+
+    /** A study and a folder. */
+    record StudyAndFolder(Path study, Path folder) {
     }
 
     /** A study and a file. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
@@ -88,6 +89,23 @@ public final class FieldFormat {
             return flag ? "yes" : "no";
         }
         return value instanceof EObject element ? ElementNames.of(element) : value.toString();
+    }
+
+    /**
+     * Text of a value for files that are read back: as {@link #text}, but of as many digits as the value needs. Reading it gives the same value,
+     * but for the last bit of some numbers of which no figure in the unit is read as just them.
+     */
+    public String exactText(Object value) {
+        String text = text(value);
+        if (!(value instanceof Double number) || !Double.isFinite(number)) {
+            return text;
+        }
+        if (numbers.parse(text).filter(n -> unit.store(n, system) == number).isPresent()) {
+            return text;
+        }
+        double figure = unit.show(number, system);
+        return numbers.exactText(DoubleStream.of(figure, Math.nextUp(figure), Math.nextDown(figure)).filter(f -> unit.store(f, system) == number)
+                .findFirst().orElse(figure));
     }
 
     /** The names in a text of a field that holds several elements. */
