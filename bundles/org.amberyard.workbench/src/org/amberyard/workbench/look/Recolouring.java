@@ -1,5 +1,6 @@
 package org.amberyard.workbench.look;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.eclipse.swt.widgets.TreeItem;
 final class Recolouring {
     private final Map<RGB, Color> grounds = new HashMap<>();
     private final Map<RGB, Color> inks = new HashMap<>();
+    private final List<Runnable> changes = new ArrayList<>();
 
     Recolouring(Theme from, Theme to) {
         for (Palette colour : Palette.values()) {
@@ -29,32 +31,38 @@ final class Recolouring {
         }
     }
 
-    /** Recolours a control and all that is in it. */
-    void apply(Control control) {
+    /** Carries out what has been noted; the platform, which takes colours back when its own theme changes, must be done. */
+    void apply() {
+        changes.forEach(Runnable::run);
+    }
+
+    /** Notes how a control and all that is in it are to be recoloured. */
+    void note(Control control) {
         Color ground = grounds.get(control.getBackground().getRGB());
         Color ink = inks.get(control.getForeground().getRGB());
         if (ground != null) {
-            control.setBackground(ground);
+            changes.add(() -> control.setBackground(ground));
         }
         if (ink != null) {
-            control.setForeground(ink);
+            changes.add(() -> control.setForeground(ink));
         }
-        applyInside(control);
-        control.redraw();
+        noteInside(control);
+        changes.add(control::redraw);
         if (control instanceof Composite composite) {
-            List.of(composite.getChildren()).forEach(this::apply);
+            List.of(composite.getChildren()).forEach(this::note);
         }
     }
 
-    private void applyInside(Control control) {
+    private void noteInside(Control control) {
         if (control instanceof StyledText text) {
-            text.setStyleRanges(Arrays.stream(text.getStyleRanges()).map(this::recoloured).toArray(StyleRange[]::new));
+            StyleRange[] ranges = Arrays.stream(text.getStyleRanges()).map(this::recoloured).toArray(StyleRange[]::new);
+            changes.add(() -> text.setStyleRanges(ranges));
         } else if (control instanceof ToolBar bar) {
-            List.of(bar.getItems()).forEach(this::apply);
+            List.of(bar.getItems()).forEach(this::note);
         } else if (control instanceof Table table) {
-            List.of(table.getItems()).forEach(this::apply);
+            List.of(table.getItems()).forEach(this::note);
         } else if (control instanceof Tree tree) {
-            List.of(tree.getItems()).forEach(this::apply);
+            List.of(tree.getItems()).forEach(this::note);
         }
     }
 
@@ -64,25 +72,25 @@ final class Recolouring {
         return range;
     }
 
-    private void apply(ToolItem item) {
+    private void note(ToolItem item) {
         Color ink = item.getForeground() == null ? null : inks.get(item.getForeground().getRGB());
         if (ink != null) {
-            item.setForeground(ink);
+            changes.add(() -> item.setForeground(ink));
         }
     }
 
-    private void apply(TableItem item) {
+    private void note(TableItem item) {
         Color ink = inks.get(item.getForeground().getRGB());
         if (ink != null) {
-            item.setForeground(ink);
+            changes.add(() -> item.setForeground(ink));
         }
     }
 
-    private void apply(TreeItem item) {
+    private void note(TreeItem item) {
         Color ink = inks.get(item.getForeground().getRGB());
         if (ink != null) {
-            item.setForeground(ink);
+            changes.add(() -> item.setForeground(ink));
         }
-        List.of(item.getItems()).forEach(this::apply);
+        List.of(item.getItems()).forEach(this::note);
     }
 }

@@ -57,12 +57,14 @@ public enum Theme {
         if (before == next) {
             return;
         }
+        Recolouring colours = new Recolouring(before, next);
+        List.of(display.getShells()).forEach(colours::note);
         show(next);
         IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
         if (engine != null) {
             engine.setTheme(next.id, true);
         }
-        List.of(display.getShells()).forEach(new Recolouring(before, next)::apply);
+        colours.apply();
     }
 
     /** Colours of charts in the window. */
