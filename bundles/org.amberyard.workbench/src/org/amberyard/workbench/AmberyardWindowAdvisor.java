@@ -49,6 +49,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
+        StartupTime.tell(shell);
         // The window is on the screen before anything asks a question.
         shell.getDisplay().asyncExec(() -> openFirstStudy(shell));
     }

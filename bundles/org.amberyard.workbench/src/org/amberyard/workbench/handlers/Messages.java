@@ -81,9 +81,6 @@ final class Messages extends NLS {
     public static String Folder_failed;
     public static String Folder_message;
     public static String Folder_title;
-    public static String Theme_dark;
-    public static String Theme_light;
-    public static String Theme_title;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);
