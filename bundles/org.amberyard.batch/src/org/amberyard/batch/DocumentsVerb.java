@@ -20,7 +20,7 @@ final class DocumentsVerb implements Verb {
     @Override
     public String usage() {
         return "documents STUDY --out DIR [--plan PLAN] [--kind WORDS] [--format WORDS] [--tables T1,T3,…] [--programme NAME] "
-                + "[--dated DATE] [--whole-vins] [--what-if]";
+                + "[--dated DATE] [--paper WORD] [--whole-vins] [--what-if]";
     }
 
     @Override
