@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -79,7 +80,7 @@ class SameFiguresTest {
         BigDecimal own = (BigDecimal) total.cells().get(column(budget, "Match, own cash"));
         BigDecimal all = (BigDecimal) total.cells().get(column(budget, "Total"));
         same(printed(memo, "Budget", "Total", "Grants").replace("−", ""), printed(grant, "T5b", "Total", "Programmes"),
-                printed(grant, "T8b", "Budget", "Grants"), said(grant, "programmes pay ([0-9,]+)"),
+                printed(grant, "T8b", "Budget", "Grants"), said(grant, "programmes pay ([0-9,]+[0-9])"),
                 CellFormat.WHOLE.print(all.subtract(own)));
     }
 
@@ -98,15 +99,16 @@ class SameFiguresTest {
     void theProgrammeAppliedTo() {
         same(printed(grant, "T5a", "Clean Fleet Fund", "Amount"), printed(grant, "T4a", "Total", "Requested"),
                 said(grant, "Applied to: “Clean Fleet Fund” for USD ([0-9,]+[0-9])"),
-                said(grant, "The plan counts on USD ([0-9,]+[0-9]) of it"),
+                said(grant, "“Clean Fleet Fund” pays less, later or nothing The plan counts on USD ([0-9,]+[0-9]) of it"),
                 said(memo, "apply to “Clean Fleet Fund” for USD ([0-9,]+[0-9])"));
     }
 
     @Test
     void presentCostAboveTheBaseline() {
         String plan = table(memo, "Plans").printed(table(memo, "Plans").rows().get(1), 0);
-        same(printed(memo, "Plans", plan, "Above"), said(memo, "costs USD ([0-9,]+[0-9]) more"),
-                said(grant, "costs USD ([0-9,]+[0-9]) more"));
+        BigDecimal above = new BigDecimal(printed(memo, "Plans", plan, "Above").replace(",", ""));
+        same(above.movePointLeft(6).setScale(2, RoundingMode.HALF_EVEN).toPlainString(),
+                said(memo, "costs USD ([0-9.]+) million more"), said(grant, "costs USD ([0-9.]+) million more"));
     }
 
     @Test
@@ -136,19 +138,13 @@ class SameFiguresTest {
         DataTable routes = table(appendix, "route_outlook");
         int name = column(routes, "Route");
         assertEquals(column(grant, "T16", "Route"), routes.rows().stream().map(r -> routes.printed(r, name)).toList());
-        assertEquals(column(grant, "T16", "Left, new pack (mi)"), column(appendix, "route_outlook",
-                routes.columns().get(places(routes, "(mi)").get(0)).heading()));
-    }
-
-    private static List<Integer> places(DataTable table, String unit) {
-        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).heading().endsWith(unit)).boxed().toList();
     }
 
     @Test
     void noTableHasTwoColumnsOfOneName() {
         for (Document document : List.of(grant, memo, letter, appendix)) {
             for (DataTable table : document.tables()) {
-                List<String> labels = table.columns().stream().map(DataTable.Column::label).toList();
+                List<String> labels = table.columns().stream().map(DataTable.Column::heading).toList();
                 assertEquals(labels.stream().distinct().toList(), labels, table.title());
             }
         }
