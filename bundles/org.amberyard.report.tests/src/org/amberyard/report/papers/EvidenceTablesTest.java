@@ -128,10 +128,10 @@ class EvidenceTablesTest {
     }
 
     @Test
-    void theSetHasFewerThanThirtyPages() throws Exception {
+    void theSetHasThirtyPagesAtMost() throws Exception {
         try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(),
                 PaperChoices.STANDARD))))) {
-            assertTrue(pdf.getNumberOfPages() < 30, "pages: " + pdf.getNumberOfPages());
+            assertTrue(pdf.getNumberOfPages() <= 30, "pages: " + pdf.getNumberOfPages());
         }
     }
 
@@ -143,7 +143,7 @@ class EvidenceTablesTest {
             assertEquals("", cell(workbook.getSheet("T10"), "Enrollment", 1).getStringCellValue());
             Cell fuel = cell(workbook.getSheet("T10"), "Fuel of the fleet", 1);
             assertEquals(CellType.NUMERIC, fuel.getCellType());
-            assertEquals(CellFormat.VALUE.print(BigDecimal.valueOf(fuel.getNumericCellValue())),
+            assertEquals(CellFormat.VALUE.print(BigDecimal.valueOf(Math.round(fuel.getNumericCellValue()))),
                     new DataFormatter().formatCellValue(fuel));
         }
     }

@@ -30,6 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PapersTest {
     private static final ExamplePapers EXAMPLE = new ExamplePapers();
     private static final int MEMO_PAGES = 3;
+    /** Half a unit for each of a year's purchases and parts, of which there are at most 19. */
+    private static final double MOST_ROUNDING = 0.5 * 19;
     private static PaperInput in;
 
     @TempDir
@@ -50,7 +52,8 @@ class PapersTest {
         int appropriated = budget.columns().stream().map(DataTable.Column::label).toList().indexOf("To appropriate");
         for (int year = 0; year < in.study().years(); year++) {
             BudgetYear of = in.plan().finance().budget().get(year);
-            assertEquals(of.appropriation(), ((BigDecimal) budget.rows().get(year).cells().get(appropriated)).doubleValue(), 4);
+            assertEquals(of.appropriation(), ((BigDecimal) budget.rows().get(year).cells().get(appropriated)).doubleValue(),
+                    MOST_ROUNDING);
         }
         assertEquals("1,264,622", memo.tables().get(0).printed(memo.tables().get(0).rows().get(1), 2));
     }
@@ -97,7 +100,7 @@ class PapersTest {
         assertEquals(24, seasons.rows().size());
         assertEquals(7, seasons.columns().size());
         assertTrue(seasons.notes().get(0).startsWith("Winter, coldest day of "), seasons.notes().toString());
-        assertTrue(seasons.notes().get(1).startsWith("Summer, hottest day of "), seasons.notes().toString());
+        assertTrue(seasons.notes().get(1).startsWith("Summer, hottest day"), seasons.notes().toString());
         double most = in.plan().service().get(in.study().years() - 1).demandKw();
         assertTrue(seasons.rows().stream().allMatch(r -> ((BigDecimal) r.cells().get(2)).doubleValue() <= most + 0.05));
     }
