@@ -6,6 +6,7 @@ import java.util.List;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.PaperInput;
+
 /** Writes documents for a grant agency, a board, a utility, the shop and a consultant. */
 final class DocumentsVerb extends PapersVerb {
     @Override
