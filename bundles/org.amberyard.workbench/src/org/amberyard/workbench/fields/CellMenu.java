@@ -16,6 +16,7 @@ public final class CellMenu {
         add(Messages.Menu_cut, grid::cut);
         add(Messages.Menu_copy, grid::copy);
         add(Messages.Menu_copyBare, grid::copyBare);
+        add(Messages.Menu_copyPlain, grid::copyPlain);
         add(Messages.Menu_paste, grid::paste);
         addSeparator();
         add(Messages.Menu_fillDown, grid::fillDown);

@@ -7,6 +7,7 @@ final class Messages extends NLS {
     public static String Menu_cut;
     public static String Menu_copy;
     public static String Menu_copyBare;
+    public static String Menu_copyPlain;
     public static String Menu_paste;
     public static String Menu_fillDown;
     public static String Menu_clear;

@@ -217,6 +217,11 @@ public final class Grid extends Canvas {
         clipboard.copy(false);
     }
 
+    /** Copies the selected cells without thousands separators; more than one go with their headers. */
+    public void copyPlain() {
+        clipboard.copyPlain();
+    }
+
     /** Copies the selected cells and empties them. */
     public void cut() {
         clipboard.copy(false);

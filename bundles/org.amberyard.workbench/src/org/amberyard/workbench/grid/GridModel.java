@@ -28,6 +28,11 @@ public interface GridModel {
         return text(row, column);
     }
 
+    /** The same without thousands separators, for forms and programs that take none. */
+    default String plainText(int row, int column) {
+        return fullText(row, column);
+    }
+
     /** What may be said of a cell when the pointer rests on it, besides its mark. */
     default String tip(int row, int column) {
         return "";

@@ -15,7 +15,8 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
             "add", () -> FeatureTable.inFocus().ifPresent(FeatureTable::addElement),
             "delete", () -> FeatureTable.inFocus().ifPresent(FeatureTable::deleteElements),
             "fillDown", () -> Grid.inFocus().ifPresent(Grid::fillDown),
-            "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare));
+            "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare),
+            "copyPlain", () -> Grid.inFocus().ifPresent(Grid::copyPlain));
 
     private Runnable action;
 

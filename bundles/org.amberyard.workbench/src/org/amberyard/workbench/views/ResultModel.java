@@ -126,6 +126,17 @@ public final class ResultModel implements GridModel {
         return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
     }
 
+    @Override
+    public String plainText(int row, int column) {
+        Object cell = table.rows().get(row(row)).get(columns.get(column));
+        if (!(cell instanceof Double number)) {
+            return text(row, column);
+        }
+        NumberFormat format = fullFormat();
+        format.setGroupingUsed(false);
+        return format.format(number);
+    }
+
     /** One number of decimals for a whole column, so that its figures line up: as many as its largest figure needs. */
     private static NumberFormat format(ResultTable table, int column) {
         double largest = table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance)
