@@ -1,10 +1,10 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.amberyard.core.battery.LeastCharge;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * Makes a planned schedule one that the packs can take.
@@ -94,7 +94,7 @@ final class TaperedPlan {
     /** What full power can store; less where the plan gives up some of it, because the site does not have the power. */
     private double targetShare(PlugCharge charge, double[] planKw) {
         double storableShare = charging.schedule().endShares()[charge.plugged.place()];
-        double plannedKwh = Arrays.stream(planKw).sum() * grid.stepHours();
+        double plannedKwh = CompensatedSum.of(planKw) * grid.stepHours();
         double plannedShare = charge.chargeShare() + plannedKwh / kwhPerShare(charge);
         return (storableShare - plannedShare) * kwhPerShare(charge) > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
     }
