@@ -15,7 +15,10 @@ import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.BreakEvenSurface;
+import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Convergence;
@@ -84,6 +87,7 @@ class WhatIfRunTest {
         assertArrayEquals(one.all().orElseThrow().presentCosts(REBATE), other.all().orElseThrow().presentCosts(REBATE), 0);
         assertEquals(one.shares().orElseThrow().ofSaving(REBATE), other.shares().orElseThrow().ofSaving(REBATE));
         assertEquals(one.breakEven(), other.breakEven());
+        assertEquals(one.breakEvens().alone(), other.breakEvens().alone());
         assertEquals(whole.saved().fingerprint(), again.saved().fingerprint());
     }
 
@@ -123,6 +127,39 @@ class WhatIfRunTest {
                 assertEquals(at.baseline().measures().presentCost(), at.plans().get(REBATE).measures().presentCost(), 0.01);
             }
         }
+    }
+
+    /** Along each input by itself, and in each cell over two others: the value is put in again, and the plans cost the same. */
+    @Test
+    void breakEvensHoldWhenTheyArePutIn() {
+        WhatIfRun run = run(Optional.empty());
+        go(run, Progress.NONE);
+        BreakEvensAlone alone = run.results().breakEvens().alone().orElseThrow();
+        assertEquals(List.of(0, 1, 2), alone.inputs());
+        int met = 0;
+        for (int input : alone.inputs()) {
+            met += putIn(alone.plans().get(REBATE).get(input), input, new double[] {Double.NaN, Double.NaN, Double.NaN});
+        }
+        BreakEvenSurface surface = run.results().breakEvens().surface().orElseThrow();
+        assertEquals(25, surface.plans().get(REBATE).size());
+        for (int cell : new int[] {0, 12, 24}) {
+            double[] values = new double[3];
+            values[surface.first()] = surface.grid().first(cell);
+            values[surface.second()] = surface.grid().second(cell);
+            met += putIn(surface.plans().get(REBATE).get(cell), surface.searched(), values);
+        }
+        assertTrue(met > 2, met + " changes");
+        assertEquals(List.of(), surface.plans().get(0), "the baseline costs what it costs");
+    }
+
+    private static int putIn(BreakEven at, int input, double[] values) {
+        StudyVariants variants = new StudyVariants(study);
+        for (double value : at.values()) {
+            values[input] = value;
+            StudyResult whole = EVALUATOR.evaluate(variants.at(values));
+            assertEquals(whole.baseline().measures().presentCost(), whole.plans().get(REBATE).measures().presentCost(), 0.01);
+        }
+        return at.values().size();
     }
 
     @Test
