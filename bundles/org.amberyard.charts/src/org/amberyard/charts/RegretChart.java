@@ -86,6 +86,9 @@ final class RegretChart {
     private String caption() {
         int least = IntStream.range(0, regrets.size()).boxed().min((a, b) -> Double.compare(mean(a), mean(b))).orElseThrow();
         double missed = run.missed().savings().stream().mapToDouble(e -> e).max().orElse(0);
+        if (mean(least) == 0) {
+            return "“" + name(least) + "” is the cheapest plan in every draw." + plans.fitted(missed);
+        }
         return "“" + name(least) + "” is regretted least: on average it costs " + plans.money(mean(least))
                 + " more than the cheapest plan of a draw, one draw in twenty " + plans.money(regrets.get(least).quantile(0.95)) + " or more."
                 + plans.fitted(missed);

@@ -20,7 +20,9 @@ import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.BreakEvenSurface;
 import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BreakEvenCurve;
+import org.amberyard.core.whatif.SobolIndices;
 import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.model.io.StudyFileException;
@@ -30,6 +32,7 @@ import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -150,6 +153,23 @@ class WhatIfRunTest {
         }
         assertTrue(met > 2, met + " changes");
         assertEquals(List.of(), surface.plans().get(0), "the baseline costs what it costs");
+    }
+
+    /** Both prices of the battery side as a group: one bar, and one part of the variance that explains what both do. */
+    @Test
+    void aGroupHasABarAndAShareOfItsOwn() throws StudyFileException {
+        Study grouped = EcoreUtil.copy(study);
+        grouped.getWhatIf().getInputs().get(1).setGroup("Purchases");
+        grouped.getWhatIf().getInputs().get(2).setGroup("Purchases");
+        WhatIfRun run = new WhatIfRun(grouped, base, 2, Optional.empty());
+        go(run, Progress.NONE);
+        WhatIfResults results = run.results();
+        assertEquals(List.of("Diesel price", "Purchases"), results.shares().orElseThrow().groups());
+        List<String> bars = results.single().orElseThrow().saving(REBATE, 0).bars().stream().map(b -> results.inputs().name(b.input())).toList();
+        assertEquals(4, bars.size());
+        assertTrue(bars.contains("Purchases"), bars.toString());
+        SobolIndices shares = results.shares().orElseThrow().ofSaving(REBATE);
+        assertEquals(1, shares.first().stream().mapToDouble(Band::value).sum(), 0.05);
     }
 
     private static int putIn(BreakEven at, int input, double[] values) {
