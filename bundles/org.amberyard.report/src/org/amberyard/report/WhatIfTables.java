@@ -12,6 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.variants.VariedInputs;
+import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BudgetRisk;
 import org.amberyard.core.whatif.Grid;
@@ -20,13 +27,6 @@ import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.report.ResultColumn.Type;
 import org.amberyard.report.ResultRows.OfPlan;
-import org.amberyard.core.variants.AllTogether;
-import org.amberyard.core.variants.OneAtATime;
-import org.amberyard.core.variants.Scenarios;
-import org.amberyard.core.variants.TwoTogether;
-import org.amberyard.core.variants.VarianceShares;
-import org.amberyard.core.variants.VariedInputs;
-import org.amberyard.core.variants.WhatIfResults;
 
 /**
  * Tables of a what-if. Savings are the present cost of the baseline less that of a plan. Columns of inputs hold what is drawn: a
