@@ -72,13 +72,15 @@ public final class WhatIfTables {
         for (int plan : others()) {
             Tornado tornado = run.saving(plan, base.input().baseline());
             for (Tornado.Bar bar : tornado.bars()) {
-                rows.add(List.of(name(plan), whatIf.name(bar.input()), run.words(whatIf, bar.input(), true), run.words(whatIf, bar.input(), false), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
+                rows.add(List.of(name(plan), whatIf.name(bar.input()), run.words(whatIf, bar.input(), true),
+                        run.words(whatIf, bar.input(), false), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
             }
             rows.add(Arrays.asList(name(plan), "all together, beyond the sum of the single ones", "all low", "all high",
                     tornado.lowInteraction(), null, tornado.highInteraction(), null));
         }
         return new ResultTable("tornado", "What each uncertain input does by itself", List.of(text("plan", "Plan", "Name of the plan."),
-                text("input", "Input", "Uncertain input, or group of inputs that are all low or all high together; the last row tells what is left when all are low or high together."),
+                text("input", "Input", "Uncertain input, or group of inputs that are all low or "
+                        + "all high together; the last row tells what is left when all are low or high together."),
                 text("low", "Low", "What one in ten stays below; the first choice of a list."),
                 text("high", "High", "What one in ten exceeds; the last choice of a list."),
                 amount("saving_low", "Saving at low", "Present cost of the baseline less that of the plan."),
@@ -174,7 +176,8 @@ public final class WhatIfTables {
             }
         }
         return new ResultTable("variance_shares", "What explains the variance of the savings", List.of(
-                text("plan", "Plan", "Name of the plan."), text("input", "Input", "Uncertain input; those of a group, and correlated ones, stand together. The last row adds up those that explain a twentieth or more by themselves."),
+                text("plan", "Plan", "Name of the plan."), text("input", "Input", "Uncertain input; those of a group, and "
+                        + "correlated ones, stand together. The last row adds up those that explain a twentieth or more by themselves."),
                 share("first", "By itself", "Share of the variance that it explains by itself (Sobol index of the first order)."),
                 share("first_low", "Likely from", "Lower end of its 95 % interval, " + run.intervals() + "."), share("first_high", "Likely to", "Upper end."),
                 share("total", "With others", "Share that it explains by itself and together with others (total index)."),

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.money.BreakEven;
@@ -17,7 +16,6 @@ import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Draws;
-import org.amberyard.core.whatif.Spread;
 import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;

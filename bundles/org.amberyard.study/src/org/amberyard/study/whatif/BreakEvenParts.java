@@ -83,7 +83,8 @@ final class BreakEvenParts {
         double[] others = whatIf.steps(widest[1], points());
         double[] searched = whatIf.uncertain().searched(widest[0]);
         return new BreakEvenLine(widest[0], widest[1], searched[0], searched[1], plans.stream().map(points -> IntStream
-                .range(0, points.size()).filter(i -> !points.get(i).stretches().isEmpty()).mapToObj(i -> new BreakEvenCurve(others[i], points.get(i))).toList()).toList());
+                .range(0, points.size())
+                .filter(i -> !points.get(i).stretches().isEmpty()).mapToObj(i -> new BreakEvenCurve(others[i], points.get(i))).toList()).toList());
     }
 
     private BreakEvenSurface surface(List<List<BreakEven>> plans) {
