@@ -20,6 +20,7 @@ import java.util.concurrent.CancellationException;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.DrawFailedException;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Shape;
@@ -101,6 +102,7 @@ class SweepVerbTest {
     void aStoppedSweepGoesOnToTheSameBytes() throws Exception {
         Study study = StudyFile.load(EXAMPLE);
         study.getWhatIf().setDraws(1500);
+        study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
         StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         StudySweep one = new StudySweep(study, base, 1);
         StudySweep two = new StudySweep(study, base, 2);
