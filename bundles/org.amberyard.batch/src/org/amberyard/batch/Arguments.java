@@ -72,6 +72,11 @@ final class Arguments {
         return path("STUDY", operands.get(0), folder);
     }
 
+    /** The path of a folder to read. */
+    Path folder(Path folder) throws WrongUse {
+        return path("FOLDER", operands(1, "one folder").get(0), folder);
+    }
+
     /** The paths of a folder to read and a study to write. */
     FolderAndStudy folderAndStudy(Path folder) throws WrongUse {
         operands(2, "a folder and a study");

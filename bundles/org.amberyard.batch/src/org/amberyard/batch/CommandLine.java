@@ -23,7 +23,7 @@ public final class CommandLine {
     }
 
     CommandLine(StudyEvaluator evaluator) {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ExportVerb(), new ImportTraceVerb(),
+        this(List.of(new EvaluateVerb(), new EvaluateAllVerb(), new CheckVerb(), new ImportVerb(), new ExportVerb(), new ImportTraceVerb(),
                 new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
                 new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(),
                 new WhatIfVerb(), new SweepVerb(), new DocumentsVerb(),
