@@ -51,6 +51,10 @@ final class AtomicFile {
         if (Files.isDirectory(target)) {
             throw new StudyFileException("“" + target + "” cannot be saved because a folder has that name. Choose another.");
         }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new StudyFileException("“" + target.getFileName() + "” cannot be saved because it is write-protected. The file "
+                    + "on disk is as it was. Save under another name, or allow the file to be written and save again.");
+        }
         Path fresh = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
         try {
             writeThrough(fresh, content);
