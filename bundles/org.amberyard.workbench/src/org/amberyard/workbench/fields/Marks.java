@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.model.common.Sourced;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.session.StudySession;
@@ -38,6 +39,11 @@ public final class Marks {
     public Optional<CellMark> of(EObject element) {
         index();
         return Optional.ofNullable(wholes.get(element));
+    }
+
+    /** What is noted of an element; blank for nothing. */
+    static String note(EObject element) {
+        return element instanceof Sourced sourced && sourced.getNote() != null ? sourced.getNote() : "";
     }
 
     private void index() {

@@ -50,7 +50,9 @@ final class GridTips {
             return null;
         }
         String tip = grid.model().mark(row, column).map(CellMark::message).orElse(grid.model().tip(row, column));
-        return emptyToNull(tip.isEmpty() ? cutText(row, column) : tip);
+        String note = grid.model().note(row, column);
+        String said = tip.isEmpty() ? cutText(row, column) : tip;
+        return emptyToNull(note.isEmpty() ? said : said.isEmpty() ? note : said + "\n" + note);
     }
 
     /** The whole text of a cell that is too narrow for it. */

@@ -4,6 +4,11 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Open_taken;
+    public static String Open_takenCopy;
+    public static String Open_takenNot;
+    public static String Open_takenShare;
+    public static String Open_takenTitle;
     public static String NewStudy_job;
     public static String Open_title;
     public static String Open_failed;
