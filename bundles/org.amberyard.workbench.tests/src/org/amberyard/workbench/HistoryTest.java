@@ -41,7 +41,7 @@ class HistoryTest {
                 keys.press(SWT.CR);
             }
 
-            assertEquals("bus " + bus.getName() + "|Model year|2011|2012", line(display, history, 1));
+            assertEquals("bus " + bus.getName() + "|Chassis model year|2011|2012", line(display, history, 1));
             assertEquals(4, display.syncCall(() -> history.model().rows()));
 
             open(display, history, 3, keys);

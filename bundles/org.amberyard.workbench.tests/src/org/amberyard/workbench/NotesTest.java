@@ -7,14 +7,18 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.report.InputRegister;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -43,12 +47,18 @@ class NotesTest {
             display.syncExec(() -> {
                 Shell shell = dialog(display).orElseThrow();
                 View.all(shell, Text.class).get(0).setText("gearbox overhauled in May");
+                View.all(shell, Combo.class).get(0).select(Quality.MEASURED.ordinal() + 1);
+                View.all(shell, Text.class).get(1).setText("title");
+                View.all(shell, Text.class).get(2).setText("9/4/25");
                 View.all(shell, Button.class).stream().filter(b -> b.getText().equals("OK")).findFirst().orElseThrow()
                         .notifyListeners(SWT.Selection, new Event());
             });
             study.await(() -> dialog(display).isEmpty());
 
             assertEquals("gearbox overhauled in May", bus.getNote());
+            SourceNote source = SourceNotes.find(bus, "modelYear").orElseThrow();
+            assertEquals(Quality.MEASURED + " title 2025-09-04", source.getQuality() + " " + source.getCitation() + " " + source.getDate());
+            assertEquals("Source: measured: title, 2025-09-04", display.syncCall(() -> grid.model().tip(4, grid.selection().column())));
             assertEquals(bus.getNote(), display.syncCall(() -> grid.model().note(4, 0)));
             Grid notes = view(display);
             assertTrue(display.syncCall(() -> IntStream.range(0, notes.model().rows())
@@ -60,6 +70,7 @@ class NotesTest {
 
             display.syncExec(study.session()::undo);
             assertEquals(before, bus.getNote() == null ? "" : bus.getNote());
+            assertTrue(SourceNotes.find(bus, "modelYear").isEmpty());
         }
     }
 

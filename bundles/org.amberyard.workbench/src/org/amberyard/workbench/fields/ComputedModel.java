@@ -81,6 +81,11 @@ final class ComputedModel implements ElementModel {
     }
 
     @Override
+    public String tip(int row, int column) {
+        return isField(column) ? rows.tip(row, column) : "";
+    }
+
+    @Override
     public String note(int row, int column) {
         return isField(column) ? rows.note(row, column) : "";
     }

@@ -225,7 +225,7 @@ public final class FeatureTable {
     /** Opens the note on the element in focus. */
     public void note() {
         if (selected() instanceof Sourced element && grid.entry().close()) {
-            new NoteDialog(grid.getShell(), site.session(), element).open();
+            new NoteDialog(grid.getShell(), site.session(), element, field()).open();
             update();
         }
     }

@@ -4,6 +4,13 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Source_citation;
+    public static String Source_date;
+    public static String Source_date_hint;
+    public static String Source_none;
+    public static String Source_of;
+    public static String Source_quality;
+    public static String Tip_source;
     public static String Menu_selectAll;
     public static String Menu_note;
     public static String Note_edit;

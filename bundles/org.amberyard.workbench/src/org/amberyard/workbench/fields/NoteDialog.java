@@ -1,11 +1,13 @@
 package org.amberyard.workbench.fields;
 
-import org.amberyard.model.common.CommonPackage;
+import java.util.Objects;
+import java.util.Optional;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
@@ -17,20 +19,27 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
-/** The note on an element: read, written anew, or emptied. */
+/** The note on an element, and the source of one of its fields: read, written anew, or emptied. */
 public final class NoteDialog extends SizedDialog {
 
-    private static final Point SIZE = new Point(440, 260);
+    private static final Point SIZE = new Point(480, 380);
 
     private final StudySession session;
     private final Sourced element;
+    private final Optional<EStructuralFeature> field;
     private Text text;
+    private Optional<SourceForm> source = Optional.empty();
 
-    /** The note of an element of the study of a session. */
-    public NoteDialog(Shell parent, StudySession session, Sourced element) {
+    /**
+     * The note of an element of the study of a session.
+     *
+     * @param field the field whose source can be noted too; empty for the element alone
+     */
+    public NoteDialog(Shell parent, StudySession session, Sourced element, Optional<EStructuralFeature> field) {
         super(parent, NLS.bind(Messages.Note_title, ElementNames.withKind(element)), SIZE);
         this.session = session;
         this.element = element;
+        this.field = field;
     }
 
     @Override
@@ -40,29 +49,51 @@ public final class NoteDialog extends SizedDialog {
         text.setText(element.getNote() == null ? "" : element.getNote());
         text.setToolTipText(Messages.Note_tip);
         text.selectAll();
-        text.addListener(SWT.Traverse, this::closeByKey);
+        text.addListener(SWT.Traverse, this::traversed);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
+        source = field.map(f -> new SourceForm(area, element, f));
         return area;
     }
 
-    /** Enter makes a line; with Ctrl it is done. */
-    private void closeByKey(Event event) {
+    /** Enter makes a line; with Ctrl it is done. Tab goes on to the source. */
+    private void traversed(Event event) {
         if (event.detail == SWT.TRAVERSE_RETURN && (event.stateMask & SWT.MOD1) != 0) {
             event.doit = false;
             buttonPressed(IDialogConstants.OK_ID);
+        } else if (event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
+            event.doit = true;
         }
+    }
+
+    private String note() {
+        return text.getText().isBlank() ? null : text.getText().strip();
     }
 
     @Override
     protected void okPressed() {
-        String note = text.getText().strip();
-        String before = element.getNote() == null ? "" : element.getNote();
-        if (!note.equals(before)) {
-            SetCommand edit = new SetCommand(session.domain(), element, CommonPackage.Literals.SOURCED__NOTE,
-                    note.isEmpty() ? null : note);
-            edit.setLabel(NLS.bind(Messages.Note_edit, ElementNames.withKind(element)));
-            session.execute(edit);
+        boolean noteChanged = !Objects.equals(note(), element.getNote() == null || element.getNote().isBlank() ? null : element.getNote());
+        if (noteChanged || source.filter(SourceForm::isChanged).isPresent()) {
+            session.execute(new Noting(noteChanged));
         }
         super.okPressed();
+    }
+
+    /** Writes what the dialog holds as one edit. */
+    private final class Noting extends ChangeCommand {
+        private final boolean noteChanged;
+
+        Noting(boolean noteChanged) {
+            super(element);
+            this.noteChanged = noteChanged;
+            setLabel(NLS.bind(Messages.Note_edit, ElementNames.withKind(element)));
+        }
+
+        @Override
+        protected void doExecute() {
+            if (noteChanged) {
+                element.setNote(note());
+            }
+            source.filter(SourceForm::isChanged).ifPresent(SourceForm::write);
+        }
     }
 }

@@ -72,7 +72,7 @@ final class PropertyModel implements ElementModel {
 
     @Override
     public String tip(int row, int column) {
-        return column == 0 ? fields.get(row).tip() : "";
+        return column == 0 ? fields.get(row).tip() : Marks.source(columns.get(column - 1), fields.get(row).feature());
     }
 
     @Override

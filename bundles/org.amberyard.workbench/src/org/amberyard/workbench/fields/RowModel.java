@@ -113,6 +113,11 @@ final class RowModel implements ElementModel {
     }
 
     @Override
+    public String tip(int row, int column) {
+        return Marks.source(rows.get(row), fields.get(column).feature());
+    }
+
+    @Override
     public String note(int row, int column) {
         return column == 0 ? Marks.note(rows.get(row)) : "";
     }

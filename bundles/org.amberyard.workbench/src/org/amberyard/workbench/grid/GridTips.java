@@ -1,6 +1,8 @@
 package org.amberyard.workbench.grid;
 
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
@@ -51,8 +53,8 @@ final class GridTips {
         }
         String tip = grid.model().mark(row, column).map(CellMark::message).orElse(grid.model().tip(row, column));
         String note = grid.model().note(row, column);
-        String said = tip.isEmpty() ? cutText(row, column) : tip;
-        return emptyToNull(note.isEmpty() ? said : said.isEmpty() ? note : said + "\n" + note);
+        return emptyToNull(Stream.of(cutText(row, column), tip, note).filter(t -> !t.isEmpty()).distinct()
+                .collect(Collectors.joining("\n")));
     }
 
     /** The whole text of a cell that is too narrow for it. */

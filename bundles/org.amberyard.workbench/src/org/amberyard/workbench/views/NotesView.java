@@ -80,7 +80,7 @@ public final class NotesView extends ViewPart {
 
     private void change(int row) {
         if (row < model.rows()) {
-            new NoteDialog(getSite().getShell(), session, model.element(row)).open();
+            new NoteDialog(getSite().getShell(), session, model.element(row), Optional.empty()).open();
         }
     }
 
