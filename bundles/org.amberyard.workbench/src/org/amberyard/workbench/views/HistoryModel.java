@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.look.Palette;
@@ -37,8 +38,10 @@ final class HistoryModel implements GridModel {
         return steps.size() - done;
     }
 
+    /** True when it shows the very same edits; their changes need not be compared one by one. */
     boolean isSame(List<HistoryStep> otherSteps, int otherDone) {
-        return steps.equals(otherSteps) && done == otherDone;
+        return done == otherDone && steps.size() == otherSteps.size()
+                && IntStream.range(0, steps.size()).allMatch(i -> steps.get(i) == otherSteps.get(i));
     }
 
     @Override
