@@ -1,5 +1,6 @@
 package org.amberyard.study;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +36,7 @@ public final class FieldFormat {
     private final UnitSystem system;
     private final String currency;
     private final NumberText numbers;
+    private final Locale locale;
 
     private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
         this.feature = feature;
@@ -44,6 +46,7 @@ public final class FieldFormat {
         this.system = system;
         this.currency = currency;
         this.numbers = new NumberText(locale);
+        this.locale = locale;
     }
 
     /** Format of a field in a study's units and the locale of the program. */
@@ -144,7 +147,12 @@ public final class FieldFormat {
         if (java == Double.class && text.isEmpty()) {
             return null;
         }
-        return java == double.class || java == Double.class ? (Object) parseNumber(text) : text;
+        return java == double.class || java == Double.class ? (Object) parseNumber(text) : parseText(text);
+    }
+
+    /** A text that is no date stays as it is; whether its field takes it is for validation to say. */
+    private String parseText(String text) {
+        return DateText.isDate(feature) ? DateText.date(text, locale).map(LocalDate::toString).orElse(text) : text;
     }
 
     private Enumerator parseChoice(EEnum choices, String text) throws FieldFormatException {

@@ -43,6 +43,8 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void postWindowOpen() {
         Shell shell = getWindowConfigurer().getWindow().getShell();
+        // The layout that a killed process has left still has the tabs of its studies, which nothing stands behind any more.
+        getWindowConfigurer().getWindow().getActivePage().closeAllEditors(false);
         keepOnScreen(shell);
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());

@@ -24,6 +24,20 @@ public final class CellMenu {
         grid.setMenu(menu);
     }
 
+    private CellMenu(Menu menu) {
+        this.menu = menu;
+    }
+
+    /** The menu of a grid that is only read. */
+    public static CellMenu ofReading(Grid grid) {
+        CellMenu menu = new CellMenu(new Menu(grid));
+        menu.add(Messages.Menu_copy, grid::copy);
+        menu.add(Messages.Menu_copyBare, grid::copyBare);
+        menu.add(Messages.Menu_selectAll, grid::selectAll);
+        grid.setMenu(menu.menu);
+        return menu;
+    }
+
     /** Adds a line between commands. */
     public void addSeparator() {
         new MenuItem(menu, SWT.SEPARATOR);

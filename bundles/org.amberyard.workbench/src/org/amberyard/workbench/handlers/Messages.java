@@ -6,6 +6,11 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
     public static String CompareSubmission_message;
     public static String CompareSubmission_title;
+    public static String Open_taken;
+    public static String Open_takenCopy;
+    public static String Open_takenNot;
+    public static String Open_takenShare;
+    public static String Open_takenTitle;
     public static String NewStudy_job;
     public static String Open_title;
     public static String Open_failed;

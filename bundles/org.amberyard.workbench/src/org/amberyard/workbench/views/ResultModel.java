@@ -2,15 +2,14 @@ package org.amberyard.workbench.views;
 
 import java.text.Collator;
 import java.text.NumberFormat;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.RowWords;
 
 /** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
 public final class ResultModel implements GridModel {
@@ -48,9 +47,8 @@ public final class ResultModel implements GridModel {
     /** Shows the rows only in which all words stand, each in any of their cells; all rows for no words. */
     void filter(String search) {
         words = search;
-        List<String> wanted = Arrays.stream(search.toLowerCase(Locale.getDefault()).split("\\s+")).filter(w -> !w.isEmpty()).toList();
-        shown = order.stream().filter(row -> wanted.stream().allMatch(w -> IntStream.range(0, columns.size())
-                .anyMatch(c -> cell(row, c).toLowerCase(Locale.getDefault()).contains(w)))).toList();
+        RowWords wanted = new RowWords(search);
+        shown = order.stream().filter(row -> wanted.in(() -> IntStream.range(0, columns.size()).mapToObj(c -> cell(row, c)))).toList();
     }
 
     @Override
@@ -100,6 +98,11 @@ public final class ResultModel implements GridModel {
     @Override
     public String header(int column) {
         return headers.get(column);
+    }
+
+    @Override
+    public String columnName(int column) {
+        return column(column).name();
     }
 
     @Override
