@@ -25,7 +25,7 @@ public final class CommandLine {
     CommandLine(StudyEvaluator evaluator) {
         this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
                 new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
-                new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(),
+                new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(), new BestPlanVerb(),
                 new WhatIfVerb(), new SweepVerb(), new DocumentsVerb()), evaluator);
     }
 

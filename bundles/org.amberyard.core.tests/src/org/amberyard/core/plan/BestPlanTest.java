@@ -96,29 +96,29 @@ class BestPlanTest {
                 .min().orElseThrow();
     }
 
-    private void check(BestPlan best, double least) {
+    private void check(BestPlan best, double least, double mostGap) {
         assertTrue(best.noBound().isEmpty());
         assertTrue(best.bound().getAsDouble() <= least + 0.01 , best.bound() + " above " + least);
         assertEquals(least, best.presentCost(), 1e-9 * least);
-        assertTrue(best.gapShare().getAsDouble() < 0.1, best.gapShare().toString());
+        assertTrue(best.gapShare().getAsDouble() < mostGap, best.gapShare().toString());
         assertTrue(best.unmet().isEmpty());
         assertEquals(0, best.electricShort());
     }
 
     @Test
     void freeToChooseItFindsTheCheapestOfAllPlans() {
-        check(best(0, aim(Optional.empty())), least(0, false, 0));
+        check(best(0, aim(Optional.empty())), least(0, false, 0), 0.02);
     }
 
     @Test
     void withMoneyOfAProgrammeItFindsTheCheapestOfAllPlans() {
-        check(best(0, aim(Optional.empty(), 0)), least(0, true, 0));
+        check(best(0, aim(Optional.empty(), 0)), least(0, true, 0), 0.1);
     }
 
     @Test
     void whereBothMustBeElectricItFindsTheCheapestWayAndSaysWhatThatCosts() {
         BestPlan best = best(0, aim(Optional.of(new BestPlanAim.Goal(2, TinyDistrict.YEARS - 1))));
-        check(best, least(0, false, 2));
+        check(best, least(0, false, 2), 0.1);
         assertTrue(best.scarce().stream().anyMatch(s -> s.kind() == BestPlan.Kind.GOAL && s.worth() > 0), best.scarce().toString());
     }
 
@@ -126,7 +126,8 @@ class BestPlanTest {
     void underACapItFindsTheCheapestThatKeepsIt() {
         double cap = 1.01 * tightest();
         BestPlan best = best(cap, aim(Optional.of(new BestPlanAim.Goal(2, TinyDistrict.YEARS - 1))));
-        check(best, least(cap, false, 2));
+        // Ports count in the cap whole, in the bound not at all: with one port for each of two buses it lies far below.
+        check(best, least(cap, false, 2), 0.3);
         assertTrue(least(cap, false, 2) > least(0, false, 2), "the cap must bind for this test to say something");
     }
 

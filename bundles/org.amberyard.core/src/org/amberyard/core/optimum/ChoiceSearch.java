@@ -8,8 +8,8 @@ import java.util.stream.DoubleStream;
 /**
  * Looks for cheap choices within the limits: from the choices of a bound, and those at higher and lower prices, it first goes back within the limits, each time by the
  * change that costs least for what it mends, then changes one group or two together as long as that is cheaper, and last goes through
- * a limited number of branches ({@link ChoiceTree}). What it finds is no proven optimum; how far it can be off at most is said by
- * {@link ChoiceBound}. The same problem always gives the same answer.
+ * a limited number of branches ({@link ChoiceTree}). Where these were all, what it finds is the least; else how far it can be
+ * off at most is said by {@link ChoiceBound}. The same problem always gives the same answer.
  */
 public final class ChoiceSearch {
     private static final double WITHIN = 1e-9;
@@ -34,8 +34,9 @@ public final class ChoiceSearch {
      * @param picks option of each group
      * @param cost what they cost
      * @param within true when they keep all limits
+     * @param proven true when no choice within the limits costs less
      */
-    public record Found(int[] picks, double cost, boolean within) {
+    public record Found(int[] picks, double cost, boolean within, boolean proven) {
         public Found {
             picks = picks.clone();
         }
@@ -63,9 +64,9 @@ public final class ChoiceSearch {
         DoubleStream.of(FACTORS).mapToObj(f -> problem.cheapest(DoubleStream.of(bound.prices()).map(p -> f * p).toArray()))
                 .forEach(starts::add);
         State best = starts.stream().map(search::state).map(search::mended).map(search::improved).min(State.BEST).orElseThrow();
-        State sure = search.state(new ChoiceTree(problem, bound, best.picks, best.over == 0 ? best.cost : Double.POSITIVE_INFINITY)
-                .best());
-        return new Found(sure.picks, sure.cost, sure.over == 0);
+        ChoiceTree tree = new ChoiceTree(problem, bound, best.picks, best.over == 0 ? best.cost : Double.POSITIVE_INFINITY);
+        State sure = search.state(tree.best());
+        return new Found(sure.picks, sure.cost, sure.over == 0, sure.over == 0 && tree.complete());
     }
 
     private State state(int[] picks) {

@@ -66,6 +66,11 @@ final class ChoiceTree {
         return best.clone();
     }
 
+    /** True when {@link #best} has left out no branch that could have been better. */
+    boolean complete() {
+        return branches <= MOST_BRANCHES;
+    }
+
     private void branch(int depth, int[] picks, double atPrices, double cost, double[] taken) {
         if (depth == order.length) {
             if (cost < bestCost && within(taken)) {

@@ -11,9 +11,10 @@ import org.amberyard.core.progress.Progress;
  * The cheapest plan found, and a cost below which no plan lies. Each place is weighed by itself ({@link PlaceProbe}); a search over
  * all places ({@link ChoiceSearch}) puts them together under the yearly cap, the programmes' number of buses and the number of
  * electric buses to be reached; what it proposes is evaluated whole, with its ports, its charging and its bills, and the search goes
- * on with the price of electricity that came out. The bound ({@link ChoiceBound}) takes each kWh at the tariff's least price without
- * demand or fixed charges, ports in parts, and programmes as generous as they can be: it is safe and somewhat too low, and the gap
- * holds both what the search may have missed and what the bound leaves out.
+ * on with the price of electricity that came out. The bound is the least of such a search where that is proven, else that of
+ * {@link ChoiceBound}, with each kWh at the tariff's least price without demand or fixed charges, ports in parts and without their cash
+ * under the cap, and programmes as generous as they can be: it is safe and somewhat too low, and the gap holds both what the search
+ * may have missed and what the bound leaves out.
  *
  * @param evaluated the plan found, evaluated whole
  * @param steps the steps that it takes in the places decided on, by year
@@ -35,6 +36,8 @@ public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, 
         OPERATING_AID,
         /** Credits are earned on the energy charged. */
         ENERGY_CREDITS,
+        /** No plan was found that keeps the cap. */
+        NOTHING_WITHIN,
         /** The tariff pays for some of the energy drawn. */
         NEGATIVE_ENERGY_PRICE
     }

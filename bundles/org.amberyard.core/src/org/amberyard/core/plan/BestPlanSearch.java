@@ -70,13 +70,14 @@ final class BestPlanSearch {
         PlanEnergyPrices prices = new PlanEnergyPrices(study);
         ChoiceProblem lower = problem.at(prices.least(), leastShares(), PlanProblem.room(left));
         ChoiceBound relaxed = ChoiceBound.of(lower);
-        Candidate best = search(prices, lower, relaxed);
-        List<BestPlan.NoBound> none = noBound(prices);
+        ChoiceSearch.Found least = ChoiceSearch.of(lower, relaxed, List.of());
+        Candidate best = search(prices, least.picks());
+        List<BestPlan.NoBound> none = noBound(prices, least);
         double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
         return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
-                none.isEmpty() ? OptionalDouble.of(left.presentCostAfterFinancing() + relaxed.cost() - portsThere)
+                none.isEmpty() ? OptionalDouble.of(left.presentCostAfterFinancing() + (least.proven() ? least.cost() : relaxed.cost()) - portsThere)
                         : OptionalDouble.empty(),
-                none, scarce(relaxed.prices()), electricShort(best.plan));
+                none, least.within() ? scarce(relaxed.prices()) : List.of(), electricShort(best.plan));
     }
 
     private double[] leastShares() {
@@ -87,8 +88,8 @@ final class BestPlanSearch {
         return before.plan().ports().stream().filter(p -> p.year() < aim.firstYear()).mapToInt(PlanInput.PortPurchase::count).sum();
     }
 
-    private Candidate search(PlanEnergyPrices prices, ChoiceProblem lower, ChoiceBound relaxed) {
-        List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(ChoiceSearch.of(lower, relaxed, List.of()).picks()))));
+    private Candidate search(PlanEnergyPrices prices, int[] first) {
+        List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(first))));
         double[] room = PlanProblem.room(left);
         boolean going = true;
         for (int round = 1; round < MOST_ROUNDS && going; round++) {
@@ -147,11 +148,12 @@ final class BestPlanSearch {
         return aim.goal().map(g -> Math.max(0, g.count() - FleetYear.of(study, plan.fleet()).get(g.year()).electric())).orElse(0);
     }
 
-    private List<BestPlan.NoBound> noBound(PlanEnergyPrices prices) {
+    private List<BestPlan.NoBound> noBound(PlanEnergyPrices prices, ChoiceSearch.Found least) {
         List<BestPlan.NoBound> reasons = new ArrayList<>();
         add(study.rules().taxes().rate() > 0, BestPlan.NoBound.TAXED, reasons);
         add(!study.funding().aids().isEmpty(), BestPlan.NoBound.OPERATING_AID, reasons);
         add(!study.funding().credits().isEmpty(), BestPlan.NoBound.ENERGY_CREDITS, reasons);
+        add(!least.within(), BestPlan.NoBound.NOTHING_WITHIN, reasons);
         add(prices.leastPerKwh() < 0, BestPlan.NoBound.NEGATIVE_ENERGY_PRICE, reasons);
         return reasons;
     }

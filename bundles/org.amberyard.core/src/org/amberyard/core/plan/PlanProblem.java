@@ -17,9 +17,7 @@ final class PlanProblem {
     private final double[] busesLeft;
     private final double electricMissing;
 
-    /**
-     * @param left the plan in which all places are left to the rule
-     */
+    /** @param left the plan in which all places are left to the rule; a number out of reach is taken for the one in reach */
     PlanProblem(StudyInput study, PlanResult left, BestPlanAim aim, PlaceChoices choices) {
         this.choices = choices;
         this.aim = aim;
@@ -27,7 +25,8 @@ final class PlanProblem {
         this.busesLeft = aim.programmes().stream().mapToDouble(p -> study.funding().programmes().get(p).budget().maxBuses()
                 - left.plan().replacements().stream().filter(r -> r.programmes().contains(p)).count()).toArray();
         this.electricMissing = aim.goal()
-                .map(g -> (double) g.count() - FleetYear.of(study, left.fleet()).get(g.year()).electric())
+                .map(g -> (double) Math.min(choices.mostElectricBy(g.year()),
+                        g.count() - FleetYear.of(study, left.fleet()).get(g.year()).electric()))
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
