@@ -19,6 +19,9 @@ class StateTest {
     private static final Pattern CHANGEABLE = Pattern.compile(
             "(?:\\w*Map|\\w*List|\\w*Set|\\w*Deque|\\w*Queue|Atomic\\w+|ThreadLocal|StringBuilder|Object)(?:<.*>)?");
 
+    /** The theme shown now: one for the process, as its display is, and asked for from wherever a colour is needed. */
+    private static final Set<String> ALLOWED = Set.of("workbench/Theme.java shown");
+
     private static Set<String> changingIn(SourceFile file) {
         Set<String> found = new TreeSet<>();
         new TreeScanner<Void, Void>() {
@@ -58,6 +61,6 @@ class StateTest {
     void nothingStaticChanges() {
         Set<String> found = new TreeSet<>();
         Sources.ofProduct().forEach(file -> found.addAll(changingIn(file)));
-        assertEquals(Set.of(), found);
+        assertEquals(ALLOWED, found);
     }
 }
