@@ -44,7 +44,7 @@ final class BestPlanOptions {
     }
 
     private FillRule.PortRule ports() throws WrongUse {
-        FillRule.PortRule given = PortOption.of(arguments, study);
+        FillRule.PortRule given = PortOption.of(arguments, study, new BestPlanVerb());
         return given.port().isPresent() ? given
                 : new FillRule.PortRule(OptionalInt.of(study.getDepot().getPortTypes().indexOf(PlanBest.usualPort(study, plan))), 1);
     }

@@ -58,6 +58,6 @@ final class FillRuleOptions {
         if (arguments.value(PortOption.PORT).isPresent() && arguments.has(ENGINE)) {
             throw new WrongUse("Options " + PortOption.PORT + " and " + ENGINE + " exclude each other: ports follow electric buses.");
         }
-        return PortOption.of(arguments, study);
+        return PortOption.of(arguments, study, new FillPlanVerb());
     }
 }

@@ -15,11 +15,11 @@ final class PortOption {
     }
 
     /** The rule given; none where no port type is given. */
-    static PortRule of(Arguments arguments, Study study) throws WrongUse {
+    static PortRule of(Arguments arguments, Study study, Verb verb) throws WrongUse {
         Optional<String> port = arguments.value(PORT);
         if (port.isEmpty()) {
             if (arguments.value(SHARE).isPresent()) {
-                throw new WrongUse("Option " + SHARE + " needs " + PORT + ".");
+                throw new WrongUse("Option " + SHARE + " needs " + PORT + ": " + verb.usage() + ".");
             }
             return PortRule.NONE;
         }

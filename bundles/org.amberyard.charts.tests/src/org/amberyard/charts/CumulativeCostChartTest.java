@@ -40,7 +40,8 @@ class CumulativeCostChartTest {
         double year = plot().getDataset(1).getXValue(0, 0);
         assertEquals(2026 + staged.simple().years(), year, 1e-9);
         CumulativeCost plan = new CumulativeCost(result.plans().get(staged.plan()).ledger());
-        assertEquals(plan.at(staged.simple().years()), plot().getDataset(1).getYValue(0, 0), 1e-6);
+        assertEquals(plan.at(staged.simple().years()), plot().getDataset(1).getYValue(0, 1), 1e-6);
+        assertEquals(0, plot().getDataset(1).getYValue(0, 0), 0, "a line leads down to the axis");
     }
 
     @Test

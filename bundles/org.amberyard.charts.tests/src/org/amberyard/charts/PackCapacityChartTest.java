@@ -60,7 +60,8 @@ class PackCapacityChartTest {
     void tooltipsNameBusYearAndCapacity() {
         XYPlot plot = chart(1, ALL).chart().getXYPlot();
         int bought = (int) plot.getDataset(0).getXValue(0, 0);
-        String unit = plot.getDataset(0).getSeriesKey(0).toString().split(" ")[1];
+        String unit = tip(plot, 0, 0, 0).split(",")[0];
+        assertTrue(unit.matches("B\\d+-2"), unit);
         assertEquals(unit + ", start of " + bought + ": 100 %", tip(plot, 0, 0, 0));
         assertEquals(unit + ", end of " + (bought + 1) + ": 75 %", tip(plot, 0, 0, 3));
     }
@@ -73,7 +74,7 @@ class PackCapacityChartTest {
         XYPlot plot = chart.chart().getXYPlot();
         int top = plot.getDataset(0).getSeriesCount() - 1;
         String name = "B0" + (place + 1);
-        assertEquals(place + " " + name + "-2", plot.getDataset(0).getSeriesKey(top), "drawn over the others");
+        assertEquals(name + "-2 in place " + name, plot.getDataset(0).getSeriesKey(top).toString(), "drawn over the others");
         LegendItemCollection legend = plot.getFixedLegendItems();
         assertEquals(name + "-2 in place " + name, legend.get(0).getLabel());
         assertEquals(1, plot.getAnnotations().size());

@@ -14,6 +14,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
+import org.amberyard.workbench.plan.BestPlanAsk;
 import org.amberyard.workbench.plan.FillPlan;
 import org.amberyard.workbench.plan.LevelPlan;
 import org.eclipse.emf.edit.command.SetCommand;
@@ -98,6 +99,38 @@ class PlanDialogsTest {
 
             assertEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
         }
+    }
+
+    @Test
+    void theCheapestStepsAreLookedForAndWritten(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            PlanGridTest.show(study);
+            List<Integer> before = PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList();
+            display.asyncExec(() -> BestPlanAsk.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(),
+                    PlanGridTest.plan(study)));
+            study.await(() -> bestDialog(display).isPresent());
+            display.syncExec(() -> {
+                Shell shell = bestDialog(display).orElseThrow();
+                assertFalse(button(shell, IDialogConstants.OK_ID).isEnabled(), "there is nothing to write yet");
+                PlanGridTest.all(shell, Button.class).filter(b -> b.getText().equals("Look for it")).findFirst().orElseThrow()
+                        .notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> bestDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
+            display.syncExec(() -> {
+                Shell shell = bestDialog(display).orElseThrow();
+                assertTrue(words(shell).contains("No such plan costs less than USD "), words(shell));
+                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> bestDialog(display).isEmpty());
+            assertNotEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+            display.syncExec(() -> study.session().undo());
+            assertEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+        }
+    }
+
+    private static Optional<Shell> bestDialog(Display display) {
+        return display.syncCall(() -> Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Cheapest steps of plan “"))
+                .findFirst());
     }
 
     private static Optional<Shell> levelDialog(Display display) {

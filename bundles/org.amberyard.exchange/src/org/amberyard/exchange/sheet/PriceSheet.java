@@ -3,7 +3,6 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.Quality;

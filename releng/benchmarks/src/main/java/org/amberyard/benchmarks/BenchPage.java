@@ -119,7 +119,7 @@ public final class BenchPage {
     }
 
     private Object sweepOf(int draws) throws Exception {
-        return new StudySweep(drawn(draws, false), before, threads()).run(block -> false, Progress.NONE);
+        return new StudySweep(drawn(draws, false), before, threads()).run(0, block -> false, Progress.NONE);
     }
 
     private Object run(boolean fitted) throws Exception {

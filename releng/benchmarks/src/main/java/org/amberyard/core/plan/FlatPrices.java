@@ -1,6 +1,5 @@
 package org.amberyard.core.plan;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
