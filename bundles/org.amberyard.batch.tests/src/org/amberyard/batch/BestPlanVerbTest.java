@@ -54,7 +54,7 @@ class BestPlanVerbTest {
     }
 
     private static List<String> steps(Plan plan) {
-        return plan.getReplacements().stream().map(r -> r.getYear() + " " + r.getBus().getNumber()).toList();
+        return plan.getReplacements().stream().map(r -> r.getYear() + " " + r.getBus().getName()).toList();
     }
 
     @ParameterizedTest
