@@ -9,6 +9,7 @@ import org.amberyard.workbench.welcome.Welcome;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
@@ -18,7 +19,9 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 /** Sets up a window: its size, its title, and the study that it begins with. */
 final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
 
-    private static final Point FIRST_SIZE = new Point(1280, 800);
+    private static final Point LEAST_FIRST_SIZE = new Point(1280, 800);
+    /** Of a large screen; charts and tables have use for the room. */
+    private static final double FIRST_SHARE = 0.9;
 
     AmberyardWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
         super(configurer);
@@ -32,12 +35,17 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer window = getWindowConfigurer();
-        window.setInitialSize(FIRST_SIZE);
+        window.setInitialSize(firstSize(Display.getCurrent().getPrimaryMonitor().getClientArea()));
         window.setTitle(Messages.Window_title);
         window.setShowStatusLine(true);
         window.setShowCoolBar(false);
         window.setShowPerspectiveBar(false);
         window.setShowProgressIndicator(false);
+    }
+
+    private static Point firstSize(Rectangle screen) {
+        return new Point(Math.max(LEAST_FIRST_SIZE.x, (int) (FIRST_SHARE * screen.width)),
+                Math.max(LEAST_FIRST_SIZE.y, (int) (FIRST_SHARE * screen.height)));
     }
 
     @Override

@@ -68,7 +68,6 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
         if (kind.choices().contains(Kind.YEAR)) {
             slider = new YearSlider(area, this::chosen, canvas::isUnderWay);
-            GridDataFactory.fillDefaults().grab(true, false).applyTo(slider.area());
         }
         canvas.addStrip(area);
         ChartMenu menu = new ChartMenu(canvas, this::onPaper);

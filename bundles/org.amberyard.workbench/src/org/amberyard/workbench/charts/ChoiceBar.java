@@ -23,9 +23,8 @@ import org.eclipse.swt.widgets.Label;
 final class ChoiceBar {
     private static final int MOST_LINES = 20;
     private static final int WIDEST = 190;
-    /** A bar of many choices keeps to one line in a window of the least size as long as names are short. */
-    private static final int WIDEST_OF_MANY = 112;
-    private static final int MANY = 5;
+    /** Where a bar would not fit in one line, long names give way. */
+    private static final int WIDEST_IN_NARROW = 112;
 
     /** Hears what the user chooses. */
     @FunctionalInterface
@@ -36,19 +35,19 @@ final class ChoiceBar {
     private final Map<Kind, Combo> combos = new EnumMap<>(Kind.class);
     private final Composite area;
     private final Button inputs;
-    private int ways;
     private Picks shown;
 
     ChoiceBar(Composite parent, List<Kind> kinds, Listener listener, Runnable openInputs) {
         area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).margins(6, 3).applyTo(area);
         kinds.forEach(kind -> combos.put(kind, combo(kind, listener)));
         inputs = new Button(area, SWT.PUSH);
         inputs.setText(Messages.Inputs_button);
         inputs.setEnabled(false);
         inputs.addListener(SWT.Selection, e -> openInputs.run());
+        area.addListener(SWT.Resize, e -> fit());
     }
 
     private Combo combo(Kind kind, Listener listener) {
@@ -60,6 +59,8 @@ final class ChoiceBar {
         }
         Combo combo = new Combo(area, SWT.READ_ONLY);
         combo.setVisibleItemCount(MOST_LINES);
+        combo.setLayoutData(new RowData());
+        offer(combo, false);
         combo.setEnabled(false);
         combo.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -74,7 +75,6 @@ final class ChoiceBar {
     /** Adds a way to something else, behind the choices. */
     void addButton(String text, String tip, Runnable action) {
         Button button = new Button(area, SWT.PUSH);
-        ways++;
         button.setText(text);
         button.setToolTipText(tip);
         button.addListener(SWT.Selection, e -> action.run());
@@ -95,6 +95,7 @@ final class ChoiceBar {
         inputs.setEnabled(!inputsLabel.isEmpty());
         inputs.setToolTipText(inputsLabel.isEmpty() ? null : inputsLabel);
         if (resized) {
+            fit();
             area.getParent().layout(true, true);
         }
     }
@@ -113,9 +114,28 @@ final class ChoiceBar {
             return false;
         }
         combo.setItems(names);
-        int width = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        combo.setLayoutData(new RowData(Math.min(combos.size() + ways < MANY ? WIDEST : WIDEST_OF_MANY, width), SWT.DEFAULT));
+        offer(combo, names.length > 0);
         return true;
+    }
+
+    /** An empty list would only take room. */
+    private static void offer(Combo combo, boolean filled) {
+        ((RowData) combo.getLayoutData()).exclude = !filled;
+        combo.setVisible(filled);
+    }
+
+    private void fit() {
+        widths(WIDEST);
+        if (area.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > area.getSize().x) {
+            widths(WIDEST_IN_NARROW);
+        }
+        area.layout();
+    }
+
+    private void widths(int most) {
+        for (Combo combo : combos.values()) {
+            ((RowData) combo.getLayoutData()).width = Math.min(most, combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+        }
     }
 
     /** A long name may be cut off in the row; the tip has it whole. */

@@ -34,7 +34,7 @@ final class WhatIfBar {
         button.setText(Messages.WhatIf_run);
         button.setToolTipText(Messages.WhatIf_run_tip);
         button.setEnabled(false);
-        GridDataFactory.swtDefaults().applyTo(button);
+        GridDataFactory.swtDefaults().indent(6, 0).applyTo(button);
         button.addListener(SWT.Selection, e -> pressed());
     }
 

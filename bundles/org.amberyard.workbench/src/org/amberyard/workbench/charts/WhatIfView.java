@@ -52,8 +52,8 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(4, 0).applyTo(area);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 0).applyTo(area);
         run = new WhatIfBar(area);
         chooser = new Combo(area, SWT.READ_ONLY);
         chooser.setItems(Arrays.stream(WhatIfChart.values()).map(WhatIfChart::label).toArray(String[]::new));

@@ -10,6 +10,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -18,6 +19,8 @@ import org.eclipse.swt.widgets.Scale;
 /** A slider of years below a chart that shows one of them; charts follow while it is dragged, or played from year to year. */
 final class YearSlider {
     private static final int PACE_MS = 800;
+    /** In a lower view the chart needs the height; the list of years above it stays. */
+    private static final int LEAST_VIEW_HEIGHT = 280;
 
     private final Composite area;
     private final Button play;
@@ -34,7 +37,7 @@ final class YearSlider {
         this.busy = busy;
         area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 0).spacing(6, 0).applyTo(area);
         play = new Button(area, SWT.PUSH);
         GridDataFactory.swtDefaults().applyTo(play);
@@ -55,10 +58,18 @@ final class YearSlider {
         year.setForeground(Palette.INK.color());
         play(false);
         disable();
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
+        parent.addListener(SWT.Resize, e -> fit(parent.getClientArea().height));
     }
 
-    Composite area() {
-        return area;
+    private void fit(int viewHeight) {
+        boolean high = viewHeight >= LEAST_VIEW_HEIGHT;
+        GridData place = (GridData) area.getLayoutData();
+        if (place.exclude == high) {
+            place.exclude = !high;
+            area.setVisible(high);
+            area.getParent().layout();
+        }
     }
 
     private void choose(int place) {

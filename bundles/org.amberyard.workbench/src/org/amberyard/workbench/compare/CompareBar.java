@@ -30,8 +30,9 @@ final class CompareBar {
         }
     }
 
-    private static final int COLUMNS = 5;
-    private static final int SEARCH_WIDTH = 150;
+    private static final int COLUMNS = 4;
+    private static final int LEAST_LIST_WIDTH = 140;
+    private static final int LEAST_SEARCH_WIDTH = 100;
 
     private final Combo what;
     private final Button different;
@@ -46,13 +47,14 @@ final class CompareBar {
      */
     CompareBar(Composite parent, Runnable changed, Consumer<Path> other) {
         Composite area = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(8, 0).applyTo(area);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(8, 2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         what = new Combo(area, SWT.READ_ONLY);
         what.setItems(Stream.of(What.values()).map(w -> w.label).toArray(String[]::new));
         what.select(0);
         what.setToolTipText(Messages.Compare_what_tip);
         what.addListener(SWT.Selection, e -> changed.run());
+        GridDataFactory.fillDefaults().hint(LEAST_LIST_WIDTH, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(what);
         different = new Button(area, SWT.CHECK);
         different.setText(Messages.Compare_different);
         different.setToolTipText(Messages.Compare_different_tip);
@@ -61,14 +63,14 @@ final class CompareBar {
         search.setMessage(Messages.Compare_rows);
         search.setToolTipText(Messages.Compare_rows_tip);
         search.addListener(SWT.Modify, e -> changed.run());
-        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        GridDataFactory.fillDefaults().hint(LEAST_SEARCH_WIDTH, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(search);
         Button open = new Button(area, SWT.PUSH);
         open.setText(Messages.Compare_another);
         open.setToolTipText(Messages.Compare_another_tip);
         open.addListener(SWT.Selection, e -> ask(area, other));
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(state);
     }
 
     private static void ask(Composite area, Consumer<Path> other) {

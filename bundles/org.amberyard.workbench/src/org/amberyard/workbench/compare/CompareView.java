@@ -47,7 +47,7 @@ public final class CompareView extends ViewPart {
         ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().margins(6, 4).spacing(8, 4).applyTo(area);
         bar = new CompareBar(area, this::show, this::compareWith);
         grid = new Grid(area, new CompareModel(Compared.NOTHING, false, ""));

@@ -1,7 +1,9 @@
 package org.amberyard.workbench.grid;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.workbench.look.Fonts;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -85,15 +87,21 @@ final class GridGeometry {
         }
     }
 
-    /** Columns that stay must not leave too little room for those that scroll; the last of several is the one that gives way. */
+    /** Columns that stay must not leave too little room for those that scroll; of several, the widest gives way. */
     private void leaveRoomToScroll(GridModel model, boolean sameColumns) {
-        int last = model.frozenColumns() - 1;
+        int frozen = Math.min(model.frozenColumns(), widths.length);
         int room = grid.getClientArea().width;
-        boolean chosen = sameColumns && last >= 0 && setByUser[last];
-        if (last > 0 && last < widths.length && room > 0 && !model.isCompact() && !chosen) {
-            int excess = frozenWidth() - (int) (MOST_FOR_FROZEN * room);
-            widths[last] = Math.max(NARROWEST, widths[last] - Math.max(0, excess));
+        boolean chosen = sameColumns && IntStream.range(0, frozen).anyMatch(c -> setByUser[c]);
+        if (frozen > 1 && room > 0 && !model.isCompact() && !chosen) {
+            int most = Math.max(frozen * NARROWEST, (int) (MOST_FOR_FROZEN * room));
+            while (Arrays.stream(widths, 0, frozen).sum() > most) {
+                widths[widest(frozen)]--;
+            }
         }
+    }
+
+    private int widest(int frozen) {
+        return IntStream.range(0, frozen).boxed().max(Comparator.comparingInt(c -> widths[c])).orElseThrow();
     }
 
     private int fittedWidth(GC gc, GridModel model, int column) {

@@ -11,6 +11,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.ToolBar;
@@ -57,6 +58,9 @@ final class Recolouring {
         if (control instanceof StyledText text) {
             StyleRange[] ranges = Arrays.stream(text.getStyleRanges()).map(this::recoloured).toArray(StyleRange[]::new);
             changes.add(() -> text.setStyleRanges(ranges));
+        } else if (control instanceof Link link) {
+            Color ink = inks.getOrDefault(link.getLinkForeground().getRGB(), link.getLinkForeground());
+            changes.add(() -> link.setLinkForeground(ink));
         } else if (control instanceof ToolBar bar) {
             List.of(bar.getItems()).forEach(this::note);
         } else if (control instanceof Table table) {

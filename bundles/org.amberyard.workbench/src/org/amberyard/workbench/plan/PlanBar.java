@@ -57,6 +57,7 @@ final class PlanBar {
         tool(Messages.Bar_fill, Messages.Bar_fill_tip, plan -> FillPlan.ask(tools.getShell(), session, plan));
         tool(Messages.Bar_level, Messages.Bar_level_tip, plan -> LevelPlan.ask(tools.getShell(), session, plan));
         tool(Messages.Bar_best, Messages.Bar_best_tip, plan -> BestPlanAsk.ask(tools.getShell(), session, plan));
+        new ToolItem(tools, SWT.SEPARATOR);
         tool(Messages.Bar_copy, Messages.Bar_copy_tip, plan -> actions.copy(tools.getShell(), plan));
         tool(Messages.Bar_rename, Messages.Bar_rename_tip, plan -> actions.rename(tools.getShell(), plan));
         delete = tool(Messages.Bar_delete, Messages.Bar_delete_tip, actions::delete);
@@ -69,7 +70,7 @@ final class PlanBar {
         ToolItem item = new ToolItem(tools, SWT.PUSH);
         item.setText(text);
         item.setToolTipText(tip);
-        item.setForeground(Palette.MUTED.color());
+        item.setForeground(Palette.INK.color());
         item.addListener(SWT.Selection, e -> {
             choice.plan().ifPresent(action);
             afterwards.run();

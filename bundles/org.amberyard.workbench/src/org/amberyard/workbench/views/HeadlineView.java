@@ -78,6 +78,7 @@ public final class HeadlineView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.END).applyTo(state);
         Link cautions = new Link(area, SWT.NONE);
         cautions.setFont(Fonts.SMALL.font());
+        cautions.setLinkForeground(Palette.NOTICE.color());
         cautions.setText("<a>" + Messages.Headline_cautions + "</a>");
         cautions.setToolTipText(Cautions.text());
         cautions.addListener(SWT.Selection, e -> openCautions());

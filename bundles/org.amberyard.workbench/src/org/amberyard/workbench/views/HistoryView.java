@@ -35,7 +35,7 @@ public final class HistoryView extends ViewPart {
         ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 4).applyTo(area);
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());

@@ -34,7 +34,7 @@ public final class NotesView extends ViewPart {
         ViewChrome.withoutToolbar(getSite());
         Composite area = new Composite(parent, SWT.NONE);
         area.setBackground(Palette.PAPER.color());
-        area.setBackgroundMode(SWT.INHERIT_FORCE);
+        area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(8, 4).applyTo(area);
         search = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         search.setMessage(Messages.Notes_search);

@@ -89,6 +89,7 @@ public final class WelcomePage extends EditorPart {
 
     private void link(Composite parent, Path file) {
         Link link = new Link(parent, SWT.NONE);
+        link.setLinkForeground(Palette.NOTICE.color());
         link.setText("<a>" + file.getFileName().toString().replace("&", "&&") + "</a>");
         link.setToolTipText(file.toString());
         link.addListener(SWT.Selection, e -> new StudyOpener(getSite().getPage()).open(file));
