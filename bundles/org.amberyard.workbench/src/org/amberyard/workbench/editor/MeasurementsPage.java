@@ -10,7 +10,10 @@ import org.amberyard.workbench.measurements.FitCurve;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** What was measured on buses: consumption logs with the curves that follow from them, and drives for runs to follow. */
+/**
+ * What was measured on buses: consumption logs with the curves that follow from them, drives for runs to follow,
+ * and what came of years that are over.
+ */
 final class MeasurementsPage extends StudyPage {
     MeasurementsPage(PageSite site) {
         super(site);
@@ -28,7 +31,8 @@ final class MeasurementsPage extends StudyPage {
                         RoutesPackage.Literals.DRIVE_TRACE__SPEEDS_MPS, RoutesPackage.Literals.DRIVE_TRACE__ELEVATIONS_M),
                 TraceColumns.all());
         traces.addTool(Messages.Trace_import, Messages.Trace_import_tip, () -> MenuCommand.run(MenuCommand.IMPORT_TRACE));
-        parts.setWeights(5, 3);
+        rows(parts, Messages.Table_actuals, this::study, StudyPackage.Literals.STUDY__ACTUALS, StudyPackage.Literals.YEAR_ACTUALS);
+        parts.setWeights(5, 3, 3);
         return parts;
     }
 }

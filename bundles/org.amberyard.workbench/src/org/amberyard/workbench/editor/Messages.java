@@ -56,6 +56,7 @@ final class Messages extends NLS {
     public static String Table_buses;
     public static String Table_trips;
     public static String Table_logs;
+    public static String Table_actuals;
     public static String Table_tasks;
     public static String Table_engines;
     public static String Table_electric;

@@ -32,7 +32,7 @@ public enum PageKind {
     TRIPS(Messages.Page_trips, TripsPage::new, RoutesPackage.Literals.TRIP),
     /** Consumption logs and drive traces. */
     MEASUREMENTS(Messages.Page_measurements, MeasurementsPage::new, FleetPackage.Literals.CONSUMPTION_LOG,
-            RoutesPackage.Literals.DRIVE_TRACE),
+            RoutesPackage.Literals.DRIVE_TRACE, StudyPackage.Literals.YEAR_ACTUALS),
     /** Tasks of the shop. */
     UPKEEP(Messages.Page_upkeep, UpkeepPage::new, FleetPackage.Literals.MAINTENANCE_TASK),
     /** Vehicle types. */

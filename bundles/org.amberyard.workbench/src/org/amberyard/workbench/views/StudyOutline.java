@@ -31,6 +31,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_trips, PageKind.TRIPS, study.getTrips()));
         lines.add(OutlineNode.of(Messages.Outline_logs, PageKind.MEASUREMENTS, study.getConsumptionLogs()));
         lines.add(OutlineNode.of(Messages.Outline_traces, PageKind.MEASUREMENTS, study.getTraces()));
+        lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.MEASUREMENTS, study.getActuals()));
         lines.add(OutlineNode.of(Messages.Outline_tasks, PageKind.UPKEEP, study.getMaintenanceTasks()));
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
         if (depot != null) {
