@@ -10,10 +10,7 @@ import org.amberyard.workbench.measurements.FitCurve;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/**
- * What was measured on buses: consumption logs with the curves that follow from them, drives for runs to follow,
- * and what came of years that are over.
- */
+/** What was measured on buses: consumption logs with the curves that follow from them, and drives for runs to follow. */
 final class MeasurementsPage extends StudyPage {
     MeasurementsPage(PageSite site) {
         super(site);
@@ -31,8 +28,7 @@ final class MeasurementsPage extends StudyPage {
                         RoutesPackage.Literals.DRIVE_TRACE__SPEEDS_MPS, RoutesPackage.Literals.DRIVE_TRACE__ELEVATIONS_M),
                 TraceColumns.all());
         traces.addTool(Messages.Trace_import, Messages.Trace_import_tip, () -> MenuCommand.run(MenuCommand.IMPORT_TRACE));
-        rows(parts, Messages.Table_actuals, this::study, StudyPackage.Literals.STUDY__ACTUALS, StudyPackage.Literals.YEAR_ACTUALS);
-        parts.setWeights(5, 3, 3);
+        parts.setWeights(5, 3);
         return parts;
     }
 }

@@ -27,6 +27,7 @@ final class Messages extends NLS {
     public static String Page_buses;
     public static String Page_trips;
     public static String Page_measurements;
+    public static String Page_actuals;
     public static String Page_types;
     public static String Page_upkeep;
     public static String Page_depot;

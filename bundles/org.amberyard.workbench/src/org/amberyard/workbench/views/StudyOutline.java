@@ -31,7 +31,6 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_trips, PageKind.TRIPS, study.getTrips()));
         lines.add(OutlineNode.of(Messages.Outline_logs, PageKind.MEASUREMENTS, study.getConsumptionLogs()));
         lines.add(OutlineNode.of(Messages.Outline_traces, PageKind.MEASUREMENTS, study.getTraces()));
-        lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.MEASUREMENTS, study.getActuals()));
         lines.add(OutlineNode.of(Messages.Outline_tasks, PageKind.UPKEEP, study.getMaintenanceTasks()));
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
         if (depot != null) {
@@ -48,6 +47,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_credits, PageKind.FUNDING, study.getLowCarbonCredits()));
         lines.add(OutlineNode.of(Messages.Outline_aids, PageKind.FUNDING, study.getOperatingAids()));
         lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
+        lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.ACTUALS, study.getActuals()));
         return lines;
     }
 
