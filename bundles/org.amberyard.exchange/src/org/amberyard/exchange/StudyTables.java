@@ -100,6 +100,7 @@ final class StudyTables {
                     PlansPackage.Literals.PLAN__ONE_OFF_COSTS),
             StudyTable.of("financing", PlansPackage.Literals.FINANCING, StudyPackage.Literals.STUDY__PLANS,
                     PlansPackage.Literals.PLAN__FINANCING),
+            StudyTable.of("actuals", StudyPackage.Literals.YEAR_ACTUALS, StudyPackage.Literals.STUDY__ACTUALS),
             StudyTable.of("what_if", WhatifPackage.Literals.WHAT_IF, StudyPackage.Literals.STUDY__WHAT_IF),
             StudyTable.of("uncertain_inputs", WhatifPackage.Literals.UNCERTAIN_INPUT, StudyPackage.Literals.STUDY__WHAT_IF,
                     WhatifPackage.Literals.WHAT_IF__INPUTS),

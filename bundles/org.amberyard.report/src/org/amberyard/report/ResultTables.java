@@ -136,7 +136,7 @@ public final class ResultTables {
         return List.of(
                 new Grouped("Costs and finance", List.of(PlanTables.headline(), PlanTables.costByYear(), PlanTables.costByBus(),
                         PlanTables.cashByYear(), MeasureTable.measures(), BudgetTables.budgetByYear(), BudgetTables.financing(),
-                        DebtTables.debts(), DebtTables.payments())),
+                        DebtTables.debts(), DebtTables.payments(), ActualTable.planAgainstActual())),
                 new Grouped("Funding, differences and break-evens", List.of(FundingTables.byLine(), FundingTables.byYear(),
                         WhyTables.planDifference(), WhyTables.priceBreakEven(progress))),
                 new Grouped("Fleet and packs", List.of(FleetTables.vehicleYears(), FleetTables.fleetEvents(),

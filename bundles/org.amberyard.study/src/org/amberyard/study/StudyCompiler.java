@@ -72,7 +72,7 @@ public final class StudyCompiler {
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
                         UpkeepCompiler.rules(study), new TaxCompiler(settings).taxes()),
                 plans.plans(), new Places<>(study.getPlans()).of(study.getBaseline()),
-                new TripCompiler(study, duty.routes()).trips());
+                new TripCompiler(study, duty.routes()).trips(), ActualsCompiler.compile(study));
     }
 
     private MoneyRates rates() {

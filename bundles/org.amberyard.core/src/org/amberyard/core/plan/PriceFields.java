@@ -27,7 +27,7 @@ public final class PriceFields {
         List<VehicleTypeInput> types = IntStream.range(0, study.types().size()).mapToObj(fields::type).toList();
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(), types,
                 study.buses(), fields.depot(), fields.deck(), study.funding(), study.air(), study.rules(), study.plans(),
-                study.baseline(), study.trips());
+                study.baseline(), study.trips(), study.actuals());
     }
 
     /** True when studies differ in their price fields alone. */

@@ -25,35 +25,45 @@ import org.amberyard.core.money.MoneyRules;
  * @param plans plans
  * @param baseline place of the plan that the others are compared with
  * @param trips trips of a year beside the routes
+ * @param actuals what came of years that are over
  */
 public record StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
         List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices,
         FundingInput funding, AirInput air, FleetRules rules, List<PlanInput> plans, int baseline,
-        List<TripInput> trips) {
+        List<TripInput> trips, List<ActualYear> actuals) {
 
     public StudyInput {
         types = List.copyOf(types);
         buses = List.copyOf(buses);
         plans = List.copyOf(plans);
         trips = List.copyOf(trips);
+        actuals = List.copyOf(actuals);
+    }
+
+    /** A study of which no year is over yet. */
+    public StudyInput(String name, String currency, int baseYear, int years, MoneyRules money, DutyInput duty,
+            List<VehicleTypeInput> types, List<BusInput> buses, DepotInput depot, PriceDeck prices, FundingInput funding,
+            AirInput air, FleetRules rules, List<PlanInput> plans, int baseline, List<TripInput> trips) {
+        this(name, currency, baseYear, years, money, duty, types, buses, depot, prices, funding, air, rules, plans, baseline,
+                trips, List.of());
     }
 
     /** The same at other prices. */
     StudyInput at(PriceDeck others) {
         return new StudyInput(name, currency, baseYear, years, money, duty, types, buses, depot, others, funding, air, rules,
-                plans, baseline, trips);
+                plans, baseline, trips, actuals);
     }
 
     /** The same discounted and stated otherwise. */
     StudyInput at(MoneyRules others) {
         return new StudyInput(name, currency, baseYear, years, others, duty, types, buses, depot, prices, funding, air, rules,
-                plans, baseline, trips);
+                plans, baseline, trips, actuals);
     }
 
     /** The same with another fleet and other funding, without trips. */
     StudyInput with(List<BusInput> fleet, FundingInput others) {
         return new StudyInput(name, currency, baseYear, years, money, duty, types, fleet, depot, prices, others, air, rules, plans,
-                baseline, List.of());
+                baseline, List.of(), actuals);
     }
 
     /** True when buses at the yard between runs are plugged in. */

@@ -45,7 +45,7 @@ public enum StudyStage {
         boolean yard = new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), edited.money(), edited.duty(),
                 edited.types(), edited.buses(), new DepotInput(then.ports(), then.works(), then.service(), then.window(),
                         now.metering(), now.alternatives(), now.charging()), edited.prices(), edited.funding(), edited.air(),
-                edited.rules(), edited.plans(), edited.baseline(), edited.trips()).equals(base);
+                edited.rules(), edited.plans(), edited.baseline(), edited.trips(), base.actuals()).equals(base);
         return yard ? CHARGING : PLAN;
     }
 }

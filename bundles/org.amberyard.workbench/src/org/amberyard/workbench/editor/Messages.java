@@ -27,6 +27,7 @@ final class Messages extends NLS {
     public static String Page_buses;
     public static String Page_trips;
     public static String Page_measurements;
+    public static String Page_actuals;
     public static String Page_types;
     public static String Page_upkeep;
     public static String Page_depot;
@@ -56,6 +57,7 @@ final class Messages extends NLS {
     public static String Table_buses;
     public static String Table_trips;
     public static String Table_logs;
+    public static String Table_actuals;
     public static String Table_tasks;
     public static String Table_engines;
     public static String Table_electric;

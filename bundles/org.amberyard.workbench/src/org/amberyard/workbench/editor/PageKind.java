@@ -59,6 +59,8 @@ public enum PageKind {
             PlansPackage.Literals.PORT_PURCHASE, PlansPackage.Literals.WORK_ORDER, PlansPackage.Literals.ONE_OFF_COST),
     /** A plan by bus and year; its steps are found on the page of plans. */
     PLAN_GRID(Messages.Page_planGrid, PlanGridPage::new),
+    /** What came of years that are over. */
+    ACTUALS(Messages.Page_actuals, ActualsPage::new, StudyPackage.Literals.YEAR_ACTUALS),
     /** Uncertain inputs and scenarios. */
     WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF);
 

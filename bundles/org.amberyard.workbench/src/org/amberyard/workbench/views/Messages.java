@@ -73,6 +73,7 @@ final class Messages extends NLS {
     public static String Outline_trips;
     public static String Outline_logs;
     public static String Outline_traces;
+    public static String Outline_actuals;
     public static String Outline_tasks;
     public static String Outline_types;
     public static String Outline_buses;

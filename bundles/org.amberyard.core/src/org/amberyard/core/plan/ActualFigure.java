@@ -1,0 +1,71 @@
+package org.amberyard.core.plan;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.money.NominalCosts;
+
+/** A figure of a year that a plan foresees and that meters, bills and books tell when the year is over. */
+public enum ActualFigure {
+    /** Energy at the meter for charging, ports at rest included, kWh. */
+    ELECTRICITY(ActualYear::electricityKwh, year -> year.plan().yards().get(year.year()).yardKwh()),
+    /** Bills for it, money of the year. */
+    ELECTRICITY_COST(ActualYear::electricityCost, year -> year.cost(CostCategory.ELECTRIC_ENERGY, CostCategory.ELECTRIC_DEMAND,
+            CostCategory.ELECTRIC_FIXED)),
+    /** Fuel of engines, idling included, and of heaters, L; all kinds of fuel together. */
+    FUEL(ActualYear::fuelL, PlanYear::fuelL),
+    /** What it costs, money of the year. */
+    FUEL_COST(ActualYear::fuelCost, year -> year.cost(CostCategory.FUEL, CostCategory.HEATER_FUEL)),
+    /** Parts and labour, money of the year. */
+    UPKEEP(ActualYear::upkeepCost, year -> year.cost(CostCategory.UPKEEP));
+
+    private final Function<ActualYear, OptionalDouble> actual;
+    private final ToDoubleFunction<PlanYear> planned;
+
+    ActualFigure(Function<ActualYear, OptionalDouble> actual, ToDoubleFunction<PlanYear> planned) {
+        this.actual = actual;
+        this.planned = planned;
+    }
+
+    private record PlanYear(PlanResult plan, int year) {
+
+        double fuelL() {
+            return plan.fleet().years().stream().filter(y -> y.year() == year)
+                    .mapToDouble(y -> y.use().fuelL() + y.use().heaterFuelL()).sum();
+        }
+
+        double cost(CostCategory... categories) {
+            NominalCosts costs = new NominalCosts(plan.ledger());
+            return Arrays.stream(categories).mapToDouble(c -> costs.amount(year, c)).sum();
+        }
+    }
+
+    /** What came of it; empty where nobody knows. */
+    public OptionalDouble actual(ActualYear of) {
+        return actual.apply(of);
+    }
+
+    /** What a plan foresees in a year; empty outside the years of the study. */
+    public OptionalDouble planned(PlanResult plan, int year) {
+        return year >= 0 && year < plan.yards().size() ? OptionalDouble.of(planned.applyAsDouble(new PlanYear(plan, year)))
+                : OptionalDouble.empty();
+    }
+
+    /** What came of it less what a plan foresees; empty where one of them is not known. */
+    public OptionalDouble difference(PlanResult plan, ActualYear of) {
+        OptionalDouble foreseen = planned(plan, of.year());
+        OptionalDouble came = actual(of);
+        return foreseen.isPresent() && came.isPresent() ? OptionalDouble.of(came.getAsDouble() - foreseen.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** The difference over what the plan foresees; empty where one of them is not known or the plan foresees nothing. */
+    public OptionalDouble differenceShare(PlanResult plan, ActualYear of) {
+        OptionalDouble difference = difference(plan, of);
+        double foreseen = planned(plan, of.year()).orElse(0);
+        return difference.isPresent() && foreseen != 0 ? OptionalDouble.of(difference.getAsDouble() / foreseen)
+                : OptionalDouble.empty();
+    }
+}
