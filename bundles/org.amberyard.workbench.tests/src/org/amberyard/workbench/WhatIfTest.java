@@ -117,9 +117,10 @@ class WhatIfTest {
 
             display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), diesel(study.study()),
                     PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 2.0)));
-            study.await(() -> canvas(view).textAlternative().startsWith("The study has changed since this was run."));
+            study.await(() -> canvas(view).textAlternative().startsWith("This is of an earlier version of the study. Changed since: "));
+            assertTrue(canvas(view).textAlternative().contains("diesel"), canvas(view).textAlternative());
             display.syncExec(study.session()::undo);
-            study.await(() -> !canvas(view).textAlternative().startsWith("The study has changed"));
+            study.await(() -> !canvas(view).textAlternative().startsWith("This is of an earlier"));
         }
     }
 
@@ -142,6 +143,30 @@ class WhatIfTest {
             again.await(() -> again.session().whatIf().results().flatMap(r -> r.all()).isPresent());
             assertTrue(again.session().whatIf().results().orElseThrow().single().isPresent());
             assertFalse(display.syncCall(again.session().whatIf()::isOutdated));
+        }
+    }
+
+    /** A run that is kept stays on show when its study has been changed and saved, and no document takes it for its own. */
+    @Test
+    void aKeptRunOfAnEarlierVersionIsShownAsSuch(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = open(study);
+            set(study, DRAWS);
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), diesel(study.study()),
+                    PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 2.0)));
+            study.awaitResult();
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+            study.await(() -> Files.exists(WhatIfFile.beside(study.file())));
+        }
+        try (OpenStudy again = OpenStudy.opened(display, folder)) {
+            Composite view = open(again);
+            again.await(() -> canvas(view).textAlternative().startsWith("This is of an earlier version of the study. Changed since: "));
+            assertTrue(canvas(view).textAlternative().contains("diesel"), canvas(view).textAlternative());
+            assertEquals(DRAWS, again.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws());
+            assertTrue(display.syncCall(() -> again.session().whatIf().upToDate().isEmpty()));
+            assertEquals("Run what if", display.syncCall(() -> button(view).getText()).replace("&", ""));
         }
     }
 

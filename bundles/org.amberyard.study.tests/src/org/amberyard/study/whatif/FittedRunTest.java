@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 class FittedRunTest {
     private static final int DRAWS = 2000;
     private static final int PLAN = 1;
+    private static final int YEARS = 8;
     private static final int PUT_BACK = 30;
     private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
 
@@ -40,6 +41,8 @@ class FittedRunTest {
     @BeforeAll
     static void runIt() throws StudyFileException {
         study = ExampleWhatIf.without(DRAWS);
+        study.getPlans().subList(PLAN + 1, study.getPlans().size()).clear();
+        study.getSettings().setHorizonYears(YEARS);
         study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
         study.getWhatIf().setFitted(true);
         UncertainInput weather = ExampleWhatIf.add(study, "Temperature", "MonthClimate", "*", "meanLowC; meanHighC");
