@@ -16,7 +16,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.DrawFailedException;
+import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
@@ -25,6 +27,7 @@ import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.whatif.SavedRun;
 import org.amberyard.study.whatif.WhatIfRun;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -97,6 +100,51 @@ class WhatIfVerbTest {
         Console console = new Console(folder, new PrintStream(out), new PrintStream(err), evaluator);
         assertThrows(DrawFailedException.class, () -> WhatIfVerb.workOut(run, folder.resolve("out"), console));
         assertTrue(Files.exists(folder.resolve("out/tornado.csv")));
+    }
+
+    private SavedRun keep(Study study) throws Exception {
+        study.getWhatIf().setDraws(10);
+        StudyFile.save(study, folder.resolve(STUDY));
+        WhatIfRun run = new WhatIfRun(study, new StudyEvaluator().evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
+        run.run(Progress.NONE, soFar -> {
+        });
+        WhatIfFile.write(run.saved(), WhatIfFile.beside(folder.resolve(STUDY)));
+        return run.saved();
+    }
+
+    /** What is kept is told without running it; after an edit with what has changed, and no document takes it for its own. */
+    @Test
+    void whatIsKeptIsToldWithWhatHasChangedSince() throws Exception {
+        Study study = example();
+        SavedRun kept = keep(study);
+        assertEquals(0, run("what-if", STUDY, "--out", "out", "--kept"), err.toString(StandardCharsets.UTF_8));
+        String first = Files.readString(folder.resolve("out/what_if_summary.csv"));
+        assertFalse(Files.exists(folder.resolve("out/what_if_changed_since.csv")));
+        assertEquals("", err.toString(StandardCharsets.UTF_8));
+
+        study.getSettings().setDiscountRate(0.07);
+        StudyFile.save(study, folder.resolve(STUDY));
+        assertEquals(0, run("what-if", STUDY, "--out", "later", "--kept"), err.toString(StandardCharsets.UTF_8));
+        assertEquals(first, Files.readString(folder.resolve("later/what_if_summary.csv")));
+        String changed = Files.readString(folder.resolve("later/what_if_changed_since.csv"));
+        assertTrue(changed.lines().anyMatch(line -> line.endsWith(",7 %")), changed);
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("of an earlier version of the study. Changed since: "), err.toString());
+
+        assertEquals(0, run("documents", STUDY, "--out", "papers", "--kind", "board", "--format", "csv"), err.toString(StandardCharsets.UTF_8));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("It is not in the documents."), err.toString());
+
+        WhatIfFile.write(new SavedRun(kept.fingerprint(), kept.parts(), Optional.empty()), WhatIfFile.beside(folder.resolve(STUDY)));
+        assertEquals(2, run("what-if", STUDY, "--out", "never", "--kept"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("cannot be told any more; run it again."), err.toString());
+    }
+
+    @Test
+    void whatIsNotKeptOrWouldHaveToRunIsRefused() throws Exception {
+        StudyFile.save(example(), folder.resolve(STUDY));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--kept"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("No what-if is kept beside"), err.toString());
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--kept", "--draws", "100"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("--draws cannot be given with --kept, which runs nothing."), err.toString());
     }
 
     @Test

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.study.whatif.SavedRun;
-import org.amberyard.study.whatif.StudyFingerprint;
 import org.amberyard.study.whatif.WhatIfRun;
 
 /** The what-if that documents tell of: the one kept beside the study when it is of the study as it is, or one that is run when asked for. */
@@ -21,8 +20,11 @@ final class DocumentWhatIf {
             throw new WrongUse(DocumentOptions.WHAT_IF + " is given, but STUDY is " + file
                     + ", which names no uncertain input; enter some under “What if”.");
         }
-        Optional<SavedRun> kept = WhatIfFile.read(WhatIfFile.beside(file))
-                .filter(r -> r.fingerprint().equals(StudyFingerprint.of(evaluated.study())));
+        Optional<SavedRun> beside = WhatIfFile.read(WhatIfFile.beside(file));
+        Optional<SavedRun> kept = beside.filter(r -> r.isOf(evaluated.study()));
+        if (!asked && kept.isEmpty() && beside.isPresent()) {
+            console.err().println(KeptWhatIf.outdated(beside.get(), evaluated.study()) + " It is not in the documents.");
+        }
         if (!uncertain || !asked && kept.isEmpty()) {
             return Optional.empty();
         }

@@ -2,6 +2,7 @@ package org.amberyard.batch;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
@@ -28,6 +29,15 @@ record WhatIfStudy(Study study, StudyResult base) {
     /** Threads that may work at the same time. */
     static int threads(Arguments arguments) throws WrongUse {
         return arguments.whole(THREADS, 1, 1024).orElse(Runtime.getRuntime().availableProcessors());
+    }
+
+    /** @throws WrongUse when a run is described though another option wants none */
+    static void refuseSettings(Arguments arguments, String runsNothing) throws WrongUse {
+        for (String option : List.of(DRAWS, SEED)) {
+            if (arguments.value(option).isPresent()) {
+                throw new WrongUse(option + " cannot be given with " + runsNothing + ", which runs nothing.");
+            }
+        }
     }
 
     /** Reads and evaluates it; empty when it cannot be evaluated, which has been said. */

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.ResultFolder;
+import org.amberyard.report.ResultTable;
 import org.amberyard.report.WhatIfTables;
 import org.amberyard.report.WhatIfWords;
 import org.amberyard.study.whatif.WhatIfRun;
@@ -16,6 +17,7 @@ import org.amberyard.study.whatif.WhatIfRun;
 /** Runs the what-if of a study and writes its tables and charts. */
 final class WhatIfVerb implements Verb {
     private static final String OUT = "--out";
+    private static final String KEPT = "--kept";
 
     @Override
     public String name() {
@@ -24,18 +26,24 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public String usage() {
-        return "what-if STUDY " + OUT + " DIR " + WhatIfStudy.USAGE;
+        return "what-if STUDY " + OUT + " DIR [" + KEPT + "] " + WhatIfStudy.USAGE;
     }
 
     @Override
     public String summary() {
         return "varies the uncertain inputs of STUDY one at a time, the two widest together and all together, runs its scenarios, and "
-                + "writes tables and charts into DIR; the same study and seed give the same figures on any number of threads";
+                + "writes tables and charts into DIR; the same study and seed give the same figures on any number of threads; " + KEPT + " runs nothing and writes the what-if that is "
+                + "kept beside STUDY, with what has changed since if it is of an earlier version of the study";
     }
 
     @Override
     public Set<String> options() {
         return Stream.concat(Stream.of(OUT), WhatIfStudy.options().stream()).collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<String> flags() {
+        return Set.of(KEPT);
     }
 
     @Override
@@ -46,6 +54,11 @@ final class WhatIfVerb implements Verb {
 
     private static int run(int threads, Arguments arguments, Console console) throws WrongUse, IOException {
         Path folder = arguments.path(OUT, console.folder());
+        if (arguments.has(KEPT)) {
+            WhatIfStudy.refuseSettings(arguments, KEPT);
+            KeptWhatIf.beside(arguments.study(console.folder())).write(folder, console);
+            return ExitCode.DONE;
+        }
         Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
         if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
@@ -63,13 +76,13 @@ final class WhatIfVerb implements Verb {
         } finally {
             WhatIfResults results = run.results();
             if (results.single().isPresent()) {
-                write(results, run, folder, console);
+                write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), folder, console);
             }
         }
     }
 
-    private static void write(WhatIfResults results, WhatIfRun run, Path folder, Console console) throws IOException {
-        ResultFolder.write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), folder);
+    static void write(WhatIfResults results, List<ResultTable> more, Path folder, Console console) throws IOException {
+        ResultFolder.write(results, more, folder);
         WhatIfWords.of(results).forEach(sentence -> console.out().println(sentence + System.lineSeparator()));
         console.out().println("Results are in " + folder);
     }

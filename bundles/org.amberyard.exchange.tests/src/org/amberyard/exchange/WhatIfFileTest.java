@@ -15,18 +15,27 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.GZIPOutputStream;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
 import org.amberyard.study.whatif.RunPart;
 import org.amberyard.study.whatif.SavedRun;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A run that is kept is read as it was written, and what is no run is refused. */
 class WhatIfFileTest {
     private static final SavedRun RUN = new SavedRun("abc", Map.of(RunPart.ALL, new double[][] {{1, -2.5, Double.MIN_VALUE}, {4, 5, 6}},
-            RunPart.BREAK_EVEN, new double[][] {{}, {}}));
+            RunPart.BREAK_EVEN, new double[][] {{}, {}}), Optional.of(study()));
 
     @TempDir
     private Path folder;
+
+    private static Study study() {
+        Study study = StudyFactory.eINSTANCE.createStudy();
+        study.setName("Ostrick Vale");
+        return study;
+    }
 
     private Path file() {
         return WhatIfFile.beside(folder.resolve("district.amberyard"));
@@ -41,6 +50,7 @@ class WhatIfFileTest {
         assertEquals(RUN.parts().keySet(), read.parts().keySet());
         assertArrayEquals(RUN.parts().get(RunPart.ALL)[0], read.parts().get(RunPart.ALL)[0], 0);
         assertEquals(2, read.parts().get(RunPart.BREAK_EVEN).length);
+        assertTrue(EcoreUtil.equals(RUN.study().orElseThrow(), read.study().orElseThrow()));
     }
 
     @Test
@@ -49,6 +59,37 @@ class WhatIfFileTest {
         byte[] first = Files.readAllBytes(file());
         WhatIfFile.write(RUN, file());
         assertArrayEquals(first, Files.readAllBytes(file()));
+    }
+
+    /** As files were before they held the study. */
+    @Test
+    void aFileWithoutAStudyIsRead() throws IOException {
+        try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(Files.newOutputStream(file())))) {
+            out.writeUTF("Amberyard what-if 1");
+            out.writeUTF("abc");
+            out.writeInt(1);
+            out.writeUTF(RunPart.ALL.name());
+            out.writeInt(1);
+            out.writeInt(1);
+            out.writeDouble(-2.5);
+        }
+        SavedRun read = WhatIfFile.read(file()).orElseThrow();
+        assertEquals(Optional.empty(), read.study());
+        assertEquals(-2.5, read.parts().get(RunPart.ALL)[0][0]);
+    }
+
+    @Test
+    void aStudyThatIsNoneIsRefused() throws IOException {
+        for (int length : new int[] {-1, 3, 1_000_000, Integer.MAX_VALUE}) {
+            try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(Files.newOutputStream(file())))) {
+                out.writeUTF("Amberyard what-if 2");
+                out.writeUTF("abc");
+                out.writeInt(length);
+                out.writeBytes("<a>");
+                out.writeInt(0);
+            }
+            assertThrows(IOException.class, () -> WhatIfFile.read(file()), "a study of " + length + " bytes");
+        }
     }
 
     /** The header claims three gigabytes of numbers, of which the file holds none. */
@@ -69,7 +110,7 @@ class WhatIfFileTest {
     void whatCouldNotBeReadAgainIsNotWritten() {
         double[][] columns = new double[4001][];
         Arrays.fill(columns, new double[100_000]);
-        assertThrows(IOException.class, () -> WhatIfFile.write(new SavedRun("abc", Map.of(RunPart.ALL, columns)), file()));
+        assertThrows(IOException.class, () -> WhatIfFile.write(new SavedRun("abc", Map.of(RunPart.ALL, columns), Optional.empty()), file()));
         assertFalse(Files.exists(file()));
     }
 

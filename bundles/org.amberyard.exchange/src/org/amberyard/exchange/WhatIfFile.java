@@ -4,6 +4,7 @@ import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,16 +17,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
 import org.amberyard.study.whatif.RunPart;
 import org.amberyard.study.whatif.SavedRun;
 
 /**
  * Keeps what a what-if has found in a file beside its study, {@code STUDY.whatif}: compressed; a mark with the version, the
- * study's fingerprint, then for each part its name, number of results, number of variants, and the results one after the other.
- * The same run gives the same bytes.
+ * study's fingerprint, the study itself as its own file holds it, then for each part its name, number of results, number of
+ * variants, and the results one after the other. The same run gives the same bytes. Files of the first version hold no study.
  */
 public final class WhatIfFile {
-    private static final String MARK = "Amberyard what-if 1";
+    private static final String MARK = "Amberyard what-if 2";
+    private static final String WITHOUT_STUDY = "Amberyard what-if 1";
     private static final String ENDING = ".whatif";
     private static final int MOST_NUMBERS = 400_000_000;
     private static final int FIRST_ROWS = 65_536;
@@ -51,10 +56,13 @@ public final class WhatIfFile {
         if (run.parts().values().stream().anyMatch(part -> part.length > 0 && tooMany(part.length, part[0].length))) {
             throw new IOException("The what-if has more results than " + file + " may hold; they are not kept");
         }
+        byte[] study = bytes(run.study(), file);
         Path made = file.resolveSibling(file.getFileName() + ".new");
         try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(new GZIPOutputStream(Files.newOutputStream(made))))) {
             out.writeUTF(MARK);
             out.writeUTF(run.fingerprint());
+            out.writeInt(study.length);
+            out.write(study);
             out.writeInt(run.parts().size());
             for (Map.Entry<RunPart, double[][]> part : run.parts().entrySet()) {
                 out.writeUTF(part.getKey().name());
@@ -65,6 +73,14 @@ public final class WhatIfFile {
             throw e;
         }
         Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static byte[] bytes(Optional<Study> study, Path file) throws IOException {
+        try {
+            return study.isPresent() ? StudyFile.bytes(study.get(), file) : new byte[0];
+        } catch (StudyFileException e) {
+            throw new IOException(e.getMessage(), e);
+        }
     }
 
     private static void write(double[][] columns, DataOutputStream out) throws IOException {
@@ -87,10 +103,12 @@ public final class WhatIfFile {
             return Optional.empty();
         }
         try (DataInputStream in = new DataInputStream(new BufferedInputStream(new GZIPInputStream(Files.newInputStream(file))))) {
-            if (!MARK.equals(in.readUTF())) {
+            String mark = in.readUTF();
+            if (!MARK.equals(mark) && !WITHOUT_STUDY.equals(mark)) {
                 throw new IOException(file + " is no what-if of this version; delete it and run the what-if again");
             }
             String fingerprint = in.readUTF();
+            Optional<Study> study = MARK.equals(mark) ? study(in, file) : Optional.empty();
             Map<RunPart, double[][]> parts = new EnumMap<>(RunPart.class);
             for (int left = in.readInt(); left > 0; left--) {
                 parts.put(part(in.readUTF(), file), columns(in, file));
@@ -98,7 +116,23 @@ public final class WhatIfFile {
             if (in.read() >= 0) {
                 throw new IOException(file + " goes on behind its end");
             }
-            return Optional.of(new SavedRun(fingerprint, parts));
+            return Optional.of(new SavedRun(fingerprint, parts, study));
+        }
+    }
+
+    private static Optional<Study> study(DataInputStream in, Path file) throws IOException {
+        int length = in.readInt();
+        if (length < 0 || length > StudyFile.MAX_BYTES) {
+            throw new IOException(file + " claims a study of " + length + " bytes; at most " + StudyFile.MAX_BYTES + " are allowed");
+        }
+        byte[] bytes = in.readNBytes(length);
+        if (bytes.length < length) {
+            throw new EOFException(file + " ends in the middle of its study");
+        }
+        try {
+            return length == 0 ? Optional.empty() : Optional.of(StudyFile.of(bytes, file));
+        } catch (StudyFileException e) {
+            throw new IOException(e.getMessage(), e);
         }
     }
 

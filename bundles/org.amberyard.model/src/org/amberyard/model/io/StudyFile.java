@@ -57,7 +57,13 @@ public final class StudyFile {
         return (Study) StudyResource.copyOf(study, uri).getContents().get(0);
     }
 
-    static byte[] bytes(Study study, Path file) throws StudyFileException {
+    /**
+     * A study as its file would hold it, for a file that holds more than a study.
+     *
+     * @param file that file, for messages
+     * @throws StudyFileException when it cannot be written
+     */
+    public static byte[] bytes(Study study, Path file) throws StudyFileException {
         refuseOutsiders(study, file);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
@@ -68,6 +74,16 @@ public final class StudyFile {
                     + " The file on disk is as it was.", e);
         }
         return out.toByteArray();
+    }
+
+    /**
+     * The study in {@link #bytes}.
+     *
+     * @param file the file that holds them among others, for messages
+     * @throws StudyFileException as for {@link #load}
+     */
+    public static Study of(byte[] bytes, Path file) throws StudyFileException {
+        return (Study) StudyReader.read(bytes, file).getContents().get(0);
     }
 
     private static void refuseOutsiders(Study study, Path file) throws StudyFileException {

@@ -31,6 +31,10 @@ final class StudyReader {
         return reader.parse(reader.bytes());
     }
 
+    static StudyResource read(byte[] bytes, Path file) throws StudyFileException {
+        return new StudyReader(file).parse(bytes);
+    }
+
     private byte[] bytes() throws StudyFileException {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(StudyFile.MAX_BYTES + 1);

@@ -1,9 +1,11 @@
 package org.amberyard.study.whatif;
 
 import java.nio.file.Path;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
 
@@ -23,6 +25,21 @@ final class ExampleWhatIf {
         Study study = example();
         study.setWhatIf(WhatifFactory.eINSTANCE.createWhatIf());
         study.getWhatIf().setDraws(draws);
+        return study;
+    }
+
+    /** Two plans of the example; the weather of all months and the losses of all cabins vary, and draws are read off surfaces. */
+    static Study ofWeather(int draws) throws StudyFileException {
+        Study study = without(draws);
+        study.getPlans().subList(2, study.getPlans().size()).clear();
+        study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        study.getWhatIf().setFitted(true);
+        UncertainInput weather = add(study, "Temperature", "MonthClimate", "*", "meanLowC; meanHighC");
+        weather.setEffect(Effect.PLUS);
+        weather.setLow(-3);
+        weather.setLikely(0);
+        weather.setHigh(2);
+        add(study, "Cabin loss", "ElectricType", "*", "cabinLossKwPerK");
         return study;
     }
 

@@ -107,7 +107,7 @@ class WhatIfRunTest {
     void aPartWithOtherColumnsIsWorkedOutAnew() {
         double[][] column = {new double[4000]};
         WhatIfRun run = run(Optional.of(new SavedRun(StudyFingerprint.of(study), Map.of(RunPart.ALL, column, RunPart.SINGLE, column,
-                RunPart.BREAK_EVEN, column))));
+                RunPart.BREAK_EVEN, column), Optional.empty())));
         assertTrue(run.results().all().isEmpty() && run.results().single().isEmpty());
     }
 

@@ -18,6 +18,7 @@ import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.StandardErrorRule;
 import org.amberyard.model.study.Study;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * All parts of a what-if, worked out one after the other. It can be stopped and gone on with, also from what an earlier run has
@@ -198,6 +199,6 @@ public final class WhatIfRun {
                 parts.put(part, draws.columns());
             }
         });
-        return new SavedRun(StudyFingerprint.of(whatIf.study()), parts);
+        return new SavedRun(StudyFingerprint.of(whatIf.study()), parts, Optional.of(EcoreUtil.copy(whatIf.study())));
     }
 }

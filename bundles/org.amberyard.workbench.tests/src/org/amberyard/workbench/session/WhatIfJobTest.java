@@ -20,7 +20,7 @@ class WhatIfJobTest {
 
     private WhatIfJob job() {
         Study study = StudyFactory.eINSTANCE.createStudy();
-        return new WhatIfJob(new WhatIfJob.Asked(study, null, Optional.empty(), Optional.empty(), false), new WhatIfJob.Listener() {
+        return new WhatIfJob(new WhatIfJob.Asked(study, Optional.empty(), Optional.empty(), Optional.empty(), false), new WhatIfJob.Listener() {
             @Override
             public void found(WhatIfResults results, String fingerprint) {
                 throw new AssertionError("nothing is to be found");

@@ -66,6 +66,7 @@ final class Messages extends NLS {
     public static String WhatIf_goOn;
     public static String WhatIf_chart_tip;
     public static String WhatIf_inputs;
+    public static String WhatIf_earlier;
     public static String WhatIf_outdated;
     public static String WhatIf_percent;
     public static String WhatIf_left;

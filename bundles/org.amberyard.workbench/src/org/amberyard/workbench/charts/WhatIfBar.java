@@ -2,6 +2,7 @@ package org.amberyard.workbench.charts;
 
 import java.util.Optional;
 import org.amberyard.charts.Figures;
+import org.amberyard.report.ChangedSince;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
@@ -102,6 +103,12 @@ final class WhatIfBar {
     private static String time(double seconds) {
         return seconds < 2 * MINUTE_S ? NLS.bind(Messages.WhatIf_seconds, Figures.whole(Math.ceil(seconds)))
                 : NLS.bind(Messages.WhatIf_minutes, Figures.whole(Math.ceil(seconds / MINUTE_S)));
+    }
+
+    /** That what is on show is of an earlier version of the study, and what has changed since where that is known. */
+    static String outdated(WhatIfWork work) {
+        return work.changedSince().map(changes -> NLS.bind(Messages.WhatIf_earlier, ChangedSince.words(changes)))
+                .orElse(Messages.WhatIf_outdated);
     }
 
     /** Why there is nothing to show. */

@@ -111,7 +111,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
             shown = next;
             canvas.show(progress -> next.kind().of(next.results(), next.plan(), next.theme()));
         }
-        canvas.say(work.isOutdated() ? Messages.WhatIf_outdated : "");
+        canvas.say(work.isOutdated() ? WhatIfBar.outdated(work) : "");
     }
 
     private void clear(String why) {

@@ -9,6 +9,8 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.study.Study;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.whatif.SavedRun;
 import org.amberyard.study.whatif.StudyFingerprint;
 import org.amberyard.study.whatif.WhatIfRun;
@@ -23,8 +25,11 @@ import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 /** Works a what-if out, or opens what is kept of one, off the event thread. */
 final class WhatIfJob extends Job {
 
-    /** What it works on: the study is a copy that nobody edits; what is kept of another state of it is left aside. */
-    record Asked(Study study, StudyResult base, Optional<SavedRun> before, Optional<Path> file, boolean openOnly) {
+    /**
+     * What it works on: the study is a copy that nobody edits, its results are worked out where they are not known; what is kept of
+     * another state of it is left aside.
+     */
+    record Asked(Study study, Optional<StudyResult> base, Optional<SavedRun> before, Optional<Path> file, boolean openOnly) {
     }
 
     /** Hears of results so far, on the thread of the job. */
@@ -69,7 +74,8 @@ final class WhatIfJob extends Job {
         String failure = "";
         try {
             String fingerprint = StudyFingerprint.of(asked.study());
-            WhatIfRun run = new WhatIfRun(asked.study(), asked.base(), Runtime.getRuntime().availableProcessors(),
+            StudyResult base = asked.base().orElseGet(() -> new StudyEvaluator().evaluate(StudyCompiler.compile(asked.study())));
+            WhatIfRun run = new WhatIfRun(asked.study(), base, Runtime.getRuntime().availableProcessors(),
                     asked.before().filter(kept -> kept.fingerprint().equals(fingerprint)));
             begun = Optional.of(run);
             if (!asked.openOnly()) {

@@ -1,10 +1,12 @@
 package org.amberyard.workbench.session;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
+import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.study.whatif.SavedRun;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
@@ -17,6 +19,8 @@ public final class WhatIfWork {
     private static final double NANOS_PER_S = 1e9;
     /** Too little is done to tell how long the rest takes. */
     private static final double LEAST_SHARE = 0.01;
+    /** No revision of a session: the study that is run was never the one that is open. */
+    private static final int NEVER = -1;
 
     /** Where it stands. */
     public enum Phase {
@@ -28,7 +32,7 @@ public final class WhatIfWork {
         STOPPED,
         /** It is done. */
         DONE,
-        /** A run was kept for another state of the study. */
+        /** A run was kept for another state of the study, which cannot be told any more. */
         OUTDATED_FILE,
         /** It cannot be run. */
         FAILED
@@ -40,9 +44,11 @@ public final class WhatIfWork {
     private String failure = "";
     private Optional<WhatIfResults> results = Optional.empty();
     private Optional<SavedRun> kept = Optional.empty();
+    private Optional<Study> ran = Optional.empty();
+    private List<Difference> changes = List.of();
     private String fingerprint = "";
     private String present = "";
-    private int presentRevision = -1;
+    private int presentRevision = NEVER;
     private WhatIfJob job;
     private long startedNanos;
     private boolean looked;
@@ -88,6 +94,11 @@ public final class WhatIfWork {
         return results.isPresent() && !(presentRevision == session.revision() && fingerprint.equals(present));
     }
 
+    /** What has changed since the run whose results are on show; empty while that is not known, and where they are of the study as it is. */
+    public Optional<List<Difference>> changedSince() {
+        return isOutdated() && presentRevision == session.revision() ? Optional.of(changes) : Optional.empty();
+    }
+
     /** True when it can be run: there are results and uncertain inputs. */
     public boolean canRun() {
         return phase != Phase.RUNNING && session.evaluation().current().isPresent() && session.study().getWhatIf() != null
@@ -97,20 +108,20 @@ public final class WhatIfWork {
     /** Runs it, or goes on where it was stopped as long as the study is the same. */
     public void run() {
         if (canRun()) {
-            begin(session.evaluation().current().orElseThrow(), false);
+            begin(new WhatIfJob.Asked(EcoreUtil.copy(session.study()), session.evaluation().current(), kept, session.file(), false),
+                    session.revision());
         }
     }
 
-    private void begin(StudyResult base, boolean openOnly) {
-        Study copy = EcoreUtil.copy(session.study());
-        int revision = session.revision();
+    /** @param revision that of the session in which its study is the one asked for */
+    private void begin(WhatIfJob.Asked asked, int revision) {
         phase = Phase.RUNNING;
         failure = "";
         startedNanos = System.nanoTime();
-        job = new WhatIfJob(new WhatIfJob.Asked(copy, base, kept, session.file(), openOnly), new WhatIfJob.Listener() {
+        job = new WhatIfJob(asked, new WhatIfJob.Listener() {
             @Override
             public void found(WhatIfResults found, String of) {
-                later(() -> publish(found, of, revision));
+                later(() -> publish(found, asked.study(), of, revision));
             }
 
             @Override
@@ -128,10 +139,15 @@ public final class WhatIfWork {
         }
     }
 
-    private void publish(WhatIfResults found, String of, int revision) {
+    private void publish(WhatIfResults found, Study of, String state, int revision) {
+        boolean another = ran.filter(r -> r == of).isEmpty();
         results = Optional.of(found);
-        fingerprint = of;
-        stands(of, revision);
+        ran = Optional.of(of);
+        fingerprint = state;
+        stands(state, revision);
+        if (another && isOutdated()) {
+            look(Optional.empty());
+        }
         session.whatIfChanged();
     }
 
@@ -168,25 +184,32 @@ public final class WhatIfWork {
         }
         Optional<Path> file = looked ? Optional.empty() : session.file();
         looked |= file.isPresent();
-        int revision = session.revision();
-        if (file.isPresent() || results.isPresent() && presentRevision != revision) {
-            new WhatIfLook(EcoreUtil.copy(session.study()), file, seen -> later(() -> saw(seen, revision))).schedule();
+        if (file.isPresent() || results.isPresent() && presentRevision != session.revision()) {
+            look(file);
         }
+    }
+
+    private void look(Optional<Path> file) {
+        int revision = session.revision();
+        new WhatIfLook(EcoreUtil.copy(session.study()), file, ran, seen -> later(() -> saw(seen, revision))).schedule();
     }
 
     private void saw(WhatIfLook.Seen seen, int revision) {
         stands(seen.fingerprint(), revision);
+        changes = seen.changes();
         if (seen.kept().isPresent() && job == null && results.isEmpty()) {
             kept = seen.kept();
-            open(seen.kept().get().fingerprint());
+            open(seen);
         }
         session.whatIfChanged();
     }
 
-    private void open(String of) {
+    private void open(WhatIfLook.Seen seen) {
         Optional<StudyResult> base = session.evaluation().current();
-        if (base.isPresent() && presentRevision == session.revision() && of.equals(present)) {
-            begin(base.get(), true);
+        if (base.isPresent() && presentRevision == session.revision() && seen.kept().orElseThrow().fingerprint().equals(present)) {
+            begin(new WhatIfJob.Asked(EcoreUtil.copy(session.study()), base, kept, session.file(), true), presentRevision);
+        } else if (seen.then().isPresent()) {
+            begin(new WhatIfJob.Asked(seen.then().get(), Optional.empty(), kept, session.file(), true), NEVER);
         } else {
             phase = Phase.OUTDATED_FILE;
         }

@@ -70,7 +70,9 @@ public final class BenchPage {
     private void edits() throws Exception {
         line("the whole study, " + study.plans().size() + " plans", wholeMs, "100 million multiplications and additions",
                 watch.ms(BenchPage::arithmetic));
-        line("an edited price", watch.ms(() -> StudyRecosting.of(study, before).orElseThrow()), "the whole study", wholeMs);
+        double editMs = watch.ms(() -> StudyRecosting.of(study, before).orElseThrow());
+        line("an edited price", editMs, "the whole study", wholeMs);
+        line("the same", editMs, "its cash flow as a workbook, by POI", new WorkbookYardstick(study, before).poiMs());
         line("an edited tariff", watch.ms(() -> StudyEvaluation.of(study, drives, new YardMemory())), "the whole study", wholeMs);
     }
 

@@ -14,24 +14,25 @@ import org.amberyard.core.plan.PriceSweep;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.model.io.StudyFile;
-import org.amberyard.model.io.StudyFileException;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 
 /**
- * A sweep over prices of running the example's fleet against the same arithmetic in C ({@code gcc -O3}), one thread each, in one
- * run. Arguments: the study, and the C source.
+ * A sweep over prices of running the example's fleet against the same arithmetic in C ({@code gcc -O3}), one thread each, and a
+ * price edit and the sweep against the same cash flow as a workbook that other programs recalculate, all in one run. Arguments: the
+ * study, and the C source.
  */
 public final class PriceYardstick {
     private static final int DRAWS = 1024;
     private static final int TIMES = 2000;
     private static final int ROUNDS = 5;
+    private static final double NANOS_PER_MS = 1e6;
 
     private PriceYardstick() {
     }
 
-    /** Prints the time per draw of both, their ratio, and how far apart their present costs are. */
-    public static void main(String[] args) throws IOException, InterruptedException, StudyFileException {
+    /** Prints the time per draw of both, their ratio, and how far apart their present costs are; then the workbook's times. */
+    public static void main(String[] args) throws Exception {
         StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(StudyFile.load(Path.of(args[0]))));
         List<PriceField> fields = PriceField.all(base.input()).stream().filter(f -> f.kind() == PriceField.Kind.FUEL_PRICE
                 || f.kind() == PriceField.Kind.FUEL_RISE || f.kind() == PriceField.Kind.FLUID_PRICE).toList();
@@ -42,6 +43,21 @@ public final class PriceYardstick {
         double[] c = c(new FlatPrices(base, fields).text(), values, Path.of(args[1]));
         System.out.printf("Java %.0f ns, C %.0f ns a draw of %d plans; ratio %.2f; present costs vary alike to %.1e%n", java[0], c[0],
                 base.plans().size(), java[0] / c[0], Math.abs(java[1] / c[1] - 1));
+        workbook(new WorkbookYardstick(base.input(), base), java[0] / NANOS_PER_MS);
+    }
+
+    private static void workbook(WorkbookYardstick workbook, double sweepMs) throws Exception {
+        double editMs = workbook.editMs();
+        double poiMs = workbook.poiMs();
+        System.out.printf("A price edit %.3f ms; the cash flow as a workbook of %d formulas, one rate edited:%n", editMs,
+                workbook.formulas());
+        compare("POI", poiMs, editMs, sweepMs);
+        workbook.officeMs().ifPresentOrElse(ms -> compare("office program, start taken off", ms, editMs, sweepMs),
+                () -> System.out.println("  no office program (soffice) here"));
+    }
+
+    private static void compare(String program, double ms, double editMs, double sweepMs) {
+        System.out.printf("  %s %.1f ms: %.0f price edits, %.0f draws of the sweep%n", program, ms, ms / editMs, ms / sweepMs);
     }
 
     /** Nanoseconds, and the difference of the first present cost from draw to draw, summed. */
