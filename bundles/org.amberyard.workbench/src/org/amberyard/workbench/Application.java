@@ -1,6 +1,7 @@
 package org.amberyard.workbench;
 
 import java.io.IOException;
+import org.amberyard.workbench.language.Language;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
@@ -16,6 +17,7 @@ public final class Application implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        Language.keepNumbersOfSystem();
         Display display = PlatformUI.createDisplay();
         try {
             if (!isAlone()) {

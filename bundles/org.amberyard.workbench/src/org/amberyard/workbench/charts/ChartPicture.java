@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.Subject;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -78,7 +79,7 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
 
     /** What the chart says about a place, or null. */
     String tip(int x, int y) {
-        return entity(x, y).map(ChartEntity::getToolTipText).orElse(null);
+        return entity(x, y).map(ChartEntity::getToolTipText).map(Words::say).orElse(null);
     }
 
     /** The part of the study behind a place. */

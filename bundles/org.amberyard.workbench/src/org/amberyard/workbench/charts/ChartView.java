@@ -84,7 +84,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     /** The chart on show as it leaves the window: on white, whatever the window is. */
     private Chart onPaper() {
         return Theme.shown() == Theme.LIGHT ? canvas.chart().orElseThrow()
-                : kind.chart(shown.result(), shown.picks(), loads, shown.units(), Theme.LIGHT.charts(), Progress.NONE);
+                : SpokenChart.of(kind.chart(shown.result(), shown.picks(), loads, shown.units(), Theme.LIGHT.charts(), Progress.NONE));
     }
 
     private void chosen(Kind choice, Chosen what) {
@@ -135,7 +135,8 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(progress -> kind.chart(next.result(), next.picks(), loads, next.units(), Theme.shown().charts(), progress));
+            canvas.show(progress -> SpokenChart.of(kind.chart(next.result(), next.picks(), loads, next.units(), Theme.shown().charts(),
+                    progress)));
         }
         offer();
     }

@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.Cautions;
@@ -10,6 +11,7 @@ import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.ActiveSession;
@@ -76,7 +78,7 @@ public final class HeadlineView extends ViewPart {
         Link cautions = new Link(area, SWT.NONE);
         cautions.setFont(Fonts.SMALL.font());
         cautions.setText("<a>" + Messages.Headline_cautions + "</a>");
-        cautions.setToolTipText(Cautions.text());
+        cautions.setToolTipText(Words.say(Cautions.text()));
         cautions.addListener(SWT.Selection, e -> openCautions());
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(cautions);
     }
@@ -150,9 +152,10 @@ public final class HeadlineView extends ViewPart {
         }
         int row = plans.selection().row();
         Headline headline = headlines.stream().filter(h -> h.plan() == row).findFirst().orElse(headlines.get(0));
-        answer.setText(headline.text());
-        answer.setToolTipText(headline.text());
-        answer.setStyleRange(HeadlineStyle.strong(headline.cost()));
+        String text = headline.sentences().stream().map(Words::say).collect(Collectors.joining(" "));
+        answer.setText(text);
+        answer.setToolTipText(text);
+        answer.setStyleRange(HeadlineStyle.strong(Words.say(headline.cost())));
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.language.Words;
 
 /** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
 public final class ResultModel implements GridModel {
@@ -28,7 +29,7 @@ public final class ResultModel implements GridModel {
     /** All columns of a table. */
     public ResultModel(ResultTable table) {
         this(table, IntStream.range(0, table.columns().size()).boxed().toList(),
-                table.columns().stream().map(ResultColumn::header).toList());
+                table.columns().stream().map(c -> Words.say(c.header())).toList());
     }
 
     private ResultModel(ResultTable table, List<Integer> columns, List<String> headers) {
@@ -104,7 +105,7 @@ public final class ResultModel implements GridModel {
 
     @Override
     public String headerTip(int column) {
-        return column(column).meaning();
+        return Words.say(column(column).meaning());
     }
 
     @Override
@@ -117,7 +118,7 @@ public final class ResultModel implements GridModel {
         if (cell instanceof Double number) {
             return formats.get(column).format(number).replace('-', '−');
         }
-        return cell == null ? "" : cell.toString();
+        return cell == null ? "" : column(column).type() == ResultColumn.Type.TEXT ? Words.say(cell.toString()) : cell.toString();
     }
 
     @Override
