@@ -48,9 +48,9 @@ public final class FieldFormat {
         this.numbers = new NumberText(locale);
     }
 
-    /** Format of a field in a study's units and the locale of the program. */
+    /** Format of a field in a study's units, in English and with a point for the decimals wherever the program runs. */
     public static FieldFormat of(EStructuralFeature feature, Study study) {
-        return of(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT));
+        return of(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT);
     }
 
     /** Format of a field in given units and a given locale. */

@@ -33,7 +33,12 @@ public final class LanguageHandler extends AbstractHandler implements IElementUp
     }
 
     private static boolean restartWanted(Shell shell) {
-        return MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Language_title, Messages.Language_next, 0,
+        if (!Language.canRestart()) {
+            MessageDialog.openInformation(shell, Messages.Language_title, Messages.Language_next);
+            return false;
+        }
+        return MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Language_title,
+                Messages.Language_next + " " + Messages.Language_ask, 0,
                 Messages.Language_now, Messages.Language_later) == 0;
     }
 

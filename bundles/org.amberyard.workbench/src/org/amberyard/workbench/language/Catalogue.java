@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.model.meta.ModelPackages;
@@ -32,9 +33,12 @@ public final class Catalogue {
     private static final int MOST_KEPT = 20_000;
 
     private static final String NAME = " {0}";
+    /** What no name of an element has. */
+    private static final Pattern SENTENCE = Pattern.compile("[.,;:!?] ");
 
     private final Map<String, String> whole = new HashMap<>();
     private final List<Phrasing> phrasings = new ArrayList<>();
+    private final List<Phrasing> names = new ArrayList<>();
     private final Map<String, Optional<String>> kept = new ConcurrentHashMap<>();
     private final LocalFigures figures;
 
@@ -53,7 +57,9 @@ public final class Catalogue {
         for (int i = 0; i + 1 < lines.size(); i += 2) {
             put(lines.get(i), lines.get(i + 1));
         }
-        phrasings.sort(Comparator.comparingInt(Phrasing::fixed).reversed());
+        Comparator<Phrasing> surest = Comparator.comparingInt(Phrasing::fixed).reversed();
+        phrasings.sort(surest);
+        names.sort(surest);
     }
 
     /** Labels of the model, and its kinds before a name: {@code bus B03}. */
@@ -62,8 +68,8 @@ public final class Catalogue {
         ModelPackages.all().stream().flatMap(p -> p.getEClassifiers().stream()).filter(EClass.class::isInstance).map(EClass.class::cast)
                 .forEach(kind -> {
                     String english = ModelWords.ENGLISH.kind(kind);
-                    put(english + NAME, words.kind(kind) + NAME);
-                    put(Phrase.inside(english) + NAME, Phrase.inside(words.kind(kind)) + NAME);
+                    names.add(new Phrasing(english + NAME, words.kind(kind) + NAME));
+                    names.add(new Phrasing(Phrase.inside(english) + NAME, Phrase.inside(words.kind(kind)) + NAME));
                 });
     }
 
@@ -85,13 +91,16 @@ public final class Catalogue {
         }
     }
 
-    /** What a text says in the language; the text itself where it is not in the catalogue. */
+    /** What a text says in the language; the text itself, with figures as the locale writes them, where it is not in the catalogue. */
     public String say(String text) {
-        return text == null || whole.isEmpty() ? text : found(text).orElse(figures.of(text));
+        return text == null ? null : found(text).orElseGet(() -> figures.inSentence(text));
     }
 
     /** What a text says in the language; empty where it is not in the catalogue. */
     public Optional<String> found(String text) {
+        if (whole.isEmpty()) {
+            return Optional.empty();
+        }
         if (kept.size() > MOST_KEPT) {
             kept.clear();
         }
@@ -105,8 +114,11 @@ public final class Catalogue {
 
     private Optional<String> sought(String text) {
         return Optional.ofNullable(whole.get(text))
-                .or(() -> phrasings.stream().flatMap(p -> p.of(text, this::found, figures::of).stream()).findFirst())
-                .or(() -> sentences(text));
+                .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? sentences(text) : first(names, text));
+    }
+
+    private Optional<String> first(List<Phrasing> of, String text) {
+        return of.stream().flatMap(p -> p.of(text, this::found, figures::of).stream()).findFirst();
     }
 
     /** A paragraph is said sentence by sentence. */

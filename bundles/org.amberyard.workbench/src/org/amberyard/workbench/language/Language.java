@@ -59,6 +59,11 @@ public enum Language {
         return spoken(this == SYSTEM ? system() : code).equals(spoken(Locale.getDefault().getLanguage()));
     }
 
+    /** True when whoever started the program starts it again if asked to, as the start scripts of Linux and macOS do. */
+    public static boolean canRestart() {
+        return Boolean.getBoolean("org.amberyard.restarts");
+    }
+
     /** What is spoken where a language is asked for: Spanish where it is that, else English. */
     private static String spoken(String language) {
         return SPANISH.code.equals(language) ? language : ENGLISH.code;

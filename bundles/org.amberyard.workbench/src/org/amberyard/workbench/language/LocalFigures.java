@@ -11,6 +11,10 @@ final class LocalFigures {
     private static final Pattern FIGURE = Pattern.compile(
             "([+−–-]?(?:[A-Z]{3} |\\$)?[+−–-]?)(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+\\.\\d+)( ?[%\\p{L}°$€·/²³0-9 ]{0,24})");
 
+    /** A figure in a sentence, outside the quotation marks of names. */
+    private static final Pattern IN_SENTENCE = Pattern.compile(
+            "“[^”]*”|(?<![\\p{L}\\d.,:/-])(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+\\.\\d+)(?![\\d\\p{L}:/-]|[.,]\\d)");
+
     private final char group;
     private final char decimal;
 
@@ -27,6 +31,14 @@ final class LocalFigures {
         }
         Matcher figure = FIGURE.matcher(text);
         return figure.matches() ? figure.group(1) + swapped(figure.group(2)) + figure.group(3) : text;
+    }
+
+    /** A sentence with its figures as the locale writes them; names in quotation marks stay. */
+    String inSentence(String text) {
+        if (group == ',' && decimal == '.') {
+            return text;
+        }
+        return IN_SENTENCE.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group(1) == null ? m.group() : swapped(m.group(1))));
     }
 
     private String swapped(String digits) {

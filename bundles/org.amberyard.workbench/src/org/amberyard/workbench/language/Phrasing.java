@@ -10,12 +10,11 @@ import java.util.regex.Pattern;
 
 /**
  * An English text with places, and the same in another language. A place is {@code {0}} for a name or figure that stays,
- * {@code {0~}} for words that are said in turn, and {@code {0!}} for words that must be in the catalogue, else another text is meant.
- * The other text names them in the order of its language.
+ * {@code {0~}} for words that are said in turn, and {@code {0!}} for words of one clause that must be in the catalogue, else another
+ * text is meant. The other text names them in the order of its language.
  */
 final class Phrasing {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)([~!]?)\\}");
-
     private static final String KNOWN = "!";
 
     private final Pattern english;
@@ -36,7 +35,7 @@ final class Phrasing {
         Matcher place = PLACE.matcher(english);
         while (place.find()) {
             String part = english.substring(from, place.start());
-            regex.append(Pattern.quote(part)).append("(.+?)");
+            regex.append(Pattern.quote(part)).append(place.group(2).equals(KNOWN) ? "([^:;]+?)" : "(.+?)");
             longest = part.length() > longest.length() ? part : longest;
             letters += part.length();
             places.add(new Place("{" + place.group(1) + "}", place.group(2)));
