@@ -3,6 +3,7 @@ package org.amberyard.workbench;
 import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.handlers.FirstStudy;
 import org.amberyard.workbench.layout.ShownPurpose;
+import org.amberyard.workbench.layout.ViewTitles;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.welcome.Welcome;
@@ -44,6 +45,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     public void postWindowOpen() {
         Shell shell = getWindowConfigurer().getWindow().getShell();
         keepOnScreen(shell);
+        ViewTitles.renew(getWindowConfigurer().getWindow());
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());

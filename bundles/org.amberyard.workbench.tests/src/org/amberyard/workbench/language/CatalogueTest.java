@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -28,6 +29,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the layers below say in English is said in Spanish, with names and figures as they are. */
 class CatalogueTest {
+    /** Words that a text has which was said in part only. */
+    private static final Pattern ENGLISH_WORD = Pattern.compile(" (the|of|and|with|is|are|its|that|for) ");
     private static final Catalogue SPANISH = new Catalogue(new Locale("es"), Locale.US);
     private static final Catalogue OF_SPAIN = new Catalogue(new Locale("es"), new Locale("es", "ES"));
 
@@ -75,6 +78,9 @@ class CatalogueTest {
                 .forEach(t -> addColumns(texts, t));
         List<String> unknown = texts.stream().filter(t -> SPANISH.found(t).isEmpty()).distinct().toList();
         assertTrue(unknown.isEmpty(), String.join("\n", unknown));
+        List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
+                .distinct().toList();
+        assertTrue(mixed.isEmpty(), String.join("\n", mixed));
     }
 
     private static void addColumns(List<String> texts, ResultTable table) {

@@ -12,10 +12,12 @@ import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.labels.XYItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.CategoryItemRenderer;
+import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.Layer;
@@ -104,6 +106,17 @@ final class SpokenChart {
         LAYERS.forEach(l -> say(plot.getDomainMarkers(l)));
         LAYERS.forEach(l -> say(plot.getRangeMarkers(l)));
         plot.getAnnotations().forEach(SpokenChart::sayText);
+        for (int i = 0; i < plot.getRendererCount(); i++) {
+            sayFirstLabels(plot.getRenderer(i));
+        }
+    }
+
+    /** Charts of lines label the points of a series of its own. */
+    private static void sayFirstLabels(XYItemRenderer renderer) {
+        XYItemLabelGenerator made = renderer == null ? null : renderer.getSeriesItemLabelGenerator(0);
+        if (made != null) {
+            renderer.setSeriesItemLabelGenerator(0, (data, series, item) -> Words.say(made.generateLabel(data, series, item)));
+        }
     }
 
     private static void say(Axis axis) {

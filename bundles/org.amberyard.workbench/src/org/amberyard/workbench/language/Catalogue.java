@@ -113,6 +113,9 @@ public final class Catalogue {
     }
 
     private Optional<String> sought(String text) {
+        if (text.contains("\n")) {
+            return Optional.of(text.lines().map(this::say).collect(Collectors.joining("\n")));
+        }
         return Optional.ofNullable(whole.get(text))
                 .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? sentences(text) : first(names, text));
     }

@@ -35,7 +35,7 @@ final class Phrasing {
         Matcher place = PLACE.matcher(english);
         while (place.find()) {
             String part = english.substring(from, place.start());
-            regex.append(Pattern.quote(part)).append(place.group(2).equals(KNOWN) ? "([^:;]+?)" : "(.+?)");
+            regex.append(Pattern.quote(part)).append(place.group(2).equals(KNOWN) ? "([^:]+?)" : "(.+?)");
             longest = part.length() > longest.length() ? part : longest;
             letters += part.length();
             places.add(new Place("{" + place.group(1) + "}", place.group(2)));
