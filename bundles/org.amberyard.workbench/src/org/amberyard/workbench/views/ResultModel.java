@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
@@ -17,6 +18,9 @@ import org.amberyard.workbench.language.Words;
 public final class ResultModel implements GridModel {
 
     private static final int READABLE_DIGITS = 3;
+    /** Columns of names that the user has given. */
+    private static final Set<String> NAMES = Set.of("plan", "place", "unit", "old_bus", "new_bus", "route", "type", "trip", "scenario", "tariff",
+            "financing", "other_place", "other_route", "worst_run", "input");
 
     private final ResultTable table;
     private final List<Integer> columns;
@@ -84,6 +88,11 @@ public final class ResultModel implements GridModel {
         return new ResultModel(table, columns, headers);
     }
 
+    /** Words of the program, which have another language, and not names that the user has given. */
+    private static boolean isVocabulary(ResultColumn column) {
+        return column.type() == ResultColumn.Type.TEXT && !NAMES.contains(column.name());
+    }
+
     private ResultColumn column(int column) {
         return table.columns().get(columns.get(column));
     }
@@ -118,7 +127,7 @@ public final class ResultModel implements GridModel {
         if (cell instanceof Double number) {
             return formats.get(column).format(number).replace('-', '−');
         }
-        return cell == null ? "" : column(column).type() == ResultColumn.Type.TEXT ? Words.say(cell.toString()) : cell.toString();
+        return cell == null ? "" : isVocabulary(column(column)) ? Words.say(cell.toString()) : cell.toString();
     }
 
     @Override
