@@ -21,8 +21,8 @@ need_packages() {
     if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
         say "Installing $*"
         mkdir -p "$cache"
-        if apt-get update >"$cache/apt.log" 2>&1 &&
-            DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@" >>"$cache/apt.log" 2>&1; then
+        if apt-get -o DPkg::Lock::Timeout=120 update >"$cache/apt.log" 2>&1 &&
+            DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=120 install -y --no-install-recommends "$@" >>"$cache/apt.log" 2>&1; then
             return
         fi
         cat "$cache/apt.log" >&2

@@ -21,11 +21,9 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PortPurchase;
-import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.study.StudyEvaluator;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
-    private static final String VERBS = "evaluate, check, import, import-trace, import-meter, import-table, table-template, import-weather, "
+    private static final String VERBS = "evaluate, check, import, export, import-trace, import-meter, import-table, table-template, import-weather, "
             + "import-gtfs, fit-curve, task-sheet, bill, why, fill-plan, level-plan, what-if, sweep, documents. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
@@ -351,58 +349,5 @@ class CommandLineTest {
         assertTrue(err().contains("Curve: rise in the cold is “some”; it must be a number"), err());
         assertEquals(2, run("fit-curve", STUDY, "Electric C 150", "--wrote"));
         assertTrue(err().contains("has no option --wrote; allowed: --debug, --rise, --write."), err());
-    }
-
-    @Test
-    void importMakesTheStudyOfItsFolder() throws Exception {
-        Path csv = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/ostrick-vale/csv").toAbsolutePath();
-        assertEquals(0, run("import", csv.toString(), "made.amberyard"), err());
-        assertTrue(EcoreUtil.equals(StudyFile.load(folder.resolve(STUDY)),
-                StudyFile.load(folder.resolve("made.amberyard"))));
-    }
-
-    @Test
-    void importSaysWhatKeptItFromImporting() throws IOException {
-        Path csv = Files.createDirectory(folder.resolve("csv"));
-        Files.writeString(csv.resolve("site.csv"), "Nome\nYard\n");
-        assertEquals(2, run("import", "csv", "made.amberyard"));
-        assertTrue(err().contains("site.csv, row 1, column “Nome”"), err());
-        assertFalse(Files.exists(folder.resolve("made.amberyard")));
-        assertEquals(2, run("import", "csv"));
-        assertTrue(err().contains("“import” takes a folder and a study but got 1 (csv)"), err());
-        assertEquals(2, run("import", "nowhere", "made.amberyard"));
-        assertTrue(err().contains("where there is no folder"), err());
-    }
-
-    @Test
-    void importTraceAddsADriveAndSaysWhatWasDone() throws Exception {
-        Path schedule = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/drive-schedules/epa_hd_udds.csv")
-                .toAbsolutePath();
-        assertEquals(0, run("import-trace", STUDY, schedule.toString(), "--run", "R02/PM"), err());
-        assertTrue(out().startsWith("1,061 points were read."), out());
-        assertTrue(out().contains("The drive is 5.55 mi long and takes 17.7 min: mean 18.9 mph"), out());
-        assertTrue(out().contains("Drive trace “epa_hd_udds” is in the study."), out());
-        assertTrue(out().contains("Run PM of route R02: distance is "), out());
-        assertEquals(0, run("import-trace", STUDY, schedule.toString()), err());
-        Study study = StudyFile.load(folder.resolve(STUDY));
-        List<String> names = study.getTraces().stream().map(DriveTrace::getName).filter(n -> n.startsWith("epa")).toList();
-        assertEquals(List.of("epa_hd_udds", "epa_hd_udds 2"), names);
-        assertEquals("epa_hd_udds", study.getRoutes().get(1).getRuns().get(1).getTrace().getName());
-        assertEquals(0, run("check", STUDY), out());
-    }
-
-    @Test
-    void importTraceChangesNothingWhenItIsRefused() throws IOException {
-        byte[] before = Files.readAllBytes(folder.resolve(STUDY));
-        Files.writeString(folder.resolve("log.csv"), "time_s,speed_mps\n0,0\n1,fast\n");
-        assertEquals(2, run("import-trace", STUDY, "log.csv"));
-        assertTrue(err().contains("log.csv, row 3, column “speed_mps”: “fast” must be a number, 0 to 100 m/s."), err());
-        assertEquals(2, run("import-trace", STUDY, "nowhere.gpx"));
-        assertTrue(err().contains("FILE is " + folder.resolve("nowhere.gpx") + ", where there is no file"), err());
-        assertEquals(2, run("import-trace", STUDY, "log.csv", "--run", "R02/XM"));
-        assertTrue(err().contains("--run is R02/XM, which is no run of the study; give ROUTE/RUN, such as R01/AM."), err());
-        assertEquals(2, run("import-trace", STUDY));
-        assertTrue(err().contains("“import-trace” takes a study and a file but got 1 (" + STUDY + ")"), err());
-        assertArrayEquals(before, Files.readAllBytes(folder.resolve(STUDY)));
     }
 }

@@ -64,10 +64,32 @@ class DocumentsVerbTest {
         "--plan|None|PLAN is “None”; it must be one of Like for like",
         "--plan|Like for like|--plan is “Like for like”, the baseline that plans are compared with; choose one of “Electric in stages”, “Rebate",
         "--programme|None|--programme is “None”; it must be one of Clean Fleet Fund",
+        "--paper|a3|--paper is “a3”; it must be one of letter, legal, tabloid, a4.",
         "--dated|31.8.2026|--dated is “31.8.2026”; it must be a date as 2026-08-31."})
     void wrongChoicesAreNamedWithWhatIsAllowed(String option, String value, String message) {
         assertEquals(ExitCode.WRONG_USE, run(option, value));
         assertTrue(err.toString(StandardCharsets.UTF_8).startsWith(message), err.toString(StandardCharsets.UTF_8));
         assertFalse(Files.exists(folder.resolve("docs")));
+    }
+
+    private int command(String... words) {
+        out.reset();
+        err.reset();
+        return new CommandLine(EVALUATOR).run(List.of(words), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aSubmissionIsFrozenOnceAndComparedLater() {
+        assertEquals(ExitCode.DONE, command("freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html"),
+                err.toString(StandardCharsets.UTF_8));
+        assertTrue(Files.exists(folder.resolve("frozen/manifest.sha256")));
+        assertEquals(ExitCode.DONE, command("compare-frozen", STUDY, "--frozen", "frozen"), err.toString(StandardCharsets.UTF_8));
+        assertEquals("The study and all its figures are those of the submission.", out.toString(StandardCharsets.UTF_8).strip());
+        assertEquals(ExitCode.WRONG_USE, command("freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("a submission is frozen into a folder of its own, new or empty"),
+                err.toString(StandardCharsets.UTF_8));
+        assertEquals(ExitCode.WRONG_USE, command("compare-frozen", STUDY, "--frozen", "."));
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("there is no manifest.sha256"), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -1,20 +1,26 @@
 package org.amberyard.batch;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.InterruptedIOException;
 import java.io.PrintStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.DrawFailedException;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Shape;
@@ -89,6 +95,44 @@ class SweepVerbTest {
             assertEquals("before", Files.readString(folder.resolve(name)));
         }
         assertEquals(2, folder.toFile().list().length);
+    }
+
+    /** Stopped twice, with rows behind the last mark that are cut off, on other numbers of threads. */
+    @Test
+    void aStoppedSweepGoesOnToTheSameBytes() throws Exception {
+        Study study = StudyFile.load(EXAMPLE);
+        study.getWhatIf().setDraws(1500);
+        study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        StudySweep one = new StudySweep(study, base, 1);
+        StudySweep two = new StudySweep(study, base, 2);
+        for (String name : List.of("rows.csv", "rows.columns")) {
+            Path whole = folder.resolve("whole-" + name);
+            assertEquals(0, SweepVerb.write(two, whole, Progress.NONE));
+            Path file = folder.resolve(name);
+            for (double share : new double[] {0.3, 0.6}) {
+                assertThrows(InterruptedIOException.class, () -> SweepVerb.write(one, file, at -> {
+                    if (at > share) {
+                        throw new CancellationException();
+                    }
+                }));
+                Files.write(folder.resolve(name + ".part"), new byte[] {1, 2, 3}, StandardOpenOption.APPEND);
+            }
+            assertFalse(Files.exists(file));
+            int before = SweepVerb.write(two, file, Progress.NONE);
+            assertTrue(before > 300 && before < 1500, before + " rows were kept");
+            assertArrayEquals(Files.readAllBytes(whole), Files.readAllBytes(file));
+        }
+        assertEquals(4, folder.toFile().list().length);
+    }
+
+    @Test
+    void rowsOfAnotherStudyAreNotGoneOnWith() throws Exception {
+        Files.writeString(folder.resolve("rows.csv.part"), "Draw,other\n0,1\n");
+        Files.writeString(folder.resolve("rows.csv.part.at"), "Amberyard sweep 1\nanother\n1\n15\n");
+        assertEquals(0, run("rows.csv", "1"), err.toString(StandardCharsets.UTF_8));
+        assertEquals(DRAWS + 1, Files.readAllLines(folder.resolve("rows.csv")).size());
+        assertFalse(out.toString(StandardCharsets.UTF_8).contains("Went on"));
     }
 
     @Test

@@ -72,10 +72,21 @@ final class Arguments {
         return path("STUDY", operands.get(0), folder);
     }
 
+    /** The path of a folder to read. */
+    Path folder(Path folder) throws WrongUse {
+        return path("FOLDER", operands(1, "one folder").get(0), folder);
+    }
+
     /** The paths of a folder to read and a study to write. */
     FolderAndStudy folderAndStudy(Path folder) throws WrongUse {
         operands(2, "a folder and a study");
         return new FolderAndStudy(path("FOLDER", operands.get(0), folder), path("STUDY", operands.get(1), folder));
+    }
+
+    /** The paths of a study to read and a folder to write. */
+    StudyAndFolder studyAndFolder(Path folder) throws WrongUse {
+        operands(2, "a study and a folder");
+        return new StudyAndFolder(path("STUDY", operands.get(0), folder), path("FOLDER", operands.get(1), folder));
     }
 
     /** The paths of a study to change and a file to read. */
@@ -105,6 +116,10 @@ final class Arguments {
 
     /** A folder and a study. */
     record FolderAndStudy(Path folder, Path study) {
+    }
+
+    /** A study and a folder. */
+    record StudyAndFolder(Path study, Path folder) {
     }
 
     /** A study and a file. */

@@ -23,10 +23,10 @@ public final class CommandLine {
     }
 
     CommandLine(StudyEvaluator evaluator) {
-        this(List.of(new EvaluateVerb(), new CheckVerb(), new ImportVerb(), new ImportTraceVerb(),
-                new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
+        this(List.of(new EvaluateVerb(), new EvaluateAllVerb(), new CheckVerb(), new ImportVerb(), new ExportVerb(),
+                new ImportTraceVerb(), new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
                 new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(),
-                new WhatIfVerb(), new SweepVerb(), new DocumentsVerb()), evaluator);
+                new BestPlanVerb(), new WhatIfVerb(), new SweepVerb(), new DocumentsVerb(), new FreezeVerb(), new CompareFrozenVerb()), evaluator);
     }
 
     CommandLine(List<Verb> verbs, StudyEvaluator evaluator) {

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.document.DocumentFormat;
+import org.amberyard.report.document.Paper;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.DocumentKind;
 import org.amberyard.report.papers.GrantTable;
@@ -26,8 +27,9 @@ final class DocumentOptions {
     private static final String TABLES = "--tables";
     private static final String PROGRAMME = "--programme";
     private static final String DATED = "--dated";
+    private static final String PAPER = "--paper";
     private static final String WHOLE_VINS = "--whole-vins";
-    static final Set<String> OPTIONS = Set.of(OutFolder.OPTION, PLAN, KIND, FORMAT, TABLES, PROGRAMME, DATED);
+    static final Set<String> OPTIONS = Set.of(OutFolder.OPTION, PLAN, KIND, FORMAT, TABLES, PROGRAMME, DATED, PAPER);
     /** Runs the what-if of the study for the documents. */
     static final String WHAT_IF = "--what-if";
     static final Set<String> FLAGS = Set.of(WHOLE_VINS, WHAT_IF);
@@ -77,7 +79,14 @@ final class DocumentOptions {
 
     static PaperChoices choices(Arguments arguments, StudyResult result) throws WrongUse {
         Set<GrantTable> tables = words(arguments, TABLES, GrantTable::of, GrantTable.names(), GrantTable.values());
-        return new PaperChoices(List.copyOf(tables), programme(arguments, result), arguments.has(WHOLE_VINS), dated(arguments));
+        return new PaperChoices(List.copyOf(tables), programme(arguments, result), arguments.has(WHOLE_VINS), dated(arguments),
+                paper(arguments));
+    }
+
+    private static Paper paper(Arguments arguments) throws WrongUse {
+        Optional<String> word = arguments.value(PAPER);
+        return word.isEmpty() ? Paper.LETTER : Paper.of(word.get()).orElseThrow(() -> new WrongUse(PAPER + " is “" + word.get()
+                + "”; it must be one of " + Paper.words() + "."));
     }
 
     private static Optional<String> programme(Arguments arguments, StudyResult result) throws WrongUse {

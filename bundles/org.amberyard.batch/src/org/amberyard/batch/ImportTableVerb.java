@@ -81,7 +81,8 @@ final class ImportTableVerb implements Verb {
 
     private static Sheet sheet(Arguments arguments, Path file) throws WrongUse {
         if (!Files.isRegularFile(file)) {
-            throw new WrongUse("FILE is " + file + ", where there is no file; give a workbook (XLSX) or delimited text.");
+            throw new WrongUse("FILE is " + file + ", where there is no file; give a workbook (XLSX) or delimited text."
+                    + NearFiles.hint(file));
         }
         List<Sheet> sheets;
         try {
@@ -109,7 +110,8 @@ final class ImportTableVerb implements Verb {
                     + kinds(", ") + ".")), sheet, study);
         }
         return SheetImport.recognised(sheet, study).orElseThrow(() -> new WrongUse("Nothing in " + sheet.place()
-                + " tells what it holds; say it with " + AS + ", one of " + kinds(", ") + "."));
+                + " tells what it holds; say it with " + AS + ", one of " + kinds(", ")
+                + ". Tariffs, programmes and plans are entered in the window, or come as a folder of CSV files with “import”."));
     }
 
     private static void tell(SheetImport made, SheetImport.Preview preview, Study study, Console console) {

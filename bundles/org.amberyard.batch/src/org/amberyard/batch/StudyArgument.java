@@ -14,7 +14,7 @@ final class StudyArgument {
     static Study load(Path file) throws WrongUse {
         if (!Files.isRegularFile(file)) {
             throw new WrongUse("STUDY is " + file + ", where there is no file; give a study file (*." + StudyFile.EXTENSION
-                    + ").");
+                    + ")." + NearFiles.hint(file));
         }
         try {
             return StudyFile.load(file);

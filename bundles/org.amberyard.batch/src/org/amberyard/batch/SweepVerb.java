@@ -10,11 +10,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.progress.Progress;
-import org.amberyard.core.whatif.BlockSink;
+import org.amberyard.core.whatif.DrawFailedException;
 import org.amberyard.core.whatif.RunEnd;
-import org.amberyard.report.StagedFiles;
-import org.amberyard.report.SweepColumns;
-import org.amberyard.report.SweepCsv;
+import org.amberyard.report.SweepFile;
 import org.amberyard.study.whatif.StudySweep;
 
 /** Writes all draws of a what-if as rows of a file, which are never in memory together. */
@@ -50,12 +48,20 @@ final class SweepVerb implements Verb {
         if (!isCsv(file) && !lowerCase(file).endsWith(COLUMNS)) {
             throw new WrongUse(OUT + " is “" + file + "”; its name must end in " + CSV + " or " + COLUMNS + ".");
         }
+        int threads = WhatIfStudy.threads(arguments);
+        return ThreadLimit.run(threads, () -> sweep(file.toAbsolutePath(), threads, arguments, console));
+    }
+
+    private static int sweep(Path file, int threads, Arguments arguments, Console console) throws WrongUse, IOException {
         Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
         if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
-        StudySweep sweep = new StudySweep(asked.get().study(), asked.get().base(), asked.get().threads());
-        write(sweep, file.toAbsolutePath(), ProgressLines.timed(console.err(), "Sweep"));
+        StudySweep sweep = new StudySweep(asked.get().study(), asked.get().base(), threads);
+        int before = write(sweep, file, ProgressLines.timed(console.err(), "Sweep"));
+        if (before > 0) {
+            console.out().println("Went on behind the " + before + " rows of a sweep that was stopped.");
+        }
         if (asked.get().study().getWhatIf().isFitted()) {
             console.out().println("Every row is evaluated; a sweep does not read draws off fitted surfaces as the study asks for.");
         }
@@ -63,28 +69,29 @@ final class SweepVerb implements Verb {
         return ExitCode.DONE;
     }
 
-    /** Writes a sweep; a file that stood there stays as it was until the last row is written. */
-    static void write(StudySweep sweep, Path file, Progress progress) throws IOException {
+    /**
+     * Writes a sweep, or goes on with one that was stopped; a file that stood there stays as it was until the last row is written.
+     *
+     * @return rows that were there before
+     */
+    static int write(StudySweep sweep, Path file, Progress progress) throws IOException {
         Files.createDirectories(file.getParent());
-        try (StagedFiles files = new StagedFiles(file.getParent())) {
-            Path written = files.add(file.getFileName().toString());
-            if (isCsv(file)) {
-                try (SweepCsv out = new SweepCsv(written, sweep.columns())) {
-                    run(sweep, out, progress);
-                }
-            } else {
-                try (SweepColumns out = new SweepColumns(written, sweep.columns())) {
-                    run(sweep, out, progress);
-                    out.end();
-                }
+        try (SweepFile out = SweepFile.of(file, sweep.fingerprint(), sweep.columns())) {
+            if (run(sweep, out, progress).reason() == RunEnd.Reason.CANCELLED) {
+                throw new InterruptedIOException("The sweep was stopped; its rows so far are kept in " + out.partly()
+                        + ", and the same command goes on with them");
             }
-            files.moveIntoPlace();
+            out.end();
+            return out.before();
         }
     }
 
-    private static void run(StudySweep sweep, BlockSink out, Progress progress) throws IOException {
-        if (sweep.run(out, progress).reason() == RunEnd.Reason.CANCELLED) {
-            throw new InterruptedIOException("The sweep was stopped; no file was written");
+    private static RunEnd run(StudySweep sweep, SweepFile out, Progress progress) throws IOException {
+        try {
+            return sweep.run(out.before(), out, progress);
+        } catch (DrawFailedException e) {
+            out.drop();
+            throw e;
         }
     }
 

@@ -12,9 +12,8 @@ import org.amberyard.model.study.Study;
  *
  * @param study the study
  * @param base its results
- * @param threads threads that work at the same time
  */
-record WhatIfStudy(Study study, StudyResult base, int threads) {
+record WhatIfStudy(Study study, StudyResult base) {
     /** Words about the options for a verb's usage. */
     static final String USAGE = "[--draws N] [--seed N] [--threads N]";
 
@@ -26,16 +25,20 @@ record WhatIfStudy(Study study, StudyResult base, int threads) {
         return Set.of(DRAWS, SEED, THREADS);
     }
 
+    /** Threads that may work at the same time. */
+    static int threads(Arguments arguments) throws WrongUse {
+        return arguments.whole(THREADS, 1, 1024).orElse(Runtime.getRuntime().availableProcessors());
+    }
+
     /** Reads and evaluates it; empty when it cannot be evaluated, which has been said. */
     static Optional<WhatIfStudy> of(Arguments arguments, Console console) throws WrongUse, IOException {
         Path file = arguments.study(console.folder());
-        int threads = arguments.whole(THREADS, 1, 1024).orElse(Runtime.getRuntime().availableProcessors());
         Study study = StudyArgument.load(file);
         if (study.getWhatIf() == null || study.getWhatIf().getInputs().isEmpty()) {
             throw new WrongUse("STUDY is " + file + ", which names no uncertain input; enter some under “What if”.");
         }
         arguments.whole(DRAWS, 10, 10_000_000).ifPresent(study.getWhatIf()::setDraws);
         arguments.whole(SEED, 0, Integer.MAX_VALUE).ifPresent(study.getWhatIf()::setSeed);
-        return EvaluatedStudy.of(study, console).map(e -> new WhatIfStudy(study, e.result(), threads));
+        return EvaluatedStudy.of(study, console).map(e -> new WhatIfStudy(study, e.result()));
     }
 }

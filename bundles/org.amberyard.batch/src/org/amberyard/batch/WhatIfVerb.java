@@ -40,12 +40,17 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
+        int threads = WhatIfStudy.threads(arguments);
+        return ThreadLimit.run(threads, () -> run(threads, arguments, console));
+    }
+
+    private static int run(int threads, Arguments arguments, Console console) throws WrongUse, IOException {
         Path folder = arguments.path(OUT, console.folder());
         Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
         if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
-        WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), asked.get().threads(), Optional.empty());
+        WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), threads, Optional.empty());
         workOut(run, folder, console);
         return ExitCode.DONE;
     }

@@ -25,6 +25,10 @@ import org.amberyard.core.plan.DayKind;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
@@ -62,6 +66,32 @@ class ChartExportTest {
         assertTrue(colours > 20, "Only " + colours + " colours");
         assertTrue(new String(bytes, StandardCharsets.UTF_8).contains(chart.textAlternative()));
         assertArrayEquals(bytes, png(build.apply(ChartTheme.dark())));
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void aPdfIsOnePageOfVectorsAndSaysWhatItShows(Function<ChartTheme, Chart> build) throws IOException {
+        Chart chart = build.apply(ChartTheme.light());
+        byte[] bytes = pdf(chart);
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            assertEquals(1, document.getNumberOfPages());
+            assertEquals(720, document.getPage(0).getMediaBox().getWidth(), 0.01);
+            assertEquals(chart.title(), document.getDocumentInformation().getTitle());
+            assertEquals(chart.textAlternative(), document.getDocumentInformation().getSubject());
+            PDFormXObject drawing = (PDFormXObject) document.getPage(0).getResources()
+                    .getXObject(document.getPage(0).getResources().getXObjectNames().iterator().next());
+            for (COSName name : drawing.getResources().getXObjectNames()) {
+                assertFalse(drawing.getResources().isImageXObject(name), "no pixels");
+            }
+            assertTrue(drawing.getContentStream().toByteArray().length > 5000, "lines and letters");
+        }
+        assertArrayEquals(bytes, pdf(build.apply(ChartTheme.light())));
+    }
+
+    private static byte[] pdf(Chart chart) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ChartExport.pdf(chart, bytes, 900, 400);
+        return bytes.toByteArray();
     }
 
     @ParameterizedTest

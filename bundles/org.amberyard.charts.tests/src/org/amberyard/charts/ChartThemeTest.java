@@ -27,7 +27,7 @@ class ChartThemeTest {
 
     static Stream<List<Color>> palettes() {
         List<List<Color>> palettes = new ArrayList<>();
-        for (ChartTheme theme : List.of(ChartTheme.light(), ChartTheme.dark())) {
+        for (ChartTheme theme : List.of(ChartTheme.light(), ChartTheme.dark(), ChartTheme.strongLight(), ChartTheme.strongDark())) {
             palettes.add(Stream.concat(Stream.of(CostCategory.Group.values()).map(theme::group),
                     Stream.of(theme.background())).toList());
             palettes.add(Stream.concat(IntStream.range(0, 5).mapToObj(theme::plan), Stream.of(theme.background())).toList());

@@ -15,6 +15,9 @@ import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.BreakEvenSurface;
+import org.amberyard.core.variants.BreakEvens;
+import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
@@ -44,6 +47,11 @@ class WhatIfChartsTest {
         }
 
         @Override
+        public List<String> groups() {
+            return List.of("Both");
+        }
+
+        @Override
         public String words(int input, double value) {
             return String.valueOf(value);
         }
@@ -60,7 +68,7 @@ class WhatIfChartsTest {
 
     private static WhatIfResults nothing() {
         return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty());
+                BreakEvens.NONE);
     }
 
     private static WhatIfResults results() {
@@ -68,7 +76,7 @@ class WhatIfChartsTest {
     }
 
     private static WhatIfResults results(FitErrors missed) {
-        TornadoPlan plan = new TornadoPlan(List.of(new Spread(0, 1, 2), new Spread(0, 1, 2)));
+        TornadoPlan plan = new TornadoPlan(List.of(new Spread(0, 1, 2), new Spread(0, 1, 2)), List.of(List.of(0, 1)));
         Random random = new Random(1);
         double[][] drawn = new double[DRAWS][];
         Arrays.setAll(drawn, i -> new double[] {2 * random.nextDouble(), 2 * random.nextDouble()});
@@ -86,8 +94,8 @@ class WhatIfChartsTest {
             rows[4 * row + 2] = new double[] {b[0], a[1]};
             rows[4 * row + 3] = new double[] {a[0], b[1]};
         }
-        BreakEven at = new BreakEven(List.of(new BreakEven.Stretch(0, 0.5, BreakEven.Cheaper.OTHER, false),
-                new BreakEven.Stretch(0.5, 4, BreakEven.Cheaper.PLAN, false)));
+        BreakEven at = new BreakEven(List.of(new BreakEven.Stretch(0, 0.5, BreakEven.Cheaper.OTHER, false, 0),
+                new BreakEven.Stretch(0.5, 4, BreakEven.Cheaper.PLAN, false, 0)));
         return new WhatIfResults(BASE, INPUTS,
                 Optional.of(new OneAtATime(plan, costs(IntStream.range(0, plan.evaluations()).mapToObj(plan::at).toArray(double[][]::new)))),
                 Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))),
@@ -95,8 +103,34 @@ class WhatIfChartsTest {
                         new double[DRAWS], 8, missed)),
                 Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
                         .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
-                Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, missed)),
-                Optional.of(new BreakEvenLine(0, 1, 0, 4, BASE.plans().stream().map(p -> List.of(new BreakEvenCurve(1, at))).toList(), missed)));
+                Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, 1, missed)),
+                new BreakEvens(Optional.of(new BreakEvensAlone(List.of(0, 1), BASE.plans().stream().map(p -> List.of(at, new BreakEven(List.of(
+                        new BreakEven.Stretch(0, 2, BreakEven.Cheaper.OTHER, false, 3))))).toList())),
+                        Optional.of(new BreakEvenLine(0, 1, 0, 4, BASE.plans().stream().map(p -> List.of(new BreakEvenCurve(1, at))).toList())),
+                        Optional.of(new BreakEvenSurface(0, 1, 1, new Grid(new double[] {1, 2}, new double[] {3, 4}), 0, 4, BASE.plans().stream()
+                                .map(p -> List.of(at, at, jump(BreakEven.Cheaper.PLAN), new BreakEven(List.of()))).toList()))));
+    }
+
+    private static BreakEven jump(BreakEven.Cheaper above) {
+        return new BreakEven(List.of(new BreakEven.Stretch(0, 3, BreakEven.Cheaper.OTHER, true, 50),
+                new BreakEven.Stretch(3, 4, above, false, -50)));
+    }
+
+    @Test
+    void theSurfaceHasAValueInEachCellOrNone() {
+        Chart chart = WhatIfChart.SURFACE.of(results(), PLAN, ChartTheme.light());
+        assertEquals(List.of(List.of(1.0, 3.0, "0.5"), List.of(2.0, 3.0, "0.5"), List.of(1.0, 4.0, "3.0 ↕"), List.of(2.0, 4.0, "none")),
+                chart.data().rows());
+        assertTrue(chart.textAlternative().contains("the difference jumps there"), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("In 1 of 4 cells there is none."), chart.textAlternative());
+    }
+
+    @Test
+    void whatWouldHaveToBeTrueIsSaidOfEachInput() {
+        Chart chart = WhatIfChart.ALONE.of(results(), PLAN, ChartTheme.light());
+        assertEquals(List.of(List.of("A", "0.0", "4.0", "0.5"), List.of("B", "0.0", "2.0", "none")), chart.data().rows());
+        assertTrue(chart.textAlternative().contains("1 of 2 changes within its range"), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("never cheaper"), chart.textAlternative());
     }
 
     @ParameterizedTest
@@ -123,7 +157,8 @@ class WhatIfChartsTest {
     void theTornadoHasTheWidestInputFirst() {
         Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, ChartTheme.light());
         assertEquals(List.of("A", "0.0", "2.0", -50.0, 50.0, 150.0), chart.data().rows().get(0));
-        assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(1));
+        assertEquals(List.of("Both", "all low", "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
+        assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(2));
         assertTrue(chart.textAlternative().contains("saves USD 50"), chart.textAlternative());
     }
 
@@ -144,7 +179,7 @@ class WhatIfChartsTest {
     @Test
     void whatDecidesIsSaidWithItsInterval() {
         String words = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light()).textAlternative();
-        assertTrue(words.matches("Of the variance of the saving of “.*”, A explains about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"), words);
+        assertTrue(words.matches("A( and B)? explains? \\d+ % of the variance of the saving of “.*”: A about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"), words);
     }
 
     /** Draws from 0 to 2,000 every year: the 95th percentile is one that a draw in twenty exceeds. */
@@ -160,11 +195,11 @@ class WhatIfChartsTest {
         int years = BASE.input().years();
         FitErrors missed = new FitErrors(Collections.nCopies(BASE.plans().size(), 7.0), Collections.nCopies(BASE.plans().size(), 5.0),
                 Collections.nCopies(BASE.plans().size(), Collections.nCopies(years, 3.0)));
-        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BREAK_EVEN,
-                WhatIfChart.BUDGET)) {
+        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET)) {
             String words = kind.of(results(missed), PLAN, ChartTheme.light()).textAlternative();
             assertTrue(words.contains("fitted surface, which misses an evaluation by USD " + (kind == WhatIfChart.BUDGET ? 3 : 5)), words);
         }
+        assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
         assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
     }
 
@@ -182,12 +217,12 @@ class WhatIfChartsTest {
     @Test
     void onlyChangesInTheSameDirectionAreJoined() {
         List<BreakEvenBranches.Branch> branches = BreakEvenBranches.of(List.of(
-                point(1, new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false), new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false)),
-                point(2, new BreakEven.Stretch(0, 2, BreakEven.Cheaper.OTHER, true), new BreakEven.Stretch(2, 4, BreakEven.Cheaper.PLAN, false)),
-                point(3, new BreakEven.Stretch(0, 2.5, BreakEven.Cheaper.OTHER, false),
-                        new BreakEven.Stretch(2.5, 3, BreakEven.Cheaper.PLAN, false), new BreakEven.Stretch(3, 4, BreakEven.Cheaper.OTHER, false)),
-                point(4, new BreakEven.Stretch(0, 3.5, BreakEven.Cheaper.PLAN, false),
-                        new BreakEven.Stretch(3.5, 4, BreakEven.Cheaper.OTHER, false))));
+                point(1, new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false, 0), new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false, 0)),
+                point(2, new BreakEven.Stretch(0, 2, BreakEven.Cheaper.OTHER, true, 0), new BreakEven.Stretch(2, 4, BreakEven.Cheaper.PLAN, false, 0)),
+                point(3, new BreakEven.Stretch(0, 2.5, BreakEven.Cheaper.OTHER, false, 0),
+                        new BreakEven.Stretch(2.5, 3, BreakEven.Cheaper.PLAN, false, 0), new BreakEven.Stretch(3, 4, BreakEven.Cheaper.OTHER, false, 0)),
+                point(4, new BreakEven.Stretch(0, 3.5, BreakEven.Cheaper.PLAN, false, 0),
+                        new BreakEven.Stretch(3.5, 4, BreakEven.Cheaper.OTHER, false, 0))));
         assertEquals(List.of(List.of(1.0, 2.0, 2.5), List.of(3.0, 3.5)), branches.stream()
                 .map(b -> b.changes().stream().map(BreakEvenBranches.Change::value).toList()).toList());
         assertEquals(List.of(false, true, false), branches.get(0).changes().stream().map(BreakEvenBranches.Change::jumps).toList());
@@ -196,13 +231,40 @@ class WhatIfChartsTest {
     /** Where another change in the same direction comes up, nobody knows which of both goes on. */
     @Test
     void aBranchEndsWhereTheNumberOfChangesDiffers() {
-        BreakEven.Stretch low = new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false);
-        BreakEven.Stretch pays = new BreakEven.Stretch(1, 2, BreakEven.Cheaper.PLAN, false);
-        BreakEven.Stretch not = new BreakEven.Stretch(2, 3, BreakEven.Cheaper.OTHER, false);
-        BreakEven.Stretch again = new BreakEven.Stretch(3, 4, BreakEven.Cheaper.PLAN, false);
+        BreakEven.Stretch low = new BreakEven.Stretch(0, 1, BreakEven.Cheaper.OTHER, false, 0);
+        BreakEven.Stretch pays = new BreakEven.Stretch(1, 2, BreakEven.Cheaper.PLAN, false, 0);
+        BreakEven.Stretch not = new BreakEven.Stretch(2, 3, BreakEven.Cheaper.OTHER, false, 0);
+        BreakEven.Stretch again = new BreakEven.Stretch(3, 4, BreakEven.Cheaper.PLAN, false, 0);
         assertEquals(List.of(List.of(1.0), List.of(1.0), List.of(3.0), List.of(2.0)), BreakEvenBranches.of(List.of(
-                point(1, low, new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false)), point(2, low, pays, not, again))).stream()
+                point(1, low, new BreakEven.Stretch(1, 4, BreakEven.Cheaper.PLAN, false, 0)), point(2, low, pays, not, again))).stream()
                 .map(b -> b.changes().stream().map(BreakEvenBranches.Change::value).toList()).toList());
+    }
+
+    /** A is even from 0 to 2, and what is appropriated in each year 1,000 times A, for every plan. */
+    @Test
+    void whatIsSpentAddsUpOverTheYears() {
+        Chart chart = WhatIfChart.SPENT.of(results(), PLAN, ChartTheme.light());
+        List<Object> first = chart.data().rows().get(0);
+        List<Object> last = chart.data().rows().get(BASE.input().years() - 1);
+        assertEquals(1000, (double) first.get(3), 150);
+        for (int column = 1; column < 6; column++) {
+            assertEquals(BASE.input().years() * (double) first.get(column), (double) last.get(column), 1e-6);
+        }
+        Chart apart = WhatIfChart.SPENT_MORE.of(results(), PLAN, ChartTheme.light());
+        assertEquals(List.of(0.0, 0.0, 0.0), apart.data().rows().get(2).subList(1, 4), "all plans are appropriated the same");
+        assertTrue(apart.textAlternative().contains("no less than"), apart.textAlternative());
+    }
+
+    /** The plan costs 20 more than the baseline less 100 A plus 30 B: it is the best when it saves, and regrets when not. */
+    @Test
+    void regretIsWhatIsMissedByAPlan() {
+        Chart chart = WhatIfChart.REGRET.of(results(), PLAN, ChartTheme.light());
+        int baseline = BASE.input().baseline();
+        List<Object> plan = chart.data().rows().get(PLAN);
+        List<Object> base = chart.data().rows().get(baseline);
+        assertEquals(100, (double) plan.get(1) + (double) base.get(1), 1e-9, "in each draw one of the two costs less");
+        assertTrue((double) plan.get(1) > 60, chart.data().rows().toString());
+        assertTrue((double) base.get(2) > (double) plan.get(2), chart.data().rows().toString());
     }
 
     @Test

@@ -128,8 +128,8 @@ final class BreakEvenChart {
         BreakEvenCurve middle = points().get(points().size() / 2);
         return "With " + plans.input(run.second()) + " at " + words(run.second(), middle.other()) + ", " + middle.at().words(
                 "“" + plans.name() + "”", "“" + plans.baselineName() + "”", v -> plans.input(run.first()) + " " + words(run.first(), v))
-                + " (looked for from " + words(run.first(), run.low()) + " to " + words(run.first(), run.high()) + ")."
-                + plans.fitted(run.missed().savings().get(plans.plan()));
+                + " (looked for from " + words(run.first(), run.low()) + " to " + words(run.first(), run.high())
+                + "; each point is evaluated).";
     }
 
     private ChartData data() {

@@ -60,6 +60,18 @@ public final class ChartExport {
         Files.writeString(file, svg(chart, width, height), StandardCharsets.UTF_8);
     }
 
+    /** Writes a PDF document of one page, drawn in vectors. */
+    public static void pdf(Chart chart, OutputStream out, int width, int height) throws IOException {
+        PdfFile.write(chart, out, width, height);
+    }
+
+    /** Writes a PDF file; see {@link #pdf(Chart, OutputStream, int, int)}. */
+    public static void pdf(Chart chart, Path file, int width, int height) throws IOException {
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+            pdf(chart, out, width, height);
+        }
+    }
+
     /** The chart as an SVG document. */
     public static String svg(Chart chart, int width, int height) {
         return SvgFile.of(chart, width, height);

@@ -29,6 +29,12 @@ public final class ChartTheme {
             List.of(0xC9CED6, 0x62A8E5, 0xF0875A, 0x7BDDB8, 0x8A7A2A), new Signals(0x7FB0E6, 0x34567C, 0xFF8A6B, 0x7D3A2A),
             List.of(0x2F5C91, 0x4FA3C4, 0xCDEBDB, 0x4A3A22));
 
+    /** Of stronger colours for cost groups and plans: after Okabe and Ito, "Color Universal Design" (2008), from memory. */
+    private static final ChartTheme STRONG_LIGHT = new ChartTheme(LIGHT, List.of(0x0072B2, 0xCC79A7, 0xE69F00, 0x56B4E9, 0xC6CBD2),
+            List.of(0x000000, 0x0072B2, 0xD55E00, 0x009E73, 0xE69F00));
+    private static final ChartTheme STRONG_DARK = new ChartTheme(DARK, List.of(0x0072B2, 0xCC79A7, 0xE69F00, 0x56B4E9, 0xF0E442),
+            List.of(0xE8EAED, 0x56B4E9, 0xD55E00, 0x0072B2, 0xF0E442));
+
     private final Surface surface;
     private final List<Color> groups;
     private final List<Color> plans;
@@ -48,6 +54,24 @@ public final class ChartTheme {
         this.plans = plans.stream().map(Color::new).toList();
         this.signals = signals;
         this.ramp = ramp.stream().map(Color::new).toList();
+    }
+
+    private ChartTheme(ChartTheme like, List<Integer> groups, List<Integer> plans) {
+        this.surface = like.surface;
+        this.groups = groups.stream().map(Color::new).toList();
+        this.plans = plans.stream().map(Color::new).toList();
+        this.signals = like.signals;
+        this.ramp = like.ramp;
+    }
+
+    /** On white, with strong colours that stay apart for all kinds of eyes. */
+    public static ChartTheme strongLight() {
+        return STRONG_LIGHT;
+    }
+
+    /** On near-black, with strong colours that stay apart for all kinds of eyes. */
+    public static ChartTheme strongDark() {
+        return STRONG_DARK;
     }
 
     /** On white, for a light window and for everything printed. */

@@ -45,7 +45,8 @@ record ComparedPlans(WhatIfResults results, int plan) {
         return "Saving against “" + baselineName() + "” (" + StatedMoney.present(base().input()) + ")";
     }
 
+    /** Name of an input, or behind the inputs of a group. */
     String input(int place) {
-        return results.inputs().names().get(place);
+        return results.inputs().name(place);
     }
 }

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.jfree.chart.JFreeChart;
@@ -49,9 +48,9 @@ public final class ConsumptionTemperatureChart {
     }
 
     private JFreeChart chart() {
-        XYPlot plot = new XYPlot(dataset(TemperatureCurves.Curve::points), airAxis(), useAxis(), renderer(true));
+        XYPlot plot = new XYPlot(dataset(true), airAxis(), useAxis(), renderer(true));
         ChartFrame.style(plot, theme);
-        plot.setDataset(1, dataset(TemperatureCurves.Curve::measured));
+        plot.setDataset(1, dataset(false));
         plot.setRenderer(1, renderer(false));
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setFixedLegendItems(legend());
@@ -66,11 +65,12 @@ public final class ConsumptionTemperatureChart {
                         + ", as the measurements on the route ask");
     }
 
-    private XYSeriesCollection dataset(Function<TemperatureCurves.Curve, List<TemperatureCurves.Point>> points) {
+    private XYSeriesCollection dataset(boolean lines) {
         XYSeriesCollection dataset = new XYSeriesCollection();
         for (TemperatureCurves.Curve curve : curves.curves()) {
-            XYSeries series = new XYSeries(curve.type(), false, true);
-            points.apply(curve).forEach(p -> series.add(p.air(), p.perDistance()));
+            LineKey key = new LineKey(curve.type(), lines ? curve.name() : measured(curve));
+            XYSeries series = new XYSeries(key, false, true);
+            (lines ? curve.points() : curve.measured()).forEach(p -> series.add(p.air(), p.perDistance()));
             dataset.addSeries(series);
         }
         return dataset;
@@ -116,13 +116,17 @@ public final class ConsumptionTemperatureChart {
                 .get(series % 3);
     }
 
+    private static String measured(TemperatureCurves.Curve curve) {
+        return curve.name() + ", measured";
+    }
+
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
         for (int series = 0; series < curves.curves().size(); series++) {
             TemperatureCurves.Curve curve = curves.curves().get(series);
             items.add(ChartFrame.line(curve.name(), theme.planStroke(series), theme.plan(series + 1)));
             if (!curve.measured().isEmpty()) {
-                items.add(new LegendItem(curve.name() + ", measured", null, null, null, mark(series), theme.background(),
+                items.add(new LegendItem(measured(curve), null, null, null, mark(series), theme.background(),
                         new BasicStroke(2), theme.plan(series + 1)));
             }
         }

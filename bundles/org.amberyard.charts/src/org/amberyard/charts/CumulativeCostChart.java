@@ -44,7 +44,7 @@ public final class CumulativeCostChart {
         ChartFrame.style(plot, theme);
         PaybackMarks marks = new PaybackMarks(result.input(), theme);
         for (Comparison comparison : result.comparisons()) {
-            marks.add(plot, comparison, costs.get(comparison.plan()));
+            marks.add(plot, comparison, result.plans().get(comparison.plan()).name(), costs.get(comparison.plan()));
         }
         String subtitle = "In " + StatedMoney.of(result.input())
                 + ", not discounted; what buses and chargers are still worth at the end is left out";
@@ -71,7 +71,7 @@ public final class CumulativeCostChart {
     private XYSeriesCollection dataset() {
         XYSeriesCollection dataset = new XYSeriesCollection();
         for (int plan = 0; plan < costs.size(); plan++) {
-            XYSeries series = new XYSeries(new PlanKey(plan, result.plans().get(plan).name()), false, true);
+            XYSeries series = new XYSeries(new LineKey(plan, result.plans().get(plan).name()), false, true);
             CumulativeCost cost = costs.get(plan);
             for (int point = 0; point < cost.points(); point++) {
                 series.add(result.input().baseYear() + cost.time(point), cost.sum(point));
@@ -79,19 +79,6 @@ public final class CumulativeCostChart {
             dataset.addSeries(series);
         }
         return dataset;
-    }
-
-    /** Tells plans of the same name apart. */
-    private record PlanKey(int plan, String name) implements Comparable<PlanKey> {
-        @Override
-        public int compareTo(PlanKey other) {
-            return Integer.compare(plan, other.plan);
-        }
-
-        @Override
-        public String toString() {
-            return name;
-        }
     }
 
     private NumberAxis timeAxis() {

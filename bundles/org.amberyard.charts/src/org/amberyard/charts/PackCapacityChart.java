@@ -37,7 +37,7 @@ public final class PackCapacityChart {
         this.style = new PackStyle(capacities, picked, theme);
         this.theme = theme;
         for (PackCapacities.Bus bus : drawn) {
-            lines.addSeries(series(bus.place() + " " + bus.unit(), bus.points()));
+            lines.addSeries(series(new LineKey(lines.getSeriesCount(), style.legend(bus)), bus.points()));
         }
     }
 
@@ -67,7 +67,7 @@ public final class PackCapacityChart {
                 + (capacities.ends().isEmpty() ? "; no pack comes to its end before the last year" : ""), theme);
     }
 
-    private static XYSeries series(String key, List<PackCapacities.Point> points) {
+    private static XYSeries series(LineKey key, List<PackCapacities.Point> points) {
         XYSeries series = new XYSeries(key, false, true);
         points.forEach(p -> series.add(p.time(), 100 * p.health()));
         return series;
@@ -76,7 +76,7 @@ public final class PackCapacityChart {
     private XYSeriesCollection marks() {
         XYSeriesCollection marks = new XYSeriesCollection();
         for (PackCapacities.End end : capacities.ends()) {
-            marks.addSeries(series(marks.getSeriesCount() + " " + end.unit(), List.of(end.at())));
+            marks.addSeries(series(new LineKey(marks.getSeriesCount(), PackStyle.words(end.cause())), List.of(end.at())));
         }
         return marks;
     }

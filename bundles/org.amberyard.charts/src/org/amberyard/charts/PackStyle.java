@@ -64,13 +64,22 @@ final class PackStyle {
         };
     }
 
+    static String words(PackReplacement.Cause cause) {
+        return "Pack at its end: " + cause.label();
+    }
+
+    /** What the legend calls the line of a bus. */
+    String legend(PackCapacities.Bus bus) {
+        return picked.contains(bus) ? bus.unit() + " in place " + capacities.place(bus.place()) : capacities.type(bus.type());
+    }
+
     LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
-        picked.forEach(bus -> items.add(new LegendItem(bus.unit() + " in place " + capacities.place(bus.place()), null, null,
+        picked.forEach(bus -> items.add(new LegendItem(legend(bus), null, null,
                 null, new Line2D.Double(-9, 0, 9, 0), new BasicStroke(STRONG), paint(bus))));
         types.forEach(t -> items.add(ChartFrame.swatch(capacities.type(t), theme.plan(types.indexOf(t) + 1))));
         capacities.ends().stream().map(PackCapacities.End::cause).distinct().sorted().forEach(cause -> items.add(new LegendItem(
-                "Pack at its end: " + cause.label(), null, null, null, mark(cause), theme.text(), new BasicStroke(1),
+                words(cause), null, null, null, mark(cause), theme.text(), new BasicStroke(1),
                 theme.text())));
         return items;
     }

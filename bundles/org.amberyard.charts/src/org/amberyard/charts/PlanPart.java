@@ -9,7 +9,13 @@ package org.amberyard.charts;
  * @param part the part
  * @param label name of the part
  */
-record PlanPart<T extends Enum<T>>(int plan, String name, T part, String label) implements Comparable<PlanPart<T>> {
+record PlanPart<T extends Enum<T>>(int plan, String name, T part, String label) implements Comparable<PlanPart<T>>, LegendKey {
+
+    @Override
+    public String legend() {
+        return label;
+    }
+
     @Override
     public int compareTo(PlanPart<T> other) {
         return plan != other.plan ? Integer.compare(plan, other.plan) : part.compareTo(other.part);

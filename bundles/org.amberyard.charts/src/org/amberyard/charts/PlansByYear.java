@@ -36,7 +36,7 @@ final class PlansByYear {
 
     /** The years, with the letters of the plans below each. */
     static SubCategoryAxis axis(StudyResult result, ChartTheme theme) {
-        SubCategoryAxis axis = new SubCategoryAxis(null);
+        SubCategoryAxis axis = new BarAxis.WithLetters();
         ChartFrame.style(axis, theme);
         axis.setSubLabelFont(theme.tickFont());
         axis.setSubLabelPaint(theme.quietText());

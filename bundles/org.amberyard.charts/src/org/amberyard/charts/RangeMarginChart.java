@@ -80,7 +80,7 @@ public final class RangeMarginChart {
     }
 
     private CategoryAxis routeAxis() {
-        CategoryAxis axis = new CategoryAxis();
+        CategoryAxis axis = new BarAxis();
         ChartFrame.style(axis, theme);
         axis.setMaximumCategoryLabelWidthRatio(0.4f);
         axis.setCategoryMargin(0.2);

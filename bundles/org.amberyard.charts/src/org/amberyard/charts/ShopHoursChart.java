@@ -69,7 +69,7 @@ public final class ShopHoursChart {
         }
         bars.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
                 + Math.round(data.getValue(row, column).doubleValue()) + " h");
-        CategoryAxis years = new CategoryAxis();
+        CategoryAxis years = new BarAxis();
         ChartFrame.style(years, theme);
         years.setCategoryLabelPositions(CategoryLabelPositions.STANDARD);
         CategoryPlot plot = new CategoryPlot(dataset(), years,

@@ -16,7 +16,7 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultIntervalCategoryDataset;
 
-/** What each uncertain input by itself does to the saving of a plan, the widest first. */
+/** What each uncertain input by itself, and each group of them together, does to the saving of a plan, the widest first. */
 final class TornadoChart {
     private static final String NAME = "what_if_tornado";
     private static final String TITLE = "One input at a time";
@@ -100,11 +100,11 @@ final class TornadoChart {
     }
 
     private String low(Tornado.Bar bar) {
-        return plans.results().inputs().words(bar.input(), run.spread(bar.input()).low());
+        return run.words(plans.results().inputs(), bar.input(), true);
     }
 
     private String high(Tornado.Bar bar) {
-        return plans.results().inputs().words(bar.input(), run.spread(bar.input()).high());
+        return run.words(plans.results().inputs(), bar.input(), false);
     }
 
     private String tip(Tornado.Bar bar, int row) {

@@ -70,7 +70,7 @@ public final class UpkeepCauseChart {
         }
         bars.setDefaultToolTipGenerator((data, row, column) -> data.getRowKey(row) + ", " + data.getColumnKey(column) + ": "
                 + figure(data.getValue(row, column).doubleValue()) + " " + unit());
-        CategoryAxis causes = new CategoryAxis();
+        CategoryAxis causes = new BarAxis();
         ChartFrame.style(causes, theme);
         causes.setMaximumCategoryLabelWidthRatio(0.4f);
         CategoryPlot plot = new CategoryPlot(dataset, causes,

@@ -72,7 +72,7 @@ final class VarianceSharesChart {
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(ChartFrame.swatch("by itself (upper bar)", theme.passes(false)));
         legend.add(ChartFrame.swatch("by itself and with others (lower bar)", theme.passes(true)));
-        legend.add(ChartFrame.line("95 % interval", ChartFrame.THIN, theme.quietText()));
+        legend.add(ChartFrame.line("95 % interval, " + run.intervals(), ChartFrame.THIN, theme.quietText()));
         plot.setFixedLegendItems(legend);
         return ChartFrame.around(plot, TITLE, caption(), theme);
     }
@@ -94,13 +94,13 @@ final class VarianceSharesChart {
         if (named.isEmpty()) {
             return "No single input explains a twentieth of the variance of the saving of “" + plans.name() + "”." + fitted;
         }
-        return "Of the variance of the saving of “" + plans.name() + "”, " + named.stream().map(this::explained)
+        return run.explained(shares) + " of the saving of “" + plans.name() + "”: " + named.stream().map(this::explained)
                 .collect(Collectors.joining(", ")) + "." + fitted;
     }
 
     private String explained(int group) {
         Band band = shares.first().get(group);
-        return run.groups().get(group) + " explains about " + Figures.wholePercent(share(band.value())) + " by itself (likely "
+        return run.groups().get(group) + " about " + Figures.wholePercent(share(band.value())) + " by itself (likely "
                 + Figures.wholePercent(share(band.low())) + " to " + Figures.wholePercent(share(band.high())) + ")";
     }
 

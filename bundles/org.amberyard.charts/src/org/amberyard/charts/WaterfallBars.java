@@ -67,7 +67,7 @@ final class WaterfallBars {
 
     /** Names of the bars. */
     static CategoryAxis causeAxis(ChartTheme theme) {
-        CategoryAxis axis = new CategoryAxis();
+        CategoryAxis axis = new BarAxis();
         ChartFrame.style(axis, theme);
         axis.setMaximumCategoryLabelWidthRatio(0.4f);
         axis.setCategoryMargin(0.25);

@@ -14,12 +14,22 @@ public enum WhatIfChart {
     SHARES("What decides", VarianceSharesChart::of),
     /** Two inputs together. */
     GRID("Two inputs", TwoInputsChart::of),
-    /** Where plans cost the same. */
+    /** Where plans cost the same along each input by itself. */
+    ALONE("What would have to be true", BreakEvensAloneChart::of),
+    /** Where plans cost the same along one input, for values of another. */
     BREAK_EVEN("Break-even", BreakEvenChart::of),
+    /** The same over two others. */
+    SURFACE("Break-even over two inputs", BreakEvenSurfaceChart::of),
     /** Named scenarios. */
     SCENARIOS("Scenarios", ScenarioChart::of),
     /** What must be appropriated. */
     BUDGET("Budget at risk", AppropriationFanChart::of),
+    /** What is spent up to each year. */
+    SPENT("Spent by year", SpentFanChart::ofPlan),
+    /** The same less that of the baseline. */
+    SPENT_MORE("Spent more by year", SpentFanChart::ofDifference),
+    /** What a plan costs more than the cheapest of a draw. */
+    REGRET("Regret", RegretChart::of),
     /** How the mean settles. */
     CONVERGENCE("How the mean settles", ConvergenceChart::of);
 

@@ -16,7 +16,7 @@ final class YearAxis {
     }
 
     static CategoryAxis of(ChartTheme theme) {
-        CategoryAxis axis = new CategoryAxis();
+        CategoryAxis axis = new BarAxis();
         ChartFrame.style(axis, theme);
         axis.setCategoryMargin(0.25);
         axis.setLowerMargin(0.01);

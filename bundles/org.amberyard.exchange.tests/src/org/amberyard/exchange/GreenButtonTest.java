@@ -6,15 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Reader;
+import java.io.PrintStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.concurrent.CancellationException;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.common.Quality;
@@ -88,6 +95,36 @@ class GreenButtonTest {
                 read.sentences().get(0));
     }
 
+    /** Three readings make one: energies are summed, powers averaged, and one that lacks a part is a gap. */
+    @Test
+    void fiveMinutesAreSummedToFifteen() throws Exception {
+        String energy = GreenButtonFile.block(1, GreenButtonFile.readings(JULY, AUGUST, 300, t -> kw(t) * 1000 / 12));
+        String fine = DELIVERED.replace(">900<", ">300<");
+        MeterImport read = load(read(GreenButtonFile.CLOCK, fine, METER, energy.replace(".0<", "<")));
+        assertEquals(10, NumberSeries.parse(read.days().get(0).getMeanKw())[0], 0.01);
+        assertEquals(30, NumberSeries.parse(read.days().get(0).getMeanKw())[32], 0.01);
+        assertTrue(read.sentences().containsAll(List.of("2,976 readings every 15 min in kWh, from 1 Jul 2025 to 31 Jul 2025, stamped with the start of each "
+                + "interval.", "They are those of every 5 min, summed; where a part is missing, the whole interval is.")), read.sentences().toString());
+        String power = GreenButtonFile.block(1, GreenButtonFile.readings(JULY, AUGUST, 300, t -> kw(t) * 1000).replaceFirst("(?s)<espi:IntervalReading>.*?"
+                + "</espi:IntervalReading>\n", ""));
+        MeterImport holed = load(read(GreenButtonFile.CLOCK, GreenButtonFile.type(1, 38, 0, 1, 12, 300), METER, power));
+        assertJuly(holed);
+        assertTrue(holed.sentences().get(0).startsWith("2,975 readings every 15 min in kW"), holed.sentences().toString());
+        assertTrue(holed.sentences().contains("They are those of every 5 min, averaged; where a part is missing, the whole interval is."));
+    }
+
+    /** The hour that comes twice in November makes eight intervals of fifteen minutes. */
+    @Test
+    void fineReadingsOfTheHourThatComesTwiceStayApart() {
+        LocalDateTime one = LocalDateTime.of(2025, 11, 2, 1, 0);
+        List<MeterReading> twice = IntStream.range(0, 24).mapToObj(i -> new MeterReading(one.plusMinutes(5L * (i % 12)), i, i + 1)).toList();
+        List<MeterReading> together = MeterGrid.together(twice, 5, 15, MeterUnit.KWH);
+        assertEquals(8, together.size());
+        assertEquals(List.of(3.0, 12.0, 21.0, 30.0, 39.0, 48.0, 57.0, 66.0), together.stream().map(MeterReading::number).toList());
+        assertEquals(one, together.get(4).start());
+        assertEquals(7, MeterGrid.together(twice.subList(1, 24), 5, 15, MeterUnit.KWH).size(), "the first lacks a part");
+    }
+
     @Test
     void wattsAndPowersOfTenAreUnderstood() throws Exception {
         String hectowatts = GreenButtonFile.block(1, GreenButtonFile.readings(JULY, AUGUST, 900, t -> kw(t) * 10));
@@ -146,7 +183,9 @@ class GreenButtonTest {
         assertTrue(problems(GreenButtonFile.CLOCK, GreenButtonFile.type(1, 72, 0, 1, 1, 900), METER, some).get(0)
                 .contains("it holds running totals (accumulationBehaviour 1) and not what passed in each interval (4)."));
         assertTrue(problems(GreenButtonFile.CLOCK, GreenButtonFile.type(1, 72, 0, 1, 4, 86_400), METER, some).get(0)
-                .contains("its readings are 1 days long; 15, 30 or 60 min are understood."));
+                .contains("its readings are 1 day long. What is drawn when, which decides demand and bills, cannot be told from readings every 1 day; ask the "
+                        + "utility for intervals of 15 min, or enter energy and peak of each month as bills. Intervals of 15, 30 or 60 min are "
+                        + "understood, and finer ones that make these up, such as 5 min."));
         assertTrue(problems(GreenButtonFile.CLOCK, DELIVERED, METER).get(0).contains("it has no readings"));
         assertTrue(problems(GreenButtonFile.CLOCK, DELIVERED).get(0).contains("has no meter (MeterReading)"));
         assertEquals(List.of("meter.xml, row 5, column “MeterReading”: No link leads to its ReadingType, which tells the unit of its "
@@ -225,6 +264,40 @@ class GreenButtonTest {
         Path latin = Files.write(folder.resolve("latin.xml"), (GreenButtonFile.OPEN + "<entry><title>G\u00e4rten</title></entry></feed>")
                 .getBytes(StandardCharsets.ISO_8859_1));
         assertTrue(refusal(latin).contains("latin.xml"));
+    }
+
+    /** The parser of the JDK prints such damage to the console where it is given the bytes. */
+    @Test
+    void damageIsToldAndNothingIsPrinted() throws Exception {
+        PrintStream console = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        try {
+            Path bytes = Files.write(folder.resolve("bytes.xml"), new byte[] {'<', 'f', (byte) 0xff, (byte) 0xfe, '>'});
+            assertTrue(refusal(bytes).endsWith("Bytes of the file stand for no character of its encoding; save it anew as UTF-8."), refusal(bytes));
+            Path open = Files.writeString(folder.resolve("open.xml"), GreenButtonFile.OPEN + "<entry><title>x</feed>");
+            assertTrue(refusal(open).endsWith("The file is not XML, or it is damaged there."));
+            Path unknown = Files.writeString(folder.resolve("unknown.xml"), "<?xml version=\"1.0\" encoding=\"KOI-99\"?><feed/>");
+            assertTrue(refusal(unknown).endsWith("its encoding “KOI-99” is not known; save it as UTF-8."), refusal(unknown));
+        } finally {
+            System.setErr(console);
+        }
+        assertEquals("", printed.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Text in UTF-16 with a mark, and in the encoding that a declaration names. */
+    @Test
+    void encodingsAreToldByBytesAndDeclaration() throws Exception {
+        String text = "<a>G\u00e4rten</a>";
+        byte[] marked = ("\ufeff" + text).getBytes(StandardCharsets.UTF_16LE);
+        byte[] declared = ("<?xml version=\"1.0\" encoding='ISO-8859-1'?>" + text).getBytes(StandardCharsets.ISO_8859_1);
+        for (byte[] bytes : List.of(marked, declared, text.getBytes(StandardCharsets.UTF_16BE), text.getBytes(StandardCharsets.UTF_8))) {
+            try (Reader reader = XmlText.of(new ByteArrayInputStream(bytes))) {
+                StringWriter read = new StringWriter();
+                reader.transferTo(read);
+                assertTrue(read.toString().endsWith(text), read.toString());
+            }
+        }
     }
 
     private static String refusal(Path file) {

@@ -211,8 +211,9 @@ class MeterImportTest {
         assertEquals("meter.csv, row 2, column “start”: “2025-13-01 00:00” must be a local date and time such as 2025-07-01 00:15 or "
                 + "7/1/2025 12:15 AM.\nmeter.csv, row 3, column “kWh”: “-1” must be a number of at least 0, with a point for decimals.",
                 refusal(List.of("start,kWh", "2025-13-01 00:00,3", "2025-07-01 00:15,-1")));
-        assertEquals("meter.csv: The readings are mostly 10 min apart; readings every 15, 30 or 60 min are understood.",
-                refusal(List.of("start,kWh", "2025-07-01 00:00,3", "2025-07-01 00:10,3", "2025-07-01 00:20,3")));
+        assertEquals("meter.csv: The readings are mostly 7 min apart. Intervals of 15, 30 or 60 min are understood, and finer ones that make these up, such as "
+                + "5 min.",
+                refusal(List.of("start,kWh", "2025-07-01 00:00,3", "2025-07-01 00:07,3", "2025-07-01 00:14,3")));
         assertEquals("meter.csv: The file holds no readings.", refusal(List.of("start,kWh")));
     }
 }

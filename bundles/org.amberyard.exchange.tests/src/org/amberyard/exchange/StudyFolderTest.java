@@ -10,8 +10,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
@@ -20,9 +24,13 @@ import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.OperatingAid;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.meta.ModelPackages;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.prices.PricesFactory;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.study.UnitChoice;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +63,46 @@ class StudyFolderTest {
         }
         assertEquals(names(first), names(second));
         assertTrue(Files.readString(first.resolve("runs.csv")).startsWith("Route,Name,Kind,Calendar,Departure (h:mm),"));
+    }
+
+    /** Every kind of element that a study can hold has a table. */
+    @Test
+    void everyKindOfElementHasATable() {
+        Set<EClass> kept = StudyTables.ALL.stream().map(StudyTable::type).collect(Collectors.toSet());
+        Set<EClass> held = new HashSet<>();
+        addHeld(StudyPackage.Literals.STUDY, held);
+        held.remove(CommonPackage.Literals.SOURCE_NOTE);
+        held.removeIf(EClass::isAbstract);
+        assertEquals(held.stream().map(EClass::getName).sorted().toList(), kept.stream().map(EClass::getName).sorted().toList());
+    }
+
+    private static void addHeld(EClass type, Set<EClass> held) {
+        List<EClass> kinds = ModelPackages.all().stream().flatMap(p -> p.getEClassifiers().stream()).filter(EClass.class::isInstance)
+                .map(EClass.class::cast).filter(type::isSuperTypeOf).toList();
+        for (EClass kind : kinds) {
+            if (held.add(kind)) {
+                kind.getEAllContainments().forEach(c -> addHeld(c.getEReferenceType(), held));
+            }
+        }
+    }
+
+    @Test
+    void aStudyWithEveryKindOfElementIsWrittenAndReadBack() throws Exception {
+        Study every = EveryElement.study();
+        StudyFolderExport.write(every, folder);
+        EveryElement.assertSame(every, StudyFolderImport.read(folder));
+    }
+
+    @Test
+    void theExampleIsWrittenAndReadBackInEitherUnitsToTheLastDigits() throws Exception {
+        Study example = StudyFile.load(EXAMPLE.resolve("ostrick-vale.amberyard"));
+        example.getBuses().get(0).setOtherKmPerYear(1234.567890123456);
+        for (UnitChoice units : UnitChoice.VALUES) {
+            example.getSettings().setUnits(units);
+            Path out = folder.resolve(units.getName());
+            StudyFolderExport.write(example, out);
+            EveryElement.assertSame(example, StudyFolderImport.read(out));
+        }
     }
 
     private static List<String> names(Path folder) throws IOException {

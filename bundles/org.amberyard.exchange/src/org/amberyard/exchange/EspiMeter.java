@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.LongFunction;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -22,17 +21,21 @@ import java.util.stream.LongStream;
  * @param readings its readings, in no order
  */
 record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiClock> clock, EspiReadings readings) {
-    private static final Set<Long> LENGTHS_S = Set.of(900L, 1800L, 3600L);
+    private static final long MINUTE_S = 60;
 
     /** Why the meter cannot be a building's load; empty when it can. */
     Optional<String> objection() {
         return type.objection().or(() -> readings.count() == 0 ? Optional.of("it has no readings") : Optional.empty())
-                .or(() -> LENGTHS_S.contains(lengthS()) ? Optional.empty()
-                        : Optional.of("its readings are " + words(lengthS()) + " long; 15, 30 or 60 min are understood"));
+                .or(() -> isKept() ? Optional.empty()
+                        : Optional.of("its readings are " + words(lengthS()) + " long. " + MeterGrid.objection(lengthS() / MINUTE_S)));
+    }
+
+    private boolean isKept() {
+        return lengthS() % MINUTE_S == 0 && MeterGrid.stepMin(lengthS() / MINUTE_S).isPresent();
     }
 
     private static String words(long seconds) {
-        return seconds % 86_400 == 0 ? seconds / 86_400 + " days" : String.format(Locale.ROOT, "%.0f min", seconds / 60.0);
+        return seconds % 86_400 == 0 ? seconds / 86_400 + (seconds == 86_400 ? " day" : " days") : String.format(Locale.ROOT, "%.0f min", seconds / 60.0);
     }
 
     /** What tells the meter from others. */
@@ -81,7 +84,7 @@ record EspiMeter(String file, String title, EspiReadingType type, Optional<EspiC
             loads.add(new MeterReading(start, type.kilo(readings.value(at)), readings.line(at)));
         }
         problems.refuseIfAny();
-        return new MeterFile(file, MeterForm.GREEN_BUTTON, type.unit(), (int) (lengthS / 60), false, loads);
+        return MeterFile.of(file, MeterForm.GREEN_BUTTON, type.unit(), (int) (lengthS / MINUTE_S), false, loads);
     }
 
     private void check(int at, LocalDateTime start, long lengthS, ProblemList problems) {

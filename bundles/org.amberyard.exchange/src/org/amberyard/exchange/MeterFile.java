@@ -18,12 +18,12 @@ import java.util.regex.Pattern;
  * @param form where the file says what its numbers are
  * @param unit unit of the readings
  * @param stepMin length of the intervals, minutes
+ * @param ownMin length of the intervals of the file, of which several may make one, minutes
  * @param ends true when the file stamps intervals with their ends
  * @param readings readings
  */
-record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boolean ends, List<MeterReading> readings) {
+record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, int ownMin, boolean ends, List<MeterReading> readings) {
     private static final Pattern NUMBER = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
-    private static final List<Integer> STEPS_MIN = List.of(15, 30, 60);
     private static final int DAY_MIN = 1440;
 
     /** @throws ImportException when anything in the file is not understood */
@@ -40,7 +40,22 @@ record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boole
         boolean ends = columns.ends().orElseGet(() -> minute(stamped.get(0)) == stepMin);
         List<MeterReading> readings = ends ? stamped.stream()
                 .map(r -> new MeterReading(r.start().minusMinutes(stepMin), r.number(), r.row())).toList() : stamped;
-        return new MeterFile(sheet.file(), MeterForm.CSV, columns.unit(), stepMin, ends, readings);
+        return of(sheet.file(), MeterForm.CSV, columns.unit(), stepMin, ends, readings);
+    }
+
+    /**
+     * The readings in intervals in which loads are kept; see {@link MeterGrid}.
+     *
+     * @throws ImportException when none of these intervals is whole
+     */
+    static MeterFile of(String file, MeterForm form, MeterUnit unit, int ownMin, boolean ends, List<MeterReading> readings) throws ImportException {
+        int stepMin = MeterGrid.stepMin(ownMin).orElseThrow(() -> new IllegalArgumentException("no interval for " + ownMin + " min"));
+        List<MeterReading> kept = stepMin == ownMin ? readings : MeterGrid.together(readings, ownMin, stepMin, unit);
+        if (kept.isEmpty()) {
+            throw new ImportException(List.of(new ImportProblem(file, 0, "", "Readings every " + ownMin + " min are put together to intervals of "
+                    + stepMin + " min, but a part of each is missing; ask the utility for the whole series.")));
+        }
+        return new MeterFile(file, form, unit, stepMin, ownMin, ends, kept);
     }
 
     private static int minute(MeterReading reading) {
@@ -96,9 +111,9 @@ record MeterFile(String file, MeterForm form, MeterUnit unit, int stepMin, boole
                     Integer::sum);
         }
         long step = counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse(0L);
-        if (!STEPS_MIN.contains((int) step)) {
+        if (MeterGrid.stepMin(step).isEmpty()) {
             throw new ImportException(List.of(new ImportProblem(file, 0, "", "The readings are mostly " + step
-                    + " min apart; readings every 15, 30 or 60 min are understood.")));
+                    + " min apart. " + MeterGrid.objection(step) + ".")));
         }
         return (int) step;
     }

@@ -26,6 +26,10 @@ final class MeterSentences {
         sentences.add(String.format(Locale.ROOT, "%,d readings every %d min in %s, from %s to %s, stamped with the %s of each interval.",
                 file.readings().size(), file.stepMin(), file.unit().label(), day(year.days().iterator().next()),
                 day(last(year)), file.ends() ? "end" : "start"));
+        if (file.ownMin() != file.stepMin()) {
+            sentences.add("They are those of every " + file.ownMin() + " min, " + (file.unit() == MeterUnit.KW ? "averaged" : "summed")
+                    + "; where a part is missing, the whole interval is.");
+        }
         MeterDay peak = year.days().stream().max(Comparator.comparingDouble(MeterDay::peakKw)).orElseThrow();
         sentences.add(String.format(Locale.ROOT, "The highest load is %.1f kW, on %s.", peak.peakKw(), day(peak)));
         clock(year).ifPresent(sentences::add);

@@ -1,8 +1,8 @@
 package org.amberyard.exchange;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -40,21 +40,23 @@ final class SafeXml {
                 problems.add(0, "", tooLarge);
                 return;
             }
-            try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-                elements.read(reader(in));
+            try (Reader text = XmlText.of(Files.newInputStream(path))) {
+                elements.read(reader(text));
             }
         } catch (XMLStreamException e) {
             tellDamage(e, problems);
+        } catch (CharacterCodingException e) {
+            problems.add(0, "", "Bytes of the file stand for no character of its encoding; save it anew as UTF-8.");
         } catch (IOException e) {
             problems.add(0, "", "The file cannot be read: " + e.getMessage());
         }
     }
 
-    private static XMLStreamReader reader(InputStream in) throws XMLStreamException {
+    private static XMLStreamReader reader(Reader text) throws XMLStreamException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        return factory.createXMLStreamReader(in);
+        return factory.createXMLStreamReader(text);
     }
 
     /** Moves to the root element; false when the file declares a document type, which is then among the problems. */

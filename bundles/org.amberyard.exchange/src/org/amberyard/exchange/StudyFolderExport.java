@@ -50,7 +50,7 @@ public final class StudyFolderExport {
         if (!table.hasOneOwner()) {
             cells.add(ElementNames.of(element.eContainer()));
         }
-        fields.forEach(f -> cells.add(format(f).text(element.eGet(f))));
+        fields.forEach(f -> cells.add(format(f).exactText(element.eGet(f))));
         return cells;
     }
 

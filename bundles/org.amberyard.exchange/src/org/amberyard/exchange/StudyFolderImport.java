@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FormerNames;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyFactory;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.StudyUnits;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -24,15 +28,17 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * every problem is listed.
  */
 public final class StudyFolderImport {
-    private static final String CURRENCY = "USD";
+    private static final String SETTINGS = "settings";
 
     private final Path folder;
+    private final String currency;
     private final List<ImportProblem> problems = new ArrayList<>();
     private final List<PendingReference> pending = new ArrayList<>();
     private final Study study = StudyFactory.eINSTANCE.createStudy();
 
     private StudyFolderImport(Path folder) {
         this.folder = folder;
+        this.currency = currency(folder);
     }
 
     /** A reference that is resolved when all elements are there. */
@@ -91,16 +97,30 @@ public final class StudyFolderImport {
         return columns;
     }
 
-    private static Optional<Column> column(StudyTable table, String header) {
+    private Optional<Column> column(StudyTable table, String header) {
         for (EStructuralFeature field : table.fields()) {
             for (UnitSystem system : UnitSystem.values()) {
-                FieldFormat format = FieldFormat.of(field, system, CURRENCY, Locale.ROOT);
+                FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
                 if (format.header().equals(header) || FormerNames.label(field).filter(header::equals).isPresent()) {
                     return Optional.of(new Column(header, field, format));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** The currency in which the settings say that money is, whatever stands before it there; what a new study has where they say none. */
+    private static String currency(Path folder) {
+        Path settings = folder.resolve(SETTINGS + ".csv");
+        String header = FieldInfo.of(StudyPackage.Literals.SETTINGS__CURRENCY).label();
+        if (Files.isRegularFile(settings)) {
+            CsvSheet sheet = CsvSheet.read(settings, new ArrayList<>());
+            int place = sheet.header().indexOf(header);
+            if (place >= 0 && !sheet.rows().isEmpty() && !sheet.rows().get(0).get(place).isBlank()) {
+                return sheet.rows().get(0).get(place).strip();
+            }
+        }
+        return StudyUnits.currency(StudyDefaults.create());
     }
 
     private void readRow(StudyTable table, CsvSheet sheet, List<Optional<Column>> columns, int index) {

@@ -36,6 +36,7 @@ class RainflowReferenceTest {
                 .mapToDouble(Cycle::count).sum();
     }
 
+    /** Histories without a cycle: by the definition of a cycle, no source. */
     @Test
     void edges() {
         assertEquals(List.of(), Rainflow.of());

@@ -183,6 +183,7 @@ class TariffReferenceTest {
         assertEquals(List.of(20.0, 19.02, 12.96, 40.08), amounts(bill));
     }
 
+    /** The periods of the tariff above, over a week: each hour has one price, by hand. */
     @Test
     void publishedHoursAreCoveredOnce() {
         assertEquals(List.of(), TariffCheck.hours(chargerOnly()));

@@ -2,7 +2,6 @@ package org.amberyard.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.core.why.InputRef;

@@ -11,6 +11,7 @@ import org.amberyard.core.air.EmissionRates;
 import org.amberyard.core.air.Factor;
 import org.amberyard.core.air.GridPath;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.plan.FactorUse;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
@@ -27,41 +28,43 @@ final class FactorTable {
      * @param cause what it goes by
      * @param pollutant pollutant
      * @param factor the factor; empty where it is not known
+     * @param used true when it took part in the emissions of a plan
      */
-    record Line(String group, String cause, Pollutant pollutant, Optional<Factor> factor) {
+    record Line(String group, String cause, Pollutant pollutant, Optional<Factor> factor, boolean used) {
         static List<Line> all(StudyResult result) {
             List<Line> lines = new ArrayList<>();
             AirFactors air = result.input().air().factors();
+            FactorUse use = FactorUse.of(result);
             air.fuels().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(fuel -> {
                 String name = "fuel " + fuel.getKey().name().toLowerCase(Locale.ROOT);
-                add(lines, name, "fuel burnt", fuel.getValue().burnt());
-                add(lines, name, "fuel, well to tank", fuel.getValue().upstream());
+                add(lines, name, "fuel burnt", fuel.getValue().burnt(), use.fuel(fuel.getKey()));
+                add(lines, name, "fuel, well to tank", fuel.getValue().upstream(), air.upstream() && use.fuel(fuel.getKey()));
             });
             air.engines().forEach(e -> {
-                add(lines, "engines " + e.name(), "distance", e.perKm());
-                add(lines, "engines " + e.name(), "yard idling", e.perIdleHour());
+                add(lines, "engines " + e.name(), "distance", e.perKm(), use.engine(e));
+                add(lines, "engines " + e.name(), "yard idling", e.perIdleHour(), use.engine(e));
             });
-            add(lines, "other engines", "distance", air.otherEngines().perKm());
-            add(lines, "fuel-fired heaters", "fuel burnt", air.heaterPerL());
+            add(lines, "other engines", "distance", air.otherEngines().perKm(), use.engine(air.otherEngines()));
+            add(lines, "fuel-fired heaters", "fuel burnt", air.heaterPerL(), use.heaters());
             air.wear().forEach(w -> {
-                add(lines, "brakes, " + w.name(), "distance without recovery", w.brakes());
-                add(lines, "tyres, " + w.name(), "distance", w.tyres());
+                add(lines, "brakes, " + w.name(), "distance without recovery", w.brakes(), use.wear(w));
+                add(lines, "tyres, " + w.name(), "distance", w.tyres(), use.wear(w));
             });
-            addGrid(lines, air.grid(), result.input().baseYear());
-            air.otherGrid().ifPresent(g -> addGrid(lines, g, result.input().baseYear()));
+            addGrid(lines, air.grid(), result.input().baseYear(), use.grid());
+            air.otherGrid().ifPresent(g -> addGrid(lines, g, result.input().baseYear(), false));
             return lines;
         }
 
-        private static void addGrid(List<Line> lines, GridPath grid, int baseYear) {
+        private static void addGrid(List<Line> lines, GridPath grid, int baseYear, boolean used) {
             String name = grid.region().isEmpty() ? "power plants" : "power plants, " + grid.region();
             grid.points().forEach(p -> add(lines, name + ", " + grid.basis().label() + " " + (baseYear + p.year()),
-                    "energy generated", p.rates()));
+                    "energy generated", p.rates(), used));
         }
 
-        private static void add(List<Line> lines, String group, String cause, EmissionRates rates) {
+        private static void add(List<Line> lines, String group, String cause, EmissionRates rates, boolean used) {
             for (Pollutant pollutant : Pollutant.values()) {
                 if (rates.answersFor(pollutant)) {
-                    lines.add(new Line(group, cause, pollutant, rates.factor(pollutant)));
+                    lines.add(new Line(group, cause, pollutant, rates.factor(pollutant), used));
                 }
             }
         }
@@ -99,6 +102,7 @@ final class FactorTable {
                 .number("value_us", "Factor, US customary", ColumnUnit.OF_LINE, "The same in US customary units.",
                         r -> r.shown(UnitSystem.US))
                 .text("unit_us", "US unit", "Unit of the factor in US customary units.", r -> r.symbol(UnitSystem.US))
+                .text("used", "Took part", "Whether it took part in the emissions of a plan: yes or no.", r -> r.used() ? "yes" : "no")
                 .text("region", "Region", "Where the factor holds, if that was said.", r -> of(r, f -> f.origin().region()))
                 .text("quality", "Quality", "Measured, quoted, published, assumed, default, placeholder, no source given, or not known.",
                         Line::quality)

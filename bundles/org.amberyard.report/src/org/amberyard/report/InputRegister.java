@@ -1,12 +1,14 @@
 package org.amberyard.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
@@ -25,6 +27,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * else that nothing is known of it.
  */
 public final class InputRegister {
+    /** Stands for the quality of what is no value but was noted of an element. */
+    private static final String REMARK = "remark";
     private static final int LONGEST_TEXT = 1000;
     private static final int SHOWN_OF_LONG = 60;
 
@@ -55,7 +59,7 @@ public final class InputRegister {
                 text("field", "Input", "Label of the input."),
                 text("value", "Value", "Its value in the units of the study."),
                 text("unit", "Unit", "Unit of the value."),
-                text("quality", "Quality", "Measured, quoted, published, assumed, placeholder, default, or no source given."),
+                text("quality", "Quality", "Measured, quoted, published, assumed, placeholder, default, or no source given; a remark where it is a note on the element."),
                 text("source", "Source", "Citation that was noted, or the source of the default."),
                 text("date", "Date", "Date of the source."));
     }
@@ -69,6 +73,10 @@ public final class InputRegister {
             if (isInput(field)) {
                 rows.add(row(element, field));
             }
+        }
+        if (element instanceof Sourced noted && noted.getNote() != null && !noted.getNote().isBlank()) {
+            rows.add(Arrays.asList(ElementNames.withKind(element), FieldInfo.of(CommonPackage.Literals.SOURCED__NOTE).label(),
+                    brief(noted.getNote()), "", REMARK, "", null));
         }
     }
 

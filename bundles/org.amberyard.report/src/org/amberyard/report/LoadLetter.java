@@ -18,9 +18,8 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.LastYears.LastYear;
 
-/** What a utility asks for before it connects a plan's charging, with gaps where the study does not know. */
+/** What a utility asks for of a plan's charging before it connects it, as far as results tell it. */
 final class LoadLetter {
-    private static final String UNKNOWN = "to be filled in";
     private static final String STUDY = "study";
     private static final String COMPUTED = "computed by the study";
     private static final String KW = "kW";
@@ -41,7 +40,7 @@ final class LoadLetter {
         return new TableDefinition<>("load_letter", "Load letter to the utility", r -> all(r, years))
                 .text("plan", "Plan", "Name of the plan.", Item::plan)
                 .text("item", "Item", "What the utility asks for.", Item::item)
-                .text("value", "Value", "What the study says; “" + UNKNOWN + "” where it does not know.", Item::value)
+                .text("value", "Value", "What the study says.", Item::value)
                 .text("unit", "Unit of the value", "Unit of the value.", Item::unit)
                 .text("source", "Source", "Where the value comes from.", Item::source);
     }
@@ -71,9 +70,6 @@ final class LoadLetter {
 
     private void addCustomer() {
         add("Customer and site", study().name(), "", STUDY);
-        for (String item : List.of("Service address", "Account number", "Meter number", "Contact")) {
-            add(item, UNKNOWN, "", "");
-        }
     }
 
     private void addService() {

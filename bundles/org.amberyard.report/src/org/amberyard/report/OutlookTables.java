@@ -1,6 +1,5 @@
 package org.amberyard.report;
 
-import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;

@@ -1,18 +1,14 @@
 package org.amberyard.report;
 
 import java.io.BufferedOutputStream;
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.core.whatif.Block;
-import org.amberyard.core.whatif.BlockSink;
 
 /**
  * Writes rows of a sweep column by column in blocks, so that programs read them fast. All numbers are little-endian. The file
@@ -21,15 +17,23 @@ import org.amberyard.core.whatif.BlockSink;
  * numbers. Rows are in the order of the draws, from draw 0 on. A block of no rows and the number of all rows (64-bit integer) end
  * the file; without them it was broken off.
  */
-public final class SweepColumns implements BlockSink, Closeable {
+final class SweepColumns implements SweepRows {
     private static final String MARK = "AMBCOLS2";
 
     private final OutputStream out;
     private long rows;
 
-    /** Begins a file. */
-    public SweepColumns(Path file, List<String> columns) throws IOException {
-        out = new BufferedOutputStream(Files.newOutputStream(file));
+    /**
+     * @param file where rows are written
+     * @param before rows that stand there already
+     */
+    SweepColumns(OutputStream file, long before) {
+        out = new BufferedOutputStream(file);
+        rows = before;
+    }
+
+    @Override
+    public void begin(List<String> columns) throws IOException {
         out.write(MARK.getBytes(StandardCharsets.US_ASCII));
         write(columns.size());
         for (String column : columns) {
@@ -60,14 +64,15 @@ public final class SweepColumns implements BlockSink, Closeable {
         }
     }
 
-    /** Ends the file after its last row. */
-    public void end() throws IOException {
-        write(0);
-        out.write(ByteBuffer.allocate(Long.BYTES).order(ByteOrder.LITTLE_ENDIAN).putLong(rows).array());
+    @Override
+    public void flush() throws IOException {
+        out.flush();
     }
 
     @Override
-    public void close() throws IOException {
-        out.close();
+    public void end() throws IOException {
+        write(0);
+        out.write(ByteBuffer.allocate(Long.BYTES).order(ByteOrder.LITTLE_ENDIAN).putLong(rows).array());
+        out.flush();
     }
 }

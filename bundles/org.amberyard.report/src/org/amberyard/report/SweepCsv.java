@@ -1,23 +1,25 @@
 package org.amberyard.report;
 
-import java.io.Closeable;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.core.whatif.Block;
-import org.amberyard.core.whatif.BlockSink;
 
 /** Writes rows of a sweep as comma-separated values as they come; numbers in full. */
-public final class SweepCsv implements BlockSink, Closeable {
+final class SweepCsv implements SweepRows {
     private final Writer out;
 
-    /** Begins a file with a header line. */
-    public SweepCsv(Path file, List<String> columns) throws IOException {
-        out = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
+    SweepCsv(OutputStream file) {
+        out = new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public void begin(List<String> columns) throws IOException {
         out.write("Draw");
         for (String column : columns) {
             out.write(",\"" + column.replace("\"", "\"\"") + "\"");
@@ -45,7 +47,12 @@ public final class SweepCsv implements BlockSink, Closeable {
     }
 
     @Override
-    public void close() throws IOException {
-        out.close();
+    public void flush() throws IOException {
+        out.flush();
+    }
+
+    @Override
+    public void end() throws IOException {
+        out.flush();
     }
 }

@@ -1,6 +1,5 @@
 package org.amberyard.report;
 
-import java.time.Month;
 import java.util.OptionalDouble;
 import org.amberyard.core.units.MonthNames;
 import org.amberyard.core.units.Unit;

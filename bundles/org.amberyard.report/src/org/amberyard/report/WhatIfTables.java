@@ -1,15 +1,25 @@
 package org.amberyard.report;
 
+import static org.amberyard.report.WhatIfColumns.number;
+import static org.amberyard.report.WhatIfColumns.percent;
+import static org.amberyard.report.WhatIfColumns.share;
+import static org.amberyard.report.WhatIfColumns.text;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.Scenarios;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.VarianceShares;
+import org.amberyard.core.variants.VariedInputs;
+import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Band;
-import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.BudgetRisk;
 import org.amberyard.core.whatif.Grid;
 import org.amberyard.core.whatif.SobolIndices;
@@ -17,14 +27,6 @@ import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.report.ResultColumn.Type;
 import org.amberyard.report.ResultRows.OfPlan;
-import org.amberyard.core.variants.AllTogether;
-import org.amberyard.core.variants.BreakEvenLine;
-import org.amberyard.core.variants.OneAtATime;
-import org.amberyard.core.variants.Scenarios;
-import org.amberyard.core.variants.TwoTogether;
-import org.amberyard.core.variants.VarianceShares;
-import org.amberyard.core.variants.VariedInputs;
-import org.amberyard.core.variants.WhatIfResults;
 
 /**
  * Tables of a what-if. Savings are the present cost of the baseline less that of a plan. Columns of inputs hold what is drawn: a
@@ -53,8 +55,9 @@ public final class WhatIfTables {
         results.scenarios().map(tables::scenarios).ifPresent(made::add);
         results.all().map(tables::summary).ifPresent(made::add);
         results.all().map(tables::appropriations).ifPresent(made::add);
+        made.addAll(DrawTables.of(results));
         results.shares().map(tables::varianceShares).ifPresent(made::add);
-        results.breakEven().map(tables::breakEven).ifPresent(made::add);
+        made.addAll(BreakEvenTables.of(results));
         return made;
     }
 
@@ -69,15 +72,15 @@ public final class WhatIfTables {
         for (int plan : others()) {
             Tornado tornado = run.saving(plan, base.input().baseline());
             for (Tornado.Bar bar : tornado.bars()) {
-                rows.add(List.of(name(plan), whatIf.names().get(bar.input()),
-                        whatIf.words(bar.input(), run.spread(bar.input()).low()),
-                        whatIf.words(bar.input(), run.spread(bar.input()).high()), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
+                rows.add(List.of(name(plan), whatIf.name(bar.input()), run.words(whatIf, bar.input(), true),
+                        run.words(whatIf, bar.input(), false), bar.atLow(), tornado.base(), bar.atHigh(), bar.swing()));
             }
             rows.add(Arrays.asList(name(plan), "all together, beyond the sum of the single ones", "all low", "all high",
                     tornado.lowInteraction(), null, tornado.highInteraction(), null));
         }
         return new ResultTable("tornado", "What each uncertain input does by itself", List.of(text("plan", "Plan", "Name of the plan."),
-                text("input", "Input", "Uncertain input; the last row tells what is left when all are low or high together."),
+                text("input", "Input", "Uncertain input, or group of inputs that are all low or "
+                        + "all high together; the last row tells what is left when all are low or high together."),
                 text("low", "Low", "What one in ten stays below; the first choice of a list."),
                 text("high", "High", "What one in ten exceeds; the last choice of a list."),
                 amount("saving_low", "Saving at low", "Present cost of the baseline less that of the plan."),
@@ -99,29 +102,6 @@ public final class WhatIfTables {
                 text("input", "Input", "Uncertain input."), text("driving", "Driving", "Energy of the buses on their routes."),
                 text("plan", "Plan", "The fleet over the years, packs and upkeep."),
                 text("charging", "Charging", "Schedules and bills of the yard."), text("prices", "Prices", "Costs at their prices.")), rows);
-    }
-
-    /** Where plans cost as much as the baseline. */
-    private ResultTable breakEven(BreakEvenLine run) {
-        List<List<Object>> rows = new ArrayList<>();
-        for (int plan : others()) {
-            for (BreakEvenCurve point : run.plans().get(plan)) {
-                for (BreakEven.Stretch stretch : point.at().stretches()) {
-                    rows.add(List.of(name(plan), point.other(), stretch.from(), stretch.to(), switch (stretch.cheaper()) {
-                        case PLAN -> "the plan";
-                        case OTHER -> "the baseline";
-                        case NEITHER -> "neither";
-                    }, run.missed().savings().get(plan)));
-                }
-            }
-        }
-        String first = whatIf.names().get(run.first());
-        return new ResultTable("what_if_break_even", "Where plans cost the same", List.of(text("plan", "Plan", "Name of the plan."),
-                number("other", whatIf.names().get(run.second()), "Value of the second input."),
-                number("from", first + " from", "Lower end of a range of the first input."), number("to", first + " to", "Its upper end."),
-                text("cheaper", "Cheaper", "What costs less in the range."),
-                amount("fit_error", "Error of the fit", "By how much the difference of the costs is missed that is read off a fitted surface, "
-                        + "root mean square; 0 where it is evaluated.")), rows);
     }
 
     /** Plans over all draws. */
@@ -189,11 +169,17 @@ public final class WhatIfTables {
                 rows.add(List.of(name(plan), run.groups().get(group), percent(first.value()), percent(first.low()), percent(first.high()),
                         percent(total.value()), percent(total.low()), percent(total.high()), run.missed().savings().get(plan)));
             }
+            List<Integer> deciding = VarianceShares.deciding(shares);
+            if (!deciding.isEmpty()) {
+                rows.add(Arrays.asList(name(plan), run.explained(shares), percent(VarianceShares.together(shares, deciding)), null, null,
+                        null, null, null, run.missed().savings().get(plan)));
+            }
         }
         return new ResultTable("variance_shares", "What explains the variance of the savings", List.of(
-                text("plan", "Plan", "Name of the plan."), text("input", "Input", "Uncertain input; correlated ones stand together."),
+                text("plan", "Plan", "Name of the plan."), text("input", "Input", "Uncertain input; those of a group, and "
+                        + "correlated ones, stand together. The last row adds up those that explain a twentieth or more by themselves."),
                 share("first", "By itself", "Share of the variance that it explains by itself (Sobol index of the first order)."),
-                share("first_low", "Likely from", "Lower end of its 95 % interval (bootstrap)."), share("first_high", "Likely to", "Upper end."),
+                share("first_low", "Likely from", "Lower end of its 95 % interval, " + run.intervals() + "."), share("first_high", "Likely to", "Upper end."),
                 share("total", "With others", "Share that it explains by itself and together with others (total index)."),
                 share("total_low", "With others, from", "Lower end of its interval."),
                 share("total_high", "With others, to", "Upper end."),
@@ -245,22 +231,6 @@ public final class WhatIfTables {
 
     private List<Integer> others() {
         return WhyTables.others(base).stream().map(OfPlan::index).toList();
-    }
-
-    private static Double percent(Double share) {
-        return share == null ? null : 100 * share;
-    }
-
-    private static ResultColumn text(String name, String label, String meaning) {
-        return new ResultColumn(name, label, "", Type.TEXT, meaning);
-    }
-
-    private static ResultColumn number(String name, String label, String meaning) {
-        return new ResultColumn(name, label, "", Type.NUMBER, meaning);
-    }
-
-    private static ResultColumn share(String name, String label, String meaning) {
-        return new ResultColumn(name, label, "%", Type.NUMBER, meaning);
     }
 
     private ResultColumn amount(String name, String label, String meaning) {

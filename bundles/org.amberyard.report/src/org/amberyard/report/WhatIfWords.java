@@ -65,7 +65,8 @@ public final class WhatIfWords {
         List<String> named = VarianceShares.deciding(of).stream()
                 .map(g -> shares.groups().get(g) + " (" + about(of.first().get(g)) + ")").toList();
         return named.isEmpty() ? "No single input explains a twentieth of the variance of its saving."
-                : "What its saving comes to is decided by " + String.join(", ", named) + ": shares of the variance that each explains by itself.";
+                : shares.explained(of) + " of its saving. What it comes to is decided by " + String.join(", ", named)
+                        + ": shares that each explains by itself.";
     }
 
     private static String about(Band share) {

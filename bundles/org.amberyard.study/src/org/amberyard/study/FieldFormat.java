@@ -1,10 +1,12 @@
 package org.amberyard.study;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
@@ -36,6 +38,7 @@ public final class FieldFormat {
     private final UnitSystem system;
     private final String currency;
     private final NumberText numbers;
+    private final Locale locale;
 
     private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale, ModelWords words) {
         this.feature = feature;
@@ -46,6 +49,7 @@ public final class FieldFormat {
         this.system = system;
         this.currency = currency;
         this.numbers = new NumberText(locale);
+        this.locale = locale;
     }
 
     /** Format of a field in a study's units, in English and with a point for the decimals wherever the program runs. */
@@ -99,6 +103,23 @@ public final class FieldFormat {
         return value instanceof EObject element ? ElementNames.of(element) : value.toString();
     }
 
+    /**
+     * Text of a value for files that are read back: as {@link #text}, but of as many digits as the value needs. Reading it gives the same value,
+     * but for the last bit of some numbers of which no figure in the unit is read as just them.
+     */
+    public String exactText(Object value) {
+        String text = text(value);
+        if (!(value instanceof Double number) || !Double.isFinite(number)) {
+            return text;
+        }
+        if (numbers.parse(text).filter(n -> unit.store(n, system) == number).isPresent()) {
+            return text;
+        }
+        double figure = unit.show(number, system);
+        return numbers.exactText(DoubleStream.of(figure, Math.nextUp(figure), Math.nextDown(figure)).filter(f -> unit.store(f, system) == number)
+                .findFirst().orElse(figure));
+    }
+
     /** The names in a text of a field that holds several elements. */
     public static List<String> names(String text) {
         return Arrays.stream(text.split(BETWEEN_NAMES)).map(String::strip).filter(n -> !n.isEmpty()).toList();
@@ -135,7 +156,12 @@ public final class FieldFormat {
         if (java == Double.class && text.isEmpty()) {
             return null;
         }
-        return java == double.class || java == Double.class ? (Object) parseNumber(text) : text;
+        return java == double.class || java == Double.class ? (Object) parseNumber(text) : parseText(text);
+    }
+
+    /** A text that is no date stays as it is; whether its field takes it is for validation to say. */
+    private String parseText(String text) {
+        return DateText.isDate(feature) ? DateText.date(text, locale).map(LocalDate::toString).orElse(text) : text;
     }
 
     private Enumerator parseChoice(EEnum choices, String text) throws FieldFormatException {

@@ -1,6 +1,7 @@
 package org.amberyard.study;
 
 import java.util.Comparator;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -19,14 +20,14 @@ import org.eclipse.emf.ecore.EAttribute;
 
 /** Compiles the power plants: the region that was chosen, on each basis that has factors. */
 final class GridCompiler {
-    private static final Map<Pollutant, EAttribute> FIELDS = new EnumMap<>(Map.of(
+    private static final Map<Pollutant, EAttribute> FIELDS = Collections.unmodifiableMap(new EnumMap<>(Map.of(
             Pollutant.CO2E, AirPackage.Literals.GRID_EMISSION__CO2E_KG_PER_KWH,
             Pollutant.CO2, AirPackage.Literals.GRID_EMISSION__CO2_KG_PER_KWH,
             Pollutant.CH4, AirPackage.Literals.GRID_EMISSION__CH4_GPER_KWH,
             Pollutant.N2O, AirPackage.Literals.GRID_EMISSION__N2O_GPER_KWH,
             Pollutant.NOX, AirPackage.Literals.GRID_EMISSION__NOX_GPER_KWH,
             Pollutant.SO2, AirPackage.Literals.GRID_EMISSION__SO2_GPER_KWH,
-            Pollutant.PM25, AirPackage.Literals.GRID_EMISSION__PM25_GPER_KWH));
+            Pollutant.PM25, AirPackage.Literals.GRID_EMISSION__PM25_GPER_KWH)));
 
     private final EmissionFactors factors;
     private final int baseYear;

@@ -36,6 +36,11 @@ public final class NumberText {
         return format.format(new BigDecimal(number).round(DIGITS));
     }
 
+    /** A number of as many digits as tell it from all others, without groups. */
+    String exactText(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString().replace('.', symbols.getDecimalSeparator());
+    }
+
     /** What was typed; empty when it is no number or could be read in two ways. */
     public Optional<Double> parse(String typed) {
         String text = typed.replaceAll("[\\s\\u00a0\\u202f]", "").replace("\u2212", "-");

@@ -1,6 +1,5 @@
 package org.amberyard.study;
 
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
@@ -10,6 +11,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /** Figures for sentences: rounded for reading, in a study's units. */
 public final class RoundedText {
     private static final MathContext DIGITS = new MathContext(3);
+    private static final int SHOWN_DIGITS = 5;
 
     private final Study study;
 
@@ -23,6 +25,27 @@ public final class RoundedText {
         Unit unit = Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE);
         BigDecimal shown = BigDecimal.valueOf(unit.show(value, StudyUnits.of(study))).round(DIGITS);
         return FieldFormat.of(field, study).textWithUnit(unit.store(shown.doubleValue(), StudyUnits.of(study)));
+    }
+
+    /**
+     * A value as its field shows it, with its unit: numbers of a handful of digits whose whole parts are never rounded away, anything else as it
+     * is; blank for a missing one.
+     */
+    public String shown(EStructuralFeature field, Object value) {
+        return FieldFormat.of(field, study).textWithUnit(value instanceof Double number ? readable(field, number) : value);
+    }
+
+    /** The stored value whose shown figure has a handful of digits: a converted 29.9338 km reads 18.6 mi, not 18.59998757. */
+    public double readable(EStructuralFeature field, double stored) {
+        Unit unit = Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE);
+        double figure = unit.show(stored, StudyUnits.of(study));
+        if (!Double.isFinite(figure) || figure == 0) {
+            return stored;
+        }
+        BigDecimal exact = BigDecimal.valueOf(figure);
+        BigDecimal read = exact.precision() - exact.scale() >= SHOWN_DIGITS ? exact.setScale(0, RoundingMode.HALF_UP)
+                : exact.round(new MathContext(SHOWN_DIGITS));
+        return unit.store(read.doubleValue(), StudyUnits.of(study));
     }
 
     /** A share as a percentage to three digits. */

@@ -19,6 +19,10 @@ final class StepFunding {
         return List.copyOf(step.getProgrammes());
     }
 
+    static List<Programme> of(PortPurchase step) {
+        return List.copyOf(step.getProgrammes());
+    }
+
     static void set(Replacement step, List<Programme> programmes) {
         ECollections.setEList(step.getProgrammes(), programmes);
     }

@@ -11,8 +11,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.workbench.documents.DocumentsDialog;
+import org.amberyard.workbench.documents.SubmissionDialog;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
 import org.eclipse.core.commands.common.CommandException;
@@ -43,7 +43,7 @@ class DocumentsTest {
     private static Shell open(OpenStudy study, Path into) {
         study.session().choices().choose(Kind.PLAN, new Chosen("Rebate buses only", 2));
         DocumentsDialog dialog = new DocumentsDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.result(),
-                StudyFacts.of(study.session().study()), Optional.empty(), study.session().choices(), () -> Optional.of(into));
+                study.session().study(), Optional.empty(), study.session().choices(), () -> Optional.of(into));
         dialog.setBlockOnOpen(false);
         dialog.open();
         return dialog.getShell();
@@ -99,6 +99,41 @@ class DocumentsTest {
         assertTrue(page.contains("Rebate buses only"));
         assertTrue(page.indexOf("T2a. New vehicles") < page.indexOf("T1a. Vehicles replaced"), "in the order chosen");
         assertFalse(page.contains("T3. Ports"));
+    }
+
+    @Test
+    void aSubmissionIsFrozenIntoANewFolder(Display display) throws IOException {
+        Path into = folder.resolve("submission");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Shell shell = display.syncCall(() -> {
+                Shell opened = open(study, into);
+                toggle(opened, "Justification", "Load letter", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
+                press(opened, "Freeze");
+                return opened;
+            });
+            study.await(() -> says(shell, "Written: 6 files"));
+            display.syncExec(shell::close);
+        }
+        assertEquals(List.of("about.txt", "board-memo.html", "figures.json", "inputs.csv", "manifest.sha256", "study.amberyard"),
+                files(into));
+    }
+
+    @Test
+    void theStudyIsComparedWithASubmission(Display display) throws IOException {
+        Path into = folder.resolve("none");
+        Files.createDirectory(into);
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Shell shell = display.syncCall(() -> {
+                SubmissionDialog dialog = new SubmissionDialog(OpenStudy.page().getWorkbenchWindow().getShell(), into,
+                        study.session().study(), study.result());
+                dialog.setBlockOnOpen(false);
+                dialog.open();
+                return dialog.getShell();
+            });
+            study.await(() -> View.all(shell, Text.class).get(0).getText().endsWith(
+                    "there is no manifest.sha256: it is no folder of a frozen submission"));
+            display.syncExec(shell::close);
+        }
     }
 
     @ParameterizedTest

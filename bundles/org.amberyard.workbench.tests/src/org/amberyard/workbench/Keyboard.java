@@ -33,6 +33,13 @@ final class Keyboard {
         hold(modifier, '\0', keyCode);
     }
 
+    /** Presses a key while two others are held. */
+    void hold(int first, int second, char key) {
+        events.post(key(SWT.KeyDown, '\0', first));
+        hold(second, key, 0);
+        events.postAndAwait(key(SWT.KeyUp, '\0', first));
+    }
+
     private void hold(int modifier, char character, int keyCode) {
         events.post(key(SWT.KeyDown, '\0', modifier));
         press(character, keyCode);

@@ -29,7 +29,7 @@ class MessagesTest {
             "Amberyard {0}");
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ".begin", ".charts", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",
+    @ValueSource(strings = {"", ".begin", ".charts", ".columns", ".compare", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",
         ".plan", ".session", ".sheets", ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");

@@ -2,7 +2,6 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,35 +9,26 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.Plan;
-import org.amberyard.model.plans.PlansPackage;
-import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
-import org.amberyard.workbench.plan.FillPlan;
-import org.amberyard.workbench.plan.LevelPlan;
 import org.amberyard.workbench.plan.PlanActions;
-import org.eclipse.emf.edit.command.SetCommand;
-import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.jface.action.SubStatusLineManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.junit.jupiter.api.Test;
@@ -58,7 +48,7 @@ class PlanGridTest {
         return year - 2026 + FIRST_YEAR_COLUMN;
     }
 
-    private static Plan plan(OpenStudy study) {
+    static Plan plan(OpenStudy study) {
         return study.study().getPlans().get(1);
     }
 
@@ -316,74 +306,6 @@ class PlanGridTest {
     }
 
     @Test
-    void aRuleFillsThePlanInOneStep(Display display) throws IOException {
-        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            show(study);
-            List<String> before = plan(study).getReplacements().stream().map(Replacement::toString).toList();
-            int ports = plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum();
-            display.asyncExec(() -> FillPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session()));
-            study.await(() -> dialog(display).isPresent());
-            display.syncExec(() -> {
-                Shell shell = dialog(display).orElseThrow();
-                assertTrue(words(shell).contains("Programme Clean Fleet Fund pays for "), words(shell));
-                choose(shell, "none");
-                assertTrue(words(shell).contains("No programme pays, as none is chosen; of the steps that go, "), words(shell));
-                choose(shell, "all by the last year, evenly");
-                choose(shell, "AC 19.2 kW");
-                choose(shell, "2030");
-                assertTrue(all(shell, Text.class).findFirst().orElseThrow().getText()
-                        .startsWith("14 buses are replaced: 4 in 2027, 3 in 2028, 4 in 2029, 3 in 2030."), words(shell));
-                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
-            });
-            study.await(() -> dialog(display).isEmpty());
-
-            assertEquals(14, plan(study).getReplacements().stream().filter(r -> r.getYear() <= 2030 && r.getNewType() != null
-                    && r.getNewType().getName().startsWith("Electric")).count());
-            assertEquals(14, plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
-            assertEquals("Filling of plan Electric in stages",
-                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
-
-            display.syncExec(() -> study.session().undo());
-
-            assertEquals(before.size(), plan(study).getReplacements().size());
-            assertEquals(ports, plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
-            assertFalse(display.syncCall(() -> study.editor().isDirty()));
-        }
-    }
-
-    @Test
-    void stepsMoveSoThatAPlanKeepsWithinItsCap(Display display) throws IOException {
-        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            show(study);
-            StudyResult earlier = study.awaitResult();
-            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), plan(study),
-                    PlansPackage.Literals.PLAN__YEARLY_CAP, 1_100_000.0)));
-            study.awaitResultAfter(earlier);
-            List<Integer> before = plan(study).getReplacements().stream().map(Replacement::getYear).toList();
-            display.asyncExec(() -> LevelPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(), plan(study)));
-            study.await(() -> levelDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
-            display.syncExec(() -> {
-                Shell shell = levelDialog(display).orElseThrow();
-                assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."), words(shell));
-                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
-            });
-            study.await(() -> levelDialog(display).isEmpty());
-
-            assertNotEquals(before, plan(study).getReplacements().stream().map(Replacement::getYear).toList());
-            assertEquals("Steps of plan Electric in stages within its cap",
-                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
-
-            display.syncExec(() -> study.session().undo());
-
-            assertEquals(before, plan(study).getReplacements().stream().map(Replacement::getYear).toList());
-        }
-    }
-
-    private static Optional<Shell> levelDialog(Display display) {
-        return display.syncCall(() -> Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Keep plan “")).findFirst());
-    }
-
-    @Test
     void aPlanIsCopiedLookedAtAndDeleted(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Grid grid = show(study);
@@ -408,27 +330,8 @@ class PlanGridTest {
         return all(grid.getParent(), Combo.class).map(Combo::getText).toList();
     }
 
-    private static Optional<Shell> dialog(Display display) {
-        return Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Fill plan “")).findFirst();
-    }
-
-    private static String words(Shell shell) {
-        return all(shell, Text.class).map(Text::getText).toList().toString();
-    }
-
-    /** Chooses a text in the last combo that offers it. */
-    private static void choose(Shell shell, String text) {
-        List<Combo> offering = all(shell, Combo.class).filter(c -> c.indexOf(text) >= 0).toList();
-        Combo combo = offering.get(offering.size() - 1);
-        combo.select(combo.indexOf(text));
-        combo.notifyListeners(SWT.Selection, new Event());
-    }
-
-    private static Button button(Shell shell, int id) {
-        return all(shell, Button.class).filter(b -> Integer.valueOf(id).equals(b.getData())).findFirst().orElseThrow();
-    }
-
-    private static <T> Stream<T> all(Control control, Class<T> kind) {
+    /** A control and all within it that are of a kind. */
+    static <T> Stream<T> all(Control control, Class<T> kind) {
         Stream<T> self = kind.isInstance(control) ? Stream.of(kind.cast(control)) : Stream.empty();
         return control instanceof Composite parent && !(control instanceof Combo)
                 ? Stream.concat(self, Arrays.stream(parent.getChildren()).flatMap(c -> all(c, kind))) : self;

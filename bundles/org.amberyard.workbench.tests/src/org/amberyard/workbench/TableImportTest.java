@@ -14,8 +14,10 @@ import java.util.stream.Stream;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.workbench.handlers.SheetReading;
+import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.sheets.TableDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -24,6 +26,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +66,7 @@ class TableImportTest {
         }
 
         String tab(int place) {
-            return display.syncCall(() -> all(TabFolder.class).get(0).getItem(place).getText());
+            return display.syncCall(() -> all(TabFolder.class).get(1).getItem(place).getText());
         }
 
         Button button() {
@@ -85,8 +88,42 @@ class TableImportTest {
         /** The first row of a tab's table. */
         List<String> row(int tab, int row) {
             return display.syncCall(() -> {
-                Table table = all(Table.class).get(1 + tab);
+                Table table = all(Table.class).get(2 + tab);
                 return IntStream.range(0, table.getColumnCount()).mapToObj(c -> table.getItem(row).getText(c)).toList();
+            });
+        }
+
+        /** The table of the cells of the sheet. */
+        Table cells() {
+            return all(Table.class).get(1);
+        }
+
+        /** Picks a problem as a click does. */
+        void pick(int problem) {
+            display.syncExec(() -> {
+                Table problems = all(Table.class).get(2);
+                problems.setSelection(problem);
+                Event event = new Event();
+                event.item = problems.getItem(problem);
+                problems.notifyListeners(SWT.Selection, event);
+            });
+        }
+
+        /** Says of a column that it is not used, by the choice in its cell. */
+        void useNothingOf(int place) {
+            display.syncExec(() -> {
+                Table columns = all(Table.class).get(0);
+                columns.setSelection(place);
+                Event click = new Event();
+                click.button = 1;
+                click.count = 1;
+                click.x = columns.getItem(place).getBounds(2).x + 4;
+                click.y = columns.getItem(place).getBounds(2).y + 4;
+                columns.notifyListeners(SWT.MouseDown, click);
+                CCombo words = all(CCombo.class).get(0);
+                words.select(0);
+                words.notifyListeners(SWT.Selection, new Event());
+                words.notifyListeners(SWT.DefaultSelection, new Event());
             });
         }
 
@@ -116,6 +153,44 @@ class TableImportTest {
             assertEquals(before, study.study().getBuses().size());
             assertEquals(odometer, study.study().getBuses().get(0).getOdometerKm());
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    /** The cell has a colour, a sign and the message; its problem leads to it. */
+    @Test
+    void cellsWithProblemsAreMarkedAndFound(Display display) throws Exception {
+        Path list = Files.writeString(folder.resolve("odd.csv"), "Our buses\nBus,Date,Odometer\nB01,2026-06-30,200000\nB01,soon,\"2,5\"\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder); Open open = Open.on(study, list)) {
+            open.await(() -> open.tab(0).equals("Problems (1)"));
+            assertEquals(0, display.syncCall(() -> open.all(TabFolder.class).get(0).getSelectionIndex()));
+            open.pick(0);
+            assertEquals(1, display.syncCall(() -> open.all(TabFolder.class).get(0).getSelectionIndex()));
+            display.syncExec(() -> {
+                TableItem row = open.cells().getItem(open.cells().getSelectionIndex());
+                assertEquals(List.of("4", "B01", "\u26a0 soon", "2,5"), IntStream.range(0, 4).mapToObj(row::getText).toList());
+                assertEquals(Palette.ERROR_WASH.color(), row.getBackground(2));
+                Event move = new Event();
+                move.x = row.getBounds(2).x + 2;
+                move.y = row.getBounds(2).y + 2;
+                open.cells().notifyListeners(SWT.MouseMove, move);
+                assertEquals("“soon” must be a date such as 2025-09-04 or 9/4/2025.", open.cells().getToolTipText());
+            });
+        }
+    }
+
+    /** What was said of columns lasts, though the dialog was left without an import. */
+    @Test
+    void correctedColumnsAreRememberedWithoutAnImport(Display display) throws Exception {
+        Path list = Files.writeString(folder.resolve("odd.csv"), "Bus,Date,Odometer,Zustand" + System.nanoTime() + "\nB01,2026-06-30,200000,1\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            for (String holds : List.of("Odometer", "(not used)")) {
+                try (Open open = Open.on(study, list)) {
+                    open.await(() -> display.syncCall(() -> open.all(Combo.class).get(1).isEnabled()));
+                    Table columns = display.syncCall(() -> open.all(Table.class).get(0));
+                    assertEquals(holds, display.syncCall(() -> columns.getItem(2).getText(2)));
+                    open.useNothingOf(2);
+                }
+            }
         }
     }
 

@@ -2,42 +2,76 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Arrays;
-import java.util.Optional;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
+import org.amberyard.workbench.preferences.Preferences;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Scale;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 
-/** Chooses a dark window and a light one again. */
+/** Makes the window dark and light again while it is open. */
 @ExtendWith(WorkbenchExtension.class)
 class ThemeTest {
 
-    @Test
-    void theThemeOfTheNextStartIsChosen(Display display) {
-        display.asyncExec(ThemeTest::choose);
-        OpenStudy.await(display, () -> dialog(display).isPresent());
-        display.syncExec(() -> dialog(display).orElseThrow().close());
-        assertEquals(Theme.DARK, display.syncCall(Theme::chosen));
-        assertEquals(Theme.LIGHT, display.syncCall(Theme::shown), "this run stays as it is");
+    @TempDir
+    private Path folder;
 
-        display.syncExec(ThemeTest::choose);
-        assertEquals(Theme.LIGHT, display.syncCall(Theme::chosen));
+    @Test
+    void theWindowAndItsChartsTurnDarkAndLightAgainAtOnce(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            View bill = View.of(study, "electricBill");
+            ChartCanvas canvas = display.syncCall(bill::canvas);
+            Color light = display.syncCall(() -> ground(bill));
+            assertEquals(Palette.PAPER.in(Theme.LIGHT), light);
+            try {
+                display.syncExec(ThemeTest::toggle);
+                assertEquals(Theme.DARK, Theme.shown());
+                assertEquals("dark", Preferences.THEME.get());
+                assertEquals(Palette.PAPER.in(Theme.DARK), display.syncCall(() -> ground(bill)));
+                study.await(() -> corner(canvas).equals(Palette.PAPER.in(Theme.DARK).getRGB()) && !canvas.isFaded());
+            } finally {
+                display.syncExec(ThemeTest::toggle);
+            }
+            assertEquals(light, display.syncCall(() -> ground(bill)));
+            study.await(() -> corner(canvas).equals(Palette.PAPER.in(Theme.LIGHT).getRGB()));
+        } finally {
+            Preferences.THEME.set("light");
+        }
     }
 
-    private static void choose() {
+    /** Ground of a part of the view that is drawn by the platform. */
+    private static Color ground(View view) {
+        return View.all(view.control(), Scale.class).get(0).getParent().getBackground();
+    }
+
+    /** Colour near the corner of what the chart's canvas paints. */
+    private static RGB corner(ChartCanvas canvas) {
+        Image image = new Image(canvas.getDisplay(), canvas.getSize().x, canvas.getSize().y);
+        GC gc = new GC(image);
+        canvas.print(gc);
+        gc.dispose();
+        RGB rgb = image.getImageData().palette.getRGB(image.getImageData().getPixel(6, 6));
+        image.dispose();
+        return rgb;
+    }
+
+    private static void toggle() {
         try {
             PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.amberyard.workbench.darkTheme", null);
         } catch (CommandException e) {
             throw new AssertionError(e);
         }
-    }
-
-    private static Optional<Shell> dialog(Display display) {
-        return Arrays.stream(display.getShells()).filter(s -> s.getText().equals("Dark window")).findFirst();
     }
 }

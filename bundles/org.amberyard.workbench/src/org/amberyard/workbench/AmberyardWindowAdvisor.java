@@ -44,6 +44,8 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void postWindowOpen() {
         Shell shell = getWindowConfigurer().getWindow().getShell();
+        // The layout that a killed process has left still has the tabs of its studies, which nothing stands behind any more.
+        getWindowConfigurer().getWindow().getActivePage().closeAllEditors(false);
         keepOnScreen(shell);
         ViewTitles.renew(getWindowConfigurer().getWindow());
         ShownPurpose.follow(getWindowConfigurer().getWindow());
@@ -51,6 +53,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));
+        StartupTime.tell(shell);
         // The window is on the screen before anything asks a question.
         shell.getDisplay().asyncExec(() -> openFirstStudy(shell));
     }

@@ -2,6 +2,8 @@ package org.amberyard.workbench;
 
 import java.io.IOException;
 import org.amberyard.workbench.language.Language;
+import org.amberyard.workbench.look.Theme;
+import org.amberyard.workbench.preferences.NumberFormats;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
@@ -24,6 +26,8 @@ public final class Application implements IApplication {
                 MessageDialog.openInformation(null, Messages.Window_title, Messages.Application_running);
                 return EXIT_OK;
             }
+            NumberFormats.use();
+            Theme.begin();
             int result = PlatformUI.createAndRunWorkbench(display, new AmberyardWorkbenchAdvisor());
             return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {

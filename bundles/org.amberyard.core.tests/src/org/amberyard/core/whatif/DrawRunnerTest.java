@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -69,6 +73,22 @@ class DrawRunnerTest {
         assertEquals(Reason.COMPLETE, DrawRunner.run(settings.from(end.draws()), check -> DrawRunnerTest::costs, kept,
                 Progress.NONE).reason());
         assertArrayEquals(run(settings), kept.column(1), 0);
+    }
+
+    /** What a draw does in parallel by itself does not go to threads beyond those of the run. */
+    @Test
+    void noOtherThreadIsBusy() throws Exception {
+        Set<String> names = ConcurrentHashMap.newKeySet();
+        DrawRunner.run(new RunSettings(0, 60, 5, 2, 2), check -> (draw, results) -> results[0] = IntStream.range(0, 2000).parallel()
+                .peek(i -> names.add(Thread.currentThread().getName())).mapToDouble(i -> Math.sqrt(i + draw)).sum(), block -> false, Progress.NONE);
+        assertTrue(names.size() <= 2 && names.stream().allMatch(n -> n.startsWith("draws-")), names.toString());
+        names.clear();
+        assertEquals(1999 * 1000, OwnThreads.run(1, () -> IntStream.range(0, 2000).parallel()
+                .peek(i -> names.add(Thread.currentThread().getName())).sum()));
+        assertEquals(Set.of("work-1"), names);
+        assertThrows(IOException.class, () -> OwnThreads.run(1, () -> {
+            throw new IOException("as it was thrown");
+        }));
     }
 
     /** A draw that takes long asks whether it is still wanted. */

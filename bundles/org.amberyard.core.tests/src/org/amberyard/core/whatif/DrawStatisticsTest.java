@@ -100,4 +100,18 @@ class DrawStatisticsTest {
         assertTrue(last.standardError() < Moments.of(sums).standardError() / 10);
         assertEquals(1, Convergence.of(sums, 1, 1024).get(3).standardError() / Moments.of(sums).standardError(), 1e-3);
     }
+
+    /** In the first draw both are the cheapest, in the second and the third one each. */
+    @Test
+    void plansThatCostTheSameAreBothTheBest() {
+        PlanDraws plans = PlanDraws.of(new double[] {1, 2, 5}, new double[] {1, 3, 4}, new double[] {9, 9, 9});
+        assertEquals(List.of(2L, 2L, 0L), List.of(plans.best(0).hits(), plans.best(1).hits(), plans.best(2).hits()));
+    }
+
+    @Test
+    void barsCountWhatLiesInThem() {
+        assertEquals(List.of(new Histogram.Bar(0, 1, 2), new Histogram.Bar(1, 2, 1), new Histogram.Bar(2, 3, 2)),
+                Histogram.of(new double[] {0, 0.5, 1, 2.5, 3, 7}, 0, 3, 3));
+        assertEquals(List.of(new Histogram.Bar(4, 4, 2)), Histogram.of(new double[] {4, 4}, 4, 4, 10));
+    }
 }

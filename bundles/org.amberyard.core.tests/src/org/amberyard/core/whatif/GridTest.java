@@ -84,18 +84,4 @@ class GridTest {
         assertEquals(2, lines((x, y) -> x == 2 && y == 2 ? Double.NaN : x + y - 3.9, 0, 4, 5).size());
         assertEquals(List.of(), lines((x, y) -> 1, 0, 4, 5));
     }
-
-    /** Price p and miles m at which 0.3 m = 1000 − 20 p: every point put back in gives no difference. */
-    @Test
-    void breakEvenCurvePutBack() {
-        DoubleBinaryOperator difference = (p, m) -> 1000 - 20 * p * p - 0.3 * m;
-        List<BreakEvenCurve> curve = BreakEvenCurve.of(difference, new BreakEvenCurve.Range(0, 10, 20, 1e-9),
-                Grid.steps(0, 3000, 7));
-        assertEquals(7, curve.size());
-        for (BreakEvenCurve point : curve) {
-            assertEquals(1, point.at().values().size());
-            assertEquals(0, difference.applyAsDouble(point.at().values().get(0), point.other()), 1e-8);
-        }
-        assertThrows(IllegalArgumentException.class, () -> new BreakEvenCurve.Range(3, 2, 20, 0));
-    }
 }

@@ -25,12 +25,12 @@ public record TaperCurve(double fullKw, double leastKw, double taperFromShare, d
     }
 
     /** Fall of the power with the state of charge in the taper, kW. */
-    private double kwPerShare() {
+    double kwPerShare() {
         return fullKw > leastKw ? (fullKw - leastKw) / (1 - taperFromShare) : 0;
     }
 
     /** State of charge at which the acceptance falls to a power; full where it never does. */
-    private double taperBeginsAt(double kw) {
+    double taperBeginsAt(double kw) {
         return kw <= leastKw ? 1 : 1 - (kw - leastKw) / kwPerShare();
     }
 
@@ -84,7 +84,8 @@ public record TaperCurve(double fullKw, double leastKw, double taperFromShare, d
         return endShare <= taperShare ? constantHours : constantHours + taperHours(taperShare, endShare);
     }
 
-    private double taperHours(double startShare, double endShare) {
+    /** Hours in the taper from one state of charge to a higher one. */
+    double taperHours(double startShare, double endShare) {
         return usableKwh / kwPerShare() * Math.log(acceptanceKw(startShare) / acceptanceKw(endShare));
     }
 
@@ -96,18 +97,17 @@ public record TaperCurve(double fullKw, double leastKw, double taperFromShare, d
      * @param hours time, h
      */
     public double startShare(double endShare, double kw, double hours) {
-        double constantKw = Math.min(kw, fullKw);
-        if (!(constantKw > 0)) {
-            return endShare;
-        }
-        double taperShare = taperBeginsAt(constantKw);
-        double taperHours = endShare > taperShare ? taperHours(taperShare, endShare) : 0;
-        if (hours >= taperHours) {
-            return Math.min(endShare, taperShare) - constantKw * (hours - taperHours) / usableKwh;
-        }
-        double endKw = acceptanceKw(endShare);
-        double startKw = endKw * Math.exp(kwPerShare() * hours / usableKwh);
-        return endShare - (startKw - endKw) / kwPerShare();
+        return leastCharge(endShare, kw).share(hours);
+    }
+
+    /**
+     * The least charge that suffices for a state of charge, to be asked for many times.
+     *
+     * @param endShare state of charge at the end
+     * @param kw power that can be brought into the battery, kW
+     */
+    public LeastCharge leastCharge(double endShare, double kw) {
+        return new LeastCharge(this, endShare, kw);
     }
 
     /**

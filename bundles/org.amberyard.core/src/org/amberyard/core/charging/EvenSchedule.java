@@ -22,9 +22,9 @@ final class EvenSchedule {
     private final double[] roomKwh;
     private final double tolerance;
 
-    private EvenSchedule(StretchProblem problem, MonthProblem month, double[] levelsKw) {
+    private EvenSchedule(StretchProblem problem, ReducedStretch stretch, MonthProblem month, double[] levelsKw) {
         this.problem = problem;
-        stretch = ReducedStretch.of(problem);
+        this.stretch = stretch;
         StretchFlow levels = new StretchFlow(problem, stretch, month.siteLimitKw(), levelsKw.length);
         flow = levels.flow();
         double[] powerKwh = powerKwh();
@@ -44,13 +44,15 @@ final class EvenSchedule {
         return powerKwh;
     }
 
-    /** Schedules the stretches of a month, kW by session and step. */
-    static List<double[][]> of(MonthProblem month, double[] levelsKw) {
+    /** Schedules the stretches of a month, kW by session and step; the prices of its demands make no difference. */
+    static List<double[][]> of(DeliverableMonth month, double[] levelsKw) {
         double[] slackKw = levelsKw.clone();
         for (int charge = 0; charge < slackKw.length; charge++) {
             slackKw[charge] += SLACK_KW;
         }
-        return month.stretches().stream().map(stretch -> new EvenSchedule(stretch, month, slackKw).kw()).toList();
+        MonthProblem problem = month.problem();
+        return IntStream.range(0, month.flows().size()).mapToObj(place -> new EvenSchedule(problem.stretches().get(place),
+                month.flows().get(place).stretch(), problem, slackKw).kw()).toList();
     }
 
     private double[][] kw() {

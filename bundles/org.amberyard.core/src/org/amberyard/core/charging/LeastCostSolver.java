@@ -47,7 +47,7 @@ public final class LeastCostSolver {
     /** The cheapest schedule within demand levels, billed at demand prices and floors. */
     MonthSchedule schedule(double[] demandPrices, double[] demandFloorsKw, double[] levelsKw) {
         MonthProblem asked = month.problem().with(demandPrices, demandFloorsKw);
-        return MonthSchedule.of(asked, EvenSchedule.of(asked, levelsKw));
+        return MonthSchedule.of(asked, EvenSchedule.of(month, levelsKw));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.amberyard.core.charging;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.amberyard.core.battery.LeastCharge;
 import org.amberyard.core.battery.TaperCurve;
 
 /**
@@ -82,8 +83,9 @@ final class PlugSession {
     private double takenKw(int step) {
         double beginMin = Math.max(at.fromMin(), step * grid.stepMin());
         double endMin = Math.min(at.chargeToMin(), (step + 1) * grid.stepMin());
-        double least = curve.startShare(endShare, batteryKw, (at.chargeToMin() - beginMin) / 60);
-        double after = least >= startShare ? curve.startShare(endShare, batteryKw, (at.chargeToMin() - endMin) / 60)
+        LeastCharge toLeave = curve.leastCharge(endShare, batteryKw);
+        double least = toLeave.share((at.chargeToMin() - beginMin) / 60);
+        double after = least >= startShare ? toLeave.share((at.chargeToMin() - endMin) / 60)
                 : curve.endShare(startShare, batteryKw, (endMin - beginMin) / 60);
         return (after - Math.max(least, startShare)) * curve.usableKwh() / grid.stepHours();
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -118,14 +117,26 @@ record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<
     }
 
     private static List<List<Integer>> spansOfSessions(StretchProblem stretch, List<Session> sessions, List<Span> spans) {
-        Map<Integer, Integer> spanOfStep = new HashMap<>();
+        int[] spanOfStep = new int[stretch.steps()];
         for (int span = 0; span < spans.size(); span++) {
             for (int step : spans.get(span).steps()) {
-                spanOfStep.put(step, span);
+                spanOfStep[step] = span;
             }
         }
-        return sessions.stream().map(session -> IntStream.range(session.fromStep(), session.toStep())
-                .mapToObj(step -> spanOfStep.get(step % stretch.steps())).distinct().toList()).toList();
+        return sessions.stream().map(session -> spansOfSession(session, spanOfStep, spans.size())).toList();
+    }
+
+    private static List<Integer> spansOfSession(Session session, int[] spanOfStep, int spans) {
+        List<Integer> met = new ArrayList<>();
+        boolean[] seen = new boolean[spans];
+        for (int step = session.fromStep(); step < session.toStep(); step++) {
+            int span = spanOfStep[step % spanOfStep.length];
+            if (!seen[span]) {
+                seen[span] = true;
+                met.add(span);
+            }
+        }
+        return List.copyOf(met);
     }
 
     private static int[] priceStarts(List<Span> spans) {

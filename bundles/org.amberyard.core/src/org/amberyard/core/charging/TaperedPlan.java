@@ -1,9 +1,10 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.amberyard.core.battery.LeastCharge;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * Makes a planned schedule one that the packs can take.
@@ -65,6 +66,7 @@ final class TaperedPlan {
 
     private void follow(PlugCharge charge, double[] planKw, double[] spareKwh) {
         double targetShare = targetShare(charge, planKw);
+        LeastCharge least = charge.curve.leastCharge(targetShare, charge.limitKw);
         double hurryMin = charge.plugged.chargeToMin() - 60 * charge.curve.hours(charge.chargeShare(), targetShare,
                 charge.limitKw);
         int from = (int) Math.floor(charge.plugged.fromMin() / grid.stepMin());
@@ -77,7 +79,7 @@ final class TaperedPlan {
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
                 double wishKwh = plannedKwh + Math.min(owedKwh, Math.max(0, spare.belowDemand()[step]) * grid.stepHours());
                 double mostKwh = plannedKwh + Math.min(spareKwh[step], spare.belowLimit()[step] * grid.stepHours());
-                double share = share(charge, running, wishKwh, mostKwh, targetShare);
+                double share = share(charge, running, wishKwh, mostKwh, targetShare, least);
                 double tookKwh = (share - charge.chargeShare()) * kwhPerShare(charge);
                 charge.reach(share, running);
                 owedKwh += plannedKwh - tookKwh;
@@ -92,18 +94,19 @@ final class TaperedPlan {
     /** What full power can store; less where the plan gives up some of it, because the site does not have the power. */
     private double targetShare(PlugCharge charge, double[] planKw) {
         double storableShare = charging.schedule().endShares()[charge.plugged.place()];
-        double plannedKwh = Arrays.stream(planKw).sum() * grid.stepHours();
+        double plannedKwh = CompensatedSum.of(planKw) * grid.stepHours();
         double plannedShare = charge.chargeShare() + plannedKwh / kwhPerShare(charge);
         return (storableShare - plannedShare) * kwhPerShare(charge) > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
     }
 
     /** State of charge after a step: as wished, but not so low that full power could not make it up, nor what cannot be. */
-    private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare) {
+    private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare,
+            LeastCharge least) {
         double before = charge.chargeShare();
         double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
         double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
         double leftHours = (charge.plugged.chargeToMin() - endMin) / 60;
-        double lowest = charge.curve.startShare(targetShare, charge.limitKw, leftHours);
+        double lowest = least.share(leftHours);
         double wanted = Math.max(lowest, before + wishKwh / kwhPerShare(charge));
         double highest = Math.min(charge.after(charge.limitKw, (endMin - startMin) / 60),
                 before + mostKwh / kwhPerShare(charge));

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
  * Where one plan is cheaper than another as an input runs over a range: stretches that cover the range, with the values at
  * which they meet.
  *
- * @param stretches neighbouring stretches from the lower to the upper end, each of another kind than the one before
+ * @param stretches neighbouring stretches from the lower to the upper end, each of another kind than the one before; none where
+ *         nothing could be worked out
  */
 public record BreakEven(List<Stretch> stretches) {
 
@@ -30,8 +31,9 @@ public record BreakEven(List<Stretch> stretches) {
      * @param to upper end
      * @param cheaper which plan costs less in it
      * @param jumps true when the difference jumps over zero at the upper end instead of being zero there
+     * @param left cost of the plan less that of the other at the upper end, found by putting that value in
      */
-    public record Stretch(double from, double to, Cheaper cheaper, boolean jumps) {
+    public record Stretch(double from, double to, Cheaper cheaper, boolean jumps, double left) {
     }
 
     public BreakEven {
@@ -40,11 +42,11 @@ public record BreakEven(List<Stretch> stretches) {
 
     /** Values of the input at which the cheaper plan changes. */
     public List<Double> values() {
-        return stretches.subList(1, stretches.size()).stream().map(Stretch::from).toList();
+        return stretches.stream().skip(1).map(Stretch::from).toList();
     }
 
     /**
-     * The answer in words.
+     * The answer in words, of one stretch or more.
      *
      * @param plan name of the plan asked about
      * @param other name of the plan it is compared with

@@ -58,10 +58,10 @@ public final class BreakEvenSearch {
         for (int i = 0; i < runs.size() - 1; i++) {
             double change = change(runs.get(i).last(), runs.get(i + 1).first());
             boolean jumps = jumps(runs.get(i).last(), change, runs.get(i + 1).first());
-            found.add(new Stretch(from, change, runs.get(i).cheaper(), jumps));
+            found.add(new Stretch(from, change, runs.get(i).cheaper(), jumps, scan.at(change)));
             from = change;
         }
-        found.add(new Stretch(from, last, runs.get(runs.size() - 1).cheaper(), false));
+        found.add(new Stretch(from, last, runs.get(runs.size() - 1).cheaper(), false, scan.at(last)));
         return found;
     }
 

@@ -65,10 +65,10 @@ public final class AirWhy {
     private Derivation mass(VehicleYear record, EmissionSource source, Pollutant pollutant) {
         String name = record.vehicle().unit() + ", " + source.label() + ": " + pollutant.label();
         return switch (source) {
-            case DRIVING -> ofEngine(name, record, pollutant, (fuel, group) -> fuel.burnt().answersFor(pollutant)
+            case DRIVING -> ofEngine(name, record, (fuel, group) -> fuel.burnt().answersFor(pollutant)
                     ? WhyMass.of(name, fuel.burnt(), pollutant, activity.drivingFuel(record))
                     : WhyMass.of(name, group.perKm(), pollutant, activity.distance(record)));
-            case IDLING -> ofEngine(name, record, pollutant, (fuel, group) -> fuel.burnt().answersFor(pollutant)
+            case IDLING -> ofEngine(name, record, (fuel, group) -> fuel.burnt().answersFor(pollutant)
                     ? WhyMass.of(name, fuel.burnt(), pollutant, activity.idleFuel(record))
                     : WhyMass.of(name, group.perIdleHour(), pollutant, activity.idling(record)));
             case HEATER -> WhyMass.of(name, factors.heaterPerL(), pollutant, activity.heaterFuel(record));
@@ -91,7 +91,7 @@ public final class AirWhy {
         Derivation of(WearFactors dust, WearYear year);
     }
 
-    private Derivation ofEngine(String name, VehicleYear record, Pollutant pollutant, OfEngine mass) {
+    private Derivation ofEngine(String name, VehicleYear record, OfEngine mass) {
         Optional<EngineSpec> engine = air.engine(record);
         return engine.map(e -> mass.of(factors.fuels().get(e.fuel()), air.group(record, e)))
                 .orElseGet(() -> Derivation.of(name, 0, WhyMass.KG, "the bus has no engine"));

@@ -29,4 +29,10 @@ public record BusInput(String name, Role role, int type, OptionalInt route, int 
         this(name, role, type, route, inServiceYear, odometerKm, otherKmPerYear, idleHoursPerYear, measuredKmPerL,
                 retirementYear, Optional.empty());
     }
+
+    /** The same in service from another year. */
+    BusInput from(int year) {
+        return new BusInput(name, role, type, route, year, odometerKm, otherKmPerYear, idleHoursPerYear, measuredKmPerL,
+                retirementYear, measuredPack);
+    }
 }

@@ -5,7 +5,6 @@ import java.util.function.Supplier;
 import org.amberyard.core.battery.BatterySpec;
 import org.amberyard.core.battery.PackReplacement;
 import org.amberyard.core.duty.ElectricSpec;
-import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.money.StraightLine;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.core.why.InputRef;

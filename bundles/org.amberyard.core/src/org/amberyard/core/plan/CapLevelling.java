@@ -45,6 +45,12 @@ public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double present
      * @param above by how much, money of the year
      */
     public record Unmet(int year, double above) {
+
+        /** The years of a plan that are above its cap. */
+        static List<Unmet> of(PlanResult plan) {
+            return plan.finance().budget().stream().filter(y -> y.aboveCap().orElse(0) > 0)
+                    .map(y -> new Unmet(y.year(), y.aboveCap().orElse(0))).toList();
+        }
     }
 
     public CapLevelling {
@@ -89,9 +95,7 @@ public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double present
             for (int round = 0; round < MOST_ROUNDS && moving && BudgetProbe.Probed.of(after).excessCents() > 0; round++) {
                 moving = searched();
             }
-            List<Unmet> unmet = after.finance().budget().stream().filter(y -> y.aboveCap().orElse(0) > 0)
-                    .map(y -> new Unmet(y.year(), y.aboveCap().orElse(0))).toList();
-            return new CapLevelling(shifts(), unmet, before.presentCostAfterFinancing(), after.presentCostAfterFinancing());
+            return new CapLevelling(shifts(), Unmet.of(after), before.presentCostAfterFinancing(), after.presentCostAfterFinancing());
         }
 
         /** True when the search has found other years. */

@@ -114,6 +114,16 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
         return new PlanInput(name, others, ports, works, oneOffs, certainAwardsOnly, payment);
     }
 
+    /** The same with other bus replacements and ports. */
+    PlanInput with(List<Replacement> others, List<PortPurchase> otherPorts) {
+        return new PlanInput(name, others, otherPorts, works, oneOffs, certainAwardsOnly, payment);
+    }
+
+    /** The same without anything but how it is paid for, with some bus replacements and ports. */
+    PlanInput only(List<Replacement> others, List<PortPurchase> otherPorts) {
+        return new PlanInput(name, others, otherPorts, List.of(), List.of(), certainAwardsOnly, payment);
+    }
+
     /** The same paid for in another way. */
     public PlanInput paid(PaymentPlan other) {
         return new PlanInput(name, replacements, ports, works, oneOffs, certainAwardsOnly, other);

@@ -50,6 +50,12 @@ public record StudyInput(String name, String currency, int baseYear, int years, 
                 plans, baseline, trips);
     }
 
+    /** The same with another fleet and other funding, without trips. */
+    StudyInput with(List<BusInput> fleet, FundingInput others) {
+        return new StudyInput(name, currency, baseYear, years, money, duty, types, fleet, depot, prices, others, air, rules, plans,
+                baseline, List.of());
+    }
+
     /** True when buses at the yard between runs are plugged in. */
     public boolean middayCharging() {
         return duty.habit().midday();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.yard.YardDetail;
-import org.amberyard.core.yard.YardYear;
 
 /** All results of a study, with the input that they were computed from. Immutable and safe for use from several threads. */
 public final class StudyResult {

@@ -12,20 +12,18 @@ import org.amberyard.core.yard.YardYear;
 /** Costs that the yard shares: ports and site works with their renewal, one-off costs and the meter's bill. */
 final class YardCosts {
     private final StudyInput study;
-    private final PlanInput plan;
     private final PlanCourse course;
     private final int row;
     private final List<CostItem> items = new ArrayList<>();
 
-    private YardCosts(StudyInput study, PlanInput plan, PlanCourse course) {
+    private YardCosts(StudyInput study, PlanCourse course) {
         this.study = study;
-        this.plan = plan;
         this.course = course;
         this.row = study.buses().size();
     }
 
     static List<CostItem> of(StudyInput study, PlanInput plan, PlanCourse course) {
-        YardCosts costs = new YardCosts(study, plan, course);
+        YardCosts costs = new YardCosts(study, course);
         plan.ports().forEach(costs::addPurchase);
         plan.works().forEach(costs::addWork);
         plan.oneOffs().forEach(o -> costs.add(o.year(), CostCategory.TRAINING_AND_TOOLS,

@@ -103,7 +103,7 @@ public final class MarginalPrices {
     }
 
     /** Money on the bill for each unit of money of a component. */
-    private static double withShares(Tariff tariff, BillComponent component) {
+    static double withShares(Tariff tariff, BillComponent component) {
         Map<BillComponent, Double> amounts = new EnumMap<>(BillComponent.class);
         amounts.put(component, 1.0);
         tariff.riders().shares().forEach(c -> addShare(c, BillComponent.RIDER, amounts));

@@ -52,8 +52,14 @@ final class MonthHours {
     private double kwh(LoadDay day) {
         double kw = 0;
         double stepMin = day.stepMin();
-        for (int step = 0; step < day.kw().length; step++) {
-            kw += day.kw()[step] * share(day.dayClass(), step * stepMin, (step + 1) * stepMin);
+        int next = 0;
+        for (Hours span : spans(day.dayClass())) {
+            int end = Math.min(day.kw().length, (int) Math.ceil(span.toMin() / stepMin));
+            for (int step = Math.max(next, (int) (span.fromMin() / stepMin)); step < end; step++) {
+                boolean whole = step * stepMin >= span.fromMin() && (step + 1) * stepMin <= span.toMin();
+                kw += day.kw()[step] * (whole ? 1 : share(day.dayClass(), step * stepMin, (step + 1) * stepMin));
+            }
+            next = Math.max(next, end);
         }
         return kw * stepMin / 60;
     }

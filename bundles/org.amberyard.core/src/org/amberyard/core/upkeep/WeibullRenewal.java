@@ -46,12 +46,14 @@ public final class WeibullRenewal {
             failed[half] = -Math.expm1(-Math.pow(half * step / 2 / life, shape));
         }
         double[] m = new double[steps + 1];
+        double[] rise = new double[steps + 1];
         for (int i = 1; i <= steps; i++) {
             double sum = failed[2 * i] - m[i - 1] * failed[1];
             for (int j = 1; j < i; j++) {
-                sum += (m[j] - m[j - 1]) * failed[2 * (i - j) + 1];
+                sum += rise[j] * failed[2 * (i - j) + 1];
             }
             m[i] = sum / (1 - failed[1]);
+            rise[i] = m[i] - m[i - 1];
         }
         return m;
     }

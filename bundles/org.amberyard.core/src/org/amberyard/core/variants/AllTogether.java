@@ -94,6 +94,34 @@ public final class AllTogether {
         return SortedDraws.of(appropriations[plan][year]);
     }
 
+    /** What has been appropriated for a plan from the start to a year, that year included, over the draws; money of the times of payment. */
+    public SortedDraws spent(int plan, int year) {
+        return SortedDraws.of(spentByDraw(plan, year));
+    }
+
+    /** The same of a plan less that of another. */
+    public SortedDraws spentMore(int plan, int other, int year) {
+        double[] difference = spentByDraw(plan, year);
+        double[] less = spentByDraw(other, year);
+        Arrays.setAll(difference, draw -> difference[draw] - less[draw]);
+        return SortedDraws.of(difference);
+    }
+
+    private double[] spentByDraw(int plan, int year) {
+        double[] sum = new double[appropriations[plan][year].length];
+        for (int y = 0; y <= year; y++) {
+            for (int draw = 0; draw < sum.length; draw++) {
+                sum[draw] += appropriations[plan][y][draw];
+            }
+        }
+        return sum;
+    }
+
+    /** What it costs more than the cheapest plan of each draw. */
+    public SortedDraws regret(int plan) {
+        return SortedDraws.of(plans().regret(plan));
+    }
+
     /**
      * How far the appropriation of a year goes over the plan's cap, or over what the study itself appropriates where it has none.
      *

@@ -20,6 +20,11 @@ public record FitErrors(List<Double> presentCosts, List<Double> savings, List<Li
         appropriations = appropriations.stream().map(List::copyOf).toList();
     }
 
+    /** By how much what is appropriated up to a year, that year included, is missed at most: errors of sums are no greater than their sums. */
+    public double spentAtMost(int plan, int year) {
+        return appropriations.get(plan).subList(0, year + 1).stream().mapToDouble(e -> e).sum();
+    }
+
     /** Of a study whose results are all evaluated. */
     public static FitErrors none(StudyResult base) {
         List<Double> plans = Collections.nCopies(base.plans().size(), 0.0);

@@ -5,7 +5,7 @@ import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.Tornado;
 import org.amberyard.core.whatif.TornadoPlan;
 
-/** Plans with each uncertain input low and high by itself. */
+/** Plans with each uncertain input low and high by itself, and with groups of inputs low and high together. */
 public final class OneAtATime {
     private final TornadoPlan plan;
     private final double[][] presentCosts;
@@ -18,6 +18,14 @@ public final class OneAtATime {
     /** What an input is varied over. */
     public Spread spread(int input) {
         return plan.spreads().get(input);
+    }
+
+    /** An end of what an input or, behind the inputs, a group is varied over, in words. */
+    public String words(VariedInputs inputs, int place, boolean low) {
+        if (place >= plan.spreads().size()) {
+            return low ? "all low" : "all high";
+        }
+        return inputs.words(place, low ? spread(place).low() : spread(place).high());
     }
 
     /** What inputs do to the present cost of a plan. */

@@ -8,6 +8,15 @@ public interface VariedInputs {
     /** Their names. */
     List<String> names();
 
+    /** Names of the groups of inputs that are varied together. */
+    List<String> groups();
+
+    /** Name of an input, or behind the inputs of a group. */
+    default String name(int place) {
+        int inputs = names().size();
+        return place < inputs ? names().get(place) : groups().get(place - inputs);
+    }
+
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value);
 }

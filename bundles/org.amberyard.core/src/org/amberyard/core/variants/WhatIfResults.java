@@ -13,8 +13,13 @@ import org.amberyard.core.plan.StudyResult;
  * @param all draws of all inputs together; fewer than wanted while they are being worked out or when they were stopped
  * @param grid the two widest inputs together
  * @param shares what explains the variance
- * @param breakEven where plans cost the same
+ * @param breakEvens where plans cost the same
  */
 public record WhatIfResults(StudyResult base, VariedInputs inputs, Optional<OneAtATime> single, Optional<Scenarios> scenarios,
-        Optional<AllTogether> all, Optional<TwoTogether> grid, Optional<VarianceShares> shares, Optional<BreakEvenLine> breakEven) {
+        Optional<AllTogether> all, Optional<TwoTogether> grid, Optional<VarianceShares> shares, BreakEvens breakEvens) {
+
+    /** Where plans cost as much as the baseline along an input. */
+    public Optional<BreakEvenLine> breakEven() {
+        return breakEvens.line();
+    }
 }

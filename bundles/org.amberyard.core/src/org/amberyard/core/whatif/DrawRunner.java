@@ -5,7 +5,6 @@ import java.util.Deque;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -15,7 +14,7 @@ import org.amberyard.core.whatif.RunEnd.Reason;
 /**
  * Works out draws in blocks on several threads and hands the blocks on in the order of the draws. Which draws are
  * handed on, and their bits, do not depend on the number of threads, except for how far a cancelled run comes. Few
- * blocks wait at a time, so that memory does not grow with the number of draws.
+ * blocks wait at a time, so that memory does not grow with the number of draws. What a draw does in parallel stays on these threads.
  */
 public final class DrawRunner {
     private static final int LISTEN_MS = 50;
@@ -25,7 +24,7 @@ public final class DrawRunner {
     private final BlockWork work;
     private final BlockSink sink;
     private final Progress progress;
-    private final Deque<Future<Block>> waiting = new ArrayDeque<>();
+    private final Deque<Future<Attempt<Block>>> waiting = new ArrayDeque<>();
     private int started;
     private int handedOn;
 
@@ -53,11 +52,7 @@ public final class DrawRunner {
     }
 
     private RunEnd run() {
-        ExecutorService threads = Executors.newFixedThreadPool(settings.threads(), task -> {
-            Thread thread = new Thread(task, "draws");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ExecutorService threads = OwnThreads.of(settings.threads(), "draws");
         try {
             Reason reason = end(threads);
             return new RunEnd(handedOn, reason);
@@ -89,32 +84,25 @@ public final class DrawRunner {
         while (started < settings.draws() && waiting.size() < BLOCKS_PER_THREAD * settings.threads()) {
             int first = started;
             int end = (int) Math.min(settings.draws(), (long) first + settings.blockDraws());
-            waiting.add(threads.submit(() -> work.block(first, end)));
+            waiting.add(threads.submit(() -> Attempt.of(() -> work.block(first, end))));
             started = end;
         }
     }
 
     private Block next() {
-        Future<Block> first = waiting.remove();
+        Future<Attempt<Block>> first = waiting.remove();
         while (true) {
             try {
-                return first.get(LISTEN_MS, TimeUnit.MILLISECONDS);
+                return first.get(LISTEN_MS, TimeUnit.MILLISECONDS).get();
             } catch (TimeoutException e) {
                 tell();
             } catch (ExecutionException e) {
-                throw failure(e.getCause());
+                throw new IllegalStateException(e.getCause());
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 throw new CancellationException();
             }
         }
-    }
-
-    private static RuntimeException failure(Throwable cause) {
-        if (cause instanceof Error error) {
-            throw error;
-        }
-        return (RuntimeException) cause;
     }
 
     private void tell() {

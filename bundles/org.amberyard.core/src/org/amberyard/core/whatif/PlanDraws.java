@@ -36,6 +36,15 @@ public final class PlanDraws {
         return new Chance(hits, draws());
     }
 
+    /** How likely no other plan costs less; plans that cost the same are all counted. */
+    public Chance best(int plan) {
+        long hits = 0;
+        for (int draw = 0; draw < draws(); draw++) {
+            hits += costs[plan][draw] <= cheapest(draw) ? 1 : 0;
+        }
+        return new Chance(hits, draws());
+    }
+
     /** Cost of a plan less that of another in each draw. */
     public double[] difference(int plan, int other) {
         double[] difference = new double[draws()];

@@ -8,16 +8,16 @@ import java.util.stream.IntStream;
  * What inputs do to a result one at a time, and what is left for their acting together.
  *
  * @param base the result with all inputs at their base
- * @param bars a bar for each input, the widest first; equally wide ones in the order of the inputs
+ * @param bars a bar for each input and each group, the widest first; equally wide ones in the order of the plan
  * @param lowInteraction change of the result with all inputs low less the sum of the changes with each of them low
  * @param highInteraction the same with inputs high
  */
 public record Tornado(double base, List<Bar> bars, double lowInteraction, double highInteraction) {
 
     /**
-     * One input varied.
+     * One input or group varied.
      *
-     * @param input place of the input
+     * @param input place of the input, or behind all inputs that of the group
      * @param atLow the result with it low
      * @param atHigh the result with it high
      */
@@ -50,7 +50,7 @@ public record Tornado(double base, List<Bar> bars, double lowInteraction, double
             low -= results[plan.lowOf(input)] - base;
             high -= results[plan.highOf(input)] - base;
         }
-        List<Bar> bars = IntStream.range(0, plan.spreads().size())
+        List<Bar> bars = IntStream.range(0, plan.bars())
                 .mapToObj(i -> new Bar(i, results[plan.lowOf(i)], results[plan.highOf(i)]))
                 .sorted(Comparator.comparingDouble(Bar::swing).reversed()).toList();
         return new Tornado(base, bars, low, high);

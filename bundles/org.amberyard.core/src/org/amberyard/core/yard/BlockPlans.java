@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.duty.Climate;
 import org.amberyard.core.tariff.Tariff;
 
 /**
@@ -29,15 +30,21 @@ final class BlockPlans {
 
     private final YardInput yard;
     private final List<MonthLoad> atFullPower;
+    private final LoadMemory loads;
     private final MonthCost cost;
+    private final YearPrices fullPowerPrices;
+    private final LeastCostYearPlan fullPowerPlan;
     private final Set<List<Double>> seen = new HashSet<>();
     private final List<List<MonthLoad>> found = new ArrayList<>();
     private final double[] bounds;
 
-    BlockPlans(YardInput yard, List<MonthLoad> atFullPower) {
+    BlockPlans(YardInput yard, List<MonthLoad> atFullPower, LoadMemory loads) {
         this.yard = yard;
         this.atFullPower = atFullPower;
+        this.loads = loads;
         this.cost = new MonthCost(yard);
+        this.fullPowerPrices = new YearPrices(yard, atFullPower);
+        this.fullPowerPlan = new LeastCostYearPlan(yard, atFullPower, fullPowerPrices);
         this.bounds = new double[atFullPower.size()];
         Arrays.fill(bounds, Double.NEGATIVE_INFINITY);
     }
@@ -45,12 +52,11 @@ final class BlockPlans {
     /** The cheapest schedules found. */
     List<MonthLoad> cheapest() {
         Tariff tariff = yard.metering().tariff();
-        YearPrices fullPower = new YearPrices(yard, atFullPower);
-        explore(fullPower, Optional.of(atFullPower));
+        explore(fullPowerPrices, Optional.of(atFullPower));
         if (tariff.mostBlocks() == 1 && !tariff.remembers() && leastIsProven(found.get(0))) {
             return found.get(0);
         }
-        found.add(new LeastCostYearPlan(yard, atFullPower, fullPower).dayByDay());
+        found.add(dayByDay(tariff));
         if (tariff.mostBlocks() > 1) {
             exploreBlocks(tariff);
         }
@@ -62,9 +68,21 @@ final class BlockPlans {
         return scheduled.stream().mapToDouble(m -> m.costGap().orElse(Double.POSITIVE_INFINITY)).sum() < ROUNDING_MONEY;
     }
 
+    /** The schedule made day by day; where a month stands by itself and its least is proven it needs none beside it. */
+    private List<MonthLoad> dayByDay(Tariff tariff) {
+        if (tariff.mostBlocks() > 1 || tariff.remembers()) {
+            return fullPowerPlan.dayByDay();
+        }
+        return found.get(0).stream().map(load -> leastIsProven(load) ? load : fullPowerPlan.dayByDay(load.month())).toList();
+    }
+
+    private static boolean leastIsProven(MonthLoad scheduled) {
+        return scheduled.costGap().orElse(Double.POSITIVE_INFINITY) < ROUNDING_MONEY / Climate.MONTHS && wholeMissingKwh(scheduled) == 0;
+    }
+
     private void exploreBlocks(Tariff tariff) {
         YardInput even = yard.under(ChargePolicy.SPREAD);
-        explore(new YearPrices(yard, new YardPlanner(even).unscheduled()), Optional.empty());
+        explore(new YearPrices(yard, loads.unscheduled(even).year()), Optional.empty());
         for (int block = 0; block < tariff.mostBlocks(); block++) {
             explore(new YearPrices(yard, atFullPower, OptionalInt.of(block)), Optional.empty());
         }
@@ -74,7 +92,7 @@ final class BlockPlans {
         YearPrices prices = start;
         Optional<List<MonthLoad>> around = pricedAt;
         for (int round = 0; round < ROUNDS && seen.add(prices.figures()); round++) {
-            LeastCostYearPlan plan = new LeastCostYearPlan(yard, atFullPower, prices);
+            LeastCostYearPlan plan = prices == fullPowerPrices ? fullPowerPlan : new LeastCostYearPlan(yard, atFullPower, prices);
             List<MonthLoad> loads = plan.withForesight();
             found.add(loads);
             if (yard.metering().tariff().mostBlocks() > 1) {

@@ -80,10 +80,19 @@ final class LeastCostYearPlan {
         return IntStream.range(0, months.size()).mapToObj(m -> scheduled(m, schedules.get(m), OptionalDouble.empty())).toList();
     }
 
-    private List<List<ChargeSchedule>> schedules(List<MonthSchedule> solved) {
-        return IntStream.range(0, months.size()).mapToObj(m -> IntStream.range(0, sessions.get(m).size())
-                .mapToObj(place -> sessions.get(m).get(place).schedule(solved.get(m).kw().get(place),
-                        SpareKw.of(problems.get(m), solved.get(m), place))).toList()).toList();
+    /** One month of it, which remembers no demand of another. */
+    MonthLoad dayByDay(int month) {
+        return scheduled(month, schedules(month, RollingCharge.of(problems.get(month))), OptionalDouble.empty());
+    }
+
+    private List<List<ChargeSchedule>> schedules(List<MonthSchedule> planned) {
+        return IntStream.range(0, months.size()).mapToObj(m -> schedules(m, planned.get(m))).toList();
+    }
+
+    private List<ChargeSchedule> schedules(int month, MonthSchedule planned) {
+        List<LeastCostSessions> ofMonth = sessions.get(month);
+        return IntStream.range(0, ofMonth.size()).mapToObj(place -> ofMonth.get(place).schedule(planned.kw().get(place),
+                SpareKw.of(problems.get(month), planned, place))).toList();
     }
 
     private List<double[][]> sessionKw(int month, List<ChargeSchedule> schedules) {

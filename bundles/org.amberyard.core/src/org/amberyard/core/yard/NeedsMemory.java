@@ -1,7 +1,5 @@
 package org.amberyard.core.yard;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.charging.PortUnit;
@@ -12,7 +10,10 @@ import org.amberyard.core.depot.Port;
  * to count on. Safe for use from several threads.
  */
 final class NeedsMemory {
-    private final Map<Key, YardNeeds.OfBus> known = new ConcurrentHashMap<>();
+    /** Buses under a rule that are kept at least. */
+    private static final long MOST_BUSES = 4_096;
+
+    private final RecentAnswers<Key, YardNeeds.OfBus> known = new RecentAnswers<>(MOST_BUSES, needs -> 1);
 
     /** All that the needs of a bus follow from. */
     private record Key(YardBus bus, double batteryKw, ChargeRule rule, boolean midday, double reserveShare,
@@ -35,6 +36,6 @@ final class NeedsMemory {
     }
 
     YardNeeds.OfBus of(YardBus bus, YardInput yard) {
-        return known.computeIfAbsent(Key.of(bus, yard), k -> new YardNeeds.OfBus(bus, yard));
+        return known.to(Key.of(bus, yard), () -> new YardNeeds.OfBus(bus, yard));
     }
 }

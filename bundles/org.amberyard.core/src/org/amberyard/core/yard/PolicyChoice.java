@@ -20,15 +20,18 @@ final class PolicyChoice {
     private static final double ROUNDING_KW = 1e-6;
 
     private final YardInput yard;
+    private final LoadMemory loads;
     private final Function<YardInput, YardYear> years;
     private final MonthCost cost;
 
     /**
      * @param yard a yard whose policy goes by prices
+     * @param loads loads before prices schedule anything
      * @param years years of the same yard under other policies
      */
-    PolicyChoice(YardInput yard, Function<YardInput, YardYear> years) {
+    PolicyChoice(YardInput yard, LoadMemory loads, Function<YardInput, YardYear> years) {
         this.yard = yard;
+        this.loads = loads;
         this.years = years;
         this.cost = new MonthCost(yard);
     }
@@ -69,7 +72,7 @@ final class PolicyChoice {
             return false;
         }
         int month = own.months().stream().max(Comparator.comparingDouble(YardYear.Month::yardKwh)).orElseThrow().month();
-        return cost.of(new YardPlanner(other).unscheduled(month)) - cost.of(own.bills().bills().get(month).parts()) < gap;
+        return cost.of(loads.month(other, month).metered()) - cost.of(own.bills().bills().get(month).parts()) < gap;
     }
 
     /** Missing energy in whole kWh, so that rounding does not decide. */
@@ -84,11 +87,11 @@ final class PolicyChoice {
 
     /** The loads of another policy; the bound of the programme holds for them where the buses stand at the same plugs. */
     private List<MonthLoad> withGaps(YardYear other, YardYear own, List<MonthLoad> scheduled) {
-        List<MonthLoad> loads = new YardPlanner(other.input()).unscheduled();
-        return IntStream.range(0, loads.size()).mapToObj(m -> {
+        List<MonthLoad> taken = loads.unscheduled(other.input()).year();
+        return IntStream.range(0, taken.size()).mapToObj(m -> {
             double dearer = cost.of(other.bills().bills().get(m).parts()) - cost.of(own.bills().bills().get(m).parts());
             OptionalDouble gap = scheduled.get(m).costGap();
-            return loads.get(m).withGap(gap.isPresent() && loads.get(m).standsAs(scheduled.get(m))
+            return taken.get(m).withGap(gap.isPresent() && taken.get(m).standsAs(scheduled.get(m))
                     ? OptionalDouble.of(gap.getAsDouble() + dearer) : OptionalDouble.empty());
         }).toList();
     }

@@ -31,7 +31,7 @@ final class PortYear {
         YardYear year = known.get(policy);
         if (year == null) {
             YardInput ruled = yard.under(policy);
-            year = YardYear.of(ruled, new YardPlanner(ruled, new YardNeeds(ruled, needs), other -> year(other.rule().policy())).year());
+            year = YardYear.of(ruled, new YardPlanner(ruled, new LoadMemory(needs), other -> year(other.rule().policy())).year());
             known.put(policy, year);
         }
         return year;

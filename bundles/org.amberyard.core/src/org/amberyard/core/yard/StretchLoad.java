@@ -100,22 +100,33 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
         return sum;
     }
 
-    /** Energy of one bus, charging and heat, at the meter, kWh. */
-    double busKwh(int bus) {
-        double heat = 0;
-        for (double kw : heatKw.get(bus)) {
-            heat += kw;
+    /** Energy of each bus, charging and heat, at the meter, kWh. */
+    double[] busesKwh(int buses) {
+        double[] sums = new double[buses];
+        for (int bus = 0; bus < buses; bus++) {
+            double heat = 0;
+            for (double kw : heatKw.get(bus)) {
+                heat += kw;
+            }
+            sums[bus] = heat * charging.stretch().grid().stepHours();
         }
-        double sum = heat * charging.stretch().grid().stepHours();
         List<PlugIn> plugIns = charging.stretch().plugIns();
         for (int place = 0; place < plugIns.size(); place++) {
-            sum += plugIns.get(place).bus() == bus ? schedule.meterKwh(place) : 0;
+            sums[plugIns.get(place).bus()] += schedule.meterKwh(place);
         }
-        return sum;
+        return sums;
     }
 
-    /** Energy that one bus lacks when it leaves, at the meter, kWh. */
-    double missingKwh(int bus) {
+    /** Energy that each bus lacks when it leaves, at the meter, kWh. */
+    double[] missingKwh(int buses) {
+        double[] sums = new double[buses];
+        for (int bus = 0; bus < buses && !schedule.shortfalls().isEmpty(); bus++) {
+            sums[bus] = missingOfBusKwh(bus);
+        }
+        return sums;
+    }
+
+    private double missingOfBusKwh(int bus) {
         return schedule.shortfalls().stream().filter(s -> s.plugIn().bus() == bus).mapToDouble(ChargeShortfall::shortKwh).sum()
                 / efficiency(bus);
     }
@@ -126,9 +137,12 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
     }
 
     static double efficiency(YardCharging charging, int bus) {
-        int unit = charging.assignment().plugged().stream().filter(p -> p.plugIn().bus() == bus).mapToInt(Plugged::unit)
-                .findFirst().orElse(0);
-        return charging.units().get(unit).port().efficiency();
+        for (Plugged one : charging.assignment().plugged()) {
+            if (one.plugIn().bus() == bus) {
+                return charging.units().get(one.unit()).port().efficiency();
+            }
+        }
+        return charging.units().get(0).port().efficiency();
     }
 
     /** Buses at plugs. */

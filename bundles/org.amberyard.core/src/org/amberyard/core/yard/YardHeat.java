@@ -1,6 +1,5 @@
 package org.amberyard.core.yard;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.core.duty.DayBlock;

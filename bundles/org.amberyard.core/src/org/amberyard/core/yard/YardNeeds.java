@@ -3,14 +3,13 @@ package org.amberyard.core.yard;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import org.amberyard.core.charging.ChargeRule;
 
 /** What the buses of a yard need from its ports on each stretch of days; worked out once. Safe for use from several threads. */
 final class YardNeeds {
     private final YardInput yard;
+    private final NeedsMemory memory;
     private final List<OfBus> buses;
-    private final Function<YardInput, YardNeeds> others;
 
     /** Needs of a bus. */
     static final class OfBus {
@@ -29,25 +28,16 @@ final class YardNeeds {
     private record When(ServiceMonth service, StretchKind kind) {
     }
 
-    YardNeeds(YardInput yard) {
-        this(yard, yard.buses().stream().map(bus -> new OfBus(bus, yard)).toList(), YardNeeds::new);
-    }
-
-    /** The same, as far as they are known from another yard. */
+    /** Needs of a yard, as far as they are known from another yard. */
     YardNeeds(YardInput yard, NeedsMemory memory) {
-        this(yard, yard.buses().stream().map(bus -> memory.of(bus, yard)).toList(),
-                other -> new YardNeeds(other, memory));
-    }
-
-    private YardNeeds(YardInput yard, List<OfBus> buses, Function<YardInput, YardNeeds> others) {
         this.yard = yard;
-        this.buses = buses;
-        this.others = others;
+        this.memory = memory;
+        this.buses = yard.buses().stream().map(bus -> memory.of(bus, yard)).toList();
     }
 
     /** Needs of the same buses under another rule. */
     YardNeeds under(ChargeRule rule) {
-        return others.apply(yard.with(rule));
+        return new YardNeeds(yard.with(rule), memory);
     }
 
     /** Needs in the order of the buses. */

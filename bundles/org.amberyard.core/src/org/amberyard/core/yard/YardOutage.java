@@ -37,7 +37,7 @@ public record YardOutage(int month, PortOutage outage) {
 
     /** For each type of port of a yard, one of them down. */
     public static List<YardOutage> of(YardInput yard) {
-        List<List<YardOutage>> months = new YardPlanner(yard).unscheduled().stream().map(month -> ofMonth(month, yard))
+        List<List<YardOutage>> months = new LoadMemory().unscheduled(yard).year().stream().map(month -> ofMonth(month, yard))
                 .filter(found -> !found.isEmpty()).toList();
         return yard.ports().stream().map(u -> u.port()).distinct()
                 .flatMap(port -> months.stream().flatMap(List::stream).filter(o -> o.outage().port().equals(port))

@@ -1,9 +1,9 @@
 package org.amberyard.core.yard;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.amberyard.core.charging.ChargeShortfall;
 import org.amberyard.core.tariff.BillIndex;
@@ -69,12 +69,15 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
 
     /** Bills a year whose loads are known. */
     public static YardYear of(YardInput input, List<MonthLoad> loads) {
-        boolean shared = input.metering().shared();
-        List<MeterMonth> metered = loads.stream().map(m -> m.metered(shared)).toList();
-        Optional<BillYear> without = shared ? Optional.of(steady(input, loads.stream().map(MonthLoad::buildingOnly).toList()))
-                : Optional.empty();
-        return new YardYear(input, loads.stream().map(m -> month(m, input)).toList(), busKwh(input, loads, true),
-                busKwh(input, loads, false), steady(input, metered), without);
+        return billed(input, loads.stream().map(m -> ChargedMonth.of(m, input)).toList());
+    }
+
+    /** Bills months that are known. */
+    static YardYear billed(YardInput input, List<ChargedMonth> months) {
+        Optional<BillYear> without = input.metering().shared()
+                ? Optional.of(steady(input, months.stream().flatMap(m -> m.withoutCharging().stream()).toList())) : Optional.empty();
+        return new YardYear(input, months.stream().map(ChargedMonth::figures).toList(), byBus(input, months, ChargedMonth::busKwh),
+                byBus(input, months, ChargedMonth::missingKwh), steady(input, months.stream().map(ChargedMonth::metered).toList()), without);
     }
 
     /** The same year of a yard that differs in what its ports cost alone. */
@@ -87,21 +90,9 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         return BillYear.steady(input.metering().tariff(), input.contractYear(), months);
     }
 
-    private static List<Double> busKwh(YardInput input, List<MonthLoad> loads, boolean brought) {
-        return IntStream.range(0, input.buses().size()).mapToObj(bus -> loads.stream().flatMap(m -> m.stretches().stream())
-                .mapToDouble(s -> s.times() * ((brought ? s.busKwh(bus) : 0) + s.missingKwh(bus))).sum()).toList();
-    }
-
-    private static Month month(MonthLoad load, YardInput input) {
-        List<Shortfall> shortfalls = new ArrayList<>();
-        double moved = 0;
-        for (StretchLoad stretch : load.stretches()) {
-            stretch.schedule().shortfalls().forEach(s -> shortfalls.add(new Shortfall(stretch.label(), s.plugIn().bus(), s)));
-            moved += stretch.times() * stretch.schedule().movedKwh();
-        }
-        double kwh = load.metered(false).kwh();
-        return new Month(load.month(), kwh, load.yardPeakKw(), load.servicePeakKw(), load.swaps(), shortfalls, moved,
-                load.costGap());
+    private static List<Double> byBus(YardInput input, List<ChargedMonth> months, Function<ChargedMonth, List<double[]>> kwh) {
+        return IntStream.range(0, input.buses().size()).mapToObj(bus -> months.stream().flatMap(m -> kwh.apply(m).stream())
+                .mapToDouble(stretch -> stretch[bus]).sum()).toList();
     }
 
     /** Money of the year for charging: the bills, less those of the building alone where both share a meter. */

@@ -68,7 +68,7 @@ class GtfsTest {
         apply(new GtfsText(), "B1");
         Route route = study.getRoutes().get(0);
         assertEquals("B1", route.getName());
-        assertEquals(List.of("06:30 12", "07:00 Hill", "17:00 12"), route.getRuns().stream().map(Run::getName).toList());
+        assertEquals(List.of("06:30 12", "06:45 way to Hill", "07:00 Hill", "07:11 way to 12", "17:00 12"), route.getRuns().stream().map(Run::getName).toList());
         Run first = route.getRuns().get(0);
         assertEquals(390, first.getDepartureMin());
         assertEquals(15, first.getDurationMin(), 1e-9);
@@ -78,9 +78,9 @@ class GtfsTest {
         assertEquals(0, first.getClimbM());
         assertEquals(RunKind.MORNING, first.getKind());
         assertEquals(Layover.SCHOOL, first.getLayover());
-        assertEquals(Layover.YARD, route.getRuns().get(2).getLayover());
-        assertEquals(RunKind.AFTERNOON, route.getRuns().get(2).getKind());
-        Run straight = route.getRuns().get(1);
+        assertEquals(Layover.YARD, route.getRuns().get(4).getLayover());
+        assertEquals(RunKind.AFTERNOON, route.getRuns().get(4).getKind());
+        Run straight = route.getRuns().get(2);
         assertEquals(3 * GtfsText.STEP_KM, straight.getDistanceKm(), 0.001);
         assertEquals(10, straight.getDurationMin(), 1e-9);
         assertEquals(Quality.PUBLISHED, first.getSources().get(0).getQuality());
@@ -133,7 +133,7 @@ class GtfsTest {
     private static List<String> runs(GtfsFeed feed, int kind) throws ImportException {
         Study night = StudyDefaults.create();
         GtfsImport.read(feed, new GtfsChoice(feed.kinds().get(kind), Set.of("red_loop")), ReadingProgress.NONE).update(night).apply();
-        return night.getRoutes().get(0).getRuns().stream().map(Run::getName).toList();
+        return night.getRoutes().get(0).getRuns().stream().map(Run::getName).filter(n -> !n.contains(" way to ")).toList();
     }
 
     /** To and fro on one route: two buses, for the second leaves while the first is on its way and ends elsewhere. */
@@ -164,8 +164,62 @@ class GtfsTest {
         assertEquals("B1: route 12, 2 trips", feed.blocks(feed.kinds().get(0)).get(0).words());
         GtfsImport read = read(trains, 0, "B1");
         read.update(study).apply();
-        assertEquals(2, study.getRoutes().get(0).getRuns().size());
+        assertEquals(List.of("06:30 12", "06:45 way to 12", "17:00 12"), study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
         assertTrue(read.sentences(study).contains("Routes of trains, trams, ferries and the like, which are left out: 1."));
+    }
+
+    /** From the end of the first trip to the start of the second: three hundredths of a degree back, times 1.3, at 40 km/h. */
+    @Test
+    void waysBetweenTripsAreRunsAndMarkedAsAssumed() throws Exception {
+        GtfsImport read = read(new GtfsText(), 0, "B1");
+        read.update(study).apply();
+        Run way = study.getRoutes().get(0).getRuns().get(1);
+        assertEquals(3 * GtfsText.STEP_KM * 1.3, way.getDistanceKm(), 0.001);
+        assertEquals(way.getDistanceKm() / 40 * 60, way.getDurationMin(), 0.01);
+        assertEquals(405, way.getDepartureMin());
+        assertEquals(Quality.ASSUMED, way.getSources().get(0).getQuality());
+        assertTrue(way.getSources().get(0).getCitation().endsWith(", after trip t1: straight line times 1.3 at 40.0 km/h"));
+        assertTrue(read.sentences(study).contains("Ways without riders between trips are runs of their own, marked as assumed: 2 of 5.39 mi in all, straight "
+                + "lines times 1.3 at 24.9 mph."), read.sentences(study).toString());
+        assertEquals(List.of(), read.update(study).changes(), "a second import changes nothing");
+    }
+
+    /** A minute for three kilometres. */
+    @Test
+    void waysThatTheTimeIsTooShortForAreTold() throws Exception {
+        GtfsImport read = read(new GtfsText().replace("stop_times.txt", "t2,07:00:00,07:00:30", "t2,06:46:00,06:46:00"), 0, "B1");
+        read.update(study).apply();
+        assertEquals(List.of("06:30 12", "06:46 Hill", "07:11 way to 12", "17:00 12"), study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
+        assertTrue(read.sentences(study).stream().anyMatch(s -> s.endsWith("Left out, because the time between the trips is too short for them: 1; hold their "
+                + "ends against the schedule.")), read.sentences(study).toString());
+    }
+
+    /** From 6:00 up to, but not at, 7:00 every 20 minutes; the trip takes a quarter of an hour and ends elsewhere, so each needs a bus. */
+    @Test
+    void tripsRepeatedByHeadwayDepartAsOftenAsTheyDo() throws Exception {
+        GtfsImport read = read(new GtfsText().table("frequencies.txt",
+                "trip_id,start_time,end_time,headway_secs,exact_times\nt1,06:00:00,07:00:00,1200,0\nt1,17:00:00,17:30:00,1800,1\n"), 0, "B1");
+        read.update(study).apply();
+        assertEquals(List.of("B1", "12-1", "12-2", "12-3", "12-4"), study.getRoutes().stream().map(Route::getName).toList());
+        assertEquals(List.of(360, 380, 400, 1020), study.getRoutes().stream().skip(1).map(r -> r.getRuns().get(0).getDepartureMin()).toList());
+        assertEquals(15, study.getRoutes().get(2).getRuns().get(0).getDurationMin(), 1e-9);
+        assertEquals(5 * GtfsText.STEP_KM, study.getRoutes().get(2).getRuns().get(0).getDistanceKm(), 0.001);
+        assertTrue(read.sentences(study).contains("1 trip repeated by headway (frequencies.txt) makes 4 departures; which bus drives which is a guess, as for "
+                + "trips without a block_id, and 3 of them are not promised to the minute."), read.sentences(study).toString());
+        assertEquals(List.of(), read.update(study).changes(), "a second import changes nothing");
+    }
+
+    /** The Saturday's block has the name of that of school days, and must not take its place. */
+    @Test
+    void blocksOfOtherDaysAreRoutesOfTheirOwn() throws Exception {
+        apply(new GtfsText(), "B1");
+        List<String> weekdays = study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList();
+        read(new GtfsText(), 1, "B1").update(study).apply();
+        assertEquals(List.of("B1", "B1 (Sat)"), study.getRoutes().stream().map(Route::getName).toList());
+        assertEquals(weekdays, study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
+        assertEquals("GTFS Sat", study.getRoutes().get(1).getRuns().get(0).getCalendar().getName());
+        assertEquals(List.of(), read(new GtfsText(), 1, "B1").update(study).changes(), "a second import changes nothing");
+        assertEquals(List.of(), read(new GtfsText(), 0, "B1").update(study).changes(), "nor does that of the other days");
     }
 
     /** 23:30 to 23:50 and 24:10 to 24:30 make one run of an hour. */
@@ -228,11 +282,11 @@ class GtfsTest {
                 .update(study).changes());
         StudyUpdate update = apply(new GtfsText().replace("stop_times.txt", "t1,06:45:00,06:45:00", "t1,06:50:00,06:50:00")
                 .replace("stop_times.txt", "t3,17:00:00,17:00:00", "t3,16:55:00,16:55:00"), "B1");
-        assertEquals(List.of("run 06:30 12 of route B1, duration: 15 min → 20 min", "run 16:55 12 of route B1 is added",
-                "run 17:00 12 of route B1 is removed"), update.changes());
+        assertEquals(List.of("run 06:30 12 of route B1, duration: 15 min → 20 min", "run 06:50 way to Hill of route B1 is added", "run 16:55 12 of "
+                + "route B1 is added", "run 06:45 way to Hill of route B1 is removed", "run 17:00 12 of route B1 is removed"), update.changes());
         assertEquals(first, study.getRoutes().get(0).getRuns().get(0));
         assertEquals(7, first.getMeanRiders());
-        assertEquals(List.of("06:30 12", "07:00 Hill", "16:55 12"),
+        assertEquals(List.of("06:30 12", "06:50 way to Hill", "07:00 Hill", "07:11 way to 12", "16:55 12"),
                 study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
         assertEquals(1, study.getCalendars().size());
     }
@@ -240,12 +294,12 @@ class GtfsTest {
     @Test
     void whatWasReadAndAssumedIsSaid() throws Exception {
         List<String> sentences = read(new GtfsText(), 0, "B1", "B2").sentences(study);
-        assertEquals("2 blocks of Vale Transit with 4 runs and 13.1 mi a day, on Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026.",
+        assertEquals("2 blocks of Vale Transit with 6 runs and 18.5 mi a day, on Mon-Fri, 42 days from 1 Sep 2026 to 30 Oct 2026.",
                 sentences.get(0));
         assertEquals("Other days of the schedule are left out: Sat, 8 days from 5 Sep 2026 to 24 Oct 2026; Mon, 1 day from 12 Oct 2026 to "
                 + "12 Oct 2026.", sentences.get(1));
         assertTrue(sentences.get(2).startsWith("Lengths are along the shapes of the trips, and in straight lines from stop to stop, which "
-                + "roads exceed; correct them. Not in them: the way from the yard and back, and 4.15 mi"), sentences.get(2));
+                + "roads exceed; correct them. Not in them: the way from the yard and back; add it to the first and the last run."), sentences.get(2));
     }
 
     @Test
@@ -274,9 +328,11 @@ class GtfsTest {
                 problems(new GtfsText().replace("stop_times.txt", "06:35:00,b".substring(1), "6:35:00,q"), "B1"));
         assertEquals(List.of("trips.txt, row 4, column “trip_id”: The trip “t9” has 0 stops in stop_times.txt; it needs two or more."),
                 problems(new GtfsText().replace("trips.txt", "t3,", "t9,"), "B1"));
-        assertEquals(List.of("frequencies.txt, row 2, column “trip_id”: The trip “t1” is repeated by headway, which does not say what one "
-                + "bus drives; leave out block B1."), problems(new GtfsText().table("frequencies.txt",
-                        "trip_id,start_time,end_time,headway_secs\nt1,06:00:00,07:00:00,600\n"), "B1"));
+        assertEquals(List.of("frequencies.txt, row 2, column “headway_secs”: “0” must be a whole number from 1 to 21,600.",
+                "frequencies.txt, row 3, column “end_time”: The headway ends before it starts."), problems(new GtfsText().table("frequencies.txt",
+                        "trip_id,start_time,end_time,headway_secs\nt1,06:00:00,07:00:00,0\nt1,08:00:00,07:00:00,600\n"), "B1"));
+        assertTrue(problems(new GtfsText().table("frequencies.txt", "trip_id,start_time,end_time,headway_secs\nt1,00:00:00,23:00:00,1\n"), "B1").get(0)
+                .contains("depart more than 20,000 times a day"));
         assertEquals(List.of("trips.txt: The file has no trips of buses."), problems(new GtfsText().table("trips.txt",
                 "route_id,service_id,trip_id\n"), "B1"));
         assertEquals(List.of("trips.txt, row 2: A quote is not closed in the row."),

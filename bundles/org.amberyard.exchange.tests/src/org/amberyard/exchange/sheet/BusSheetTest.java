@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
@@ -103,7 +104,8 @@ class BusSheetTest {
                         + "Mend it, or clear the reading of a year before.",
                 "fleet.csv, row 6, column “chassis_model_year”: “2009.5” must be a whole number.",
                 "fleet.csv, row 6, column “odometer_end_fy”: “x1” must be a number in mi or km.",
-                "fleet.csv, row 6, column “body_type”: The study has no vehicle type with body “C” and fuel “steam”; add it on the page of vehicle types.",
+                "fleet.csv, row 6, column “body_type”: The study has no vehicle type with body “C” and fuel “steam”; mend the row, or add the type on the "
+                        + "page of vehicle types.",
                 "fleet.csv, row 7, column “odometer_end_fy”: “87382 kg” must be a number in mi or km.",
                 "fleet.csv, row 7, column “annual_miles”: “-5” must be a distance of at least 0."),
                 problems.stream().filter(p -> !p.contains("R99")).toList());
@@ -118,6 +120,58 @@ class BusSheetTest {
                 + "B98,,spare,C,diesel,,2012,2011,2012,,,,6.1,2031\nB99,,spare,C,diesel,,2012,2011,2012,,,,six,2031\n")), study).orElseThrow();
         assertThrows(ImportException.class, () -> read.into(study));
         assertEquals(before, text(study));
+    }
+
+    /** Body letters as people write them, and names of vehicle types under the same header. */
+    @Test
+    void bodiesMayNameVehicleTypes() throws Exception {
+        SheetImport letters = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Body,Fuel\nB01,Type C,diesel\n")), study).orElseThrow();
+        assertEquals(List.of(), words(letters.preview(study)));
+        String name = bus("B01").getType().getName();
+        SheetImport names = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Body,Model year\nB99," + name + ",2012\nB98,"
+                + name.toLowerCase() + ",2012\n")), study).orElseThrow();
+        assertEquals(Optional.of("Body"), names.header("type"));
+        SheetImport mixed = SheetImport.recognised(SampleSheets.only(samples.text("fleet.csv", "Bus,Role,Body,Fuel\nB97,spare," + name
+                + ",diesel\nB01,spare,C,diesel\nB02,spare,Chassis 7,diesel\nB03,spare," + name
+                + ",gasoline\nB04,spare,C,diesle\n")), study).orElseThrow();
+        assertEquals(Optional.of("Body"), mixed.header("bodyType"));
+        List<String> told = words(mixed.preview(study));
+        assertEquals(3, told.size(), told.toString());
+        assertTrue(told.get(1).endsWith("column “Fuel”: “" + name + "” runs on diesel, but the row says “gasoline”; mend one of the two."), told.toString());
+        assertTrue(told.get(2).endsWith("or add the type on the page of vehicle types. Is “diesel” meant?"), told.toString());
+        assertTrue(told.get(0).startsWith("fleet.csv, row 4, column “Body”: “Chassis 7” is neither a body type, which are A, B, C, D, nor the name of a "
+                + "vehicle type of the study, which has "), told.toString());
+    }
+
+    @Test
+    void aVinThatASpreadsheetHasShortenedIsRefused() throws Exception {
+        List<String> told = words(preview("B01,1.23457E+16,route,C,diesel,R01,2008,2007,2008,84774,89724,5500,6.2,2027\n"));
+        assertEquals(List.of("fleet.csv, row 2, column “vin”: “1.23457E+16” is what spreadsheets make of a long number, and its digits are lost; format the "
+                + "column as text, and enter it anew."), told);
+    }
+
+    @Test
+    void aNewBusWithTheNumberOfAnotherIsNoted() throws Exception {
+        SheetImport.Preview preview = preview("Bus 07,,spare,C,diesel,,2011,2010,2011,,,,,\nBus 7001,,spare,C,diesel,,2011,2010,2011,,,,,\n");
+        assertTrue(preview.remarks().contains("Row 2: “Bus 07” is taken for a new bus, though “B07” of the study has the same number; write it so where it is "
+                + "the same bus."), preview.remarks().toString());
+        assertTrue(preview.remarks().stream().noneMatch(r -> r.startsWith("Row 3: “Bus 7001”")));
+    }
+
+    /** One known header of many is by chance. */
+    @Test
+    void aTableOfSomethingElseIsNotTakenForBuses() throws Exception {
+        assertTrue(SheetImport.recognised(SampleSheets.only(samples.text("t.csv", "component,season,hours,unit,rate\non-peak,all,14-20,usd_per_kwh,0.2\n")),
+                study).isEmpty());
+    }
+
+    /** A wrong cell does not hide what is wrong with another field, only what may follow from it. */
+    @Test
+    void rulesHoldForRowsWithAWrongCell() throws Exception {
+        List<String> told = words(preview("B98,,spare,C,diesel,,2012,2011,2031,,5000,,six,\n"));
+        assertEquals(2, told.size(), told.toString());
+        assertTrue(told.get(0).contains("column “mpg_driving”: “six” must be a number in mpg or km/L"), told.toString());
+        assertTrue(told.get(1).contains("column “odometer_end_fy”: Bus B98: odometer is 5,000 mi, but the fleet only grows by it"), told.toString());
     }
 
     /** What only the rules of the study can tell is told at the row too. */
@@ -169,7 +223,7 @@ class BusSheetTest {
     private static void plant(List<String> cells, int number, int row, Map<Integer, String> planted) {
         int[] columns = {0, 1, 2, 4, 5, 6, 7, 8, 9, 3};
         String[] values = {"K1000", "yard art", "Q", "2012a", "20 11", "in 2012", "81,2,00", "-5200", "6.4 km", "plutonium"};
-        String[] told = {"stands in rows", "must be one of", "no vehicle type", "must be a number", "must be a number", "must be a number",
+        String[] told = {"stands in rows", "must be one of", "is neither a body type", "must be a year", "must be a year", "must be a year",
             "must be a number", "of at least 0", "must be a number", "no vehicle type"};
         int kind = number % 10;
         cells.set(columns[kind], values[kind]);

@@ -80,7 +80,7 @@ class LogSheetsTest {
     @Test
     void fuelThatNoBusBurnsIsAProblem() throws Exception {
         SheetImport sheet = read("fuel-log", "Date,Unit,Gallons,Odometer\n9/4/2025,B01,35,89000\n9/20/2025,B01,900000,89260\n");
-        assertEquals(List.of("log.csv, row 3: The fuel of B01 would come to 0.000288888889 mpg, which no bus does; it must be 1 mpg to 30 mpg. "
+        assertEquals(List.of("log.csv, row 3: The fuel of B01 would come to 0.00028889 mpg, which no bus does; it must be 1 mpg to 30 mpg. "
                 + "Look for a wrong amount or odometer reading in its rows."), sheet.preview(study).problems().stream().map(ImportProblem::toString).toList());
     }
 
@@ -197,11 +197,78 @@ class LogSheetsTest {
         assertTrue(preview.remarks().stream().anyMatch(r -> r.startsWith("Invoices of diesel: 2,800 gal; ") || r.startsWith("Not every bus on diesel")),
                 preview.remarks().toString());
         sheet.into(study);
-        FuelPrice diesel = study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
-                .filter(p -> p.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
-        assertEquals(3.5 / L, diesel.getPricePerL(), 1e-9);
+        assertEquals(3.5 / L, diesel().getPricePerL(), 1e-9);
         assertEquals(List.of("log.csv, row 3, column “invoice_no”: “A1” stands in rows 2 and 3; they differ in gallons. Keep one of them."),
                 problems("fuel-invoices", "invoice_no,fuel,gallons,total_usd\nA1,diesel,30,105\nA1,diesel,31,105\n"));
+    }
+
+    /** Two equal deliveries of a day are two; the same file read again changes nothing. */
+    @Test
+    void invoicesNeedNoNumber() throws Exception {
+        SheetImport sheet = read("fuel-invoices", "Date,Tank,Fuel,Gallons,Total\n2025-07-04,North,diesel,100,300\n2025-07-04,North,diesel,100,300\n"
+                + "2025-07-05,North,diesel,100,450\n");
+        SheetImport.Preview preview = sheet.preview(study);
+        assertEquals(List.of(), preview.problems());
+        assertTrue(preview.remarks().containsAll(List.of("3 invoices have no number; such are told apart by date, tank, fuel, quantity and total, and equal "
+                + "ones by their order.", "Rows 2 and 3 say the same without a number of an invoice, and each counts; delete what stands there twice.")),
+                preview.remarks().toString());
+        sheet.into(study);
+        assertEquals(3.5 / L, diesel().getPricePerL(), 1e-9);
+        assertEquals(List.of(), sheet.preview(study).changes());
+    }
+
+    private FuelPrice diesel() {
+        return study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)
+                .filter(p -> p.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+    }
+
+    @Test
+    void everyProblemOfARowIsTold() throws Exception {
+        assertEquals(List.of("Fuel: “deisel” is no fuel with a price in the study; it has diesel, gasoline. Is “diesel” meant?",
+                "Gallons: “3,5” must be a number in gal or L; decimals stand behind a point here: write 3.5.",
+                "Total: A number is missing; enter one, 0 for none, or delete the row."),
+                cells("fuel-invoices", "Invoice,Fuel,Gallons,Total\nA0,diesel,2.5,9\nA2,diesel,2.5,9\nA1,deisel,\"3,5\",\n"));
+        assertEquals(List.of("Bus: The row names no bus; enter one, or delete the row.", "Date: A date is missing; enter one such as 2025-09-04.",
+                "Gallons: A number is missing; enter one, 0 for none, or delete the row.", "Odometer: “?1” must be a number in mi or km."),
+                sorted("fuel-log", "Date,Bus,Gallons,Odometer\n,,,?1\n"));
+        assertEquals(List.of("Bus: The row names no bus; enter one, or delete the row.", "Date: “soon” must be a date such as 2025-09-04 or 9/4/2025.",
+                "Labor: “x” must be a number in USD.", "Parts: “y” must be a number in USD."),
+                sorted("work-orders", "Date,Bus,System,Labor,Parts\nsoon,,Brakes,x,y\n"));
+        assertEquals(List.of("Bus: The row names no bus; enter one, or delete the row.", "Date: “soon” must be a date such as 2025-09-04 or 9/4/2025.",
+                "Reading: “x” must be a number in mi or km."), sorted("odometers", "Bus,Date,Reading\n,soon,x\n"));
+        assertEquals(List.of("End date: “later” must be a date such as 2025-09-04 or 9/4/2025.", "Start date: A date is missing; enter the first day of the "
+                + "period.", "kW: “-1” must be a demand of at least 0.", "kWh: A number is missing; enter one, 0 for none, or delete the row."),
+                sorted("utility-bills", "Start date,End date,kWh,kW\n,later,,-1\n"));
+        assertEquals(List.of("Diesel: “-4” must be a price above 0.", "Year: “2026.5” must be a whole year such as 2026."),
+                sorted("prices", "Year,Diesel\n2026,4\n2026.5,-4\n"));
+        assertEquals(List.of("Year: A year is missing; enter one, or delete the row."), cells("prices", "Year,Diesel\n2026,4\n,4\n"));
+    }
+
+    private List<String> cells(String kind, String text) throws Exception {
+        return read(kind, text).preview(study).problems().stream().map(p -> p.column() + ": " + p.message()).toList();
+    }
+
+    private List<String> sorted(String kind, String text) throws Exception {
+        return cells(kind, text).stream().sorted().toList();
+    }
+
+    /** A row of somebody's own prices may say what the example of the template says. */
+    @Test
+    void onlyTemplatesHaveAnExample() throws Exception {
+        List<String> remarks = read("prices", "FY,Diesel price\n2026,3.66\n2028,4\n").preview(study).remarks();
+        assertTrue(remarks.stream().noneMatch(r -> r.contains("example")), remarks.toString());
+    }
+
+    @Test
+    void moneyIsNoEnergy() throws Exception {
+        assertEquals(List.of("kWh: “$2,310.20” must be a number in kWh, but it is money."),
+                cells("utility-bills", "Start date,End date,kWh\n2025-07-01,2025-08-01,\"$2,310.20\"\n"));
+    }
+
+    @Test
+    void entriesWithoutAReadingAreTold() throws Exception {
+        assertTrue(read("odometers", "Bus,Date,Reading\nB01,2025-09-04,89900\nB01,2025-10-04,\n").preview(study).remarks()
+                .contains("B01 has 1 entry without a reading; nothing is taken from it."));
     }
 
     /** From 16 June to 16 July and on to 16 August: July gets 15/30 of the first bill and 16/31 of the second, and the higher demand. */
@@ -249,7 +316,7 @@ class LogSheetsTest {
     void columnsAreRememberedByTheirHeaders() throws Exception {
         SheetImport odd = SheetImport.of(SheetKind.byId("odometers").orElseThrow(),
                 SampleSheets.only(samples.text("odd.csv", "Wagen,Tag,Stand\nB01,2025-09-04,89640\n")), study);
-        assertEquals(List.of("odd.csv, row 1: A column “Odometer” is missing; Reading on the date."),
+        assertEquals(List.of("odd.csv, row 1: A column “Odometer” is missing: Reading on the date. Name a column so, or choose the one that holds it."),
                 odd.preview(study).problems().stream().map(ImportProblem::toString).filter(p -> p.contains("Odometer")).toList());
         SheetMapping told = odd.mapping().with(0, Optional.of(new SheetMapping.Use("bus", UnitSystem.US)))
                 .with(1, Optional.of(new SheetMapping.Use("date", UnitSystem.US)))

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.Route;
@@ -17,6 +18,8 @@ import org.amberyard.model.site.ServiceCalendar;
 import org.amberyard.model.site.SiteFactory;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.CalendarDays;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,7 +83,8 @@ class RouteSheetTest {
     @Test
     void slipsOfRouteSheetsAreTold() throws Exception {
         assertEquals(List.of(
-                "sheet.csv, row 2, column “am_depart”: R01 departs at 18:35 on its morning run; is that before or after noon?",
+                "sheet.csv, row 2, column “am_depart”: R01 departs at 18:35 on its morning run; is that before or after noon? Write it as 6:35 am, or move it to the "
+                + "column of its run.",
                 "sheet.csv, row 3, column “am_return”: R02 returns at 5:10, not after its departure at 6:30; mend one of the two.",
                 "sheet.csv, row 4, column “am_miles”: The morning run of R03 has a departure but no distance; enter one above 0.",
                 "sheet.csv, row 4, column “midday_layover”: “moon” must be depot, school or home.",
@@ -119,6 +123,64 @@ class RouteSheetTest {
                 "sheet.csv, row 3, column “Miles”: The morning run of R78 has a departure but no distance; enter one above 0."),
                 read("Route,AM/PM,Depart,Return,Miles\nR77,evening,2:20 pm,3:25 pm,25\nR78,AM,6:35a,7:45a,\n").preview(study).problems().stream()
                         .map(ImportProblem::toString).toList());
+    }
+
+    /** A workbook with a sheet for the morning and one for the afternoon; the second adds its runs to the routes of the first. */
+    @Test
+    void sheetsOfAMorningAndAnAfternoonMakeOneRoute() throws Exception {
+        Path book = samples.workbook("routes.xlsx", b -> {
+            fill(b.createSheet("AM routes"), "Route|Depart|Return|Miles|Stops", "R77|6:35|7:45|20|22");
+            fill(b.createSheet("PM routes"), "Route|Depart|Return|Miles|Stops", "R77|14:20|15:25|25|30");
+        });
+        for (Sheet sheet : SheetReader.read(book, ReadingProgress.NONE)) {
+            SheetImport made = SheetImport.recognised(sheet, study).orElseThrow();
+            assertEquals("routes", made.kind().id());
+            assertEquals(List.of(), made.preview(study).problems());
+            made.into(study);
+            assertEquals(List.of(), made.preview(study).changes(), "a second import changes nothing");
+        }
+        assertEquals(List.of(RunKind.MORNING, RunKind.AFTERNOON), route("R77").getRuns().stream().map(Run::getKind).toList());
+        assertEquals(List.of(22, 30), route("R77").getRuns().stream().map(Run::getStops).toList());
+    }
+
+    private static void fill(XSSFSheet sheet, String... rows) {
+        for (String row : rows) {
+            Row made = sheet.createRow(sheet.getPhysicalNumberOfRows());
+            for (String cell : row.split("\\|")) {
+                made.createCell(Math.max(0, made.getLastCellNum())).setCellValue(cell);
+            }
+        }
+    }
+
+    @Test
+    void namesOfRoutesMayEndInThePartOfTheDay() throws Exception {
+        SheetImport sheet = read("Route,Depart,Return,Miles\nR77 AM,6:35,7:45,20\nR77-PM,2:20 pm,3:25 pm,25\nR01 AM,6:30,7:39,16\n");
+        assertEquals(List.of(), sheet.preview(study).problems());
+        sheet.into(study);
+        assertEquals(List.of(395, 860), route("R77").getRuns().stream().map(Run::getDepartureMin).toList());
+        assertEquals(390, route("R01").getRuns().get(0).getDepartureMin());
+        assertTrue(study.getRoutes().stream().noneMatch(r -> r.getName().endsWith("M")));
+    }
+
+    @Test
+    void everyProblemOfARowIsTold() throws Exception {
+        assertEquals(List.of("sheet.csv, row 2, column “am_miles”: “3,5 mi” must be a number in mi or km; decimals stand behind a point here: write 3.5 mi.",
+                "sheet.csv, row 2, column “am_depart”: “early” must be a time such as 6:35 or 2:05 pm.",
+                "sheet.csv, row 2, column “am_return”: “late” must be a time such as 6:35 or 2:05 pm.",
+                "sheet.csv, row 2, column “elev_gain_ft_day”: “high” must be a number in ft or m.",
+                "sheet.csv, row 2, column “stops”: “many” must be a number.",
+                "sheet.csv, row 2, column “midday_layover”: “moon” must be depot, school or home."),
+                problems("R01,,,early,late,\"3,5 mi\",,,,,,,many,,,high,moon\n"));
+        assertEquals(List.of("sheet.csv, row 2, column “route_id”: The row has no name in “route_id”; enter one, or delete the row.",
+                "sheet.csv, row 2, column “lift_required”: Lift is “maybe”; it must be yes or no."), problems(",,,,,,,,,,,,,,maybe,,\n"));
+    }
+
+    @Test
+    void aMissingColumnOfReturnsIsToldOnce() throws Exception {
+        assertEquals(List.of("sheet.csv, row 1: A column “Return” is missing: End of the run of a row of its own. Name a column so, or choose the one that "
+                + "holds it."), read("Route,Period,Depart,Miles\nR99,AM,6:35a,11\nR99,PM,2:20p,11\n").preview(study).problems().stream()
+                        .map(ImportProblem::toString).toList());
+        assertEquals(List.of(), read("Route,Period,Depart,Arrive,Miles\nR99,AM,6:35a,7:35a,11\n").preview(study).problems());
     }
 
     @Test

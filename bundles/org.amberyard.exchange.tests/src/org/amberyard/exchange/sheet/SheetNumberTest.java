@@ -19,13 +19,13 @@ class SheetNumberTest {
         "-7|-7|''", "−7|-7|''", "1.5e3|1500|''", "USD 5|5|''", "4950 mi|4950|mi", ".5|0.5|''", "1 234|1234|''", "- 3|-3|''",
         "$-5|-5|''", "-$5|-5|''", "1,234-|-1234|''", "12 -|-12|''", "55 gal |55|gal", "3 m²|3|m²"})
     void withAPoint(String text, double value, String unit) {
-        assertEquals(Optional.of(new SheetNumber(value, unit)), SheetNumber.of(text, NumberStyle.POINT));
+        assertRead(value, unit, text, NumberStyle.POINT);
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"1.234,5|1234.5|''", "6,2|6.2|''", "863,3|863.3|''", "5425|5425|''", "7,5 km|7.5|km"})
     void withAComma(String text, double value, String unit) {
-        assertEquals(Optional.of(new SheetNumber(value, unit)), SheetNumber.of(text, NumberStyle.COMMA));
+        assertRead(value, unit, text, NumberStyle.COMMA);
     }
 
     @ParameterizedTest
@@ -76,5 +76,12 @@ class SheetNumberTest {
         assertEquals(Optional.empty(), new SheetDates(Stream.of("9/9/2025", "9/13/2025", "2025-09-04")).order());
         assertTrue(new SheetDates(Stream.of("2/30/2025")).of("2/30/2025").isEmpty());
         assertTrue(new SheetDates(Stream.of("12")).of("12").isEmpty());
+    }
+
+    private static void assertRead(double value, String unit, String text, NumberStyle style) {
+        SheetNumber read = SheetNumber.of(text, style).orElseThrow();
+        assertEquals(value, read.value());
+        assertEquals(unit, read.unit());
+        assertEquals(text.matches(".*([$€£]|[A-Z]{3} ?[\\d.,]).*"), read.isMoney(), text);
     }
 }

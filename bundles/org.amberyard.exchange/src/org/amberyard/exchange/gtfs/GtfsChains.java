@@ -11,8 +11,6 @@ import java.util.Optional;
  * estimating vehicles from timetables, no source.
  */
 final class GtfsChains {
-    /** Stops on both sides of a road have ids of their own. */
-    private static final double NEAR_KM = 0.3;
     private static final int LONGEST_WAIT_S = 2 * 3600;
 
     private final GtfsDistances distances;
@@ -46,6 +44,6 @@ final class GtfsChains {
 
     private boolean canGoOn(GtfsTrip done, GtfsTrip next) {
         int waitS = next.startS() - done.endS();
-        return waitS >= 0 && waitS <= LONGEST_WAIT_S && distances.betweenKm(done, next) <= NEAR_KM;
+        return waitS >= 0 && waitS <= LONGEST_WAIT_S && distances.betweenKm(done, next) <= GtfsWays.NEAR_KM;
     }
 }

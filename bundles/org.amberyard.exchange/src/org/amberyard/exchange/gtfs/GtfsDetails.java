@@ -19,6 +19,7 @@ final class GtfsDetails {
     private static final int MOST_STOP_TIMES = 1_500_000;
     private static final int MOST_POINTS = 1_500_000;
     private static final int NOT_SERVED = 1;
+    private static final String FREQUENCIES = "frequencies.txt";
 
     private final GtfsFeed feed;
     private final GtfsChoice choice;
@@ -26,6 +27,8 @@ final class GtfsDetails {
     private final Map<String, GtfsTrip> trips = new LinkedHashMap<>();
     private final Map<String, GtfsPlace> stops = new HashMap<>();
     private final Map<String, List<GtfsPlace>> shapes = new HashMap<>();
+    private final GtfsHeadways headways = new GtfsHeadways();
+    private List<GtfsTrip> departures = List.of();
     private int stopTimes;
     private int points;
 
@@ -50,8 +53,13 @@ final class GtfsDetails {
         table.readNeeded(GtfsFeed.TRIPS, GtfsFeed.TRIP_COLUMNS, this::takeTrip);
         table.readNeeded(GtfsTripCheck.STOP_TIMES, List.of("trip_id", "arrival_time", "departure_time", "stop_id", "stop_sequence"), this::takeStopTime);
         trips.values().forEach(new GtfsTripCheck(problems)::check);
-        table.read("frequencies.txt", List.of("trip_id"), this::takeFrequency);
+        table.read(FREQUENCIES, List.of("trip_id", "start_time", "end_time", "headway_secs"), row -> {
+            if (trips.containsKey(row.text("trip_id"))) {
+                headways.take(row);
+            }
+        });
         problems.refuseIfAny();
+        departures = departures();
         Set<String> wanted = new HashSet<>();
         trips.values().forEach(t -> t.stops().forEach(s -> wanted.add(s.stop())));
         table.readNeeded("stops.txt", List.of("stop_id", "stop_lat", "stop_lon"), row -> takeStop(row, wanted));
@@ -95,11 +103,16 @@ final class GtfsDetails {
         return !row.text(column).isEmpty() && row.whole(column, 0, 3) == NOT_SERVED;
     }
 
-    private void takeFrequency(GtfsRow row) {
-        if (trips.containsKey(row.text("trip_id"))) {
-            row.refuse("trip_id", "The trip “" + row.text("trip_id") + "” is repeated by headway, which does not say what one bus drives; "
-                    + "leave out block " + trips.get(row.text("trip_id")).block() + ".");
+    /** What departs in the order of the file, trips that are repeated by headway as often as they are. */
+    private List<GtfsTrip> departures() throws ImportException {
+        List<GtfsTrip> all = new ArrayList<>();
+        for (GtfsTrip trip : trips.values()) {
+            all.addAll(headways.departures(trip, MOST_TRIPS + 1));
+            if (all.size() > MOST_TRIPS) {
+                throw ProblemList.refusal(FREQUENCIES, 0, "", "The chosen trips depart more than 20,000 times a day; choose fewer blocks at a time.");
+            }
         }
+        return List.copyOf(all);
     }
 
     private void takeStop(GtfsRow row, Set<String> wanted) {
@@ -126,9 +139,14 @@ final class GtfsDetails {
         }
     }
 
-    /** Trips in the order of the file. */
+    /** Trips in the order of the file, each as often as it departs. */
     List<GtfsTrip> trips() {
-        return List.copyOf(trips.values());
+        return departures;
+    }
+
+    /** Trips that are repeated by headway. */
+    GtfsHeadways headways() {
+        return headways;
     }
 
     /** Where a trip's stop is. */

@@ -24,8 +24,10 @@ public final class GtfsImport {
     private final GtfsChoice choice;
     private final GtfsDistances distances;
     private final GtfsRuns runs;
+    private final GtfsHeadways headways;
 
-    private GtfsImport(GtfsFeed feed, GtfsChoice choice, GtfsDistances distances, GtfsRuns runs) {
+    private GtfsImport(GtfsFeed feed, GtfsChoice choice, GtfsDistances distances, GtfsRuns runs, GtfsHeadways headways) {
+        this.headways = headways;
         this.feed = feed;
         this.choice = choice;
         this.distances = distances;
@@ -51,7 +53,7 @@ public final class GtfsImport {
         }
         GtfsDetails details = GtfsDetails.read(feed, choice, progress);
         GtfsDistances distances = new GtfsDistances(details);
-        return new GtfsImport(feed, choice, distances, new GtfsRuns(details, distances, file));
+        return new GtfsImport(feed, choice, distances, new GtfsRuns(details, distances, file), details.headways());
     }
 
     private static String file(Path path) {
@@ -78,8 +80,9 @@ public final class GtfsImport {
                 named(feed.agencies()), counted(count, "run"), figures.of(Literals.RUN__DISTANCE_KM, km), choice.days().words()));
         others().ifPresent(sentences::add);
         sentences.add("Lengths are " + distances.ways().stream().map(GtfsDistance.Way::words).collect(Collectors.joining(", and "))
-                + ". Not in them: the way from the yard and back, and "
-                + figures.of(Literals.RUN__DISTANCE_KM, runs.betweenKm()) + " in straight lines between trips; add them to the runs.");
+                + ". Not in them: the way from the yard and back; add it to the first and the last run.");
+        ways(figures).ifPresent(sentences::add);
+        headways().ifPresent(sentences::add);
         sentences.add("The schedule does not tell riders, top speed and climb: new runs have the usual ones and no climb. Between its runs a "
                 + "bus stands away from the yard.");
         if (runs.joined() > 0) {
@@ -99,6 +102,24 @@ public final class GtfsImport {
             sentences.add("Routes of trains, trams, ferries and the like, which are left out: " + feed.otherRoutes() + ".");
         }
         return sentences;
+    }
+
+    private Optional<String> ways(RoundedText figures) {
+        GtfsWays ways = runs.ways();
+        if (ways.ways() == 0 && ways.tooShort() == 0) {
+            return Optional.empty();
+        }
+        String added = ways.ways() == 0 ? "" : "Ways without riders between trips are runs of their own, marked as assumed: " + ways.ways() + " of "
+                + figures.of(Literals.RUN__DISTANCE_KM, ways.km()) + " in all, straight lines times " + GtfsWays.DETOUR + " at "
+                + figures.of(Literals.RUN__TOP_SPEED_KMH, GtfsWays.SPEED_KMH) + ". ";
+        return Optional.of((added + (ways.tooShort() == 0 ? "" : "Left out, because the time between the trips is too short for them: " + ways.tooShort()
+                + "; hold their ends against the schedule.")).strip());
+    }
+
+    private Optional<String> headways() {
+        return headways.trips() == 0 ? Optional.empty() : Optional.of(counted(headways.trips(), "trip") + " repeated by headway (frequencies.txt) " + (headways.trips() == 1 ? "makes " : "make ")
+                + counted(headways.departures(), "departure") + "; which bus drives which is a guess, as for trips without a block_id"
+                + (headways.notExact() > 0 ? ", and " + headways.notExact() + " of them are not promised to the minute." : "."));
     }
 
     private Optional<String> others() {

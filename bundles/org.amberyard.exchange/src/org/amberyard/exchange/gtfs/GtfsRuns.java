@@ -26,14 +26,15 @@ final class GtfsRuns {
     private final Map<String, List<GtfsRun>> blocks = new LinkedHashMap<>();
     private final List<String> shifted = new ArrayList<>();
     private int joined;
+    private final GtfsWays ways;
     private int guessed;
-    private double betweenKm;
 
     GtfsRuns(GtfsDetails details, GtfsDistances distances, String file) throws ImportException {
         this.distances = distances;
+        this.ways = new GtfsWays(distances);
         this.problems = new ProblemList(file);
         Map<String, List<GtfsTrip>> trips = new LinkedHashMap<>();
-        details.trips().forEach(t -> trips.computeIfAbsent(t.block(), b -> new ArrayList<>()).add(t));
+        details.trips().forEach(t -> trips.computeIfAbsent(t.isBlocked() ? "block " + t.block() : "route " + t.route(), b -> new ArrayList<>()).add(t));
         trips.values().stream().filter(own -> own.get(0).isBlocked()).forEach(own -> blocks.put(own.get(0).block(), block(own)));
         trips.values().stream().filter(own -> !own.get(0).isBlocked()).forEach(this::guess);
         problems.refuseIfAny();
@@ -61,9 +62,8 @@ final class GtfsRuns {
         ordered.sort(Comparator.comparingInt(GtfsTrip::startS).thenComparing(GtfsTrip::id));
         for (int i = 1; i < ordered.size(); i++) {
             checkOrder(ordered.get(i - 1), ordered.get(i));
-            betweenKm += distances.betweenKm(ordered.get(i - 1), ordered.get(i));
         }
-        List<GtfsRun> runs = within(block, ordered.stream().map(this::run).toList());
+        List<GtfsRun> runs = within(block, ways.with(ordered, ordered.stream().map(this::run).toList()));
         runs.forEach(r -> check(block, r));
         return named(runs);
     }
@@ -82,7 +82,7 @@ final class GtfsRuns {
                 .filter(s -> s != trip.first() && s != trip.last())
                 .mapToDouble(s -> s.departureS().getAsInt() - s.arrivalS().getAsInt()).sum() / Math.max(1, stops);
         return new GtfsRun(trip.route(), trip.startS(), trip.endS(), distances.of(trip).km(), Math.max(1, stops),
-                Math.min(dwellS, MOST_DWELL_S), trip.id());
+                Math.min(dwellS, MOST_DWELL_S), trip.id(), false);
     }
 
     private List<GtfsRun> within(String block, List<GtfsRun> runs) {
@@ -129,7 +129,7 @@ final class GtfsRuns {
             for (int i = 2; !taken.add(free); i++) {
                 free = name + " (" + i + ")";
             }
-            named.add(new GtfsRun(free, run.startS(), run.endS(), run.km(), run.stops(), run.dwellS(), run.trip()));
+            named.add(new GtfsRun(free, run.startS(), run.endS(), run.km(), run.stops(), run.dwellS(), run.trip(), run.isWay()));
         }
         return named;
     }
@@ -153,9 +153,9 @@ final class GtfsRuns {
         return joined;
     }
 
-    /** Straight lines from ends of trips to starts of the next ones of their block, km; no part of any run. */
-    double betweenKm() {
-        return betweenKm;
+    /** Ways between trips of blocks. */
+    GtfsWays ways() {
+        return ways;
     }
 
     /** Blocks of more than a day, which one bus cannot drive day after day. */

@@ -15,4 +15,13 @@ import java.util.OptionalInt;
  */
 record GtfsStopTime(int sequence, String stop, OptionalInt arrivalS, OptionalInt departureS, double traveled, boolean served,
         int row) {
+
+    /** The same so many seconds later. */
+    GtfsStopTime later(int seconds) {
+        return new GtfsStopTime(sequence, stop, later(arrivalS, seconds), later(departureS, seconds), traveled, served, row);
+    }
+
+    private static OptionalInt later(OptionalInt time, int seconds) {
+        return time.isPresent() ? OptionalInt.of(time.getAsInt() + seconds) : time;
+    }
 }

@@ -29,6 +29,14 @@ final class GtfsTrip {
         this.row = row;
     }
 
+    /** The same trip at another time, of which nobody says which bus drives it. */
+    GtfsTrip departingAt(int startS) {
+        GtfsTrip other = new GtfsTrip(id, block, route, shape, false, row);
+        int laterS = startS - startS();
+        stops.forEach(s -> other.add(s.later(laterS)));
+        return other;
+    }
+
     void add(GtfsStopTime stop) {
         stops.add(stop);
     }

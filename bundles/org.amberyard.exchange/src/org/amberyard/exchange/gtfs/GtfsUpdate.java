@@ -28,6 +28,7 @@ import org.amberyard.model.validation.CalendarDays;
  */
 final class GtfsUpdate {
     private static final List<String> TOLD = List.of("calendar", "departureMin", "durationMin", "distanceKm", "stops");
+    private static final String GTFS = "GTFS ";
     private static final int NOON_MIN = 12 * 60;
     private static final int MIDDAY_FROM_MIN = 9 * 60;
     private static final int MIDDAY_TO_MIN = 15 * 60;
@@ -63,7 +64,7 @@ final class GtfsUpdate {
     }
 
     private void putCalendar() {
-        String name = "GTFS " + days.name();
+        String name = GTFS + days.name();
         Optional<ServiceCalendar> known = study.getCalendars().stream().filter(c -> name.equals(c.getName())).findFirst();
         calendar = known.orElseGet(SiteFactory.eINSTANCE::createServiceCalendar);
         if (known.isPresent()) {
@@ -81,18 +82,28 @@ final class GtfsUpdate {
     }
 
     private void put(String block, List<GtfsRun> runs) {
-        Optional<Route> known = study.getRoutes().stream().filter(r -> block.equals(r.getName())).findFirst();
+        String ofDays = block + " (" + days.name() + ")";
+        Optional<Route> known = named(block).filter(r -> !isOfOtherDays(r)).or(() -> named(ofDays));
         if (known.isPresent()) {
             putRuns(known.get(), runs);
             return;
         }
         Route route = RoutesFactory.eINSTANCE.createRoute();
-        route.setName(block);
+        route.setName(named(block).isPresent() ? ofDays : block);
         route.setDescription("GTFS block, " + days.name());
         for (int i = 0; i < runs.size(); i++) {
             route.getRuns().add(run(runs, i));
         }
         fresh.add(route);
+    }
+
+    private Optional<Route> named(String name) {
+        return study.getRoutes().stream().filter(r -> name.equals(r.getName())).findFirst();
+    }
+
+    /** A block goes by the same name on days of another kind, but is another route; see the decision on blocks and kinds of days. */
+    private boolean isOfOtherDays(Route route) {
+        return route.getRuns().stream().map(Run::getCalendar).anyMatch(c -> c != null && c != calendar && String.valueOf(c.getName()).startsWith(GTFS));
     }
 
     private void putRuns(Route route, List<GtfsRun> runs) {
@@ -127,7 +138,7 @@ final class GtfsUpdate {
         if (told.dwellS() > 0) {
             update.put(run, Literals.RUN__DWELL_S, dwellS(told));
         }
-        update.source(run, TOLD, Quality.PUBLISHED, cited(told), date());
+        update.source(run, TOLD, quality(told), cited(told), date());
     }
 
     private Run run(List<GtfsRun> runs, int place) {
@@ -145,12 +156,17 @@ final class GtfsUpdate {
         }
         run.setClimbM(0);
         run.setLayover(place == runs.size() - 1 ? Layover.YARD : Layover.SCHOOL);
-        TOLD.forEach(f -> run.getSources().add(SourceNotes.of(f, Quality.PUBLISHED, cited(told), date())));
+        TOLD.forEach(f -> run.getSources().add(SourceNotes.of(f, quality(told), cited(told), date())));
         return run;
     }
 
     private String cited(GtfsRun run) {
-        return citation + ", trip " + run.trip();
+        return run.isWay() ? citation + ", after trip " + run.trip() + ": straight line times " + GtfsWays.DETOUR + " at " + GtfsWays.SPEED_KMH + " km/h"
+                : citation + ", trip " + run.trip();
+    }
+
+    private static Quality quality(GtfsRun run) {
+        return run.isWay() ? Quality.ASSUMED : Quality.PUBLISHED;
     }
 
     /** Departures count whole minutes, so that a run ends at the latest when the next is said to depart. */

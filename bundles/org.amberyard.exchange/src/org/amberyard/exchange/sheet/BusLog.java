@@ -32,34 +32,48 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
                         "transaction date", "completed", "opened").must());
     }
 
-    /** Gathers the entries; rows that name no bus of the study, have no date or are repeated are told as problems. */
-    static BusLog of(MappedSheet sheet, SheetOutcome outcome) {
+    /** The other cells of a row. */
+    interface Others {
+        /** Tells what is wrong with them. */
+        void hold(MappedRow row, RowReading cells);
+    }
+
+    /**
+     * Gathers the entries; rows that name no bus of the study, have no date or are repeated are told as problems.
+     *
+     * @param others the other cells of rows that are no entries, and of which nobody else would tell what is wrong
+     */
+    static BusLog of(MappedSheet sheet, SheetOutcome outcome, Others others) {
         Map<Bus, List<Entry>> byBus = new LinkedHashMap<>();
         ElementIndex<Bus> buses = new ElementIndex<>(outcome.study().getBuses());
         Map<List<SheetCell>, Integer> known = new HashMap<>();
         for (MappedRow row : sheet.rows()) {
-            outcome.attempt(row, () -> {
-                holdOnce(row, known);
-                Bus bus = bus(row, buses);
-                LocalDate date = row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04."));
+            RowReading cells = outcome.reading(row);
+            cells.of(() -> holdOnce(row, known), 0);
+            Bus bus = cells.of(() -> bus(row, buses), null);
+            LocalDate date = cells.of(() -> row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04.")), null);
+            if (cells.isSound()) {
                 byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
-            });
+            } else {
+                others.hold(row, cells);
+            }
         }
         byBus.values().forEach(entries -> entries.sort(Comparator.comparing(Entry::date).thenComparingInt(e -> e.row().number())));
         return new BusLog(byBus);
     }
 
-    private static void holdOnce(MappedRow row, Map<List<SheetCell>, Integer> known) throws CellFault {
+    /** Number of the row, which must say something new. */
+    private static int holdOnce(MappedRow row, Map<List<SheetCell>, Integer> known) throws CellFault {
         Integer first = known.putIfAbsent(row.cells(), row.number());
         if (first != null) {
             throw row.wrong(BUS, "The row says the same as row " + first + " in every column and would count twice; delete one of them, or tell them "
                     + "apart by a number.");
         }
+        return row.number();
     }
 
     private static Bus bus(MappedRow row, ElementIndex<Bus> buses) throws CellFault {
         String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, "The row names no bus; enter one, or delete the row."));
-        return buses.find(name).orElseThrow(() -> row.wrong(BUS, "“" + name
-                + "” is no bus of the study; it has " + buses.names() + "."));
+        return buses.find(name).orElseThrow(() -> row.wrong(BUS, buses.unknown(name, "bus")));
     }
 }

@@ -12,6 +12,7 @@ import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.study.NearWords;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
@@ -41,20 +42,21 @@ final class BusSheet implements SheetKind {
 
     @Override
     public List<SheetColumn> columns(Study study) {
+        ElementIndex<VehicleType> types = new ElementIndex<>(study.getVehicleTypes());
         return List.of(
                 SheetColumn.of(Literals.BUS__NAME, "bus id", "bus number", "bus", "unit", "unit number", "vehicle", "vehicle id",
                         "vehicle number", "fleet number").must(),
                 SheetColumn.of(Literals.BUS__VIN, "vehicle identification number", "vin placeholder")
                         .toldBy(t -> t.matches("[A-HJ-NPR-Za-hj-npr-z0-9]{17}") && t.matches(".*[A-Za-z].*") && t.matches(".*\\d.*")),
                 SheetColumn.of(Literals.BUS__ROLE, "use", "status"),
-                SheetColumn.of(Literals.BUS__TYPE, "type", "model", "bus type"),
+                SheetColumn.of(Literals.BUS__TYPE, "type", "model", "bus type").toldBy(t -> types.find(t).isPresent()),
                 SheetColumn.derived(BODY, "Body type", SheetColumn.Content.TEXT, Unit.NONE,
                         "Body type by its letter; with the fuel it tells the vehicle type where no column does.", "body", "body style", "type letter"),
                 SheetColumn.derived(FUEL, "Fuel", SheetColumn.Content.TEXT, Unit.NONE,
                         "Fuel, or electric; with the body type it tells the vehicle type where no column does.", "fuel type", "energy"),
                 SheetColumn.of(Literals.BUS__ROUTE, "assigned route", "route id", "route number"),
-                SheetColumn.of(Literals.BUS__MODEL_YEAR, "model year", "year", "chassis year", "my"),
-                SheetColumn.of(Literals.BUS__ENGINE_MODEL_YEAR, "engine year", "engine my"),
+                SheetColumn.of(Literals.BUS__MODEL_YEAR, "model year", "year", "yr", "chassis year", "chassis yr", "my"),
+                SheetColumn.of(Literals.BUS__ENGINE_MODEL_YEAR, "engine year", "engine yr", "engine my"),
                 SheetColumn.of(Literals.BUS__IN_SERVICE_YEAR, "in service fy", "in service", "in service year", "service year"),
                 SheetColumn.of(Literals.BUS__ODOMETER_KM, "odometer end fy", "odometer end", "current odometer", "mileage", "odometer reading"),
                 SheetColumn.derived(START, "Odometer a year before", SheetColumn.Content.NUMBER, Unit.KILOMETRE,
@@ -115,7 +117,15 @@ final class BusSheet implements SheetKind {
         }
 
         void row(MappedRow row) {
-            outcome.attempt(row, () -> bus(row, keys.of(row)));
+            RowReading cells = outcome.reading(row);
+            String name = cells.of(() -> keys.of(row), "");
+            if (cells.isSound()) {
+                bus(row, name);
+            } else {
+                columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(c -> cells.of(() -> values.of(row, c), null));
+                List.of(START, UPKEEP).forEach(id -> cells.number(id, 0));
+                cells.of(() -> annualKm(row), null);
+            }
         }
 
         private void bus(MappedRow row, String name) {
@@ -132,6 +142,8 @@ final class BusSheet implements SheetKind {
             bus.setName(name);
             study.getBuses().add(bus);
             outcome.added(row.number(), bus);
+            known.withNumberOf(name).ifPresent(other -> outcome.remark("Row " + row.number() + ": “" + name + "” is taken for a new bus, though “"
+                    + other.getName() + "” of the study has the same number; write it so where it is the same bus."));
             return bus;
         }
 
@@ -142,10 +154,24 @@ final class BusSheet implements SheetKind {
             if (row.has(TYPE) || body.isEmpty() && fuel.isEmpty()) {
                 return;
             }
+            Optional<VehicleType> named = body.flatMap(types::named);
+            if (named.isPresent()) {
+                if (fuel.isPresent() && !TypeGuess.burns(named.get(), fuel.get())) {
+                    throw row.wrong(FUEL, "“" + named.get().getName() + "” runs on " + TypeGuess.fuel(named.get()) + ", but the row says “" + fuel.get()
+                            + "”; mend one of the two.");
+                }
+                outcome.set(row.number(), bus, Literals.BUS__TYPE, named.get());
+                return;
+            }
+            if (body.isPresent() && !TypeGuess.isBody(body.get())) {
+                throw row.wrong(BODY, "“" + body.get() + "” is neither a body type, which are " + TypeGuess.bodies()
+                        + ", nor the name of a vehicle type of the study, which has " + types.names() + "; write one of them.");
+            }
             List<VehicleType> fitting = types.fitting(body, fuel);
             if (fitting.isEmpty()) {
                 throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
-                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; add it on the page of vehicle types.");
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types."
+                        + fuel.map(f -> NearWords.hint(f, types.fuels())).orElse(""));
             }
             if (!fitting.contains(bus.getType())) {
                 VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
@@ -159,26 +185,32 @@ final class BusSheet implements SheetKind {
         }
 
         private void odometer(MappedRow row, Bus bus) throws CellFault {
+            OptionalDouble end = outcome.reading(row).of(() -> row.number("odometerKm"), OptionalDouble.empty());
             OptionalDouble start = row.number(START);
-            OptionalDouble end = row.number("odometerKm");
             if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
                 throw row.wrong("odometerKm", bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)
                         + ": reversed, rolled over or a new odometer? Mend it, or clear the reading of a year before.");
             }
         }
 
+        private static OptionalDouble annualKm(MappedRow row) throws CellFault {
+            OptionalDouble km = row.number(ANNUAL);
+            if (km.orElse(0) < 0) {
+                throw row.fault(ANNUAL, "a distance of at least 0");
+            }
+            return km;
+        }
+
         private void annual(MappedRow row, Bus bus) throws CellFault {
-            OptionalDouble annual = row.number(ANNUAL);
+            OptionalDouble upkeep = outcome.reading(row).of(() -> row.number(UPKEEP), OptionalDouble.empty());
+            OptionalDouble annual = annualKm(row);
             if (annual.isEmpty()) {
-                if (row.has(UPKEEP)) {
+                if (upkeep.isPresent()) {
                     throw row.wrong(UPKEEP, "Upkeep of a year needs the distance of that year, a column “Annual distance”.");
                 }
                 return;
             }
             double routeKm = RouteYear.km(bus.getRoute());
-            if (annual.getAsDouble() < 0) {
-                throw row.fault(ANNUAL, "a distance of at least 0");
-            }
             if (annual.getAsDouble() < CLEARLY_LESS * routeKm) {
                 outcome.remark("Row " + row.number() + ": " + bus.getName() + " drove " + WholeFigures.distance(annual.getAsDouble(), study)
                         + " but its route asks for " + WholeFigures.distance(routeKm, study) + " in a year; its other distance is taken as zero.");
@@ -189,7 +221,6 @@ final class BusSheet implements SheetKind {
             } else if (!row.has("otherKmPerYear")) {
                 outcome.set(row.number(), bus, Literals.BUS__OTHER_KM_PER_YEAR, Math.max(0, annual.getAsDouble() - routeKm));
             }
-            OptionalDouble upkeep = row.number(UPKEEP);
             if (upkeep.isPresent() && annual.getAsDouble() > 0) {
                 outcome.set(row.number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, upkeep.getAsDouble() / annual.getAsDouble());
             }

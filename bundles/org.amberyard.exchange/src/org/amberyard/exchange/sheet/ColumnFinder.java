@@ -37,6 +37,16 @@ final class ColumnFinder {
 
     /** A guess at the columns, and how sure it is. */
     record Found(SheetMapping mapping, int score) {
+        private static final int FEWEST = 2;
+
+        /**
+         * True when enough columns are known to take the sheet for one of the kind; a word or two stand in many tables.
+         *
+         * @param missing number of required columns that are not among them
+         */
+        boolean tells(int missing) {
+            return mapping.columns().size() >= FEWEST + Math.min(1, missing);
+        }
     }
 
     private record Match(int place, SheetColumn column, int score) {
@@ -77,13 +87,18 @@ final class ColumnFinder {
             SheetCell header = headers.cell(place);
             for (SheetColumn column : header.kind() == SheetCell.Kind.TEXT ? columns : List.<SheetColumn>of()) {
                 int score = score(column, header.text());
-                if (score > 0) {
+                if (score > 0 && !isAnother(column, place, headers.number())) {
                     matches.add(new Match(place, column, score));
                 }
             }
         }
         matches.sort(Comparator.comparingInt((Match m) -> -m.score()).thenComparingInt(Match::place));
         return matches;
+    }
+
+    /** True where the cells give away that they hold something else than the header says. */
+    private boolean isAnother(SheetColumn column, int place, int headerRow) {
+        return columns.stream().anyMatch(c -> c != column && looksLike(c, place, headerRow));
     }
 
     /** The same words, else all words of a name among others, which count the less the more others there are. */

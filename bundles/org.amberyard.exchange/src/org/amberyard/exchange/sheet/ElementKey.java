@@ -15,6 +15,11 @@ record ElementKey(String plain) {
     private static final Pattern ZEROS = Pattern.compile("^([a-z]*)[ -]?0+(?=\\d)");
     private static final Pattern DECIMALS = Pattern.compile("\\.0+$");
 
+    /** The number in it, letters left out; empty where it has none. */
+    String number() {
+        return plain.replaceAll("\\D+", "");
+    }
+
     static ElementKey of(String name) {
         String lower = SPACES.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
         String bare = SIGN.matcher(KIND.matcher(lower).replaceFirst("")).replaceFirst("");

@@ -7,11 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.RoundedText;
 import org.amberyard.study.StudyUnits;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -20,6 +22,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** The value of a field of the model in a row of a sheet; the elements that rows may name are those of when one is first named. */
 final class FieldValue {
+    private static final Pattern SHORTENED = Pattern.compile("\\d\\.\\d+[eE]\\+\\d+");
+
     private final Study study;
     private final Map<EClass, ElementIndex<EObject>> known = new HashMap<>();
 
@@ -59,17 +63,21 @@ final class FieldValue {
     }
 
     private String range(EStructuralFeature field, FieldInfo info) {
-        FieldFormat format = FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT);
+        RoundedText figures = new RoundedText(study);
         boolean whole = field.getEType().getInstanceClass() == int.class;
         StringBuilder words = new StringBuilder("a number");
-        info.above().ifPresent(above -> words.append(" above ").append(format.textWithUnit(above)));
-        info.min().ifPresent(min -> words.append(" of at least ").append(format.textWithUnit(whole ? (Object) (int) min : min)));
-        info.max().ifPresent(max -> words.append(info.min().isPresent() ? " and at most " : " of at most ")
-                .append(format.textWithUnit(whole ? (Object) (int) max : max)));
+        info.above().ifPresent(above -> words.append(" above ").append(figures.shown(field, above)));
+        info.min().ifPresent(min -> words.append(" of at least ").append(figures.shown(field, whole ? (Object) (int) min : min)));
+        info.max().ifPresent(max -> words.append(info.min().isPresent() || info.above().isPresent() ? " and at most " : " of at most ")
+                .append(figures.shown(field, whole ? (Object) (int) max : max)));
         return words.toString();
     }
 
     private Object parsed(MappedRow row, SheetColumn column, EStructuralFeature field) throws CellFault {
+        if (SHORTENED.matcher(row.cell(column.id()).text()).matches()) {
+            throw row.wrong(column.id(), "“" + row.cell(column.id()).text() + "” is what spreadsheets make of a long number, and its "
+                    + "digits are lost; format the column as text, and enter it anew.");
+        }
         try {
             return FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT)
                     .parse(row.text(column.id()).orElseThrow());
@@ -81,8 +89,7 @@ final class FieldValue {
     private EObject named(MappedRow row, SheetColumn column, EClass kind) throws CellFault {
         ElementIndex<EObject> all = known.computeIfAbsent(kind, k -> new ElementIndex<>(all(k)));
         String name = row.text(column.id()).orElseThrow();
-        return all.find(name).orElseThrow(() -> row.wrong(column.id(), "“" + name + "” is no "
-                + column.label().toLowerCase(Locale.ROOT) + " of the study" + (all.isEmpty() ? ", which has none." : "; it has " + all.names() + ".")));
+        return all.find(name).orElseThrow(() -> row.wrong(column.id(), all.unknown(name, column.label().toLowerCase(Locale.ROOT))));
     }
 
     private List<EObject> all(EClass kind) {

@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.amberyard.core.units.Unit;
@@ -10,7 +11,7 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
-import org.amberyard.study.FieldFormat;
+import org.amberyard.study.RoundedText;
 
 /**
  * A log of fuel taken by each bus. Its fuel economy is the distance over the fuel: from the first odometer reading to the last with the
@@ -62,8 +63,21 @@ final class FuelLogSheet implements SheetKind {
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         Reading reading = new Reading(outcome);
-        BusLog.of(sheet, outcome).byBus().forEach(reading::bus);
+        BusLog.of(sheet, outcome, FuelLogSheet::amounts).byBus().forEach(reading::bus);
         reading.tellLeftOut();
+    }
+
+    /** The fuel of an entry, l, and its distance where it has one. */
+    private static Amounts amounts(MappedRow row, RowReading cells) {
+        OptionalDouble km = cells.of(() -> row.number(DISTANCE), OptionalDouble.empty());
+        if (km.orElse(0) < 0) {
+            cells.wrong(row.fault(DISTANCE, "a distance of at least 0"));
+        }
+        cells.number(OdometerReadings.ODOMETER, 0);
+        return new Amounts(FuelWords.isNoFuel(row.cell(PRODUCT).text()) ? 0 : cells.required(FUEL), km);
+    }
+
+    private record Amounts(double litres, OptionalDouble km) {
     }
 
     /**
@@ -96,7 +110,7 @@ final class FuelLogSheet implements SheetKind {
                 return;
             }
             List<Fill> fills = new ArrayList<>();
-            entries.forEach(e -> outcome.attempt(e.row(), () -> fills.add(fill(e.row(), bus, type))));
+            entries.forEach(e -> fill(e.row(), bus, type).ifPresent(fills::add));
             OdometerReadings readings = OdometerReadings.of(entries, outcome);
             Burnt burnt = readings.km() > 0 ? between(readings.readings(), fills) : onDistances(fills);
             if (burnt.km() > 0 && burnt.litres() > 0) {
@@ -111,28 +125,29 @@ final class FuelLogSheet implements SheetKind {
             if (kmPerL >= LEAST_KM_PER_L && kmPerL <= MOST_KM_PER_L) {
                 outcome.set(row, bus, Literals.BUS__MEASURED_KM_PER_L, kmPerL);
             } else {
-                FieldFormat format = FieldFormat.of(Literals.BUS__MEASURED_KM_PER_L, outcome.study());
-                outcome.problem(row, "The fuel of " + bus.getName() + " would come to " + format.textWithUnit(kmPerL) + ", which no bus does; it must be "
-                        + format.textWithUnit(LEAST_KM_PER_L) + " to " + format.textWithUnit(MOST_KM_PER_L)
-                        + ". Look for a wrong amount or odometer reading in its rows.");
+                outcome.problem(row, "The fuel of " + bus.getName() + " would come to " + economy(kmPerL) + ", which no bus does; it must be "
+                        + economy(LEAST_KM_PER_L) + " to " + economy(MOST_KM_PER_L) + ". Look for a wrong amount or odometer reading in its rows.");
             }
         }
 
-        private Fill fill(MappedRow row, Bus bus, CombustionType type) throws CellFault {
-            String product = row.text(PRODUCT).orElse("");
+        private String economy(double kmPerL) {
+            return new RoundedText(outcome.study()).shown(Literals.BUS__MEASURED_KM_PER_L, kmPerL);
+        }
+
+        /** What was taken; empty where something is wrong, which is told. */
+        private Optional<Fill> fill(MappedRow row, Bus bus, CombustionType type) {
+            RowReading cells = outcome.reading(row);
+            String product = cells.of(() -> row.text(PRODUCT).orElse(""), "");
             if (FuelWords.isNoFuel(product)) {
                 noFuel++;
-                return new Fill(row.number(), 0, OptionalDouble.empty());
+                return Optional.of(new Fill(row.number(), 0, OptionalDouble.empty()));
             }
             if (FuelWords.isAnother(product, type.getFuel())) {
-                throw row.wrong(PRODUCT, bus.getName() + " runs on " + type.getFuel().getLiteral() + ", but the row says “" + product
-                        + "”; mend the bus or the fuel, or delete the row.");
+                cells.wrong(row.wrong(PRODUCT, bus.getName() + " runs on " + type.getFuel().getLiteral() + ", but the row says “" + product
+                        + "”; mend the bus or the fuel, or delete the row."));
             }
-            OptionalDouble km = row.number(DISTANCE);
-            if (km.orElse(0) < 0) {
-                throw row.fault(DISTANCE, "a distance of at least 0");
-            }
-            return new Fill(row.number(), row.required(FUEL), km);
+            Amounts amounts = amounts(row, cells);
+            return cells.isSound() ? Optional.of(new Fill(row.number(), amounts.litres(), amounts.km())) : Optional.empty();
         }
 
         /** What was filled up after the first reading, up to the last. */

@@ -33,6 +33,16 @@ final class MappedRow {
         return row.cells();
     }
 
+    /** Name of the sheet; empty for a text file. */
+    String sheetName() {
+        return in.sheet().name();
+    }
+
+    /** True when the sheet has a column that holds something. */
+    boolean knows(String id) {
+        return in.mapping().place(id).isPresent();
+    }
+
     /** True when something stands in a column. */
     boolean has(String id) {
         return !cell(id).isBlank();
@@ -62,7 +72,10 @@ final class MappedRow {
         }
         SheetColumn column = in.column(id);
         NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
-        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, "a number" + unitWords(column)));
+        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, number(column) + otherStyle(text.get(), style)));
+        if (number.isMoney() && !column.unit().isMoney() && column.unit() != Unit.ONE && column.unit() != Unit.NONE) {
+            throw fault(id, number(column) + ", but it is money");
+        }
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
     }
 
@@ -79,15 +92,25 @@ final class MappedRow {
         }
         List<UnitSystem> systems = new UnitWords(unit, in.currency()).systems(number.unit());
         if (systems.isEmpty()) {
-            throw fault(id, "a number" + unitWords(in.column(id)));
+            throw fault(id, number(in.column(id)));
         }
         return systems.contains(own) ? own : systems.get(0);
     }
 
-    private String unitWords(SheetColumn column) {
+    /** A remedy where decimals stand behind the sign that parts thousands in the other cells. */
+    private static String otherStyle(String text, NumberStyle style) {
+        NumberStyle other = style == NumberStyle.POINT ? NumberStyle.COMMA : NumberStyle.POINT;
+        return SheetNumber.of(text, other).map(n -> "; decimals stand behind a " + style.word() + " here: write "
+                + style.text(n.value()) + (n.unit().isEmpty() ? "" : " " + n.unit())).orElse("");
+    }
+
+    private String number(SheetColumn column) {
+        if (column.unit() == Unit.CALENDAR) {
+            return "a year such as 2026";
+        }
         String us = column.unit().symbol(UnitSystem.US, in.currency());
         String metric = column.unit().symbol(UnitSystem.METRIC, in.currency());
-        return us.isEmpty() ? "" : us.equals(metric) ? " in " + us : " in " + us + " or " + metric;
+        return "a number" + (us.isEmpty() ? "" : us.equals(metric) ? " in " + us : " in " + us + " or " + metric);
     }
 
     /** The date in a column; empty where there is none. */

@@ -1,12 +1,14 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.amberyard.core.units.UnitSystem;
 
 /** The rows of a sheet that hold data, with their columns by what they hold. */
 final class MappedSheet {
@@ -50,7 +52,12 @@ final class MappedSheet {
 
     private boolean isExample(SheetRow row, Function<SheetColumn, String> example) {
         return !mapping.columns().isEmpty() && columns.stream().filter(c -> mapping.place(c.id()).isPresent())
-                .allMatch(c -> alike(row.cell(mapping.place(c.id()).getAsInt()).text(), example.apply(c)));
+                .allMatch(c -> isTemplates(c) && alike(row.cell(mapping.place(c.id()).getAsInt()).text(), example.apply(c)));
+    }
+
+    /** True where the header is that of the template; a row of somebody's own table may well say the same as the example. */
+    private boolean isTemplates(SheetColumn column) {
+        return Arrays.stream(UnitSystem.values()).anyMatch(s -> header(column.id()).equals(column.header(s, currency)));
     }
 
     /** Spreadsheet programs write numbers without zeros at the end. */
@@ -99,7 +106,7 @@ final class MappedSheet {
     private void tellNumbers() {
         columns.stream().filter(c -> c.content() == SheetColumn.Content.NUMBER && mapping.place(c.id()).isPresent())
                 .filter(c -> numbers(c) != sheet.numbers()).forEach(c -> remarks.add("Numbers of “" + header(c.id()) + "” are read with a decimal "
-                        + (numbers(c) == NumberStyle.COMMA ? "comma" : "point") + ", unlike those of the other columns."));
+                        + numbers(c).word() + ", unlike those of the other columns."));
     }
 
     /** Rows of data in order. */

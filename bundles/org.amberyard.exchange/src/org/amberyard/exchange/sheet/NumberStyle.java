@@ -1,5 +1,6 @@
 package org.amberyard.exchange.sheet;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -9,20 +10,24 @@ import java.util.regex.Pattern;
 /** How numbers in a file are written. */
 public enum NumberStyle {
     /** A point before decimals: 1,234.5. */
-    POINT("[,'\u2019\u00a0\u202f ]", "\\."),
+    POINT("point", '.', "[,'\u2019\u00a0\u202f ]", "\\."),
     /** A comma before decimals: 1.234,5. */
-    COMMA("[.'\u2019\u00a0\u202f ]", ",");
+    COMMA("comma", ',', "[.'\u2019\u00a0\u202f ]", ",");
 
     /** Most characters of a number. */
     private static final int LONGEST = 64;
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}");
     private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}");
 
+    private final String word;
+    private final char sign;
     private final Pattern number;
     private final Pattern group;
     private final Pattern decimal;
 
-    NumberStyle(String group, String decimal) {
+    NumberStyle(String word, char sign, String group, String decimal) {
+        this.word = word;
+        this.sign = sign;
         this.group = Pattern.compile(group);
         this.decimal = Pattern.compile(decimal);
         this.number = Pattern.compile("[+-]?(\\d{1,3}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
@@ -42,6 +47,16 @@ public enum NumberStyle {
         long commas = numbers.stream().filter(t -> DECIMAL_COMMA.matcher(t).matches()).count();
         long points = numbers.stream().filter(t -> DECIMAL_POINT.matcher(t).matches()).count();
         return commas == points ? Optional.empty() : Optional.of(commas > points ? COMMA : POINT);
+    }
+
+    /** What stands before decimals, within a sentence. */
+    String word() {
+        return word;
+    }
+
+    /** A number written so, without groups. */
+    String text(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString().replace('.', sign);
     }
 
     /** The number that a bare text stands for, without unit or currency; empty when it is none. */

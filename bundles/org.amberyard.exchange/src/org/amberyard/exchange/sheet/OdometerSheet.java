@@ -41,7 +41,12 @@ final class OdometerSheet implements SheetKind {
 
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
-        BusLog.of(sheet, outcome).byBus().forEach((bus, entries) -> {
+        BusLog.of(sheet, outcome, (row, cells) -> cells.number(OdometerReadings.ODOMETER, 0)).byBus().forEach((bus, entries) -> {
+            long blank = entries.stream().filter(e -> !e.row().has(OdometerReadings.ODOMETER)).count();
+            if (blank > 0) {
+                outcome.remark(bus.getName() + " has " + blank + (blank == 1 ? " entry" : " entries") + " without a reading; nothing is taken from "
+                        + (blank == 1 ? "it." : "them."));
+            }
             OdometerReadings readings = OdometerReadings.of(entries, outcome);
             if (!readings.readings().isEmpty()) {
                 set(bus, readings, entries.get(entries.size() - 1).row().number(), outcome);

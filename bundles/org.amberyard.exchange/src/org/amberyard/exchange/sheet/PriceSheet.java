@@ -73,7 +73,7 @@ final class PriceSheet implements SheetKind {
         }
         if (!any) {
             outcome.problem(sheet.mapping().headerRow(), "No column holds a price of the study; it has "
-                    + ElementIndex.names(outcome.study().getPrices()) + ".");
+                    + ElementIndex.names(outcome.study().getPrices()) + ". Name a column so, or choose the column that holds it.");
         } else {
             outcome.remark("Prices are taken as in constant money; take general inflation out of those that include it.");
         }
@@ -83,20 +83,15 @@ final class PriceSheet implements SheetKind {
         String id = PATH + ElementNames.of(path);
         TreeMap<Integer, Double> prices = new TreeMap<>();
         Map<Integer, Integer> rows = new TreeMap<>();
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
-            OptionalDouble price = row.number(id);
-            OptionalDouble year = row.number(YEAR);
-            if (price.isEmpty() || year.isEmpty()) {
-                return;
+        sheet.rows().stream().filter(row -> row.has(id)).forEach(row -> {
+            RowReading cells = outcome.reading(row);
+            double price = cells.of(() -> price(row, id), 0.0);
+            int year = cells.of(() -> year(row), 0);
+            if (cells.isSound() && prices.putIfAbsent(year, price) != null) {
+                cells.wrong(row.fault(YEAR, "a year that no other row has; it stands in row " + rows.get(year) + " too"));
             }
-            if (price.getAsDouble() <= 0) {
-                throw row.fault(id, "a price above 0");
-            }
-            if (year.getAsDouble() != Math.rint(year.getAsDouble()) || prices.put((int) year.getAsDouble(), price.getAsDouble()) != null) {
-                throw row.fault(YEAR, "a year that no other row has");
-            }
-            rows.put((int) year.getAsDouble(), row.number());
-        }));
+            rows.putIfAbsent(year, row.number());
+        });
         if (prices.isEmpty()) {
             outcome.remark("Nothing stands in “" + sheet.header(id) + "”; that price stays as it is.");
             return;
@@ -104,10 +99,26 @@ final class PriceSheet implements SheetKind {
         int base = outcome.study().getSettings().getBaseYear();
         if (!prices.containsKey(base)) {
             outcome.problem(sheet.mapping().headerRow(), "“" + sheet.header(id) + "” has no figure for " + base
-                    + ", the base year of the study, to which the others are held.");
+                    + ", the base year of the study, to which the others are held; add a row for it.");
             return;
         }
         set(path, prices, rows, prices.get(base), outcome);
+    }
+
+    private static double price(MappedRow row, String id) throws CellFault {
+        double price = row.required(id);
+        if (price <= 0) {
+            throw row.fault(id, "a price above 0");
+        }
+        return price;
+    }
+
+    private static int year(MappedRow row) throws CellFault {
+        double year = row.number(YEAR).orElseThrow(() -> row.wrong(YEAR, "A year is missing; enter one, or delete the row."));
+        if (year != Math.rint(year)) {
+            throw row.fault(YEAR, "a whole year such as 2026");
+        }
+        return (int) year;
     }
 
     private static void set(PricePath path, Map<Integer, Double> prices, Map<Integer, Integer> rows, double base, SheetOutcome outcome) {

@@ -17,15 +17,15 @@ import org.amberyard.model.routes.Route;
 import org.amberyard.model.routes.RoutesFactory;
 import org.amberyard.model.routes.RoutesPackage.Literals;
 import org.amberyard.model.routes.Run;
-import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.study.Study;
 
 /**
  * A route sheet: departure, return and distance of the morning, midday and afternoon run of each route, side by side in a row, or in rows of
- * their own of which a column says which run they tell.
+ * their own of which a column, the end of the route's name or the name of the sheet says which run they tell.
  */
 final class RouteSheet implements SheetKind {
-    private static final String KEY = "name";
+    /** The column of the name. */
+    static final String KEY = "name";
     private static final String CLIMB = "climbPerDay";
     private static final String LAYOVER = "layover";
     private static final int NOON_MIN = 12 * 60;
@@ -80,12 +80,17 @@ final class RouteSheet implements SheetKind {
             outcome.problem(0, "The study has no service calendar that the runs could follow; add one on the page of routes.");
             return;
         }
+        List<String> missing = sheet.rows().stream().findFirst().map(DayPart::missingReturns).orElse(List.of());
+        if (!missing.isEmpty()) {
+            missing.forEach(id -> outcome.problem(outcome.headerRow(), sheet.column(id).missing()));
+            return;
+        }
         FieldValue values = new FieldValue(outcome.study());
         rowsOf(sheet, values, outcome).forEach((route, rows) -> {
             for (DayPart part : DayPart.values()) {
                 run(rows, route, part, outcome);
             }
-            rows.forEach(row -> outcome.attempt(row, () -> details(row, rows.size() > 1, route, values, outcome)));
+            rows.forEach(row -> details(row, rows.size() > 1, route, values, outcome));
         });
     }
 
@@ -95,15 +100,21 @@ final class RouteSheet implements SheetKind {
         List<SheetColumn> columns = columns(outcome.study()).stream()
                 .filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops")).toList();
         ElementIndex<Route> known = new ElementIndex<>(outcome.study().getRoutes());
+        keys.named(name -> known.find(name).isPresent() ? name : DayPart.without(name));
         Map<ElementKey, Route> routes = new HashMap<>();
         Map<Route, List<MappedRow>> rowsOf = new LinkedHashMap<>();
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
-            String name = keys.of(row);
+        sheet.rows().forEach(row -> {
+            RowReading cells = outcome.reading(row);
+            String name = cells.of(() -> keys.of(row), "");
+            if (!cells.isSound()) {
+                columns.forEach(c -> cells.of(() -> values.of(row, c), null));
+                return;
+            }
             Route route = routes.computeIfAbsent(ElementKey.of(name), k -> known.find(name).orElseGet(() -> added(row, name, outcome)));
             rowsOf.computeIfAbsent(route, r -> new ArrayList<>()).add(row);
             columns.forEach(c -> outcome.attempt(row,
                     () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().orElseThrow(), v))));
-        }));
+        });
         return rowsOf;
     }
 
@@ -124,37 +135,50 @@ final class RouteSheet implements SheetKind {
     private static void run(List<MappedRow> rows, Route route, DayPart part, SheetOutcome outcome) {
         List<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind()).toList();
         Optional<MappedRow> told = rows.stream().filter(part::isIn).findFirst();
-        told.ifPresent(row -> outcome.attempt(row, () -> run(row, route, part, known, outcome)));
+        told.ifPresent(row -> run(row, route, part, known, outcome));
         if (told.isEmpty() && !known.isEmpty()) {
             outcome.remark("Row " + rows.get(0).number() + ": the " + part.word() + " run of " + route.getName()
                     + " is not on the sheet and stays as it is.");
         }
     }
 
-    private static void run(MappedRow row, Route route, DayPart part, List<Run> known, SheetOutcome outcome) throws CellFault {
+    private static void run(MappedRow row, Route route, DayPart part, List<Run> known, SheetOutcome outcome) {
+        RowReading cells = outcome.reading(row);
         if (known.size() > 1) {
-            throw row.wrong(part.in(row, "Depart"), route.getName() + " has " + known.size() + " " + part.word()
-                    + " runs in the study, of which the sheet tells one; join them in the study, or clear the run in the sheet.");
+            cells.wrong(row.wrong(part.in(row, "Depart"), route.getName() + " has " + known.size() + " " + part.word()
+                    + " runs in the study, of which the sheet tells one; join them in the study, or clear the run in the sheet."));
         }
-        OptionalDouble distance = row.number(part.in(row, "Distance"));
-        if (distance.orElse(0) <= 0) {
+        double distanceKm = cells.of(() -> distanceKm(row, route, part), 0.0);
+        int departMin = cells.of(() -> departMin(row, route, part), 0);
+        int returnMin = cells.of(() -> row.minutes(part.in(row, "Return")), Integer.MAX_VALUE);
+        if (returnMin <= departMin) {
+            cells.wrong(row.wrong(part.in(row, "Return"), route.getName() + " returns at " + ClockTime.text(returnMin) + ", not after its departure at "
+                    + ClockTime.text(departMin) + "; mend one of the two."));
+        }
+        if (cells.isSound()) {
+            Run run = known.stream().findFirst().orElseGet(() -> added(row, route, part, outcome));
+            outcome.set(row.number(), run, Literals.RUN__DEPARTURE_MIN, departMin);
+            outcome.set(row.number(), run, Literals.RUN__DURATION_MIN, (double) returnMin - departMin);
+            outcome.set(row.number(), run, Literals.RUN__DISTANCE_KM, distanceKm);
+        }
+    }
+
+    private static double distanceKm(MappedRow row, Route route, DayPart part) throws CellFault {
+        double km = row.number(part.in(row, "Distance")).orElse(0);
+        if (km <= 0) {
             throw row.wrong(part.in(row, "Distance"), "The " + part.word() + " run of " + route.getName()
                     + " has a departure but no distance; enter one above 0.");
         }
+        return km;
+    }
+
+    private static int departMin(MappedRow row, Route route, DayPart part) throws CellFault {
         int departMin = row.minutes(part.in(row, "Depart"));
-        int returnMin = row.minutes(part.in(row, "Return"));
         if (part == DayPart.AM && departMin >= NOON_MIN || part == DayPart.PM && departMin < NOON_MIN) {
             throw row.wrong(part.in(row, "Depart"), route.getName() + " departs at " + ClockTime.text(departMin) + " on its "
-                    + part.word() + " run; is that before or after noon?");
+                    + part.word() + " run; is that before or after noon? Write it as 6:35 am, or move it to the column of its run.");
         }
-        if (returnMin <= departMin) {
-            throw row.wrong(part.in(row, "Return"), route.getName() + " returns at " + ClockTime.text(returnMin) + ", not after its departure at "
-                    + ClockTime.text(departMin) + "; mend one of the two.");
-        }
-        Run run = known.stream().findFirst().orElseGet(() -> added(row, route, part, outcome));
-        outcome.set(row.number(), run, Literals.RUN__DEPARTURE_MIN, departMin);
-        outcome.set(row.number(), run, Literals.RUN__DURATION_MIN, (double) returnMin - departMin);
-        outcome.set(row.number(), run, Literals.RUN__DISTANCE_KM, distance.getAsDouble());
+        return departMin;
     }
 
     private static Run added(MappedRow row, Route route, DayPart part, SheetOutcome outcome) {
@@ -168,20 +192,22 @@ final class RouteSheet implements SheetKind {
         return run;
     }
 
-    private void details(MappedRow row, boolean oneOfSeveral, Route route, FieldValue values, SheetOutcome outcome) throws CellFault {
+    private void details(MappedRow row, boolean oneOfSeveral, Route route, FieldValue values, SheetOutcome outcome) {
+        RowReading cells = outcome.reading(row);
         if (row.has(DayPart.PART) && DayPart.named(row.cell(DayPart.PART).text()).isEmpty()) {
-            throw row.fault(DayPart.PART, "AM, midday or PM");
+            cells.wrong(row.fault(DayPart.PART, "AM, midday or PM"));
         }
-        OptionalDouble climbM = row.number(CLIMB);
-        Optional<Object> stops = values.of(row, SheetColumn.of(Literals.RUN__STOPS));
-        Optional<Layover> layover = layover(row);
+        OptionalDouble climbM = cells.of(() -> row.number(CLIMB), OptionalDouble.empty());
+        Optional<Object> stops = cells.of(() -> values.of(row, SheetColumn.of(Literals.RUN__STOPS)), Optional.empty());
+        Optional<Layover> layover = cells.of(() -> layover(row), Optional.empty());
         double dayKm = route.getRuns().stream().mapToDouble(Run::getDistanceKm).sum();
         if (climbM.isPresent() && dayKm == 0) {
-            throw row.wrong(CLIMB, "The runs of " + route.getName() + " have no distance by which the climb could be parted; enter distances, or clear "
-                    + "the climb.");
+            cells.wrong(row.wrong(CLIMB, "The runs of " + route.getName() + " have no distance by which the climb could be parted; enter distances, or clear "
+                    + "the climb."));
         }
-        for (Run run : route.getRuns()) {
-            boolean meant = !oneOfSeveral || Arrays.stream(DayPart.values()).anyMatch(p -> p.kind() == run.getKind() && p.isIn(row));
+        for (Run run : cells.isSound() ? route.getRuns() : List.<Run>of()) {
+            boolean meant = !oneOfSeveral && !DayPart.hasOwnRow(row)
+                    || Arrays.stream(DayPart.values()).anyMatch(p -> p.kind() == run.getKind() && p.isIn(row));
             stops.filter(v -> meant).ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
             climbM.ifPresent(m -> outcome.set(row.number(), run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
             boolean last = run == route.getRuns().get(route.getRuns().size() - 1);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /** The names in the key column of a list, each of which may stand in one row only, unless rows of a name belong together. */
@@ -14,6 +15,7 @@ final class RowKeys {
     private final String id;
     private final BiPredicate<MappedRow, MappedRow> together;
     private final Map<ElementKey, List<MappedRow>> rows = new HashMap<>();
+    private UnaryOperator<String> naming = UnaryOperator.identity();
 
     RowKeys(MappedSheet sheet, String id) {
         this(sheet, id, (one, other) -> false);
@@ -26,9 +28,14 @@ final class RowKeys {
         this.together = together;
     }
 
+    /** Says what of the text in the key column is the name. */
+    void named(UnaryOperator<String> by) {
+        naming = by;
+    }
+
     /** The name of a row. */
     String of(MappedRow row) throws CellFault {
-        String name = row.text(id).orElseThrow(() -> row.wrong(id,
+        String name = row.text(id).map(naming).orElseThrow(() -> row.wrong(id,
                 "The row has no name in “" + sheet.header(id) + "”; enter one, or delete the row."));
         List<MappedRow> others = rows.computeIfAbsent(ElementKey.of(name), k -> new ArrayList<>());
         Optional<MappedRow> same = others.stream().filter(other -> !together.test(other, row)).findFirst();

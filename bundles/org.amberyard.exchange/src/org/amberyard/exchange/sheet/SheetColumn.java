@@ -93,6 +93,11 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
         return symbol.isEmpty() ? label : label + " (" + symbol + ")";
     }
 
+    /** What to say where a sheet lacks it. */
+    String missing() {
+        return "A column “" + label + "” is missing: " + meaning + " Name a column so, or choose the one that holds it.";
+    }
+
     /** Its names in words. */
     Stream<HeaderWords> names() {
         return Stream.concat(Stream.of(label), also.stream()).map(HeaderWords::of);

@@ -2,22 +2,14 @@ package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.validation.Finding;
-import org.amberyard.model.validation.Severity;
-import org.amberyard.study.StudyFindings;
 import org.amberyard.study.StudyUnits;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
@@ -64,7 +56,17 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     /** The kind of a sheet, and which column holds what, as far as it tells by itself. */
     public static Optional<SheetImport> recognised(Sheet sheet, Study study) {
-        return SheetKind.ALL.stream().map(kind -> guess(kind, sheet, study)).filter(g -> g.score() > 0)
+        return recognised(sheet, study, ReadingProgress.NONE);
+    }
+
+    /**
+     * The kind of a sheet, and which column holds what, as far as it tells by itself.
+     *
+     * @param progress asked before each kind is tried whether to go on
+     * @throws CancellationException when it is not to go on
+     */
+    public static Optional<SheetImport> recognised(Sheet sheet, Study study, ReadingProgress progress) {
+        return SheetKind.ALL.stream().peek(kind -> progress.step(sheet.place(), 0)).map(kind -> guess(kind, sheet, study)).filter(g -> g.score() > 0)
                 .max(Comparator.comparingInt(Guess::score)).map(Guess::made);
     }
 
@@ -90,7 +92,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
     private static Guess guess(SheetKind kind, Sheet sheet, Study study) {
         ColumnFinder.Found found = finder(kind, sheet, study).find();
         int missing = found.mapping().missing(kind.columns(study)).size();
-        return new Guess(new SheetImport(kind, sheet, found.mapping()), found.score() / (1 + 9 * missing));
+        return new Guess(new SheetImport(kind, sheet, found.mapping()), found.tells(missing) ? found.score() / (1 + 9 * missing) : 0);
     }
 
     /** The same with other uses of columns. */
@@ -102,6 +104,13 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
     public Optional<String> header(String id) {
         return sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst()
                 .filter(r -> mapping.place(id).isPresent()).map(r -> r.cell(mapping.place(id).getAsInt()).text());
+    }
+
+    /** Header over a column of the sheet; the label of what it holds where the cell is blank. */
+    String headerAt(int place, Study study) {
+        String text = sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst().map(r -> r.cell(place).text()).orElse("");
+        String id = mapping.columns().get(place).id();
+        return text.isEmpty() ? SheetColumn.byId(kind.columns(study), id).map(SheetColumn::label).orElse(id) : text;
     }
 
     /** What it would do to a study, which stays as it is. */
@@ -121,7 +130,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         problems.addAll(outcome.problems());
         List<String> remarks = new ArrayList<>(sheet.remarks());
         remarks.addAll(outcome.remarks());
-        hold(outcome, study, problems, remarks);
+        new RowFindings(this, outcome).tell(study, problems, remarks);
         problems.sort(Comparator.comparingInt(ImportProblem::row));
         return new Preview(limited(problems), outcome.changes(), remarks, outcome.edits());
     }
@@ -140,44 +149,16 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study), kind::example);
         SheetOutcome outcome = new SheetOutcome(study, kind, mapped, progress);
         List<SheetColumn> missing = mapping.missing(columns);
-        missing.forEach(c -> outcome.problem(mapping.headerRow(), "A column “" + c.label() + "” is missing; " + c.meaning()));
+        missing.forEach(c -> outcome.problem(mapping.headerRow(), c.missing()));
         mapped.problems().forEach(p -> outcome.problem(mapping.headerRow(), p));
         mapped.remarks().forEach(outcome::remark);
         if (missing.isEmpty() && mapped.rows().isEmpty()) {
-            outcome.problem(mapping.headerRow(), "No rows of data stand below the headers.");
+            outcome.problem(mapping.headerRow(), "No rows of data stand below the headers; add some, or choose another sheet or row of headers.");
         }
         if (missing.isEmpty()) {
             kind.read(mapped, outcome);
         }
         return outcome;
-    }
-
-    /**
-     * Holds what was read against the rules of the study: what rows make wrong there is wrong with the rows. Rows with a cell that
-     * could not be read are wrong already.
-     */
-    private void hold(SheetOutcome outcome, Study before, List<ImportProblem> problems, List<String> remarks) {
-        Set<Integer> wrong = problems.stream().map(ImportProblem::row).collect(Collectors.toSet());
-        Set<String> known = new HashSet<>(StudyFindings.of(before).stream().map(Finding::message).toList());
-        for (Finding finding : StudyFindings.of(outcome.study())) {
-            Optional<Integer> row = row(outcome.rowOf(), finding.element());
-            if (row.isPresent() && !wrong.contains(row.get()) && !known.contains(finding.message())) {
-                if (finding.severity() == Severity.ERROR) {
-                    problems.add(new ImportProblem(sheet.place(), row.get(), "", finding.message()));
-                } else {
-                    remarks.add("Row " + row.get() + ": " + finding.message());
-                }
-            }
-        }
-    }
-
-    private static Optional<Integer> row(Map<EObject, Integer> rows, EObject element) {
-        for (EObject at = element; at != null; at = at.eContainer()) {
-            if (rows.containsKey(at)) {
-                return Optional.of(rows.get(at));
-            }
-        }
-        return Optional.empty();
     }
 
     /**

@@ -13,13 +13,14 @@ import java.util.stream.Stream;
  *
  * @param value the number
  * @param unit what stands behind it; empty for nothing
+ * @param isMoney true when a currency stands before it
  */
-record SheetNumber(double value, String unit) {
+record SheetNumber(double value, String unit, boolean isMoney) {
     /** Most characters of a number with its unit; a longer text is none. */
     private static final int LONGEST = 64;
     /** Each part takes all that it can and gives nothing back, so that a text is gone through once. */
     private static final Pattern PARTS = Pattern.compile(
-            "(?<open>\\()?\\s*+(?<sign>[-+\u2212])?\\s*+(?:[$€£]|[A-Z]{3}(?=\\s*+[-+\u2212\\d.,]))?\\s*+(?<inner>[-+\u2212])?"
+            "(?<open>\\()?\\s*+(?<sign>[-+\u2212])?\\s*+(?<money>[$€£]|[A-Z]{3}(?=\\s*+[-+\u2212\\d.,]))?\\s*+(?<inner>[-+\u2212])?"
                     + "(?<number>[\\d.,]++(?:['\u2019\u00a0\u202f ]++[\\d.,]++)*+(?:[eE][+-]?\\d{1,3})?)(?<unit>[^\\d()]*+)(?<close>\\))?");
     private static final Pattern MINUS = Pattern.compile("[-\u2212]");
 
@@ -38,6 +39,6 @@ record SheetNumber(double value, String unit) {
             return Optional.empty();
         }
         boolean negative = !signs.isEmpty() && !signs.get(0).equals("+");
-        return Optional.of(new SheetNumber(negative ? -number.getAsDouble() : number.getAsDouble(), behind ? "" : unit));
+        return Optional.of(new SheetNumber(negative ? -number.getAsDouble() : number.getAsDouble(), behind ? "" : unit, parts.group("money") != null));
     }
 }

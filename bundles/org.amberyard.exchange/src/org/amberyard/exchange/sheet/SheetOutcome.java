@@ -16,7 +16,7 @@ import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
-import org.amberyard.study.FieldFormat;
+import org.amberyard.study.RoundedText;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -28,6 +28,7 @@ final class SheetOutcome {
     private final MappedSheet sheet;
     private final ReadingProgress progress;
     private final SheetEdits edits;
+    private final RoundedText figures;
     private final List<SheetChange> changes = new ArrayList<>();
     private final Set<ImportProblem> problems = new LinkedHashSet<>();
     private final List<String> remarks = new ArrayList<>();
@@ -46,6 +47,7 @@ final class SheetOutcome {
         this.sheet = sheet;
         this.progress = progress;
         this.edits = new SheetEdits(study);
+        this.figures = new RoundedText(study);
     }
 
     Study study() {
@@ -104,7 +106,14 @@ final class SheetOutcome {
         }
     }
 
-    private void problem(int row, CellFault fault) {
+    /** Begins to read a row. */
+    RowReading reading(MappedRow row) {
+        progress.step(sheet.sheet().place(), row.number());
+        return new RowReading(row, this);
+    }
+
+    /** What is wrong with a cell of a row. */
+    void problem(int row, CellFault fault) {
         problems.add(new ImportProblem(sheet.sheet().place(), row, sheet.header(fault.id()), fault.getMessage()));
     }
 
@@ -132,9 +141,8 @@ final class SheetOutcome {
         }
         element.eSet(field, value);
         if (!added.contains(element)) {
-            FieldFormat format = FieldFormat.of(field, study);
-            changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(), format.textWithUnit(before),
-                    format.textWithUnit(value)));
+            changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
+                    figures.shown(field, value)));
             edits.put(element, field, value);
         }
         if (!added.contains(element) || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD)) {
@@ -157,7 +165,7 @@ final class SheetOutcome {
      */
     void removed(int row, EObject element, EStructuralFeature field) {
         changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(),
-                FieldFormat.of(field, study).textWithUnit(element.eGet(field)), ""));
+                figures.shown(field, element.eGet(field)), ""));
         edits.removed(element.eContainer(), element.eContainmentFeature(), element);
         EcoreUtil.remove(element);
     }

@@ -54,12 +54,17 @@ final class TripSheet implements SheetKind {
         FieldValue values = new FieldValue(outcome.study());
         List<SheetColumn> columns = columns(outcome.study()).stream().filter(c -> !c.id().equals(KEY)).toList();
         ElementIndex<Trip> known = new ElementIndex<>(outcome.study().getTrips());
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> {
-            String name = keys.of(row);
+        sheet.rows().forEach(row -> {
+            RowReading cells = outcome.reading(row);
+            String name = cells.of(() -> keys.of(row), "");
+            if (!cells.isSound()) {
+                columns.forEach(c -> cells.of(() -> values.of(row, c), null));
+                return;
+            }
             Trip trip = known.find(name).orElseGet(() -> added(row, name, outcome));
             columns.forEach(c -> outcome.attempt(row,
                     () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), trip, c.field().orElseThrow(), v))));
-        }));
+        });
     }
 
     private static Trip added(MappedRow row, String name, SheetOutcome outcome) {

@@ -6,6 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
@@ -16,22 +21,62 @@ import org.amberyard.model.vehicles.VehicleType;
  * of the fleet with the nearest model year.
  */
 final class TypeGuess {
+    private static final Pattern LETTER = Pattern.compile("(?i)(?:type\\s*)?([a-d])");
+
     private final Study study;
+    private final ElementIndex<VehicleType> byName;
     private final Map<Bus, VehicleType> typesBefore = new IdentityHashMap<>();
 
     TypeGuess(Study study) {
         this.study = study;
+        this.byName = new ElementIndex<>(study.getVehicleTypes());
         study.getBuses().forEach(b -> typesBefore.put(b, b.getType()));
+    }
+
+    /** True for a body type, alone or behind the word. */
+    static boolean isBody(String text) {
+        return LETTER.matcher(text.strip()).matches();
+    }
+
+    private static String letter(String body) {
+        Matcher letter = LETTER.matcher(body.strip());
+        return letter.matches() ? letter.group(1) : body;
+    }
+
+    /** Body types for a message. */
+    static String bodies() {
+        return BodyType.VALUES.stream().map(BodyType::getLiteral).collect(Collectors.joining(", "));
+    }
+
+    /** The type of the study that a text names. */
+    Optional<VehicleType> named(String text) {
+        return byName.find(text);
+    }
+
+    /** Names of the types for a message. */
+    String names() {
+        return byName.names();
     }
 
     /** Types of the study with a body and a fuel, as far as they are told. */
     List<VehicleType> fitting(Optional<String> body, Optional<String> fuel) {
         return study.getVehicleTypes().stream()
-                .filter(t -> body.map(b -> t.getBodyType().getLiteral().equalsIgnoreCase(b)).orElse(true))
-                .filter(t -> fuel.map(f -> fuel(t).equalsIgnoreCase(f)).orElse(true)).toList();
+                .filter(t -> body.map(b -> t.getBodyType().getLiteral().equalsIgnoreCase(letter(b))).orElse(true))
+                .filter(t -> fuel.map(f -> burns(t, f)).orElse(true)).toList();
     }
 
-    private static String fuel(VehicleType type) {
+    /** True when a fuel is that of a type. */
+    static boolean burns(VehicleType type, String fuel) {
+        return fuel(type).equalsIgnoreCase(fuel.strip());
+    }
+
+    /** Fuels of the types of the study. */
+    Set<String> fuels() {
+        return study.getVehicleTypes().stream().map(TypeGuess::fuel).collect(Collectors.toSet());
+    }
+
+    /** What a type runs on. */
+    static String fuel(VehicleType type) {
         return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : "electric";
     }
 

@@ -63,7 +63,7 @@ final class UpkeepLogSheet implements SheetKind {
 
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
-        BusLog log = BusLog.of(sheet, outcome);
+        BusLog log = BusLog.of(sheet, outcome, UpkeepLogSheet::cost);
         OptionalDouble years = years(log, outcome);
         double[] leftOut = {0, 0};
         log.byBus().forEach((bus, entries) -> bus(bus, entries, years, leftOut, outcome));
@@ -93,13 +93,12 @@ final class UpkeepLogSheet implements SheetKind {
     private static void bus(Bus bus, List<BusLog.Entry> entries, OptionalDouble years, double[] leftOut, SheetOutcome outcome) {
         double sum = 0;
         for (BusLog.Entry entry : entries) {
-            double[] cost = {0};
-            outcome.attempt(entry.row(), () -> cost[0] = cost(entry.row()));
+            double cost = cost(entry.row(), outcome.reading(entry.row()));
             if (NOT_UPKEEP.matcher(entry.row().cell(WORK).text()).find()) {
                 leftOut[0]++;
-                leftOut[1] += cost[0];
+                leftOut[1] += cost;
             } else {
-                sum += cost[0];
+                sum += cost;
             }
         }
         if (years.isEmpty()) {
@@ -113,10 +112,11 @@ final class UpkeepLogSheet implements SheetKind {
         }
     }
 
-    private static double cost(MappedRow row) throws CellFault {
+    /** The cost of an order; 0 where something is wrong, which is told. */
+    private static double cost(MappedRow row, RowReading cells) {
         if (!row.has(TOTAL) && !row.has(LABOUR) && !row.has(PARTS)) {
-            throw row.wrong(TOTAL, "The row has no cost; enter the total, or labor and parts.");
+            cells.wrong(row.wrong(TOTAL, "The row has no cost; enter the total, or labor and parts."));
         }
-        return row.has(TOTAL) ? row.number(TOTAL).orElseThrow() : row.number(LABOUR).orElse(0) + row.number(PARTS).orElse(0);
+        return row.has(TOTAL) ? cells.number(TOTAL, 0) : cells.number(LABOUR, 0) + cells.number(PARTS, 0);
     }
 }

@@ -76,11 +76,11 @@ final class UtilityBillSheet implements SheetKind {
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         if (outcome.study().getDepot() == null) {
-            outcome.problem(0, "The study has no depot whose building these bills could be of.");
+            outcome.problem(0, "The study has no depot whose building these bills could be of; add one on the page of the depot.");
             return;
         }
         List<Bill> bills = new ArrayList<>();
-        sheet.rows().forEach(row -> outcome.attempt(row, () -> bills.add(bill(row))));
+        sheet.rows().forEach(row -> bill(row, outcome.reading(row)).ifPresent(bills::add));
         boolean lastDayIncluded = lastDayIncluded(bills);
         if (lastDayIncluded) {
             outcome.remark("Each period ends on the day before the next begins, or on the last day of its month; that day is taken as part of it.");
@@ -116,19 +116,26 @@ final class UtilityBillSheet implements SheetKind {
         }
     }
 
-    private static Bill bill(MappedRow row) throws CellFault {
-        LocalDate from = row.date(FROM).orElseThrow(() -> row.wrong(FROM, "A date is missing; enter the first day of the period."));
-        Optional<LocalDate> given = row.date(UNTIL);
+    /** The bill of a row; empty where something is wrong, which is told. */
+    private static Optional<Bill> bill(MappedRow row, RowReading cells) {
+        double kwh = cells.required(ENERGY);
+        if (kwh < 0) {
+            cells.wrong(row.fault(ENERGY, "an energy of at least 0"));
+        }
+        if (cells.number(DEMAND, 0) < 0) {
+            cells.wrong(row.fault(DEMAND, "a demand of at least 0"));
+        }
+        LocalDate from = cells.of(() -> row.date(FROM).orElseThrow(() -> row.wrong(FROM, "A date is missing; enter the first day of the period.")), null);
+        Optional<LocalDate> given = cells.of(() -> row.date(UNTIL), Optional.empty());
+        if (from == null) {
+            return Optional.empty();
+        }
         LocalDate first = given.isPresent() ? from : from.withDayOfMonth(1);
         LocalDate until = given.orElse(first.plusMonths(1));
         if (!until.isAfter(first)) {
-            throw row.wrong(UNTIL, "The period ends on " + until + ", not after its start on " + first + "; mend one of the two.");
+            cells.wrong(row.wrong(UNTIL, "The period ends on " + until + ", not after its start on " + first + "; mend one of the two."));
         }
-        double kwh = row.required(ENERGY);
-        if (kwh < 0) {
-            throw row.fault(ENERGY, "an energy of at least 0");
-        }
-        return new Bill(row, first, until, given.isEmpty(), kwh);
+        return cells.isSound() ? Optional.of(new Bill(row, first, until, given.isEmpty(), kwh)) : Optional.empty();
     }
 
     /**

@@ -102,6 +102,7 @@ final class WorkbookReader {
     private static void parse(InputStream part, DefaultHandler content) throws IOException, SAXException, ParserConfigurationException {
         XMLReader xml = XMLHelper.newXMLReader();
         xml.setContentHandler(content);
+        xml.setErrorHandler(content);
         xml.parse(new InputSource(part));
     }
 

@@ -50,6 +50,20 @@ class StudyFileTest {
         assertEquals(study.getDescription(), loaded.getDescription());
     }
 
+    /** A file that nobody may write is not replaced behind its owner's back, though its folder would let it. */
+    @Test
+    void aWriteProtectedFileIsLeftAlone() throws Exception {
+        StudyFile.save(study, file);
+        Assumptions.assumeTrue(file.toFile().setWritable(false) && !Files.isWritable(file), "whoever may write everything");
+        String before = Files.readString(file);
+        study.setDescription("changed");
+        StudyFileException refused = assertThrows(StudyFileException.class, () -> StudyFile.save(study, file));
+        assertTrue(refused.getMessage().startsWith("“fleet.amberyard” cannot be saved because it is write-protected."),
+                refused.getMessage());
+        assertEquals(before, Files.readString(file));
+        assertTrue(file.toFile().setWritable(true));
+    }
+
     /** Files written when a step had one programme. */
     @Test
     void fieldsAreReadByTheNamesThatTheyHadBefore() throws Exception {

@@ -51,13 +51,17 @@ final class AtomicFile {
         if (Files.isDirectory(target)) {
             throw new StudyFileException("“" + target + "” cannot be saved because a folder has that name. Choose another.");
         }
-        Path fresh = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new StudyFileException("“" + target.getFileName() + "” cannot be saved because it is write-protected. The file "
+                    + "on disk is as it was. Save under another name, or allow the file to be written and save again.");
+        }
+        Path fresh = beside();
         try {
             writeThrough(fresh, content);
             check.accept(fresh);
             keepPermissions(fresh);
             keepPrevious();
-            replace(fresh);
+            move(fresh, target);
             forceFolder();
         } catch (IOException e) {
             throw failure(target, e);
@@ -86,16 +90,27 @@ final class AtomicFile {
 
     private void keepPrevious() throws IOException {
         if (keepsPrevious && Files.exists(target)) {
-            // A copy, not a move: the file must not be missing for even a moment.
-            Files.copy(target, previous(target), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+            // A copy, not a move: the file must not be missing for even a moment. On a disk that is full the copy fails, and the
+            // version before must still be whole then.
+            Path copy = beside();
+            try {
+                Files.copy(target, copy, StandardCopyOption.COPY_ATTRIBUTES);
+                move(copy, previous(target));
+            } finally {
+                remove(copy);
+            }
         }
     }
 
-    private void replace(Path fresh) throws IOException {
+    private Path beside() {
+        return target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+    }
+
+    private static void move(Path fresh, Path place) throws IOException {
         try {
-            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+            Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(fresh, place, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
@@ -127,8 +142,9 @@ final class AtomicFile {
     }
 
     private static String reason(IOException e) {
-        String system = e instanceof FileSystemException problem && problem.getReason() != null
-                ? problem.getReason() : e.getClass().getSimpleName();
+        // Problems with a file say why apart from its name; others, such as a full disk, have the reason for their message.
+        String said = e instanceof FileSystemException problem ? problem.getReason() : e.getMessage();
+        String system = said == null ? e.getClass().getSimpleName() : said;
         return "the system reports “" + system + "”";
     }
 }

@@ -47,7 +47,8 @@ final class LoadProblems {
             return "unknown kind of element “" + unknown.getName() + "”.";
         }
         if (problem instanceof PackageNotFoundException unknown) {
-            return "unknown part of a study “" + unknown.uri() + "”.";
+            return unknown.uri() == null ? "an element does not say of which part of a study it is."
+                    : "unknown part of a study “" + unknown.uri() + "”.";
         }
         if (problem instanceof IllegalValueException illegal) {
             return "“" + illegal.getValue() + "” is no value for the field “" + illegal.getFeature().getName() + "” of "

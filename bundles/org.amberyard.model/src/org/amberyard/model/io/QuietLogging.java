@@ -6,6 +6,7 @@ package org.amberyard.model.io;
  */
 public final class QuietLogging {
     private static final String FACTORY = "log4j2.loggerContextFactory";
+    private static final String LEVEL = "org.apache.logging.log4j.simplelog.level";
 
     private QuietLogging() {
     }
@@ -14,6 +15,7 @@ public final class QuietLogging {
     public static void set() {
         if (System.getProperty(FACTORY) == null) {
             System.setProperty(FACTORY, "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
+            System.setProperty(LEVEL, "OFF");
         }
     }
 }

@@ -14,6 +14,7 @@ import java.io.InputStream;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,14 @@ import java.util.zip.ZipInputStream;
 import org.amberyard.report.SchemaCheck;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tables for programs hold what is printed: every figure, unit, mark and note. */
 class DataFormatsTest {
@@ -58,6 +66,36 @@ class DataFormatsTest {
         assertEquals("0.7", records.get(3).get(3), "shares are in per cent");
         assertEquals("Not for submission: a sample.", records.get(1).get(5));
         assertTrue(files.get("T1_a_b.csv").endsWith("\r\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"})
+    void wordsThatASpreadsheetWouldComputeStayWords(String hostile) throws IOException {
+        DataTable table = new TableBuilder<String>("T", "Table").text("Words", w -> w).of(List.of(hostile));
+        Document document = new Document("d", "D", "", List.of(), hostile, "", List.of(Section.of("S", table)));
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(DocumentFormat.CSV.write(document)))) {
+            zip.getNextEntry();
+            assertEquals("'" + hostile, records(new String(zip.readAllBytes(), StandardCharsets.UTF_8)).get(1).get(0));
+        }
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(DocumentFormat.XLSX.write(document)))) {
+            Cell cell = workbook.getSheet("T").getRow(3).getCell(0);
+            assertEquals(CellType.STRING, cell.getCellType());
+            assertEquals("@", cell.getCellStyle().getDataFormatString(), "stays words when it is edited");
+        }
+    }
+
+    @Test
+    void datesAreDatesOfTheSpreadsheet() throws IOException {
+        DataTable table = new TableBuilder<String>("T", "Table").text("When", w -> w).of(List.of("2026-05-31", "2026-02-30", "B01-2"));
+        Document document = new Document("d", "D", "", List.of(), "running", "", List.of(Section.of("S", table)));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(DocumentFormat.XLSX.write(document)))) {
+            Cell date = workbook.getSheet("T").getRow(3).getCell(0);
+            assertTrue(DateUtil.isCellDateFormatted(date));
+            assertEquals(LocalDate.of(2026, 5, 31), date.getLocalDateTimeCellValue().toLocalDate());
+            assertEquals("2026-05-31", new DataFormatter().formatCellValue(date));
+            assertEquals("2026-02-30", workbook.getSheet("T").getRow(4).getCell(0).getStringCellValue(), "no such day");
+            assertEquals("running", workbook.getSheet("T").getRow(7).getCell(0).getStringCellValue());
+        }
     }
 
     @Test

@@ -134,6 +134,45 @@ class DocumentWritersTest {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void everyFormatIsLaidOutForItsPaper(Paper paper) throws Exception {
+        Document on = DOCUMENT.on(paper);
+        try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(on))) {
+            assertEquals(paper.shortSide(), pdf.getPage(0).getMediaBox().getWidth(), 0.5);
+            assertEquals(paper.longSide(), pdf.getPage(0).getMediaBox().getHeight(), 0.5);
+            assertEquals(paper.longSide(), pdf.getPage(1).getMediaBox().getWidth(), 0.5, "the table is in landscape");
+        }
+        try (XWPFDocument docx = new XWPFDocument(new ByteArrayInputStream(DocumentFormat.DOCX.write(on)))) {
+            assertTrue(docx.getDocument().xmlText().contains("w:w=\"" + Math.round(20 * paper.shortSide()) + "\""));
+        }
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(DocumentFormat.XLSX.write(on)))) {
+            assertEquals(paper.spreadsheetCode(), workbook.getSheetAt(1).getPrintSetup().getPaperSize());
+        }
+        assertTrue(new String(DocumentFormat.HTML.write(on), StandardCharsets.UTF_8).contains(String.format(Locale.ROOT,
+                "size: %.2fpt %.2fpt;", paper.shortSide(), paper.longSide())));
+    }
+
+    @Test
+    void whatIsToBeFilledInHasAFrameInWords() throws IOException {
+        try (XWPFDocument docx = new XWPFDocument(new ByteArrayInputStream(written(DocumentFormat.DOCX)))) {
+            XWPFTable table = docx.getTables().get(1);
+            assertTrue(table.getRow(1).getCell(4).getCTTc().xmlText().contains("tcBorders"));
+            assertFalse(table.getRow(1).getCell(0).getCTTc().xmlText().contains("tcBorders"));
+        }
+    }
+
+    @Test
+    void numbersOfBusesAreNotParted() {
+        DataTable table = new TableBuilder<String>("T", "Table").text("Bus", w -> w).of(List.of("B01-2 for B01", "2026-01-01",
+                "high-voltage work"));
+        String page = new String(HtmlWriter.bytes(new Document("d", "D", "", List.of(), "", "", List.of(Section.of("S", table)))),
+                StandardCharsets.UTF_8);
+        assertTrue(page.contains("<td><span class=\"id\">B01-2</span> for B01</td>"), page);
+        assertTrue(page.contains("<td><span class=\"id\">2026-01-01</span></td>"));
+        assertTrue(page.contains("<td>high-voltage work</td>"));
+    }
+
     @Test
     void thePageStandsAloneAndIsWellFormed() throws Exception {
         byte[] html = written(DocumentFormat.HTML);

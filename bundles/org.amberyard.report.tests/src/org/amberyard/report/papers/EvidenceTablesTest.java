@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.DocumentFormat;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -50,11 +53,13 @@ class EvidenceTablesTest {
     void theTimelineHasDeliveryScrapAndCloseOutInMonths() {
         DataTable timeline = GrantTable.T9.of(in).get(0);
         List<String> steps = printed(timeline, "Milestone");
-        assertTrue(steps.contains("Delivery of " + in.replaced().get(0).now().vehicle().unit() + " at the latest"), steps.toString());
-        assertTrue(steps.contains(in.replaced().get(0).old().vehicle().unit() + " to be scrapped from then on"));
+        assertTrue(steps.stream().anyMatch(s -> s.startsWith("Delivered and in service at the latest, old bus leaves its place: "
+                + in.replaced().get(0).now().vehicle().unit() + " for B01; ")), steps.toString());
+        assertTrue(steps.contains("To be scrapped from then on: B01; B02; B03; B15"), steps.toString());
         assertTrue(steps.contains("Close-out, not before"));
-        assertTrue(steps.contains("Trench, conduit and bollards in service"), steps.toString());
-        assertTrue(steps.stream().noneMatch(s -> s.startsWith("Contingency") || s.startsWith("Engineering")), steps.toString());
+        assertTrue(steps.stream().anyMatch(s -> s.startsWith("Ports and works in service: ")
+                && s.endsWith("; Trench, conduit and bollards")), steps.toString());
+        assertTrue(steps.stream().noneMatch(s -> s.contains("Contingency") || s.contains("Engineering")), steps.toString());
         List<String> months = printed(timeline, "Months after");
         assertEquals(6, months.indexOf("0"), "what the study does not date stands first, without months");
         assertTrue(months.contains("9"), "nine months from order to delivery: " + months);
@@ -81,18 +86,53 @@ class EvidenceTablesTest {
 
     @Test
     void theRegisterHasPricesTariffsProgrammesAndFactors() {
-        DataTable main = GrantTable.T12.of(in).get(0);
-        assertEquals("338,000", main.printed(row(main, "electric bus type", "Price"), 2));
-        assertEquals("0.232", main.printed(row(main, "tariff charge On-peak", "Price per kWh"), 2));
-        assertEquals("80", main.printed(row(main, "programme Make-ready", "Share of infrastructure"), 2));
-        assertEquals("6200", main.printed(row(main, "port type", "Hardware price"), 2));
-        assertEquals("2026", main.printed(row(main, "settings", "Base year"), 2));
-        assertFalse(printed(main, "Input").contains("Driver hurry"));
-        DataTable factors = GrantTable.T12.of(in).get(2);
-        assertEquals("10.21", factors.printed(row(factors, "fuel diesel", "fuel burnt"), 3));
-        double inputs = GrantTable.T12.of(in).get(1).rows().stream().mapToDouble(r -> ((BigDecimal) r.cells().get(3)).doubleValue())
-                .sum();
+        List<DataTable> tables = GrantTable.T12.of(in);
+        String main = printed(tables.get(0), "Inputs").toString();
+        for (String input : List.of("Price 338,000 USD", "On-peak energy, weekdays, 14:00 to 20:00, Price per kWh 0.232 USD/kWh",
+                "Share of infrastructure 80 %", "Hardware price 6200 USD", "Base year 2026; ")) {
+            assertTrue(main.contains(input), input + " in " + main);
+        }
+        for (String other : List.of("Driver hurry", "10.21", "Straight-line years", "Currency")) {
+            assertFalse(main.contains(other), other);
+        }
+        assertFalse(printed(tables.get(0), "Element").toString().contains("National Fleet Rebate"), "it pays nothing");
+        DataTable factors = tables.get(2);
+        assertTrue(factors.printed(row(factors, "fuel diesel", "fuel burnt"), 2).startsWith("CO2 10.21"));
+        double inputs = tables.get(1).rows().stream().mapToDouble(r -> ((BigDecimal) r.cells().get(4)).doubleValue()).sum();
         assertEquals(in.facts().inputs().rows().size(), inputs, "defaults are sources too");
+    }
+
+    @Test
+    void everySourceThatATableCitesIsListed() {
+        List<DataTable> tables = GrantTable.T12.of(in);
+        List<String> numbers = printed(tables.get(1), "Number");
+        for (DataTable citing : List.of(tables.get(0), tables.get(2))) {
+            for (String cited : printed(citing, "Source")) {
+                assertTrue(cited.equals("–") || numbers.contains(cited), cited);
+            }
+        }
+        DataTable.Row offer = row(tables.get(1), numbers.get(printed(tables.get(1), "Source").indexOf("State contract offer, FY2026 "
+                + "(invented)")), "");
+        DataTable.Row price = row(tables.get(0), "electric bus type Electric C 150", "Price 338,000 USD");
+        assertEquals(offer.cells().get(0), price.cells().get(3));
+    }
+
+    @Test
+    void factorsThatNoBusUsesAreLeftOut() {
+        DataTable factors = GrantTable.T12.of(in).get(2);
+        String groups = printed(factors, "Holds for").toString();
+        assertTrue(groups.contains("engines diesel 2007 to 2009"), groups);
+        assertFalse(groups.contains("propane"), groups);
+        assertFalse(groups.contains("other engines"), groups);
+        assertFalse(groups.contains("marginal"), groups);
+    }
+
+    @Test
+    void theSetHasThirtyPagesAtMost() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(),
+                PaperChoices.STANDARD))))) {
+            assertTrue(pdf.getNumberOfPages() <= 30, "pages: " + pdf.getNumberOfPages());
+        }
     }
 
     @Test
@@ -101,9 +141,10 @@ class EvidenceTablesTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
             assertEquals(24, cell(workbook.getSheet("T10"), "Buses, 2026", 1).getNumericCellValue());
             assertEquals("", cell(workbook.getSheet("T10"), "Enrollment", 1).getStringCellValue());
-            Cell price = cell(workbook.getSheet("T12a"), "electric bus type", 2);
-            assertEquals(CellType.NUMERIC, price.getCellType());
-            assertEquals("338,000", new DataFormatter().formatCellValue(price));
+            Cell fuel = cell(workbook.getSheet("T10"), "Fuel of the fleet", 1);
+            assertEquals(CellType.NUMERIC, fuel.getCellType());
+            assertEquals(CellFormat.VALUE.print(BigDecimal.valueOf(Math.round(fuel.getNumericCellValue()))),
+                    new DataFormatter().formatCellValue(fuel));
         }
     }
 

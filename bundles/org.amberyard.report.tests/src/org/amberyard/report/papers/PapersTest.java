@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.amberyard.model.study.Study;
 import org.amberyard.core.plan.BudgetYear;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.report.document.DataTable;
@@ -28,6 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PapersTest {
     private static final ExamplePapers EXAMPLE = new ExamplePapers();
     private static final int MEMO_PAGES = 3;
+    /** Half a unit for each of a year's purchases and parts, of which there are at most 19. */
+    private static final double MOST_ROUNDING = 0.5 * 19;
     private static PaperInput in;
 
     @TempDir
@@ -48,19 +52,77 @@ class PapersTest {
         int appropriated = budget.columns().stream().map(DataTable.Column::label).toList().indexOf("To appropriate");
         for (int year = 0; year < in.study().years(); year++) {
             BudgetYear of = in.plan().finance().budget().get(year);
-            assertEquals(of.appropriation(), ((BigDecimal) budget.rows().get(year).cells().get(appropriated)).doubleValue(), 4);
+            assertEquals(of.appropriation(), ((BigDecimal) budget.rows().get(year).cells().get(appropriated)).doubleValue(),
+                    MOST_ROUNDING);
         }
         assertEquals("1,264,622", memo.tables().get(0).printed(memo.tables().get(0).rows().get(1), 2));
     }
 
+    private static DataTable table(Document of, String name) {
+        return of.tables().stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow(() -> new AssertionError(name));
+    }
+
+    private static String value(DataTable table, String item) {
+        return table.rows().stream().filter(r -> r.cells().get(0).toString().startsWith(item)).map(r -> table.printed(r, 1)).findFirst()
+                .orElseThrow(() -> new AssertionError(item));
+    }
+
     @Test
-    void theLetterHasTheItemsOfTheLoadLetterAndTheLoadOfEachYear() {
+    void theLetterHasWhatAUtilityAsksFor() {
         Document letter = UtilityLetter.of(in);
-        List<ResultLine> items = ResultLine.of(in, "load_letter").stream().filter(l -> !l.text("item").equals("Caution")).toList();
-        DataTable first = letter.tables().get(0);
-        assertEquals(items.stream().map(l -> l.text("value")).toList(), first.rows().stream().map(r -> first.printed(r, 1))
-                .toList());
-        assertEquals(in.study().years(), letter.tables().get(1).rows().size());
+        DataTable items = table(letter, "Load letter");
+        assertEquals("Ostrick Vale Regional School District", value(items, "Customer"));
+        assertEquals("Maren Oldcastle, Director of Transportation", value(items, "Contact"));
+        assertEquals("KE-4471-0093", value(items, "Account number"));
+        assertEquals("MD-20817", value(items, "Meter number"));
+        assertEquals("2026-01-15", value(items, "Date of the existing peak"));
+        assertEquals("2027-01-01", value(items, "Requested in-service date"));
+        assertEquals("160.0", value(items, "Set-point of load management"));
+        List<ResultLine> found = ResultLine.of(in, "load_letter");
+        for (String demand : List.of("Connected load of ports", "Highest coincident demand of charging without",
+                "Highest coincident demand of charging as planned", "Service voltage", "Existing peak demand")) {
+            assertEquals(found.stream().filter(l -> l.text("item").startsWith(demand)).findFirst().orElseThrow().text("value"),
+                    value(items, demand));
+        }
+        assertEquals(in.study().years(), table(letter, "Load by year").rows().size());
+    }
+
+    @Test
+    void theLetterHasEquipmentPhasesAndBothSeasons() {
+        Document letter = UtilityLetter.of(in);
+        DataTable equipment = table(letter, "Equipment");
+        assertEquals(List.of("AC 19.2 kW", "alternating", "14", "19.2", "1", "240", "1.00", "80.0", "268.8"),
+                IntStream.range(0, 9).mapToObj(c -> equipment.printed(equipment.rows().get(0), c)).toList());
+        DataTable phases = table(letter, "Phases");
+        assertEquals("2027-01-01", phases.printed(phases.rows().get(0), 0));
+        assertEquals("5 × AC 19.2 kW", phases.printed(phases.rows().get(0), 1));
+        DataTable seasons = table(letter, "Seasons");
+        assertEquals(24, seasons.rows().size());
+        assertEquals(7, seasons.columns().size());
+        assertTrue(seasons.notes().get(0).startsWith("Winter, coldest day of "), seasons.notes().toString());
+        assertTrue(seasons.notes().get(1).startsWith("Summer, hottest day"), seasons.notes().toString());
+        double most = in.plan().service().get(in.study().years() - 1).demandKw();
+        assertTrue(seasons.rows().stream().allMatch(r -> ((BigDecimal) r.cells().get(2)).doubleValue() <= most + 0.05));
+    }
+
+    @Test
+    void whatTheStudyDoesNotHoldIsABlankWithAMark() {
+        Study study = EXAMPLE.study();
+        study.setApplicant(null);
+        study.getDepot().setMeterNumber(" ");
+        study.getDepot().setLoadManagementKw(0);
+        study.getDepot().getPortTypes().forEach(p -> p.setSupplyVoltageV(0));
+        PaperInput bare = EXAMPLE.in(study, PaperChoices.STANDARD);
+        Document letter = UtilityLetter.of(bare);
+        DataTable items = table(letter, "Load letter");
+        assertEquals(ApplicantFacts.BLANK, value(items, "Customer"));
+        assertEquals(ApplicantFacts.BLANK, value(items, "Meter number"));
+        assertEquals(ApplicantFacts.BLANK, value(items, "Set-point of load management"));
+        DataTable equipment = table(letter, "Equipment");
+        assertEquals("†", equipment.printed(equipment.rows().get(0), 5));
+        assertEquals("†", equipment.printed(equipment.rows().get(0), 7));
+        assertTrue(bare.documentFacts().contains(new Document.Fact("Applicant", ApplicantFacts.BLANK)));
+        assertTrue(in.running("Memo").contains("Ostrick Vale Regional School District"));
     }
 
     @Test
@@ -106,6 +168,7 @@ class PapersTest {
     @Test
     void aDateIsPrintedOnlyWhereItIsAsked() {
         assertFalse(in.documentFacts().stream().anyMatch(f -> f.label().equals("Evaluated")));
+        assertTrue(in.documentFacts().contains(new Document.Fact("Date", ApplicantFacts.BLANK)));
         PaperChoices dated = new PaperChoices(List.of(), Optional.empty(), false, Optional.of("2026-08-31"));
         PaperInput of = new PaperInput(in.result(), in.planIndex(), in.facts(), dated);
         assertTrue(of.documentFacts().contains(new Document.Fact("Evaluated", "2026-08-31")));

@@ -9,6 +9,8 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.ResultTable;
+import org.amberyard.report.WhatIfTables;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Section;
@@ -49,6 +51,31 @@ class SensitivityPapersTest {
         List<DataTable> tables = section.blocks().stream().filter(DataTable.class::isInstance).map(DataTable.class::cast).toList();
         assertTrue(tables.get(0).title().startsWith("Table 70. "), tables.get(0).title());
         assertTrue(tables.get(1).title().startsWith("Table 71. "), tables.get(1).title());
+    }
+
+    /** What decides, and what it explains together, in a sentence of the appendix, and below the shares in their table. */
+    @Test
+    void whatDecidesIsSaidInWordsAndInTheTable() {
+        assertTrue(SensitivityPapers.words(with).matches(".* explains? \\d+ % of the variance of its saving\\..*"), SensitivityPapers.words(with));
+        ResultTable shares = table("variance_shares");
+        assertTrue(shares.rows().stream().anyMatch(row -> row.get(0).equals("Electric in stages")
+                && String.valueOf(row.get(1)).matches(".* explains? \\d+ % of the variance")), shares.rows().toString());
+    }
+
+    @Test
+    void plansAreToldBesideEachOther() {
+        ResultTable regret = table("what_if_regret");
+        assertEquals(List.of("Like for like", "Electric in stages", "Rebate buses only"), regret.rows().stream().map(r -> r.get(0)).toList());
+        assertTrue(regret.rows().stream().mapToDouble(r -> (double) r.get(1)).sum() >= 100, "in each draw one is the cheapest");
+        ResultTable spent = table("what_if_spent");
+        List<Object> first = spent.rows().get(0);
+        assertTrue(first.get(8) == null && first.get(4) != null, "the baseline is no more than itself");
+        assertTrue(spent.rows().stream().anyMatch(r -> r.get(0).equals("Electric in stages") && (double) r.get(10) > 0));
+        assertTrue(table("what_would_have_to_be_true").rows().stream().allMatch(r -> r.get(4).equals("none") == (r.get(5) == null)));
+    }
+
+    private static ResultTable table(String name) {
+        return WhatIfTables.of(with.whatIf().orElseThrow()).stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
     }
 
     @Test

@@ -10,9 +10,12 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.io.QuietLogging;
 import org.amberyard.report.document.OfficeProperties;
+import org.amberyard.report.document.Paper;
+import org.amberyard.report.document.SheetPages;
 import org.amberyard.report.document.SheetStyles;
 import org.amberyard.report.document.SteadyZip;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -46,19 +49,24 @@ public final class CashFlowBook {
     }
 
     /**
-     * The workbook as a file; the same result gives the same bytes.
+     * The workbook as a file for letter paper; the same result gives the same bytes.
      *
      * @param footer line at the foot of every page
      */
     public static byte[] bytes(StudyResult result, UnitSystem system, String footer) throws IOException {
+        return bytes(result, system, footer, Paper.LETTER);
+    }
+
+    /** The same for any paper. */
+    public static byte[] bytes(StudyResult result, UnitSystem system, String footer, Paper paper) throws IOException {
         QuietLogging.set();
         CashFlowBook book = new CashFlowBook(result, system, footer);
         try (book.workbook) {
-            return book.written();
+            return book.written(paper);
         }
     }
 
-    private byte[] written() throws IOException {
+    private byte[] written(Paper paper) throws IOException {
         FormulaSheet readMe = sheet("Read me");
         FormulaSheet compare = sheet("Compare");
         InputsSheet inputs = new InputsSheet(sheet("Inputs"), result.input(), system);
@@ -81,6 +89,7 @@ public final class CashFlowBook {
         }
         new ComparisonSheet(compare, result, ledgers).write(footer);
         write(readMe);
+        workbook.forEach(s -> SheetPages.on((XSSFSheet) s, paper));
         return packed();
     }
 

@@ -21,6 +21,11 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
     /** Note on columns that the study has no data for. */
     public static final String TO_FILL = "† To be filled in by the applicant; the study does not hold it.";
 
+    /** Columns that an upright page has room for. */
+    private static final int MOST_UPRIGHT_COLUMNS = 7;
+    /** Rows that fit on any page with the heads around them. */
+    private static final int SHORT_ROWS = 20;
+
     /**
      * A column.
      *
@@ -79,6 +84,16 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
         notes = List.copyOf(notes);
+    }
+
+    /** True for a table that needs pages in landscape. */
+    public boolean isWide() {
+        return columns.size() > MOST_UPRIGHT_COLUMNS;
+    }
+
+    /** True for a table so short that no page may part it. */
+    boolean isShort() {
+        return rows.size() <= SHORT_ROWS;
     }
 
     /** A cell as printed. */

@@ -13,9 +13,10 @@ import java.util.stream.Stream;
  * @param running line at the foot of every page, beside the page numbers
  * @param mark what every page must say, such as that figures are not for submission; empty when there is nothing to say
  * @param sections sections
+ * @param paper paper that it is laid out for
  */
 public record Document(String name, String title, String subtitle, List<Fact> facts, String running, String mark,
-        List<Section> sections) {
+        List<Section> sections, Paper paper) {
 
     /** Something to know about the document. */
     public record Fact(String label, String value) {
@@ -24,6 +25,17 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
     public Document {
         facts = List.copyOf(facts);
         sections = List.copyOf(sections);
+    }
+
+    /** On letter paper. */
+    public Document(String name, String title, String subtitle, List<Fact> facts, String running, String mark,
+            List<Section> sections) {
+        this(name, title, subtitle, facts, running, mark, sections, Paper.LETTER);
+    }
+
+    /** The same on other paper. */
+    public Document on(Paper other) {
+        return new Document(name, title, subtitle, facts, running, mark, sections, other);
     }
 
     /** All tables, in their order; those too long for paper too. */

@@ -17,7 +17,6 @@ import org.openxmlformats.schemas.drawingml.x2006.wordprocessingDrawing.CTInline
 
 /** Charts of a word processor: as vectors, beside a picture for programs that know no vectors. */
 final class DocxFigures {
-    private static final double WIDTH_POINTS = 6.8 * 72;
     private static final double SCALE = 2;
     private static final String DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/main";
     private static final String VECTOR = "http://schemas.microsoft.com/office/drawing/2016/SVG/main";
@@ -26,9 +25,12 @@ final class DocxFigures {
     private static final String VECTOR_EXTENSION = "{96DAC541-7B7A-43D3-8B79-37D633B846F1}";
 
     private final XWPFDocument docx;
+    private final double width;
 
-    DocxFigures(XWPFDocument docx) {
+    /** @param width width of charts, points */
+    DocxFigures(XWPFDocument docx, double width) {
         this.docx = docx;
+        this.width = width;
     }
 
     void add(Block.Figure figure) throws IOException {
@@ -40,7 +42,7 @@ final class DocxFigures {
         paragraph.setStyle("Figure");
         try {
             XWPFPicture picture = paragraph.createRun().addPicture(new ByteArrayInputStream(png.toByteArray()), PictureType.PNG,
-                    figure.chart().name() + ".png", Units.toEMU(WIDTH_POINTS), Units.toEMU(WIDTH_POINTS * figure.height()));
+                    figure.chart().name() + ".png", Units.toEMU(width), Units.toEMU(width * figure.height()));
             addVectors(picture.getCTPicture().getBlipFill().getBlip(), docx.addPictureData(svg.toByteArray(), PictureType.SVG));
         } catch (InvalidFormatException e) {
             throw new IOException("The chart “" + figure.chart().title() + "” cannot be put into a document", e);

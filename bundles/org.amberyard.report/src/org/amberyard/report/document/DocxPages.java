@@ -11,26 +11,27 @@ import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
 
-/** Pages of a word processor: letter paper upright or in landscape, what every page says at head and foot. */
+/** Pages of a word processor: upright or in landscape, what every page says at head and foot. */
 final class DocxPages {
     /** Twentieths of a point in an inch. */
     static final int INCH = 1440;
-    private static final int SHORT_SIDE = 12_240;
-    private static final int LONG_SIDE = 15_840;
+    private static final int POINT = 20;
     private static final int MARGIN = 1_152;
     private static final int WIDE_MARGIN = 864;
 
     private final XWPFDocument docx;
+    private final Paper paper;
     private boolean wide;
     private boolean breaksBefore;
 
-    DocxPages(XWPFDocument docx) {
+    DocxPages(XWPFDocument docx, Paper paper) {
         this.docx = docx;
+        this.paper = paper;
     }
 
     /** Width of the text, twentieths of a point. */
-    static int textWidth(boolean wide) {
-        return wide ? LONG_SIDE - 2 * WIDE_MARGIN : SHORT_SIDE - 2 * MARGIN;
+    int textWidth(boolean wide) {
+        return (int) Math.round(POINT * paper.textWidth(wide));
     }
 
     /** Head and foot of all pages. */
@@ -76,8 +77,10 @@ final class DocxPages {
 
     private void size(CTSectPr part) {
         CTPageSz size = part.isSetPgSz() ? part.getPgSz() : part.addNewPgSz();
-        size.setW(BigInteger.valueOf(wide ? LONG_SIDE : SHORT_SIDE));
-        size.setH(BigInteger.valueOf(wide ? SHORT_SIDE : LONG_SIDE));
+        BigInteger shortSide = BigInteger.valueOf(Math.round(POINT * paper.shortSide()));
+        BigInteger longSide = BigInteger.valueOf(Math.round(POINT * paper.longSide()));
+        size.setW(wide ? longSide : shortSide);
+        size.setH(wide ? shortSide : longSide);
         size.setOrient(wide ? STPageOrientation.LANDSCAPE : STPageOrientation.PORTRAIT);
         CTPageMar margin = part.isSetPgMar() ? part.getPgMar() : part.addNewPgMar();
         BigInteger side = BigInteger.valueOf(wide ? WIDE_MARGIN : MARGIN);

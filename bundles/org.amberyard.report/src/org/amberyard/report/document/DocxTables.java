@@ -9,26 +9,34 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
 import org.apache.poi.xwpf.usermodel.XWPFTableRow;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTBorder;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTbl;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblGrid;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblPr;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTcBorders;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTcPr;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.STBorder;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STTblLayoutType;
 
 /** Tables of a word processor: fixed widths, a head that repeats on every page, no row cut by a page. */
 final class DocxTables {
     private static final double LABEL_SHARE = 0.24;
+    /** Width of the frame around what is to be filled in, eighths of a point. */
+    private static final int BOX_EIGHTHS = 4;
     /** Twentieths of a point, in which widths are given, in a point. */
     private static final int POINT = 20;
 
     private final XWPFDocument docx;
+    private final DocxPages pages;
 
-    DocxTables(XWPFDocument docx) {
+    DocxTables(XWPFDocument docx, DocxPages pages) {
         this.docx = docx;
+        this.pages = pages;
     }
 
     /** Labels and values below the title. */
     void addFacts(List<Document.Fact> facts) {
-        int text = DocxPages.textWidth(false);
+        int text = pages.textWidth(false);
         int label = (int) (text * LABEL_SHARE);
         XWPFTable table = empty(facts.size(), new int[] {label, text - label});
         for (int i = 0; i < facts.size(); i++) {
@@ -40,8 +48,8 @@ final class DocxTables {
 
     /** A table of data. */
     void add(DataTable table, boolean wide) {
-        XWPFTable made = empty(table.rows().size() + 1, widths(table, DocxPages.textWidth(wide)));
-        String size = new ColumnWidths(table).dense((double) DocxPages.textWidth(wide) / POINT) ? "Dense" : "Table";
+        XWPFTable made = empty(table.rows().size() + 1, widths(table, pages.textWidth(wide)));
+        String size = new ColumnWidths(table).dense((double) pages.textWidth(wide) / POINT) ? "Dense" : "Table";
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         for (int column = 0; column < table.columns().size(); column++) {
@@ -51,6 +59,15 @@ final class DocxTables {
         for (int row = 0; row < table.rows().size(); row++) {
             fill(made.getRow(row + 1), table, table.rows().get(row), size);
         }
+        if (table.isShort()) {
+            keepTogether(made);
+        }
+    }
+
+    /** Each row stays on the page of the next. */
+    private static void keepTogether(XWPFTable table) {
+        table.getRows().subList(0, table.getNumberOfRows() - 1).forEach(r -> r.getTableCells().forEach(c -> c.getParagraphs()
+                .forEach(p -> p.setKeepNext(true))));
     }
 
     private static void fill(XWPFTableRow made, DataTable table, DataTable.Row row, String size) {
@@ -58,6 +75,20 @@ final class DocxTables {
         for (int column = 0; column < table.columns().size(); column++) {
             String text = row.kind() == DataTable.Kind.GROUP && column > 0 ? "" : table.printed(row, column);
             fill(made.getCell(column), style(table, column, size), text, bold);
+            if (table.columns().get(column).toFill() && row.kind() == DataTable.Kind.LINE) {
+                box(made.getCell(column));
+            }
+        }
+    }
+
+    /** A frame around what the applicant fills in. */
+    private static void box(XWPFTableCell cell) {
+        CTTcPr properties = cell.getCTTc().isSetTcPr() ? cell.getCTTc().getTcPr() : cell.getCTTc().addNewTcPr();
+        CTTcBorders borders = properties.addNewTcBorders();
+        for (CTBorder side : List.of(borders.addNewTop(), borders.addNewLeft(), borders.addNewBottom(), borders.addNewRight())) {
+            side.setVal(STBorder.SINGLE);
+            side.setSz(BigInteger.valueOf(BOX_EIGHTHS));
+            side.setColor("888888");
         }
     }
 

@@ -13,12 +13,15 @@ import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
 final class DocxWriter {
     private final Document document;
     private final XWPFDocument docx = new XWPFDocument();
-    private final DocxPages pages = new DocxPages(docx);
-    private final DocxTables tables = new DocxTables(docx);
-    private final DocxFigures figures = new DocxFigures(docx);
+    private final DocxPages pages;
+    private final DocxTables tables;
+    private final DocxFigures figures;
 
     private DocxWriter(Document document) {
         this.document = document;
+        this.pages = new DocxPages(docx, document.paper());
+        this.tables = new DocxTables(docx, pages);
+        this.figures = new DocxFigures(docx, document.paper().figureWidth());
     }
 
     static byte[] bytes(Document document) throws IOException {

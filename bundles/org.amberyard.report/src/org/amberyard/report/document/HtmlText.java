@@ -8,21 +8,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
-    /** Width of the text on an upright page. */
-    private static final double UPRIGHT_POINTS = 6.9 * 72;
-    /** Width of the text on a page in landscape. */
-    private static final double WIDE_POINTS = 9.8 * 72;
+    /** Words with digits and hyphens, such as numbers of buses, that no line may part. */
+    private static final Pattern IDENTIFIER = Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])");
 
     private final Document document;
     private final Function<Block.Figure, String> picture;
+    private final boolean browsed;
     private final StringBuilder html = new StringBuilder();
 
-    private HtmlText(Document document, Function<Block.Figure, String> picture) {
+    /** @param browsed true for a page in a browser, where tables are read and copied one by one */
+    private HtmlText(Document document, Function<Block.Figure, String> picture, boolean browsed) {
         this.document = document;
         this.picture = picture;
+        this.browsed = browsed;
     }
 
     /**
@@ -31,7 +33,7 @@ final class HtmlText {
      * @param picture markup of a chart
      */
     static String page(Document document, Function<Block.Figure, String> picture) {
-        return new HtmlText(document, picture).page("");
+        return new HtmlText(document, picture, true).page("");
     }
 
     /**
@@ -40,7 +42,7 @@ final class HtmlText {
      * @param picture markup of a chart
      */
     static String source(Document document, Function<Block.Figure, String> picture) {
-        return new HtmlText(document, picture).page(bookmarks(document));
+        return new HtmlText(document, picture, false).page(bookmarks(document));
     }
 
     /** Text with the signs of markup escaped; signs that no XML may hold are left out. */
@@ -74,7 +76,14 @@ final class HtmlText {
     }
 
     private String style() {
-        return resource("page.css").replace("RUNNING", inCss(document.running())).replace("MARK", inCss(document.mark()));
+        Paper paper = document.paper();
+        return resource("page.css").replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
+                .replace("LANDSCAPE", points(paper.longSide()) + " " + points(paper.shortSide()))
+                .replace("WIDE_TEXT", points(paper.textWidth(true))).replace("RUNNING", inCss(document.running())).replace("MARK", inCss(document.mark()));
+    }
+
+    private static String points(double points) {
+        return String.format(Locale.ROOT, "%.2fpt", points);
     }
 
     /** A string of a style sheet; signs that end a string, a style or markup are escaped as CSS has it, for browsers read it raw. */
@@ -125,11 +134,13 @@ final class HtmlText {
         if (!section.heading().isEmpty()) {
             html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
         }
-        section.blocks().forEach(b -> block(b, section.wide() ? WIDE_POINTS : UPRIGHT_POINTS));
+        for (int i = 0; i < section.blocks().size(); i++) {
+            block(section.blocks().get(i), document.paper().textWidth(section.wide()), i > 0);
+        }
         html.append("</div>\n");
     }
 
-    private void block(Block block, double textPoints) {
+    private void block(Block block, double textPoints, boolean movable) {
         if (block instanceof Block.Paragraph paragraph) {
             paragraph(paragraph.strong() ? "strong" : "text", paragraph.text());
         } else if (block instanceof Block.Bullets bullets) {
@@ -145,7 +156,7 @@ final class HtmlText {
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
         } else if (block instanceof DataTable table) {
-            table(table, textPoints);
+            table(table, textPoints, movable);
         }
     }
 
@@ -153,8 +164,11 @@ final class HtmlText {
         html.append("<p class=\"").append(style).append("\">").append(escaped(text)).append("</p>\n");
     }
 
-    private void table(DataTable table, double textPoints) {
-        html.append("<div class=\"table\">\n");
+    /**
+     * @param movable true when the table may go to the next page as a whole; else it stays below its heading
+     */
+    private void table(DataTable table, double textPoints, boolean movable) {
+        html.append(movable && table.isShort() ? "<div class=\"table whole\">\n" : "<div class=\"table\">\n");
         paragraph("caption", table.title());
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
@@ -171,6 +185,9 @@ final class HtmlText {
         table.rows().forEach(r -> row(table, r));
         html.append("</tbody></table>\n");
         table.notes().forEach(n -> paragraph("note", n));
+        if (browsed) {
+            paragraph("note", document.running());
+        }
         html.append("</div>\n");
     }
 
@@ -200,6 +217,7 @@ final class HtmlText {
             styles.add("fill");
         }
         html.append(styles.isEmpty() ? "<td>" : "<td class=\"" + String.join(" ", styles) + "\">")
-                .append(escaped(table.printed(row, column))).append("</td>");
+                .append(IDENTIFIER.matcher(escaped(table.printed(row, column))).replaceAll("<span class=\"id\">$0</span>"))
+                .append("</td>");
     }
 }

@@ -71,9 +71,10 @@ final class PdfWriter {
     private String placed(Block.Figure figure) {
         String key = String.valueOf(figures.size());
         figures.put(key, figure);
-        return String.format(Locale.ROOT, "<object type=\"%s\" data=\"%s\" style=\"width:6.8in;height:%.3fin\" "
+        double width = document.paper().figureWidth();
+        return String.format(Locale.ROOT, "<object type=\"%s\" data=\"%s\" style=\"width:%.3fpt;height:%.3fpt\" "
                 + "alt=\"%s\"></object>",
-                CHART_TYPE, key, 6.8 * figure.height(), HtmlText.escaped(figure.chart().textAlternative()));
+                CHART_TYPE, key, width, width * figure.height(), HtmlText.escaped(figure.chart().textAlternative()));
     }
 
     private DefaultObjectDrawerFactory charts() {

@@ -1,7 +1,11 @@
 package org.amberyard.report.document;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -13,7 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * are printed rounded are sums of these, as formulas. Words are stored as words, whatever sign they start with.
  */
 final class SheetOfTable {
-    private static final int MANY_COLUMNS = 7;
+    private static final Pattern DATE = Pattern.compile("(19|20|21)\\d\\d-\\d\\d-\\d\\d");
     private static final int UNIT_WIDTH = 256;
     private static final int LEAST_CHARACTERS = 11;
     private static final int MOST_CHARACTERS = 60;
@@ -50,10 +54,11 @@ final class SheetOfTable {
         table.rows().forEach(r -> addRow(r, first));
         at++;
         table.notes().forEach(n -> words(n, false));
+        words(document.running(), false);
         for (int i = 0; i < characters.length; i++) {
             sheet.setColumnWidth(i, UNIT_WIDTH * characters[i]);
         }
-        SheetPages.set(sheet, document, table.columns().size() > MANY_COLUMNS, at, table.columns().size());
+        SheetPages.set(sheet, document, table.isWide(), at, table.columns().size());
         SheetPages.head(sheet, 1, head, head);
     }
 
@@ -100,14 +105,36 @@ final class SheetOfTable {
                 }
                 cell.setCellStyle(styles.cell(table.columns().get(i).format().of(number).spreadsheet(), strong));
             } else {
-                cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
-                if (value != null && !value.toString().isEmpty()) {
-                    cell.setCellValue(value.toString());
-                }
+                setWords(cell, value == null ? "" : value.toString(), strong);
             }
         }
         row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
                 .map(c -> lines(table.printed(from, c), characters[c])).max().orElse(1));
         at++;
+    }
+
+    /** Words; a date among them is one of the spreadsheet, to sort and to count with. */
+    private void setWords(Cell cell, String words, boolean strong) {
+        Optional<LocalDate> date = date(words);
+        if (date.isPresent()) {
+            cell.setCellStyle(styles.cell(SheetStyles.DATE, strong));
+            cell.setCellValue(date.get());
+            return;
+        }
+        cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
+        if (!words.isEmpty()) {
+            cell.setCellValue(words);
+        }
+    }
+
+    private static Optional<LocalDate> date(String words) {
+        if (!DATE.matcher(words).matches()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(words));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
     }
 }

@@ -4,7 +4,7 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
-/** How a sheet prints: letter paper, as wide as a page, with page numbers and what every page must say. */
+/** How a sheet prints: its paper, as wide as a page, with page numbers and what every page must say. */
 public final class SheetPages {
     /** Eight points; the blank keeps digits that follow out of the code. */
     private static final String SMALL = "&8 ";
@@ -14,6 +14,7 @@ public final class SheetPages {
 
     static void set(XSSFSheet sheet, Document document, boolean wide, int rows, int columns) {
         set(sheet, document.running(), document.mark(), wide, rows, columns);
+        on(sheet, document.paper());
     }
 
     /**
@@ -27,7 +28,6 @@ public final class SheetPages {
      */
     public static void set(XSSFSheet sheet, String running, String mark, boolean wide, int rows, int columns) {
         PrintSetup setup = sheet.getPrintSetup();
-        setup.setPaperSize(PrintSetup.LETTER_PAPERSIZE);
         setup.setLandscape(wide);
         setup.setFitWidth((short) 1);
         setup.setFitHeight((short) 0);
@@ -37,6 +37,11 @@ public final class SheetPages {
         sheet.getHeader().setCenter(plain(mark));
         sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, Math.max(0, columns - 1), 0, Math.max(0,
                 rows - 1));
+    }
+
+    /** Lays a sheet out for paper. */
+    public static void on(XSSFSheet sheet, Paper paper) {
+        sheet.getPrintSetup().setPaperSize((short) paper.spreadsheetCode());
     }
 
     /** Repeats rows at the head of every page and keeps them in sight. */

@@ -12,6 +12,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Cell styles of a workbook, each made once: a workbook may have few. */
 public final class SheetStyles {
+    /** The number format of dates. */
+    static final String DATE = "yyyy-mm-dd";
     private static final short TEXT_POINTS = 10;
     private static final short TITLE_POINTS = 12;
 
@@ -68,7 +70,7 @@ public final class SheetStyles {
             boolean words = format.equals(CellFormat.TEXT.spreadsheet());
             style.setWrapText(words);
             style.setVerticalAlignment(VerticalAlignment.TOP);
-            style.setAlignment(words ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+            style.setAlignment(words || format.equals(DATE) ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
             if (strong) {
                 style.setBorderTop(BorderStyle.THIN);
             }

@@ -33,6 +33,8 @@ final class AirPapers {
             grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12c. \
             A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they may differ in the last digit.""";
 
+    private static final String AS_ABOVE = "Method, factors and rounding as below table T6a.";
+
     private final PaperInput in;
     private final List<ReplacedBus> buses;
     private final String mark;
@@ -76,7 +78,7 @@ final class AirPapers {
         beforeAndAfter(table, Pollutant.CO2E);
         return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
                 .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.")
-                .note(METHOD)
+                .note(AS_ABOVE)
                 .mark(mark).of(buses);
     }
 
@@ -108,7 +110,7 @@ final class AirPapers {
         inAll(table, "After", b -> b.after().exhaust());
         inAll(table, "Reduced", ReplacedBus::reducedExhaust);
         return table.number("Reduced", "kg", CellFormat.CENTS, p -> sum(b -> b.reducedExhaust().kg(p)))
-                .note(METHOD).mark(mark).of(POLLUTANTS);
+                .note(AS_ABOVE).mark(mark).of(POLLUTANTS);
     }
 
     private void inAll(TableBuilder<Pollutant> table, String label, Function<ReplacedBus, Masses> masses) {

@@ -3,13 +3,9 @@ package org.amberyard.report.papers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.amberyard.charts.BudgetChart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CumulativeCostChart;
-import org.amberyard.core.plan.BudgetYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.Cautions;
@@ -25,11 +21,8 @@ import org.amberyard.report.document.TableBuilder;
 final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
-    private static final double FIRST_CHART_HEIGHT = 0.36;
+    private static final double FIRST_CHART_HEIGHT = 0.3;
     private static final double CHART_HEIGHT = 0.42;
-    private static final String EACH = "Each amount is rounded by itself; totals, down and across, are sums of the printed "
-            + "amounts.";
-
     private final PaperInput in;
 
     private BoardMemo(PaperInput in) {
@@ -76,42 +69,10 @@ final class BoardMemo {
 
     private Section money() {
         return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal "
-                + "year, in money of the year, all sources counted; money that comes in is negative."), budget(),
+                + "year, in money of the year, all sources counted; money that comes in is negative."),
+                Appropriations.of(in, "Table 2. To be appropriated, " + in.currency()),
                 new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
                         "Figure 2. To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
-    }
-
-    /** A year with its amounts as printed. */
-    private record Year(BudgetYear plan, BudgetYear baseline) {
-        static double whole(double amount) {
-            return CellFormat.WHOLE.rounded(amount).doubleValue();
-        }
-
-        static double appropriated(BudgetYear year) {
-            return PARTS.stream().mapToDouble(p -> whole(p.amount().applyAsDouble(year))).sum();
-        }
-    }
-
-    private record Part(String label, ToDoubleFunction<BudgetYear> amount) {
-    }
-
-    private static final List<Part> PARTS = List.of(new Part("Purchases", BudgetYear::purchases), new Part("Grants, credits, aid",
-            BudgetYear::funding),
-            new Part("Bus sales", BudgetYear::sales), new Part("Borrowed", BudgetYear::borrowed), new Part("Debt service",
-            BudgetYear::debtService),
-            new Part("Running costs", BudgetYear::running), new Part("Income tax", BudgetYear::taxes));
-
-    private DataTable budget() {
-        List<Year> years = IntStream.range(0, in.study().years()).mapToObj(y -> new Year(in.plan().finance().budget().get(y),
-                in.result().baseline().finance().budget().get(y))).toList();
-        TableBuilder<Year> table = new TableBuilder<Year>("Budget", "Table 2. To be appropriated, " + in.currency())
-                .year("Year", y -> OptionalInt.of(in.calendar(y.plan().year())));
-        PARTS.stream().filter(p -> years.stream().anyMatch(y -> Year.whole(p.amount().applyAsDouble(y.plan())) != 0))
-                .forEach(p -> table.sum(p.label(), "", CellFormat.WHOLE, y -> Year.whole(p.amount().applyAsDouble(y.plan()))));
-        return table.sum("To appropriate", "", CellFormat.WHOLE, y -> Year.appropriated(y.plan()))
-                .sum("“" + in.result().baseline().name() + "”", "", CellFormat.WHOLE, y -> Year.appropriated(y.baseline()))
-                .sum("More than that", "", CellFormat.WHOLE, y -> Year.appropriated(y.plan()) - Year.appropriated(y.baseline()))
-                .sums(EACH).of(years);
     }
 
     private Section risks() {

@@ -51,12 +51,12 @@ final class BudgetPapers {
         return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Item", 2.6, l -> l.funded().purchase().name())
-                .text("Category, by its name", 1.2, l -> WorkCategory.of(l.funded().purchase()).label())
+                .text("Category, by its name", 1.9, l -> WorkCategory.of(l.funded().purchase()).label())
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
                 .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
                 .count())
                 .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
-                .text("Of which", 2.6, l -> parts(l.funded().purchase()))
+                .text("Of which", 3.6, l -> parts(l.funded().purchase()))
                 .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 1.4, this::eligible)
                 .toFill("Category of the notice").toFill("Meter side", 0.8)
                 .toFill("Safety listing", 0.8).toFill("Quote", 0.8).sums(ProjectMoney.ROUNDING).of(lines);
@@ -85,10 +85,10 @@ final class BudgetPapers {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < purchase.parts().size(); i++) {
             Derivation part = purchase.parts().get(i);
-            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f each",
+            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f",
                     part.value() / purchase.count()));
         }
-        return String.join(", ", words);
+        return String.join(", ", words) + " each";
     }
 
     /** A row of a budget. */
@@ -172,8 +172,8 @@ final class BudgetPapers {
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Purchase", 3, l -> l.funded().purchase().name())
                 .sum("Cost", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
-                .sum("Programmes", in.currency(), CellFormat.WHOLE, l -> l.cost().subtract(own(l)).doubleValue())
-                .sum("Own money", in.currency(), CellFormat.WHOLE, l -> own(l).doubleValue())
+                .sum("Programmes", in.currency(), CellFormat.WHOLE, l -> l.cost().subtract(l.own()).doubleValue())
+                .sum("Own money", in.currency(), CellFormat.WHOLE, l -> l.own().doubleValue())
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                         + "priority; where two may not be combined, the first that is applied pays.")
@@ -185,10 +185,6 @@ final class BudgetPapers {
         List<String> uncertain = money.uncertain();
         return uncertain.isEmpty() ? "All awards are counted as certain." : "Counted in full, though not certain: "
                 + String.join("; ", uncertain) + ". Expected money is less.";
-    }
-
-    private static BigDecimal own(Line line) {
-        return line.shares().get(line.shares().size() - 1).amount();
     }
 
     private String applied(Line line) {
@@ -209,7 +205,7 @@ final class BudgetPapers {
                 purchase.cost() / purchase.count(), cost) : cost;
         String paid = applied(line);
         return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
-                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(own(line))
+                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(line.own())
                 + ".");
     }
 }

@@ -39,16 +39,26 @@ public final class DocumentFolder {
     public static List<Path> write(PaperInput in, Wanted wanted, Path folder, Progress progress) throws IOException {
         Files.createDirectories(folder);
         try (StagedFiles files = new StagedFiles(folder)) {
-            List<DocumentKind> kinds = Arrays.stream(DocumentKind.values()).filter(wanted.kinds()::contains).toList();
-            for (int i = 0; i < kinds.size(); i++) {
-                progress.at((double) i / kinds.size());
-                for (Map.Entry<String, byte[]> file : kinds.get(i).files(in, wanted.formats(), progress.part(i, kinds.size()))
-                        .entrySet()) {
-                    Files.write(files.add(file.getKey()), file.getValue());
-                }
-            }
-            progress.at(1);
+            make(in, wanted, progress, (name, bytes) -> Files.write(files.add(name), bytes));
             return files.moveIntoPlace();
         }
+    }
+
+    /** What takes a file that has been made. */
+    interface Taking {
+        void file(String name, byte[] bytes) throws IOException;
+    }
+
+    /** Makes documents one by one. */
+    static void make(PaperInput in, Wanted wanted, Progress progress, Taking taking) throws IOException {
+        List<DocumentKind> kinds = Arrays.stream(DocumentKind.values()).filter(wanted.kinds()::contains).toList();
+        for (int i = 0; i < kinds.size(); i++) {
+            progress.at((double) i / kinds.size());
+            for (Map.Entry<String, byte[]> file : kinds.get(i).files(in, wanted.formats(), progress.part(i, kinds.size()))
+                    .entrySet()) {
+                taking.file(file.getKey(), file.getValue());
+            }
+        }
+        progress.at(1);
     }
 }

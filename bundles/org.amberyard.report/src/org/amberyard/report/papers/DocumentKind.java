@@ -26,7 +26,7 @@ public enum DocumentKind {
     APPENDIX("appendix", "Consultant's appendix", written(Appendix::of)),
     /** All plans as a workbook that computes; a workbook whatever formats are asked for. */
     CASH_FLOW("cash-flow", "Cash flow with formulas (a workbook)", (in, formats, progress) -> Map.of("cash-flow.xlsx",
-            CashFlowBook.bytes(in.result(), in.system(), in.running("Cash flow"))));
+            CashFlowBook.bytes(in.result(), in.system(), in.running("Cash flow"), in.choices().paper())));
 
     private interface Content {
         Document of(PaperInput in, Progress progress);
@@ -48,7 +48,7 @@ public enum DocumentKind {
 
     private static Maker written(Content content) {
         return (in, formats, progress) -> {
-            Document document = content.of(in, progress.part(0, 1 + formats.size()));
+            Document document = content.of(in, progress.part(0, 1 + formats.size())).on(in.choices().paper());
             Map<String, byte[]> files = new LinkedHashMap<>();
             for (DocumentFormat format : DocumentFormat.values()) {
                 if (formats.contains(format)) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.NewBus;
@@ -43,7 +44,7 @@ final class FleetPapers {
 
     static List<DataTable> replaced(PaperInput in) {
         FleetPapers papers = new FleetPapers(in);
-        return List.of(papers.identity(), papers.use());
+        return Stream.concat(Stream.of(papers.identity(), papers.use()), EligibilityPapers.of(in).stream()).toList();
     }
 
     static List<DataTable> bought(PaperInput in) {

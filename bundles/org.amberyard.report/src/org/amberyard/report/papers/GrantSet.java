@@ -10,7 +10,7 @@ import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.Section;
 
-/** The grant writer's set: the chosen tables in the chosen order, each on pages of its own. */
+/** The grant writer's set: the chosen tables in the chosen order, each number on pages of its own. */
 final class GrantSet {
     private static final String TITLE = "Justification tables";
     private static final String ROUNDING = """
@@ -25,15 +25,25 @@ final class GrantSet {
         List<Section> sections = new ArrayList<>();
         sections.add(summary(in));
         for (GrantTable table : in.choices().tables()) {
-            String heading = table.name() + " " + table.title();
-            for (DataTable made : table.of(in)) {
-                sections.add(new Section(heading, table.wide(), true, List.of(made)));
-                heading = "";
-            }
+            sections.addAll(sections(table.name() + " " + table.title(), table.of(in)));
         }
-        sections.add(new Section("Cautions", false, true, List.of(new Block.Bullets(Cautions.SENTENCES))));
+        sections.add(new Section("Cautions", false, false, List.of(new Block.Bullets(Cautions.SENTENCES))));
         return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in),
                 sections);
+    }
+
+    /** Tables that follow each other with pages of the same orientation share them; only the first has the heading. */
+    private static List<Section> sections(String heading, List<DataTable> tables) {
+        List<Section> made = new ArrayList<>();
+        for (int from = 0, to; from < tables.size(); from = to) {
+            boolean wide = tables.get(from).isWide();
+            to = from + 1;
+            while (to < tables.size() && tables.get(to).isWide() == wide) {
+                to++;
+            }
+            made.add(new Section(from == 0 ? heading : "", wide, true, List.copyOf(tables.subList(from, to))));
+        }
+        return made;
     }
 
     private static Section summary(PaperInput in) {

@@ -10,60 +10,53 @@ import org.amberyard.report.document.DataTable;
 /** Tables that a grant writer chooses from. */
 public enum GrantTable {
     /** Vehicles replaced. */
-    T1("Vehicles replaced", FleetPapers::replaced, true),
+    T1("Vehicles replaced", FleetPapers::replaced),
     /** New vehicles. */
-    T2("New vehicles", FleetPapers::bought, true),
+    T2("New vehicles", FleetPapers::bought),
     /** Infrastructure budget. */
-    T3("Ports, works, training and tools", BudgetPapers::infrastructure, true),
+    T3("Ports, works, training and tools", BudgetPapers::infrastructure),
     /** Budget summary. */
-    T4("Budget", BudgetPapers::summary, true),
+    T4("Budget", BudgetPapers::summary),
     /** Sources of funds. */
-    T5("Cost share and sources", BudgetPapers::sources, true),
+    T5("Cost share and sources", BudgetPapers::sources),
     /** Emissions in a year. */
-    T6("Emissions a year", AirPapers::annual, true),
+    T6("Emissions a year", AirPapers::annual),
     /** Emissions over remaining lives. */
-    T7("Emissions over remaining life", AirPapers::lifetime, false),
+    T7("Emissions over remaining life", AirPapers::lifetime),
     /** Cost-effectiveness. */
-    T8("Cost-effectiveness", AirPapers::perTon, true),
+    T8("Cost-effectiveness", AirPapers::perTon),
     /** Timeline. */
-    T9("Timeline", SchedulePapers::timeline, false),
+    T9("Timeline", SchedulePapers::timeline),
     /** Need and benefit. */
-    T10("Need and benefit", NeedPapers::need, false),
+    T10("Need and benefit", NeedPapers::need),
     /** Budget in words. */
-    T11("Budget in words", BudgetPapers::narrative, false),
+    T11("Budget in words", BudgetPapers::narrative),
     /** Assumptions and sources. */
-    T12("Assumptions and sources", RegisterPapers::sources, true),
+    T12("Assumptions and sources", RegisterPapers::sources),
     /** Risks. */
-    T13("Risks", RiskPapers::table, false),
+    T13("Risks", RiskPapers::table),
     /** Workforce. */
-    T14("Workforce", NeedPapers::workforce, false),
+    T14("Workforce", NeedPapers::workforce),
     /** Reporting. */
-    T15("Reporting", SchedulePapers::reporting, true),
+    T15("Reporting", SchedulePapers::reporting),
     /** Energy and range evidence. */
-    T16("Energy and range of each route", EvidencePapers::routes, true),
+    T16("Energy and range of each route", EvidencePapers::routes),
     /** Charging and load. */
-    T17("Charging and load", EvidencePapers::charging, true),
+    T17("Charging and load", EvidencePapers::charging),
     /** Sensitivity. */
-    T18("What would change the answer", EvidencePapers::sensitivity, false);
+    T18("What would change the answer", EvidencePapers::sensitivity);
 
     private final String title;
     private final Function<PaperInput, List<DataTable>> tables;
-    private final boolean wide;
 
-    GrantTable(String title, Function<PaperInput, List<DataTable>> tables, boolean wide) {
+    GrantTable(String title, Function<PaperInput, List<DataTable>> tables) {
         this.title = title;
         this.tables = tables;
-        this.wide = wide;
     }
 
     /** Title for people. */
     public String title() {
         return title;
-    }
-
-    /** True when it is printed in landscape. */
-    boolean wide() {
-        return wide;
     }
 
     List<DataTable> of(PaperInput in) {

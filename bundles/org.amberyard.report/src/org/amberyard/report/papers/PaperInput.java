@@ -87,18 +87,19 @@ public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, Pa
     List<Document.Fact> documentFacts() {
         List<Document.Fact> lines = new ArrayList<>();
         lines.add(new Document.Fact("Project", study().name()));
-        lines.add(new Document.Fact("Applicant or operator", "________________________________ (to be filled in)"));
+        lines.add(new Document.Fact("Applicant", ApplicantFacts.orBlank(facts.applicant().name())));
         lines.add(new Document.Fact("Plan", plan().name() + (planIndex == study().baseline() ? " (the baseline)"
                 : ", compared with “" + result.baseline().name() + "”")));
         lines.add(new Document.Fact("Years", calendar(0) + " to " + calendar(study().years() - 1)));
         lines.add(new Document.Fact("Version", "study " + facts.version() + ", computed by Amberyard " + EngineVersion.VALUE));
-        choices.dated().ifPresent(d -> lines.add(new Document.Fact("Evaluated", d)));
+        lines.add(choices.dated().map(d -> new Document.Fact("Evaluated", d)).orElse(new Document.Fact("Date", ApplicantFacts.BLANK)));
         return lines;
     }
 
     /** The line at the foot of every page. */
     String running(String title) {
-        return title + " · " + study().name() + " · study " + facts.version() + " · Amberyard " + EngineVersion.VALUE
+        String applicant = facts.applicant().name();
+        return title + " · " + study().name() + (applicant.isEmpty() ? "" : " · " + applicant) + " · study " + facts.version() + " · Amberyard " + EngineVersion.VALUE
                 + choices.dated().map(d -> " · " + d).orElse("");
     }
 }

@@ -58,6 +58,10 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
      * @param shares who pays it; they add up to the cost
      */
     record Line(FundedLine funded, BigDecimal cost, List<Share> shares) {
+        /** What own money pays of it. */
+        BigDecimal own() {
+            return shares.get(shares.size() - 1).amount();
+        }
     }
 
     /** The purchases that belong to the project: buses that replace others, and all that is no bus. */
@@ -65,14 +69,15 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
         Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit())
                 .collect(Collectors.toSet());
         Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
-        List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> line(in, l))
+        List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> printed(in, l))
                 .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
                 .kind()))
                 .toList();
         return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)), in.study().funding().programmes());
     }
 
-    private static Line line(PaperInput in, FundedLine funded) {
+    /** A purchase with its sources as every document prints them. */
+    static Line printed(PaperInput in, FundedLine funded) {
         BigDecimal cost = BigDecimal.valueOf(funded.purchase().cost()).setScale(0, RoundingMode.HALF_EVEN);
         List<Double> amounts = new ArrayList<>(funded.awards().stream().map(Award::paid).toList());
         amounts.add(funded.purchase().cost() - funded.funded());

@@ -3,8 +3,11 @@ package org.amberyard.report.papers;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -26,14 +29,28 @@ final class SchedulePapers {
     private static final String BUILT_BEFORE = """
             The study buys at the start of fiscal years; ports and works of a year are in service then, so they must be built \
             before. The utility is asked first: its works can take the longest.""";
+    private static final String NOT_HELD = "Milestones without a date are not held by the study; the applicant dates them.";
     private static final int QUARTERS = 4;
     private static final int MONTHS_A_QUARTER = 3;
 
     private final PaperInput in;
     private final ProjectMoney money;
 
-    /** A milestone; without a date it is for the applicant to date. */
-    private record Milestone(String date, String what, String basis) {
+    /**
+     * A milestone; without a date it is for the applicant to date.
+     *
+     * @param what what happens
+     * @param whose what it happens to; milestones that differ in this alone are one line
+     * @param basis where the date comes from
+     */
+    private record Milestone(String date, String what, String whose, String basis) {
+        String words() {
+            return whose.isEmpty() ? what : what + ": " + whose;
+        }
+
+        Milestone with(Milestone other) {
+            return new Milestone(date, what, whose + "; " + other.whose, basis);
+        }
     }
 
     private SchedulePapers(PaperInput in) {
@@ -63,13 +80,20 @@ final class SchedulePapers {
         List<Milestone> rows = new ArrayList<>();
         for (String step : List.of("Award", "Notice to proceed", "Application to the utility", "Design and permits", "Construction",
                 "Service energized and accepted")) {
-            rows.add(new Milestone("", step, "not held by the study"));
+            rows.add(new Milestone("", step, "", ""));
         }
-        rows.addAll(dated);
+        rows.addAll(together(dated));
         return new TableBuilder<Milestone>("T9", "T9. Timeline").text("Date in the study", 1, Milestone::date)
                 .optional("Months after the first date", "", CellFormat.WHOLE, m -> months(dated, m))
-                .text("Milestone", 3, Milestone::what).text("Basis", 2.4, Milestone::basis).toFill("Date agreed")
-                .toFill("Month from the award", 0.8).toFill("Responsible", 1.2).note(BUILT_BEFORE).of(rows);
+                .text("Milestone", 4, Milestone::words).text("Basis", 2, Milestone::basis).toFill("Date agreed", 0.7)
+                .toFill("Month from the award", 0.6).toFill("Responsible", 0.9).note(NOT_HELD).note(BUILT_BEFORE).of(rows);
+    }
+
+    /** Milestones of a day that differ only in whose they are, as one. */
+    private static Collection<Milestone> together(List<Milestone> dated) {
+        Map<List<String>, Milestone> lines = new LinkedHashMap<>();
+        dated.forEach(m -> lines.merge(List.of(m.date(), m.what(), m.basis()), m, Milestone::with));
+        return lines.values();
     }
 
     private static OptionalDouble months(List<Milestone> dated, Milestone of) {
@@ -79,7 +103,7 @@ final class SchedulePapers {
 
     private static Optional<Milestone> closeOut(List<Milestone> dated) {
         return dated.stream().map(Milestone::date).max(Comparator.naturalOrder())
-                .map(last -> new Milestone(last, "Close-out, not before", "all purchases in service, all old buses gone"));
+                .map(last -> new Milestone(last, "Close-out, not before", "", "all purchases in service, all old buses gone"));
     }
 
     private void addBuses(List<Milestone> rows) {
@@ -88,16 +112,13 @@ final class SchedulePapers {
             in.plan().fleet().events().stream().filter(e -> bus.bought() && e instanceof FleetEvent.Bought b && b.vehicle().unit()
                     .equals(unit))
                     .forEach(e -> rows.add(new Milestone(FleetYear.orderBy(in.study(), (FleetEvent.Bought) e).toString(),
-                            "Order of " + unit + " at the latest", "delivery time of its type")));
+                            "Order at the latest", unit, "delivery time of its type")));
             String changed = start(bus.year()).toString();
-            if (bus.bought()) {
-                rows.add(new Milestone(changed, "Delivery of " + unit + " at the latest", "start of the year of its purchase"));
-            }
-            rows.add(new Milestone(changed, unit + " in service, " + bus.old().vehicle().unit() + " leaves its place",
-                    "step of the plan"));
+            rows.add(new Milestone(changed, bus.bought() ? "Delivered and in service at the latest, old bus leaves its place"
+                    : "In service in its new place, old bus leaves it", unit + " for " + bus.old().vehicle().unit(), "step of the plan"));
             if (isScrapped(bus)) {
-                rows.add(new Milestone(changed, bus.old().vehicle().unit() + " to be scrapped from then on",
-                        "asked by a programme; its notice says within how many days"));
+                rows.add(new Milestone(changed, "To be scrapped from then on", bus.old().vehicle().unit(),
+                        "programme; days by its notice"));
             }
         }
     }
@@ -112,8 +133,8 @@ final class SchedulePapers {
             String unit = bus.now().vehicle().unit();
             int held = holdYears(unit);
             if (held > 0) {
-                rows.add(new Milestone(start(bus.year() + held).toString(), unit + " held long enough", held
-                        + " years asked by a programme"));
+                rows.add(new Milestone(start(bus.year() + held).toString(), "Held long enough", unit, held
+                        + " years, by a programme"));
             }
         }
     }
@@ -128,7 +149,7 @@ final class SchedulePapers {
         for (ProjectMoney.Line line : money.lines()) {
             Purchase purchase = line.funded().purchase();
             if (WorkCategory.of(purchase).isBuilt()) {
-                rows.add(new Milestone(start(purchase.year()).toString(), purchase.name() + " in service", "step of the plan"));
+                rows.add(new Milestone(start(purchase.year()).toString(), "Ports and works in service", purchase.name(), "step of the plan"));
             }
         }
     }

@@ -48,10 +48,12 @@ final class SensitivityPapers {
     private static List<WhatIfChart> charts(WhatIfResults results) {
         return Arrays.stream(WhatIfChart.values()).filter(chart -> switch (chart) {
             case TORNADO -> results.single().isPresent();
-            case DISTRIBUTION, BUDGET, CONVERGENCE -> results.all().isPresent();
+            case DISTRIBUTION, BUDGET, SPENT, SPENT_MORE, REGRET, CONVERGENCE -> results.all().isPresent();
             case SHARES -> results.shares().isPresent();
             case GRID -> results.grid().isPresent();
+            case ALONE -> results.breakEvens().alone().isPresent();
             case BREAK_EVEN -> results.breakEven().isPresent();
+            case SURFACE -> results.breakEvens().surface().isPresent();
             case SCENARIOS -> results.scenarios().isPresent();
         }).toList();
     }

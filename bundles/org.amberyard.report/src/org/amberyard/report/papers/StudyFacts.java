@@ -23,9 +23,12 @@ import org.amberyard.study.StudyUnits;
  * @param types vehicle types by name
  * @param routes descriptions of routes by name
  * @param inputs every input with its value and source
+ * @param applicant who applies
+ * @param service what a utility must know of the yard's service
  */
 public record StudyFacts(String version, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
-        Map<String, String> routes, ResultTable inputs) {
+        Map<String, String> routes, ResultTable inputs, ApplicantFacts applicant,
+        ServiceFacts service) {
     /**
      * A bus of today.
      *
@@ -61,7 +64,8 @@ public record StudyFacts(String version, String description, UnitSystem system, 
         for (Route route : study.getRoutes()) {
             routes.put(route.getName(), text(route.getDescription()));
         }
-        return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs);
+        return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs,
+                ApplicantFacts.of(study), ServiceFacts.of(study.getDepot()));
     }
 
     private static String text(String value) {

@@ -21,7 +21,10 @@ final class UtilityLetter {
     private static final String TITLE = "Load letter";
     private static final double CHART_HEIGHT = 0.48;
 
+    private static final double SEASON_HEIGHT = 0.36;
+
     private final PaperInput in;
+    private final YardLoads loads = new YardLoads();
 
     private UtilityLetter(PaperInput in) {
         this.in = in;
@@ -31,7 +34,7 @@ final class UtilityLetter {
         UtilityLetter letter = new UtilityLetter(in);
         return new Document("utility-load-letter", TITLE, "Charging of electric school buses: request for electric service",
                 in.documentFacts(),
-                in.running(TITLE), "", List.of(letter.request(), letter.byYear(), letter.throughTheDay()));
+                in.running(TITLE), "", List.of(letter.request(), letter.equipment(), letter.byYear(), letter.seasons(), letter.throughTheDay()));
     }
 
     private Section request() {
@@ -40,28 +43,40 @@ final class UtilityLetter {
                 + "given and must not be mixed: all ports at full power, and charging as planned, which counts for sizing only "
                 + "under a listed load-management system. Please tell us what the existing service can carry, what has to be "
                 + "built, what it costs us and how long it takes."),
-                items(), new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________"));
+                new LetterTables(in).customer());
     }
 
-    private DataTable items() {
-        return new TableBuilder<ResultLine>("Load letter", "Table 1. Customer, service and load").text("Item", 4, l ->
-                l.text("item"))
-                .text("Value", 2.4, l -> l.text("value")).text("Unit", 0.6, l -> l.text("unit")).text("Source", 2.4, l ->
-                l.text("source"))
-                .of(ResultLine.of(in, "load_letter").stream().filter(l -> !l.text("item").equals("Caution")).toList());
+    private Section equipment() {
+        LetterTables tables = new LetterTables(in);
+        return new Section("Equipment and phases", false, true, List.of(tables.equipment(), tables.phases(),
+                new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________")));
     }
 
     private Section byYear() {
         return new Section("Load by year", false, true, List.of(EvidencePapers.service(in, "Load by year",
-                "Table 2. Ports and load on the service by year"), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
+                "Table 4. Ports and load on the service by year"), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
                 in.system(), ChartTheme.light()), "Figure 1. Load on the service by year", CHART_HEIGHT)));
+    }
+
+    private Section seasons() {
+        SeasonProfiles profiles = new SeasonProfiles(in, loads);
+        List<Block> blocks = new ArrayList<>();
+        int figure = 2;
+        for (SeasonProfiles.Season season : profiles.seasons()) {
+            blocks.add(new Block.Figure(DayLoadChart.of(in.result(), season.day(), loads, in.system(), ChartTheme.light()), "Figure "
+                    + figure++ + ". " + season.label(), SEASON_HEIGHT));
+        }
+        if (!blocks.isEmpty()) {
+            blocks.add(profiles.table("Table 5. Load by hour in winter and summer"));
+        }
+        return new Section("Winter and summer", false, true, blocks);
     }
 
     private Section throughTheDay() {
         List<Block> blocks = new ArrayList<>();
-        day().ifPresent(d -> blocks.add(new Block.Figure(DayLoadChart.of(in.result(), d, new YardLoads(), in.system(),
+        day().ifPresent(d -> blocks.add(new Block.Figure(DayLoadChart.of(in.result(), d, loads, in.system(),
                 ChartTheme.light()),
-                "Figure 2. Load through the day that sets the demand", CHART_HEIGHT)));
+                "Figure 4. Load through the day that sets the demand", CHART_HEIGHT)));
         List<ResultLine> hours = ResultLine.of(in, "load_shape");
         if (hours.isEmpty()) {
             blocks.add(new Block.Paragraph("The plan has no charging in its last year."));
@@ -82,7 +97,7 @@ final class UtilityLetter {
     }
 
     private static DataTable shape(List<ResultLine> hours) {
-        return new TableBuilder<ResultLine>("Load shape", "Table 3. Load by hour").text("Month", 1, l -> l.text("month"))
+        return new TableBuilder<ResultLine>("Load shape", "Table 6. Load by hour in the month of the highest demand").text("Month", 1, l -> l.text("month"))
                 .text("Day", 1.6, l -> l.text("day"))
                 .text("Hour from", 0.8, l -> l.text("hour"))
                 .optional("Charging, mean", "kW", CellFormat.decimals(1), l -> l.number("charging_mean"))

@@ -4,17 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.duty.Climate;
+import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Draws;
-import org.amberyard.core.whatif.Spread;
 import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
@@ -82,13 +83,29 @@ class FittedRunTest {
         assertEquals(all.missed(), run.results().shares().orElseThrow().missed());
     }
 
-    /** No break-even is told where the surface was not fitted. */
+    /** Every change of the cheaper plan is a value that was evaluated as a whole, with the difference that it has there. */
     @Test
-    void breakEvensAreLookedForWhereTheSurfaceWasFitted() {
+    void breakEvensAreNotReadOffTheSurface() {
         BreakEvenLine line = run.results().breakEven().orElseThrow();
-        Spread spread = run.results().single().orElseThrow().spread(line.first());
-        assertEquals(List.of(spread.low(), spread.high()), List.of(line.low(), line.high()));
-        assertEquals(run.results().all().orElseThrow().missed(), line.missed());
+        BreakEvensAlone alone = run.results().breakEvens().alone().orElseThrow();
+        BreakEvenCurve point = line.plans().get(PLAN).get(0);
+        BreakEven.Stretch first = point.at().stretches().get(0);
+        double[] values = new double[2];
+        values[line.first()] = first.to();
+        values[line.second()] = point.other();
+        assertEquals(extra(values), first.left(), 1e-6);
+        for (int i = 0; i < alone.inputs().size(); i++) {
+            for (BreakEven.Stretch stretch : alone.plans().get(PLAN).get(i).stretches()) {
+                double[] one = {Double.NaN, Double.NaN};
+                one[alone.inputs().get(i)] = stretch.to();
+                assertEquals(extra(one), stretch.left(), 1e-6);
+            }
+        }
+    }
+
+    private static double extra(double... values) {
+        StudyResult whole = EVALUATOR.evaluate(new StudyVariants(study).at(values));
+        return whole.plans().get(PLAN).measures().presentCost() - whole.baseline().measures().presentCost();
     }
 
     /** What the two inputs together come to is not read off the surface. */

@@ -1,8 +1,10 @@
 package org.amberyard.study.whatif;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.Draws;
@@ -78,5 +80,26 @@ class UncertainInputsTest {
         UncertainInputs few = new UncertainInputs(study);
         assertEquals(1, few.replicates());
         assertEquals(List.of(3, 3), List.of(few.draws(79).at(0).length, few.draws(79).at(78).length));
+    }
+
+    /** Two inputs are correlated, and one of them belongs to a group with the third: no two parts of the variance hold the same input. */
+    @Test
+    void inputsOfAGroupAreOnePart() throws StudyFileException {
+        Study study = study();
+        assertArrayEquals(new int[] {0, 0, 1}, new UncertainInputs(study).parts());
+        study.getWhatIf().getInputs().get(1).setGroup("Purchases");
+        study.getWhatIf().getInputs().get(2).setGroup(" Purchases");
+        UncertainInputs inputs = new UncertainInputs(study);
+        assertArrayEquals(new int[] {0, 0, 0}, inputs.parts());
+        study.getWhatIf().getCorrelations().clear();
+        assertArrayEquals(new int[] {0, 1, 1}, new UncertainInputs(study).parts());
+        assertEquals(Map.of("Purchases", List.of(1, 2)), inputs.named());
+    }
+
+    /** So few rows that a sample of each eighth would tell nothing are one sample. */
+    @Test
+    void rowsForSharesComeFromSamplesWhereThereAreMany() throws StudyFileException {
+        UncertainInputs inputs = new UncertainInputs(study());
+        assertEquals(List.of(1, 8), List.of(inputs.indexSamples(255), inputs.indexSamples(256)));
     }
 }

@@ -11,15 +11,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
+import org.amberyard.core.variants.BreakEvenSurface;
+import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.SobolIndices;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.InputCorrelation;
@@ -27,6 +32,7 @@ import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -84,6 +90,7 @@ class WhatIfRunTest {
         assertArrayEquals(one.all().orElseThrow().presentCosts(REBATE), other.all().orElseThrow().presentCosts(REBATE), 0);
         assertEquals(one.shares().orElseThrow().ofSaving(REBATE), other.shares().orElseThrow().ofSaving(REBATE));
         assertEquals(one.breakEven(), other.breakEven());
+        assertEquals(one.breakEvens().alone(), other.breakEvens().alone());
         assertEquals(whole.saved().fingerprint(), again.saved().fingerprint());
     }
 
@@ -123,6 +130,56 @@ class WhatIfRunTest {
                 assertEquals(at.baseline().measures().presentCost(), at.plans().get(REBATE).measures().presentCost(), 0.01);
             }
         }
+    }
+
+    /** Along each input by itself, and in each cell over two others: the value is put in again, and the plans cost the same. */
+    @Test
+    void breakEvensHoldWhenTheyArePutIn() {
+        WhatIfRun run = run(Optional.empty());
+        go(run, Progress.NONE);
+        BreakEvensAlone alone = run.results().breakEvens().alone().orElseThrow();
+        assertEquals(List.of(0, 1, 2), alone.inputs());
+        int met = 0;
+        for (int input : alone.inputs()) {
+            met += putIn(alone.plans().get(REBATE).get(input), input, new double[] {Double.NaN, Double.NaN, Double.NaN});
+        }
+        BreakEvenSurface surface = run.results().breakEvens().surface().orElseThrow();
+        assertEquals(25, surface.plans().get(REBATE).size());
+        for (int cell : new int[] {0, 12, 24}) {
+            double[] values = new double[3];
+            values[surface.first()] = surface.grid().first(cell);
+            values[surface.second()] = surface.grid().second(cell);
+            met += putIn(surface.plans().get(REBATE).get(cell), surface.searched(), values);
+        }
+        assertTrue(met > 2, met + " changes");
+        assertEquals(List.of(), surface.plans().get(0), "the baseline costs what it costs");
+    }
+
+    /** Both prices of the battery side as a group: one bar, and one part of the variance that explains what both do. */
+    @Test
+    void aGroupHasABarAndAShareOfItsOwn() throws StudyFileException {
+        Study grouped = EcoreUtil.copy(study);
+        grouped.getWhatIf().getInputs().get(1).setGroup("Purchases");
+        grouped.getWhatIf().getInputs().get(2).setGroup("Purchases");
+        WhatIfRun run = new WhatIfRun(grouped, base, 2, Optional.empty());
+        go(run, Progress.NONE);
+        WhatIfResults results = run.results();
+        assertEquals(List.of("Diesel price", "Purchases"), results.shares().orElseThrow().groups());
+        List<String> bars = results.single().orElseThrow().saving(REBATE, 0).bars().stream().map(b -> results.inputs().name(b.input())).toList();
+        assertEquals(4, bars.size());
+        assertTrue(bars.contains("Purchases"), bars.toString());
+        SobolIndices shares = results.shares().orElseThrow().ofSaving(REBATE);
+        assertEquals(1, shares.first().stream().mapToDouble(Band::value).sum(), 0.05);
+    }
+
+    private static int putIn(BreakEven at, int input, double[] values) {
+        StudyVariants variants = new StudyVariants(study);
+        for (double value : at.values()) {
+            values[input] = value;
+            StudyResult whole = EVALUATOR.evaluate(variants.at(values));
+            assertEquals(whole.baseline().measures().presentCost(), whole.plans().get(REBATE).measures().presentCost(), 0.01);
+        }
+        return at.values().size();
     }
 
     @Test

@@ -10,90 +10,107 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.amberyard.core.money.BreakEven;
+import org.amberyard.core.money.BreakEvenSearch;
 import org.amberyard.core.progress.Progress;
-import org.amberyard.core.variants.BreakEvenLine;
-import org.amberyard.core.variants.FitErrors;
-import org.amberyard.core.whatif.BreakEvenCurve;
 
 /**
- * Finds where plans cost as much as the baseline along one input, for values of another; where surfaces stand in, only between the
- * low and the high value of the input, where they were fitted. Points are kept in columns: plan, value of
- * the other input, and for each stretch its ends, which plan is cheaper, and whether the difference jumps at its end.
+ * Finds where plans cost as much as the baseline along inputs. What is found is kept in columns: plan, number of the search, and
+ * for each stretch its ends, which plan is cheaper, whether the difference jumps at its end, and what it is there.
  */
 final class BreakEvenPart {
-    private static final int POINTS = 9;
-    private static final int SCAN_STEPS = 16;
-    static final int COLUMNS = 6;
+    static final int COLUMNS = 7;
+    private static final int STEPS_BY_PRICES = 16;
+    /** Where each variant takes long. */
+    private static final int STEPS_WHOLE = 6;
     /** A difference of half a cent is none. */
     private static final double TOLERANCE = 0.005;
 
     private final StudyWhatIf whatIf;
-    private final int first;
-    private final int second;
-    private final double[] searched;
+    private final List<Along> searches;
 
-    BreakEvenPart(StudyWhatIf whatIf, int[] widest) {
+    /**
+     * A search along an input.
+     *
+     * @param input place of the input
+     * @param others values of all inputs; not a number for those that stay as they are
+     */
+    record Along(int input, double... others) {
+        double[] at(double value) {
+            double[] values = others.clone();
+            values[input] = value;
+            return values;
+        }
+    }
+
+    BreakEvenPart(StudyWhatIf whatIf, List<Along> searches) {
         this.whatIf = whatIf;
-        this.first = widest[0];
-        this.second = widest[1];
-        this.searched = FittedDraws.wanted(whatIf) ? whatIf.steps(first, 2) : whatIf.uncertain().searched(first);
+        this.searches = searches;
     }
 
     /**
-     * Works the points out, several at a time.
+     * Works the searches out, several at a time.
      *
      * @throws CancellationException when the progress ends it
      */
     double[][] columns(Progress progress) {
-        double[] others = whatIf.steps(second, POINTS);
-        AtomicReferenceArray<List<double[]>> points = new AtomicReferenceArray<>(others.length);
-        if (!whatIf.outcomes().search(others.length, (i, variants) -> points.set(i, point(others[i], variants)), whatIf.threads(), progress)) {
+        AtomicReferenceArray<List<double[]>> found = new AtomicReferenceArray<>(searches.size());
+        if (!whatIf.outcomes().search(searches.size(), (i, variants) -> found.set(i, rows(i, variants)), whatIf.threads(), progress)) {
             throw new CancellationException();
         }
-        List<double[]> rows = IntStream.range(0, others.length).mapToObj(points::get).flatMap(List::stream).toList();
+        List<double[]> rows = IntStream.range(0, searches.size()).mapToObj(found::get).flatMap(List::stream).toList();
         return IntStream.range(0, COLUMNS).mapToObj(c -> rows.stream().mapToDouble(row -> row[c]).toArray()).toArray(double[][]::new);
     }
 
-    /** The rows of all plans at a value of the other input; each variant is worked out once for all of them. */
-    private List<double[]> point(double other, UnaryOperator<double[]> variants) {
+    /** Looked for within the spread where the study allows no wider range, and nowhere where it does not allow that. */
+    private List<double[]> rows(int search, UnaryOperator<double[]> variants) {
+        Along along = searches.get(search);
+        for (double[] range : List.of(whatIf.uncertain().searched(along.input()), whatIf.steps(along.input(), 2))) {
+            try {
+                return rows(search, range, variants);
+            } catch (IllegalArgumentException e) {
+                continue;
+            }
+        }
+        return List.of();
+    }
+
+    /** The rows of all plans; each variant is worked out once for all of them. */
+    private List<double[]> rows(int search, double[] range, UnaryOperator<double[]> variants) {
         Map<Double, double[]> known = new HashMap<>();
-        BreakEvenCurve.Range range = new BreakEvenCurve.Range(searched[0], searched[1], SCAN_STEPS, TOLERANCE);
         OutcomeColumns columns = whatIf.outcomes().columns();
         int baseline = columns.presentCost(whatIf.base().input().baseline());
         List<double[]> rows = new ArrayList<>();
-        for (int plan = 0; plan < whatIf.base().plans().size(); plan++) {
+        for (int plan = 0; plan < columns.plans(); plan++) {
             int cost = columns.presentCost(plan);
             if (cost != baseline) {
-                add(plan, BreakEvenCurve.of((value, at) -> {
-                    double[] results = known.computeIfAbsent(value, v -> variants.apply(whatIf.uncertain().alone(first, v, second, at)));
+                add(plan, search, BreakEvenSearch.of(value -> {
+                    double[] results = known.computeIfAbsent(value, v -> variants.apply(searches.get(search).at(v)));
                     return results[cost] - results[baseline];
-                }, range, other).get(0), rows);
+                }, range[0], range[1], whatIf.byPrices() ? STEPS_BY_PRICES : STEPS_WHOLE, TOLERANCE), rows);
             }
         }
         return rows;
     }
 
-    private static void add(int plan, BreakEvenCurve point, List<double[]> rows) {
-        for (BreakEven.Stretch stretch : point.at().stretches()) {
-            rows.add(new double[] {plan, point.other(), stretch.from(), stretch.to(), stretch.cheaper().ordinal(), stretch.jumps() ? 1 : 0});
+    private static void add(int plan, int search, BreakEven found, List<double[]> rows) {
+        for (BreakEven.Stretch stretch : found.stretches()) {
+            rows.add(new double[] {plan, search, stretch.from(), stretch.to(), stretch.cheaper().ordinal(), stretch.jumps() ? 1 : 0,
+                stretch.left()});
         }
     }
 
-    /** The line that columns hold, found on results that are missed by so much. */
-    BreakEvenLine of(double[][] columns, FitErrors missed) {
-        List<List<BreakEvenCurve>> plans = new ArrayList<>();
-        for (int plan = 0; plan < whatIf.base().plans().size(); plan++) {
-            int of = plan;
-            int[] rows = IntStream.range(0, columns[0].length).filter(row -> columns[0][row] == of).toArray();
-            plans.add(Arrays.stream(rows).mapToDouble(row -> columns[1][row]).distinct()
-                    .mapToObj(other -> new BreakEvenCurve(other, new BreakEven(Arrays.stream(rows)
-                            .filter(row -> columns[1][row] == other).mapToObj(row -> stretch(columns, row)).toList()))).toList());
-        }
-        return new BreakEvenLine(first, second, searched[0], searched[1], plans, missed);
+    /** What columns hold, by plan and search; no search for the baseline. */
+    List<List<BreakEven>> of(double[][] columns) {
+        return IntStream.range(0, whatIf.base().plans().size()).mapToObj(plan -> plan == whatIf.base().input().baseline()
+                ? List.<BreakEven>of() : IntStream.range(0, searches.size()).mapToObj(search -> of(columns, plan, search)).toList()).toList();
     }
 
-    private static BreakEven.Stretch stretch(double[][] columns, int row) {
-        return new BreakEven.Stretch(columns[2][row], columns[3][row], BreakEven.Cheaper.values()[(int) columns[4][row]],
-                columns[5][row] == 1);
+    private static BreakEven of(double[][] columns, int plan, int search) {
+        return new BreakEven(IntStream.range(0, columns[0].length).filter(row -> columns[0][row] == plan && columns[1][row] == search)
+                .mapToObj(row -> stretch(Arrays.stream(columns).mapToDouble(column -> column[row]).toArray())).toList());
+    }
+
+    private static BreakEven.Stretch stretch(double... row) {
+        return new BreakEven.Stretch(row[2], row[3], BreakEven.Cheaper.values()[(int) row[4]], row[5] == 1, row[6]);
     }
 }

@@ -14,8 +14,12 @@ public enum RunPart {
     GRID("Two together"),
     /** What explains the variance. */
     SHARES("Variance"),
-    /** Where plans cost the same. */
-    BREAK_EVEN("Break-even");
+    /** Where plans cost the same along each input by itself. */
+    BREAK_EVENS_ALONE("Break-even of each input"),
+    /** Where plans cost the same along the widest input, for values of the second. */
+    BREAK_EVEN("Break-even"),
+    /** The same over a grid of the second and the third. */
+    BREAK_EVEN_SURFACE("Break-even over two inputs");
 
     private final String label;
 
@@ -25,7 +29,12 @@ public enum RunPart {
 
     /** True for parts of very many variants, for which surfaces may stand in. */
     boolean isOfMany() {
-        return this == ALL || this == SHARES || this == BREAK_EVEN;
+        return this == ALL || this == SHARES;
+    }
+
+    /** True for parts that search, each variant by what the one before has shown. */
+    boolean isSearch() {
+        return this == BREAK_EVENS_ALONE || this == BREAK_EVEN || this == BREAK_EVEN_SURFACE;
     }
 
     /** Name for progress and messages. */

@@ -6,8 +6,8 @@ import org.amberyard.core.progress.Progress;
 
 /** What the parts of a what-if take. */
 final class RunPlan {
-    /** About as many as a search for break-evens takes for a plan. */
-    private static final int SEARCH_EVALUATIONS = 300;
+    /** About as many as a search for break-evens takes. */
+    private static final int SEARCH_EVALUATIONS = 35;
 
     private final StudyWhatIf whatIf;
     private final int single;
@@ -35,8 +35,12 @@ final class RunPlan {
             parts.add(RunPart.GRID);
         }
         parts.add(RunPart.SHARES);
+        parts.add(RunPart.BREAK_EVENS_ALONE);
         if (widest.length > 1) {
             parts.add(RunPart.BREAK_EVEN);
+        }
+        if (widest.length > 2) {
+            parts.add(RunPart.BREAK_EVEN_SURFACE);
         }
         return parts;
     }
@@ -50,7 +54,7 @@ final class RunPlan {
             case ALL -> whatIf.study().getWhatIf().getDraws();
             case GRID -> StudyWhatIf.GRID_STEPS * StudyWhatIf.GRID_STEPS;
             case SHARES -> shares;
-            case BREAK_EVEN -> SEARCH_EVALUATIONS;
+            case BREAK_EVENS_ALONE, BREAK_EVEN, BREAK_EVEN_SURFACE -> SEARCH_EVALUATIONS * new BreakEvenParts(whatIf).count(part);
         };
     }
 
@@ -62,7 +66,7 @@ final class RunPlan {
             case ALL -> whatIf.together();
             case GRID -> whatIf.grid(widest);
             case SHARES -> whatIf.shares();
-            case SCENARIOS, BREAK_EVEN -> throw new IllegalArgumentException(part.label() + " has no list of variants");
+            case SCENARIOS, BREAK_EVENS_ALONE, BREAK_EVEN, BREAK_EVEN_SURFACE -> throw new IllegalArgumentException(part.label() + " has no list of variants");
         };
     }
 

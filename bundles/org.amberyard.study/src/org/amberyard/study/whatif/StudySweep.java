@@ -42,19 +42,25 @@ public final class StudySweep {
         return columns;
     }
 
+    /** Of the study and its draws; a sweep of the same goes on where another ended. */
+    public String fingerprint() {
+        return StudyFingerprint.of(whatIf.study());
+    }
+
     /** Number of rows. */
     public int rows() {
         return whatIf.together().count();
     }
 
     /**
-     * Works all rows out.
+     * Works rows out.
      *
+     * @param first the first that is wanted: 0, or where an earlier run ended
      * @param sink takes blocks of rows in their order, on this thread
      */
-    public RunEnd run(BlockSink sink, Progress progress) {
+    public RunEnd run(int first, BlockSink sink, Progress progress) {
         Evaluations draws = whatIf.together();
-        return whatIf.outcomes().run(draws, whatIf.threads(), 0, block -> sink.take(withInputs(block, draws)), progress);
+        return whatIf.outcomes().run(draws, whatIf.threads(), first, block -> sink.take(withInputs(block, draws)), progress);
     }
 
     private static Block withInputs(Block block, Evaluations draws) {

@@ -3,8 +3,10 @@ package org.amberyard.study.whatif;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
@@ -33,6 +35,7 @@ import org.amberyard.model.whatif.Scenario;
  */
 public final class StudyWhatIf implements VariedInputs {
     static final int GRID_STEPS = 11;
+    private static final int MOST_WIDE = 3;
     private static final int LEAST_ROWS = 32;
     /** Enough for intervals of a few hundredths. */
     private static final int MOST_CHEAP_ROWS = 4096;
@@ -60,6 +63,11 @@ public final class StudyWhatIf implements VariedInputs {
     @Override
     public List<String> names() {
         return inputs.names();
+    }
+
+    @Override
+    public List<String> groups() {
+        return List.copyOf(inputs.named().keySet());
     }
 
     @Override
@@ -120,25 +128,33 @@ public final class StudyWhatIf implements VariedInputs {
     }
 
     Evaluations single() {
-        TornadoPlan plan = new TornadoPlan(inputs.spreads());
+        TornadoPlan plan = tornado();
         return new Evaluations(plan.evaluations(), plan::at);
     }
 
     OneAtATime single(KeptDraws kept) {
-        return new OneAtATime(new TornadoPlan(inputs.spreads()), plans(kept));
+        return new OneAtATime(tornado(), plans(kept));
+    }
+
+    private TornadoPlan tornado() {
+        return new TornadoPlan(inputs.spreads(), List.copyOf(inputs.named().values()));
     }
 
     /**
-     * The two inputs whose swings of the baseline's and the plans' costs are the widest, the widest first; fewer where fewer vary.
-     * Lists are left out: between their values there is nothing.
+     * The three inputs whose swings of the baseline's and the plans' costs are the widest, the widest first; fewer where fewer vary.
      */
     public int[] widest(OneAtATime single) {
         double[] swings = new double[inputs.names().size()];
         int baseline = base.input().baseline();
-        IntStream.range(0, base.plans().size()).filter(p -> p != baseline).forEach(p -> single.saving(p, baseline).bars()
-                .forEach(bar -> swings[bar.input()] = Math.max(swings[bar.input()], bar.swing())));
-        return IntStream.range(0, swings.length).boxed().filter(i -> inputs.ofRange(i) && inputs.spreads().get(i).low() != inputs.spreads().get(i).high())
-                .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(2).mapToInt(i -> i).toArray();
+        IntStream.range(0, base.plans().size()).filter(p -> p != baseline).forEach(p -> single.saving(p, baseline).bars().stream()
+                .filter(bar -> bar.input() < swings.length).forEach(bar -> swings[bar.input()] = Math.max(swings[bar.input()], bar.swing())));
+        return IntStream.range(0, swings.length).boxed().filter(this::varies)
+                .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(MOST_WIDE).mapToInt(i -> i).toArray();
+    }
+
+    /** True for an input that takes any value of a range; between the values of a list there is nothing. */
+    boolean varies(int input) {
+        return inputs.ofRange(input) && inputs.spreads().get(input).low() != inputs.spreads().get(input).high();
     }
 
     Evaluations together() {
@@ -174,16 +190,23 @@ public final class StudyWhatIf implements VariedInputs {
         return new Evaluations(rows() * plan.perRow(), draws::at);
     }
 
-    /** With inputs that are correlated as one group. */
+    /** With inputs of a group, and those that are correlated, as one part. */
     VarianceShares shares(KeptDraws kept, Optional<FittedDraws> fit) {
-        return new VarianceShares(groupNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed(), missed(fit));
+        return new VarianceShares(partNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed(),
+                inputs.indexSamples(rows()), missed(fit));
     }
 
-    private List<String> groupNames() {
-        int[] groups = inputs.groups();
-        int count = 1 + IntStream.of(groups).max().orElse(-1);
-        return IntStream.range(0, count).mapToObj(g -> String.join(" with ", IntStream.range(0, groups.length)
-                .filter(i -> groups[i] == g).mapToObj(inputs.names()::get).toList())).toList();
+    private List<String> partNames() {
+        int[] parts = inputs.parts();
+        int count = 1 + IntStream.of(parts).max().orElse(-1);
+        return IntStream.range(0, count).mapToObj(p -> partName(IntStream.range(0, parts.length).filter(i -> parts[i] == p).boxed().toList()))
+                .toList();
+    }
+
+    /** By the name of the group that it is, else by those of its inputs. */
+    private String partName(List<Integer> part) {
+        return inputs.named().entrySet().stream().filter(group -> group.getValue().equals(part)).map(Map.Entry::getKey).findFirst()
+                .orElseGet(() -> part.stream().map(inputs.names()::get).collect(Collectors.joining(" with ")));
     }
 
     Evaluations grid(int[] widest) {

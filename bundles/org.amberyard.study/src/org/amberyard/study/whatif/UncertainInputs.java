@@ -2,7 +2,9 @@ package org.amberyard.study.whatif;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.core.whatif.CorrelatedPoints;
 import org.amberyard.core.whatif.Discrete;
@@ -31,6 +33,7 @@ final class UncertainInputs {
     /** Samples of which draws are taken in turn, so that the scatter of their means tells the error of the mean. */
     private static final int SAMPLES = 8;
     private static final int LEAST_DRAWS_OF_A_SAMPLE = 10;
+    private static final int LEAST_ROWS_OF_A_SAMPLE = 32;
     /** So many draws for each input make it possible to pair a sample anew. */
     private static final int PER_CORRELATED_INPUT = 3;
     /** The place in its list of the word that a field has now. */
@@ -159,23 +162,52 @@ final class UncertainInputs {
         return new double[] {Math.max(allowed[0], middle - reach), Math.min(allowed[1], middle + reach)};
     }
 
-    /** Inputs that are correlated, also by way of others, form one group. */
-    int[] groups() {
+    /** Inputs of a named group, and inputs that are correlated, also by way of others, stand in one part of the variance. */
+    int[] parts() {
         int[] of = IntStream.range(0, distributions.size()).toArray();
-        for (RankCorrelation pair : pairs(0)) {
-            int from = of[pair.second()];
-            int to = of[pair.first()];
-            IntStream.range(0, of.length).filter(i -> of[i] == from).forEach(i -> of[i] = to);
+        pairs(0).forEach(pair -> join(of, pair.first(), pair.second()));
+        for (List<Integer> group : named().values()) {
+            group.forEach(input -> join(of, group.get(0), input));
         }
         int[] distinct = Arrays.stream(of).distinct().toArray();
         return Arrays.stream(of).map(g -> IntStream.range(0, distinct.length).filter(i -> distinct[i] == g).findFirst().orElseThrow())
                 .toArray();
     }
 
-    /** The evaluations that tell what each group explains of the variance. */
+    private static void join(int[] of, int one, int other) {
+        int from = of[other];
+        int to = of[one];
+        IntStream.range(0, of.length).filter(i -> of[i] == from).forEach(i -> of[i] = to);
+    }
+
+    /** Named groups by their names, in the order in which these come up, with the places of their inputs. */
+    Map<String, List<Integer>> named() {
+        Map<String, List<Integer>> named = new LinkedHashMap<>();
+        for (int i = 0; i < distributions.size(); i++) {
+            String name = whatIf.getInputs().get(i).getGroup();
+            if (name != null && !name.isBlank()) {
+                named.computeIfAbsent(name.strip(), n -> new ArrayList<>()).add(i);
+            }
+        }
+        return named;
+    }
+
+    /** Samples that rows of evaluations for shares of the variance are taken from in turn; 1 where rows are few. */
+    int indexSamples(int rows) {
+        int least = Math.max(LEAST_ROWS_OF_A_SAMPLE, 2 * PER_CORRELATED_INPUT * distributions.size());
+        return rows >= SAMPLES * least ? SAMPLES : 1;
+    }
+
+    /** The evaluations that tell what each part explains of the variance. */
     IndexPlan indexPlan(int rows) {
-        UnitPoints sample = SobolPoints.scrambled(whatIf.getSeed(), 2 * distributions.size());
-        return new IndexPlan(correlated(sample, rows, 2), groups());
+        int samples = indexSamples(rows);
+        int each = (rows + samples - 1) / samples;
+        return new IndexPlan(samples == 1 ? indexSample(whatIf.getSeed(), rows)
+                : ReplicatedPoints.of(whatIf.getSeed(), samples, seed -> indexSample(seed, each)), parts());
+    }
+
+    private UnitPoints indexSample(long seed, int rows) {
+        return correlated(SobolPoints.scrambled(seed, 2 * distributions.size()), rows, 2);
     }
 
     private UnitPoints correlated(UnitPoints sample, int draws, int halves) {

@@ -1,6 +1,5 @@
 package org.amberyard.study.whatif;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;

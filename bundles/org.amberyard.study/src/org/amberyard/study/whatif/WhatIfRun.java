@@ -50,13 +50,13 @@ public final class WhatIfRun {
 
     /** Takes a part of an earlier run over; one with other columns than this version has is worked out anew. */
     private void take(RunPart part, double[][] columns) {
-        if (columns.length == (part == RunPart.BREAK_EVEN ? BreakEvenPart.COLUMNS : whatIf.outcomes().columns().count())) {
+        if (columns.length == (part.isSearch() ? BreakEvenPart.COLUMNS : whatIf.outcomes().columns().count())) {
             kept.put(part, KeptDraws.of(columns, block(part)));
         }
     }
 
     private int block(RunPart part) {
-        return part == RunPart.SCENARIOS ? 1 : part == RunPart.BREAK_EVEN ? Integer.MAX_VALUE : blockDraws;
+        return part == RunPart.SCENARIOS ? 1 : part.isSearch() ? Integer.MAX_VALUE : blockDraws;
     }
 
     /** The what-if whose parts it works out. */
@@ -70,7 +70,7 @@ public final class WhatIfRun {
     }
 
     private boolean isDone(RunPart part) {
-        return kept.containsKey(part) && (part == RunPart.BREAK_EVEN || part == RunPart.ALL && enough(kept.get(part))
+        return kept.containsKey(part) && (part.isSearch() || part == RunPart.ALL && enough(kept.get(part))
                 || kept.get(part).draws() >= plan.count(part));
     }
 
@@ -96,8 +96,8 @@ public final class WhatIfRun {
     /** Works a part out; false when it was stopped. */
     private boolean work(RunPart part, Progress progress, Consumer<WhatIfResults> soFar) {
         whatIf.outcomes().use(part.isOfMany() ? fit() : Optional.empty());
-        if (part == RunPart.BREAK_EVEN) {
-            return findBreakEven(progress);
+        if (part.isSearch()) {
+            return findBreakEven(part, progress);
         }
         KeptDraws draws = kept.computeIfAbsent(part, p -> new KeptDraws());
         RunEnd end = part == RunPart.SCENARIOS ? whatIf.workScenarios(draws, progress)
@@ -105,10 +105,10 @@ public final class WhatIfRun {
         return end.reason() != RunEnd.Reason.CANCELLED;
     }
 
-    private boolean findBreakEven(Progress progress) {
+    private boolean findBreakEven(RunPart part, Progress progress) {
         try {
-            double[][] columns = new BreakEvenPart(whatIf, widest()).columns(progress);
-            kept.put(RunPart.BREAK_EVEN, KeptDraws.of(columns, Integer.MAX_VALUE));
+            double[][] columns = new BreakEvenParts(whatIf, widest()).of(part).columns(progress);
+            kept.put(part, KeptDraws.of(columns, Integer.MAX_VALUE));
             return true;
         } catch (CancellationException e) {
             return false;
@@ -180,7 +180,7 @@ public final class WhatIfRun {
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named), all(),
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
                 complete(RunPart.SHARES).map(k -> whatIf.shares(k, fit())),
-                Optional.ofNullable(kept.get(RunPart.BREAK_EVEN)).filter(k -> two).map(k -> new BreakEvenPart(whatIf, widest).of(k.columns(), whatIf.missed(fit()))));
+                new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
     }
 
     private Optional<AllTogether> all() {

@@ -3,7 +3,9 @@ package org.amberyard.workbench.look;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
+import org.amberyard.charts.ChartTheme;
 import org.eclipse.swt.graphics.Color;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -22,10 +24,37 @@ class PaletteTest {
         for (Palette ground : GROUNDS) {
             assertContrast(Palette.INK, ground, theme, TEXT);
         }
-        assertContrast(Palette.MUTED, Palette.PAPER, theme, TEXT);
-        assertContrast(Palette.MUTED, Palette.BAND, theme, TEXT);
+        for (Palette ground : EnumSet.of(Palette.PAPER, Palette.BAND, Palette.AMBER_WASH, Palette.ERROR_WASH, Palette.WARNING_WASH)) {
+            assertContrast(Palette.MUTED, ground, theme, TEXT);
+        }
+        assertContrast(Palette.WARNING, Palette.PAPER, theme, TEXT);
+        assertContrast(Palette.WARNING, Palette.WARNING_WASH, theme, TEXT);
         assertContrast(Palette.ERROR, Palette.PAPER, theme, TEXT);
         assertContrast(Palette.ERROR, Palette.ERROR_WASH, theme, TEXT);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void figuresThatAreNotUpToDateStepBackAndAreStillThere(Theme theme) {
+        assertContrast(Palette.FADED, Palette.PAPER, theme, MARK);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void chartsWriteOnTheirGroundSoThatItCanBeRead(Theme theme) {
+        for (ChartTheme charts : List.of(theme.charts(), theme == Theme.DARK ? ChartTheme.strongDark() : ChartTheme.strongLight())) {
+            assertContrast(charts.text(), charts.background());
+            assertContrast(charts.quietText(), charts.background());
+        }
+    }
+
+    private static void assertContrast(java.awt.Color text, java.awt.Color ground) {
+        double ratio = ratio(luminance(swt(text)), luminance(swt(ground)));
+        assertTrue(ratio >= TEXT, text + " on " + ground + ": " + ratio);
+    }
+
+    private static Color swt(java.awt.Color color) {
+        return new Color(color.getRed(), color.getGreen(), color.getBlue());
     }
 
     @ParameterizedTest
@@ -37,10 +66,12 @@ class PaletteTest {
     }
 
     private static void assertContrast(Palette text, Palette ground, Theme theme, double least) {
-        double one = luminance(text.in(theme));
-        double other = luminance(ground.in(theme));
-        double ratio = (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+        double ratio = ratio(luminance(text.in(theme)), luminance(ground.in(theme)));
         assertTrue(ratio >= least, text + " on " + ground + ", " + theme + ": " + ratio);
+    }
+
+    private static double ratio(double one, double other) {
+        return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
     }
 
     private static double luminance(Color color) {

@@ -7,10 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.BodyType;
-import org.amberyard.model.io.StudyDefaults;
-import org.amberyard.study.StudyUnits;
+import org.amberyard.model.study.UnitChoice;
 import org.amberyard.study.begin.AnswerSheet;
 import org.amberyard.study.begin.Answers;
+import org.amberyard.workbench.preferences.NewStudySettings;
+import org.amberyard.workbench.preferences.Preferences;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -29,8 +30,8 @@ public final class NewStudyDialog extends TitleAreaDialog {
     private static final int EMPTY = IDialogConstants.CLIENT_ID;
     private static final int LINE_SPACING = 8;
 
-    private final String currency = StudyUnits.currency(StudyDefaults.create());
-    private final AnswerSheet sheet = new AnswerSheet(UnitSystem.US, Locale.getDefault(Locale.Category.FORMAT));
+    private final String currency = Preferences.CURRENCY.get();
+    private final AnswerSheet sheet = new AnswerSheet(begun(), Locale.getDefault(Locale.Category.FORMAT));
     private final List<AnswerField> fields = new ArrayList<>();
     private Text name;
     private Combo bodyTypes;
@@ -42,6 +43,10 @@ public final class NewStudyDialog extends TitleAreaDialog {
     public NewStudyDialog(Shell parent) {
         super(parent);
         setHelpAvailable(false);
+    }
+
+    private static UnitSystem begun() {
+        return NewStudySettings.units() == UnitChoice.US ? UnitSystem.US : UnitSystem.METRIC;
     }
 
     /** The answers; empty when the dialog was cancelled or none are wanted. */
@@ -70,6 +75,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         createName(form);
         units = choice(form, Messages.Begin_units, Messages.Begin_us, Messages.Begin_metric);
+        units.select(begun() == UnitSystem.US ? 0 : 1);
         units.addListener(SWT.Selection, e -> changeUnits());
         bodyTypes = choice(form, Messages.Begin_bodyType, Arrays.stream(BodyType.values()).map(NewStudyDialog::label).toArray(String[]::new));
         bodyTypes.select(BodyType.C.ordinal());

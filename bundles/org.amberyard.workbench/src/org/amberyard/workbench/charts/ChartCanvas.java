@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartZoom;
 import org.amberyard.charts.Subject;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.workbench.look.Fonts;
@@ -29,7 +30,10 @@ public final class ChartCanvas extends Canvas {
 
     private final ChartPainting painting = new ChartPainting(this);
     private final ChartScrolling scrolling;
+    private final ChartZooming zooming;
+    private final LegendSwitch legend;
     private final ChartPointer pointer;
+    private Optional<ChartZoom> zoom = Optional.empty();
     private ChartPicture picture;
     private Image image;
     private String message = "";
@@ -41,7 +45,9 @@ public final class ChartCanvas extends Canvas {
     public ChartCanvas(Composite parent) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.V_SCROLL);
         scrolling = new ChartScrolling(this);
-        pointer = new ChartPointer(this, scrolling);
+        zooming = new ChartZooming(this, scrolling);
+        legend = new LegendSwitch(this, scrolling, zooming);
+        pointer = new ChartPointer(this, scrolling, legend);
         addListener(SWT.Paint, e -> paint(e.gc));
         addListener(SWT.Resize, e -> resized());
         addListener(SWT.FocusIn, e -> redraw());
@@ -130,9 +136,40 @@ public final class ChartCanvas extends Canvas {
         return Optional.ofNullable(picture);
     }
 
+    /** The part of the chart that is asked for; empty for the whole. */
+    public Optional<ChartZoom> zoom() {
+        return zoom;
+    }
+
+    /** Shows a part of the chart, also when its figures change; empty for the whole. */
+    void zoom(Optional<ChartZoom> next) {
+        if (!next.equals(zoom)) {
+            zoom = next;
+            repaint();
+        }
+    }
+
+    /** Paints the chart anew, since it is looked at otherwise. */
+    void repaint() {
+        painting.repaint();
+    }
+
+    /** True as long as the chart asked for is not on show. */
+    boolean isUnderWay() {
+        return painting.isUnderWay();
+    }
+
+    ChartZooming zooming() {
+        return zooming;
+    }
+
+    LegendSwitch legend() {
+        return legend;
+    }
+
     /** What is on show, in words. */
     public String textAlternative() {
-        String words = chart().map(Chart::textAlternative).orElse("");
+        String words = picture().map(ChartPicture::words).orElse("");
         return (said() + " " + words).strip();
     }
 
@@ -152,7 +189,7 @@ public final class ChartCanvas extends Canvas {
     }
 
     private void resized() {
-        painting.resize();
+        painting.repaint();
         fit();
     }
 
@@ -177,6 +214,7 @@ public final class ChartCanvas extends Canvas {
             gc.drawImage(image, 0, -scrolling.offset());
             gc.setAlpha(255);
         }
+        zooming.paint(gc);
         if (!said().isEmpty()) {
             paintMessage(gc, area);
         }

@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.handlers.IHandlerService;
 
-/** Takes a chart out of the window: as picture or as data, to the clipboard or into a file. */
+/** Takes a chart out of the window, as picture or as data: to the clipboard, into a file, onto paper; and what else it can do. */
 final class ChartMenu {
 
     private static final String TASK_SHEET = "org.amberyard.workbench.taskSheet";
@@ -45,8 +45,15 @@ final class ChartMenu {
         new MenuItem(menu, SWT.SEPARATOR);
         item(Messages.Menu_savePng, () -> save("png", onPaper, ChartMenu::writePng));
         item(Messages.Menu_saveSvg, () -> save("svg", onPaper, ChartMenu::writeSvg));
+        item(Messages.Menu_savePdf, () -> save("pdf", onPaper, ChartMenu::writePdf));
         item(Messages.Menu_saveCsv, () -> save("csv", () -> canvas.chart().orElseThrow(), ChartMenu::writeCsv));
+        item(Messages.Menu_print, () -> new ChartPrinting(canvas.getShell()).print(made(onPaper), PAGE_WIDTH));
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(Messages.Menu_zoomIn, canvas.zooming()::in);
+        item(Messages.Menu_zoomOut, canvas.zooming()::out);
+        item(Messages.Menu_whole, canvas.zooming()::whole);
         menu.addListener(SWT.Show, e -> enable());
+        canvas.legend().addTo(menu);
         canvas.setMenu(menu);
     }
 
@@ -102,9 +109,7 @@ final class ChartMenu {
         if (name == null) {
             return;
         }
-        Chart[] made = new Chart[1];
-        BusyIndicator.showWhile(canvas.getDisplay(), () -> made[0] = saved.get());
-        Chart chart = made[0];
+        Chart chart = made(saved);
         try {
             // The canvas may be painting the same chart; charts keep state while they are drawn.
             synchronized (chart.chart()) {
@@ -115,12 +120,22 @@ final class ChartMenu {
         }
     }
 
+    private Chart made(Supplier<Chart> chart) {
+        Chart[] made = new Chart[1];
+        BusyIndicator.showWhile(canvas.getDisplay(), () -> made[0] = canvas.picture().orElseThrow().lookedAt(chart.get()));
+        return made[0];
+    }
+
     private static void writePng(Chart chart, Path file) throws IOException {
         ChartExport.png(chart, file, PAGE_WIDTH, chart.preferredHeight(), PRINT_SCALE);
     }
 
     private static void writeSvg(Chart chart, Path file) throws IOException {
         ChartExport.svg(chart, file, PAGE_WIDTH, chart.preferredHeight());
+    }
+
+    private static void writePdf(Chart chart, Path file) throws IOException {
+        ChartExport.pdf(chart, file, PAGE_WIDTH, chart.preferredHeight());
     }
 
     private static void writeCsv(Chart chart, Path file) throws IOException {

@@ -1,8 +1,12 @@
 package org.amberyard.workbench.charts;
 
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartLens;
+import org.amberyard.charts.ChartLook;
+import org.amberyard.charts.ChartZoom;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.WorkStrip;
@@ -21,7 +25,7 @@ import org.eclipse.swt.graphics.Rectangle;
  */
 final class ChartPainting extends Job {
 
-    private record Request(Function<Progress, Chart> source, int width, int height, int zoom) {
+    private record Request(Function<Progress, Chart> source, Optional<ChartZoom> part, int width, int height, int zoom) {
     }
 
     private final ChartCanvas canvas;
@@ -33,6 +37,7 @@ final class ChartPainting extends Job {
     private Function<Progress, Chart> published;
     private Function<Progress, Chart> madeFrom;
     private Chart made;
+    private ChartLens lens;
 
     ChartPainting(ChartCanvas canvas) {
         super(Messages.Chart_painting);
@@ -51,7 +56,8 @@ final class ChartPainting extends Job {
         request();
     }
 
-    void resize() {
+    /** The size of the canvas has changed, or how the chart is looked at. */
+    void repaint() {
         if (source != null && !stopped) {
             request();
         }
@@ -107,7 +113,7 @@ final class ChartPainting extends Job {
         }
         Rectangle area = canvas.getClientArea();
         if (area.width > 0 && area.height > 0) {
-            wanted = new Request(source, area.width, area.height, canvas.getMonitor().getZoom());
+            wanted = new Request(source, canvas.zoom(), area.width, area.height, canvas.getMonitor().getZoom());
             schedule();
         }
     }
@@ -121,9 +127,11 @@ final class ChartPainting extends Job {
         try {
             if (madeFrom != request.source()) {
                 made = request.source().apply(new JobProgress(canvas, () -> isFor(request.source()), this::tell));
+                lens = new ChartLens(made);
                 madeFrom = request.source();
             }
-            ChartPicture picture = ChartPicture.paint(made, request.width(), request.height(), request.zoom());
+            ChartLook look = new ChartLook(HiddenSeries.of(made.name()), request.part());
+            ChartPicture picture = ChartPicture.paint(made, lens, look, request.width(), request.height(), request.zoom());
             if (request == wanted && !canvas.isDisposed()) {
                 Image image = picture.image(canvas.getDisplay());
                 canvas.getDisplay().asyncExec(() -> publish(request, picture, image));

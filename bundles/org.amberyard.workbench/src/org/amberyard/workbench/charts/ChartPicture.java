@@ -9,6 +9,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartLens;
+import org.amberyard.charts.ChartLook;
+import org.amberyard.charts.ChartZoom;
 import org.amberyard.charts.Subject;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.swt.graphics.Device;
@@ -16,27 +19,32 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageDataProvider;
 import org.eclipse.swt.graphics.PaletteData;
+import org.eclipse.swt.graphics.Rectangle;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.entity.ChartEntity;
+import org.jfree.chart.entity.LegendItemEntity;
 
 /**
  * A chart painted for one size and zoom, with the places of what it shows. May be made on any thread.
  *
  * @param chart the chart
+ * @param lens what it is looked at through
+ * @param look how it is looked at
  * @param width width in points
  * @param height height in points
  * @param zoom zoom of the monitor in per cent
  * @param pixels the picture
  * @param info the places
  */
-record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixels, ChartRenderingInfo info) {
+record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int height, int zoom, ImageData pixels,
+        ChartRenderingInfo info) {
 
     /** Charts are drawn for a page of this width; on a smaller canvas they shrink down to the smallest scale. */
     private static final double PAGE_WIDTH = 760;
     private static final double SMALLEST_SCALE = 0.84;
 
     /** Paints a chart as wide as a canvas and at least as high, higher where it could not be read. */
-    static ChartPicture paint(Chart chart, int width, int canvasHeight, int zoom) {
+    static ChartPicture paint(Chart chart, ChartLens lens, ChartLook look, int width, int canvasHeight, int zoom) {
         double scale = scale(width);
         int height = Math.max(canvasHeight, (int) Math.round(scale * chart.leastHeight()));
         int pixelWidth = Math.max(1, width * zoom / 100);
@@ -50,19 +58,21 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
             graphics.scale(scale * zoom / 100, scale * zoom / 100);
             // An export may be drawing the same chart; charts keep state while they are drawn.
             synchronized (chart.chart()) {
+                lens.look(look);
                 chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, width / scale, height / scale), info);
             }
         } finally {
             graphics.dispose();
         }
-        return new ChartPicture(chart, width, height, zoom, pixels(image), info);
+        return new ChartPicture(chart, lens, look, width, height, zoom, pixels(image), info);
     }
 
     private static double scale(int width) {
         return Math.max(SMALLEST_SCALE, Math.min(1, width / PAGE_WIDTH));
     }
 
-    private static ImageData pixels(BufferedImage image) {
+    /** A picture of one library in the form of the other. */
+    static ImageData pixels(BufferedImage image) {
         ImageData data = new ImageData(image.getWidth(), image.getHeight(), 24, new PaletteData(0xFF0000, 0xFF00, 0xFF));
         int[] rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         for (int y = 0; y < data.height; y++) {
@@ -75,6 +85,43 @@ record ChartPicture(Chart chart, int width, int height, int zoom, ImageData pixe
     Image image(Device device) {
         ImageDataProvider provider = z -> z == zoom ? pixels : pixels.scaledTo(width * z / 100, height * z / 100);
         return new Image(device, provider);
+    }
+
+    /** Where the plot lies in the picture. */
+    Rectangle plotArea() {
+        Rectangle2D area = info.getPlotInfo().getDataArea();
+        double scale = scale(width);
+        return new Rectangle((int) (scale * area.getX()), (int) (scale * area.getY()), Math.max(1, (int) (scale * area.getWidth())),
+                Math.max(1, (int) (scale * area.getHeight())));
+    }
+
+    /** A part of what it shows, as shares of the plot from left and bottom; empty for the whole chart. */
+    Optional<ChartZoom> part(double left, double right, double bottom, double top) {
+        synchronized (chart.chart()) {
+            return lens.part(left, right, bottom, top);
+        }
+    }
+
+    /** What is on show, in words. */
+    String words() {
+        synchronized (chart.chart()) {
+            return chart.textAlternative() + lens.words(look);
+        }
+    }
+
+    /** The chart as it is to leave the window, looked at as it is here. */
+    Chart lookedAt(Chart onPaper) {
+        if (onPaper != chart) {
+            new ChartLens(onPaper).look(look);
+        }
+        return new Chart(onPaper.name(), onPaper.title(), onPaper.chart(), words(), onPaper.data(), onPaper.preferredHeight(),
+                onPaper.leastHeight(), onPaper.subjects());
+    }
+
+    /** What the legend names at a place and can be hidden. */
+    Optional<String> legend(int x, int y) {
+        return entity(x, y).filter(LegendItemEntity.class::isInstance)
+                .map(e -> ((LegendItemEntity) e).getSeriesKey()).map(Object::toString).filter(lens.series()::contains);
     }
 
     /** What the chart says about a place, or null. */

@@ -7,13 +7,15 @@ import org.amberyard.charts.Subject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
-/** Tells what is under the pointer; a double click opens the part of the study behind it. */
+/** Tells what is under the pointer; a double click opens the part of the study behind it, or shows all of a chart of which a part is shown. */
 final class ChartPointer {
     private final ChartCanvas canvas;
     private final ChartScrolling scrolling;
+    private final LegendSwitch legend;
     private Consumer<Subject> opener;
 
-    ChartPointer(ChartCanvas canvas, ChartScrolling scrolling) {
+    ChartPointer(ChartCanvas canvas, ChartScrolling scrolling, LegendSwitch legend) {
+        this.legend = legend;
         this.canvas = canvas;
         this.scrolling = scrolling;
         canvas.addListener(SWT.MouseMove, this::tell);
@@ -27,15 +29,24 @@ final class ChartPointer {
     private void tell(Event event) {
         String tip = canvas.picture().map(p -> p.tip(event.x, event.y + scrolling.offset())).orElse(null);
         boolean opens = subject(event).isPresent();
-        String told = tip != null && opens ? tip + "\n" + Messages.Tip_inputs : tip;
+        boolean switches = legend.at(event).isPresent();
+        String told = switches ? Messages.Tip_legend : tip != null && opens ? tip + "\n" + Messages.Tip_inputs : tip;
         if (!Objects.equals(told, canvas.getToolTipText())) {
             canvas.setToolTipText(told);
         }
-        canvas.setCursor(opens ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
+        canvas.setCursor(opens || switches ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
     }
 
     private void open(Event event) {
-        subject(event).ifPresent(opener::accept);
+        int y = event.y + scrolling.offset();
+        if (legend.at(event).isPresent()) {
+            return;
+        }
+        if (canvas.zoom().isPresent() && canvas.picture().filter(p -> p.tip(event.x, y) != null).isEmpty()) {
+            canvas.zoom(Optional.empty());
+        } else {
+            subject(event).ifPresent(opener::accept);
+        }
     }
 
     private Optional<Subject> subject(Event event) {

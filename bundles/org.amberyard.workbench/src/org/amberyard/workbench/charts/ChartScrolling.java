@@ -38,6 +38,11 @@ final class ChartScrolling {
         bar.setPageIncrement(Math.max(1, shown));
     }
 
+    /** True when the chart is higher than what there is for it. */
+    boolean isNeeded() {
+        return bar.isVisible();
+    }
+
     /** How far the chart is scrolled up. */
     int offset() {
         return bar.isVisible() ? bar.getSelection() : 0;

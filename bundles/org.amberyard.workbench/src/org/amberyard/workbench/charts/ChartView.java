@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.Subject;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
@@ -33,15 +34,16 @@ import org.eclipse.ui.part.ViewPart;
 public final class ChartView extends ViewPart implements IExecutableExtension {
 
     /** What is on show; results are told apart by identity, since comparing them whole takes long. */
-    private record Shown(StudyResult result, UnitSystem units, Map<Kind, Chosen> wanted, Picks picks) {
-        boolean isOf(StudyResult of, UnitSystem in, Map<Kind, Chosen> chosen) {
-            return result == of && units == in && wanted.equals(chosen);
+    private record Shown(StudyResult result, UnitSystem units, ChartTheme theme, Map<Kind, Chosen> wanted, Picks picks) {
+        boolean isOf(StudyResult of, UnitSystem in, ChartTheme with, Map<Kind, Chosen> chosen) {
+            return result == of && units == in && theme == with && wanted.equals(chosen);
         }
     }
 
     private final YardLoads loads = new YardLoads();
     private ChartKind kind;
     private ChoiceBar bar;
+    private YearSlider slider;
     private ChartCanvas canvas;
     private StudySession session;
     private Shown shown;
@@ -64,6 +66,10 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         }
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
+        if (kind.choices().contains(Kind.YEAR)) {
+            slider = new YearSlider(area, this::chosen, canvas::isUnderWay);
+            GridDataFactory.fillDefaults().grab(true, false).applyTo(slider.area());
+        }
         canvas.addStrip(area);
         ChartMenu menu = new ChartMenu(canvas, this::onPaper);
         if (kind.ofTheShop()) {
@@ -83,8 +89,12 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
 
     /** The chart on show as it leaves the window: on white, whatever the window is. */
     private Chart onPaper() {
-        return Theme.shown() == Theme.LIGHT ? canvas.chart().orElseThrow()
-                : SpokenChart.of(kind.chart(shown.result(), shown.picks(), loads, shown.units(), Theme.LIGHT.charts(), Progress.NONE));
+        return shown.theme() == Theme.LIGHT.charts() ? canvas.chart().orElseThrow()
+                : chart(shown, Theme.LIGHT.charts(), Progress.NONE);
+    }
+
+    private Chart chart(Shown of, ChartTheme theme, Progress progress) {
+        return SpokenChart.of(kind.chart(of.result(), of.picks(), loads, of.units(), theme, progress));
     }
 
     private void chosen(Kind choice, Chosen what) {
@@ -126,17 +136,17 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
 
     private void update(StudyResult result, UnitSystem units) {
         Map<Kind, Chosen> wanted = session.choices().all();
-        if (shown != null && shown.isOf(result, units, wanted)) {
+        ChartTheme theme = Theme.shown().charts();
+        if (shown != null && shown.isOf(result, units, theme, wanted)) {
             return;
         }
         Shown last = shown;
-        shown = new Shown(result, units, wanted, new Picks(result, session.choices(), kind.choices()));
+        shown = new Shown(result, units, theme, wanted, new Picks(result, session.choices(), kind.choices()));
         if (lacking(shown.picks()).isPresent()) {
             canvas.clear();
-        } else if (last == null || last.result() != result || last.units() != units || !samePicks(last, shown)) {
+        } else if (last == null || last.result() != result || last.units() != units || last.theme() != theme || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(progress -> SpokenChart.of(kind.chart(next.result(), next.picks(), loads, next.units(), Theme.shown().charts(),
-                    progress)));
+            canvas.show(progress -> chart(next, next.theme(), progress));
         }
         offer();
     }
@@ -156,12 +166,18 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
         if (bar != null) {
             bar.disable();
         }
+        if (slider != null) {
+            slider.disable();
+        }
     }
 
     private void offer() {
         if (bar != null) {
             bar.show(shown.picks(),
                     kind.inputs(shown.picks()).map(this::label).orElse(""));
+        }
+        if (slider != null) {
+            slider.show(shown.picks());
         }
     }
 

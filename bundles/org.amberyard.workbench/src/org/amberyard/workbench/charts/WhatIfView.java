@@ -31,7 +31,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class WhatIfView extends ViewPart implements IExecutableExtension {
 
     /** What is on show; results are told apart by identity. */
-    private record Shown(WhatIfResults results, WhatIfChart kind, int plan) {
+    private record Shown(WhatIfResults results, WhatIfChart kind, int plan, ChartTheme theme) {
     }
 
     private WhatIfChart kind;
@@ -106,10 +106,11 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         }
         Picks picks = new Picks(results.get().base(), session.choices(), List.of(Kind.PLAN));
         bar.show(picks, Messages.WhatIf_inputs);
-        Shown next = new Shown(results.get(), kind, picks.place(Kind.PLAN));
-        if (shown == null || shown.results() != next.results() || shown.kind() != next.kind() || shown.plan() != next.plan()) {
+        Shown next = new Shown(results.get(), kind, picks.place(Kind.PLAN), Theme.shown().charts());
+        if (shown == null || shown.results() != next.results() || shown.kind() != next.kind() || shown.plan() != next.plan()
+                || shown.theme() != next.theme()) {
             shown = next;
-            canvas.show(progress -> chart(next, Theme.shown().charts()));
+            canvas.show(progress -> chart(next, next.theme()));
         }
         canvas.say(work.isOutdated() ? Messages.WhatIf_outdated : "");
     }

@@ -1,16 +1,21 @@
 package org.amberyard.workbench.documents;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Study;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.report.papers.Submission;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.work.JobProgress;
@@ -37,7 +42,10 @@ public final class DocumentsDialog extends SizedDialog {
     private static final Point SIZE = new Point(640, 720);
     private static final int PERCENT = 100;
 
+    private static final int FREEZE_ID = IDialogConstants.CLIENT_ID;
+
     private final StudyResult result;
+    private final Study study;
     private final StudyFacts facts;
     private final Optional<WhatIfResults> whatIf;
     private final Choices choices;
@@ -48,20 +56,22 @@ public final class DocumentsDialog extends SizedDialog {
     private Job job;
 
     /**
+     * @param study the study of the results, which nobody edits while the dialog is open
      * @param whatIf what a what-if of the study as it is has found
      * @param choices what the views show, with which the dialog begins
      */
-    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Optional<WhatIfResults> whatIf, Choices choices,
+    public DocumentsDialog(Shell parent, StudyResult result, Study study, Optional<WhatIfResults> whatIf, Choices choices,
             Optional<Path> near) {
-        this(parent, result, facts, whatIf, choices, () -> askFolder(parent, near));
+        this(parent, result, study, whatIf, choices, () -> askFolder(parent, near));
     }
 
     /** @param chooser answers the folder to write into */
-    public DocumentsDialog(Shell parent, StudyResult result, StudyFacts facts, Optional<WhatIfResults> whatIf, Choices choices,
+    public DocumentsDialog(Shell parent, StudyResult result, Study study, Optional<WhatIfResults> whatIf, Choices choices,
             Supplier<Optional<Path>> chooser) {
         super(parent, Messages.Documents_title, SIZE);
         this.result = result;
-        this.facts = facts;
+        this.study = StudyFile.copy(study);
+        this.facts = StudyFacts.of(study);
         this.whatIf = whatIf;
         this.choices = choices;
         this.chooser = chooser;
@@ -91,6 +101,7 @@ public final class DocumentsDialog extends SizedDialog {
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, IDialogConstants.OK_ID, Messages.Documents_write, true);
+        createButton(parent, FREEZE_ID, Messages.Documents_freeze, false).setToolTipText(Messages.Documents_freeze_tip);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CLOSE_LABEL, false);
         show();
     }
@@ -98,7 +109,12 @@ public final class DocumentsDialog extends SizedDialog {
     private void show() {
         boolean complete = form.isComplete();
         say(complete ? Messages.Documents_hint : Messages.Documents_nothing);
-        getButton(IDialogConstants.OK_ID).setEnabled(complete && job == null);
+        allow(complete && job == null);
+    }
+
+    private void allow(boolean writing) {
+        getButton(IDialogConstants.OK_ID).setEnabled(writing);
+        getButton(FREEZE_ID).setEnabled(writing);
     }
 
     private void say(String text) {
@@ -108,23 +124,41 @@ public final class DocumentsDialog extends SizedDialog {
 
     @Override
     protected void okPressed() {
-        chooser.get().ifPresent(this::write);
+        chooser.get().ifPresent(f -> write(f, DocumentFolder::write));
     }
 
-    private void write(Path folder) {
+    @Override
+    protected void buttonPressed(int button) {
+        if (button == FREEZE_ID) {
+            chooser.get().ifPresent(f -> write(f, (in, wanted, folder, progress) -> Submission.freeze(in, study, wanted, folder,
+                    progress)));
+        } else {
+            super.buttonPressed(button);
+        }
+    }
+
+    /** What writes files into a folder. */
+    private interface Writing {
+        List<Path> files(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Progress progress) throws IOException;
+    }
+
+    private void write(Path folder, Writing writing) {
         PaperInput in = new PaperInput(result, form.plan(), facts, form.choices(), whatIf);
         DocumentFolder.Wanted wanted = form.wanted();
         job = new Job(Messages.Documents_title) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    List<Path> files = DocumentFolder.write(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
+                    List<Path> files = writing.files(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
                             s -> tell(s)));
                     later(() -> finish(NLS.bind(Messages.Documents_done, files.size(), folder)));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     later(() -> finish(Messages.Documents_stopped));
                     return Status.CANCEL_STATUS;
+                } catch (FileSystemException e) {
+                    later(() -> failed(e.getReason() == null ? e.getMessage() : NLS.bind(Messages.Documents_folder, folder, e.getReason())));
+                    return Status.OK_STATUS;
                 } catch (IOException e) {
                     later(() -> failed(e.getMessage()));
                     return Status.OK_STATUS;
@@ -136,7 +170,7 @@ public final class DocumentsDialog extends SizedDialog {
             }
         };
         form.setEnabled(false);
-        getButton(IDialogConstants.OK_ID).setEnabled(false);
+        allow(false);
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CANCEL_LABEL);
         tell(0);
         job.schedule();

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.document.DocumentFormat;
+import org.amberyard.report.document.Paper;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.DocumentKind;
 import org.amberyard.report.papers.GrantTable;
@@ -36,6 +38,7 @@ final class DocumentsForm {
     private final Composite area;
     private final Combo plan;
     private final Combo programme;
+    private final Combo paper;
     private final Map<DocumentKind, Button> kinds;
     private final Map<DocumentFormat, Button> formats;
     private final TableOrder tables;
@@ -65,6 +68,8 @@ final class DocumentsForm {
         programme = combo(Messages.Documents_programme, programmes, changed);
         programme.add(Messages.Documents_largest, 0);
         programme.select(0);
+        paper = combo(Messages.Documents_paper, Stream.of(Paper.values()).map(Paper::label).toList(), changed);
+        paper.select(Paper.LETTER.ordinal());
         new Label(area, SWT.NONE).setText(Messages.Documents_dated);
         dated = new Text(area, SWT.BORDER);
         dated.setText(LocalDate.now().toString());
@@ -143,6 +148,6 @@ final class DocumentsForm {
         Optional<String> date = Optional.of(dated.getText().strip()).filter(d -> !d.isEmpty());
         List<GrantTable> order = tables.chosen();
         Optional<String> name = programme.getSelectionIndex() > 0 ? Optional.of(programme.getText()) : Optional.empty();
-        return new PaperChoices(order, name, wholeVins.getSelection(), date);
+        return new PaperChoices(order, name, wholeVins.getSelection(), date, Paper.values()[paper.getSelectionIndex()]);
     }
 }

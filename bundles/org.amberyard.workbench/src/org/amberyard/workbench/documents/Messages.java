@@ -9,12 +9,16 @@ final class Messages extends NLS {
     public static String Documents_done;
     public static String Documents_down;
     public static String Documents_failed;
+    public static String Documents_folder;
     public static String Documents_formats;
+    public static String Documents_freeze;
+    public static String Documents_freeze_tip;
     public static String Documents_hint;
     public static String Documents_kinds;
     public static String Documents_largest;
     public static String Documents_message;
     public static String Documents_nothing;
+    public static String Documents_paper;
     public static String Documents_plan;
     public static String Documents_programme;
     public static String Documents_stopped;
@@ -24,6 +28,9 @@ final class Messages extends NLS {
     public static String Documents_up;
     public static String Documents_working;
     public static String Documents_write;
+    public static String Submission_failed;
+    public static String Submission_title;
+    public static String Submission_working;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.documents.messages", Messages.class);

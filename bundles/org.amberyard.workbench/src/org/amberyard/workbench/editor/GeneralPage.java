@@ -21,7 +21,7 @@ final class GeneralPage extends StudyPage {
                 StudyPackage.Literals.STUDY__FORMAT_VERSION);
         one(left, Messages.Table_site, () -> study().getSite(), SitePackage.Literals.SITE);
         one(columns, Messages.Table_settings, () -> study().getSettings(), StudyPackage.Literals.SETTINGS);
-        left.setWeights(7, 6);
+        left.setWeights(11, 5);
         return columns;
     }
 }

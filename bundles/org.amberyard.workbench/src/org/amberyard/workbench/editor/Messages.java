@@ -4,6 +4,9 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Editor_changedTitle;
+    public static String Editor_replace;
+    public static String Editor_saveOther;
     public static String Editor_changedOutside;
     public static String Editor_overwrite;
     public static String Editor_saveAs;

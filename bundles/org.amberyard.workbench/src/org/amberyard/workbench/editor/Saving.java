@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -25,13 +26,19 @@ final class Saving {
 
     /** Saves to the study's own file; false when the user or the disk would not have it. */
     boolean save() {
-        return !session.isChangedOutside() || mayReplaceWhatOthersSaved()
-                ? session.file().map(this::write).orElseGet(this::saveAs) : false;
+        return session.isChangedOutside() ? saveBesideOthers() : session.file().map(this::write).orElseGet(this::saveAs);
     }
 
-    private boolean mayReplaceWhatOthersSaved() {
-        return MessageDialog.openConfirm(shell, Messages.Editor_saveAs,
-                NLS.bind(Messages.Editor_changedOutside, session.file().map(Path::getFileName).orElseThrow()));
+    /** Another program has saved to the file meanwhile: both versions can be kept, or the other one replaced. */
+    private boolean saveBesideOthers() {
+        int answer = MessageDialog.open(MessageDialog.WARNING, shell, Messages.Editor_changedTitle,
+                NLS.bind(Messages.Editor_changedOutside, session.file().map(Path::getFileName).orElseThrow()), 0,
+                Messages.Editor_saveOther, Messages.Editor_replace, IDialogConstants.CANCEL_LABEL);
+        return switch (answer) {
+            case 0 -> saveAs();
+            case 1 -> session.file().map(this::write).orElse(false);
+            default -> false;
+        };
     }
 
     /** Saves to a file that the user names. */
@@ -44,8 +51,10 @@ final class Saving {
             session.saveAs(target);
             return true;
         } catch (StudyFileException e) {
-            MessageDialog.openError(shell, Messages.Editor_saveFailed, e.getMessage());
-            return false;
+            // What has not been saved stays open and is kept; another place may take it.
+            int answer = MessageDialog.open(MessageDialog.ERROR, shell, Messages.Editor_saveFailed, e.getMessage(), 0,
+                    Messages.Editor_saveOther, IDialogConstants.CANCEL_LABEL);
+            return answer == 0 && saveAs();
         }
     }
 

@@ -16,11 +16,26 @@ public final class CellMenu {
         add(Messages.Menu_cut, grid::cut);
         add(Messages.Menu_copy, grid::copy);
         add(Messages.Menu_copyBare, grid::copyBare);
+        add(Messages.Menu_copyPlain, grid::copyPlain);
         add(Messages.Menu_paste, grid::paste);
         addSeparator();
         add(Messages.Menu_fillDown, grid::fillDown);
         add(Messages.Menu_clear, grid::clear);
         grid.setMenu(menu);
+    }
+
+    private CellMenu(Menu menu) {
+        this.menu = menu;
+    }
+
+    /** The menu of a grid that is only read. */
+    public static CellMenu ofReading(Grid grid) {
+        CellMenu menu = new CellMenu(new Menu(grid));
+        menu.add(Messages.Menu_copy, grid::copy);
+        menu.add(Messages.Menu_copyBare, grid::copyBare);
+        menu.add(Messages.Menu_selectAll, grid::selectAll);
+        grid.setMenu(menu.menu);
+        return menu;
     }
 
     /** Adds a line between commands. */

@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.grid.Blocks;
 import org.amberyard.workbench.grid.CellMark;
-import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.CellRefusal;
+import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -60,6 +61,11 @@ final class ComputedModel implements ElementModel {
     }
 
     @Override
+    public String columnName(int column) {
+        return isField(column) ? rows.columnName(column) : computed(column).label();
+    }
+
+    @Override
     public String headerTip(int column) {
         return isField(column) ? rows.headerTip(column) : computed(column).meaning();
     }
@@ -72,6 +78,16 @@ final class ComputedModel implements ElementModel {
     @Override
     public String fullText(int row, int column) {
         return isField(column) ? rows.fullText(row, column) : text(row, column);
+    }
+
+    @Override
+    public String tip(int row, int column) {
+        return isField(column) ? rows.tip(row, column) : "";
+    }
+
+    @Override
+    public String note(int row, int column) {
+        return isField(column) ? rows.note(row, column) : "";
     }
 
     @Override
@@ -136,17 +152,29 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public void put(int row, int column, List<List<String>> block) throws CellRefusal {
-        if (!isField(column)) {
-            throw new CellRefusal(NLS.bind(Messages.Computed_refused, computed(column).label()), row, column);
+        Blocks.checkFits(this, row, column, block);
+        for (int c = rows.columns(); c < columns(); c++) {
+            int at = c - column;
+            if (at >= 0 && block.stream().anyMatch(line -> at < line.size() && line.get(at) != null)) {
+                throw new CellRefusal(NLS.bind(Messages.Computed_refused, computed(c).label()), row, c);
+            }
         }
         rows.put(row, column, block);
     }
 
     @Override
-    public void clear(CellRange range) {
-        if (isField(range.left())) {
-            rows.clear(range.within(rows.columns()));
-        }
+    public void clear(int top, int bottom, List<Integer> columns) {
+        rows.clear(top, bottom, columns.stream().filter(this::isField).toList());
+    }
+
+    @Override
+    public void filter(RowWords words) {
+        rows.filter(words, element -> computed.stream().map(c -> c.text(element, units())));
+    }
+
+    @Override
+    public int unfiltered() {
+        return rows.unfiltered();
     }
 
     @Override

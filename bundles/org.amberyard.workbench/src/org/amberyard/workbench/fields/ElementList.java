@@ -54,6 +54,11 @@ public final class ElementList {
         return new ElementList(session, owner, containment, type, typed, elements);
     }
 
+    /** Name of the list in the model. */
+    String containmentName() {
+        return containment.getName();
+    }
+
     EClass type() {
         return type;
     }

@@ -1,6 +1,7 @@
 package org.amberyard.workbench.fields;
 
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.RowWords;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.graphics.Point;
@@ -10,6 +11,16 @@ interface ElementModel extends GridModel {
 
     /** Reads the study again: elements have come or gone, or the units have changed. */
     void update();
+
+    /** Shows the rows only in which words stand; what is added meanwhile is shown, and what is edited stays. */
+    default void filter(RowWords words) {
+        // a table of a few elements shows them all
+    }
+
+    /** Number of rows without a filter. */
+    default int unfiltered() {
+        return rows();
+    }
 
     /** The element of a cell, or null for labels and the empty row. */
     EObject element(int row, int column);

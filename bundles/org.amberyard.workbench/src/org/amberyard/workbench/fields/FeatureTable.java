@@ -6,8 +6,12 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.workbench.columns.ArrangedModel;
+import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.emf.ecore.EObject;
@@ -26,6 +30,8 @@ public final class FeatureTable {
 
     private final PageSite site;
     private final ElementModel model;
+    /** What the user has made of the columns; null where elements are columns. */
+    private final ArrangedModel arranged;
     private final ElementList list;
     private final Composite area;
     private final Grid grid;
@@ -43,7 +49,9 @@ public final class FeatureTable {
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().margins(8, 3).spacing(4, 2).numColumns(2).applyTo(area);
         head = new TableHead(area, title);
-        grid = new Grid(area, model);
+        boolean byRows = !(model instanceof PropertyModel);
+        arranged = byRows ? new ArrangedModel(model, list.type().getName() + " " + list.containmentName()) : null;
+        grid = new Grid(area, byRows ? arranged : model);
         grid.setData(FeatureTable.class.getName(), this);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
         grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
@@ -52,9 +60,34 @@ public final class FeatureTable {
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
         menu = new CellMenu(grid);
         menu.add(Messages.Menu_vary, this::vary);
+        menu.add(Messages.Menu_note, this::note);
         if (list != null) {
             addTools();
         }
+        if (byRows) {
+            ColumnMenu.on(grid);
+            head.onFilter(this::filter, grid::setFocus);
+            addCommand(Messages.Menu_filter, this::askFilter);
+            addCommand(Messages.Menu_columns, ColumnMenu::choose);
+        }
+    }
+
+    /** Lets the user say which rows are to be seen; for tables of rows. */
+    public void askFilter() {
+        if (arranged != null && grid.entry().close()) {
+            head.askFilter();
+        }
+    }
+
+    private void filter(String text) {
+        model.filter(new RowWords(text));
+        grid.refresh();
+        head.filtered(model.rows(), model.unfiltered());
+    }
+
+    /** Column of the model that is shown in a column of the grid. */
+    private int source(int column) {
+        return arranged == null ? column : arranged.source(column);
     }
 
     private void addTools() {
@@ -174,13 +207,13 @@ public final class FeatureTable {
     public EObject selected() {
         int row = grid.selection().row();
         int column = grid.selection().column();
-        return row < model.rows() && column < model.columns() ? model.element(row, column) : null;
+        return row < model.rows() && column < grid.model().columns() ? model.element(row, source(column)) : null;
     }
 
     /** The field of the focus cell; empty for labels, computed columns and where nothing is. */
     public Optional<EStructuralFeature> field() {
         return selected() == null ? Optional.empty()
-                : Optional.ofNullable(model.feature(grid.selection().row(), grid.selection().column()));
+                : Optional.ofNullable(model.feature(grid.selection().row(), source(grid.selection().column())));
     }
 
     /** Makes the field in focus an uncertain input. */
@@ -188,12 +221,20 @@ public final class FeatureTable {
         field().filter(f -> grid.entry().close()).ifPresent(f -> site.vary().accept(selected(), f));
     }
 
+    /** Opens the note on the element in focus. */
+    public void note() {
+        if (selected() instanceof Sourced element && grid.entry().close()) {
+            new NoteDialog(grid.getShell(), site.session(), element, field()).open();
+            update();
+        }
+    }
+
     /** The elements of all selected cells. */
     public List<EObject> selectedElements() {
         CellRange range = grid.selection().range();
         return IntStream.rangeClosed(range.top(), Math.min(range.bottom(), model.rows() - 1)).boxed()
-                .flatMap(row -> IntStream.rangeClosed(range.left(), Math.min(range.right(), model.columns() - 1))
-                        .mapToObj(column -> model.element(row, column)))
+                .flatMap(row -> IntStream.rangeClosed(range.left(), Math.min(range.right(), grid.model().columns() - 1))
+                        .mapToObj(column -> model.element(row, source(column))))
                 .filter(e -> e != null).distinct().toList();
     }
 
@@ -226,13 +267,34 @@ public final class FeatureTable {
     public boolean reveal(EObject element, EStructuralFeature feature) {
         model.update();
         grid.refresh();
-        Point place = model.find(element, feature);
+        Point place = found(element, feature);
         if (place == null) {
             return false;
         }
         front.run();
-        grid.goTo(place.y, place.x);
+        grid.goTo(place.y, arranged == null ? place.x : feature == null ? 0 : revealed(place.x));
         return true;
+    }
+
+    /** An element that the filter has taken out of sight is shown with all others. */
+    private Point found(EObject element, EStructuralFeature feature) {
+        Point place = model.find(element, feature);
+        boolean filteredOut = place == null && model.rows() < model.unfiltered() && list.elements().contains(element);
+        if (filteredOut) {
+            head.endFilter();
+            place = model.find(element, feature);
+        }
+        return place;
+    }
+
+    /** Place in the grid of a column of the model; one that was hidden comes back into sight. */
+    private int revealed(int source) {
+        int before = grid.model().columns();
+        int column = arranged.reveal(source);
+        if (grid.model().columns() != before) {
+            grid.columnsChanged();
+        }
+        return column;
     }
 
     /** True when the table has cells for a field. */
@@ -245,16 +307,17 @@ public final class FeatureTable {
         model.update();
         nameOwner();
         grid.refresh();
+        head.filtered(model.rows(), model.unfiltered());
     }
 
     private void tellMeaning() {
         int row = grid.selection().row();
         int column = grid.selection().column();
-        if (!grid.isFocusControl() || column >= model.columns()) {
+        if (!grid.isFocusControl() || column >= grid.model().columns()) {
             return;
         }
-        String trouble = row < model.rows() ? model.mark(row, column).map(m -> m.message()).orElse("") : "";
+        String trouble = row < model.rows() ? model.mark(row, source(column)).map(m -> m.message()).orElse("") : "";
         boolean hasMeaning = model.rows() == 0 || row < model.rows() || model.hasEntryRow();
-        site.hint().accept(trouble.isEmpty() && hasMeaning ? model.meaning(row, column) : trouble);
+        site.hint().accept(trouble.isEmpty() && hasMeaning ? model.meaning(row, source(column)) : trouble);
     }
 }

@@ -4,12 +4,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.model.common.Sourced;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.study.InputSource;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.osgi.util.NLS;
 
 /** What the findings say about single cells. */
 public final class Marks {
@@ -39,6 +42,17 @@ public final class Marks {
     public Optional<CellMark> of(EObject element) {
         index();
         return Optional.ofNullable(wholes.get(element));
+    }
+
+    /** What is noted of an element; blank for nothing. */
+    static String note(EObject element) {
+        return element instanceof Sourced sourced && sourced.getNote() != null ? sourced.getNote() : "";
+    }
+
+    /** Where the value of a field came from; blank where nothing is known of it. */
+    static String source(EObject element, EStructuralFeature feature) {
+        InputSource source = InputSource.of(element, feature);
+        return source.citation() == null ? "" : NLS.bind(Messages.Tip_source, source.words());
     }
 
     private void index() {

@@ -4,9 +4,22 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Source_citation;
+    public static String Source_date;
+    public static String Source_date_hint;
+    public static String Source_none;
+    public static String Source_of;
+    public static String Source_quality;
+    public static String Tip_source;
+    public static String Menu_selectAll;
+    public static String Menu_note;
+    public static String Note_edit;
+    public static String Note_tip;
+    public static String Note_title;
     public static String Menu_cut;
     public static String Menu_copy;
     public static String Menu_copyBare;
+    public static String Menu_copyPlain;
     public static String Menu_paste;
     public static String Menu_fillDown;
     public static String Menu_clear;
@@ -21,6 +34,11 @@ final class Messages extends NLS {
     public static String Delete;
     public static String Delete_rows;
     public static String Delete_tip;
+    public static String Filter_count;
+    public static String Filter_hint;
+    public static String Filter_tip;
+    public static String Menu_columns;
+    public static String Menu_filter;
     public static String Field_default;
     public static String Field_placeholder;
     public static String Limit_above;
@@ -29,9 +47,6 @@ final class Messages extends NLS {
     public static String Limit_between;
     public static String Limit_refused;
     public static String NewElement_name;
-    public static String Paste_tooWide;
-    public static String Paste_tooLong;
-    public static String Paste_place;
     public static String Property_value;
     public static String Reference_refused;
     public static String Reference_none;

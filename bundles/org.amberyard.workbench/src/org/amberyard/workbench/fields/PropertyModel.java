@@ -3,8 +3,8 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.amberyard.workbench.grid.Blocks;
 import org.amberyard.workbench.grid.CellMark;
-import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
@@ -72,7 +72,12 @@ final class PropertyModel implements ElementModel {
 
     @Override
     public String tip(int row, int column) {
-        return column == 0 ? fields.get(row).tip() : "";
+        return column == 0 ? fields.get(row).tip() : Marks.source(columns.get(column - 1), fields.get(row).feature());
+    }
+
+    @Override
+    public String note(int row, int column) {
+        return row == 0 && column > 0 ? Marks.note(columns.get(column - 1)) : "";
     }
 
     @Override
@@ -171,12 +176,12 @@ final class PropertyModel implements ElementModel {
     }
 
     @Override
-    public void clear(CellRange range) {
+    public void clear(int top, int bottom, List<Integer> cleared) {
         Entry entry = new Entry(session);
-        for (int row = range.top(); row <= range.bottom(); row++) {
+        for (int row = top; row <= bottom; row++) {
             Field field = fields.get(row);
-            for (int column = Math.max(1, range.left()); column <= range.right(); column++) {
-                if (!field.feature().isRequired()) {
+            for (int column : cleared) {
+                if (column > 0 && !field.feature().isRequired()) {
                     entry.set(columns.get(column - 1), field, field.cleared());
                 }
             }

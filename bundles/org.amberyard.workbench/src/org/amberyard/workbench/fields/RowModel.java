@@ -1,12 +1,18 @@
 package org.amberyard.workbench.fields;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.amberyard.workbench.grid.Blocks;
 import org.amberyard.workbench.grid.CellMark;
-import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.CellRefusal;
+import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -20,7 +26,9 @@ final class RowModel implements ElementModel {
     private final List<EStructuralFeature> features;
     private final Marks marks;
     private List<Field> fields = List.of();
+    private List<EObject> ordered = List.of();
     private List<EObject> rows = List.of();
+    private Set<EObject> filteredOut = Set.of();
     private Comparator<EObject> order;
 
     RowModel(StudySession session, ElementList list, List<EStructuralFeature> features) {
@@ -35,15 +43,38 @@ final class RowModel implements ElementModel {
     public void update() {
         fields = features.stream().map(f -> new Field(f, session.study())).toList();
         List<EObject> elements = list.elements();
-        if (order == null) {
-            rows = elements;
-            return;
-        }
-        // Rows keep the places that the last sort gave them, so that an edit does not make its row jump away.
-        List<EObject> kept = new ArrayList<>(rows);
-        kept.retainAll(elements);
-        elements.stream().filter(e -> !kept.contains(e)).forEach(kept::add);
-        rows = kept;
+        ordered = order == null ? elements : inTheirPlaces(elements);
+        rows = left();
+    }
+
+    /** Rows keep the places that the last sort gave them, so that an edit does not make its row jump away. */
+    private List<EObject> inTheirPlaces(List<EObject> elements) {
+        Set<EObject> present = new HashSet<>(elements);
+        Set<EObject> kept = ordered.stream().filter(present::contains).collect(Collectors.toCollection(LinkedHashSet::new));
+        kept.addAll(elements);
+        return List.copyOf(kept);
+    }
+
+    private List<EObject> left() {
+        return filteredOut.isEmpty() ? ordered : ordered.stream().filter(e -> !filteredOut.contains(e)).toList();
+    }
+
+    @Override
+    public void filter(RowWords words) {
+        filter(words, element -> Stream.empty());
+    }
+
+    /** @param more texts in which words may stand besides those of the fields */
+    void filter(RowWords words, Function<EObject, Stream<String>> more) {
+        filteredOut = words.isEmpty() ? Set.of() : ordered.stream()
+                .filter(e -> !words.in(() -> Stream.concat(fields.stream().map(f -> f.text(e)), more.apply(e))))
+                .collect(Collectors.toSet());
+        rows = left();
+    }
+
+    @Override
+    public int unfiltered() {
+        return ordered.size();
     }
 
     @Override
@@ -62,6 +93,11 @@ final class RowModel implements ElementModel {
     }
 
     @Override
+    public String columnName(int column) {
+        return fields.get(column).feature().getName();
+    }
+
+    @Override
     public String headerTip(int column) {
         return fields.get(column).tip();
     }
@@ -74,6 +110,16 @@ final class RowModel implements ElementModel {
     @Override
     public String fullText(int row, int column) {
         return fields.get(column).fullText(rows.get(row));
+    }
+
+    @Override
+    public String tip(int row, int column) {
+        return Marks.source(rows.get(row), fields.get(column).feature());
+    }
+
+    @Override
+    public String note(int row, int column) {
+        return column == 0 ? Marks.note(rows.get(row)) : "";
     }
 
     @Override
@@ -146,7 +192,10 @@ final class RowModel implements ElementModel {
         for (int i = 0; i < block.size(); i++) {
             EObject element = row + i < rows.size() ? rows.get(row + i) : added(entry);
             for (int j = 0; j < block.get(i).size(); j++) {
-                entry.set(element, fields.get(column + j), value(row + i, column + j, block.get(i).get(j), block));
+                String text = block.get(i).get(j);
+                if (text != null) {
+                    entry.set(element, fields.get(column + j), value(row + i, column + j, text, block));
+                }
             }
         }
         entry.execute(Messages.Change_block);
@@ -168,10 +217,10 @@ final class RowModel implements ElementModel {
     }
 
     @Override
-    public void clear(CellRange range) {
+    public void clear(int top, int bottom, List<Integer> columns) {
         Entry entry = new Entry(session);
-        for (int row = range.top(); row <= Math.min(range.bottom(), rows.size() - 1); row++) {
-            for (int column = range.left(); column <= range.right(); column++) {
+        for (int row = top; row <= Math.min(bottom, rows.size() - 1); row++) {
+            for (int column : columns) {
                 Field field = fields.get(column);
                 if (!field.feature().isRequired()) {
                     entry.set(rows.get(row), field, field.cleared());
@@ -193,6 +242,7 @@ final class RowModel implements ElementModel {
 
     void sort(Comparator<EObject> up, boolean ascending) {
         order = ascending ? up : up.reversed();
-        rows = rows.stream().sorted(order).toList();
+        ordered = ordered.stream().sorted(order).toList();
+        rows = left();
     }
 }

@@ -1,25 +1,33 @@
 package org.amberyard.workbench.fields;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 
 /** The line above a table: its title, or the titles of all tables that share its place, and the commands of the table. */
 final class TableHead {
     private static final int HEIGHT = 24;
+    private static final int FILTER_WIDTH = 220;
 
     private final Composite area;
     private final String title;
     private final Label label;
     private final ToolBar tools;
+    private final Composite filterLine;
+    private Text filter;
+    private Label count;
     private ToolItem own;
 
     /** @param area lays its children out in two columns */
@@ -33,6 +41,61 @@ final class TableHead {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
         tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, HEIGHT).applyTo(tools);
+        filterLine = createFilter();
+    }
+
+    /** What is done with words of a filter, and where the focus goes after Esc or Enter. */
+    void onFilter(Consumer<String> listener, Runnable leave) {
+        filter.addListener(SWT.Modify, e -> listener.accept(filter.getText()));
+        filter.addListener(SWT.Traverse, e -> {
+            if (e.detail == SWT.TRAVERSE_ESCAPE) {
+                endFilter();
+            }
+            if (e.detail == SWT.TRAVERSE_ESCAPE || e.detail == SWT.TRAVERSE_RETURN) {
+                e.doit = false;
+                leave.run();
+            }
+        });
+    }
+
+    /** Shows the filter and gives it the focus. */
+    void askFilter() {
+        showFilter(true);
+        filter.setFocus();
+        filter.selectAll();
+    }
+
+    /** Takes the filter away; all rows are shown. */
+    void endFilter() {
+        filter.setText("");
+        showFilter(false);
+    }
+
+    private void showFilter(boolean show) {
+        filterLine.setVisible(show);
+        ((GridData) filterLine.getLayoutData()).exclude = !show;
+        area.layout();
+    }
+
+    /** Says how many rows are in sight. */
+    void filtered(int rows, int all) {
+        count.setText(NLS.bind(Messages.Filter_count, rows, all));
+        count.getParent().layout();
+    }
+
+    private Composite createFilter() {
+        Composite line = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(line);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).exclude(true).applyTo(line);
+        line.setVisible(false);
+        filter = new Text(line, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        filter.setMessage(Messages.Filter_hint);
+        filter.setToolTipText(Messages.Filter_tip);
+        GridDataFactory.fillDefaults().hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(filter);
+        count = new Label(line, SWT.NONE);
+        count.setForeground(Palette.MUTED.color());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(count);
+        return line;
     }
 
     String title() {

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.ElementNames;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
@@ -44,6 +46,7 @@ final class Places {
             List<EObject> elements = elements(editor);
             all.add(new Section(Messages.Find_fields, fields(elements)));
             all.add(new Section(Messages.Find_elements, elements.stream().map(this::line).toList()));
+            all.add(new Section(Messages.Find_notes, notes(elements)));
         }
         return all;
     }
@@ -78,6 +81,13 @@ final class Places {
     private Line line(EObject element) {
         return new Line(NLS.bind(Messages.Find_named, Words.name(element), Words.kind(element.eClass())),
                 () -> StudyEditors.open(page, element, null));
+    }
+
+    private List<Line> notes(List<EObject> elements) {
+        return elements.stream().filter(Sourced.class::isInstance).map(Sourced.class::cast)
+                .filter(e -> e.getNote() != null && !e.getNote().isBlank())
+                .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), ElementNames.withKind(e)),
+                        () -> StudyEditors.open(page, e, null))).toList();
     }
 
     /** Each field once, in the first element that has it. */

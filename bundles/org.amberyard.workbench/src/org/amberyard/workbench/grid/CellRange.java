@@ -16,11 +16,6 @@ public record CellRange(int top, int left, int bottom, int right) {
                 Math.max(column, otherColumn));
     }
 
-    /** The part of the block that lies in the first columns. */
-    public CellRange within(int columns) {
-        return new CellRange(top, left, bottom, Math.min(right, columns - 1));
-    }
-
     /** True when a cell lies in the block. */
     public boolean contains(int row, int column) {
         return row >= top && row <= bottom && column >= left && column <= right;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -30,6 +31,7 @@ public final class Grid extends Canvas {
     private final CellEntry entry = new CellEntry(this, geometry);
     private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
+    private final List<Consumer<Point>> dragListeners = new ArrayList<>();
     private GridModel model;
     private boolean rowMarked;
     private boolean faded;
@@ -76,6 +78,14 @@ public final class Grid extends Canvas {
         selection.moveTo(0, 0, false);
         geometry.scrollTo(0, 0);
         refresh();
+    }
+
+    /** Reads the model again after its columns have changed; what was sorted by one of them stays sorted, without a mark. */
+    public void columnsChanged() {
+        entry.cancel();
+        sortedColumn = -1;
+        refresh();
+        goTo(selection.row(), selection.column());
     }
 
     /** Reads the model again. */
@@ -161,6 +171,20 @@ public final class Grid extends Canvas {
         openListeners.add(listener);
     }
 
+    /** Calls the listener with a column whose header was dragged, as x, and the column that it was dropped on, as y. */
+    public void onHeaderDrag(Consumer<Point> listener) {
+        dragListeners.add(listener);
+    }
+
+    void tellHeaderDragged(int from, int to) {
+        dragListeners.forEach(l -> l.accept(new Point(from, to)));
+    }
+
+    /** Column whose header is at a place of the grid, or -1. */
+    public int headerAt(Point place) {
+        return place.y < geometry.headerHeight() ? geometry.columnAt(place.x) : -1;
+    }
+
     void tellRefusal(CellRefusal refusal) {
         refusalListeners.forEach(l -> l.accept(refusal));
     }
@@ -217,6 +241,11 @@ public final class Grid extends Canvas {
         clipboard.copy(false);
     }
 
+    /** Copies the selected cells without thousands separators; more than one go with their headers. */
+    public void copyPlain() {
+        clipboard.copyPlain();
+    }
+
     /** Copies the selected cells and empties them. */
     public void cut() {
         clipboard.copy(false);
@@ -235,7 +264,8 @@ public final class Grid extends Canvas {
 
     /** Empties the selected cells. */
     public void clear() {
-        model.clear(selection.range());
+        CellRange range = selection.range();
+        model.clear(range.top(), range.bottom(), IntStream.rangeClosed(range.left(), range.right()).boxed().toList());
         refresh();
     }
 

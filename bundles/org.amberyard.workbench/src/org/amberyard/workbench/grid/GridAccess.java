@@ -2,6 +2,7 @@ package org.amberyard.workbench.grid;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.Accessible;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -57,7 +58,8 @@ final class GridAccess {
         if (row >= model.rows()) {
             return model.header(column);
         }
-        String words = model.words(row, column);
+        String note = model.note(row, column);
+        String words = model.words(row, column) + (note.isEmpty() ? "" : ". " + NLS.bind(Messages.Cell_note, note));
         return model.mark(row, column).map(m -> words + ". " + m.message()).orElse(words);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.HTMLTransfer;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 
@@ -18,6 +19,15 @@ final class GridClipboard {
     }
 
     void copy(boolean withHeaders) {
+        put(withHeaders, grid.model()::fullText);
+    }
+
+    /** Copies the selected cells with figures that have no thousands separators, as forms ask for them. */
+    void copyPlain() {
+        put(!grid.selection().range().isSingle(), grid.model()::plainText);
+    }
+
+    private void put(boolean withHeaders, CellText cell) {
         CellRange range = grid.selection().range();
         GridModel model = grid.model();
         List<List<String>> block = new ArrayList<>();
@@ -26,14 +36,19 @@ final class GridClipboard {
         }
         for (int row = range.top(); row <= Math.min(range.bottom(), model.rows() - 1); row++) {
             int at = row;
-            block.add(cells(range, column -> model.fullText(at, column)));
+            block.add(cells(range, column -> cell.of(at, column)));
         }
         String text = TabbedText.write(block);
         if (!text.isEmpty()) {
             Clipboard clipboard = new Clipboard(grid.getDisplay());
-            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.setContents(new Object[] {text, TableMarkup.write(block, withHeaders)},
+                    new Transfer[] {TextTransfer.getInstance(), HTMLTransfer.getInstance()});
             clipboard.dispose();
         }
+    }
+
+    private interface CellText {
+        String of(int row, int column);
     }
 
     private static List<String> cells(CellRange range, IntFunction<String> text) {

@@ -15,6 +15,11 @@ public interface GridModel {
     /** Header of a column, with its unit. */
     String header(int column);
 
+    /** Name of a column, whatever the language and the units; the user's arrangement of columns is kept by it. */
+    default String columnName(int column) {
+        return header(column);
+    }
+
     /** What a column holds, in a sentence or two. */
     default String headerTip(int column) {
         return "";
@@ -28,8 +33,18 @@ public interface GridModel {
         return text(row, column);
     }
 
+    /** The same without thousands separators, for forms and programs that take none. */
+    default String plainText(int row, int column) {
+        return fullText(row, column);
+    }
+
     /** What may be said of a cell when the pointer rests on it, besides its mark. */
     default String tip(int row, int column) {
+        return "";
+    }
+
+    /** What people have noted of what stands in a cell; blank for nothing. */
+    default String note(int row, int column) {
         return "";
     }
 
@@ -95,6 +110,7 @@ public interface GridModel {
 
     /**
      * Enters texts from a cell on to the right and down, as one step that can be undone; rows past the last are added.
+     * A text that is null leaves its cell as it is.
      *
      * @throws CellRefusal when one text is refused; then nothing has changed
      */
@@ -102,8 +118,14 @@ public interface GridModel {
         throw new CellRefusal("", row, column);
     }
 
-    /** Empties the cells of a block, or brings them back to their defaults, as one step that can be undone. */
-    default void clear(CellRange range) {
+    /**
+     * Empties cells, or brings them back to their defaults, as one step that can be undone.
+     *
+     * @param top first row
+     * @param bottom last row; may be the empty one
+     * @param columns the columns
+     */
+    default void clear(int top, int bottom, List<Integer> columns) {
         // a table that is only read has nothing to empty
     }
 

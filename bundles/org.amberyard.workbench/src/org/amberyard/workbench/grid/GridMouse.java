@@ -11,6 +11,7 @@ final class GridMouse {
     private final GridGeometry geometry;
     private final EdgeScroll edge;
     private int draggedBorder = -1;
+    private int pressedHeader = -1;
     private boolean selecting;
     private boolean stroking;
     private GridTool tool = GridTool.SELECTION;
@@ -49,6 +50,8 @@ final class GridMouse {
         draggedBorder = event.button == 1 ? geometry.borderAt(new Point(event.x, event.y)) : -1;
         int row = geometry.rowAt(event.y);
         int column = geometry.columnAt(event.x);
+        boolean onHeader = event.button == 1 && draggedBorder < 0 && event.y < geometry.headerHeight();
+        pressedHeader = onHeader ? column : -1;
         if (draggedBorder >= 0 || row < 0 || column < 0) {
             return;
         }
@@ -94,11 +97,13 @@ final class GridMouse {
             tool.release();
             return;
         }
-        boolean clickedHeader = draggedBorder < 0 && !selecting && event.button == 1
-                && event.y < geometry.headerHeight();
-        if (clickedHeader && geometry.columnAt(event.x) >= 0) {
-            grid.toggleSort(geometry.columnAt(event.x));
+        int header = grid.headerAt(new Point(event.x, event.y));
+        if (pressedHeader >= 0 && header == pressedHeader) {
+            grid.toggleSort(header);
+        } else if (pressedHeader >= 0 && header >= 0) {
+            grid.tellHeaderDragged(pressedHeader, header);
         }
+        pressedHeader = -1;
         draggedBorder = -1;
         selecting = false;
     }

@@ -117,6 +117,9 @@ final class GridPainter {
             gc.fillRectangle(cell.x, cell.y, cell.width - 1, cell.height - 1);
         }
         mark.ifPresent(m -> paintMark(gc, cell, m));
+        if (!entryRow && !grid.model().note(row, column).isEmpty()) {
+            paintNote(gc, cell);
+        }
         if (!entryRow) {
             paintEdge(gc, grid.model().look(row, column).edge(), cell);
             paintText(gc, row, column, cell);
@@ -148,6 +151,14 @@ final class GridPainter {
         });
         int right = cell.x + cell.width - 1;
         gc.fillPolygon(new int[] {right - CORNER, cell.y, right, cell.y, right, cell.y + CORNER});
+    }
+
+    /** Findings have the upper corner, notes the lower one. */
+    private static void paintNote(GC gc, Rectangle cell) {
+        gc.setBackground(Palette.AMBER.color());
+        int right = cell.x + cell.width - 1;
+        int bottom = cell.y + cell.height - 1;
+        gc.fillPolygon(new int[] {right - CORNER, bottom, right, bottom, right, bottom - CORNER});
     }
 
     private static void paintEdge(GC gc, Palette edge, Rectangle cell) {

@@ -1,6 +1,8 @@
 package org.amberyard.workbench.grid;
 
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
@@ -50,7 +52,9 @@ final class GridTips {
             return null;
         }
         String tip = grid.model().mark(row, column).map(CellMark::message).orElse(grid.model().tip(row, column));
-        return emptyToNull(tip.isEmpty() ? cutText(row, column) : tip);
+        String note = grid.model().note(row, column);
+        return emptyToNull(Stream.of(cutText(row, column), tip, note).filter(t -> !t.isEmpty()).distinct()
+                .collect(Collectors.joining("\n")));
     }
 
     /** The whole text of a cell that is too narrow for it. */

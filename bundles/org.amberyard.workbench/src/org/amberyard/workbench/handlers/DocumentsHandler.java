@@ -3,7 +3,6 @@ package org.amberyard.workbench.handlers;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
-import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.workbench.documents.DocumentsDialog;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.swt.widgets.Shell;
@@ -14,6 +13,6 @@ public final class DocumentsHandler extends ResultHandler {
     @Override
     void take(Shell shell, StudySession session, StudyResult result) {
         Optional<Path> near = session.file().map(Path::getParent);
-        new DocumentsDialog(shell, result, StudyFacts.of(session.study()), session.whatIf().upToDate(), session.choices(), near).open();
+        new DocumentsDialog(shell, result, session.study(), session.whatIf().upToDate(), session.choices(), near).open();
     }
 }

@@ -4,6 +4,13 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String CompareSubmission_message;
+    public static String CompareSubmission_title;
+    public static String Open_taken;
+    public static String Open_takenCopy;
+    public static String Open_takenNot;
+    public static String Open_takenShare;
+    public static String Open_takenTitle;
     public static String NewStudy_job;
     public static String Open_title;
     public static String Open_failed;
@@ -86,9 +93,6 @@ final class Messages extends NLS {
     public static String Folder_failed;
     public static String Folder_message;
     public static String Folder_title;
-    public static String Theme_dark;
-    public static String Theme_light;
-    public static String Theme_title;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);

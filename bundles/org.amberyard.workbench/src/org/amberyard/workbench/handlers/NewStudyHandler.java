@@ -5,6 +5,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.study.begin.Answers;
 import org.amberyard.study.begin.BeginStudy;
 import org.amberyard.workbench.begin.NewStudyDialog;
+import org.amberyard.workbench.preferences.NewStudySettings;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -23,7 +24,10 @@ public final class NewStudyHandler extends AbstractHandler {
         NewStudyDialog dialog = new NewStudyDialog(window.getShell());
         dialog.open();
         if (dialog.withoutAnswers()) {
-            new StudyOpener(window.getActivePage()).openNew(StudyDefaults.create());
+            Study study = StudyDefaults.create();
+            study.getSettings().setUnits(NewStudySettings.units());
+            NewStudySettings.apply(study.getSettings());
+            new StudyOpener(window.getActivePage()).openNew(study);
         }
         dialog.answers().ifPresent(answers -> begin(answers, window.getActivePage()));
         return null;
@@ -33,6 +37,7 @@ public final class NewStudyHandler extends AbstractHandler {
     private static void begin(Answers answers, IWorkbenchPage page) {
         Job job = Job.create(Messages.NewStudy_job, (ICoreRunnable) monitor -> {
             Study study = BeginStudy.of(answers);
+            NewStudySettings.apply(study.getSettings());
             page.getWorkbenchWindow().getWorkbench().getDisplay().asyncExec(() -> new StudyOpener(page).openNew(study));
         });
         job.setUser(true);

@@ -10,11 +10,13 @@ import org.amberyard.model.study.Study;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.editor.StudyInput;
 import org.amberyard.workbench.session.SessionTools;
+import org.amberyard.workbench.session.StudyLock;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.UntitledStudy;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchPage;
@@ -45,6 +47,9 @@ public final class StudyOpener {
             page.activate(already.get());
             return true;
         }
+        if (StudyLock.isTaken(absolute) && !mayShare(absolute)) {
+            return true;
+        }
         try {
             Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
             StudyResource resource = StudyFile.open(kept.orElse(absolute));
@@ -56,6 +61,17 @@ public final class StudyOpener {
             RecentStudies.forget(absolute);
             return false;
         }
+    }
+
+    /** A study that another program edits is opened as a copy, or all the same, or not at all; true for all the same. */
+    private boolean mayShare(Path file) {
+        int answer = MessageDialog.open(MessageDialog.WARNING, page.getWorkbenchWindow().getShell(), Messages.Open_takenTitle,
+                NLS.bind(Messages.Open_taken, file.getFileName()), 0, Messages.Open_takenCopy, Messages.Open_takenShare,
+                Messages.Open_takenNot);
+        if (answer == 0) {
+            openAsNew(file);
+        }
+        return answer == 1;
     }
 
     /** Opens what a file holds as a study of its own that is yet to be saved; the file stays as it is. */

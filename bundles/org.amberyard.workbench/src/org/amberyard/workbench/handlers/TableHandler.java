@@ -1,6 +1,7 @@
 package org.amberyard.workbench.handlers;
 
 import java.util.Map;
+import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.core.commands.AbstractHandler;
@@ -15,7 +16,11 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
             "add", () -> FeatureTable.inFocus().ifPresent(FeatureTable::addElement),
             "delete", () -> FeatureTable.inFocus().ifPresent(FeatureTable::deleteElements),
             "fillDown", () -> Grid.inFocus().ifPresent(Grid::fillDown),
-            "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare));
+            "note", () -> FeatureTable.inFocus().ifPresent(FeatureTable::note),
+            "filter", () -> FeatureTable.inFocus().ifPresent(FeatureTable::askFilter),
+            "columns", ColumnMenu::choose,
+            "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare),
+            "copyPlain", () -> Grid.inFocus().ifPresent(Grid::copyPlain));
 
     private Runnable action;
 

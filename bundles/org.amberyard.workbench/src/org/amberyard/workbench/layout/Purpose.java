@@ -22,6 +22,8 @@ public enum Purpose {
     WHAT_IF("whatIfLayout", List.of("whatIf", "planDifference", "results"), List.of("whatIfDraws", "whatIfBudget", "why", "findings"));
 
     private static final String PREFIX = "org.amberyard.workbench.";
+    /** What may be opened beside the views of any purpose. */
+    private static final List<String> ANYWHERE = List.of("history", "compare", "notes");
 
     private final String name;
     private final List<String> left;
@@ -55,8 +57,8 @@ public enum Purpose {
 
     /** Ids of the views of other purposes, which may be opened here as well. */
     List<String> elsewhere() {
-        return ids(Arrays.stream(values()).flatMap(p -> Stream.concat(p.left.stream(), p.right.stream())).distinct()
-                .filter(v -> !left.contains(v) && !right.contains(v)));
+        Stream<String> all = Arrays.stream(values()).flatMap(p -> Stream.concat(p.left.stream(), p.right.stream()));
+        return ids(Stream.concat(all, ANYWHERE.stream()).distinct().filter(v -> !left.contains(v) && !right.contains(v)));
     }
 
     private static List<String> ids(Stream<String> views) {

@@ -15,9 +15,9 @@ public enum Palette {
     /** Text. */
     INK(0x212529, 0xE8EAED),
     /** Text that steps back: units, labels, hints. */
-    MUTED(0x686C70, 0xA9B1BB),
+    MUTED(0x62676B, 0xA9B1BB),
     /** Figures that are not up to date. */
-    FADED(0xA6AAAE, 0x6E757F),
+    FADED(0x8A8F94, 0x6E757F),
     /** The focus cell and other places where the eye should go. */
     AMBER(0xC27600, 0xF0B64C),
     /** Ground of selected cells. */
@@ -26,8 +26,8 @@ public enum Palette {
     ERROR(0xB02020, 0xFF9A8A),
     /** Ground of cells with errors. */
     ERROR_WASH(0xFDECEA, 0x4A2522),
-    /** Marks of warnings. */
-    WARNING(0xB06800, 0xF0B64C),
+    /** Text and marks of warnings. */
+    WARNING(0xA06000, 0xF0B64C),
     /** Ground of cells with warnings. */
     WARNING_WASH(0xFFF8E6, 0x43381F),
     /** Marks of plain remarks. */
@@ -63,6 +63,14 @@ public enum Palette {
 
     private static Color color(int rgb) {
         return new Color(rgb >> RED & BYTE, rgb >> GREEN & BYTE, rgb & BYTE);
+    }
+
+    /** True for grounds and lines, false for what is written and drawn on them. */
+    boolean isGround() {
+        return switch (this) {
+            case INK, MUTED, FADED, AMBER, ERROR, WARNING, NOTICE -> false;
+            default -> true;
+        };
     }
 
     /** The colour; it belongs to no device and is never disposed. */

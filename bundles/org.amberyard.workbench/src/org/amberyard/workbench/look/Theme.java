@@ -1,57 +1,78 @@
 package org.amberyard.workbench.look;
 
+import java.util.List;
 import org.amberyard.charts.ChartTheme;
-import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.Platform;
+import org.amberyard.workbench.preferences.Preferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.osgi.service.prefs.BackingStoreException;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 
 /**
- * A light window or a dark one. Which it is, the platform keeps among its preferences and reads when it starts, since widgets
- * have their colours from their making on.
+ * A light window or a dark one. Which it is stands among the preferences; the platform keeps a note of it for its own styles,
+ * which it reads when it starts.
  */
 public enum Theme {
     /** Dark on white. */
-    LIGHT("org.amberyard.workbench.light", ChartTheme.light()),
+    LIGHT("org.amberyard.workbench.light"),
     /** Light on near-black. */
-    DARK("org.amberyard.workbench.dark", ChartTheme.dark());
+    DARK("org.amberyard.workbench.dark");
 
     private static final String NODE = "org.eclipse.e4.ui.css.swt.theme";
     private static final String KEY = "themeid";
-    private static final Theme SHOWN = chosen();
+    private static Theme shown = wanted();
 
     private final String id;
-    private final ChartTheme charts;
 
-    Theme(String id, ChartTheme charts) {
+    Theme(String id) {
         this.id = id;
-        this.charts = charts;
     }
 
-    /** The theme of this run. */
-    public static Theme shown() {
-        return SHOWN;
+    /** The theme of the window. */
+    public static synchronized Theme shown() {
+        return shown;
     }
 
-    /** The theme of the next run. */
-    public static Theme chosen() {
-        String kept = Platform.getPreferencesService().getString(NODE, KEY, LIGHT.id, null);
-        return DARK.id.equals(kept) ? DARK : LIGHT;
+    private static synchronized void show(Theme theme) {
+        shown = theme;
     }
 
-    /** Chooses the theme of the next run. */
-    public static void choose(Theme theme) {
-        InstanceScope.INSTANCE.getNode(NODE).put(KEY, theme.id);
-        try {
-            InstanceScope.INSTANCE.getNode(NODE).flush();
-        } catch (BackingStoreException e) {
-            // A theme that is forgotten harms nobody.
-            ILog.of(Theme.class).warn(e.getMessage(), e);
+    private static Theme wanted() {
+        return switch (Preferences.THEME.get()) {
+            case "dark" -> DARK;
+            case "system" -> Display.isSystemDarkTheme() ? DARK : LIGHT;
+            default -> LIGHT;
+        };
+    }
+
+    /** Tells the platform, before it starts, which theme is wanted. */
+    public static void begin() {
+        InstanceScope.INSTANCE.getNode(NODE).put(KEY, shown().id);
+    }
+
+    /** Uses the theme that is set from now on, in all windows; charts are made anew by those who show them. */
+    public static void use(Display display) {
+        Theme before = shown();
+        Theme next = wanted();
+        if (before == next) {
+            return;
         }
+        Recolouring colours = new Recolouring(before, next);
+        List.of(display.getShells()).forEach(colours::note);
+        show(next);
+        IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
+        if (engine != null) {
+            engine.setTheme(next.id, true);
+        }
+        colours.apply();
     }
 
     /** Colours of charts in the window. */
     public ChartTheme charts() {
-        return charts;
+        boolean strong = "strong".equals(Preferences.COLOURS.get());
+        if (this == DARK) {
+            return strong ? ChartTheme.strongDark() : ChartTheme.dark();
+        }
+        return strong ? ChartTheme.strongLight() : ChartTheme.light();
     }
 }

@@ -18,9 +18,7 @@ import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -108,13 +106,7 @@ final class FillForm {
     }
 
     private Composite row(String label) {
-        Label name = new Label(area, SWT.NONE);
-        name.setText(label);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).applyTo(name);
-        Composite row = new Composite(area, SWT.NONE);
-        RowLayoutFactory.fillDefaults().center(true).spacing(8).applyTo(row);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        return row;
+        return FormRow.of(area, label);
     }
 
     private Combo combo(Composite parent, List<String> texts, int chosen) {

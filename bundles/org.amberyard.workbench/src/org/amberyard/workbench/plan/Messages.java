@@ -4,6 +4,8 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Bar_best;
+    public static String Bar_best_tip;
     public static String Bar_copy;
     public static String Bar_copy_tip;
     public static String Bar_delete;
@@ -15,6 +17,20 @@ final class Messages extends NLS {
     public static String Bar_plan;
     public static String Bar_rename;
     public static String Bar_rename_tip;
+    public static String Best_about;
+    public static String Best_accept;
+    public static String Best_by;
+    public static String Best_done;
+    public static String Best_engines;
+    public static String Best_goal;
+    public static String Best_noPorts;
+    public static String Best_nothing;
+    public static String Best_programmes;
+    public static String Best_progress;
+    public static String Best_search;
+    public static String Best_searching;
+    public static String Best_title;
+    public static String Best_titleOf;
     public static String Brush_buy_tip;
     public static String Brush_retire;
     public static String Brush_retire_tip;
@@ -73,6 +89,7 @@ final class Messages extends NLS {
     public static String Level_searching;
     public static String Level_title;
     public static String Level_titleOf;
+    public static String Menu_best;
     public static String Menu_earlier;
     public static String Menu_fill;
     public static String Menu_later;
@@ -89,13 +106,13 @@ final class Messages extends NLS {
     public static String Step_unknown;
     public static String Stroke_more;
     public static String Stroke_replaced;
+    public static String Words_asked;
     public static String Words_byPlan;
     public static String Words_byRule;
     public static String Words_kept;
     public static String Words_moved;
     public static String Words_moves;
     public static String Words_none;
-    public static String Words_asked;
     public static String Words_nothing;
     public static String Words_pays;
     public static String Words_retired;

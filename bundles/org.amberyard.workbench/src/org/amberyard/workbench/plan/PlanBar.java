@@ -56,6 +56,7 @@ final class PlanBar {
         PlanActions actions = new PlanActions(session);
         tool(Messages.Bar_fill, Messages.Bar_fill_tip, plan -> FillPlan.ask(tools.getShell(), session, plan));
         tool(Messages.Bar_level, Messages.Bar_level_tip, plan -> LevelPlan.ask(tools.getShell(), session, plan));
+        tool(Messages.Bar_best, Messages.Bar_best_tip, plan -> BestPlanAsk.ask(tools.getShell(), session, plan));
         tool(Messages.Bar_copy, Messages.Bar_copy_tip, plan -> actions.copy(tools.getShell(), plan));
         tool(Messages.Bar_rename, Messages.Bar_rename_tip, plan -> actions.rename(tools.getShell(), plan));
         delete = tool(Messages.Bar_delete, Messages.Bar_delete_tip, actions::delete);

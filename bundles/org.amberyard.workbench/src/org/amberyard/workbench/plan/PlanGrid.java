@@ -112,6 +112,11 @@ public final class PlanGrid {
         model.board().plan().ifPresent(plan -> LevelPlan.ask(area.getShell(), session(), plan));
     }
 
+    /** Asks what the cheapest plan may decide. */
+    void best() {
+        model.board().plan().ifPresent(plan -> BestPlanAsk.ask(area.getShell(), session(), plan));
+    }
+
     /** Asks for a rule that fills the plan. */
     void fill() {
         model.board().plan().ifPresent(plan -> FillPlan.ask(area.getShell(), session(), plan));

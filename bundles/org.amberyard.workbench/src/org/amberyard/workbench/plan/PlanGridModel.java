@@ -10,11 +10,10 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.study.BusSteps;
-import org.amberyard.workbench.fields.Blocks;
 import org.amberyard.workbench.fields.Marks;
+import org.amberyard.workbench.grid.Blocks;
 import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.CellMark;
-import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.look.Palette;
@@ -213,12 +212,12 @@ final class PlanGridModel implements GridModel {
     }
 
     @Override
-    public void clear(CellRange range) {
+    public void clear(int top, int bottom, List<Integer> columns) {
         List<BusSteps> changed = new ArrayList<>();
-        for (int row = range.top(); row <= Math.min(range.bottom(), rows.size() - 1); row++) {
+        for (int row = top; row <= Math.min(bottom, rows.size() - 1); row++) {
             BusSteps steps = board.steps(bus(row));
-            for (int column = Math.max(LABELS.size(), range.left()); column <= range.right(); column++) {
-                steps = steps.without(year(column));
+            for (int column : columns) {
+                steps = column < LABELS.size() ? steps : steps.without(year(column));
             }
             changed.add(steps);
         }

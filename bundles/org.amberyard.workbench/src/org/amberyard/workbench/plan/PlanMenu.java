@@ -16,5 +16,6 @@ final class PlanMenu {
         menu.addSeparator();
         menu.add(Messages.Menu_fill, plan::fill);
         menu.add(Messages.Menu_level, plan::level);
+        menu.add(Messages.Menu_best, plan::best);
     }
 }

@@ -77,6 +77,11 @@ public final class ActiveSession {
         follower.accept(get());
     }
 
+    /** Calls all followers, since what they show of the same study is to look otherwise. */
+    public void tellAgain() {
+        tell();
+    }
+
     private void tell() {
         List.copyOf(followers).forEach(f -> f.accept(get()));
     }

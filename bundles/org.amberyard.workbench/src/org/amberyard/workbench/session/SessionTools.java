@@ -1,6 +1,7 @@
 package org.amberyard.workbench.session;
 
 import org.amberyard.study.StudyEvaluator;
+import org.amberyard.workbench.preferences.Preferences;
 
 /**
  * What a session works with.
@@ -10,10 +11,10 @@ import org.amberyard.study.StudyEvaluator;
  */
 public record SessionTools(StudyEvaluator evaluator, int keptAfterMs) {
 
-    private static final int KEPT_AFTER_MS = 10_000;
+    private static final int MS_PER_S = 1000;
 
-    /** Tools of its own for a session. */
+    /** Tools of its own for a session; edits are kept as often as the user wants. */
     public static SessionTools fresh() {
-        return new SessionTools(new StudyEvaluator(), KEPT_AFTER_MS);
+        return new SessionTools(new StudyEvaluator(), MS_PER_S * Preferences.KEPT_AFTER_S.number());
     }
 }

@@ -23,9 +23,9 @@ import org.eclipse.swt.widgets.Display;
 public final class StudySession {
 
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
-    private final BasicCommandStack commands = new BasicCommandStack();
-    private final AdapterFactoryEditingDomain domain =
-            new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), commands);
+    private final EditHistory history;
+    private final BasicCommandStack commands;
+    private final AdapterFactoryEditingDomain domain;
     private final Choices choices = new Choices(this::choiceChanged);
     private final Study study;
     private final Recomputation recomputation;
@@ -33,6 +33,7 @@ public final class StudySession {
     private final WhatIfWork whatIf;
     private Path file;
     private FileStamp stamp;
+    private StudyLock lock;
     private int revision;
     private boolean recovered;
     private Evaluation evaluation = Evaluation.NONE;
@@ -40,9 +41,13 @@ public final class StudySession {
     private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered, SessionTools tools) {
         this.file = file;
         this.stamp = FileStamp.of(file);
+        this.lock = StudyLock.take(file);
         this.recovered = recovered;
-        domain.getResourceSet().getResources().add(resource);
         study = (Study) resource.getContents().get(0);
+        history = new EditHistory(study);
+        commands = history.stack();
+        domain = new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), commands);
+        domain.getResourceSet().getResources().add(resource);
         recomputation = new Recomputation(this, tools.evaluator(), Display.getCurrent());
         recovery = new RecoveryKeeper(this, Display.getCurrent(), tools.keptAfterMs(), untitledPlace, recovered);
         whatIf = new WhatIfWork(this, Display.getCurrent());
@@ -120,7 +125,12 @@ public final class StudySession {
 
     /** Carries out an edit. */
     public void execute(Command command) {
-        commands.execute(command);
+        history.execute(command);
+    }
+
+    /** All its edits. */
+    public EditHistory history() {
+        return history;
     }
 
     /** The edit that undo would take back. */
@@ -155,6 +165,10 @@ public final class StudySession {
     public void saveAs(Path target) throws StudyFileException {
         StudyFile.save(study, target);
         recovery.discard();
+        if (!target.equals(file)) {
+            lock.close();
+            lock = StudyLock.take(target);
+        }
         file = target;
         stamp = FileStamp.of(target);
         recovered = false;
@@ -178,6 +192,7 @@ public final class StudySession {
         recomputation.stop();
         whatIf.stop();
         recovery.discard();
+        lock.close();
         listeners.clear();
     }
 

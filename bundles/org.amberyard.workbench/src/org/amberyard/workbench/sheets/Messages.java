@@ -4,8 +4,10 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Table_cells;
     public static String Table_change;
     public static String Table_changes;
+    public static String Table_columns;
     public static String Table_done;
     public static String Table_element;
     public static String Table_examples;
@@ -26,6 +28,7 @@ final class Messages extends NLS {
     public static String Table_preview;
     public static String Table_problem;
     public static String Table_problems;
+    public static String Table_recognising;
     public static String Table_refused;
     public static String Table_row;
     public static String Table_sheet;

@@ -1,6 +1,7 @@
 package org.amberyard.workbench.sheets;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetImport;
@@ -30,13 +31,20 @@ final class OutcomeTabs {
     private final Table problems;
     private final Table changes;
     private final Table notes;
+    private List<ImportProblem> shown = List.of();
 
-    OutcomeTabs(Composite parent) {
+    /** @param problemPicked hears of the problem that somebody has picked */
+    OutcomeTabs(Composite parent, Consumer<ImportProblem> problemPicked) {
         folder = new TabFolder(parent, SWT.NONE);
         problems = table(Messages.Table_row, Messages.Table_header, Messages.Table_problem);
         changes = table(Messages.Table_row, Messages.Table_element, Messages.Table_change);
         notes = table(Messages.Table_note);
         show(List.of(), List.of(), List.of());
+        problems.addListener(SWT.Selection, e -> {
+            if (e.item != null) {
+                problemPicked.accept(shown.get(problems.getSelectionIndex()));
+            }
+        });
     }
 
     Control control() {
@@ -76,6 +84,7 @@ final class OutcomeTabs {
     }
 
     private void show(List<ImportProblem> wrong, List<SheetChange> changed, List<String> remarks) {
+        shown = wrong;
         fill(problems, wrong.stream().map(OutcomeTabs::cells).toList());
         fill(changes, changed.stream().map(OutcomeTabs::cells).toList());
         fill(notes, remarks.stream().map(r -> new String[] {Words.say(r)}).toList());

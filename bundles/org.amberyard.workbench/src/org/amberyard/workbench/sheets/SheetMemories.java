@@ -1,8 +1,11 @@
 package org.amberyard.workbench.sheets;
 
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetCell;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetMemory;
 import org.eclipse.core.runtime.ILog;
@@ -24,7 +27,7 @@ final class SheetMemories {
     /** Keeps what the columns of a sheet hold. */
     static void keep(SheetImport made) {
         SheetMemory memory = SheetMemory.of(made);
-        node().put(Integer.toHexString(memory.uses().keySet().hashCode()), memory.text());
+        node().put(key(made), memory.text());
         try {
             node().flush();
         } catch (BackingStoreException e) {
@@ -32,12 +35,21 @@ final class SheetMemories {
         }
     }
 
-    /** What was said of a sheet with the same headers; of several that with most of them. */
+    /** All headers of the sheet: what was said of them last replaces what was said before. */
+    private static String key(SheetImport made) {
+        return Integer.toHexString(made.sheet().rows().stream().filter(r -> r.number() == made.mapping().headerRow())
+                .map(r -> r.cells().stream().map(SheetCell::text).toList()).toList().hashCode());
+    }
+
+    /** What was said of a sheet with the same headers, else of one of which it has all; of several that with most of them. */
     static Optional<SheetImport> on(Sheet sheet) {
         try {
-            return Arrays.stream(node().keys()).sorted().map(key -> SheetMemory.parse(node().get(key, "")))
-                    .flatMap(Optional::stream).sorted((a, b) -> b.uses().size() - a.uses().size()).map(m -> m.on(sheet))
-                    .flatMap(Optional::stream).findFirst();
+            Map<String, SheetImport> known = new TreeMap<>();
+            for (String key : node().keys()) {
+                SheetMemory.parse(node().get(key, "")).flatMap(m -> m.on(sheet)).ifPresent(made -> known.put(key, made));
+            }
+            return known.entrySet().stream().filter(e -> e.getKey().equals(key(e.getValue()))).map(Map.Entry::getValue).findFirst()
+                    .or(() -> known.values().stream().max(Comparator.comparingInt(made -> made.mapping().columns().size())));
         } catch (BackingStoreException e) {
             return Optional.empty();
         }

@@ -1,11 +1,13 @@
 package org.amberyard.workbench.sheets;
 
 import java.util.List;
+import java.util.function.Function;
+import org.amberyard.exchange.ImportProblem;
+import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
@@ -19,26 +21,34 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
 
 /** Shows how a file of tables is read and what it would do to the study; imports it all or not at all, as one edit. */
 public final class TableDialog extends TitleAreaDialog {
-    private static final Point SIZE = new Point(960, 680);
+    private static final Point SIZE = new Point(960, 700);
+    private static final int FOLLOW_MS = 150;
 
     private final StudySession session;
     private final TableChoice choice;
-    private PreviewJob job;
+    private LatestWork work;
     private SheetImport.Preview found;
+    private Combo sheets;
     private Combo kinds;
     private Combo headerRows;
+    private TabFolder read;
     private ColumnTable columns;
+    private CellTable cells;
+    private ProgressBar bar;
     private OutcomeTabs outcome;
 
     /** @param sheets sheets of the file */
     public TableDialog(Shell parent, StudySession session, List<Sheet> sheets) {
         super(parent);
         this.session = session;
-        this.choice = new TableChoice(EcoreUtil.copy(session.study()), sheets);
+        this.choice = new TableChoice(session.study(), sheets);
         setHelpAvailable(false);
     }
 
@@ -64,26 +74,55 @@ public final class TableDialog extends TitleAreaDialog {
         createChoices(area);
         SashForm sash = new SashForm(area, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).indent(8, 0).applyTo(sash);
-        columns = new ColumnTable(sash, choice, this::look);
-        outcome = new OutcomeTabs(sash);
+        read = new TabFolder(sash, SWT.NONE);
+        columns = new ColumnTable(read, choice, this::look);
+        tab(Messages.Table_columns, columns.control());
+        cells = new CellTable(read);
+        tab(Messages.Table_cells, cells.control());
+        outcome = new OutcomeTabs(sash, this::reveal);
         sash.setWeights(3, 2);
-        job = new PreviewJob(choice.study(), parent.getDisplay(), this::show);
+        bar = new ProgressBar(area, SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).applyTo(bar);
+        work = new LatestWork(parent.getDisplay());
         return area;
     }
 
+    private void tab(String title, Control control) {
+        TabItem tab = new TabItem(read, SWT.NONE);
+        tab.setText(title);
+        tab.setControl(control);
+    }
+
+    /** Leads from a problem to its cell. */
+    private void reveal(ImportProblem problem) {
+        if (cells.reveal(problem)) {
+            read.setSelection(1);
+        }
+    }
+
     private void createChoices(Composite area) {
-        Composite bar = new Composite(area, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        GridLayoutFactory.fillDefaults().numColumns(6).margins(8, 6).spacing(8, 4).applyTo(bar);
-        Combo sheets = combo(bar, Messages.Table_sheet, choice.sheets().stream().map(s -> s.name().isEmpty() ? s.file() : s.name()).toList());
-        sheets.setEnabled(choice.sheets().size() > 1);
+        Composite choices = new Composite(area, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(choices);
+        GridLayoutFactory.fillDefaults().numColumns(6).margins(8, 6).spacing(8, 4).applyTo(choices);
+        sheets = combo(choices, Messages.Table_sheet, choice.sheets().stream().map(s -> s.name().isEmpty() ? s.file() : s.name()).toList());
         sheets.select(0);
-        kinds = combo(bar, Messages.Table_kind, SheetKind.ALL.stream().map(SheetKind::label).toList());
-        headerRows = combo(bar, Messages.Table_headerRow, List.of());
-        fillChoices();
-        sheets.addListener(SWT.Selection, e -> change(() -> choice.sheet(sheets.getSelectionIndex())));
-        kinds.addListener(SWT.Selection, e -> change(() -> choice.kind(SheetKind.ALL.get(kinds.getSelectionIndex()))));
-        headerRows.addListener(SWT.Selection, e -> change(() -> choice.headerRow(Integer.parseInt(headerRows.getText()))));
+        kinds = combo(choices, Messages.Table_kind, SheetKind.ALL.stream().map(SheetKind::label).toList());
+        headerRows = combo(choices, Messages.Table_headerRow, List.of());
+        sheets.addListener(SWT.Selection, e -> find(sheet(sheets.getSelectionIndex())));
+        kinds.addListener(SWT.Selection, e -> find(kind(SheetKind.ALL.get(kinds.getSelectionIndex()))));
+        headerRows.addListener(SWT.Selection, e -> find(headerRow(Integer.parseInt(headerRows.getText()))));
+    }
+
+    private Function<ReadingProgress, SheetImport> sheet(int place) {
+        return progress -> choice.sheet(place, progress);
+    }
+
+    private Function<ReadingProgress, SheetImport> kind(SheetKind kind) {
+        return progress -> choice.kind(kind);
+    }
+
+    private Function<ReadingProgress, SheetImport> headerRow(int number) {
+        return progress -> choice.headerRow(number);
     }
 
     private static Combo combo(Composite bar, String label, List<String> words) {
@@ -102,33 +141,75 @@ public final class TableDialog extends TitleAreaDialog {
         headerRows.select(rows.indexOf(String.valueOf(made.mapping().headerRow())));
     }
 
-    private void change(Runnable change) {
-        change.run();
-        fillChoices();
-        columns.refresh();
-        look();
-    }
-
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, IDialogConstants.OK_ID, Messages.Table_import, true);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
-        look();
+        find(sheet(0));
+    }
+
+    /** Sets out to recognise the sheet; until then nothing about it can be chosen. */
+    private void find(Function<ReadingProgress, SheetImport> search) {
+        enableChoices(false);
+        begin(Messages.Table_recognising);
+        work.ask(search, this::found);
+    }
+
+    private void found(SheetImport made) {
+        if (isOpen()) {
+            choice.take(made);
+            fillChoices();
+            enableChoices(true);
+            columns.refresh();
+            look();
+        }
+    }
+
+    private void enableChoices(boolean known) {
+        sheets.setEnabled(known && choice.sheets().size() > 1);
+        kinds.setEnabled(known);
+        headerRows.setEnabled(known);
+        columns.control().setEnabled(known);
     }
 
     /** Sets out to find what the import would do; until then it cannot be done. */
     private void look() {
+        SheetImport made = choice.made();
+        setTitle(made.kind().label() + ": " + made.sheet().place());
+        bar.setMaximum(made.sheet().rows().isEmpty() ? 1 : made.sheet().rows().get(made.sheet().rows().size() - 1).number());
+        begin(Messages.Table_looking);
+        work.ask(progress -> made.preview(choice.study(), progress), this::show);
+    }
+
+    private void begin(String words) {
         getButton(IDialogConstants.OK_ID).setEnabled(false);
-        setTitle(choice.made().kind().label() + ": " + choice.made().sheet().place());
-        setMessage(Messages.Table_looking);
-        job.ask(choice.made());
+        setMessage(words);
+        bar.setSelection(0);
+        bar.setVisible(true);
+        follow();
+    }
+
+    /** Shows how many rows have been gone through, as long as there is work. */
+    private void follow() {
+        bar.getDisplay().timerExec(FOLLOW_MS, () -> {
+            if (isOpen() && bar.getVisible()) {
+                bar.setSelection((int) work.rows());
+                follow();
+            }
+        });
+    }
+
+    private boolean isOpen() {
+        return getShell() != null && !getShell().isDisposed();
     }
 
     private void show(SheetImport.Preview preview) {
-        if (getShell() == null || getShell().isDisposed()) {
+        if (!isOpen()) {
             return;
         }
+        bar.setVisible(false);
         found = preview;
+        cells.show(choice.made(), preview.problems(), choice.study());
         outcome.show(preview);
         outcome.turnTo(preview);
         boolean sound = preview.problems().isEmpty();
@@ -151,7 +232,10 @@ public final class TableDialog extends TitleAreaDialog {
 
     @Override
     public boolean close() {
-        job.cancel();
+        work.cancel();
+        if (choice.isCorrected()) {
+            SheetMemories.keep(choice.made());
+        }
         return super.close();
     }
 }

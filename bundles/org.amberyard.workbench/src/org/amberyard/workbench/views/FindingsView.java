@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
@@ -33,6 +34,7 @@ public final class FindingsView extends ViewPart {
         grid = new Grid(area, new FindingsModel(findings));
         grid.markRow();
         grid.onOpen(this::open);
+        CellMenu.ofReading(grid);
         grid.selection().onMove(this::tellWhole);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(grid);
         whole = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);

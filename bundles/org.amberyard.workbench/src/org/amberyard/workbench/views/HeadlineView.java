@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.Cautions;
+import org.amberyard.report.ChangeSentence;
 import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
@@ -45,6 +46,8 @@ public final class HeadlineView extends ViewPart {
     private List<Headline> headlines = List.of();
     private StudySession shownSession;
     private StudyResult shownResult;
+    /** What was on show before the last edit; null when nothing was. */
+    private StudyResult earlierResult;
     private UnitSystem shownUnits;
     private boolean reading;
 
@@ -92,7 +95,11 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void update(Optional<StudySession> session) {
-        shownSession = session.orElse(null);
+        if (session.orElse(null) != shownSession) {
+            shownSession = session.orElse(null);
+            shownResult = null;
+            earlierResult = null;
+        }
         if (session.isEmpty()) {
             clear();
             say(Messages.Headline_none, Palette.MUTED);
@@ -104,7 +111,18 @@ public final class HeadlineView extends ViewPart {
         boolean outdated = session.get().evaluation().isOutdated();
         answer.setForeground(outdated ? Palette.FADED.color() : Palette.INK.color());
         plans.setFaded(outdated);
-        say(EvaluationWords.of(session.get()), stale ? Palette.ERROR : Palette.MUTED);
+        say(words(session.get()), stale ? Palette.ERROR : Palette.MUTED);
+    }
+
+    /** Where the results stand, and what the last edit has done to the cost of the plan on show. */
+    private String words(StudySession session) {
+        String words = EvaluationWords.of(session);
+        boolean current = session.evaluation().phase() == Evaluation.Phase.CURRENT;
+        int row = plans.selection().row();
+        if (!current || earlierResult == null || row >= shownResult.plans().size()) {
+            return words;
+        }
+        return ChangeSentence.of(earlierResult, shownResult, row).orElse(words);
     }
 
     private void clear() {
@@ -123,6 +141,7 @@ public final class HeadlineView extends ViewPart {
     private void show(StudyResult result, UnitSystem units) {
         reading = true;
         if (result != shownResult || units != shownUnits) {
+            earlierResult = result == shownResult ? earlierResult : shownResult;
             shownResult = result;
             shownUnits = units;
             headlines = Headline.of(result, units);

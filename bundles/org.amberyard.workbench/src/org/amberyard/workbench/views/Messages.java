@@ -4,6 +4,14 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Notes_change;
+    public static String Notes_count;
+    public static String Notes_none;
+    public static String Notes_note;
+    public static String Notes_open;
+    public static String Notes_search;
+    public static String Notes_search_tip;
+    public static String Notes_where;
     public static String Finding_error;
     public static String Finding_warning;
     public static String Finding_notice;
@@ -15,6 +23,27 @@ final class Messages extends NLS {
     public static String Headline_current;
     public static String Headline_stale;
     public static String Headline_cautions;
+    public static String History_after;
+    public static String History_before;
+    public static String History_change;
+    public static String History_come;
+    public static String History_edit;
+    public static String History_field;
+    public static String History_go;
+    public static String History_go_menu;
+    public static String History_go_tip;
+    public static String History_gone;
+    public static String History_here;
+    public static String History_many;
+    public static String History_more;
+    public static String History_nothing;
+    public static String History_opened;
+    public static String History_opened_tip;
+    public static String History_state;
+    public static String History_state_back;
+    public static String History_time;
+    public static String History_undone;
+    public static String History_where;
     public static String Results_choose;
     public static String Results_chosen;
     public static String Results_failed;

@@ -2,16 +2,15 @@ package org.amberyard.workbench.views;
 
 import java.text.Collator;
 import java.text.NumberFormat;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 
 /** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
@@ -53,9 +52,8 @@ public final class ResultModel implements GridModel {
     /** Shows the rows only in which all words stand, each in any of their cells; all rows for no words. */
     void filter(String search) {
         words = search;
-        List<String> wanted = Arrays.stream(search.toLowerCase(Locale.getDefault()).split("\\s+")).filter(w -> !w.isEmpty()).toList();
-        shown = order.stream().filter(row -> wanted.stream().allMatch(w -> IntStream.range(0, columns.size())
-                .anyMatch(c -> cell(row, c).toLowerCase(Locale.getDefault()).contains(w)))).toList();
+        RowWords wanted = new RowWords(search);
+        shown = order.stream().filter(row -> wanted.in(() -> IntStream.range(0, columns.size()).mapToObj(c -> cell(row, c)))).toList();
     }
 
     @Override
@@ -113,6 +111,11 @@ public final class ResultModel implements GridModel {
     }
 
     @Override
+    public String columnName(int column) {
+        return column(column).name();
+    }
+
+    @Override
     public String headerTip(int column) {
         return Words.say(column(column).meaning());
     }
@@ -134,6 +137,17 @@ public final class ResultModel implements GridModel {
     public String fullText(int row, int column) {
         Object cell = table.rows().get(row(row)).get(columns.get(column));
         return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
+    }
+
+    @Override
+    public String plainText(int row, int column) {
+        Object cell = table.rows().get(row(row)).get(columns.get(column));
+        if (!(cell instanceof Double number)) {
+            return text(row, column);
+        }
+        NumberFormat format = fullFormat();
+        format.setGroupingUsed(false);
+        return format.format(number);
     }
 
     /** One number of decimals for a whole column, so that its figures line up: as many as its largest figure needs. */

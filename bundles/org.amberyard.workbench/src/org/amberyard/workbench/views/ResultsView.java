@@ -12,6 +12,9 @@ import org.amberyard.report.CsvTables;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.columns.ArrangedModel;
+import org.amberyard.workbench.columns.ColumnMenu;
+import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.look.Palette;
@@ -49,6 +52,8 @@ public final class ResultsView extends ViewPart {
     private Label state;
     private Grid grid;
     private final AskedCell asked = new AskedCell();
+    /** The rows on show, or null. */
+    private ResultModel rows;
     private TableWork work;
     private WorkStrip strip;
     private Optional<ResultTable> shown = Optional.empty();
@@ -79,6 +84,8 @@ public final class ResultsView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         grid = new Grid(area, EMPTY);
         grid.selection().onMove(this::ask);
+        ColumnMenu.on(grid);
+        CellMenu.ofReading(grid).add(ColumnMenu.TEXT, ColumnMenu::choose);
         GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(grid);
         grid.addListener(SWT.Paint, e -> seen());
         getSite().setSelectionProvider(asked);
@@ -107,17 +114,16 @@ public final class ResultsView extends ViewPart {
         int place = chooser.place();
         int row = grid.selection().row();
         int column = grid.selection().column();
-        boolean cell = shown.isPresent() && session.isPresent() && grid.model() instanceof ResultModel model && row < model.rows()
-                && column < shown.get().columns().size();
-        asked.setSelection(cell ? new StructuredSelection(
-                new CellQuestion(session.get().study(), shownResult, place, ((ResultModel) grid.model()).row(row), column))
-                : StructuredSelection.EMPTY);
+        boolean cell = shown.isPresent() && session.isPresent() && grid.model() instanceof ArrangedModel && row < rows.rows()
+                && column < grid.model().columns();
+        asked.setSelection(cell ? new StructuredSelection(new CellQuestion(session.get().study(), shownResult, place,
+                rows.row(row), ((ArrangedModel) grid.model()).source(column))) : StructuredSelection.EMPTY);
     }
 
     private void filter() {
-        if (grid.model() instanceof ResultModel model) {
-            model.filter(search.getText());
-            if (model.rows() > 0) {
+        if (rows != null) {
+            rows.filter(search.getText());
+            if (rows.rows() > 0) {
                 grid.goTo(0, grid.selection().column());
             }
             grid.refresh();
@@ -130,7 +136,7 @@ public final class ResultsView extends ViewPart {
         public void at(double share) {
             if (lastTable) {
                 lastTable = false;
-                grid.setModel(new ResultModel(ResultTables.headings(chooser.place(), shownResult, shownUnits)));
+                arrange(ResultTables.headings(chooser.place(), shownResult, shownUnits));
             }
             strip.at(share);
         }
@@ -141,7 +147,7 @@ public final class ResultsView extends ViewPart {
             shown = Optional.of(table);
             save.setEnabled(true);
             lastTable = true;
-            grid.setModel(new ResultModel(table.marked()));
+            arrange(table.marked());
             filter();
             grid.setFaded(outdated);
         }
@@ -152,6 +158,12 @@ public final class ResultsView extends ViewPart {
             empty();
             state.setText(NLS.bind(Messages.Results_failed, why));
         }
+    }
+
+    /** Shows a table with its columns as the user has arranged them. */
+    private void arrange(ResultTable table) {
+        rows = new ResultModel(table);
+        grid.setModel(new ArrangedModel(rows, table.name()));
     }
 
     private void stop() {
@@ -208,6 +220,7 @@ public final class ResultsView extends ViewPart {
 
     private void empty() {
         lastTable = false;
+        rows = null;
         grid.setModel(EMPTY);
     }
 

@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.Optional;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
+import org.amberyard.workbench.grid.CellEntry;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.ui.IWorkbenchPage;
@@ -15,6 +16,11 @@ public final class StudyEditors {
 
     static Optional<StudyEditor> active(IWorkbenchPage page) {
         return page.getActiveEditor() instanceof StudyEditor editor ? Optional.of(editor) : Optional.empty();
+    }
+
+    /** Enters what is being typed in the editor, if there is one; false when it is refused. */
+    static boolean entered(IWorkbenchPage page) {
+        return active(page).flatMap(StudyEditor::openEntry).map(CellEntry::close).orElse(true);
     }
 
     /** Goes to a page of the study in the editor. */

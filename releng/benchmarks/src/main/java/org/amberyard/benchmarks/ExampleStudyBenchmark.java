@@ -79,9 +79,9 @@ public class ExampleStudyBenchmark {
         return StudyEvaluation.of(study, drives, yards);
     }
 
-    /** What an edited tariff computes again: all yards are charged anew. */
+    /** A tariff on which nothing is known: all yards are charged anew. */
     @Benchmark
-    public StudyResult afterTariffEdit() {
+    public StudyResult onUnknownTariff() {
         return StudyEvaluation.of(study, drives, new YardMemory());
     }
 }

@@ -39,7 +39,7 @@ public final class StatewideSweep {
             study.getWhatIf().setDraws(draws);
             StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
             double[] sum = new double[1];
-            new StudySweep(study, base, Runtime.getRuntime().availableProcessors()).run(block -> {
+            new StudySweep(study, base, Runtime.getRuntime().availableProcessors()).run(0, block -> {
                 sum[0] += block.columns()[0][0];
                 return false;
             }, Progress.NONE);

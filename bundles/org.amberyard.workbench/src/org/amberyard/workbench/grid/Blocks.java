@@ -1,8 +1,6 @@
-package org.amberyard.workbench.fields;
+package org.amberyard.workbench.grid;
 
 import java.util.List;
-import org.amberyard.workbench.grid.CellRefusal;
-import org.amberyard.workbench.grid.GridModel;
 import org.eclipse.osgi.util.NLS;
 
 /** What every model does alike with a block of texts before it looks at a single one. */

@@ -1,0 +1,55 @@
+package org.amberyard.charts;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import org.jfree.chart.axis.AxisState;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.SubCategoryAxis;
+import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.ui.RectangleEdge;
+
+/** Axis of bars of which a part may be shown: margins below zero put the first and last bars outside, and nothing is written there. */
+final class BarAxis extends CategoryAxis {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public AxisState draw(Graphics2D g2, double cursor, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge,
+            PlotRenderingInfo info) {
+        Shape clip = g2.getClip();
+        clip(g2, this, plotArea, dataArea, edge);
+        AxisState state = super.draw(g2, cursor, plotArea, dataArea, edge, info);
+        g2.setClip(clip);
+        return state;
+    }
+
+    private static void clip(Graphics2D g2, CategoryAxis axis, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge) {
+        if (axis.getLowerMargin() >= 0 && axis.getUpperMargin() >= 0) {
+            return;
+        }
+        if (RectangleEdge.isTopOrBottom(edge)) {
+            g2.clip(new Rectangle2D.Double(dataArea.getX(), plotArea.getY(), dataArea.getWidth(), plotArea.getHeight()));
+        } else {
+            g2.clip(new Rectangle2D.Double(plotArea.getX(), dataArea.getY(), plotArea.getWidth(), dataArea.getHeight()));
+        }
+    }
+
+    /** The same with a second row of names. */
+    static final class WithLetters extends SubCategoryAxis {
+        private static final long serialVersionUID = 1L;
+
+        WithLetters() {
+            super(null);
+        }
+
+        @Override
+        public AxisState draw(Graphics2D g2, double cursor, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge,
+                PlotRenderingInfo info) {
+            Shape clip = g2.getClip();
+            clip(g2, this, plotArea, dataArea, edge);
+            AxisState state = super.draw(g2, cursor, plotArea, dataArea, edge, info);
+            g2.setClip(clip);
+            return state;
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package org.amberyard.core.math;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class CompensatedSumTest {
+
+    @Property(tries = 200)
+    void isThatOfTheStandardLibrary(@ForAll long seed, @ForAll @IntRange(max = 300) int count) {
+        Random random = new Random(seed);
+        double[] numbers = new double[count];
+        Arrays.setAll(numbers, i -> random.nextInt(3) == 0 ? 0 : random.nextGaussian() * Math.pow(10, random.nextInt(12)));
+        assertEquals(Arrays.stream(numbers).sum(), CompensatedSum.of(numbers));
+    }
+
+    @Test
+    void tenthsAddUp() {
+        double[] tenths = new double[10];
+        Arrays.fill(tenths, 0.1);
+        assertEquals(1, CompensatedSum.of(tenths));
+    }
+}

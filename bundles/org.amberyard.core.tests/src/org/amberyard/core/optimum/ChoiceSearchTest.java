@@ -1,0 +1,134 @@
+package org.amberyard.core.optimum;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.apache.commons.math3.random.MersenneTwister;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.junit.jupiter.api.Test;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Variable;
+
+/** Held against the same problem as a linear programme, solved by the library ojAlgo, and against all its choices one by one. */
+class ChoiceSearchTest {
+
+    private static Choice choice(double cost, double... use) {
+        return new Choice(cost, use);
+    }
+
+    /** Invented: six groups of five options, two resources and a number to be reached. */
+    private static ChoiceProblem random(long seed) {
+        RandomGenerator random = new MersenneTwister(seed);
+        List<List<Choice>> groups = IntStream.range(0, 6).mapToObj(g -> {
+            List<Choice> options = new ArrayList<>(List.of(choice(100, 0, 0, 0)));
+            IntStream.range(0, 4).forEach(o -> options.add(choice(20 + 100 * random.nextDouble(), 10 * random.nextDouble(),
+                    5 * random.nextDouble(), o % 2 == 0 ? -1 : 0)));
+            return options;
+        }).toList();
+        return new ChoiceProblem(groups, new double[] {5 + 20 * random.nextDouble(), 3 + 8 * random.nextDouble(), -1});
+    }
+
+    /** With fractions of options allowed. */
+    private static double relaxed(ChoiceProblem problem) {
+        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        List<Expression> limits = IntStream.range(0, problem.resources())
+                .mapToObj(r -> model.addExpression("limit " + r).upper(problem.limit(r))).toList();
+        for (List<Choice> group : problem.groups()) {
+            Expression one = model.addExpression().level(1);
+            for (Choice option : group) {
+                Variable taken = model.addVariable().lower(0).upper(1).weight(option.cost());
+                one.set(taken, 1);
+                IntStream.range(0, limits.size()).forEach(r -> limits.get(r).set(taken, option.use(r)));
+            }
+        }
+        return model.minimise().getValue();
+    }
+
+    private static double least(ChoiceProblem problem) {
+        int[] picks = new int[problem.groups().size()];
+        double least = Double.POSITIVE_INFINITY;
+        do {
+            double[] taken = problem.taken(picks);
+            if (IntStream.range(0, taken.length).allMatch(r -> taken[r] <= problem.limit(r))) {
+                least = Math.min(least, problem.cost(picks));
+            }
+        } while (next(problem, picks));
+        return least;
+    }
+
+    private static boolean next(ChoiceProblem problem, int[] picks) {
+        for (int g = 0; g < picks.length; g++) {
+            if (++picks[g] < problem.groups().get(g).size()) {
+                return true;
+            }
+            picks[g] = 0;
+        }
+        return false;
+    }
+
+    @Property(tries = 60)
+    void theBoundIsThatOfTheLinearProgrammeAndTheSearchFindsTheLeastOfAFew(@ForAll @LongRange(min = 1, max = 1_000_000) long seed) {
+        ChoiceProblem problem = random(seed);
+        ChoiceBound bound = ChoiceBound.of(problem);
+        double relaxed = relaxed(problem);
+        assertTrue(bound.cost() <= relaxed + 1e-6 * Math.abs(relaxed), bound.cost() + " above " + relaxed);
+        assertEquals(relaxed, bound.cost(), 1e-6 * Math.abs(relaxed));
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of());
+        double least = least(problem);
+        assertTrue(found.within());
+        assertEquals(least, found.cost(), 1e-6 * least);
+        assertEquals(found.cost(), problem.cost(found.picks()), 1e-9);
+    }
+
+    @Test
+    void whatIsFreeIsTakenWhereNothingIsScarce() {
+        ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(5, 1), choice(3, 9)), List.of(choice(2, 1))),
+                new double[] {Double.POSITIVE_INFINITY});
+        ChoiceBound bound = ChoiceBound.of(problem);
+        assertEquals(5, bound.cost(), 1e-12);
+        assertEquals(0, bound.prices()[0], 0);
+        assertEquals(5, ChoiceSearch.of(problem, bound, List.of()).cost(), 1e-12);
+    }
+
+    @Test
+    void thePriceOfWhatIsScarceIsWhatOneUnitMoreSaves() {
+        // The cheap option takes 4 and saves 8: at a limit of 2 half of it fits, and one unit more saves 2.
+        ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(10, 0), choice(2, 4))), new double[] {2});
+        ChoiceBound bound = ChoiceBound.of(problem);
+        assertEquals(6, bound.cost(), 1e-9);
+        assertEquals(2, bound.prices()[0], 1e-9);
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of());
+        assertEquals(10, found.cost(), 0);
+    }
+
+    @Test
+    void whereNoChoiceIsWithinItSaysSo() {
+        ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(1, 3), choice(2, 2))), new double[] {1});
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem), List.of());
+        assertTrue(!found.within());
+        assertEquals(2, found.cost(), 0);
+    }
+
+    @Test
+    void twoChangesTogetherAreFoundWhereOneAloneBreaksALimit() {
+        // Only together do a dear option that gives and a cheap one that takes pay.
+        ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(0, 0), choice(1, -2)), List.of(choice(10, 0), choice(1, 2))),
+                new double[] {0});
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem), List.of(new int[] {0, 0}));
+        assertEquals(2, found.cost(), 0);
+    }
+
+    @Test
+    void wrongProblemsAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> new ChoiceProblem(List.of(List.of()), new double[0]));
+        assertThrows(IllegalArgumentException.class, () -> new ChoiceProblem(List.of(List.of(choice(1, 1))), new double[0]));
+    }
+}

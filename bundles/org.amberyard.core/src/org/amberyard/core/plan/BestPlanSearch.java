@@ -1,0 +1,184 @@
+package org.amberyard.core.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.core.optimum.ChoiceBound;
+import org.amberyard.core.optimum.ChoiceProblem;
+import org.amberyard.core.optimum.ChoiceSearch;
+import org.amberyard.core.progress.Progress;
+
+/** The search for a {@link BestPlan}. */
+final class BestPlanSearch {
+    private static final int MOST_ROUNDS = 5;
+
+    private final StudyResult result;
+    private final StudyInput study;
+    private final PlanResult before;
+    private final BestPlanAim aim;
+    private final Progress progress;
+    private final PlaceChoices choices;
+    private final PlanResult left;
+    private final PlanProblem problem;
+    private final List<PortPrice> portPrices;
+
+    /** What one more port costs at present, and who pays a part. */
+    private record PortPrice(double cost, List<Integer> payers) {
+    }
+
+    /** Picks evaluated whole. */
+    private record Candidate(List<PlanInput.Replacement> steps, PlanResult plan) {
+    }
+
+    BestPlanSearch(StudyResult result, PlanResult before, BestPlanAim aim, Progress progress) {
+        this.result = result;
+        this.study = result.input();
+        this.before = before;
+        this.aim = aim;
+        this.progress = progress;
+        this.choices = PlaceChoices.of(result, before.plan(), aim, progress.part(0, 2));
+        if (choices.places().isEmpty()) {
+            throw new IllegalArgumentException("Plan " + before.name() + " has no place to decide on");
+        }
+        PlaceProbe probe = new PlaceProbe(study, before.plan(), result.duty(), result.figures(), port());
+        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(probe, y)).toList();
+        this.left = evaluated(List.of()).plan;
+        this.problem = new PlanProblem(study, left, aim, choices);
+    }
+
+    private int port() {
+        return aim.ports().port().getAsInt();
+    }
+
+    private PortPrice portPrice(PlaceProbe probe, int year) {
+        PlaceProbe.Probed paid = probe.port(year, aim.programmes().stream()
+                .filter(p -> study.funding().programmes().get(p).paysIn(year)).toList());
+        return new PortPrice(paid.presentCost() - probe.noPort().presentCost(), paid.paying().stream().sorted().toList());
+    }
+
+    private double[] portCosts() {
+        return portPrices.stream().mapToDouble(PortPrice::cost).toArray();
+    }
+
+    BestPlan answer() {
+        PlanEnergyPrices prices = new PlanEnergyPrices(study);
+        ChoiceProblem lower = problem.at(prices.least(), leastShares(), PlanProblem.room(left));
+        ChoiceBound relaxed = ChoiceBound.of(lower);
+        ChoiceSearch.Found least = ChoiceSearch.of(lower, relaxed, List.of());
+        Candidate best = search(prices, least.picks());
+        List<BestPlan.NoBound> none = noBound(prices, least);
+        double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
+        return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
+                none.isEmpty() ? OptionalDouble.of(left.presentCostAfterFinancing() + (least.proven() ? least.cost() : relaxed.cost()) - portsThere)
+                        : OptionalDouble.empty(),
+                none, least.within() ? scarce(relaxed.prices()) : List.of(), electricShort(best.plan));
+    }
+
+    private double[] leastShares() {
+        return PlanProblem.portShares(portCosts(), aim.ports().busesPerPort());
+    }
+
+    private int portsBefore() {
+        return before.plan().ports().stream().filter(p -> p.year() < aim.firstYear()).mapToInt(PlanInput.PortPurchase::count).sum();
+    }
+
+    private Candidate search(PlanEnergyPrices prices, int[] first) {
+        List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(first))));
+        double[] room = PlanProblem.room(left);
+        boolean going = true;
+        for (int round = 1; round < MOST_ROUNDS && going; round++) {
+            progress.at(0.5 + 0.5 * round / MOST_ROUNDS);
+            Candidate last = seen.get(seen.size() - 1);
+            tighten(room, last.plan);
+            ChoiceProblem likely = problem.at(prices.of(last.plan, left, prices.least()), likelyShares(), room);
+            List<PlanInput.Replacement> steps = choices.steps(ChoiceSearch.of(likely, ChoiceBound.of(likely), List.of()).picks());
+            going = seen.stream().noneMatch(c -> c.steps.equals(steps));
+            if (going) {
+                seen.add(evaluated(steps));
+            }
+        }
+        return seen.stream().min(Comparator.comparingLong((Candidate c) -> electricShort(c.plan))
+                .thenComparingLong(c -> BudgetProbe.Probed.of(c.plan).excessCents())
+                .thenComparingDouble(c -> c.plan.presentCostAfterFinancing())).orElseThrow();
+    }
+
+    private double[] likelyShares() {
+        return Arrays.stream(portCosts()).map(cost -> cost / aim.ports().busesPerPort()).toArray();
+    }
+
+    /** Leaves less room in years that came out above the cap, because ports and bills fall there. */
+    private static void tighten(double[] room, PlanResult plan) {
+        plan.finance().budget().forEach(y -> room[y.year()] -= y.aboveCap().orElse(0));
+    }
+
+    private Candidate evaluated(List<PlanInput.Replacement> steps) {
+        progress.at(0.5);
+        Set<Integer> decided = Set.copyOf(choices.places());
+        List<PlanInput.Replacement> all = new ArrayList<>(
+                before.plan().replacements().stream().filter(r -> !decided.contains(r.place())).toList());
+        all.addAll(steps);
+        all.sort(Comparator.comparingInt(PlanInput.Replacement::year));
+        PlanInput plan = before.plan().with(all, ports(steps));
+        return new Candidate(steps,
+                PlanEvaluation.of(study, plan, result.duty(), result.figures(), result.fits(), before.yardComparison().memory()));
+    }
+
+    private List<PlanInput.PortPurchase> ports(List<PlanInput.Replacement> steps) {
+        FillRule rule = new FillRule(FillRule.Pace.ALL_BY, 1, aim.firstYear(), aim.lastYear(), true, aim.roles(), aim.ports());
+        List<PlanInput.PortPurchase> ports = new ArrayList<>(
+                before.plan().ports().stream().filter(p -> p.year() < aim.firstYear()).toList());
+        new FilledPorts(study, withoutDecided(), rule, steps.stream()
+                .map(s -> new PlanFilling.Step(s.year(), s.place(), s.newType().getAsInt())).toList()).bought()
+                .forEach(p -> ports.add(new PlanInput.PortPurchase(p.year(), port(), p.count(), portPrices.get(p.year()).payers)));
+        return ports;
+    }
+
+    private PlanInput withoutDecided() {
+        Set<Integer> decided = choices.places().stream().collect(Collectors.toSet());
+        return before.plan().with(before.plan().replacements().stream().filter(r -> !decided.contains(r.place())).toList());
+    }
+
+    private int electricShort(PlanResult plan) {
+        return aim.goal().map(g -> Math.max(0, g.count() - FleetYear.of(study, plan.fleet()).get(g.year()).electric())).orElse(0);
+    }
+
+    private List<BestPlan.NoBound> noBound(PlanEnergyPrices prices, ChoiceSearch.Found least) {
+        List<BestPlan.NoBound> reasons = new ArrayList<>();
+        add(study.rules().taxes().rate() > 0, BestPlan.NoBound.TAXED, reasons);
+        add(!study.funding().aids().isEmpty(), BestPlan.NoBound.OPERATING_AID, reasons);
+        add(!study.funding().credits().isEmpty(), BestPlan.NoBound.ENERGY_CREDITS, reasons);
+        add(!least.within(), BestPlan.NoBound.NOTHING_WITHIN, reasons);
+        add(prices.leastPerKwh() < 0, BestPlan.NoBound.NEGATIVE_ENERGY_PRICE, reasons);
+        return reasons;
+    }
+
+    private static void add(boolean holds, BestPlan.NoBound reason, List<BestPlan.NoBound> reasons) {
+        if (holds) {
+            reasons.add(reason);
+        }
+    }
+
+    private List<BestPlan.Scarce> scarce(double[] prices) {
+        List<BestPlan.Scarce> scarce = new ArrayList<>();
+        for (int year = 0; year < study.years(); year++) {
+            add(BestPlan.Kind.CAP, OptionalInt.of(year), prices[year], scarce);
+        }
+        for (int p = 0; p < aim.programmes().size(); p++) {
+            add(BestPlan.Kind.PROGRAMME, OptionalInt.of(aim.programmes().get(p)), prices[problem.programme(p)], scarce);
+        }
+        add(BestPlan.Kind.GOAL, OptionalInt.empty(), prices[problem.goal()], scarce);
+        return scarce;
+    }
+
+    private static void add(BestPlan.Kind kind, OptionalInt of, double worth, List<BestPlan.Scarce> scarce) {
+        if (worth > 0) {
+            scarce.add(new BestPlan.Scarce(kind, of, worth));
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package org.amberyard.report.papers;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.amberyard.core.charging.PortUnit;
+import org.amberyard.core.depot.Port;
+import org.amberyard.core.depot.ServiceYear;
+import org.amberyard.core.plan.FleetYear;
+import org.amberyard.core.plan.PlanInput;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.DataTable;
+import org.amberyard.report.document.TableBuilder;
+
+/** Tables of the load letter on customer, equipment and phases. */
+final class LetterTables {
+    private static final CellFormat TENTHS = CellFormat.decimals(1);
+    /** Rows of the results that tables of the letter say in other words. */
+    private static final List<String> SAID_ELSEWHERE = List.of("Customer and site", "Requested in service", "Larger service",
+            "Ports in ", "Ramp,", "Caution");
+    private static final String STUDY = "study";
+
+    private final PaperInput in;
+    private final ServiceFacts site;
+
+    /** An item with its value. */
+    private record Item(String what, Object value, String unit, String source) {
+        static Item of(String what, String text) {
+            return new Item(what, ApplicantFacts.orBlank(text), "", text.isEmpty() ? "" : STUDY);
+        }
+    }
+
+    LetterTables(PaperInput in) {
+        this.in = in;
+        this.site = in.facts().service();
+    }
+
+    DataTable customer() {
+        ApplicantFacts who = in.facts().applicant();
+        List<Item> rows = new ArrayList<>(List.of(Item.of("Customer", who.name()), Item.of("Address of the customer", who.address()),
+                Item.of("Contact", who.person()), Item.of("Phone", who.phone()), Item.of("E-mail", who.email()),
+                Item.of("Utility", site.utility()), Item.of("Account number", site.account()), Item.of("Meter number", site.meter()),
+                Item.of("Service address", site.address()), Item.of("Requested in-service date", firstPorts())));
+        ResultLine.of(in, "load_letter").stream().filter(l -> SAID_ELSEWHERE.stream().noneMatch(l.text("item")::startsWith))
+                .forEach(l -> {
+                    rows.add(new Item(l.text("item"), l.text("value"), l.text("unit"), l.text("source")));
+                    if (l.text("item").startsWith("Existing peak")) {
+                        rows.add(Item.of("Date of the existing peak", site.peakDate()));
+                    }
+                });
+        rows.add(Item.of("Listed load-management system", site.loadManagement()));
+        rows.add(setPoint());
+        buildOut().ifPresent(kw -> rows.add(new Item("Full build-out: connected load of ports if every bus of the fleet went electric, "
+                + "as many ports for each as in the last year", TENTHS.print(TENTHS.rounded(kw)), "kW", "computed by the study")));
+        return new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
+                .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source)
+                .note(DataTable.TO_FILL).note("A site sketch and the one-line diagram go with this letter.").of(rows);
+    }
+
+    private Item setPoint() {
+        if (site.setPointKw() <= 0) {
+            return Item.of("Set-point of load management (kW)", "");
+        }
+        OptionalInt above = IntStream.range(0, in.study().years()).filter(y -> year(y).demandKw() > site.setPointKw()).findFirst();
+        return new Item("Set-point of load management", TENTHS.print(TENTHS.rounded(site.setPointKw())), "kW", above.isPresent()
+                ? "study; charging as planned is above it from " + in.calendar(above.getAsInt())
+                : "study; charging as planned stays within it");
+    }
+
+    private ServiceYear year(int year) {
+        return in.plan().service().get(year);
+    }
+
+    private Stream<PlanInput.PortPurchase> bought() {
+        return in.plan().plan().ports().stream();
+    }
+
+    private String firstPorts() {
+        OptionalInt first = bought().mapToInt(PlanInput.PortPurchase::year).min();
+        return first.isPresent() ? start(first.getAsInt()).toString() : "";
+    }
+
+    private LocalDate start(int year) {
+        return in.study().money().fiscal().start(in.calendar(year));
+    }
+
+    private OptionalDouble buildOut() {
+        int last = in.study().years() - 1;
+        FleetYear fleet = FleetYear.of(in.study(), in.plan().fleet()).get(last);
+        return fleet.electric() == 0 ? OptionalDouble.empty() : OptionalDouble.of(year(last).connectedKw() / fleet.electric()
+                * (fleet.electric() + fleet.engine()));
+    }
+
+    /** Ports of the last year by their type. */
+    DataTable equipment() {
+        Map<Port, Integer> ports = new LinkedHashMap<>();
+        in.plan().yards().get(in.study().years() - 1).input().ports().forEach((PortUnit u) -> ports.merge(u.port(), 1, Integer::sum));
+        return new TableBuilder<Map.Entry<Port, Integer>>("Equipment", "Table 2. Charging equipment at the end of the plan")
+                .text("Equipment", 2, e -> e.getKey().name()).text("Current", 0.9, e -> e.getKey().direct() ? "direct" : "alternating")
+                .number("Quantity", "", CellFormat.WHOLE, Map.Entry::getValue)
+                .number("Power of each", "kW", TENTHS, e -> e.getKey().powerKw())
+                .value("Phases", 0.6, e -> known(supply(e).phases(), CellFormat.WHOLE))
+                .value("Volts", 0.6, e -> known(supply(e).volts(), CellFormat.WHOLE))
+                .value("Power factor", 0.6, e -> known(supply(e).powerFactor(), CellFormat.CENTS))
+                .value("Most of each (A)", 0.8, e -> known(supply(e).amps(e.getKey().powerKw()).orElse(0), TENTHS))
+                .sum("Connected", "kW", TENTHS, e -> e.getValue() * e.getKey().powerKw())
+                .note("Amperes: power over volts and power factor, of three phases over the square root of three too.")
+                .note(DataTable.TO_FILL).of(List.copyOf(ports.entrySet()));
+    }
+
+    private ServiceFacts.Supply supply(Map.Entry<Port, Integer> port) {
+        return site.supplies().getOrDefault(port.getKey().name(), new ServiceFacts.Supply(0, 0, 0));
+    }
+
+    private static Object known(double figure, CellFormat format) {
+        return figure > 0 ? format.rounded(figure) : "†";
+    }
+
+    /** What goes into service when. */
+    DataTable phases() {
+        List<Integer> years = IntStream.range(0, in.study().years()).filter(y -> !words(y).isEmpty()).boxed().toList();
+        return new TableBuilder<Integer>("Phases", "Table 3. Phases").text("In service from", 1.1, y -> start(y).toString())
+                .text("What", 4, this::words)
+                .number("Ports then", "", CellFormat.WHOLE, y -> year(y).ports())
+                .number("Connected then", "kW", TENTHS, y -> year(y).connectedKw())
+                .number("Highest coincident, as planned", "kW", TENTHS, y -> year(y).demandKw())
+                .note("Dates are starts of the fiscal years in which the plan has ports and works in service.").of(years);
+    }
+
+    private String words(int year) {
+        List<String> words = new ArrayList<>();
+        bought().filter(p -> p.year() == year).forEach(p -> words.add(p.count() + " × " + in.study().depot().ports().get(p.port())
+                .name()));
+        in.plan().plan().works().stream().filter(w -> w.year() == year).forEach(w -> in.study().depot().works().get(w.work()).upgrade()
+                .ifPresent(u -> words.add(String.format("service of %.0f kVA and %.0f A", u.transformerKva(), u.breakerA()))));
+        return String.join("; ", words);
+    }
+}

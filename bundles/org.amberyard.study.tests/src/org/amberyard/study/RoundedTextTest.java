@@ -1,0 +1,35 @@
+package org.amberyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import java.util.Locale;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.fleet.FleetPackage.Literals;
+import org.amberyard.model.io.StudyDefaults;
+import org.amberyard.model.study.Study;
+import org.junit.jupiter.api.Test;
+
+class RoundedTextTest {
+    private final Study study = StudyDefaults.create();
+    private final RoundedText figures = new RoundedText(study);
+
+    /** A converted figure has a handful of digits, a large one all of its whole part, and what is no number is as it is. */
+    @Test
+    void figuresAreShownAtALengthForReading() {
+        assertEquals("18.6 mi", figures.shown(Literals.BUS__OTHER_KM_PER_YEAR, 29.93379839999997).replace("/yr", ""));
+        assertEquals("123,457 mi", figures.shown(Literals.BUS__ODOMETER_KM, 123_456.7891234 * 1.609344));
+        assertEquals("0.00028889 mpg", figures.shown(Literals.BUS__MEASURED_KM_PER_L, 0.000288888889 * 1.609344 / 3.785411784));
+        assertEquals("0 mi", figures.shown(Literals.BUS__ODOMETER_KM, 0.0));
+        assertEquals("2027", figures.shown(Literals.BUS__PLANNED_RETIREMENT_YEAR, 2027));
+        assertEquals("", figures.shown(Literals.BUS__ROUTE, null));
+    }
+
+    /** What is written for files is read as the same value, with no more digits than that takes. */
+    @Test
+    void filesHaveAsManyDigitsAsAreNeeded() throws FieldFormatException {
+        FieldFormat miles = FieldFormat.of(Literals.BUS__ODOMETER_KM, UnitSystem.US, "USD", Locale.ROOT);
+        assertEquals("18.6", miles.exactText(miles.parse("18.6")));
+        double odd = 1234.567890123456;
+        assertEquals(odd, (Double) miles.parse(miles.exactText(odd)), Math.ulp(odd));
+        assertEquals("", miles.exactText(null));
+    }
+}

@@ -1,0 +1,79 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The window answers while people type, paste, undo and go back in the history. What counts is time at work of the event thread
+ * and time that it waits for others; a warm-up lets classes load first. The limit leaves room for a slow machine that compiles
+ * while it runs; the evaluation of the example would take it ten times over.
+ */
+@ExtendWith(WorkbenchExtension.class)
+class EventThreadTest {
+
+    private static final long LONGEST_MS = 150;
+    private static final int ROUNDS = 4;
+    private static final int BLOCK = 20;
+    /** Longer than edits are waited for before they are evaluated. */
+    private static final int PAUSE_MS = 150;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void noEditKeepsTheWindowAway(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Bus bus = study.study().getBuses().get(0);
+            Grid grid = study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            for (Work work : works(study, keys, grid, bus)) {
+                long longest = Long.MAX_VALUE;
+                for (int round = 0; round < ROUNDS && longest > LONGEST_MS; round++) {
+                    longest = watched(study, work.action());
+                }
+                assertTrue(longest <= LONGEST_MS, work.name() + " kept the window away for " + longest + " ms");
+            }
+        }
+    }
+
+    private record Work(String name, Runnable action) {
+    }
+
+    private static List<Work> works(OpenStudy study, Keyboard keys, Grid grid, Bus bus) {
+        return List.of(new Work("typing", () -> {
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            keys.type(bus.getModelYear() == 2011 ? "2012" : "2011");
+            keys.press(SWT.CR);
+        }), new Work("pasting", () -> {
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            Tools.copy(study.display(), (bus.getModelYear() == 2009 ? "2010\n" : "2009\n").repeat(BLOCK));
+            keys.pressWith(SWT.CTRL, 'v');
+        }), new Work("undo", () -> study.display().syncExec(study.session()::undo)), new Work("the history", () -> {
+            study.display().syncExec(() -> study.session().history().goTo(0));
+            study.display().syncExec(() -> study.session().history().goTo(study.session().history().steps().size()));
+        }), new Work("sorting", () -> study.display().syncExec(() -> {
+            grid.model().sort(1, true);
+            FeatureTable.of(grid).orElseThrow().update();
+        })));
+    }
+
+    private static long watched(OpenStudy study, Runnable work) {
+        EventThreadWatch watch = new EventThreadWatch(study.display());
+        work.run();
+        OpenStudy.pause(PAUSE_MS);
+        study.awaitResult();
+        return watch.stop();
+    }
+}

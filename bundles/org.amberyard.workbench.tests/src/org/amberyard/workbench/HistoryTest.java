@@ -1,0 +1,122 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.session.Change;
+import org.amberyard.workbench.session.HistoryStep;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Goes back and forth in the edits of a session. */
+@ExtendWith(WorkbenchExtension.class)
+class HistoryTest {
+
+    private static final int BLOCK = 20;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void anEditIsToldInWordsAndGoneBackToAndForward(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Bus bus = study.study().getBuses().get(1);
+            int opened = bus.getModelYear();
+            Grid history = history(display);
+            for (String year : List.of("2011", "2012", "2013")) {
+                study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+                keys.type(year);
+                keys.press(SWT.CR);
+            }
+
+            assertEquals("bus " + bus.getName() + "|Chassis model year|2011|2012", line(display, history, 1));
+            assertEquals(4, display.syncCall(() -> history.model().rows()));
+
+            open(display, history, 3, keys);
+            assertEquals(opened, bus.getModelYear());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()), "as it was opened");
+            assertEquals(4, display.syncCall(() -> history.model().rows()), "what was taken back is still told");
+
+            open(display, history, 1, keys);
+            assertEquals(2012, bus.getModelYear());
+            open(display, history, 0, keys);
+            assertEquals(2013, bus.getModelYear());
+            study.awaitResult();
+        }
+    }
+
+    @Test
+    void aNewEditReplacesThoseThatWereTakenBack(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Bus bus = study.study().getBuses().get(1);
+            for (String year : List.of("2011", "2012")) {
+                study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+                keys.type(year);
+                keys.press(SWT.CR);
+            }
+            display.syncExec(() -> study.session().history().goTo(1));
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            keys.type("2015");
+            keys.press(SWT.CR);
+
+            List<HistoryStep> steps = display.syncCall(() -> study.session().history().steps());
+            assertEquals(2, steps.size());
+            assertEquals("2015", steps.get(1).changes().get(0).after());
+        }
+    }
+
+    @Test
+    void aBlockIsOneLineWithAllItsChanges(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__MODEL_YEAR);
+            Tools.copy(display, "1999\n".repeat(BLOCK));
+            new Keyboard(display).pressWith(SWT.CTRL, 'v');
+
+            HistoryStep step = display.syncCall(() -> study.session().history().steps()).get(0);
+            assertEquals(BLOCK, step.count());
+            assertTrue(step.changes().stream().map(Change::after).allMatch("1999"::equals));
+
+            int years = study.study().getBuses().get(0).getModelYear();
+            display.syncExec(study.session()::undo);
+            assertEquals(1999, years);
+            assertEquals(0, display.syncCall(() -> study.session().history().done()));
+        }
+    }
+
+    private static Grid history(Display display) {
+        return display.syncCall(() -> {
+            try {
+                OpenStudy.page().showView("org.amberyard.workbench.history");
+            } catch (PartInitException e) {
+                throw new AssertionError(e);
+            }
+            return (Grid) display.getFocusControl();
+        });
+    }
+
+    private static String line(Display display, Grid history, int row) {
+        return display.syncCall(() -> String.join("|", history.model().text(row, 2), history.model().text(row, 3),
+                history.model().text(row, 4), history.model().text(row, 5)));
+    }
+
+    private static void open(Display display, Grid history, int row, Keyboard keys) {
+        display.syncExec(() -> {
+            history.forceFocus();
+            history.goTo(row, 1);
+        });
+        keys.press(SWT.CR);
+    }
+}

@@ -1,0 +1,126 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.plans.PortPurchase;
+import org.amberyard.model.plans.Replacement;
+import org.amberyard.workbench.plan.FillPlan;
+import org.amberyard.workbench.plan.LevelPlan;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Fills the example's electric plan by a rule and keeps it within a cap, in the dialogs. */
+@ExtendWith(WorkbenchExtension.class)
+class PlanDialogsTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aRuleFillsThePlanInOneStep(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            PlanGridTest.show(study);
+            List<String> before = PlanGridTest.plan(study).getReplacements().stream().map(Replacement::toString).toList();
+            int ports = PlanGridTest.plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum();
+            display.asyncExec(() -> FillPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session()));
+            study.await(() -> dialog(display).isPresent());
+            display.syncExec(() -> {
+                Shell shell = dialog(display).orElseThrow();
+                assertTrue(words(shell).contains("Programme Clean Fleet Fund pays for "), words(shell));
+                choose(shell, "none");
+                assertTrue(words(shell).contains("No programme pays, as none is chosen; of the steps that go, "), words(shell));
+                choose(shell, "all by the last year, evenly");
+                choose(shell, "AC 19.2 kW");
+                choose(shell, "2030");
+                assertTrue(PlanGridTest.all(shell, Text.class).findFirst().orElseThrow().getText()
+                        .startsWith("14 buses are replaced: 4 in 2027, 3 in 2028, 4 in 2029, 3 in 2030."), words(shell));
+                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> dialog(display).isEmpty());
+
+            assertEquals(14, PlanGridTest.plan(study).getReplacements().stream().filter(r -> r.getYear() <= 2030 && r.getNewType() != null
+                    && r.getNewType().getName().startsWith("Electric")).count());
+            assertEquals(14, PlanGridTest.plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
+            assertEquals("Filling of plan Electric in stages",
+                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(before.size(), PlanGridTest.plan(study).getReplacements().size());
+            assertEquals(ports, PlanGridTest.plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    @Test
+    void stepsMoveSoThatAPlanKeepsWithinItsCap(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            PlanGridTest.show(study);
+            StudyResult earlier = study.awaitResult();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), PlanGridTest.plan(study),
+                    PlansPackage.Literals.PLAN__YEARLY_CAP, 1_100_000.0)));
+            study.awaitResultAfter(earlier);
+            List<Integer> before = PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList();
+            display.asyncExec(() -> LevelPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(), PlanGridTest.plan(study)));
+            study.await(() -> levelDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
+            display.syncExec(() -> {
+                Shell shell = levelDialog(display).orElseThrow();
+                assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."), words(shell));
+                button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> levelDialog(display).isEmpty());
+
+            assertNotEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+            assertEquals("Steps of plan Electric in stages within its cap",
+                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
+        }
+    }
+
+    private static Optional<Shell> levelDialog(Display display) {
+        return display.syncCall(() -> Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Keep plan “")).findFirst());
+    }
+
+    private static Optional<Shell> dialog(Display display) {
+        return Arrays.stream(display.getShells()).filter(s -> s.getText().startsWith("Fill plan “")).findFirst();
+    }
+
+    private static String words(Shell shell) {
+        return PlanGridTest.all(shell, Text.class).map(Text::getText).toList().toString();
+    }
+
+    /** Chooses a text in the last combo that offers it. */
+    private static void choose(Shell shell, String text) {
+        List<Combo> offering = PlanGridTest.all(shell, Combo.class).filter(c -> c.indexOf(text) >= 0).toList();
+        Combo combo = offering.get(offering.size() - 1);
+        combo.select(combo.indexOf(text));
+        combo.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private static Button button(Shell shell, int id) {
+        return PlanGridTest.all(shell, Button.class).filter(b -> Integer.valueOf(id).equals(b.getData())).findFirst().orElseThrow();
+    }
+}

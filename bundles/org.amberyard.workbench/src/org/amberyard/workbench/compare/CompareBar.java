@@ -1,0 +1,111 @@
+package org.amberyard.workbench.compare;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.workbench.look.Palette;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** What is compared and how much of it is shown. */
+final class CompareBar {
+
+    /** What can be compared. */
+    enum What {
+        FIGURES(Messages.Compare_figures), PLANS(Messages.Compare_plans), STUDIES(Messages.Compare_studies);
+
+        private final String label;
+
+        What(String label) {
+            this.label = label;
+        }
+    }
+
+    private static final int COLUMNS = 5;
+    private static final int SEARCH_WIDTH = 150;
+
+    private final Combo what;
+    private final Button different;
+    private final Text search;
+    private final Label state;
+
+    /**
+     * A bar.
+     *
+     * @param changed is run when something else is to be shown
+     * @param other takes the file of another study
+     */
+    CompareBar(Composite parent, Runnable changed, Consumer<Path> other) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(8, 0).applyTo(area);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
+        what = new Combo(area, SWT.READ_ONLY);
+        what.setItems(Stream.of(What.values()).map(w -> w.label).toArray(String[]::new));
+        what.select(0);
+        what.setToolTipText(Messages.Compare_what_tip);
+        what.addListener(SWT.Selection, e -> changed.run());
+        different = new Button(area, SWT.CHECK);
+        different.setText(Messages.Compare_different);
+        different.setToolTipText(Messages.Compare_different_tip);
+        different.addListener(SWT.Selection, e -> changed.run());
+        search = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        search.setMessage(Messages.Compare_rows);
+        search.setToolTipText(Messages.Compare_rows_tip);
+        search.addListener(SWT.Modify, e -> changed.run());
+        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        Button open = new Button(area, SWT.PUSH);
+        open.setText(Messages.Compare_another);
+        open.setToolTipText(Messages.Compare_another_tip);
+        open.addListener(SWT.Selection, e -> ask(area, other));
+        state = new Label(area, SWT.NONE);
+        state.setForeground(Palette.MUTED.color());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+    }
+
+    private static void ask(Composite area, Consumer<Path> other) {
+        FileDialog dialog = new FileDialog(area.getShell(), SWT.OPEN);
+        dialog.setText(Messages.Compare_another_title);
+        dialog.setFilterExtensions(new String[] {"*." + StudyFile.EXTENSION});
+        String name = dialog.open();
+        if (name != null) {
+            other.accept(Path.of(name));
+        }
+    }
+
+    What what() {
+        return What.values()[Math.max(0, what.getSelectionIndex())];
+    }
+
+    boolean isOnlyDifferent() {
+        return different.getSelection();
+    }
+
+    String search() {
+        return search.getText();
+    }
+
+    /** Names the other study. */
+    void other(String name) {
+        int place = What.STUDIES.ordinal();
+        String label = name.isEmpty() ? What.STUDIES.label : NLS.bind(Messages.Compare_studies_of, name);
+        if (!label.equals(what.getItem(place))) {
+            int chosen = what.getSelectionIndex();
+            what.setItem(place, label);
+            what.select(chosen);
+        }
+    }
+
+    void say(String words) {
+        state.setText(words.replace("&", "&&"));
+        state.setToolTipText(words);
+    }
+}

@@ -1,0 +1,29 @@
+package org.amberyard.workbench.compare;
+
+import java.util.List;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.PlansBeside;
+
+/**
+ * A study with its figures, as it is compared.
+ *
+ * @param name name of its file
+ * @param study the study
+ * @param plans names of its plans
+ * @param figures figures of the plans
+ */
+record Evaluated(String name, Study study, List<String> plans, List<PlansBeside.Row> figures) {
+
+    Evaluated {
+        plans = List.copyOf(plans);
+        figures = List.copyOf(figures);
+    }
+
+    /** Makes the figures of a result, which takes a moment. */
+    static Evaluated of(String name, Study study, StudyResult result, UnitSystem units) {
+        return new Evaluated(name, study, result.plans().stream().map(PlanResult::name).toList(), PlansBeside.of(result, units));
+    }
+}

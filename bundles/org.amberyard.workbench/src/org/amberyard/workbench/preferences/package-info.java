@@ -1,0 +1,2 @@
+/** The user's own settings, beside those of studies. */
+package org.amberyard.workbench.preferences;

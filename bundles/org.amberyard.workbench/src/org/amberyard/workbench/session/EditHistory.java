@@ -1,0 +1,90 @@
+package org.amberyard.workbench.session;
+
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import org.amberyard.model.study.Study;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+
+/** All edits of a session in words, those that have been taken back included; goes back to any of them and forward again. */
+public final class EditHistory {
+
+    /** The stack of commands, which tells of what it has done only when the history knows it. */
+    private static final class Stack extends BasicCommandStack {
+        private boolean quiet;
+
+        int done() {
+            return top + 1;
+        }
+
+        @Override
+        protected void notifyListeners() {
+            if (!quiet) {
+                super.notifyListeners();
+            }
+        }
+
+        void quietly(Runnable work) {
+            quiet = true;
+            try {
+                work.run();
+            } finally {
+                quiet = false;
+            }
+        }
+
+        void move(int done) {
+            while (done() > done && canUndo()) {
+                undo();
+            }
+            while (done() < done && canRedo()) {
+                redo();
+            }
+        }
+    }
+
+    private final Stack stack = new Stack();
+    private final List<HistoryStep> steps = new ArrayList<>();
+    private final ChangeLog log;
+
+    EditHistory(Study study) {
+        log = new ChangeLog(study);
+    }
+
+    BasicCommandStack stack() {
+        return stack;
+    }
+
+    /** Carries out an edit. Edits that had been taken back are gone by it. */
+    void execute(Command command) {
+        int before = stack.done();
+        log.begin();
+        stack.quietly(() -> stack.execute(command));
+        List<Change> changes = log.end();
+        if (stack.done() > before) {
+            steps.subList(before, steps.size()).clear();
+            steps.add(new HistoryStep(LocalTime.now().truncatedTo(ChronoUnit.SECONDS), command.getLabel(), changes, log.count()));
+        }
+        stack.notifyListeners();
+    }
+
+    /** The edits, oldest first. */
+    public List<HistoryStep> steps() {
+        return List.copyOf(steps);
+    }
+
+    /** How many of the edits the study holds now; those behind them have been taken back. */
+    public int done() {
+        return stack.done();
+    }
+
+    /** Brings the study to where it was after a number of edits. */
+    public void goTo(int done) {
+        if (done != stack.done()) {
+            stack.quietly(() -> stack.move(done));
+            stack.notifyListeners();
+        }
+    }
+}
