@@ -70,10 +70,14 @@ final class SpokenChart {
     }
 
     private static LegendItem said(LegendItem item) {
-        return new LegendItem(Words.say(item.getLabel()), item.getDescription(), item.getToolTipText(), item.getURLText(),
+        LegendItem said = new LegendItem(Words.say(item.getLabel()), item.getDescription(), item.getToolTipText(), item.getURLText(),
                 item.isShapeVisible(), item.getShape(), item.isShapeFilled(), item.getFillPaint(), item.isShapeOutlineVisible(),
                 item.getOutlinePaint(), item.getOutlineStroke(), item.isLineVisible(), item.getLine(), item.getLineStroke(),
                 item.getLinePaint());
+        // By its key a click on it is told, by its paint that it is hidden.
+        said.setSeriesKey(item.getSeriesKey());
+        said.setLabelPaint(item.getLabelPaint());
+        return said;
     }
 
     private static void say(CategoryPlot plot) {

@@ -5,10 +5,6 @@ import org.amberyard.workbench.language.Language;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.menus.UIElement;
@@ -16,7 +12,6 @@ import org.eclipse.ui.menus.UIElement;
 /** Chooses the language of the window and offers to start it again; whoever has unsaved changes is asked before. */
 public final class LanguageHandler extends AbstractHandler implements IElementUpdater {
 
-    private static final String COMMAND = "org.amberyard.workbench.language";
     private static final String CHOICE = "org.amberyard.workbench.language.choice";
 
     @Override
@@ -25,21 +20,8 @@ public final class LanguageHandler extends AbstractHandler implements IElementUp
             return null;
         }
         Language.choose(Language.valueOf(event.getParameter(CHOICE)));
-        PlatformUI.getWorkbench().getService(ICommandService.class).refreshElements(COMMAND, null);
-        if (!Language.chosen().isShown() && restartWanted(HandlerUtil.getActiveShellChecked(event))) {
-            PlatformUI.getWorkbench().restart();
-        }
+        LanguageChoice.chosen(HandlerUtil.getActiveShellChecked(event));
         return null;
-    }
-
-    private static boolean restartWanted(Shell shell) {
-        if (!Language.canRestart()) {
-            MessageDialog.openInformation(shell, Messages.Language_title, Messages.Language_next);
-            return false;
-        }
-        return MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Language_title,
-                Messages.Language_next + " " + Messages.Language_ask, 0,
-                Messages.Language_now, Messages.Language_later) == 0;
     }
 
     @Override

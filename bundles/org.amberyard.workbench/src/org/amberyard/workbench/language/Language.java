@@ -2,11 +2,7 @@ package org.amberyard.workbench.language;
 
 import java.util.Arrays;
 import java.util.Locale;
-import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.Platform;
-import org.eclipse.core.runtime.preferences.IEclipsePreferences;
-import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.osgi.service.prefs.BackingStoreException;
+import org.amberyard.workbench.preferences.Preferences;
 
 /**
  * The language of the window. It is kept among the preferences, from where the start script hands it to the platform, which has read
@@ -14,16 +10,11 @@ import org.osgi.service.prefs.BackingStoreException;
  */
 public enum Language {
     /** As the system speaks. */
-    SYSTEM(""),
+    SYSTEM("system"),
     /** English, whatever the system. */
     ENGLISH("en"),
     /** Spanish, whatever the system. */
     SPANISH("es");
-
-    /** Preference node of the window. */
-    public static final String NODE = "org.amberyard.workbench";
-    /** Key of the language among its preferences. */
-    public static final String KEY = "language";
 
     private final String code;
 
@@ -31,27 +22,20 @@ public enum Language {
         this.code = code;
     }
 
-    /** Code in the preferences, of ISO 639; empty for the system's. */
+    /** Code in the preferences, of ISO 639 but for the system's. */
     public String code() {
         return code;
     }
 
     /** The language of the next run. */
     public static Language chosen() {
-        String kept = Platform.getPreferencesService().getString(NODE, KEY, "", null);
-        return Arrays.stream(values()).filter(l -> l.code.equals(kept)).findFirst().orElse(SYSTEM);
+        String kept = Preferences.LANGUAGE.get();
+        return Arrays.stream(values()).filter(l -> l.code.equals(kept)).findFirst().orElseThrow();
     }
 
     /** Chooses the language of the next run. */
     public static void choose(Language language) {
-        IEclipsePreferences node = InstanceScope.INSTANCE.getNode(NODE);
-        node.put(KEY, language.code);
-        try {
-            node.flush();
-        } catch (BackingStoreException e) {
-            // A language that is forgotten harms nobody.
-            ILog.of(Language.class).warn(e.getMessage(), e);
-        }
+        Preferences.LANGUAGE.set(language.code);
     }
 
     /** True when the window speaks it now. */
