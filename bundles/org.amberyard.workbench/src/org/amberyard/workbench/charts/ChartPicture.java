@@ -105,7 +105,7 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
     /** What is on show, in words. */
     String words() {
         synchronized (chart.chart()) {
-            return chart.textAlternative() + lens.words(look);
+            return chart.textAlternative() + Words.say(lens.words(look));
         }
     }
 

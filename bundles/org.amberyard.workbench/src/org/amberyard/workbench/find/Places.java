@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
@@ -86,7 +85,7 @@ final class Places {
     private List<Line> notes(List<EObject> elements) {
         return elements.stream().filter(Sourced.class::isInstance).map(Sourced.class::cast)
                 .filter(e -> e.getNote() != null && !e.getNote().isBlank())
-                .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), ElementNames.withKind(e)),
+                .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), Words.withKind(e)),
                         () -> StudyEditors.open(page, e, null))).toList();
     }
 

@@ -122,7 +122,7 @@ public final class HeadlineView extends ViewPart {
         if (!current || earlierResult == null || row >= shownResult.plans().size()) {
             return words;
         }
-        return ChangeSentence.of(earlierResult, shownResult, row).orElse(words);
+        return ChangeSentence.of(earlierResult, shownResult, row).map(Words::say).orElse(words);
     }
 
     private void clear() {
