@@ -124,9 +124,10 @@ public final class Catalogue {
         return of.stream().flatMap(p -> p.of(text, this::found, figures::of).stream()).findFirst();
     }
 
-    /** A paragraph is said sentence by sentence. */
+    /** A paragraph is said sentence by sentence; one of which no sentence is known is not. */
     private Optional<String> sentences(String text) {
         List<String> parts = Stream.of(text.split("(?<=[.!?])\\s+")).toList();
-        return parts.size() < 2 ? Optional.empty() : Optional.of(parts.stream().map(this::say).collect(Collectors.joining(" ")));
+        boolean known = parts.size() > 1 && parts.stream().anyMatch(p -> found(p).isPresent());
+        return known ? Optional.of(parts.stream().map(this::say).collect(Collectors.joining(" "))) : Optional.empty();
     }
 }
