@@ -43,6 +43,8 @@ class CatalogueTest {
             Run AM of route R01: distance is 0 mi; it must be at least 0.1 mi. | \
             Recorrido AM de ruta R01: distancia es 0 mi; debe ser al menos 0.1 mi.
             Annual saving (USD) | Ahorro anual (USD)
+            By the last edit “A” costs USD 1,234 less: −1,000 energy, −234 other. | \
+            Tras la última edición «A» cuesta USD 1,234 menos: −1,000 energía, −234 otros.
             """)
     void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
         assertEquals(spanish, SPANISH.say(english));
