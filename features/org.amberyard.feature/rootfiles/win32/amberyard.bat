@@ -22,7 +22,11 @@ if /i "%~1"=="help" goto headless
 if /i "%~1"=="--help" goto headless
 if /i "%~1"=="-h" goto headless
 
-start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -nosplash -data "%LOCALAPPDATA%\Amberyard\workspace" %*
+rem The platform reads its texts before the program runs, so the language chosen in the window is told to it here.
+set "WORKSPACE=%LOCALAPPDATA%\Amberyard\workspace"
+set "SPOKEN="
+for /f "tokens=2 delims==" %%L in ('findstr /b /r "language=[a-z][a-z]" "%WORKSPACE%\.metadata\.plugins\org.eclipse.core.runtime\.settings\org.amberyard.workbench.prefs" 2^>nul') do if not "%%L"=="system" set "SPOKEN=-nl %%L"
+start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" %SPOKEN% -nosplash -data "%WORKSPACE%" %*
 exit /b 0
 
 :headless

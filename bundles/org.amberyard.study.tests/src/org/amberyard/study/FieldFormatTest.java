@@ -12,9 +12,12 @@ import org.amberyard.model.common.BodyType;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.DataDictionary;
+import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.routes.Layover;
 import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.vehicles.VehiclesPackage;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -127,5 +130,42 @@ class FieldFormatTest {
         assertEquals(true, us(RoutesPackage.Literals.ROUTE__LIFT_REQUIRED).parse("Yes"));
         assertEquals("a note", us(CommonPackage.Literals.SOURCED__NOTE).parse("a note"));
         assertEquals("", us(CommonPackage.Literals.SOURCED__NOTE).text(null));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en-US,'1,234.5',1234.5", "en-US,1.5,1.5", "es-US,'1,234.5',1234.5", "es-MX,1.5,1.5", "es-ES,'1.234,5',1234.5", "es-ES,'1,5',1.5",
+        "de-DE,'1.234,5',1234.5", "de-DE,'1,5',1.5", "fr-FR,'1 234,5',1234.5", "fr-FR,'1,5',1.5", "tr-TR,'1.234,5',1234.5",
+        "ar-EG,'-3',-3", "hi-IN,'1,234.5',1234.5", "fa-IR,12,12"})
+    void numbersAreReadAsTheLocaleWritesThem(String locale, String typed, double number) throws FieldFormatException {
+        FieldFormat format = metric(locale);
+        assertEquals(number, (double) format.parse(typed), 0);
+        assertEquals(number, (double) format.parse(format.text(number)), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en-US,'1.234,5'", "en-US,'1,5'", "es-US,'1,5'", "es-MX,'1.234,5'", "es-ES,'1,234.5'", "es-ES,1.5", "de-DE,1.5", "de-DE,'1,234.5'",
+        "fr-FR,1.5", "fr-FR,'1.234,5'"})
+    void whatAnotherLocaleWritesIsRefusedAndSaysHowItIsWritten(String locale, String typed) {
+        String refusal = assertThrows(FieldFormatException.class, () -> metric(locale).parse(typed)).getMessage();
+        assertTrue(refusal.contains(typed) && refusal.contains(new NumberText(Locale.forLanguageTag(locale)).text(1234.5, true)), refusal);
+    }
+
+    private static FieldFormat metric(String locale) {
+        return FieldFormat.of(DISTANCE, UnitSystem.METRIC, "USD", Locale.forLanguageTag(locale));
+    }
+
+    @Test
+    void fieldsAreShownAndReadInTheWordsOfALanguage() throws FieldFormatException {
+        Study study = StudyFactory.eINSTANCE.createStudy();
+        ModelWords spanish = ModelWords.of(Locale.forLanguageTag("es"));
+        FieldFormat layover = FieldFormat.of(RoutesPackage.Literals.RUN__LAYOVER, study, spanish);
+        assertEquals("domicilio", layover.text(Layover.HOME));
+        assertEquals(Layover.HOME, layover.parse("Domicilio"));
+        assertEquals(Layover.HOME, layover.parse("home"));
+        FieldFormat lift = FieldFormat.of(RoutesPackage.Literals.ROUTE__LIFT_REQUIRED, study, spanish);
+        assertEquals("Elevador", lift.header());
+        assertEquals(true, lift.parse(lift.text(true)));
+        assertEquals(false, lift.parse(lift.text(false)));
+        assertEquals("home", FieldFormat.of(RoutesPackage.Literals.RUN__LAYOVER, study).text(Layover.HOME));
     }
 }

@@ -12,6 +12,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClassifier;
@@ -31,6 +32,7 @@ public final class FieldFormat {
     private static final List<String> NO = List.of("false", "no", "n", "", "0");
 
     private final EStructuralFeature feature;
+    private final ModelWords words;
     private final FieldInfo info;
     private final Unit unit;
     private final UnitSystem system;
@@ -38,9 +40,10 @@ public final class FieldFormat {
     private final NumberText numbers;
     private final Locale locale;
 
-    private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
+    private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale, ModelWords words) {
         this.feature = feature;
-        this.info = FieldInfo.of(feature);
+        this.words = words;
+        this.info = words.field(feature);
         this.unit = Unit.ofToken(info.unitToken()).orElseThrow(() -> new IllegalArgumentException(
                 "Field " + feature.getName() + " has the unknown unit " + info.unitToken()));
         this.system = system;
@@ -49,14 +52,20 @@ public final class FieldFormat {
         this.locale = locale;
     }
 
-    /** Format of a field in a study's units and the locale of the program. */
+    /** Format of a field in a study's units, in English and with a point for the decimals wherever the program runs. */
     public static FieldFormat of(EStructuralFeature feature, Study study) {
-        return of(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT));
+        return of(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT);
     }
 
     /** Format of a field in given units and a given locale. */
     public static FieldFormat of(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
-        return new FieldFormat(feature, system, currency, locale);
+        return new FieldFormat(feature, system, currency, locale, ModelWords.ENGLISH);
+    }
+
+    /** Format of a field in a study's units, the locale of the program and the words of a language. */
+    public static FieldFormat of(EStructuralFeature feature, Study study, ModelWords words) {
+        return new FieldFormat(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT),
+                words);
     }
 
     /** Label with unit, as a column header: {@code Distance (mi)}. */
@@ -86,10 +95,10 @@ public final class FieldFormat {
             return numbers.text(unit.show(number.doubleValue(), system), unit != Unit.CALENDAR);
         }
         if (value instanceof Enumerator literal) {
-            return literal.getLiteral();
+            return words.choice((EEnum) feature.getEType(), literal);
         }
         if (value instanceof Boolean flag) {
-            return flag ? "yes" : "no";
+            return words.flag(flag);
         }
         return value instanceof EObject element ? ElementNames.of(element) : value.toString();
     }
@@ -157,23 +166,24 @@ public final class FieldFormat {
 
     private Enumerator parseChoice(EEnum choices, String text) throws FieldFormatException {
         for (EEnumLiteral literal : choices.getELiterals()) {
-            if (literal.getLiteral().equalsIgnoreCase(text) || literal.getName().equalsIgnoreCase(text)) {
+            if (literal.getLiteral().equalsIgnoreCase(text) || literal.getName().equalsIgnoreCase(text)
+                    || words.choice(literal).equalsIgnoreCase(text)) {
                 return literal.getInstance();
             }
         }
         throw failure(text, "one of "
-                + choices.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.joining(", ")));
+                + choices.getELiterals().stream().map(words::choice).collect(Collectors.joining(", ")));
     }
 
     private Boolean parseFlag(String text) throws FieldFormatException {
         String lower = text.toLowerCase(Locale.ROOT);
-        if (YES.contains(lower)) {
+        if (YES.contains(lower) || words.flag(true).equals(lower)) {
             return true;
         }
         if (NO.contains(lower)) {
             return false;
         }
-        throw failure(text, "yes or no");
+        throw failure(text, words.flag(true) + " or " + words.flag(false));
     }
 
     private Integer parseClock(String text) throws FieldFormatException {

@@ -19,6 +19,9 @@ public final class NumberText {
     /** Numbers of a locale. */
     public NumberText(Locale locale) {
         symbols = DecimalFormatSymbols.getInstance(locale);
+        // What is shown must be read back, and is read in these digits alone.
+        symbols.setZeroDigit('0');
+        symbols.setMinusSign('-');
         String group = Pattern.quote(String.valueOf(symbols.getGroupingSeparator()));
         String decimal = Pattern.quote(String.valueOf(symbols.getDecimalSeparator()));
         grouped = Pattern.compile("[+-]?(\\d+|\\d{1,3}(" + group + "\\d{3})+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");

@@ -67,6 +67,8 @@ class PreferencesTest {
             View.all(dialog, Text.class).get(0).setText("CAD");
             press(dialog, IDialogConstants.OK_ID);
         });
+        OpenStudy.await(display, () -> titled(display, "Language").isPresent());
+        display.syncExec(() -> titled(display, "Language").orElseThrow().close());
         assertEquals("es", InstanceScope.INSTANCE.getNode("org.amberyard.workbench").get("language", null));
         assertEquals("1.234,5", String.format(Locale.getDefault(Locale.Category.FORMAT), "%,.1f", 1234.5));
         assertEquals(30_000, SessionTools.fresh().keptAfterMs());
@@ -131,7 +133,11 @@ class PreferencesTest {
     }
 
     private static Optional<Shell> dialog(Display display) {
-        return Arrays.stream(display.getShells()).filter(s -> s.getText().equals("Preferences")).findFirst();
+        return titled(display, "Preferences");
+    }
+
+    private static Optional<Shell> titled(Display display, String title) {
+        return Arrays.stream(display.getShells()).filter(s -> s.getText().equals(title)).findFirst();
     }
 
     private static void choose(Shell dialog, Preferences preference, String choice) {

@@ -3,6 +3,7 @@ package org.amberyard.workbench;
 import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.handlers.FirstStudy;
 import org.amberyard.workbench.layout.ShownPurpose;
+import org.amberyard.workbench.layout.ViewTitles;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.welcome.Welcome;
@@ -54,6 +55,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         // The layout that a killed process has left still has the tabs of its studies, which nothing stands behind any more.
         getWindowConfigurer().getWindow().getActivePage().closeAllEditors(false);
         keepOnScreen(shell);
+        ViewTitles.renew(getWindowConfigurer().getWindow());
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());

@@ -1,6 +1,7 @@
 package org.amberyard.workbench;
 
 import java.io.IOException;
+import org.amberyard.workbench.language.Language;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.preferences.NumberFormats;
 import org.eclipse.core.runtime.ILog;
@@ -18,6 +19,7 @@ public final class Application implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        Language.keepNumbersOfSystem();
         Display display = PlatformUI.createDisplay();
         try {
             if (!isAlone()) {

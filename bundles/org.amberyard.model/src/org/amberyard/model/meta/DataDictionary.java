@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EEnum;
-import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -41,37 +40,42 @@ public final class DataDictionary {
 
     /** All lines: each kind of element followed by the fields that it defines itself, inherited ones left out. */
     public static List<Row> rows() {
+        return rows(ModelWords.ENGLISH);
+    }
+
+    /** The same with labels, meanings and choices of a language. */
+    public static List<Row> rows(ModelWords words) {
         List<Row> rows = new ArrayList<>();
         for (EPackage subject : ModelPackages.all()) {
             for (EClassifier classifier : subject.getEClassifiers()) {
                 if (classifier instanceof EClass type) {
-                    rows.add(elementRow(type));
-                    type.getEStructuralFeatures().forEach(f -> rows.add(fieldRow(f)));
+                    rows.add(elementRow(type, words));
+                    type.getEStructuralFeatures().forEach(f -> rows.add(fieldRow(f, words)));
                 }
             }
         }
         return List.copyOf(rows);
     }
 
-    private static Row elementRow(EClass type) {
-        return new Row(type.getEPackage().getName(), type.getName(), "", FieldInfo.classLabel(type), "", "", "", "",
-                FieldInfo.documentation(type));
+    private static Row elementRow(EClass type, ModelWords words) {
+        return new Row(type.getEPackage().getName(), type.getName(), "", words.kind(type), "", "", "", "",
+                words.meaning(type));
     }
 
-    private static Row fieldRow(EStructuralFeature feature) {
-        FieldInfo info = FieldInfo.of(feature);
+    private static Row fieldRow(EStructuralFeature feature, ModelWords words) {
+        FieldInfo info = words.field(feature);
         EClass type = feature.getEContainingClass();
         String literal = feature.getDefaultValueLiteral();
         return new Row(type.getEPackage().getName(), type.getName(), feature.getName(), info.label(), info.unitToken(),
-                range(feature, info), literal == null ? "" : literal, info.defaultSource(), info.documentation());
+                range(feature, info, words), literal == null ? "" : literal, info.defaultSource(), info.documentation());
     }
 
-    private static String range(EStructuralFeature feature, FieldInfo info) {
+    private static String range(EStructuralFeature feature, FieldInfo info, ModelWords words) {
         if (feature instanceof EReference reference) {
-            return FieldInfo.classLabel(reference.getEReferenceType());
+            return words.kind(reference.getEReferenceType());
         }
         if (feature.getEType() instanceof EEnum choices) {
-            return choices.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.joining(", "));
+            return choices.getELiterals().stream().map(words::choice).collect(Collectors.joining(", "));
         }
         String lower = info.above().isPresent() ? "above " + plain(info.above()) : plain(info.min());
         String upper = plain(info.max());

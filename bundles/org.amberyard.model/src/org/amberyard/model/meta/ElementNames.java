@@ -25,7 +25,6 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.study.YearActuals;
 import org.amberyard.model.whatif.InputCorrelation;
 import org.amberyard.model.whatif.ScenarioChange;
-import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -107,10 +106,20 @@ public final class ElementNames {
      * {@code run AM of route R01}.
      */
     public static String withKind(EObject element) {
-        String kind = kind(element);
-        String name = of(element);
+        return withKind(element, ModelWords.ENGLISH, ElementNames::of);
+    }
+
+    /**
+     * The same in a language.
+     *
+     * @param words words of the language
+     * @param names says the name of an element in it; that of a kind where the element has no name
+     */
+    public static String withKind(EObject element, ModelWords words, Function<EObject, String> names) {
+        String kind = Phrase.inside(words.kind(element.eClass()));
+        String name = names.apply(element);
         String named = name.equals(kind) ? kind : kind + " " + name;
-        return ownerTells(element) ? named + " of " + withKind(element.eContainer()) : named;
+        return ownerTells(element) ? words.ofOwner(named, withKind(element.eContainer(), words, names)) : named;
     }
 
     private static boolean ownerTells(EObject element) {
@@ -122,7 +131,6 @@ public final class ElementNames {
     }
 
     private static String kind(EObject element) {
-        EClass type = element.eClass();
-        return Phrase.inside(FieldInfo.classLabel(type));
+        return Phrase.inside(FieldInfo.classLabel(element.eClass()));
     }
 }

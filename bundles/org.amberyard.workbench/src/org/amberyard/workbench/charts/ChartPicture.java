@@ -13,6 +13,7 @@ import org.amberyard.charts.ChartLens;
 import org.amberyard.charts.ChartLook;
 import org.amberyard.charts.ChartZoom;
 import org.amberyard.charts.Subject;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -104,7 +105,7 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
     /** What is on show, in words. */
     String words() {
         synchronized (chart.chart()) {
-            return chart.textAlternative() + lens.words(look);
+            return chart.textAlternative() + Words.say(lens.words(look));
         }
     }
 
@@ -125,7 +126,7 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
 
     /** What the chart says about a place, or null. */
     String tip(int x, int y) {
-        return entity(x, y).map(ChartEntity::getToolTipText).orElse(null);
+        return entity(x, y).map(ChartEntity::getToolTipText).map(Words::say).orElse(null);
     }
 
     /** The part of the study behind a place. */

@@ -89,7 +89,11 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     /** The chart on show as it leaves the window: on white, whatever the window is. */
     private Chart onPaper() {
         return shown.theme() == Theme.LIGHT.charts() ? canvas.chart().orElseThrow()
-                : kind.chart(shown.result(), shown.picks(), loads, shown.units(), Theme.LIGHT.charts(), Progress.NONE);
+                : chart(shown, Theme.LIGHT.charts(), Progress.NONE);
+    }
+
+    private Chart chart(Shown of, ChartTheme theme, Progress progress) {
+        return SpokenChart.of(kind.chart(of.result(), of.picks(), loads, of.units(), theme, progress));
     }
 
     private void chosen(Kind choice, Chosen what) {
@@ -141,7 +145,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.clear();
         } else if (last == null || last.result() != result || last.units() != units || last.theme() != theme || !samePicks(last, shown)) {
             Shown next = shown;
-            canvas.show(progress -> kind.chart(next.result(), next.picks(), loads, next.units(), next.theme(), progress));
+            canvas.show(progress -> chart(next, next.theme(), progress));
         }
         offer();
     }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
@@ -89,7 +90,7 @@ final class ChoiceBar {
         shown = picks;
         boolean resized = false;
         for (Map.Entry<Kind, Combo> entry : combos.entrySet()) {
-            resized |= show(entry.getValue(), picks.options(entry.getKey()));
+            resized |= show(entry.getKey(), entry.getValue(), picks.options(entry.getKey()));
             picks.picked(entry.getKey()).ifPresent(p -> select(entry.getKey(), picks.options(entry.getKey()), p));
         }
         inputs.setEnabled(!inputsLabel.isEmpty());
@@ -106,9 +107,17 @@ final class ChoiceBar {
         inputs.setEnabled(false);
     }
 
+    /** Names that the user has given stay as they are. */
+    private static String said(Kind kind, String name) {
+        return switch (kind) {
+            case MONTH, DAY, STRETCH, POLLUTANT -> Words.say(name);
+            case PLAN, COMPARED, ROUTE, TYPE, BUS, YEAR -> name;
+        };
+    }
+
     /** A list that is open must not be taken from under the pointer while it stays the same. */
-    private boolean show(Combo combo, Options options) {
-        String[] names = options.names().toArray(String[]::new);
+    private boolean show(Kind kind, Combo combo, Options options) {
+        String[] names = options.names().stream().map(name -> said(kind, name)).toArray(String[]::new);
         combo.setEnabled(names.length > 0);
         if (Arrays.equals(names, combo.getItems())) {
             return false;
@@ -141,7 +150,7 @@ final class ChoiceBar {
     /** A long name may be cut off in the row; the tip has it whole. */
     private void select(Kind kind, Options options, Chosen picked) {
         Combo combo = combos.get(kind);
-        combo.setToolTipText(NLS.bind(Messages.Choice_tip, ChoiceWords.label(kind), picked.name()));
+        combo.setToolTipText(NLS.bind(Messages.Choice_tip, ChoiceWords.label(kind), said(kind, picked.name())));
         int index = options.list().indexOf(picked);
         if (index != combo.getSelectionIndex()) {
             combo.select(index);

@@ -6,10 +6,10 @@ import java.util.stream.Stream;
 import org.amberyard.charts.Subject;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -44,7 +44,7 @@ final class Inputs {
 
     /** What a field of a part is called. */
     static String label(StudyInput shown, Subject subject, EStructuralFeature field) {
-        return NLS.bind(Messages.Inputs_field, FieldInfo.of(field).label(), name(shown, subject));
+        return NLS.bind(Messages.Inputs_field, Words.field(field).label(), name(shown, subject));
     }
 
     static String name(StudyInput shown, Subject subject) {
@@ -53,7 +53,7 @@ final class Inputs {
             case TYPE -> shown.types().get(subject.place()).name();
             case BUS -> shown.buses().get(subject.place()).name();
             case PLAN -> shown.plans().get(subject.place()).name();
-            case FACTORS -> Phrase.inside(FieldInfo.classLabel(StudyPackage.Literals.EMISSION_FACTORS));
+            case FACTORS -> Phrase.inside(Words.kind(StudyPackage.Literals.EMISSION_FACTORS));
         };
     }
 

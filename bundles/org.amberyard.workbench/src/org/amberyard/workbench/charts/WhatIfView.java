@@ -9,6 +9,7 @@ import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.WhatIfChart;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.look.ViewChrome;
@@ -56,7 +57,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 0).applyTo(area);
         run = new WhatIfBar(area);
         chooser = new Combo(area, SWT.READ_ONLY);
-        chooser.setItems(Arrays.stream(WhatIfChart.values()).map(WhatIfChart::label).toArray(String[]::new));
+        chooser.setItems(Arrays.stream(WhatIfChart.values()).map(WhatIfChart::label).map(Words::say).toArray(String[]::new));
         chooser.setVisibleItemCount(WhatIfChart.values().length);
         chooser.setToolTipText(Messages.WhatIf_chart_tip);
         chooser.select(kind.ordinal());
@@ -67,7 +68,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         run.addProgress(area, 3);
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(canvas);
-        new ChartMenu(canvas, () -> chart(Theme.LIGHT.charts()));
+        new ChartMenu(canvas, () -> chart(shown, Theme.LIGHT.charts()));
         ActiveSession.here().follow(canvas, this::update);
     }
 
@@ -82,8 +83,8 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         StudyEditors.show(getSite().getPage(), PageKind.WHAT_IF);
     }
 
-    private Chart chart(ChartTheme theme) {
-        return shown.kind().of(shown.results(), shown.plan(), theme);
+    private static Chart chart(Shown of, ChartTheme theme) {
+        return SpokenChart.of(of.kind().of(of.results(), of.plan(), theme));
     }
 
     private void update(Optional<StudySession> next) {
@@ -109,7 +110,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         if (shown == null || shown.results() != next.results() || shown.kind() != next.kind() || shown.plan() != next.plan()
                 || shown.theme() != next.theme()) {
             shown = next;
-            canvas.show(progress -> next.kind().of(next.results(), next.plan(), next.theme()));
+            canvas.show(progress -> chart(next, next.theme()));
         }
         canvas.say(work.isOutdated() ? WhatIfBar.outdated(work) : "");
     }

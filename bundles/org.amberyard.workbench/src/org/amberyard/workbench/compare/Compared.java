@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.PlansBeside;
 import org.amberyard.study.InputDifferences;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 
@@ -66,7 +67,8 @@ record Compared(String sectionLabel, String figureLabel, List<String> columns, L
             put(values, there.figures(), own, columns.size());
         }
         return new Compared(Messages.Compare_section, Messages.Compare_figure, columns, values.entrySet().stream().map(e ->
-                new Row(e.getKey().get(0), e.getKey().get(1), e.getKey().get(2), Arrays.asList(e.getValue()))).toList());
+                new Row(Words.say(e.getKey().get(0)), Words.say(e.getKey().get(1)), Words.say(e.getKey().get(2)),
+                        Arrays.asList(e.getValue()))).toList());
     }
 
     private static void put(Map<List<String>, Object[]> values, List<PlansBeside.Row> rows, int from, int width) {
@@ -80,8 +82,8 @@ record Compared(String sectionLabel, String figureLabel, List<String> columns, L
 
     /** Inputs that differ between elements. */
     static Compared inputs(List<String> names, List<? extends EObject> elements, Study units) {
-        List<Row> rows = InputDifferences.of(elements, units).stream().map(d -> new Row(d.element(),
-                d.field().isEmpty() ? Messages.Compare_isThere : d.field(), "", new ArrayList<>(d.values()))).toList();
+        List<Row> rows = InputDifferences.of(elements, units).stream().map(d -> new Row(Words.say(d.element()),
+                d.field().isEmpty() ? Messages.Compare_isThere : Words.say(d.field()), "", new ArrayList<>(d.values()))).toList();
         return new Compared(Messages.Compare_element, Messages.Compare_input, names, rows);
     }
 }

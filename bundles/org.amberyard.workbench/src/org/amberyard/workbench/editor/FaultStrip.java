@@ -3,6 +3,7 @@ package org.amberyard.workbench.editor;
 import java.util.List;
 import java.util.function.Consumer;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -50,7 +51,7 @@ final class FaultStrip {
         }
         shown = List.copyOf(errors);
         if (!shown.isEmpty()) {
-            String first = shown.get(0).message();
+            String first = Words.say(shown.get(0).message());
             String text = shown.size() == 1 ? first : NLS.bind(Messages.Fault_more, first, shown.size() - 1);
             words.setToolTipText(text);
             words.setText((text.length() > MOST_SHOWN ? text.substring(0, MOST_SHOWN).strip() + "…" : text).replace("&", "&&"));

@@ -1,6 +1,5 @@
 package org.amberyard.workbench.editor;
 
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.whatif.UncertainInput;
@@ -8,6 +7,7 @@ import org.amberyard.model.whatif.WhatIf;
 import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
 import org.amberyard.study.whatif.VariedField;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -33,7 +33,7 @@ final class VaryField {
     UncertainInput vary(EObject element, EStructuralFeature field) {
         Study study = session.study();
         UncertainInput input = VariedField.of(study, element, field);
-        CompoundCommand edit = new CompoundCommand(0, NLS.bind(Messages.WhatIf_vary, FieldInfo.of(field).label()));
+        CompoundCommand edit = new CompoundCommand(0, NLS.bind(Messages.WhatIf_vary, Words.field(field).label()));
         edit.append(study.getWhatIf() == null ? beginning(study, input)
                 : AddCommand.create(session.domain(), study.getWhatIf(), Literals.WHAT_IF__INPUTS, input));
         session.execute(edit);

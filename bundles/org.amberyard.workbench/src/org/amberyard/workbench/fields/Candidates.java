@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -43,7 +43,7 @@ final class Candidates {
     EObject named(String name) throws FieldRefusal {
         if (name.isEmpty()) {
             if (reference.isRequired()) {
-                throw new FieldRefusal(NLS.bind(Messages.Required_refused, FieldInfo.of(reference).label()));
+                throw new FieldRefusal(NLS.bind(Messages.Required_refused, Words.field(reference).label()));
             }
             return null;
         }
@@ -53,7 +53,7 @@ final class Candidates {
             }
         }
         throw new FieldRefusal(NLS.bind(Messages.Reference_refused,
-                new Object[] {FieldInfo.of(reference).label(), name, someNames()}));
+                new Object[] {Words.field(reference).label(), name, someNames()}));
     }
 
     /** Elements by their names, each once. */

@@ -2,6 +2,7 @@ package org.amberyard.workbench.fields;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EClass;
@@ -11,8 +12,6 @@ import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.CommandParameter;
 import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.osgi.util.NLS;
-import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 
 /** The elements of one kind in a list of the study; they come and go by commands. */
 public final class ElementList {
@@ -103,15 +102,15 @@ public final class ElementList {
         List<?> all = (List<?>) owner.get().eGet(containment);
         int index = behind == null ? CommandParameter.NO_INDEX : all.indexOf(behind) + 1;
         AddCommand add = new AddCommand(session.domain(), owner.get(), containment, element, index);
-        add.setLabel(NLS.bind(Messages.Add_named, FieldInfo.classLabel(type)));
+        add.setLabel(NLS.bind(Messages.Add_named, Words.kind(type)));
         return add;
     }
 
     /** Takes elements out, and out of every field that refers to them. */
     void delete(List<EObject> elements) {
         DeleteCommand delete = new DeleteCommand(session.domain(), elements);
-        delete.setLabel(NLS.bind(Messages.Delete_rows, elements.size() == 1 ? ElementNames.withKind(elements.get(0))
-                : elements.size() + " × " + FieldInfo.classLabel(type)));
+        delete.setLabel(NLS.bind(Messages.Delete_rows, elements.size() == 1 ? Words.withKind(elements.get(0))
+                : elements.size() + " × " + Words.kind(type)));
         session.execute(delete);
     }
 }

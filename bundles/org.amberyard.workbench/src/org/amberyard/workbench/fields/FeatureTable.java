@@ -7,13 +7,12 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.RowWords;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -93,7 +92,7 @@ public final class FeatureTable {
 
     private void addTools() {
         if (list.isTyped()) {
-            head.add(Messages.Add, NLS.bind(Messages.Add_tip, FieldInfo.classLabel(list.type()).toLowerCase(Locale.ROOT)),
+            head.add(Messages.Add, NLS.bind(Messages.Add_tip, Words.kind(list.type()).toLowerCase(Locale.ROOT)),
                     this::addElement);
         }
         head.add(Messages.Delete, Messages.Delete_tip, this::deleteElements);
@@ -117,7 +116,7 @@ public final class FeatureTable {
     /** Elements of a list as columns. */
     public static FeatureTable ofColumns(Composite parent, PageSite site, String title, ElementList list,
             List<EStructuralFeature> features) {
-        String corner = FieldInfo.classLabel(list.type());
+        String corner = Words.kind(list.type());
         return new FeatureTable(parent, site, title, new PropertyModel(site.session(), corner, list::elements, () -> features, false),
                 list).besideLabels();
     }
@@ -167,7 +166,7 @@ public final class FeatureTable {
 
     private void nameOwner() {
         if (owner != null) {
-            head.of(owner.get() == null ? "" : ElementNames.of(owner.get()));
+            head.of(owner.get() == null ? "" : Words.name(owner.get()));
         }
     }
 

@@ -6,8 +6,8 @@ import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EEnum;
-import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -28,7 +28,7 @@ public final class Field {
     public Field(EStructuralFeature feature, Study study) {
         this.feature = feature;
         this.study = study;
-        this.format = FieldFormat.of(feature, study);
+        this.format = FieldFormat.of(feature, study, Words.model());
         this.shown = new ShownNumber(feature, study);
     }
 
@@ -37,7 +37,7 @@ public final class Field {
     }
 
     String label() {
-        return FieldInfo.of(feature).label();
+        return Words.field(feature).label();
     }
 
     /** Label with unit. */
@@ -47,14 +47,14 @@ public final class Field {
 
     /** What the field means and where its default comes from. */
     public String tip() {
-        FieldInfo info = FieldInfo.of(feature);
+        FieldInfo info = Words.field(feature);
         Object value = feature.getDefaultValue();
         if (info.defaultSource().isEmpty() || value == null) {
             return info.documentation();
         }
-        boolean placeholder = info.defaultSource().startsWith(NO_SOURCE);
+        boolean placeholder = FieldInfo.of(feature).defaultSource().startsWith(NO_SOURCE);
         String origin = NLS.bind(placeholder ? Messages.Field_placeholder : Messages.Field_default,
-                format.textWithUnit(readable(value)), info.defaultSource().substring(placeholder ? NO_SOURCE.length() : 0));
+                format.textWithUnit(readable(value)), placeholder ? info.defaultSource().substring(info.defaultSource().indexOf(':') + 2) : info.defaultSource());
         return info.documentation() + "\n" + origin;
     }
 
@@ -94,7 +94,7 @@ public final class Field {
     /** What may be chosen; empty when the field takes any text. */
     List<String> choices() {
         if (feature.getEType() instanceof EEnum literals) {
-            return literals.getELiterals().stream().map(EEnumLiteral::getLiteral).toList();
+            return literals.getELiterals().stream().map(Words.model()::choice).toList();
         }
         if (feature.getEType().getInstanceClass() == boolean.class) {
             return List.of(format.text(true), format.text(false));
@@ -124,7 +124,7 @@ public final class Field {
             FieldLimits.check(feature, format, value, typed.strip());
             return value;
         } catch (FieldFormatException e) {
-            throw new FieldRefusal(e.getMessage());
+            throw new FieldRefusal(Words.say(e.getMessage()));
         }
     }
 }

@@ -3,6 +3,7 @@ package org.amberyard.workbench.fields;
 import java.util.OptionalDouble;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.study.FieldFormat;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.osgi.util.NLS;
 
@@ -16,7 +17,7 @@ final class FieldLimits {
         if (!(value instanceof Number number)) {
             return;
         }
-        FieldInfo info = FieldInfo.of(feature);
+        FieldInfo info = Words.field(feature);
         double figure = number.doubleValue();
         boolean tooSmall = info.min().isPresent() && figure < info.min().getAsDouble()
                 || info.above().isPresent() && figure <= info.above().getAsDouble();

@@ -8,6 +8,7 @@ import org.amberyard.model.common.Sourced;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.study.InputSource;
 import org.amberyard.workbench.grid.CellMark;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -63,7 +64,7 @@ public final class Marks {
         marks = new HashMap<>();
         wholes = new HashMap<>();
         for (Finding finding : findings) {
-            CellMark mark = new CellMark(level(finding), finding.message());
+            CellMark mark = new CellMark(level(finding), Words.say(finding.message()));
             marks.merge(new Place(finding.element(), finding.feature()), mark, Marks::graver);
             wholes.merge(finding.element(), mark, Marks::graver);
         }

@@ -4,8 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -52,7 +52,7 @@ final class NewElement {
     }
 
     private String name(int number) {
-        return NLS.bind(Messages.NewElement_name, FieldInfo.classLabel(type), number);
+        return NLS.bind(Messages.NewElement_name, Words.kind(type), number);
     }
 
     /** Where every row refers to another element, the first that is still free; else what the last row refers to. */

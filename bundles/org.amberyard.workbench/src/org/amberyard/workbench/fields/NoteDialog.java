@@ -3,7 +3,7 @@ package org.amberyard.workbench.fields;
 import java.util.Objects;
 import java.util.Optional;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -36,7 +36,7 @@ public final class NoteDialog extends SizedDialog {
      * @param field the field whose source can be noted too; empty for the element alone
      */
     public NoteDialog(Shell parent, StudySession session, Sourced element, Optional<EStructuralFeature> field) {
-        super(parent, NLS.bind(Messages.Note_title, ElementNames.withKind(element)), SIZE);
+        super(parent, NLS.bind(Messages.Note_title, Words.withKind(element)), SIZE);
         this.session = session;
         this.element = element;
         this.field = field;
@@ -85,7 +85,7 @@ public final class NoteDialog extends SizedDialog {
         Noting(boolean noteChanged) {
             super(element);
             this.noteChanged = noteChanged;
-            setLabel(NLS.bind(Messages.Note_edit, ElementNames.withKind(element)));
+            setLabel(NLS.bind(Messages.Note_edit, Words.withKind(element)));
         }
 
         @Override

@@ -3,10 +3,10 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.workbench.grid.Blocks;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.CellRefusal;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -57,7 +57,7 @@ final class PropertyModel implements ElementModel {
         if (column == 0) {
             return title;
         }
-        return one && columns.size() == 1 ? Messages.Property_value : ElementNames.of(columns.get(column - 1));
+        return one && columns.size() == 1 ? Messages.Property_value : Words.name(columns.get(column - 1));
     }
 
     @Override

@@ -5,12 +5,13 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.study.DateText;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -36,11 +37,11 @@ final class SourceForm {
         this.element = element;
         this.field = field;
         Group area = new Group(parent, SWT.NONE);
-        area.setText(NLS.bind(Messages.Source_of, FieldInfo.of(field).label()));
+        area.setText(NLS.bind(Messages.Source_of, Words.field(field).label()));
         GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         quality = line(area, Messages.Source_quality, new Combo(area, SWT.READ_ONLY));
-        quality.setItems(Stream.concat(Stream.of(Messages.Source_none), Arrays.stream(Quality.values()).map(Quality::getLiteral))
+        quality.setItems(Stream.concat(Stream.of(Messages.Source_none), Arrays.stream(Quality.values()).map(q -> Words.choice(CommonPackage.Literals.QUALITY, q)))
                 .toArray(String[]::new));
         citation = line(area, Messages.Source_citation, new Text(area, SWT.BORDER));
         date = line(area, Messages.Source_date, new Text(area, SWT.BORDER));

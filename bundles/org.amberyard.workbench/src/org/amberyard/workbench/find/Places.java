@@ -8,13 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.find.Section.Line;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.views.ResultsView;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.emf.common.util.TreeIterator;
@@ -67,7 +66,7 @@ final class Places {
 
     private List<Line> tables() {
         List<String> titles = ResultTables.titles();
-        return IntStream.range(0, titles.size()).mapToObj(t -> new Line(titles.get(t), () -> ResultsView.show(page, t))).toList();
+        return IntStream.range(0, titles.size()).mapToObj(t -> new Line(Words.say(titles.get(t)), () -> ResultsView.show(page, t))).toList();
     }
 
     private static List<EObject> elements(StudyEditor editor) {
@@ -79,14 +78,14 @@ final class Places {
     }
 
     private Line line(EObject element) {
-        return new Line(NLS.bind(Messages.Find_named, ElementNames.of(element), FieldInfo.classLabel(element.eClass())),
+        return new Line(NLS.bind(Messages.Find_named, Words.name(element), Words.kind(element.eClass())),
                 () -> StudyEditors.open(page, element, null));
     }
 
     private List<Line> notes(List<EObject> elements) {
         return elements.stream().filter(Sourced.class::isInstance).map(Sourced.class::cast)
                 .filter(e -> e.getNote() != null && !e.getNote().isBlank())
-                .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), ElementNames.withKind(e)),
+                .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), Words.withKind(e)),
                         () -> StudyEditors.open(page, e, null))).toList();
     }
 
@@ -100,7 +99,7 @@ final class Places {
     }
 
     private Line line(EClass kind, EObject first, EStructuralFeature field) {
-        return new Line(NLS.bind(Messages.Find_named, FieldInfo.of(field).label(), FieldInfo.classLabel(kind)),
+        return new Line(NLS.bind(Messages.Find_named, Words.field(field).label(), Words.kind(kind)),
                 () -> StudyEditors.open(page, first, field));
     }
 }

@@ -1,6 +1,8 @@
 package org.amberyard.workbench.handlers;
 
+import java.util.stream.Collectors;
 import org.amberyard.report.Cautions;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -40,7 +42,7 @@ public final class HelpHandler extends AbstractHandler implements IExecutableExt
     private String text() {
         return switch (topic) {
             case "keys" -> Messages.Keys_text;
-            case "cautions" -> String.join("\n\n", Cautions.SENTENCES);
+            case "cautions" -> Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"));
             default -> NLS.bind(Messages.About_text, version());
         };
     }

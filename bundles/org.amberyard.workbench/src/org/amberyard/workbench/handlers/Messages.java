@@ -49,6 +49,11 @@ final class Messages extends NLS {
     public static String Trace_offer;
     public static String Import_reading;
     public static String Trace_title;
+    public static String Language_ask;
+    public static String Language_later;
+    public static String Language_next;
+    public static String Language_now;
+    public static String Language_title;
     public static String Meter_added;
     public static String Meter_failed;
     public static String Meter_fileKind;

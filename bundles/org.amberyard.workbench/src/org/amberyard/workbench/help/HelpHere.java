@@ -2,8 +2,8 @@ package org.amberyard.workbench.help;
 
 import java.util.Map;
 import java.util.Optional;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -31,7 +31,7 @@ public final class HelpHere extends AbstractHandler {
         String page = field.map(f -> HelpTopics.ofFields(f.getEContainingClass().getName())).orElseGet(() -> pageOf(part));
         try {
             HelpView view = (HelpView) HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage().showView(HelpView.ID);
-            view.show(page, field.map(f -> FieldInfo.of(f).label()).orElse(""));
+            view.show(page, field.map(f -> Words.field(f).label()).orElse(""));
         } catch (PartInitException e) {
             throw new ExecutionException(e.getMessage(), e);
         }

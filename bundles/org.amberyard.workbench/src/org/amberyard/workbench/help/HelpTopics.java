@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.DataDictionary;
 import org.amberyard.report.Cautions;
+import org.amberyard.workbench.language.Words;
 
 /** The pages of the help: written ones, those of the model's fields, and the cautions. */
 final class HelpTopics {
@@ -26,7 +28,7 @@ final class HelpTopics {
                 Map.entry("grants", Messages.Topic_grants), Map.entry("consultant", Messages.Topic_consultant));
         add(Messages.Group_methods, Map.entry("energy", Messages.Topic_energy), Map.entry("duty", Messages.Topic_duty),
                 Map.entry("charging", Messages.Topic_charging), Map.entry("money", Messages.Topic_money));
-        all.add(new HelpTopic("cautions", Messages.Group_how, Messages.Topic_cautions, String.join("\n\n", Cautions.SENTENCES)));
+        all.add(new HelpTopic("cautions", Messages.Group_how, Messages.Topic_cautions, Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"))));
         addFields();
     }
 
@@ -38,7 +40,9 @@ final class HelpTopics {
     }
 
     private static String written(String id) {
-        try (InputStream text = HelpTopics.class.getResourceAsStream(id + ".txt")) {
+        String spoken = id + "_" + Locale.getDefault().getLanguage();
+        boolean has = HelpTopics.class.getResource(spoken + ".txt") != null;
+        try (InputStream text = HelpTopics.class.getResourceAsStream((has ? spoken : id) + ".txt")) {
             return new String(text.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("The help has no page " + id, e);
@@ -47,7 +51,7 @@ final class HelpTopics {
 
     /** A page for each kind of element, made from the model. */
     private void addFields() {
-        Map<String, List<DataDictionary.Row>> byElement = DataDictionary.rows().stream()
+        Map<String, List<DataDictionary.Row>> byElement = DataDictionary.rows(Words.model()).stream()
                 .collect(Collectors.groupingBy(DataDictionary.Row::element, LinkedHashMap::new, Collectors.toList()));
         byElement.values().stream().filter(rows -> rows.size() > 1).forEach(rows -> all.add(new HelpTopic(FIELDS + rows.get(0).element(),
                 Messages.Group_fields, rows.get(0).label(), rows.stream().map(HelpTopics::text).collect(Collectors.joining("\n\n")))));
@@ -59,8 +63,8 @@ final class HelpTopics {
         }
         StringBuilder text = new StringBuilder("# ").append(row.label()).append('\n').append(row.documentation());
         append(text, Messages.Field_unit, unit(row.unit()));
-        append(text, Messages.Field_range, row.range());
-        append(text, Messages.Field_default, row.defaultValue());
+        append(text, Messages.Field_range, Words.say(row.range()));
+        append(text, Messages.Field_default, Words.say(row.defaultValue()));
         append(text, Messages.Field_source, row.defaultSource());
         return text.toString();
     }

@@ -104,7 +104,7 @@ public final class BestDialog extends PlanPreviewDialog {
     private void show(Job of, BestPlanAim aim, BestPlan found) {
         if (isWanted(of)) {
             PlanBest best = new PlanBest(session().study(), plan(), aim, found);
-            preview(String.join("\n", BestWords.of(best)), Optional.of(best::write));
+            preview(org.amberyard.workbench.language.Words.say(String.join("\n", BestWords.of(best))), Optional.of(best::write));
         }
     }
 

@@ -3,14 +3,16 @@ package org.amberyard.workbench.plan;
 import java.util.Comparator;
 import java.util.function.Function;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.workbench.language.Words;
 
 /** The columns that tell which bus stands in a row today. */
 enum BusColumn {
     /** Its number. */
     BUS(Messages.Column_bus, Messages.Column_bus_tip, ElementNames::of),
     /** What its place is for. */
-    ROLE(Messages.Column_role, Messages.Column_role_tip, b -> b.getRole().getLiteral()),
+    ROLE(Messages.Column_role, Messages.Column_role_tip, b -> Words.choice(FleetPackage.Literals.ROLE, b.getRole())),
     /** Its route. */
     ROUTE(Messages.Column_route, Messages.Column_route_tip, b -> b.getRoute() == null ? "" : ElementNames.of(b.getRoute())),
     /** Its type. */

@@ -3,10 +3,10 @@ package org.amberyard.workbench.plan;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.study.PlanLevel;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
@@ -22,7 +22,7 @@ public final class LevelPlan {
         Optional<StudyResult> result = session.evaluation().current();
         if (!PlanLevel.hasCap(plan)) {
             MessageDialog.openInformation(shell, Messages.Level_title, NLS.bind(Messages.Level_noCap,
-                    ElementNames.of(plan), FieldInfo.of(PlansPackage.Literals.PLAN__YEARLY_CAP).label()));
+                    ElementNames.of(plan), Words.field(PlansPackage.Literals.PLAN__YEARLY_CAP).label()));
         } else if (result.isEmpty()) {
             MessageDialog.openInformation(shell, Messages.Level_title, Messages.Level_noResults);
         } else {

@@ -5,10 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.amberyard.model.meta.ElementNames;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -63,8 +62,8 @@ final class ChangeLog extends EContentAdapter {
     }
 
     private Change worded(Place place, Values values) {
-        FieldFormat format = FieldFormat.of(place.feature(), study);
-        return new Change(values.element(), FieldInfo.of(place.feature()).label(), format.textWithUnit(values.before()),
+        FieldFormat format = FieldFormat.of(place.feature(), study, Words.model());
+        return new Change(values.element(), Words.field(place.feature()).label(), format.textWithUnit(values.before()),
                 format.textWithUnit(values.after()));
     }
 
@@ -110,7 +109,7 @@ final class ChangeLog extends EContentAdapter {
     private void value(EObject element, EStructuralFeature feature, Object before, Object after) {
         Place place = new Place(element, feature);
         Values known = values.get(place);
-        values.put(place, known == null ? new Values(ElementNames.withKind(element), before, after)
+        values.put(place, known == null ? new Values(Words.withKind(element), before, after)
                 : new Values(known.element(), known.before(), after));
     }
 
@@ -130,8 +129,8 @@ final class ChangeLog extends EContentAdapter {
     private void member(Object element, boolean gone) {
         memberCount++;
         if (members.size() < MOST_WORDED && element instanceof EObject of) {
-            String name = ElementNames.of(of);
-            members.add(new Change(ElementNames.withKind(of), "", gone ? name : "", gone ? "" : name));
+            String name = Words.name(of);
+            members.add(new Change(Words.withKind(of), "", gone ? name : "", gone ? "" : name));
         }
     }
 }

@@ -11,6 +11,7 @@ import org.amberyard.study.ResultFindings;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
@@ -96,7 +97,7 @@ final class Recomputation {
 
     private static String reason(List<Finding> findings) {
         List<Finding> errors = findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
-        String first = errors.get(0).message();
+        String first = Words.say(errors.get(0).message());
         return errors.size() == 1 ? NLS.bind(Messages.Evaluation_finding, first)
                 : NLS.bind(Messages.Evaluation_findings, first, errors.size() - 1);
     }

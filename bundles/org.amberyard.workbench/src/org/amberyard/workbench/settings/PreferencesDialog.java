@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.amberyard.core.units.MonthNames;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.look.Theme;
@@ -59,7 +60,7 @@ final class PreferencesDialog extends SizedDialog {
         currency.setText(Preferences.CURRENCY.get());
         currency.addListener(SWT.Modify, e -> getButton(OK).setEnabled(!currency.getText().isBlank()));
         GridDataFactory.swtDefaults().hint(80, SWT.DEFAULT).applyTo(currency);
-        choice(form, Preferences.FISCAL_YEAR_START, Messages.FiscalYear, m -> MonthNames.full(Integer.parseInt(m) - 1));
+        choice(form, Preferences.FISCAL_YEAR_START, Messages.FiscalYear, m -> Words.say(MonthNames.full(Integer.parseInt(m) - 1)));
         link(form);
         return form;
     }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetImport;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
@@ -86,7 +87,7 @@ final class OutcomeTabs {
         shown = wrong;
         fill(problems, wrong.stream().map(OutcomeTabs::cells).toList());
         fill(changes, changed.stream().map(OutcomeTabs::cells).toList());
-        fill(notes, remarks.stream().map(r -> new String[] {r}).toList());
+        fill(notes, remarks.stream().map(r -> new String[] {Words.say(r)}).toList());
         title(0, Messages.Table_problems, wrong.size());
         title(1, Messages.Table_changes, changed.size());
         title(2, Messages.Table_notes, remarks.size());
@@ -102,17 +103,17 @@ final class OutcomeTabs {
     }
 
     private static String[] cells(ImportProblem problem) {
-        return new String[] {problem.row() == 0 ? "" : String.valueOf(problem.row()), problem.column(), problem.message()};
+        return new String[] {problem.row() == 0 ? "" : String.valueOf(problem.row()), problem.column(), Words.say(problem.message())};
     }
 
     private static String[] cells(SheetChange change) {
         String what = change.isAddition() ? Messages.Table_new : NLS.bind(Messages.Table_from,
-                new Object[] {change.field(), orNothing(change.before()), orNothing(change.after())});
-        return new String[] {String.valueOf(change.row()), change.element(), what};
+                new Object[] {Words.say(change.field()), orNothing(change.before()), orNothing(change.after())});
+        return new String[] {String.valueOf(change.row()), Words.say(change.element()), what};
     }
 
     private static String orNothing(String value) {
-        return value.isEmpty() ? Messages.Table_nothing : value;
+        return value.isEmpty() ? Messages.Table_nothing : Words.say(value);
     }
 
     private static void fill(Table table, List<String[]> rows) {

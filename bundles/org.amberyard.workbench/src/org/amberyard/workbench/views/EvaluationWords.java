@@ -1,5 +1,6 @@
 package org.amberyard.workbench.views;
 
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.osgi.util.NLS;
@@ -15,7 +16,7 @@ final class EvaluationWords {
         return switch (evaluation.phase()) {
             case COMPUTING -> Messages.Headline_computing;
             case CURRENT -> Messages.Headline_current;
-            case STALE -> NLS.bind(Messages.Headline_stale, evaluation.reason());
+            case STALE -> NLS.bind(Messages.Headline_stale, Words.say(evaluation.reason()));
         };
     }
 }

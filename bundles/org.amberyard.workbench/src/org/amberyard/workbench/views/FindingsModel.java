@@ -2,10 +2,10 @@ package org.amberyard.workbench.views;
 
 import java.util.List;
 import java.util.Optional;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.language.Words;
 
 /** Findings as a table. */
 final class FindingsModel implements GridModel {
@@ -39,8 +39,8 @@ final class FindingsModel implements GridModel {
         Finding finding = findings.get(row);
         return switch (column) {
             case 0 -> kind(finding);
-            case 1 -> sentence(ElementNames.withKind(finding.element()));
-            default -> finding.message();
+            case 1 -> sentence(Words.withKind(finding.element()));
+            default -> Words.say(finding.message());
         };
     }
 
@@ -58,7 +58,7 @@ final class FindingsModel implements GridModel {
 
     @Override
     public String tip(int row, int column) {
-        return findings.get(row).message();
+        return Words.say(findings.get(row).message());
     }
 
     @Override
@@ -71,7 +71,7 @@ final class FindingsModel implements GridModel {
             case ERROR -> CellMark.Level.ERROR;
             case WARNING -> CellMark.Level.WARNING;
             case INFO -> CellMark.Level.NOTICE;
-        }, finding.message()));
+        }, Words.say(finding.message())));
     }
 
     @Override

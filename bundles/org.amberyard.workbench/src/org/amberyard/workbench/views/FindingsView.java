@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -58,7 +59,7 @@ public final class FindingsView extends ViewPart {
     /** Findings are sentences; the one in focus stands below the table at full length. */
     private void tellWhole() {
         int row = grid.selection().row();
-        whole.setText(row < findings.size() ? findings.get(row).message() : "");
+        whole.setText(row < findings.size() ? Words.say(findings.get(row).message()) : "");
     }
 
     private void open(Point place) {

@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.Cautions;
@@ -11,6 +12,7 @@ import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.ActiveSession;
@@ -80,7 +82,7 @@ public final class HeadlineView extends ViewPart {
         cautions.setFont(Fonts.SMALL.font());
         cautions.setLinkForeground(Palette.NOTICE.color());
         cautions.setText("<a>" + Messages.Headline_cautions + "</a>");
-        cautions.setToolTipText(Cautions.text());
+        cautions.setToolTipText(Words.say(Cautions.text()));
         cautions.addListener(SWT.Selection, e -> openCautions());
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(cautions);
     }
@@ -121,7 +123,7 @@ public final class HeadlineView extends ViewPart {
         if (!current || earlierResult == null || row >= shownResult.plans().size()) {
             return words;
         }
-        return ChangeSentence.of(earlierResult, shownResult, row).orElse(words);
+        return ChangeSentence.of(earlierResult, shownResult, row).map(Words::say).orElse(words);
     }
 
     private void clear() {
@@ -170,9 +172,10 @@ public final class HeadlineView extends ViewPart {
         }
         int row = plans.selection().row();
         Headline headline = headlines.stream().filter(h -> h.plan() == row).findFirst().orElse(headlines.get(0));
-        answer.setText(headline.text());
-        answer.setToolTipText(headline.text());
-        answer.setStyleRange(HeadlineStyle.strong(headline.cost()));
+        String text = headline.sentences().stream().map(Words::say).collect(Collectors.joining(" "));
+        answer.setText(text);
+        answer.setToolTipText(text);
+        answer.setStyleRange(HeadlineStyle.strong(Words.say(headline.cost())));
     }
 
     @Override

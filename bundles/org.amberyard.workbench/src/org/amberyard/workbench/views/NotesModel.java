@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.model.common.Sourced;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.study.Study;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 
@@ -36,7 +36,7 @@ final class NotesModel implements GridModel {
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
             EObject next = all.next();
             if (next instanceof Sourced element && element.getNote() != null && !element.getNote().isBlank()) {
-                Noted noted = new Noted(element, Phrase.start(ElementNames.withKind(element)), element.getNote());
+                Noted noted = new Noted(element, Phrase.start(Words.withKind(element)), element.getNote());
                 if (words.in(() -> Stream.of(noted.where(), noted.note()))) {
                     found.add(noted);
                 }

@@ -3,8 +3,8 @@ package org.amberyard.workbench.views;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -56,7 +56,7 @@ final class OutlineNode {
     }
 
     private OutlineNode child(EObject member, Supplier<List<OutlineNode>> below) {
-        return new OutlineNode(this, ElementNames.of(member), page, member, below);
+        return new OutlineNode(this, Words.name(member), page, member, below);
     }
 
     String label() {

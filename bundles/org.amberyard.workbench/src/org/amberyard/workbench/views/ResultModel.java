@@ -5,16 +5,21 @@ import java.text.NumberFormat;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
+import org.amberyard.workbench.language.Words;
 
 /** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
 public final class ResultModel implements GridModel {
 
     private static final int READABLE_DIGITS = 3;
+    /** Columns of names that the user has given. */
+    private static final Set<String> NAMES = Set.of("plan", "place", "unit", "old_bus", "new_bus", "route", "type", "trip", "scenario", "tariff",
+            "financing", "other_place", "other_route", "worst_run", "input");
 
     private final ResultTable table;
     private final List<Integer> columns;
@@ -27,7 +32,7 @@ public final class ResultModel implements GridModel {
     /** All columns of a table. */
     public ResultModel(ResultTable table) {
         this(table, IntStream.range(0, table.columns().size()).boxed().toList(),
-                table.columns().stream().map(ResultColumn::header).toList());
+                table.columns().stream().map(c -> Words.say(c.header())).toList());
     }
 
     private ResultModel(ResultTable table, List<Integer> columns, List<String> headers) {
@@ -81,6 +86,11 @@ public final class ResultModel implements GridModel {
         return new ResultModel(table, columns, headers);
     }
 
+    /** Words of the program, which have another language, and not names that the user has given. */
+    private static boolean isVocabulary(ResultColumn column) {
+        return column.type() == ResultColumn.Type.TEXT && !NAMES.contains(column.name());
+    }
+
     private ResultColumn column(int column) {
         return table.columns().get(columns.get(column));
     }
@@ -107,7 +117,7 @@ public final class ResultModel implements GridModel {
 
     @Override
     public String headerTip(int column) {
-        return column(column).meaning();
+        return Words.say(column(column).meaning());
     }
 
     @Override
@@ -120,7 +130,7 @@ public final class ResultModel implements GridModel {
         if (cell instanceof Double number) {
             return formats.get(column).format(number).replace('-', '−');
         }
-        return cell == null ? "" : cell.toString();
+        return cell == null ? "" : isVocabulary(column(column)) ? Words.say(cell.toString()) : cell.toString();
     }
 
     @Override

@@ -3,11 +3,11 @@ package org.amberyard.workbench.views;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.depot.Depot;
-import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
 import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EObject;
 
 /** The lines of the outline of a study, in the order of the editor's pages. */
@@ -21,7 +21,7 @@ final class StudyOutline {
         List<OutlineNode> lines = new ArrayList<>();
         addSingle(lines, Messages.Outline_settings, study.getSettings());
         if (study.getSite() != null) {
-            addSingle(lines, FieldInfo.classLabel(study.getSite().eClass()), study.getSite());
+            addSingle(lines, Words.kind(study.getSite().eClass()), study.getSite());
             lines.add(OutlineNode.of(Messages.Outline_climate, PageKind.CLIMATE, study.getSite().getClimate()));
         }
         addSingle(lines, Messages.Outline_emissions, study.getEmissionFactors());

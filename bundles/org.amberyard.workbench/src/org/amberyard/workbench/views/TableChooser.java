@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.find.Section;
 import org.amberyard.workbench.find.SectionList;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -31,14 +32,14 @@ final class TableChooser {
         button.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = NLS.bind(Messages.Results_chosen, ResultTables.titles().get(place));
+                event.result = NLS.bind(Messages.Results_chosen, title());
             }
         });
         tell();
     }
 
     private void open() {
-        new SectionList(button.getShell(), sections(), Messages.Results_filter, ResultTables.titles().get(place),
+        new SectionList(button.getShell(), sections(), Messages.Results_filter, title(),
                 this::location).open();
     }
 
@@ -47,8 +48,8 @@ final class TableChooser {
         int first = 0;
         for (ResultTables.Group group : ResultTables.groups()) {
             int from = first;
-            sections.add(new Section(group.title(), IntStream.range(0, group.tables().size())
-                    .mapToObj(t -> new Section.Line(group.tables().get(t), () -> choose(from + t))).toList()));
+            sections.add(new Section(Words.say(group.title()), IntStream.range(0, group.tables().size())
+                    .mapToObj(t -> new Section.Line(Words.say(group.tables().get(t)), () -> choose(from + t))).toList()));
             first += group.tables().size();
         }
         return sections;
@@ -61,8 +62,12 @@ final class TableChooser {
         return under.y + size.y <= screen.y + screen.height ? under : new Point(under.x, button.toDisplay(0, 0).y - size.y);
     }
 
+    private String title() {
+        return Words.say(ResultTables.titles().get(place));
+    }
+
     private void tell() {
-        button.setText(ResultTables.titles().get(place).replace("&", "&&") + "  \u25BE");
+        button.setText(title().replace("&", "&&") + "  \u25BE");
         button.getParent().layout();
     }
 

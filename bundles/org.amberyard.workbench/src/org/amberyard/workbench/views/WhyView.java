@@ -4,6 +4,7 @@ import java.util.List;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.WhyText;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.eclipse.jface.viewers.ISelection;
@@ -62,7 +63,7 @@ public final class WhyView extends ViewPart {
     /** A figure; what it follows from is put in when it is opened, because a present cost hangs on thousands of figures. */
     private void show(TreeItem item, Derivation figure, int steps) {
         WhyText.Line line = WhyText.line(study, figure);
-        item.setText(new String[] {line.name(), line.value(), line.rule(), line.source()});
+        item.setText(new String[] {Words.say(line.name()), Words.figure(line.value()), Words.say(line.rule()), Words.say(line.source())});
         item.setData(figure);
         List<Derivation> parts = WhyText.parts(study, figure);
         if (!parts.isEmpty() && steps > 0 && figure.input().isEmpty()) {

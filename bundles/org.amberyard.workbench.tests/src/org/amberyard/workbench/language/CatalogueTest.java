@@ -1,0 +1,94 @@
+package org.amberyard.workbench.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.Cautions;
+import org.amberyard.report.Headline;
+import org.amberyard.report.ResultColumn;
+import org.amberyard.report.ResultTable;
+import org.amberyard.report.ResultTables;
+import org.amberyard.study.ResultFindings;
+import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.StudyEvaluator;
+import org.amberyard.study.StudyFindings;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the layers below say in English is said in Spanish, with names and figures as they are. */
+class CatalogueTest {
+    /** Words that a text has which was said in part only. */
+    private static final Pattern ENGLISH_WORD = Pattern.compile(" (the|of|and|with|is|are|its|that|for) ");
+    private static final Catalogue SPANISH = new Catalogue(new Locale("es"), Locale.US);
+    private static final Catalogue OF_SPAIN = new Catalogue(new Locale("es"), new Locale("es", "ES"));
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Bus B03: its role is route but it has no route; choose one, or make it a spare. | \
+            Autobús B03: su función es ruta pero no tiene ruta; elija una o hágalo de reserva.
+            Bus Baseline: price is 3 USD, which looks like cents; was 0.03 USD meant? | \
+            Autobús Baseline: precio es 3 USD, lo que parecen centavos; ¿se quiso decir 0.03 USD?
+            Run AM of route R01: distance is 0 mi; it must be at least 0.1 mi. | \
+            Recorrido AM de ruta R01: distancia es 0 mi; debe ser al menos 0.1 mi.
+            Annual saving (USD) | Ahorro anual (USD)
+            By the last edit “A” costs USD 1,234 less: −1,000 energy, −234 other. | \
+            Tras la última edición «A» cuesta USD 1,234 menos: −1,000 energía, −234 otros.
+            """)
+    void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
+        assertEquals(spanish, SPANISH.say(english));
+    }
+
+    @Test
+    void figuresAreWrittenAsTheLocaleDoes() {
+        assertEquals("«P» cuesta USD 1,23 millones en 15 años (valor presente); no hay otro plan con que compararlo.",
+                OF_SPAIN.say("“P” costs USD 1.23 million over 15 years (present value); there is no other plan to compare it with."));
+        assertEquals("Bus “1.5” needs 1.234,5 kWh, see 2026-08-31.", new Catalogue(Locale.ENGLISH, Locale.GERMANY).say(
+                "Bus “1.5” needs 1,234.5 kWh, see 2026-08-31."));
+        assertEquals("PM2.5", OF_SPAIN.say("PM2.5"));
+    }
+
+    @Test
+    void whatIsNotKnownStaysAsItIs() {
+        assertEquals("A text that nobody has translated", SPANISH.say("A text that nobody has translated"));
+        assertEquals("Verdict", new Catalogue(Locale.FRENCH, Locale.US).say("Verdict"));
+    }
+
+    @Test
+    void allThatTheExampleSaysIsKnown() throws StudyFileException {
+        Study study = StudyFile.load(Path.of(System.getProperty("basedir", "."))
+                .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        List<String> texts = new ArrayList<>(Cautions.SENTENCES);
+        Headline.of(result, UnitSystem.US).forEach(h -> texts.addAll(h.sentences()));
+        StudyFindings.of(study).forEach(f -> texts.add(f.message()));
+        ResultFindings.of(study, result).forEach(f -> texts.add(f.message()));
+        texts.addAll(ResultTables.titles());
+        ResultTables.groups().forEach(g -> texts.add(g.title()));
+        IntStream.range(0, ResultTables.titles().size()).mapToObj(t -> ResultTables.headings(t, result, UnitSystem.US))
+                .forEach(t -> addColumns(texts, t));
+        List<String> unknown = texts.stream().filter(t -> SPANISH.found(t).isEmpty()).distinct().toList();
+        assertTrue(unknown.isEmpty(), String.join("\n", unknown));
+        List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
+                .distinct().toList();
+        assertTrue(mixed.isEmpty(), String.join("\n", mixed));
+    }
+
+    private static void addColumns(List<String> texts, ResultTable table) {
+        for (ResultColumn column : table.columns()) {
+            texts.add(column.label());
+            texts.add(column.meaning());
+        }
+    }
+}
