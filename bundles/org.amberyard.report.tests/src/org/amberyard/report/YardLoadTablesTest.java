@@ -170,10 +170,10 @@ class YardLoadTablesTest {
     }
 
     @Test
-    void theLoadLetterHasTheFiguresAndItsGaps() {
+    void theLoadLetterHasTheFigures() {
         ResultTable letter = table(rest, "load_letter");
         for (List<String> row : List.of(List.of("Customer and site", "Sample district", ""),
-                List.of("Account number", "to be filled in", ""), List.of("Service voltage, three phases", "480", "V"),
+                List.of("Service voltage, three phases", "480", "V"),
                 List.of("Existing peak demand", "60.0", "kW"), List.of("Power factor at the peak", "0.95", ""),
                 List.of("Requested in service, 2029", "1 × 19.2 kW alternating current (AC 19.2 kW)", "ports"),
                 List.of("Ports in 2035", "2 × 19.2 kW alternating current (AC 19.2 kW)", "ports"),
