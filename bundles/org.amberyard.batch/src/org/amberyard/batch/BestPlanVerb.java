@@ -50,6 +50,9 @@ final class BestPlanVerb implements Verb {
         Path file = arguments.studyOf(operands.get(0), console.folder());
         Study study = StudyArgument.load(file);
         Plan plan = NamedElement.of("PLAN", operands.get(1), study.getPlans());
+        if (study.getDepot().getPortTypes().isEmpty()) {
+            throw new WrongUse("The study has no port types; enter one with the depot.");
+        }
         BestPlanAim aim = new BestPlanOptions(arguments, study, plan).aim();
         Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(study, console);
         if (evaluated.isEmpty()) {

@@ -27,7 +27,8 @@ public final class BestWords {
         List<String> all = new ArrayList<>(List.of(cost(), bound()));
         if (best.electricShort() > 0) {
             all.add("The number of electric buses to be reached is missed by " + best.electricShort()
-                    + ": no type does more routes to the end of its pack, or not so early.");
+                    + ": of the buses decided on, too few have a type that does their route to the end of its pack by then, or the cap "
+                    + "leaves no room.");
         }
         best.unmet().forEach(u -> all.add(found.year(u.year()) + " stays above the cap by " + money(u.above()) + "."));
         best.scarce().forEach(s -> all.add(scarce(s)));
@@ -51,9 +52,10 @@ public final class BestWords {
             return "How far the cheapest plan may lie below cannot be told: "
                     + best.noBound().stream().map(BestWords::words).collect(Collectors.joining("; ")) + ".";
         }
-        return "No such plan costs less than " + money(best.bound().getAsDouble()) + ": the plan found is at most "
-                + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().orElse(0))
-                + " above the cheapest. The bound leaves out demand and fixed charges of the electric bill.";
+        return "No plan that replaces each bus once, by a new one, no later than its rule or this plan does, costs less than "
+                + money(best.bound().getAsDouble()) + (best.gapShare().isPresent() ? ": the plan found is at most "
+                + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
+                + " The bound leaves out demand and fixed charges of the electric bill.";
     }
 
     private static String words(BestPlan.NoBound reason) {
@@ -61,8 +63,11 @@ public final class BestWords {
             case TAXED -> "income tax is paid on sums of all buses";
             case OPERATING_AID -> "operating aid is paid on sums of all buses";
             case ENERGY_CREDITS -> "credits are earned on the energy charged";
-            case NOTHING_WITHIN -> "no plan was found that keeps the cap";
-            case NEGATIVE_ENERGY_PRICE -> "the tariff pays for energy at some times";
+            case NOTHING_WITHIN -> "no plan was found that keeps the cap, the programmes and the number to be reached";
+            case SHARED_PORTS_OR_METER -> "ports and bill are shared with electric buses that are not decided on, or with the building";
+            case MONEY_MOVES_UNDER_CAP -> "under a cap, awards and debts move money between years";
+            case SHARED_PROGRAMMES -> "steps that stay take part in the same programmes, or more than two programmes are asked";
+            case TARIFF -> "the tariff has a minimum bill, prices below zero or prices by demand";
         };
     }
 

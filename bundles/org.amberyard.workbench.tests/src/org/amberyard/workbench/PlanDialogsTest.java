@@ -118,7 +118,7 @@ class PlanDialogsTest {
             study.await(() -> bestDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
             display.syncExec(() -> {
                 Shell shell = bestDialog(display).orElseThrow();
-                assertTrue(words(shell).contains("No such plan costs less than USD "), words(shell));
+                assertTrue(words(shell).contains("Present cost after financing: USD "), words(shell));
                 button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
             });
             study.await(() -> bestDialog(display).isEmpty());

@@ -8,7 +8,8 @@ import org.amberyard.core.optimum.ChoiceSearch;
 import org.amberyard.core.progress.Progress;
 
 /**
- * The cheapest plan found, and a cost below which no plan lies. Each place is weighed by itself ({@link PlaceProbe}); a search over
+ * The cheapest plan found, and a cost below which none lies of the plans that replace each bus once, by a new one, no later than its
+ * rule or the plan does, with ports by the rule of the aim. Each place is weighed by itself ({@link PlaceProbe}); a search over
  * all places ({@link ChoiceSearch}) puts them together under the yearly cap, the programmes' number of buses and the number of
  * electric buses to be reached; what it proposes is evaluated whole, with its ports, its charging and its bills, and the search goes
  * on with the price of electricity that came out. The bound is the least of such a search where that is proven, else that of
@@ -38,8 +39,14 @@ public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, 
         ENERGY_CREDITS,
         /** No plan was found that keeps the cap. */
         NOTHING_WITHIN,
-        /** The tariff pays for some of the energy drawn. */
-        NEGATIVE_ENERGY_PRICE
+        /** Ports and bill are shared with electric buses that are not decided on, or with the building. */
+        SHARED_PORTS_OR_METER,
+        /** Under a cap, awards, debts or what is bought on time move money between years. */
+        MONEY_MOVES_UNDER_CAP,
+        /** Steps that stay take part in the same programmes, or more programmes are asked than are weighed in every combination. */
+        SHARED_PROGRAMMES,
+        /** The tariff has a minimum bill, or prices below zero or by demand, so that a kWh may cost less than its least price. */
+        TARIFF
     }
 
     /** What can be scarce. */
@@ -96,9 +103,9 @@ public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, 
         return CapLevelling.Unmet.of(evaluated);
     }
 
-    /** By how much the plan found may be dearer than the cheapest one at most, as a share of its present cost. */
+    /** By how much the plan found may be dearer than the cheapest one at most, as a share of its cost; empty where it keeps not all. */
     public OptionalDouble gapShare() {
-        return bound.isPresent() && presentCost() != 0
+        return bound.isPresent() && presentCost() != 0 && unmet().isEmpty() && electricShort == 0
                 ? OptionalDouble.of(Math.max(0, presentCost() - bound.getAsDouble()) / Math.abs(presentCost())) : OptionalDouble.empty();
     }
 }

@@ -154,7 +154,13 @@ final class BestPlanSearch {
         add(!study.funding().aids().isEmpty(), BestPlan.NoBound.OPERATING_AID, reasons);
         add(!study.funding().credits().isEmpty(), BestPlan.NoBound.ENERGY_CREDITS, reasons);
         add(!least.within(), BestPlan.NoBound.NOTHING_WITHIN, reasons);
-        add(prices.leastPerKwh() < 0, BestPlan.NoBound.NEGATIVE_ENERGY_PRICE, reasons);
+        add(study.depot().metering().shared() || left.fleet().years().stream()
+                .anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent()), BestPlan.NoBound.SHARED_PORTS_OR_METER, reasons);
+        boolean capped = before.plan().payment().yearlyCap().isPresent();
+        add(capped && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty()), BestPlan.NoBound.MONEY_MOVES_UNDER_CAP, reasons);
+        add(aim.programmes().size() > 2 || left.plan().replacements().stream()
+                .anyMatch(r -> r.programmes().stream().anyMatch(aim.programmes()::contains)), BestPlan.NoBound.SHARED_PROGRAMMES, reasons);
+        add(prices.leastPerKwh() < 0 || !study.depot().metering().tariff().addsUp(), BestPlan.NoBound.TARIFF, reasons);
         return reasons;
     }
 

@@ -13,7 +13,7 @@ import org.amberyard.core.progress.Progress;
  * What can be done in each place that the best plan decides on: leave the bus to the rule of its type, or replace it in a year no
  * later than the rule would or than the plan does, by an electric type that does the route to the end of its pack, or by the engine
  * type that follows; without money of programmes, with that of each that pays, and with that of all. Places between which buses move,
- * and from which steps retire a bus, are left as the plan has them.
+ * from which steps retire a bus, for which the plan buys a used one or a bus in other years, are left as the plan has them.
  *
  * @param places places in the list of buses that are decided on
  * @param options options by place; the first leaves the bus to the rule
@@ -73,8 +73,9 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
         private boolean decided(int place) {
             BusInput bus = study.buses().get(place);
             return aim.roles().contains(bus.role()) && study.types().get(bus.type()).engine().isPresent()
-                    && plan.replacements().stream().noneMatch(r -> r.cascadeTo().equals(OptionalInt.of(place))
-                            || r.place() == place && (r.newType().isEmpty() || r.cascadeTo().isPresent()));
+                    && plan.replacements().stream().noneMatch(r -> r.cascadeTo().equals(OptionalInt.of(place)) || r.place() == place
+                            && (r.newType().isEmpty() || r.cascadeTo().isPresent() || r.used().isPresent()
+                                    || r.year() < aim.firstYear() || r.year() > aim.lastYear()));
         }
 
         private List<Option> options(int place) {
@@ -111,7 +112,8 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
                     steps.add(step(place, year, type, open));
                 }
             }
-            if (aim.engines() && !ruleYear.equals(OptionalInt.of(year))) {
+            boolean follows = study.types().get(study.types().get(bus.type()).successor()).engine().isPresent();
+            if (aim.engines() && follows && !ruleYear.equals(OptionalInt.of(year))) {
                 steps.add(step(place, year, study.types().get(bus.type()).successor(), List.of()));
             }
         }

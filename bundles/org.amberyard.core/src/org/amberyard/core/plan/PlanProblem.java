@@ -67,7 +67,7 @@ final class PlanProblem {
         double[] use = new double[goal() + 1];
         double cost = option.probed().presentCost() - kept.probed().presentCost();
         for (int year = 0; year < years; year++) {
-            double kwh = option.probed().batteryKwh()[year];
+            double kwh = option.probed().batteryKwh()[year] - kept.probed().batteryKwh()[year];
             cost += kwh * energy.present[year];
             use[year] = option.probed().appropriation()[year] - kept.probed().appropriation()[year] + kwh * energy.nominal[year];
         }

@@ -63,6 +63,12 @@ public record Tariff(String name, List<FixedCharge> customer, MinimumBill minimu
         return Stream.concat(onEnergy.map(EnergyCharge::rates), onDemand().map(DemandCharge::rates)).flatMap(List::stream);
     }
 
+    /** True when no part of a bill falls by drawing more: no minimum bill, no price below zero, no blocks that go by demand. */
+    public boolean addsUp() {
+        return minimum.amount() <= 0 && rates().allMatch(r -> !r.prices().byDemand()
+                && r.prices().blocks().stream().allMatch(b -> b.price() >= 0));
+    }
+
     /** Charges on demand, riders among them. */
     public Stream<DemandCharge> onDemand() {
         return Stream.concat(demand.stream(), riders.perKw().stream());

@@ -41,7 +41,7 @@ public final class BestDialog extends PlanPreviewDialog {
 
     @Override
     void createForm(Composite area) {
-        form = new BestForm(area, session().study(), plan());
+        form = new BestForm(area, session().study(), plan(), this::entered);
         start = new Button(area, SWT.PUSH);
         start.setText(Messages.Best_search);
         start.addListener(SWT.Selection, e -> search());
@@ -51,6 +51,12 @@ public final class BestDialog extends PlanPreviewDialog {
     @Override
     void opened() {
         preview(Messages.Best_about, Optional.empty());
+    }
+
+    /** What was found for other entries is not theirs. */
+    private void entered() {
+        stop();
+        opened();
     }
 
     private void search() {

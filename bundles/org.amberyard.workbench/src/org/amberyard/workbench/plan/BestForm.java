@@ -22,6 +22,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 
@@ -45,7 +46,8 @@ final class BestForm {
     private Combo by;
     private Button engines;
 
-    BestForm(Composite parent, Study study, Plan plan) {
+    /** @param changed is run whenever something else is entered */
+    BestForm(Composite parent, Study study, Plan plan, Runnable changed) {
         this.study = study;
         this.plan = plan;
         area = new Composite(parent, SWT.NONE);
@@ -55,6 +57,17 @@ final class BestForm {
         createPorts();
         createProgrammes();
         createGoal();
+        for (Control row : area.getChildren()) {
+            listen(row, changed);
+        }
+    }
+
+    private static void listen(Control control, Runnable changed) {
+        if (control.getClass() == Composite.class) {
+            List.of(((Composite) control).getChildren()).forEach(child -> listen(child, changed));
+        } else {
+            control.addListener(SWT.Selection, e -> changed.run());
+        }
     }
 
     private void createRoles() {
