@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -138,7 +139,7 @@ final class LetterTables {
         bought().filter(p -> p.year() == year).forEach(p -> words.add(p.count() + " × " + in.study().depot().ports().get(p.port())
                 .name()));
         in.plan().plan().works().stream().filter(w -> w.year() == year).forEach(w -> in.study().depot().works().get(w.work()).upgrade()
-                .ifPresent(u -> words.add(String.format("service of %.0f kVA and %.0f A", u.transformerKva(), u.breakerA()))));
+                .ifPresent(u -> words.add(String.format(Locale.ROOT, "service of %.0f kVA and %.0f A", u.transformerKva(), u.breakerA()))));
         return String.join("; ", words);
     }
 }

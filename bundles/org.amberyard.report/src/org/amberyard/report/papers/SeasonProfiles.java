@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -21,9 +22,13 @@ import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.TableBuilder;
 
-/** Load through a day of winter and one of summer in the last year of a plan: the coldest and the hottest operated month. */
+/**
+ * Load through a day of winter and one of summer in the last year of a plan: of the five coldest and the five warmest months the one whose
+ * hardest day loads the service most, because a summer month without school says nothing of what summer asks for.
+ */
 final class SeasonProfiles {
     private static final int HOURS = 24;
+    private static final int MONTHS_OF_A_SEASON = 5;
     private static final CellFormat TENTHS = CellFormat.decimals(1);
 
     private final PaperInput in;
@@ -56,13 +61,13 @@ final class SeasonProfiles {
     private Optional<Season> season(String label, StretchKind kind, Comparator<Climate.MonthWeather> first) {
         List<Climate.MonthWeather> climate = in.study().duty().climate().months();
         return IntStream.range(0, climate.size()).boxed().sorted(Comparator.comparing(climate::get, first))
-                .flatMap(m -> YardDay.in(in.result(), in.planIndex(), year, m).stream().filter(d -> d.kind() == kind).limit(1))
-                .findFirst().map(d -> new Season(label + ", " + d.label() + " of " + MonthNames.full(d.month()), d));
+                .limit(MONTHS_OF_A_SEASON).flatMap(m -> YardDay.in(in.result(), in.planIndex(), year, m).stream())
+                .filter(d -> d.kind() == kind).max(Comparator.comparingDouble(this::highestKw)).map(d -> new Season(label + ", " + d.label() + " of " + MonthNames.full(d.month()), d));
     }
 
     DataTable table(String title) {
         TableBuilder<Integer> table = new TableBuilder<Integer>("Seasons", title)
-                .text("Hour from", 0.7, h -> String.format("%d:00", h));
+                .text("Hour from", 0.7, h -> String.format(Locale.ROOT, "%02d:00", h));
         for (Season season : seasons()) {
             load(season.day()).ifPresent(load -> {
                 String label = season.day().kind() == StretchKind.COLDEST_DAY ? "winter" : "summer";
@@ -81,6 +86,10 @@ final class SeasonProfiles {
         int anHour = steps.length / load.kind().days().size() / HOURS;
         int day = load.highestDay() * HOURS;
         table.optional(label, "kW", TENTHS, h -> of.apply(Arrays.stream(steps, (day + h) * anHour, (day + h + 1) * anHour)));
+    }
+
+    private double highestKw(YardDay day) {
+        return load(day).map(l -> Arrays.stream(l.serviceKw()).max().orElse(0)).orElse(0.0);
     }
 
     private Optional<StretchLoad> load(YardDay day) {

@@ -83,7 +83,7 @@ public final class Submission {
 
     private static String about(PaperInput in) {
         StringBuilder text = new StringBuilder(PLAN + in.plan().name() + "\n");
-        Optional<String> programme = in.choices().programme();
+        Optional<String> programme = ProjectMoney.of(in).programme();
         programme.ifPresent(p -> text.append(PROGRAMME).append(p).append("\n"));
         in.documentFacts().stream().filter(f -> !f.label().equals("Plan")).forEach(f -> text.append(f.label()).append(": ")
                 .append(f.value()).append("\n"));

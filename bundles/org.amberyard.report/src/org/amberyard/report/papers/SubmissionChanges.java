@@ -41,7 +41,22 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
             throw new NoSuchFileException(folder.toString(), null, "there is no " + SubmissionManifest.NAME
                     + ": it is no folder of a frozen submission");
         }
-        return new SubmissionChanges(SubmissionManifest.broken(folder), inputs(folder, study), figures(folder, study, result));
+        return new SubmissionChanges(SubmissionManifest.broken(folder), read(() -> inputs(folder, study)),
+                read(() -> figures(folder, study, result)));
+    }
+
+    /** Reads something of a frozen folder. */
+    private interface Reading {
+        List<String> lines() throws IOException;
+    }
+
+    /** What was frozen may be damaged in any way; that it cannot be read must not hide which files are broken. */
+    private static List<String> read(Reading reading) {
+        try {
+            return reading.lines();
+        } catch (IOException | RuntimeException e) {
+            return List.of("cannot be compared, because what was frozen cannot be read: " + e.getMessage());
+        }
     }
 
     /** True when nothing is different. */
