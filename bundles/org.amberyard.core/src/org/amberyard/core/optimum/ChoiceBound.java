@@ -50,11 +50,8 @@ public record ChoiceBound(double cost, double[] prices, List<int[]> picks) {
         for (int g = 0; g < cheapest.length; g++) {
             sum += problem.picked(cheapest, g).costAt(prices);
         }
-        for (int r = 0; r < prices.length; r++) {
-            sum -= prices[r] == 0 ? 0 : prices[r] * problem.limit(r);
-        }
         List<int[]> picks = new ArrayList<>(before);
         picks.add(cheapest);
-        return new ChoiceBound(sum, prices, picks.subList(Math.max(0, picks.size() - KEPT), picks.size()));
+        return new ChoiceBound(sum - problem.limitsAt(prices), prices, picks.subList(Math.max(0, picks.size() - KEPT), picks.size()));
     }
 }

@@ -83,6 +83,15 @@ public record ChoiceProblem(List<List<Choice>> groups, double[] limits) {
         return sums;
     }
 
+    /** What the limits are worth at prices; a resource without a price or a limit is worth nothing. */
+    double limitsAt(double[] prices) {
+        double sum = 0;
+        for (int r = 0; r < prices.length; r++) {
+            sum += prices[r] == 0 ? 0 : prices[r] * limits[r];
+        }
+        return sum;
+    }
+
     /** What picks cost. */
     public double cost(int[] picks) {
         double sum = 0;

@@ -37,11 +37,7 @@ final class ChoiceTree {
         for (int depth = groups - 1; depth >= 0; depth--) {
             restAtLeast[depth] = restAtLeast[depth + 1] + choice(depth, options[depth][0]).costAt(prices);
         }
-        double limits = 0;
-        for (int r = 0; r < prices.length; r++) {
-            limits += prices[r] == 0 ? 0 : prices[r] * problem.limit(r);
-        }
-        this.base = -limits;
+        this.base = -problem.limitsAt(prices);
     }
 
     /** What the second cheapest option of a group costs more than the cheapest: groups that decide most come first. */

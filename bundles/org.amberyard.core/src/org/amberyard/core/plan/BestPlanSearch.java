@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.optimum.ChoiceBound;
 import org.amberyard.core.optimum.ChoiceProblem;
@@ -42,12 +41,13 @@ final class BestPlanSearch {
         this.before = before;
         this.aim = aim;
         this.progress = progress;
-        this.choices = PlaceChoices.of(result, before.plan(), aim, progress.part(0, 2));
+        PlaceProbe probe = new PlaceProbe(study, before.plan(), result.duty(), result.figures(), port());
+        this.choices = PlaceChoices.of(result, before.plan(), aim, probe, progress.part(0, 2));
         if (choices.places().isEmpty()) {
             throw new IllegalArgumentException("Plan " + before.name() + " has no place to decide on");
         }
-        PlaceProbe probe = new PlaceProbe(study, before.plan(), result.duty(), result.figures(), port());
-        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(probe, y)).toList();
+        double without = probe.noPort().presentCost();
+        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(probe, y, without)).toList();
         this.left = evaluated(List.of()).plan;
         this.problem = new PlanProblem(study, left, aim, choices);
     }
@@ -56,10 +56,10 @@ final class BestPlanSearch {
         return aim.ports().port().getAsInt();
     }
 
-    private PortPrice portPrice(PlaceProbe probe, int year) {
+    private PortPrice portPrice(PlaceProbe probe, int year, double without) {
         PlaceProbe.Probed paid = probe.port(year, aim.programmes().stream()
                 .filter(p -> study.funding().programmes().get(p).paysIn(year)).toList());
-        return new PortPrice(paid.presentCost() - probe.noPort().presentCost(), paid.paying().stream().sorted().toList());
+        return new PortPrice(paid.presentCost() - without, paid.paying().stream().sorted().toList());
     }
 
     private double[] portCosts() {
@@ -119,9 +119,7 @@ final class BestPlanSearch {
 
     private Candidate evaluated(List<PlanInput.Replacement> steps) {
         progress.at(0.5);
-        Set<Integer> decided = Set.copyOf(choices.places());
-        List<PlanInput.Replacement> all = new ArrayList<>(
-                before.plan().replacements().stream().filter(r -> !decided.contains(r.place())).toList());
+        List<PlanInput.Replacement> all = new ArrayList<>(withoutDecided().replacements());
         all.addAll(steps);
         all.sort(Comparator.comparingInt(PlanInput.Replacement::year));
         PlanInput plan = before.plan().with(all, ports(steps));
@@ -140,7 +138,7 @@ final class BestPlanSearch {
     }
 
     private PlanInput withoutDecided() {
-        Set<Integer> decided = choices.places().stream().collect(Collectors.toSet());
+        Set<Integer> decided = Set.copyOf(choices.places());
         return before.plan().with(before.plan().replacements().stream().filter(r -> !decided.contains(r.place())).toList());
     }
 

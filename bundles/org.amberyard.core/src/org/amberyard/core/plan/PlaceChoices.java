@@ -41,8 +41,8 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
     }
 
     /** The choices of a plan of a study that has been evaluated. */
-    static PlaceChoices of(StudyResult result, PlanInput plan, BestPlanAim aim, Progress progress) {
-        return new Collector(result, plan, aim).choices(progress);
+    static PlaceChoices of(StudyResult result, PlanInput plan, BestPlanAim aim, PlaceProbe probe, Progress progress) {
+        return new Collector(result, plan, aim, probe).choices(progress);
     }
 
     private static final class Collector {
@@ -52,12 +52,12 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
         private final BestPlanAim aim;
         private final PlaceProbe probe;
 
-        Collector(StudyResult result, PlanInput plan, BestPlanAim aim) {
+        Collector(StudyResult result, PlanInput plan, BestPlanAim aim, PlaceProbe probe) {
             this.result = result;
             this.study = result.input();
             this.plan = plan;
             this.aim = aim;
-            this.probe = new PlaceProbe(study, plan, result.duty(), result.figures(), aim.ports().port().getAsInt());
+            this.probe = probe;
         }
 
         PlaceChoices choices(Progress progress) {
