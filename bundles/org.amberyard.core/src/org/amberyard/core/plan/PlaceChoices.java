@@ -125,13 +125,10 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
         /** Those that do the route with an aged pack; without a route those of the same body. */
         private List<Integer> electricTypes(BusInput bus) {
             if (bus.route().isPresent()) {
-                return result.fits().list().stream().filter(f -> f.route() == bus.route().getAsInt()
-                        && f.whenAged(study.middayCharging()).passes()).map(RouteFit::type).sorted(Comparator.naturalOrder())
+                return ElectricTypes.doing(result, bus.route().getAsInt()).stream().map(RouteFit::type).sorted(Comparator.naturalOrder())
                         .toList();
             }
-            String body = study.types().get(bus.type()).spec().body().bodyType();
-            return IntStream.range(0, study.types().size()).filter(t -> study.types().get(t).electric().isPresent()
-                    && study.types().get(t).spec().body().bodyType().equals(body)).boxed().toList();
+            return ElectricTypes.sameBody(study, bus);
         }
     }
 

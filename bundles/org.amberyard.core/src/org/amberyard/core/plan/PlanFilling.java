@@ -127,16 +127,14 @@ public record PlanFilling(List<Step> steps, List<Ports> ports, List<Left> left) 
         /** The cheapest of those that do the route with an aged pack; of equals the one with the larger margin. */
         private OptionalInt bestOnRoute(int route) {
             boolean midday = study.middayCharging();
-            return result.fits().list().stream().filter(f -> f.route() == route && f.whenAged(midday).passes())
+            return ElectricTypes.doing(result, route).stream()
                     .min(Comparator.comparingDouble((RouteFit f) -> study.types().get(f.type()).prices().purchase())
                             .thenComparingDouble(f -> -f.whenAged(midday).marginKwh()))
                     .map(f -> OptionalInt.of(f.type())).orElse(OptionalInt.empty());
         }
 
         private OptionalInt sameBody(BusInput bus) {
-            String body = study.types().get(bus.type()).spec().body().bodyType();
-            return IntStream.range(0, study.types().size()).filter(t -> study.types().get(t).electric().isPresent()
-                    && study.types().get(t).spec().body().bodyType().equals(body)).findFirst();
+            return ElectricTypes.sameBody(study, bus).stream().mapToInt(t -> t).findFirst();
         }
 
         private int year(int place, int turn, int all) {
