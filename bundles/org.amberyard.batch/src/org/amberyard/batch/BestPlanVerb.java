@@ -1,12 +1,9 @@
 package org.amberyard.batch;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.BestPlanAim;
 import org.amberyard.core.progress.Progress;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.BestWords;
@@ -46,10 +43,9 @@ final class BestPlanVerb implements Verb {
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse {
-        List<String> operands = arguments.operands(2, "a study and a plan");
-        Path file = arguments.studyOf(operands.get(0), console.folder());
-        Study study = StudyArgument.load(file);
-        Plan plan = NamedElement.of("PLAN", operands.get(1), study.getPlans());
+        StudyPlan of = StudyPlan.of(arguments, console);
+        Study study = of.study();
+        Plan plan = of.plan();
         if (study.getDepot().getPortTypes().isEmpty()) {
             throw new WrongUse("The study has no port types; enter one with the depot.");
         }
@@ -60,12 +56,11 @@ final class BestPlanVerb implements Verb {
         }
         try {
             PlanBest best = new PlanBest(study, plan, aim, PlanBest.search(evaluated.get().result(),
-                    study.getPlans().indexOf(plan), aim, Progress.NONE));
+                    of.place(), aim, Progress.NONE));
             BestWords.of(best).forEach(console.out()::println);
             if (arguments.has(WRITE)) {
                 best.write();
-                StudyArgument.save(study, file);
-                console.out().println("The steps are in the plan “" + ElementNames.of(plan) + "” of " + file);
+                of.save(console, "The steps are in");
             }
             return ExitCode.DONE;
         } catch (IllegalArgumentException e) {

@@ -1,13 +1,10 @@
 package org.amberyard.batch;
 
-import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.FillRule;
 import org.amberyard.model.funding.Programme;
-import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FillWords;
@@ -49,10 +46,9 @@ final class FillPlanVerb implements Verb {
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse {
-        List<String> operands = arguments.operands(2, "a study and a plan");
-        Path file = arguments.studyOf(operands.get(0), console.folder());
-        Study study = StudyArgument.load(file);
-        Plan plan = NamedElement.of("PLAN", operands.get(1), study.getPlans());
+        StudyPlan of = StudyPlan.of(arguments, console);
+        Study study = of.study();
+        Plan plan = of.plan();
         FillRule rule = new FillRuleOptions(arguments, study).rule();
         Optional<String> named = arguments.value(PROGRAMME);
         Optional<Programme> programme = named.isEmpty() ? Optional.empty()
@@ -67,8 +63,7 @@ final class FillPlanVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         fill.write();
-        StudyArgument.save(study, file);
-        console.out().println("The steps are in the plan “" + ElementNames.of(plan) + "” of " + file);
+        of.save(console, "The steps are in");
         return ExitCode.DONE;
     }
 }

@@ -1,7 +1,5 @@
 package org.amberyard.batch;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.progress.Progress;
@@ -43,10 +41,9 @@ final class LevelPlanVerb implements Verb {
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse {
-        List<String> operands = arguments.operands(2, "a study and a plan");
-        Path file = arguments.studyOf(operands.get(0), console.folder());
-        Study study = StudyArgument.load(file);
-        Plan plan = NamedElement.of("PLAN", operands.get(1), study.getPlans());
+        StudyPlan of = StudyPlan.of(arguments, console);
+        Study study = of.study();
+        Plan plan = of.plan();
         if (!PlanLevel.hasCap(plan)) {
             throw new WrongUse("Plan “" + ElementNames.of(plan) + "” has no budget cap per year; enter one above 0 with the plan.");
         }
@@ -55,12 +52,11 @@ final class LevelPlanVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         PlanLevel level = new PlanLevel(study, plan,
-                PlanLevel.levelling(evaluated.get().result(), study.getPlans().indexOf(plan), Progress.NONE));
+                PlanLevel.levelling(evaluated.get().result(), of.place(), Progress.NONE));
         LevelWords.of(level).forEach(console.out()::println);
         if (arguments.has(WRITE) && !level.isEmpty()) {
             level.write();
-            StudyArgument.save(study, file);
-            console.out().println("The steps are moved in the plan “" + ElementNames.of(plan) + "” of " + file);
+            of.save(console, "The steps are moved in");
         }
         return ExitCode.DONE;
     }
