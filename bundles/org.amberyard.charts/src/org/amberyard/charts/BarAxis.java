@@ -3,6 +3,7 @@ package org.amberyard.charts;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.util.function.Supplier;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.SubCategoryAxis;
@@ -16,10 +17,15 @@ final class BarAxis extends CategoryAxis {
     @Override
     public AxisState draw(Graphics2D g2, double cursor, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge,
             PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        clip(g2, this, plotArea, dataArea, edge);
-        AxisState state = super.draw(g2, cursor, plotArea, dataArea, edge, info);
-        g2.setClip(clip);
+        return clipped(g2, this, plotArea, dataArea, edge, () -> super.draw(g2, cursor, plotArea, dataArea, edge, info));
+    }
+
+    private static AxisState clipped(Graphics2D g2, CategoryAxis axis, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge,
+            Supplier<AxisState> drawing) {
+        Shape before = g2.getClip();
+        clip(g2, axis, plotArea, dataArea, edge);
+        AxisState state = drawing.get();
+        g2.setClip(before);
         return state;
     }
 
@@ -45,11 +51,7 @@ final class BarAxis extends CategoryAxis {
         @Override
         public AxisState draw(Graphics2D g2, double cursor, Rectangle2D plotArea, Rectangle2D dataArea, RectangleEdge edge,
                 PlotRenderingInfo info) {
-            Shape clip = g2.getClip();
-            clip(g2, this, plotArea, dataArea, edge);
-            AxisState state = super.draw(g2, cursor, plotArea, dataArea, edge, info);
-            g2.setClip(clip);
-            return state;
+            return clipped(g2, this, plotArea, dataArea, edge, () -> super.draw(g2, cursor, plotArea, dataArea, edge, info));
         }
     }
 }

@@ -12,6 +12,7 @@ import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.ValueAxisPlot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.data.Range;
 import org.jfree.data.category.CategoryDataset;
@@ -22,6 +23,16 @@ import org.jfree.data.xy.XYDataset;
 
 /** A plot whose axes can be zoomed and whose series can be hidden, whichever kind it is. */
 abstract class LensPlot {
+    private final ValueAxisPlot plot;
+    private final ValueAxis valueAxis;
+    private final ZoomValues values;
+
+    /** @param values axes on which values stand, the first of them that of the values shown */
+    private LensPlot(ValueAxisPlot plot, ValueAxis valueAxis, ZoomValues values) {
+        this.plot = plot;
+        this.valueAxis = valueAxis;
+        this.values = values;
+    }
 
     /** The plot of a chart, as it was made. */
     static LensPlot of(Plot plot) {
@@ -40,11 +51,17 @@ abstract class LensPlot {
         values().fit(valueAxis(), wholeData, dataRange());
     }
 
-    abstract ZoomValues values();
+    final ZoomValues values() {
+        return values;
+    }
 
-    abstract ValueAxis valueAxis();
+    final ValueAxis valueAxis() {
+        return valueAxis;
+    }
 
-    abstract Range dataRange();
+    final Range dataRange() {
+        return valueAxis == null ? null : plot.getDataRange(valueAxis);
+    }
 
     /** Calls with the dataset and the place of each series, and its name in the legend. */
     abstract void each(BiConsumer<int[], String> visitor);
@@ -69,13 +86,12 @@ abstract class LensPlot {
     private static final class Points extends LensPlot {
         private final XYPlot plot;
         private final ZoomValues domain;
-        private final ZoomValues range;
         private final List<XYDataset> made = new ArrayList<>();
 
         Points(XYPlot plot) {
+            super(plot, plot.getRangeAxis(), new ZoomValues(all(plot.getRangeAxisCount(), plot::getRangeAxis)));
             this.plot = plot;
             domain = new ZoomValues(all(plot.getDomainAxisCount(), plot::getDomainAxis));
-            range = new ZoomValues(all(plot.getRangeAxisCount(), plot::getRangeAxis));
             IntStream.range(0, plot.getDatasetCount()).forEach(i -> made.add(plot.getDataset(i)));
         }
 
@@ -86,22 +102,7 @@ abstract class LensPlot {
 
         @Override
         ZoomAxis upward() {
-            return range;
-        }
-
-        @Override
-        ZoomValues values() {
-            return range;
-        }
-
-        @Override
-        ValueAxis valueAxis() {
-            return plot.getRangeAxis();
-        }
-
-        @Override
-        Range dataRange() {
-            return plot.getRangeAxis() == null ? null : plot.getDataRange(plot.getRangeAxis());
+            return values();
         }
 
         @Override
@@ -130,41 +131,25 @@ abstract class LensPlot {
         private final CategoryPlot plot;
         private final boolean lying;
         private final ZoomBars bars;
-        private final ZoomValues values;
         private final List<CategoryDataset> made = new ArrayList<>();
 
         Bars(CategoryPlot plot) {
+            super(plot, plot.getRangeAxis(), new ZoomValues(all(plot.getRangeAxisCount(), plot::getRangeAxis)));
             this.plot = plot;
             lying = plot.getOrientation() == PlotOrientation.HORIZONTAL;
             int count = plot.getDataset() == null ? 0 : plot.getDataset().getColumnCount();
             bars = new ZoomBars(plot.getDomainAxis(), count, lying);
-            values = new ZoomValues(all(plot.getRangeAxisCount(), plot::getRangeAxis));
             IntStream.range(0, plot.getDatasetCount()).forEach(i -> made.add(plot.getDataset(i)));
         }
 
         @Override
         ZoomAxis across() {
-            return lying ? values : bars;
+            return lying ? values() : bars;
         }
 
         @Override
         ZoomAxis upward() {
-            return lying ? bars : values;
-        }
-
-        @Override
-        ZoomValues values() {
-            return values;
-        }
-
-        @Override
-        ValueAxis valueAxis() {
-            return plot.getRangeAxis();
-        }
-
-        @Override
-        Range dataRange() {
-            return plot.getRangeAxis() == null ? null : plot.getDataRange(plot.getRangeAxis());
+            return lying ? bars : values();
         }
 
         @Override
