@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.workbench.look.SizedDialog;
+import org.amberyard.workbench.look.MoveKeys;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -13,7 +14,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
@@ -46,7 +46,7 @@ final class ColumnsDialog extends SizedDialog {
         table = new Table(area, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
         table.setToolTipText(Messages.Columns_list_tip);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
-        table.addListener(SWT.KeyDown, this::moveByKey);
+        MoveKeys.listen(table, this::move);
         table.addListener(SWT.Selection, e -> touched());
         createButtons(area);
         Composite line = new Composite(area, SWT.NONE);
@@ -87,13 +87,6 @@ final class ColumnsDialog extends SizedDialog {
         }
         table.select(0);
         frozen.setSelection(arrangement.frozen() < 0 ? model.frozenColumns() : arrangement.frozen());
-    }
-
-    private void moveByKey(Event event) {
-        if (event.stateMask == SWT.ALT && (event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN)) {
-            move(event.keyCode == SWT.ARROW_UP ? -1 : 1);
-            event.doit = false;
-        }
     }
 
     private void move(int step) {

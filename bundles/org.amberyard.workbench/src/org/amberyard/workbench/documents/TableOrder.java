@@ -3,12 +3,12 @@ package org.amberyard.workbench.documents;
 import java.util.Arrays;
 import java.util.List;
 import org.amberyard.report.papers.GrantTable;
+import org.amberyard.workbench.look.MoveKeys;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
@@ -33,7 +33,7 @@ final class TableOrder {
         }
         table.select(0);
         table.addListener(SWT.Selection, e -> changed.run());
-        table.addListener(SWT.KeyDown, this::moveByKey);
+        MoveKeys.listen(table, this::move);
         Composite buttons = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(buttons);
         GridDataFactory.fillDefaults().applyTo(buttons);
@@ -51,13 +51,6 @@ final class TableOrder {
     private static void show(TableItem item, GrantTable of) {
         item.setText(of.name() + "  " + of.title());
         item.setData(of);
-    }
-
-    private void moveByKey(Event event) {
-        if (event.stateMask == SWT.ALT && (event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN)) {
-            move(event.keyCode == SWT.ARROW_UP ? -1 : 1);
-            event.doit = false;
-        }
     }
 
     private void move(int step) {

@@ -1,12 +1,9 @@
 package org.amberyard.workbench.plan;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.BestPlanAim;
 import org.amberyard.core.plan.FillRule.PortRule;
@@ -30,13 +27,11 @@ import org.eclipse.swt.widgets.Spinner;
 final class BestForm {
     private static final int TENTHS = 10;
     private static final int MOST_BUSES_PER_PORT = 20 * TENTHS;
-    private static final Map<Role, String> ROLES = Map.of(Role.ROUTE, Messages.Fill_route, Role.SPARE, Messages.Fill_spare,
-            Role.ACTIVITY, Messages.Fill_activity);
 
     private final Study study;
     private final Plan plan;
     private final Composite area;
-    private final Map<Role, Button> roles = new EnumMap<>(Role.class);
+    private final RoleChoice roles;
     private List<Button> programmes;
     private Combo from;
     private Combo to;
@@ -52,7 +47,7 @@ final class BestForm {
         this.plan = plan;
         area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(10, 4).applyTo(area);
-        createRoles();
+        roles = new RoleChoice(area, role -> role != Role.ACTIVITY);
         createYears();
         createPorts();
         createProgrammes();
@@ -67,13 +62,6 @@ final class BestForm {
             List.of(((Composite) control).getChildren()).forEach(child -> listen(child, changed));
         } else {
             control.addListener(SWT.Selection, e -> changed.run());
-        }
-    }
-
-    private void createRoles() {
-        Composite places = FormRow.of(area, Messages.Fill_places);
-        for (Role role : Role.values()) {
-            roles.put(role, check(places, ROLES.get(role), role != Role.ACTIVITY));
         }
     }
 
@@ -135,16 +123,12 @@ final class BestForm {
         if (to.getSelectionIndex() < from.getSelectionIndex()) {
             return Messages.Fill_yearsBackwards;
         }
-        return chosenRoles().isEmpty() ? Messages.Fill_noPlaces : "";
-    }
-
-    private Set<Role> chosenRoles() {
-        return roles.keySet().stream().filter(r -> roles.get(r).getSelection()).collect(Collectors.toSet());
+        return roles.chosen().isEmpty() ? Messages.Fill_noPlaces : "";
     }
 
     /** The aim; empty when the entries make none. */
     Optional<BestPlanAim> aim() {
-        return refusal().isEmpty() ? Optional.of(new BestPlanAim(from.getSelectionIndex(), to.getSelectionIndex(), chosenRoles(),
+        return refusal().isEmpty() ? Optional.of(new BestPlanAim(from.getSelectionIndex(), to.getSelectionIndex(), roles.chosen(),
                 engines.getSelection(),
                 new PortRule(OptionalInt.of(ports.getSelectionIndex()), busesPerPort.getSelection() / (double) TENTHS),
                 IntStream.range(0, programmes.size()).filter(p -> programmes.get(p).getSelection()).boxed().toList(), goal()))

@@ -1,12 +1,8 @@
 package org.amberyard.workbench.plan;
 
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.plan.FillRule;
@@ -20,7 +16,6 @@ import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -32,13 +27,11 @@ final class FillForm {
     private static final int TENTHS = 10;
     private static final int MOST_BUSES_PER_PORT = 20 * TENTHS;
     private static final List<String> PACES = List.of(Messages.Fill_atAge, Messages.Fill_perYear, Messages.Fill_allBy);
-    private static final Map<Role, String> ROLES = Map.of(Role.ROUTE, Messages.Fill_route, Role.SPARE, Messages.Fill_spare,
-            Role.ACTIVITY, Messages.Fill_activity);
 
     private final Study study;
     private final Runnable changed;
     private final Composite area;
-    private final Map<Role, Button> roles = new EnumMap<>(Role.class);
+    private final RoleChoice roles;
     private final PaceNumber number;
     private Combo pace;
     private Combo from;
@@ -63,7 +56,8 @@ final class FillForm {
         pace = combo(how, PACES, Pace.PER_YEAR.ordinal());
         number = new PaceNumber(how, study, this::entered);
         createYears();
-        createRoles();
+        roles = new RoleChoice(area, role -> role == Role.ROUTE);
+        roles.listen(this::entered);
         createBuys(payer);
         enable();
     }
@@ -76,17 +70,6 @@ final class FillForm {
         from = combo(years, all, Math.min(1, all.size() - 1));
         new Label(years, SWT.NONE).setText(Messages.Fill_to);
         to = combo(years, all, all.size() - 1);
-    }
-
-    private void createRoles() {
-        Composite places = row(Messages.Fill_places);
-        for (Role role : Role.values()) {
-            Button button = new Button(places, SWT.CHECK);
-            button.setText(ROLES.get(role));
-            button.setSelection(role == Role.ROUTE);
-            button.addListener(SWT.Selection, e -> entered());
-            roles.put(role, button);
-        }
     }
 
     private void createBuys(Optional<Programme> payer) {
@@ -138,28 +121,18 @@ final class FillForm {
         return successor.getSelectionIndex() == 0;
     }
 
-    private Set<Role> chosenRoles() {
-        Set<Role> chosen = EnumSet.noneOf(Role.class);
-        roles.forEach((role, button) -> {
-            if (button.getSelection()) {
-                chosen.add(role);
-            }
-        });
-        return chosen;
-    }
-
     /** Why there is no rule; blank when there is one. */
     String refusal() {
         if (to.getSelectionIndex() < from.getSelectionIndex()) {
             return Messages.Fill_yearsBackwards;
         }
-        return chosenRoles().isEmpty() ? Messages.Fill_noPlaces : "";
+        return roles.chosen().isEmpty() ? Messages.Fill_noPlaces : "";
     }
 
     /** The rule; empty when the entries make none. */
     Optional<FillRule> rule() {
         return refusal().isEmpty() ? Optional.of(new FillRule(pace(), number.value(), from.getSelectionIndex(),
-                to.getSelectionIndex(), isElectric(), chosenRoles(), portRule())) : Optional.empty();
+                to.getSelectionIndex(), isElectric(), roles.chosen(), portRule())) : Optional.empty();
     }
 
     private PortRule portRule() {
