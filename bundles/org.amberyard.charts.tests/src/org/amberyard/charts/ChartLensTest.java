@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleDistrict;
@@ -50,8 +53,8 @@ class ChartLensTest {
         assertArrayEquals(untouched, pixels(chart));
 
         Optional<ChartZoom> part = lens.part(0.25, 0.5, 0.5, 0.75);
-        lens.look(new ChartLook(Set.copyOf(lens.series()), part));
-        assertFalse(java.util.Arrays.equals(untouched, pixels(chart)));
+        lens.look(new ChartLook(Set.copyOf(lens.series()), part, List.of(new ChartRemark("seen", lens.at(0.4, 0.6)))));
+        assertFalse(Arrays.equals(untouched, pixels(chart)));
         lens.look(ChartLook.WHOLE);
         assertArrayEquals(untouched, pixels(chart));
     }
@@ -66,6 +69,57 @@ class ChartLensTest {
         assertRange(years.getLowerBound() + years.getLength() / 4, years.getLowerBound() + years.getLength() / 2, lines.getDomainAxis());
         assertRange(money.getCentralValue(), money.getUpperBound(), lines.getRangeAxis());
         assertEquals(" Zoomed in.", lens.words(ChartLook.WHOLE));
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void notesAreDrawnWhereTheyBelongInEveryPart(Function<ChartTheme, Chart> build) {
+        Chart chart = build.apply(ChartTheme.light());
+        ChartLens lens = new ChartLens(chart);
+        ChartPoint place = lens.at(0.4, 0.55);
+        Optional<ChartZoom> around = lens.part(0.3, 0.5, 0.45, 0.65);
+        Optional<ChartZoom> beside = lens.part(0.6, 0.8, 0.45, 0.65);
+        ChartLook noted = new ChartLook(Set.of(), Optional.empty(), List.of(new ChartRemark("dear winter", place)));
+
+        assertTrue(changes(chart, lens, noted));
+        assertTrue(changes(chart, lens, noted.with(around)));
+        lens.look(noted.with(around));
+        assertEquals(place.across(), lens.at(0.5, 0.5).across(), 1e-9 * Math.max(1, Math.abs(place.across())));
+        assertEquals(place.upward(), lens.at(0.5, 0.5).upward(), 1e-9 * Math.max(1, Math.abs(place.upward())));
+        assertFalse(changes(chart, lens, noted.with(beside)));
+        assertEquals(" Note: dear winter", lens.words(ChartLook.WHOLE.with(List.of(new ChartRemark("dear winter", place)))).replace(" Zoomed in.", ""));
+    }
+
+    /** True when notes change the picture. */
+    private static boolean changes(Chart chart, ChartLens lens, ChartLook noted) {
+        lens.look(noted.with(List.of()));
+        int[] without = pixels(chart);
+        lens.look(noted);
+        return !Arrays.equals(without, pixels(chart));
+    }
+
+    @Test
+    void aNoteInOtherUnitsKeepsItsWordsAndLosesItsPlace() {
+        ChartLens lens = new ChartLens(costs);
+        ChartLook astray = ChartLook.WHOLE.with(List.of(new ChartRemark("seen", new ChartPoint("(EUR)", 1e9, 1e9))));
+        assertTrue(changes(costs, lens, astray));
+    }
+
+    @Test
+    void boxesOfNotesOnOnePlaceKeepClearOfEachOther() {
+        ChartLens lens = new ChartLens(costs);
+        List<ChartRemark> many = IntStream.range(0, 4).mapToObj(i -> new ChartRemark("note " + i, lens.at(0.5, 0.5))).toList();
+        lens.look(ChartLook.WHOLE.with(many));
+        int[] four = pixels(costs);
+        lens.look(ChartLook.WHOLE.with(many.subList(0, 3)));
+        int[] three = pixels(costs);
+        List<Integer> more = IntStream.range(0, four.length).filter(i -> four[i] != three[i]).boxed().toList();
+        lens.look(ChartLook.WHOLE.with(many.subList(0, 1)));
+        int[] one = pixels(costs);
+        lens.look(ChartLook.WHOLE);
+        int[] none = pixels(costs);
+        List<Integer> first = IntStream.range(0, four.length).filter(i -> one[i] != none[i]).boxed().toList();
+        assertTrue(more.size() > 100 && Collections.disjoint(more, first.subList(0, first.size() / 2)));
     }
 
     @Test

@@ -1,29 +1,39 @@
 package org.amberyard.charts;
 
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.geom.Point2D;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.TextTitle;
 import org.jfree.data.Range;
 
 /**
- * Looks at a chart: hides some of what its legend names, which is grey there from then on, and shows a part of it. To be made
- * once for each chart, and used by one thread at a time.
+ * Looks at a chart: hides some of what its legend names, which is grey there from then on, shows a part of it, and what was
+ * noted on it. To be made once for each chart, and used by one thread at a time.
  */
 public final class ChartLens {
     /** Zooming goes no further than to this share of the whole. */
     private static final double CLOSEST = 1 / 400.0;
+
+    private static final Pattern UNIT = Pattern.compile("\\([^()]*\\)");
+    private static final int REMARK_SIZE = 11;
 
     private final Plot drawn;
     private final LensPlot plot;
     private final LegendShades legend;
     private final List<String> series;
     private final Range data;
+    private final RemarkLayer.Look remarkLook;
     private Span across;
     private Span upward;
     private Span shownAcross;
@@ -38,6 +48,9 @@ public final class ChartLens {
         series = named();
         legend.key(series);
         data = plot.dataRange();
+        TextTitle title = chart.chart().getTitle();
+        remarkLook = new RemarkLayer.Look((Color) chart.chart().getBackgroundPaint(), (Color) title.getPaint(),
+                title.getFont().deriveFont(Font.PLAIN, REMARK_SIZE));
         look(ChartLook.WHOLE);
     }
 
@@ -69,6 +82,29 @@ public final class ChartLens {
         shownAcross = across;
         shownUpward = upward;
         look.zoom().filter(z -> z.axes().equals(axes())).ifPresent(this::show);
+        plot.layOver(new RemarkLayer(look.remarks().stream().map(this::placed).toList(), remarkLook));
+    }
+
+    private RemarkLayer.Placed placed(ChartRemark remark) {
+        return new RemarkLayer.Placed(remark.text(), Optional.of(remark.at()).filter(at -> at.units().equals(units()))
+                .map(at -> new Point2D.Double(share(plot.across(), shownAcross, at.across()),
+                        share(plot.upward(), shownUpward, at.upward()))));
+    }
+
+    private static double share(ZoomAxis axis, Span shown, double place) {
+        return axis.isReversed() ? 1 - shown.share(place) : shown.share(place);
+    }
+
+    /** The place at a share of what is shown of the width from the left and of the height from the bottom. */
+    public ChartPoint at(double across, double upward) {
+        return new ChartPoint(units(), shownAcross.at(plot.across().isReversed() ? 1 - across : across),
+                shownUpward.at(plot.upward().isReversed() ? 1 - upward : upward));
+    }
+
+    /** Units of the axes, which stand in brackets on them in all languages. */
+    private String units() {
+        return UNIT.matcher(plot.across().label() + "|" + plot.upward().label()).results().map(MatchResult::group)
+                .collect(Collectors.joining(" "));
     }
 
     private Set<String> hidden(ChartLook look) {
@@ -88,7 +124,8 @@ public final class ChartLens {
     public String words(ChartLook look) {
         Set<String> hidden = hidden(look);
         String zoomed = shownAcross.equals(across) && shownUpward.equals(upward) ? "" : " Zoomed in.";
-        return (hidden.isEmpty() ? "" : " Hidden: " + String.join(", ", hidden) + ".") + zoomed;
+        String noted = look.remarks().stream().map(r -> " Note: " + r.text()).collect(Collectors.joining());
+        return (hidden.isEmpty() ? "" : " Hidden: " + String.join(", ", hidden) + ".") + zoomed + noted;
     }
 
     private String axes() {

@@ -26,6 +26,7 @@ abstract class LensPlot {
     private final ValueAxisPlot plot;
     private final ValueAxis valueAxis;
     private final ZoomValues values;
+    private RemarkLayer layer = new RemarkLayer(List.of(), null);
 
     /** @param values axes on which values stand, the first of them that of the values shown */
     private LensPlot(ValueAxisPlot plot, ValueAxis valueAxis, ZoomValues values) {
@@ -66,6 +67,17 @@ abstract class LensPlot {
     /** Calls with the dataset and the place of each series, and its name in the legend. */
     abstract void each(BiConsumer<int[], String> visitor);
 
+    /** Draws notes over the plot, in place of those before. */
+    final void layOver(RemarkLayer next) {
+        remove(layer);
+        layer = next;
+        add(next);
+    }
+
+    abstract void add(RemarkLayer notes);
+
+    abstract void remove(RemarkLayer notes);
+
     /** Hides the series of a name, and shows the others. */
     abstract void hide(Set<String> names);
 
@@ -98,6 +110,16 @@ abstract class LensPlot {
         @Override
         ZoomAxis across() {
             return domain;
+        }
+
+        @Override
+        void add(RemarkLayer notes) {
+            plot.addAnnotation(notes);
+        }
+
+        @Override
+        void remove(RemarkLayer notes) {
+            plot.removeAnnotation(notes);
         }
 
         @Override
@@ -145,6 +167,16 @@ abstract class LensPlot {
         @Override
         ZoomAxis across() {
             return lying ? values() : bars;
+        }
+
+        @Override
+        void add(RemarkLayer notes) {
+            plot.addAnnotation(notes);
+        }
+
+        @Override
+        void remove(RemarkLayer notes) {
+            plot.removeAnnotation(notes);
         }
 
         @Override

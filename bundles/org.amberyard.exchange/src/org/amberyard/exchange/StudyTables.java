@@ -101,6 +101,7 @@ final class StudyTables {
             StudyTable.of("financing", PlansPackage.Literals.FINANCING, StudyPackage.Literals.STUDY__PLANS,
                     PlansPackage.Literals.PLAN__FINANCING),
             StudyTable.of("actuals", StudyPackage.Literals.YEAR_ACTUALS, StudyPackage.Literals.STUDY__ACTUALS),
+            StudyTable.of("chart_notes", StudyPackage.Literals.CHART_NOTE, StudyPackage.Literals.STUDY__CHART_NOTES),
             StudyTable.of("what_if", WhatifPackage.Literals.WHAT_IF, StudyPackage.Literals.STUDY__WHAT_IF),
             StudyTable.of("uncertain_inputs", WhatifPackage.Literals.UNCERTAIN_INPUT, StudyPackage.Literals.STUDY__WHAT_IF,
                     WhatifPackage.Literals.WHAT_IF__INPUTS),

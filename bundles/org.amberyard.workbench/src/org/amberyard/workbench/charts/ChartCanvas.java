@@ -1,5 +1,6 @@
 package org.amberyard.workbench.charts;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -34,6 +35,7 @@ public final class ChartCanvas extends Canvas {
     private final LegendSwitch legend;
     private final ChartPointer pointer;
     private Optional<ChartZoom> zoom = Optional.empty();
+    private List<ChartNotes.Noted> notes = List.of();
     private ChartPicture picture;
     private Image image;
     private String message = "";
@@ -147,6 +149,22 @@ public final class ChartCanvas extends Canvas {
             zoom = next;
             repaint();
         }
+    }
+
+    /** Shows notes on charts; those on others wait for them. */
+    void note(List<ChartNotes.Noted> next) {
+        notes = next;
+        repaint();
+    }
+
+    /** Notes on charts, on this one and others. */
+    List<ChartNotes.Noted> notes() {
+        return notes;
+    }
+
+    /** A place on the canvas as a place in the picture, which may be scrolled. */
+    Point inPicture(int x, int y) {
+        return new Point(x, y + scrolling.offset());
     }
 
     /** Paints the chart anew, since it is looked at otherwise. */

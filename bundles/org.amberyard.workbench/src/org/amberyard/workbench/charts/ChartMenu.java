@@ -36,8 +36,13 @@ final class ChartMenu {
     private final ChartCanvas canvas;
     private final Menu menu;
 
-    /** @param onPaper gives the chart on show as it is to be saved */
-    ChartMenu(ChartCanvas canvas, Supplier<Chart> onPaper) {
+    /**
+     * The menu of a canvas.
+     *
+     * @param notes what was noted on its charts
+     * @param onPaper gives the chart on show as it is to be saved
+     */
+    ChartMenu(ChartCanvas canvas, ChartNotes notes, Supplier<Chart> onPaper) {
         this.canvas = canvas;
         menu = new Menu(canvas);
         item(Messages.Menu_copyPicture, this::copyPicture);
@@ -54,6 +59,7 @@ final class ChartMenu {
         item(Messages.Menu_whole, canvas.zooming()::whole);
         menu.addListener(SWT.Show, e -> enable());
         canvas.legend().addTo(menu);
+        notes.addTo(menu);
         canvas.setMenu(menu);
     }
 

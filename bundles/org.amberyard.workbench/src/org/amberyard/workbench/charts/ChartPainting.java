@@ -1,11 +1,13 @@
 package org.amberyard.workbench.charts;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartLens;
 import org.amberyard.charts.ChartLook;
+import org.amberyard.charts.ChartRemark;
 import org.amberyard.charts.ChartZoom;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.workbench.work.JobProgress;
@@ -25,7 +27,13 @@ import org.eclipse.swt.graphics.Rectangle;
  */
 final class ChartPainting extends Job {
 
-    private record Request(Function<Progress, Chart> source, Optional<ChartZoom> part, int width, int height, int zoom) {
+    private record Request(Function<Progress, Chart> source, Optional<ChartZoom> part, List<ChartNotes.Noted> notes,
+            int width, int height, int zoom) {
+
+        /** What was noted on a chart. */
+        List<ChartRemark> on(String chart) {
+            return notes.stream().filter(n -> n.chart().equals(chart)).map(ChartNotes.Noted::remark).toList();
+        }
     }
 
     private final ChartCanvas canvas;
@@ -113,7 +121,7 @@ final class ChartPainting extends Job {
         }
         Rectangle area = canvas.getClientArea();
         if (area.width > 0 && area.height > 0) {
-            wanted = new Request(source, canvas.zoom(), area.width, area.height, canvas.getMonitor().getZoom());
+            wanted = new Request(source, canvas.zoom(), canvas.notes(), area.width, area.height, canvas.getMonitor().getZoom());
             schedule();
         }
     }
@@ -130,7 +138,7 @@ final class ChartPainting extends Job {
                 lens = new ChartLens(made);
                 madeFrom = request.source();
             }
-            ChartLook look = new ChartLook(HiddenSeries.of(made.name()), request.part());
+            ChartLook look = new ChartLook(HiddenSeries.of(made.name()), request.part(), request.on(made.name()));
             ChartPicture picture = ChartPicture.paint(made, lens, look, request.width(), request.height(), request.zoom());
             if (request == wanted && !canvas.isDisposed()) {
                 Image image = picture.image(canvas.getDisplay());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartLens;
 import org.amberyard.charts.ChartLook;
+import org.amberyard.charts.ChartPoint;
 import org.amberyard.charts.ChartZoom;
 import org.amberyard.charts.Subject;
 import org.amberyard.workbench.language.Words;
@@ -19,6 +20,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageDataProvider;
 import org.eclipse.swt.graphics.PaletteData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.entity.ChartEntity;
@@ -93,6 +95,18 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
         double scale = scale(width);
         return new Rectangle((int) (scale * area.getX()), (int) (scale * area.getY()), Math.max(1, (int) (scale * area.getWidth())),
                 Math.max(1, (int) (scale * area.getHeight())));
+    }
+
+    /** The place on the chart at a place in the picture, or the nearest one in the plot. */
+    ChartPoint at(Point place) {
+        Rectangle area = plotArea();
+        synchronized (chart.chart()) {
+            return lens.at(share(place.x - area.x, area.width), 1 - share(place.y - area.y, area.height));
+        }
+    }
+
+    private static double share(int from, int length) {
+        return Math.max(0, Math.min(1, (double) from / length));
     }
 
     /** A part of what it shows, as shares of the plot from left and bottom; empty for the whole chart. */

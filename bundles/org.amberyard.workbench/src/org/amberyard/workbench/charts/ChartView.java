@@ -45,6 +45,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     private ChoiceBar bar;
     private YearSlider slider;
     private ChartCanvas canvas;
+    private ChartNotes notes;
     private StudySession session;
     private Shown shown;
 
@@ -70,7 +71,8 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             slider = new YearSlider(area, this::chosen, canvas::isUnderWay);
         }
         canvas.addStrip(area);
-        ChartMenu menu = new ChartMenu(canvas, this::onPaper);
+        notes = new ChartNotes(canvas, () -> session);
+        ChartMenu menu = new ChartMenu(canvas, notes, this::onPaper);
         if (kind.ofTheShop()) {
             menu.addTaskSheet(getSite().getService(IHandlerService.class));
         }
@@ -129,6 +131,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             return;
         }
         update(result.get(), StudyUnits.of(session.study()));
+        notes.show(shown.picks().names(kind.choices()));
         canvas.say(message(evaluation, lacking(shown.picks())));
         canvas.setOutdated(evaluation.isOutdated());
     }

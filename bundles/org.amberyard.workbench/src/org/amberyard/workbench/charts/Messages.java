@@ -33,6 +33,10 @@ final class Messages extends NLS {
     public static String Inputs_type;
     public static String Menu_copyData;
     public static String Menu_copyPicture;
+    public static String Menu_noteChange;
+    public static String Menu_noteDelete;
+    public static String Menu_noteHere;
+    public static String Menu_notes;
     public static String Menu_savePng;
     public static String Menu_saveSvg;
     public static String Menu_taskSheet;
@@ -50,6 +54,8 @@ final class Messages extends NLS {
     public static String Missing_route;
     public static String Missing_stretch;
     public static String Missing_type;
+    public static String Note_ask;
+    public static String Note_title;
     public static String Outage_button;
     public static String Outage_tip;
     public static String Print_none;

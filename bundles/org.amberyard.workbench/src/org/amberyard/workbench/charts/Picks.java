@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.YardDay;
@@ -63,6 +64,11 @@ final class Picks {
 
     Optional<Chosen> picked(Kind kind) {
         return Optional.ofNullable(picked.get(kind));
+    }
+
+    /** Names of what is picked. */
+    String names(List<Kind> of) {
+        return of.stream().flatMap(k -> picked(k).stream()).map(Chosen::name).collect(Collectors.joining(", "));
     }
 
     /** Place of what is picked; -1 when there is nothing to pick from. */

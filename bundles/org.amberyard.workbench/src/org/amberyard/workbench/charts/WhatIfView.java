@@ -39,6 +39,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
     private Combo chooser;
     private ChoiceBar bar;
     private ChartCanvas canvas;
+    private ChartNotes notes;
     private StudySession session;
     private Shown shown;
 
@@ -68,7 +69,8 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         run.addProgress(area, 3);
         canvas = new ChartCanvas(area);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(canvas);
-        new ChartMenu(canvas, () -> chart(shown, Theme.LIGHT.charts()));
+        notes = new ChartNotes(canvas, () -> session);
+        new ChartMenu(canvas, notes, () -> chart(shown, Theme.LIGHT.charts()));
         ActiveSession.here().follow(canvas, this::update);
     }
 
@@ -112,6 +114,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
             shown = next;
             canvas.show(progress -> chart(next, next.theme()));
         }
+        notes.show(picks.names(List.of(Kind.PLAN)));
         canvas.say(work.isOutdated() ? WhatIfBar.outdated(work) : "");
     }
 

@@ -21,6 +21,7 @@ final class Messages extends NLS {
     public static String Fault_open;
     public static String FitCurve;
     public static String FitCurve_tip;
+    public static String Page_chartNotes;
     public static String Page_study;
     public static String Page_climate;
     public static String Page_routes;
@@ -40,6 +41,7 @@ final class Messages extends NLS {
     public static String Page_plans;
     public static String Plan_copy;
     public static String Plan_fill;
+    public static String Table_chartNotes;
     public static String Table_study;
     public static String Table_settings;
     public static String Table_site;

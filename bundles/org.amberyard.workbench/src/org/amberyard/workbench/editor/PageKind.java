@@ -62,7 +62,9 @@ public enum PageKind {
     /** What came of years that are over. */
     ACTUALS(Messages.Page_actuals, ActualsPage::new, StudyPackage.Literals.YEAR_ACTUALS),
     /** Uncertain inputs and scenarios. */
-    WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF);
+    WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF),
+    /** Notes on charts. */
+    CHART_NOTES(Messages.Page_chartNotes, ChartNotesPage::new, StudyPackage.Literals.CHART_NOTE);
 
     private final String title;
     private final Function<PageSite, StudyPage> factory;
