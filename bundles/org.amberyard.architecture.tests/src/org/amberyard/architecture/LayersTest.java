@@ -41,8 +41,8 @@ class LayersTest {
 
     /** The floors of the core, from the ground up: a package may use those of floors below its own. */
     private static final List<Set<String>> FLOORS = List.of(
-            Set.of("battery", "math", "optimum", "progress", "units", "why"),
-            Set.of("consumption", "depot", "money", "tariff", "upkeep"),
+            Set.of("battery", "math", "progress", "units", "why"),
+            Set.of("consumption", "depot", "money", "optimum", "tariff", "upkeep"),
             Set.of("charging", "duty", "finance", "funding", "whatif"),
             Set.of("air", "trace", "yard"),
             Set.of("plan"),

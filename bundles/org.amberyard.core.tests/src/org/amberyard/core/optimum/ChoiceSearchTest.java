@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.apache.commons.math3.random.MersenneTwister;
 import org.apache.commons.math3.random.RandomGenerator;
+import org.amberyard.core.progress.Progress;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -77,11 +80,11 @@ class ChoiceSearchTest {
     @Property(tries = 60)
     void theBoundIsThatOfTheLinearProgrammeAndTheSearchFindsTheLeastOfAFew(@ForAll @LongRange(min = 1, max = 1_000_000) long seed) {
         ChoiceProblem problem = random(seed);
-        ChoiceBound bound = ChoiceBound.of(problem);
+        ChoiceBound bound = ChoiceBound.of(problem, Progress.NONE);
         double relaxed = relaxed(problem);
         assertTrue(bound.cost() <= relaxed + 1e-6 * Math.abs(relaxed), bound.cost() + " above " + relaxed);
         assertEquals(relaxed, bound.cost(), 1e-6 * Math.abs(relaxed));
-        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of());
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of(), Progress.NONE);
         double least = least(problem);
         assertTrue(found.within());
         assertEquals(least, found.cost(), 1e-6 * least);
@@ -92,27 +95,27 @@ class ChoiceSearchTest {
     void whatIsFreeIsTakenWhereNothingIsScarce() {
         ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(5, 1), choice(3, 9)), List.of(choice(2, 1))),
                 new double[] {Double.POSITIVE_INFINITY});
-        ChoiceBound bound = ChoiceBound.of(problem);
+        ChoiceBound bound = ChoiceBound.of(problem, Progress.NONE);
         assertEquals(5, bound.cost(), 1e-12);
         assertEquals(0, bound.prices()[0], 0);
-        assertEquals(5, ChoiceSearch.of(problem, bound, List.of()).cost(), 1e-12);
+        assertEquals(5, ChoiceSearch.of(problem, bound, List.of(), Progress.NONE).cost(), 1e-12);
     }
 
     @Test
     void thePriceOfWhatIsScarceIsWhatOneUnitMoreSaves() {
         // The cheap option takes 4 and saves 8: at a limit of 2 half of it fits, and one unit more saves 2.
         ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(10, 0), choice(2, 4))), new double[] {2});
-        ChoiceBound bound = ChoiceBound.of(problem);
+        ChoiceBound bound = ChoiceBound.of(problem, Progress.NONE);
         assertEquals(6, bound.cost(), 1e-9);
         assertEquals(2, bound.prices()[0], 1e-9);
-        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of());
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of(), Progress.NONE);
         assertEquals(10, found.cost(), 0);
     }
 
     @Test
     void whereNoChoiceIsWithinItSaysSo() {
         ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(1, 3), choice(2, 2))), new double[] {1});
-        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem), List.of());
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem, Progress.NONE), List.of(), Progress.NONE);
         assertTrue(!found.within());
         assertEquals(2, found.cost(), 0);
     }
@@ -122,8 +125,28 @@ class ChoiceSearchTest {
         // Only together do a dear option that gives and a cheap one that takes pay.
         ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(0, 0), choice(1, -2)), List.of(choice(10, 0), choice(1, 2))),
                 new double[] {0});
-        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem), List.of(new int[] {0, 0}));
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem, Progress.NONE), List.of(new int[] {0, 0}), Progress.NONE);
         assertEquals(2, found.cost(), 0);
+    }
+
+    @Property(tries = 10)
+    void theBoundAndTheSearchStopWhenNobodyWantsThem(@ForAll @LongRange(min = 1, max = 1_000_000) long seed) {
+        ChoiceProblem problem = random(seed);
+        ChoiceBound bound = ChoiceBound.of(problem, Progress.NONE);
+        for (int calls = 0; calls < 3; calls++) {
+            int after = calls;
+            assertThrows(CancellationException.class, () -> ChoiceSearch.of(problem, bound, List.of(), cancelled(after)));
+        }
+        assertThrows(CancellationException.class, () -> ChoiceBound.of(problem, cancelled(0)));
+    }
+
+    private static Progress cancelled(int after) {
+        AtomicInteger calls = new AtomicInteger();
+        return share -> {
+            if (calls.getAndIncrement() >= after) {
+                throw new CancellationException();
+            }
+        };
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,6 +44,14 @@ class BestPlanTest {
 
     private StudyResult evaluated(List<PlanInput> plans) {
         return StudyEvaluation.of(TinyDistrict.withPlans(study, plans.toArray(PlanInput[]::new)), duty);
+    }
+
+    @Test
+    void progressNeverGoesBack() {
+        List<Double> shares = Collections.synchronizedList(new ArrayList<>());
+        BestPlan.of(evaluated(List.of(plan(0, List.of(), List.of()))), 0, aim(Optional.empty(), 0), shares::add);
+        assertEquals(shares.stream().sorted().toList(), shares);
+        assertTrue(shares.get(shares.size() - 1) > 0.5 && shares.get(shares.size() - 1) <= 1, shares.toString());
     }
 
     private BestPlan best(double cap, BestPlanAim aim) {

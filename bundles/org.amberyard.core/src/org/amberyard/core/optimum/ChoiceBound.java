@@ -2,6 +2,8 @@ package org.amberyard.core.optimum;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.amberyard.core.progress.Progress;
 
 /**
  * A cost below which no choice within the limits lies. With a price on each resource the groups are independent: the sum of their
@@ -28,14 +30,23 @@ public record ChoiceBound(double cost, double[] prices, List<int[]> picks) {
         return prices.clone();
     }
 
-    /** The bound of a problem. */
-    public static ChoiceBound of(ChoiceProblem problem) {
+    /**
+     * The bound of a problem. Where the linear programme gives no further prices, it is the best of those before, which holds as well.
+     *
+     * @param progress hears how far it is
+     */
+    public static ChoiceBound of(ChoiceProblem problem, Progress progress) {
         PriceProgram program = new PriceProgram(problem);
         double[] prices = new double[problem.resources()];
         ChoiceBound best = at(problem, prices, List.of());
         boolean going = program.learn(problem.cheapest(prices));
         for (int round = 0; round < MOST_ROUNDS && going; round++) {
-            PriceProgram.Solved solved = program.solve();
+            progress.at((double) round / MOST_ROUNDS);
+            Optional<PriceProgram.Solved> found = program.solve();
+            if (found.isEmpty()) {
+                return best;
+            }
+            PriceProgram.Solved solved = found.get();
             ChoiceBound next = at(problem, solved.prices(), best.picks);
             best = next.cost >= best.cost ? next : new ChoiceBound(best.cost, best.prices, next.picks);
             going = program.learn(problem.cheapest(solved.prices()))

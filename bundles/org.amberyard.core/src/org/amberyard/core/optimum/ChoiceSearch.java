@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.amberyard.core.progress.Progress;
 
 /**
- * Looks for cheap choices within the limits: from the choices of a bound, and those at higher and lower prices, it first goes back within the limits, each time by the
- * change that costs least for what it mends, then changes one group or two together as long as that is cheaper, and last goes through
- * a limited number of branches ({@link ChoiceTree}). Where these were all, what it finds is the least; else how far it can be
+ * Looks for cheap choices within the limits: from the choices of a bound, and those at higher and lower prices, it first goes back
+ * within the limits, each time by the change that costs least for what it mends, then changes one group or two together as long as
+ * that is cheaper, and last goes through a limited number of branches ({@link ChoiceTree}). Where these were all, what it finds is the least; else how far it can be
  * off at most is said by {@link ChoiceBound}. The same problem always gives the same answer.
  */
 public final class ChoiceSearch {
@@ -56,17 +58,27 @@ public final class ChoiceSearch {
     private record Move(int group, int option) {
     }
 
-    /** The best choice found from those of a bound and some others. */
-    public static Found of(ChoiceProblem problem, ChoiceBound bound, List<int[]> others) {
+    /**
+     * The best choice found from those of a bound and some others.
+     *
+     * @param progress hears how far it is
+     */
+    public static Found of(ChoiceProblem problem, ChoiceBound bound, List<int[]> others, Progress progress) {
         ChoiceSearch search = new ChoiceSearch(problem);
         List<int[]> starts = new ArrayList<>(others);
         starts.addAll(bound.picks());
         DoubleStream.of(FACTORS).mapToObj(f -> problem.cheapest(DoubleStream.of(bound.prices()).map(p -> f * p).toArray()))
                 .forEach(starts::add);
-        State best = starts.stream().map(search::state).map(search::mended).map(search::improved).min(State.BEST).orElseThrow();
+        State best = IntStream.range(0, starts.size()).mapToObj(start -> search.from(starts.get(start), progress.part(start, starts.size())))
+                .min(State.BEST).orElseThrow();
         ChoiceTree tree = new ChoiceTree(problem, bound, best.picks, best.over == 0 ? best.cost : Double.POSITIVE_INFINITY);
         State sure = search.state(tree.best());
         return new Found(sure.picks, sure.cost, sure.over == 0, sure.over == 0 && tree.complete());
+    }
+
+    private State from(int[] start, Progress progress) {
+        progress.at(0);
+        return improved(mended(state(start), progress), progress);
     }
 
     private State state(int[] picks) {
@@ -106,9 +118,10 @@ public final class ChoiceSearch {
     }
 
     /** Back within the limits as far as single changes go. */
-    private State mended(State start) {
+    private State mended(State start, Progress progress) {
         State state = start;
         while (state.over > 0) {
+            progress.at(0);
             State now = state;
             State next = moves(now).stream().map(m -> after(now, m)).filter(s -> s.over < now.over)
                     .min(Comparator.comparingDouble(s -> (s.cost - now.cost) / (now.over - s.over))).orElse(now);
@@ -120,10 +133,11 @@ public final class ChoiceSearch {
         return state;
     }
 
-    private State improved(State start) {
+    private State improved(State start, Progress progress) {
         State state = state(start.picks);
         State next = better(state);
         while (next != state) {
+            progress.at(0);
             state = state(next.picks);
             next = better(state);
         }

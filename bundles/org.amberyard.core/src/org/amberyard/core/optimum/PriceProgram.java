@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.optim.MaxIter;
 import org.apache.commons.math3.optim.PointValuePair;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
@@ -51,8 +53,17 @@ final class PriceProgram {
         return more;
     }
 
-    /** The prices at which the known options cost most together. */
-    Solved solve() {
+    /** The prices at which the known options cost most together; empty where rounding keeps the solver from an answer. */
+    Optional<Solved> solve() {
+        try {
+            return Optional.of(solved());
+        } catch (MathIllegalStateException e) {
+            // Unbounded, without a feasible point or without an end: none of them is so but by rounding.
+            return Optional.empty();
+        }
+    }
+
+    private Solved solved() {
         int groups = problem.groups().size();
         double[] objective = new double[groups + scarce.length];
         Arrays.fill(objective, 0, groups, 1);

@@ -16,6 +16,9 @@ import org.amberyard.core.progress.Progress;
 /** The search for a {@link BestPlan}. */
 final class BestPlanSearch {
     private static final int MOST_ROUNDS = 5;
+    /** Costing the places takes about as long as all rounds. */
+    private static final int CHOICES_PARTS = MOST_ROUNDS;
+    private static final int PARTS = CHOICES_PARTS + MOST_ROUNDS;
 
     private final StudyResult result;
     private final StudyInput study;
@@ -69,8 +72,9 @@ final class BestPlanSearch {
     BestPlan answer() {
         PlanEnergyPrices prices = new PlanEnergyPrices(study);
         ChoiceProblem lower = problem.at(prices.least(), leastShares(), PlanProblem.room(left));
-        ChoiceBound relaxed = ChoiceBound.of(lower);
-        ChoiceSearch.Found least = ChoiceSearch.of(lower, relaxed, List.of());
+        Progress first = progress.part(CHOICES_PARTS, PARTS);
+        ChoiceBound relaxed = ChoiceBound.of(lower, first.part(0, 2));
+        ChoiceSearch.Found least = ChoiceSearch.of(lower, relaxed, List.of(), first.part(1, 2));
         Candidate best = search(prices, least.picks());
         List<BestPlan.NoBound> none = noBound(prices, least);
         double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
@@ -93,11 +97,13 @@ final class BestPlanSearch {
         double[] room = PlanProblem.room(left);
         boolean going = true;
         for (int round = 1; round < MOST_ROUNDS && going; round++) {
-            progress.at(0.5 + 0.5 * round / MOST_ROUNDS);
+            Progress ofRound = progress.part(CHOICES_PARTS + round, PARTS);
+            ofRound.at(0);
             Candidate last = seen.get(seen.size() - 1);
             tighten(room, last.plan);
             ChoiceProblem likely = problem.at(prices.of(last.plan, left, prices.least()), likelyShares(), room);
-            List<PlanInput.Replacement> steps = choices.steps(ChoiceSearch.of(likely, ChoiceBound.of(likely), List.of()).picks());
+            ChoiceBound bound = ChoiceBound.of(likely, ofRound.part(0, 2));
+            List<PlanInput.Replacement> steps = choices.steps(ChoiceSearch.of(likely, bound, List.of(), ofRound.part(1, 2)).picks());
             going = seen.stream().noneMatch(c -> c.steps.equals(steps));
             if (going) {
                 seen.add(evaluated(steps));
@@ -118,7 +124,6 @@ final class BestPlanSearch {
     }
 
     private Candidate evaluated(List<PlanInput.Replacement> steps) {
-        progress.at(0.5);
         List<PlanInput.Replacement> all = new ArrayList<>(withoutDecided().replacements());
         all.addAll(steps);
         all.sort(Comparator.comparingInt(PlanInput.Replacement::year));
