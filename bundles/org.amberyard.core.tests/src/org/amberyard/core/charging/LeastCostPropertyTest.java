@@ -41,6 +41,27 @@ class LeastCostPropertyTest {
         assertEquals(0, found.gap(), 1e-8 * found.lowerBound());
     }
 
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void aMonthAThousandTimesAsLargeCostsAThousandTimesAsMuch(@ForAll long seed) {
+        MonthProblem month = RandomMonths.yard(seed, 20, 3);
+        LeastCostMonth found = LeastCost.of(month);
+        LeastCostMonth large = LeastCost.of(times(month, 997));
+        assertEquals(997 * found.lowerBound(), large.lowerBound(), 1e-8 * (1 + Math.abs(large.lowerBound())));
+        assertEquals(0, large.gap(), 1e-8 * (1 + Math.abs(large.lowerBound())));
+    }
+
+    private static MonthProblem times(MonthProblem month, double factor) {
+        List<StretchProblem> stretches = month.stretches().stream().map(s -> new StretchProblem(s.times(), s.stepHours(),
+                times(s.baseKw(), factor), s.pricePerKwh(), s.demandSets(), s.sessions().stream().map(session -> new Session(
+                        session.fromStep(), session.toStep(), factor * session.meterKwh(), factor * session.limitKw(), session.cabinet(),
+                        session.firstShare(), session.lastShares())).toList(), times(s.cabinetKw(), factor))).toList();
+        return new MonthProblem(stretches, month.demandPrices(), times(month.demandFloorsKw(), factor), factor * month.siteLimitKw());
+    }
+
+    private static double[] times(double[] values, double factor) {
+        return Arrays.stream(values).map(v -> factor * v).toArray();
+    }
+
     @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
     void provesItsCost(@ForAll long seed) {
         LeastCostMonth found = LeastCost.of(RandomMonths.small(seed));

@@ -47,12 +47,16 @@ final class CutProgram {
 
     /** Adds a row and gives its number. */
     int addRow(double[] slope, int value, double bound) {
-        return rows.add(slope, value, bound);
+        return rows.add(slope, value, bound, 0);
     }
 
-    /** Adds a row if the last solution misses it by more than rounding; false when it does not. */
-    boolean cut(double[] slope, int value, double bound) {
-        boolean missed = rows.isMissed(rows.add(slope, value, bound), solution);
+    /**
+     * Adds a row if the last solution misses it by more than rounding; false when it does not.
+     *
+     * @param size size of the figures that the bound is the difference of
+     */
+    boolean cut(double[] slope, int value, double bound, double size) {
+        boolean missed = rows.isMissed(rows.add(slope, value, bound, size), solution);
         if (!missed) {
             rows.removeLast();
         }

@@ -13,22 +13,29 @@ final class CutRows {
     private double[][] slopes = new double[32][];
     private int[] values = new int[32];
     private double[] bounds = new double[32];
+    private double[] sizes = new double[32];
     private int count;
 
     CutRows(int levels) {
         this.levels = levels;
     }
 
-    /** Adds a row and gives its number. */
-    int add(double[] slope, int value, double bound) {
+    /**
+     * Adds a row and gives its number.
+     *
+     * @param size size of the figures that the bound is the difference of, whose rounding it carries
+     */
+    int add(double[] slope, int value, double bound, double size) {
         if (count == bounds.length) {
             slopes = Arrays.copyOf(slopes, 2 * count);
             values = Arrays.copyOf(values, 2 * count);
             bounds = Arrays.copyOf(bounds, 2 * count);
+            sizes = Arrays.copyOf(sizes, 2 * count);
         }
         slopes[count] = slope.clone();
         values[count] = value;
         bounds[count] = bound;
+        sizes[count] = size;
         return count++;
     }
 
@@ -67,7 +74,7 @@ final class CutRows {
     }
 
     private boolean isMissed(int row, double by) {
-        return by > TOLERANCE * (1 + Math.abs(bounds[row]));
+        return by > TOLERANCE * (1 + Math.max(Math.abs(bounds[row]), sizes[row]));
     }
 
     double missedBy(int row, double[] solution) {

@@ -55,7 +55,7 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
             RatchetMonth month = months.get(place);
             boolean sessionsShort = false;
             for (MonthCuts.ReadyRow row : month.violated(peaksKw)) {
-                sessionsShort |= program.cut(row.slopeHours(), CutRows.NO_VALUE, row.kwh());
+                sessionsShort |= program.cut(row.slopeHours(), CutRows.NO_VALUE, row.kwh(), row.ofKwh());
             }
             if (!sessionsShort) {
                 month.solve(peaksKw);
@@ -72,7 +72,7 @@ public record LeastCostYear(List<LeastCostMonth> months, double[] peaksKw, doubl
             atNoPeak -= slope[charge] * peaksKw[charge];
             slope[charge] = -slope[charge];
         }
-        return program.cut(slope, place, atNoPeak);
+        return program.cut(slope, place, atNoPeak, month.cost());
     }
 
     private static LeastCostYear billed(List<RatchetMonth> months, double lowerBound) {

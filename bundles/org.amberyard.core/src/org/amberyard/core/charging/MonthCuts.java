@@ -23,8 +23,9 @@ final class MonthCuts {
      *
      * @param slopeHours hours by demand charge, h
      * @param kwh energy, kWh
+     * @param ofKwh energy of all sessions, whose rounding it carries, kWh
      */
-    record ReadyRow(double[] slopeHours, double kwh) {
+    record ReadyRow(double[] slopeHours, double kwh, double ofKwh) {
     }
 
     MonthCuts(DeliverableMonth month) {
@@ -94,7 +95,7 @@ final class MonthCuts {
             for (int price = 0; price <= last; price++) {
                 int value = price < last ? firstValue[place] + price : CutRows.NO_VALUE;
                 double boundKwh = (price < last ? 0 : kwh) - flow.constantKwh(price);
-                any |= program.cut(flow.slopeHours(price), value, boundKwh);
+                any |= program.cut(flow.slopeHours(price), value, boundKwh, kwh);
             }
         }
         return any;
@@ -151,7 +152,8 @@ final class MonthCuts {
             flow.evaluate(levels);
             int last = flow.stretch().prices() - 1;
             if (last >= 0 && flow.boundKwh(last, levels) < flow.stretch().kwh() * (1 - RELATIVE_TOLERANCE)) {
-                rows.add(new ReadyRow(flow.slopeHours(last).clone(), flow.stretch().kwh() - flow.constantKwh(last)));
+                double kwh = flow.stretch().kwh();
+                rows.add(new ReadyRow(flow.slopeHours(last).clone(), kwh - flow.constantKwh(last), kwh));
             }
         }
         return rows;

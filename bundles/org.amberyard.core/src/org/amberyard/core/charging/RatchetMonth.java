@@ -105,7 +105,7 @@ final class RatchetMonth {
                 slopeHours[charge] = 0;
             }
         }
-        return new MonthCuts.ReadyRow(slopeHours, kwh);
+        return new MonthCuts.ReadyRow(slopeHours, kwh, row.ofKwh());
     }
 
     /** The schedule of the solution. */
