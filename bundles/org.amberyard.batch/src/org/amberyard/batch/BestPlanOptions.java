@@ -1,12 +1,14 @@
 package org.amberyard.batch;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.amberyard.core.plan.BestPlanAim;
 import org.amberyard.core.plan.FillRule;
+import org.amberyard.core.plan.Role;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Study;
@@ -40,7 +42,7 @@ final class BestPlanOptions {
     BestPlanAim aim() throws WrongUse {
         int from = arguments.whole(FROM, base, last).orElse(base);
         int to = arguments.whole(TO, from, last).orElse(last);
-        return new BestPlanAim(from - base, to - base, RoleOption.of(arguments), true, ports(), programmes(), goal());
+        return new BestPlanAim(from - base, to - base, RoleOption.of(arguments, EnumSet.complementOf(EnumSet.of(Role.ACTIVITY))), true, ports(), programmes(), goal());
     }
 
     private FillRule.PortRule ports() throws WrongUse {

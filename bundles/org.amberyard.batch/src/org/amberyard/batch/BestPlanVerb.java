@@ -28,7 +28,7 @@ final class BestPlanVerb implements Verb {
         return "looks for the cheapest bus replacements of the plan PLAN in STUDY, within its yearly cap, with N electric buses by a year "
                 + "where they are asked for, and says below which cost no plan lies and what binds. Works, one-off costs and financing "
                 + "stay as they are; ports of the type PORT follow the buses; programmes are those that the plan names where none are "
-                + "given; " + WRITE + " writes the steps into STUDY";
+                + "given; roles are route and spare where none are given; " + WRITE + " writes the steps into STUDY";
     }
 
     @Override

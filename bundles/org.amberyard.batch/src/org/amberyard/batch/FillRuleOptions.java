@@ -6,6 +6,7 @@ import java.util.Set;
 import org.amberyard.core.plan.FillRule;
 import org.amberyard.core.plan.FillRule.Pace;
 import org.amberyard.core.plan.FillRule.PortRule;
+import org.amberyard.core.plan.Role;
 import org.amberyard.model.study.Study;
 
 /** Reads a rule that fills a plan from the options of the command line. */
@@ -37,7 +38,7 @@ final class FillRuleOptions {
         int last = base + study.getSettings().getHorizonYears() - 1;
         int from = whole(FROM, base, last);
         return new FillRule(pace, pace == Pace.ALL_BY ? 1 : whole(NUMBER, 1, MOST), from - base, whole(TO, from, last) - base,
-                !arguments.has(ENGINE), RoleOption.of(arguments), ports());
+                !arguments.has(ENGINE), RoleOption.of(arguments, Set.of(Role.ROUTE)), ports());
     }
 
     private String required(String option) throws WrongUse {
