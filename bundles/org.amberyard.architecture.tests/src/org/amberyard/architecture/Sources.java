@@ -45,7 +45,7 @@ final class Sources {
         List<SourceFile> all = new ArrayList<>();
         for (Path folder : children(bundles())) {
             String name = folder.getFileName().toString();
-            if (name.startsWith(PREFIX)) {
+            if (name.startsWith(PREFIX) && Files.isDirectory(folder.resolve("src"))) {
                 all.addAll(ofBundle(name.substring(PREFIX.length())));
             }
         }
