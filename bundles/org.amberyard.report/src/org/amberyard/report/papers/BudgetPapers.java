@@ -48,6 +48,7 @@ final class BudgetPapers {
 
     private DataTable infrastructure() {
         List<Line> lines = money.lines().stream().filter(l -> l.funded().purchase().kind() != Purchase.Kind.BUS).toList();
+        Optional<AppliedProgramme> applied = AppliedProgramme.of(in);
         return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Item", 2.6, l -> l.funded().purchase().name())
@@ -57,15 +58,10 @@ final class BudgetPapers {
                 .count())
                 .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
                 .text("Of which", 3.6, l -> parts(l.funded().purchase()))
-                .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 1.4, this::eligible)
-                .toFill("Category of the notice").toFill("Meter side", 0.8)
-                .toFill("Safety listing", 0.8).toFill("Quote", 0.8).sums(ProjectMoney.ROUNDING).of(lines);
-    }
-
-    private String eligible(Line line) {
-        return line.funded().awards().stream().filter(a -> money.programme().filter(programme(a).name()::equals).isPresent())
-                .findFirst().map(a -> a.limit().refuses() ? "no: " + a.bite().orElseThrow().words()
-                        : a.asked().value() > 0 ? "yes" : "no: it pays nothing for this").orElse("not named for it");
+                .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 3.6, l -> applied
+                        .map(a -> a.verdictWithRules(l.funded())).orElse(""))
+                .toFill("Category of the notice", 0.6).toFill("Meter side", 0.6)
+                .toFill("Safety listing", 0.6).toFill("Quote", 0.6).sums(ProjectMoney.ROUNDING).of(lines);
     }
 
     private Programme programme(Award award) {
@@ -152,19 +148,21 @@ final class BudgetPapers {
         sources.removeIf(s -> s.amount().signum() == 0);
         sources.add(new Source(Optional.empty(), money.own()));
         double total = money.total().doubleValue();
-        return new TableBuilder<Source>("T5a", "T5a. Sources of funds")
+        TableBuilder<Source> table = new TableBuilder<Source>("T5a", "T5a. Sources of funds")
                 .text("Source", 1.8, s -> s.programme().map(Programme::name).orElse("Own money, cash"))
                 .text("Kind of money", 1, s -> s.programme().map(p -> p.kind().label()).orElse("own"))
                 .sum("Amount", in.currency(), CellFormat.WHOLE, s -> s.amount().doubleValue())
                 .optional("Share of the cost", "", CellFormat.PERCENT, s -> total > 0
                         ? OptionalDouble.of(s.amount().doubleValue() / total) : OptionalDouble.empty())
-                .optional("Share of the cost eligible for it", "", CellFormat.PERCENT, s -> s.programme()
+                .optional("Share of the eligible cost applied for", "", CellFormat.PERCENT, s -> s.programme()
                         .map(p -> OptionalDouble.of(s.amount().doubleValue() / eligibleCost(p))).orElse(OptionalDouble.empty()))
                 .text("In the study", 1.8, s -> s.programme().map(p -> p.isCertain() ? "counted as certain"
                         : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
-                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in.study().funding(), p)).orElse(""))
-                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2)
-                .note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
+                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in, p)).orElse(""))
+                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2);
+        sources.stream().flatMap(s -> s.programme().stream()).map(Programme::name).forEach(p -> table.note("Rules of “" + p
+                + "”: " + in.facts().rules().of(p) + "."));
+        return table.note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
     }
 
     private DataTable stacking() {
