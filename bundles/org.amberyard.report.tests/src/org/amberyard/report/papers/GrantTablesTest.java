@@ -30,6 +30,7 @@ import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
+import org.amberyard.report.document.PrintRounding;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -83,7 +84,7 @@ class GrantTablesTest {
     }
 
     private static void assertRounded(double unrounded, BigDecimal printed) {
-        assertEquals(BigDecimal.valueOf(unrounded).setScale(printed.scale(), RoundingMode.HALF_EVEN), printed);
+        assertEquals(PrintRounding.rounded(unrounded, printed.scale()), printed);
     }
 
     @Test
@@ -180,7 +181,7 @@ class GrantTablesTest {
     @Test
     void purchasesAndAwardsAreThoseOfTheResultsToThePrintedUnit() {
         for (ProjectMoney.Line line : ProjectMoney.of(in).lines()) {
-            assertEquals(line.funded().purchase().cost(), line.cost().doubleValue(), 0.5);
+            assertEquals(line.funded().purchase().cost(), line.cost().doubleValue(), 0.505);
             assertEquals(line.cost(), line.shares().stream().map(ProjectMoney.Share::amount).reduce(BigDecimal.ZERO,
                     BigDecimal::add));
             for (int i = 0; i < line.funded().awards().size(); i++) {
@@ -189,9 +190,34 @@ class GrantTablesTest {
         }
     }
 
+    @Test
+    void nothingIsAskedForAboveAnAward() {
+        for (ProjectMoney.Line line : ProjectMoney.of(in).lines()) {
+            BigDecimal programmes = BigDecimal.ZERO;
+            for (int i = 0; i < line.funded().awards().size(); i++) {
+                BigDecimal printed = line.shares().get(i).amount();
+                assertTrue(printed.doubleValue() <= line.funded().awards().get(i).paid() + 0.005, line.funded().purchase().name());
+                programmes = programmes.add(printed);
+            }
+            assertEquals(line.cost().subtract(programmes), line.own());
+        }
+        ProjectMoney money = ProjectMoney.of(in);
+        assertTrue(money.paidBy("Clean Fleet Fund").doubleValue() <= money.unrounded(ProjectMoney.Column.REQUESTED));
+    }
+
+    @Test
+    void wholeUnitsFollowFromThePrintedCents() {
+        DataTable works = table(GrantTable.T3, 0);
+        for (DataTable.Row row : works.rows().stream().filter(r -> r.kind() == DataTable.Kind.LINE).toList()) {
+            if (figure(works, row, "Quantity").intValue() == 1) {
+                assertEquals(figure(works, row, "Unit cost").setScale(0, RoundingMode.HALF_UP), figure(works, row, "Total"));
+            }
+        }
+        assertTrue(works.rows().stream().anyMatch(r -> works.printed(r, column(works, "Unit cost")).equals("14,862.50")));
+    }
+
     private static BigDecimal tons(ToDoubleFunction<ReplacedBus> kg, int decimals) {
-        return BigDecimal.valueOf(in.replaced().stream().mapToDouble(kg).sum() / GrantTerms.KG_PER_SHORT_TON).setScale(decimals,
-                RoundingMode.HALF_EVEN);
+        return PrintRounding.rounded(in.replaced().stream().mapToDouble(kg).sum() / GrantTerms.KG_PER_SHORT_TON, decimals);
     }
 
     @Test
@@ -261,7 +287,7 @@ class GrantTablesTest {
         assertEquals(lines.size(), printed.rows().size());
         for (int i = 0; i < lines.size(); i++) {
             assertEquals(lines.get(i).number("cost").orElseThrow(), ((BigDecimal) printed.rows().get(i).cells().get(2))
-                    .doubleValue(), 0.5);
+                    .doubleValue(), 0.505);
             assertEquals(lines.get(i).text("formula"), printed.printed(printed.rows().get(i), column(printed, "Formula")));
         }
     }

@@ -157,9 +157,9 @@ final class AirPapers {
     private DataTable costOfATon() {
         List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
         return new TableBuilder<ResultLine>("T8a", "T8a. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
-                .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.WHOLE, l -> l.number("cost"))
+                .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.MONEY, l -> l.number("cost"))
                 .mixed("Reduced", TONS, FINEST, AirPapers::ofMeasure, l -> l.number("reduced"))
-                .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
+                .optional("Cost of a short ton", in.currency(), CellFormat.MONEY, l -> l.number("cost_per_short_ton"))
                 .text("Formula", 4, l -> l.text("formula"))
                 .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY)
                 .note("Tons over remaining life are those of " + buses.stream().filter(b -> b.remainingYears() > 0).count() + " of "

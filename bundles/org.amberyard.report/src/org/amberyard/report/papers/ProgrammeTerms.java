@@ -135,6 +135,6 @@ final class ProgrammeTerms {
     }
 
     private String money(double amount) {
-        return in.currency() + " " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(amount));
+        return in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(amount));
     }
 }

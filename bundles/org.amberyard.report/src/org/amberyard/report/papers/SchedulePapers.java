@@ -170,7 +170,7 @@ final class SchedulePapers {
                 .number("Distance of electric buses", in.symbol(Unit.KILOMETRE), CellFormat.WHOLE,
                         q -> in.shown(Unit.KILOMETRE, electricKm(q.year())) / QUARTERS)
                 .number("Energy at the meter", "kWh", CellFormat.WHOLE, q -> in.plan().yards().get(q.year()).neededKwh() / QUARTERS)
-                .number("Spent by then", in.currency(), CellFormat.WHOLE, q -> money.lines().stream()
+                .number("Spent by then", in.currency(), CellFormat.MONEY, q -> money.lines().stream()
                         .filter(l -> l.funded().purchase().year() <= q.year()).mapToDouble(l -> l.cost().doubleValue()).sum())
                 .toFill("Buses, actual").toFill("Distance, actual").toFill("Energy, actual").toFill("Spent, actual")
                 .note("Distance and energy are a quarter of the year's figures; the seasons differ.").of(rows);
