@@ -20,14 +20,11 @@ import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.ReplacedBus;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
-import org.amberyard.report.ResultTable;
-import org.amberyard.report.ResultTables;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.PrintRounding;
@@ -156,8 +153,12 @@ class GrantTablesTest {
         assertEquals(total(budget, "Total").subtract(total(budget, "Match, own cash")), figure(bridge, first, "Grants"));
         DataTable perTon = table(GrantTable.T8, 0);
         for (DataTable.Row row : perTon.rows()) {
-            String column = row.cells().get(column(perTon, "Money")).equals("capital") ? "Capital" : "Grants";
-            assertEquals(figure(perTon, row, "Cost"), total(bridge, column));
+            BigDecimal cost = switch (row.cells().get(column(perTon, "Money")).toString()) {
+                case "capital" -> total(bridge, "Capital");
+                case "all programmes" -> total(bridge, "Grants");
+                default -> total(budget, "Requested: Clean Fleet Fund");
+            };
+            assertEquals(cost, figure(perTon, row, "Cost"));
         }
     }
 
@@ -280,16 +281,34 @@ class GrantTablesTest {
     }
 
     @Test
-    void rowsOfResultsArePrintedAsTheyAre() {
-        ResultTable results = ResultTables.of(ResultTables.place("cost_effectiveness"), in.result(), in.system(), Progress.NONE);
-        List<ResultLine> lines = ResultLine.all(results, in.plan().name());
+    void theCostOfATonIsThatOfTheResultsToTheDigitsThatItsTonsBear() {
         DataTable printed = table(GrantTable.T8, 0);
-        assertEquals(lines.size(), printed.rows().size());
+        List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
+        assertEquals(lines.size() + 4, printed.rows().size(), "the grant that is applied for has rows of its own");
         for (int i = 0; i < lines.size(); i++) {
-            assertEquals(lines.get(i).number("cost").orElseThrow(), ((BigDecimal) printed.rows().get(i).cells().get(2))
-                    .doubleValue(), 0.505);
-            assertEquals(lines.get(i).text("formula"), printed.printed(printed.rows().get(i), column(printed, "Formula")));
+            DataTable.Row row = printed.rows().get(i);
+            assertEquals(lines.get(i).number("cost").orElseThrow(), figure(printed, row, "Cost").doubleValue(), 0.505);
+            assertEquals(lines.get(i).text("measure"), row.cells().get(0));
+            Object cost = row.cells().get(column(printed, "Cost of a short ton (USD)"));
+            if (lines.get(i).text("measure").startsWith("PM2.5")) {
+                assertEquals(CostOfATon.NOT_MEANINGFUL, cost, "0.0003 tons bear no cost of a ton");
+            } else {
+                double exact = lines.get(i).number("cost_per_short_ton").orElseThrow();
+                assertEquals(exact, ((BigDecimal) cost).doubleValue(), 0.0051 * exact);
+                assertTrue(((BigDecimal) cost).stripTrailingZeros().precision() <= 3, cost.toString());
+            }
         }
+    }
+
+    @Test
+    void aCostHasNoMoreDigitsThanItsTons() {
+        assertEquals(new BigDecimal("37200000"), CostOfATon.printed(37_151_788, new BigDecimal("0.129")));
+        assertEquals(new BigDecimal("118000"), CostOfATon.printed(118_004, new BigDecimal("1234.5")));
+        assertEquals(new BigDecimal("37000000"), CostOfATon.printed(37_151_788, new BigDecimal("0.0012")));
+        assertEquals("not meaningful", CostOfATon.printed(14_670_748_633.0, new BigDecimal("0.0003")));
+        assertEquals("not meaningful", CostOfATon.printed(5e12, new BigDecimal("0.000")));
+        assertEquals("not meaningful", CostOfATon.printed(Double.NaN, BigDecimal.ZERO));
+        assertEquals("not meaningful", CostOfATon.printed(-5, new BigDecimal("-1.25")));
     }
 
     @Test
