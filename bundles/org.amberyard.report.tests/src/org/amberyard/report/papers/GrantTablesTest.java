@@ -365,7 +365,8 @@ class GrantTablesTest {
         assertEquals("purchases of 2027 to 2028; electric bus of body type A: 50 % of the price above the like-for-like bus, at most "
                 + "USD 140,000; electric bus of body type C: 50 % of the price above the like-for-like bus, at most USD 190,000; "
                 + "charging ports: 50 % of the cost, at most USD 20,000 each; site works: 50 % of the cost; at most 10 buses; "
-                + "new buses only; old bus scrapped; not with National Fleet Rebate", terms.get("Clean Fleet Fund"));
+                + "new buses only; old bus scrapped within 90 days; not with National Fleet Rebate; closed out within 180 days of the last "
+                + "purchase", terms.get("Clean Fleet Fund"));
         assertEquals("purchases of 2027 to 2040; charging ports: 80 % of the cost, at most USD 14,000 each; site works: 80 % of the "
                 + "cost", terms.get("Make-ready"), "no bus is paid for, so nothing is asked of buses");
         assertTrue(sources.notes().contains("Rules of “Make-ready”: published: Kestrow Electric Cooperative, make-ready terms, sheet "

@@ -15,7 +15,7 @@ final class Restrictions {
         List<String> clauses = new ArrayList<>(ProgrammeTerms.of(in, programme));
         Conditions asks = programme.conditions();
         if (!programme.offer().buses().isEmpty()) {
-            addOfBuses(clauses, asks);
+            addOfBuses(clauses, asks, in.facts().dates().of(programme.name()).scrapDays());
         }
         add(clauses, asks.domesticContent(), "domestic content declared");
         if (programme.match().share() > 0) {
@@ -26,12 +26,14 @@ final class Restrictions {
                 clauses.add("not with " + (exclusion.one().equals(programme.name()) ? exclusion.other() : exclusion.one()));
             }
         }
+        int closeOut = in.facts().dates().of(programme.name()).closeOutDays();
+        add(clauses, closeOut > 0, "closed out within " + closeOut + " days of the last purchase");
         return String.join("; ", clauses);
     }
 
-    private static void addOfBuses(List<String> clauses, Conditions asks) {
+    private static void addOfBuses(List<String> clauses, Conditions asks, int scrapDays) {
         add(clauses, asks.newOnly(), "new buses only");
-        add(clauses, asks.scrapsOldBus(), "old bus scrapped");
+        add(clauses, asks.scrapsOldBus(), "old bus scrapped" + (scrapDays > 0 ? " within " + scrapDays + " days" : ""));
         add(clauses, asks.oldDiesel(), "old bus is diesel");
         asks.latestEngineYear().ifPresent(y -> clauses.add("old engine of model year " + y + " or older"));
         add(clauses, asks.sameBodyType(), "same body type");
