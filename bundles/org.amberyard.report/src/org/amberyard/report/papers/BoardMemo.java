@@ -32,7 +32,7 @@ final class BoardMemo {
     static Document of(PaperInput in) {
         BoardMemo memo = new BoardMemo(in);
         return new Document("board-memo", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), "",
-                List.of(memo.question(), memo.answer(), memo.money(), memo.risks(), memo.decisions()));
+                List.of(memo.question(), memo.answer(), memo.money(), memo.risks(), BoardDecision.of(in), cautions()));
     }
 
     private Section question() {
@@ -80,16 +80,7 @@ final class BoardMemo {
         return new Section("Risks", false, true, List.of(new Block.Bullets(points)));
     }
 
-    private Section decisions() {
-        ProjectMoney money = ProjectMoney.of(in);
-        List<String> points = new ArrayList<>();
-        points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
-        money.programme().ifPresent(p -> points.add("Whether to apply to “" + p + "” for " + in.currency() + " "
-                + CellFormat.MONEY.print(money.paidBy(p))
-                + ", and to commit own money of " + CellFormat.MONEY.print(money.own()) + " for the project of "
-                + CellFormat.MONEY.print(money.total()) + " (money of the years of purchase)."));
-        points.add("Whether the utility is to be asked for service now, before buses are ordered.");
-        points.add("Who is responsible, and by when the board hears of it again: ______________________________");
-        return new Section("What to decide", false, false, List.of(new Block.Bullets(points), new Block.Caution(Cautions.text())));
+    private static Section cautions() {
+        return Section.of("", new Block.Caution(Cautions.text()));
     }
 }
