@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.charts.DelimitedText;
+import org.amberyard.report.document.PrintRounding;
 
 /**
  * Tables as comma-separated values. Money is rounded to the cent, other figures to {@value #SIGNIFICANT_DIGITS} significant
@@ -14,7 +15,6 @@ import org.amberyard.charts.DelimitedText;
 public final class CsvTables {
     /** Significant digits of figures that are not money. */
     public static final int SIGNIFICANT_DIGITS = 9;
-    private static final int CENTS = 2;
 
     private CsvTables() {
     }
@@ -35,8 +35,6 @@ public final class CsvTables {
     }
 
     private static BigDecimal rounded(ResultColumn.Type type, double number) {
-        BigDecimal exact = BigDecimal.valueOf(number);
-        return type == ResultColumn.Type.MONEY ? exact.setScale(CENTS, RoundingMode.HALF_EVEN)
-                : exact.round(new MathContext(SIGNIFICANT_DIGITS, RoundingMode.HALF_EVEN));
+        return type == ResultColumn.Type.MONEY ? PrintRounding.cents(number) : BigDecimal.valueOf(number).round(new MathContext(SIGNIFICANT_DIGITS, RoundingMode.HALF_EVEN));
     }
 }

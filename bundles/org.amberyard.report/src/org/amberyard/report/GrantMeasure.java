@@ -1,13 +1,12 @@
 package org.amberyard.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 import org.amberyard.core.air.EmissionCause;
 import org.amberyard.core.air.Emissions;
 import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.report.document.PrintRounding;
 
 /**
  * What grant tables tell of a bus: exhaust of engine and heater by pollutant, and dust by itself. Short tons are printed with as
@@ -70,7 +69,6 @@ enum GrantMeasure {
 
     /** A mass in short tons as it is printed; empty where it is not known. */
     String printed(double kg) {
-        return Double.isNaN(kg) ? "" : BigDecimal.valueOf(kg / GrantTerms.KG_PER_SHORT_TON)
-                .setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+        return Double.isNaN(kg) ? "" : PrintRounding.rounded(kg / GrantTerms.KG_PER_SHORT_TON, decimals).toPlainString();
     }
 }

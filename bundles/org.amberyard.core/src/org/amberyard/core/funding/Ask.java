@@ -1,5 +1,7 @@
 package org.amberyard.core.funding;
 
+import java.util.Optional;
+
 /**
  * What the rule of a programme asks for a line, and its cap.
  *
@@ -29,6 +31,25 @@ record Ask(double amount, int count, double costShare, double differenceShare, d
         }
         return electric ? new Ask(award.amount(), 1, award.priceShare(), award.differenceShare(), award.cap())
                 : new Ask(0, 1, 0, 0, award.cap());
+    }
+
+    /** Why the rule of a programme gives nothing for a line, whoever pays besides; empty when it gives something. */
+    static Optional<Refusal> refusal(Programme programme, Purchase purchase) {
+        double likeForLike = purchase.bus().map(b -> b.likeForLike().value()).orElse(0.0);
+        if (of(programme, purchase).of(purchase.covered(programme).value(), likeForLike) > 0) {
+            return Optional.empty();
+        }
+        boolean bus = purchase.kind() == Purchase.Kind.BUS;
+        boolean training = purchase.kind() == Purchase.Kind.TRAINING;
+        return Optional.of(new Refusal(Limit.NO_AWARD, bus ? "busAwards" : training ? "trainingShare" : "infrastructureShare",
+                purchase.bus().map(b -> nothingFor(programme, b)).orElse("it pays nothing for " + purchase.kind().label())));
+    }
+
+    private static String nothingFor(Programme programme, NewBus bus) {
+        if (!programme.offer().buses().containsKey(bus.bodyType())) {
+            return "it has no award for body type " + bus.bodyType();
+        }
+        return bus.electric() ? "its award comes to nothing at this price" : "it pays for electric buses only";
     }
 
     /**

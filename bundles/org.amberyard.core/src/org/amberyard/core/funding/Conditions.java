@@ -25,43 +25,48 @@ public record Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBody
     /** The same as {@link #NONE}, but the old bus is scrapped. */
     public static final Conditions SCRAP = new Conditions(false, true, false, false, false, OptionalInt.empty(), false, 0);
 
-    /** What a purchase fails, as clauses for messages; empty when it fulfils all. */
-    public List<String> failedBy(Purchase purchase) {
-        List<String> failed = new ArrayList<>();
+    /** What a purchase fails; empty when it fulfils all. */
+    public List<Refusal> failedBy(Purchase purchase) {
+        List<Refusal> failed = new ArrayList<>();
         if (domesticContent && !purchase.domesticContent()) {
-            failed.add("its domestic content is not declared");
+            add(failed, "domesticContent", "its domestic content is not declared");
         }
         purchase.bus().ifPresent(bus -> {
             if (newOnly && bus.used()) {
-                failed.add("it is bought used and the programme pays for new buses only");
+                add(failed, "newOnly", "it is bought used and the programme pays for new buses only");
             }
             if (oneForOne && !bus.oneLeaves()) {
-                failed.add("no bus leaves the fleet for it");
+                add(failed, "oneForOne", "no bus leaves the fleet for it");
             }
             bus.old().ifPresentOrElse(old -> addOfOld(old, bus, failed), () -> addWithoutOld(failed));
         });
         return failed;
     }
 
-    private void addWithoutOld(List<String> failed) {
+    private static void add(List<Refusal> failed, String field, String words) {
+        failed.add(new Refusal(Limit.CONDITION, field, words));
+    }
+
+    private void addWithoutOld(List<Refusal> failed) {
         if (scrapsOldBus || sameBodyType || oldDiesel || latestEngineYear.isPresent()) {
-            failed.add("it takes the place of no bus");
+            add(failed, scrapsOldBus ? "scrapsOldBus" : sameBodyType ? "sameBodyType" : oldDiesel ? "oldDiesel" : "latestEngineYear",
+                    "it takes the place of no bus");
         }
     }
 
-    private void addOfOld(OldBus old, NewBus bus, List<String> failed) {
+    private void addOfOld(OldBus old, NewBus bus, List<Refusal> failed) {
         if (scrapsOldBus && !old.leaves()) {
-            failed.add("old bus " + old.unit() + " moves to another place instead of being scrapped");
+            add(failed, "scrapsOldBus", "old bus " + old.unit() + " moves to another place instead of being scrapped");
         }
         if (sameBodyType && !old.bodyType().equals(bus.bodyType())) {
-            failed.add("old bus " + old.unit() + " has body type " + old.bodyType() + ", not " + bus.bodyType());
+            add(failed, "sameBodyType", "old bus " + old.unit() + " has body type " + old.bodyType() + ", not " + bus.bodyType());
         }
         if (oldDiesel && !old.diesel()) {
-            failed.add("old bus " + old.unit() + " has no diesel engine");
+            add(failed, "oldDiesel", "old bus " + old.unit() + " has no diesel engine");
         }
         if (latestEngineYear.isPresent() && old.engineModelYear() > latestEngineYear.getAsInt()) {
-            failed.add("the engine of old bus " + old.unit() + " is of model year " + old.engineModelYear() + ", newer than "
-                    + latestEngineYear.getAsInt());
+            add(failed, "latestEngineYear", "the engine of old bus " + old.unit() + " is of model year " + old.engineModelYear()
+                    + ", newer than " + latestEngineYear.getAsInt());
         }
     }
 }

@@ -12,6 +12,9 @@ import org.amberyard.core.why.Derivation;
  * than the cost.
  */
 public final class Stacking {
+    /** Which buses come first, for tables; {@link #ORDER} in words. */
+    public static final String ORDER_WORDS = "by year of purchase, in a year buses for the oldest engines first, then by number";
+
     static final Comparator<Purchase> ORDER = Comparator.comparingInt(Purchase::year).thenComparing(Purchase::kind)
             .thenComparingInt(Stacking::engineReplaced).thenComparing(Purchase::name).thenComparingDouble(Purchase::cost)
             .thenComparingInt(Purchase::count).thenComparing(p -> p.programmes().toString());

@@ -56,6 +56,15 @@ class FundingRulesTest {
     }
 
     @Test
+    void theAwardIsOnADayOfTheCalendar() {
+        small.rebate.setAwardDate("2026-09-15");
+        Said.of(small);
+        small.rebate.setAwardDate("fall 2026");
+        Said.of(small, "ERROR: Programme Rebate: date of the award is “fall 2026”; it must be a day of the calendar as year, "
+                + "month and day, such as 2026-07-01.");
+    }
+
+    @Test
     void aDateIsADayOfTheCalendar() {
         small.rebate.setFirstDate("1.7.2026");
         Said.of(small, "ERROR: Programme Rebate: delivered from is “1.7.2026”; it must be a day of the calendar as year, "

@@ -44,6 +44,7 @@ final class ProgrammeRule implements Rule {
     }
 
     private static void checkDates(Programme programme, Findings findings) {
+        checkedDate(programme, Literals.PROGRAMME__AWARD_DATE, findings);
         Optional<LocalDate> from = checkedDate(programme, Literals.PROGRAMME__FIRST_DATE, findings);
         Optional<LocalDate> by = checkedDate(programme, Literals.PROGRAMME__LAST_DATE, findings);
         if (from.isPresent() && by.isPresent() && from.get().isAfter(by.get())) {

@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.SourceNotes;
+import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.document.DataTable;
 import org.junit.jupiter.api.BeforeAll;
@@ -38,21 +42,77 @@ class EligibilityPapersTest {
     }
 
     @Test
-    void aBusThatIsNotPaidForIsToldTheRule() {
-        List<String> refused = table.rows().stream().filter(r -> r.cells().get(8).equals("NO")).map(r -> r.cells().get(9).toString())
-                .toList();
-        assertTrue(!refused.isEmpty() && refused.stream().noneMatch(String::isEmpty), refused.toString());
-        assertEquals("Eligible: " + (table.rows().size() - refused.size()) + " of " + table.rows().size(),
-                table.notes().get(0).substring(0, table.notes().get(0).indexOf(". Rules")));
+    void aBusThatARuleRefusesIsToldTheRuleAndItsNotice() {
+        assertEquals("NO", printed(table, "B11", "Eligible"));
+        assertEquals("it pays for purchases of 2027 to 2028", printed(table, "B11", "Rule that refuses it"));
+        assertEquals("it pays for purchases of 2027 to 2028; old bus B06 moves to another place instead of being scrapped",
+                printed(table, "B06", "Rule that refuses it"));
+        assertEquals("published: State of Calderra, notice of funding, Clean Fleet Fund, round 2 (invented), 2025-10-06",
+                printed(table, "B11", "Where the rule comes from"));
+        assertTrue(table.notes().get(0).contains("7 of 13; applied for: 7 of these. Of the 10 buses"), table.notes().get(0));
+    }
+
+    @Test
+    void aRuleWithASourceOfItsOwnIsCitedByIt() {
+        Study study = EXAMPLE.study();
+        Programme fund = study.getProgrammes().get(0);
+        fund.getSources().add(SourceNotes.of("lastYear", Quality.PUBLISHED, "Amendment 2 (invented)", "2026-08-01"));
+        DataTable amended = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
+        assertEquals("published: Amendment 2 (invented), 2026-08-01", printed(amended, "B11", "Where the rule comes from"));
+        fund.getSources().clear();
+        DataTable unsaid = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
+        assertEquals(RuleSources.NONE, printed(unsaid, "B11", "Where the rule comes from"));
+    }
+
+    @Test
+    void aBusForWhichThePlanDoesNotApplyIsEligible() {
+        Study study = EXAMPLE.study();
+        step(study, "B02").getProgrammes().clear();
+        DataTable fewer = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
+        assertEquals("yes", printed(fewer, "B01", "Eligible"));
+        assertEquals("eligible, not applied for", printed(fewer, "B02", "Eligible"));
+        assertEquals("", printed(fewer, "B02", "Rule that refuses it"));
+    }
+
+    @Test
+    void aPlanThatCountsOnCertainAwardsLeavesBusesEligible() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setProbability(0.5);
+        study.getPlans().get(ExamplePapers.ELECTRIC).setCertainAwardsOnly(true);
+        PaperChoices choices = new PaperChoices(List.of(GrantTable.T1), Optional.of("Clean Fleet Fund"), false, Optional.empty());
+        assertEquals("yes", printed(EligibilityPapers.of(EXAMPLE.in(study, choices)).get(0), "B01", "Eligible"));
+    }
+
+    @Test
+    void busesBeyondTheMostAreNotEligible() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setMaxBuses(5);
+        DataTable five = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
+        assertEquals("yes", printed(five, "B04", "Eligible"));
+        assertEquals("NO", printed(five, "B05", "Eligible"));
+        assertEquals("beyond the 5 buses the programme takes", printed(five, "B05", "Rule that refuses it"));
+    }
+
+    @Test
+    void aProgrammeThatPaysForNoBusesHasNoTable() {
+        PaperChoices choices = new PaperChoices(List.of(GrantTable.T1), Optional.of("Make-ready"), false, Optional.empty());
+        PaperInput other = new PaperInput(in.result(), in.planIndex(), in.facts(), choices);
+        List<DataTable> tables = GrantTable.T1.of(other);
+        assertEquals(List.of("T1a", "T1b"), tables.stream().map(DataTable::name).toList());
+        assertTrue(tables.get(1).notes().toString().contains("“Make-ready” pays for no buses"), tables.get(1).notes().toString());
+    }
+
+    private static Replacement step(Study study, String bus) {
+        return study.getPlans().get(ExamplePapers.ELECTRIC).getReplacements().stream().filter(r -> r.getBus().getName().equals(bus))
+                .findFirst().orElseThrow();
     }
 
     @Test
     void anotherBodyIsNamedAsAMismatchAndAsARule() {
         Study study = EXAMPLE.study();
         study.getProgrammes().stream().filter(p -> p.getName().equals("Clean Fleet Fund")).forEach(p -> p.setSameBodyType(true));
-        study.getPlans().get(ExamplePapers.ELECTRIC).getReplacements().stream().filter(r -> r.getBus().getName().equals("B01"))
-                .forEach(r -> r.setNewType(study.getVehicleTypes().stream().filter(t -> t.getName().equals("Electric A 118")).findFirst()
-                        .orElseThrow()));
+        step(study, "B01").setNewType(study.getVehicleTypes().stream().filter(t -> t.getName().equals("Electric A 118")).findFirst()
+                .orElseThrow());
         PaperChoices choices = new PaperChoices(List.of(GrantTable.T1), Optional.of("Clean Fleet Fund"), false, Optional.empty());
         DataTable other = EligibilityPapers.of(EXAMPLE.in(study, choices)).get(0);
         assertEquals("DIFFERS: C, A", printed(other, "B01", "Body, old and new"));

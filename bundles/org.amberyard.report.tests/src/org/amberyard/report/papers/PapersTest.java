@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.amberyard.model.study.Study;
 import org.amberyard.core.plan.BudgetYear;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.report.document.Block;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.DocumentFormat;
@@ -91,8 +92,8 @@ class PapersTest {
     void theLetterHasEquipmentPhasesAndBothSeasons() {
         Document letter = UtilityLetter.of(in);
         DataTable equipment = table(letter, "Equipment");
-        assertEquals(List.of("AC 19.2 kW", "alternating", "14", "19.2", "1", "240", "1.00", "80.0", "268.8"),
-                IntStream.range(0, 9).mapToObj(c -> equipment.printed(equipment.rows().get(0), c)).toList());
+        assertEquals(List.of("AC 19.2 kW", "alternating", "14", "19.2", "1", "240", "1.00", "80.0", "268.8", "268.8"),
+                IntStream.range(0, 10).mapToObj(c -> equipment.printed(equipment.rows().get(0), c)).toList());
         DataTable phases = table(letter, "Phases");
         assertEquals("2027-01-01", phases.printed(phases.rows().get(0), 0));
         assertEquals("5 × AC 19.2 kW", phases.printed(phases.rows().get(0), 1));
@@ -103,6 +104,53 @@ class PapersTest {
         assertTrue(seasons.notes().get(1).startsWith("Summer, hottest day"), seasons.notes().toString());
         double most = in.plan().service().get(in.study().years() - 1).demandKw();
         assertTrue(seasons.rows().stream().allMatch(r -> ((BigDecimal) r.cells().get(2)).doubleValue() <= most + 0.05));
+    }
+
+    @Test
+    void theLetterSaysWhichPowerFactorIsUsedWhereAndThatVoltagesDiffer() {
+        String notes = table(UtilityLetter.of(in), "Equipment").notes().toString();
+        assertTrue(notes.contains("are at the power factor of the equipment; kVA of the load with the building, in tables 1 and 4, are at "
+                + "the power factor of 0.95"), notes);
+        assertTrue(notes.contains("AC 19.2 kW: the equipment is for one phase, 240 V, the service is of 480 V, three phases. A transformer, "
+                + "or a panel of 208 or 240 V"), notes);
+        Study study = EXAMPLE.study();
+        study.getDepot().getPortTypes().forEach(p -> {
+            p.setSupplyVoltageV(277);
+            p.setSupplyPowerFactor(0.96);
+        });
+        DataTable equipment = table(UtilityLetter.of(EXAMPLE.in(study, PaperChoices.STANDARD)), "Equipment");
+        assertFalse(equipment.notes().toString().contains("A transformer"), "277 V are the 480 V to neutral");
+        assertEquals("280.0", equipment.printed(equipment.rows().get(0), 9), "268.8 kW at 0.96");
+    }
+
+    @Test
+    void theFullBuildOutHasWholePorts() {
+        DataTable items = table(UtilityLetter.of(in), "Load letter");
+        String what = items.rows().stream().map(r -> r.cells().get(0).toString()).filter(w -> w.startsWith("Full build-out")).findFirst()
+                .orElseThrow();
+        assertTrue(what.endsWith("rounded up to 26 ports"), "14 ports for 13 buses make 25.8 for 24: " + what);
+        assertEquals("499.2", value(items, "Full build-out"), "26 of 19.2 kW");
+    }
+
+    @Test
+    void figuresAndTablesOfTheLetterAreNumberedWithoutAGap() {
+        PaperInput engines = new PaperInput(in.result(), in.study().baseline(), in.facts(), in.choices());
+        for (Document letter : List.of(UtilityLetter.of(in), UtilityLetter.of(engines))) {
+            List<Block.Figure> figures = figures(letter);
+            for (int i = 0; i < figures.size(); i++) {
+                assertTrue(figures.get(i).caption().startsWith("Figure " + (i + 1) + ". "), figures.get(i).caption());
+            }
+            List<DataTable> tables = letter.tables();
+            for (int i = 0; i < tables.size(); i++) {
+                assertTrue(tables.get(i).title().startsWith("Table " + (i + 1) + ". "), tables.get(i).title());
+            }
+        }
+        assertEquals(4, figures(UtilityLetter.of(in)).size());
+    }
+
+    private static List<Block.Figure> figures(Document of) {
+        return of.sections().stream().flatMap(s -> s.blocks().stream()).filter(Block.Figure.class::isInstance).map(Block.Figure.class::cast)
+                .toList();
     }
 
     @Test

@@ -21,11 +21,11 @@ public final class AddingUp {
      *
      * @param values finite figures
      * @param scale decimals
-     * @return the figures in their order; their sum is that of the unrounded figures, rounded half to even
+     * @return the figures in their order; their sum is that of the unrounded figures, rounded as {@link PrintRounding} says
      */
     public static List<BigDecimal> rounded(List<Double> values, int scale) {
-        BigDecimal sum = values.stream().map(BigDecimal::valueOf).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return rounded(values, sum.setScale(scale, RoundingMode.HALF_EVEN));
+        BigDecimal sum = values.stream().map(v -> PrintRounding.exact(v, scale)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return rounded(values, PrintRounding.rounded(sum, scale));
     }
 
     /**
@@ -33,8 +33,8 @@ public final class AddingUp {
      *
      * @param total printed total; its scale is that of the figures, and it is within half a unit for each figure of their sum
      */
-    public static List<BigDecimal> rounded(List<Double> values, BigDecimal total) {
-        List<BigDecimal> exact = values.stream().map(BigDecimal::valueOf).toList();
+    static List<BigDecimal> rounded(List<Double> values, BigDecimal total) {
+        List<BigDecimal> exact = values.stream().map(v -> PrintRounding.exact(v, total.scale())).toList();
         List<BigDecimal> printed = new ArrayList<>(exact.stream().map(v -> v.setScale(total.scale(), RoundingMode.FLOOR)).toList());
         BigDecimal unit = BigDecimal.ONE.movePointLeft(total.scale());
         int missing = total.subtract(printed.stream().reduce(BigDecimal.ZERO, BigDecimal::add)).divide(unit).intValueExact();

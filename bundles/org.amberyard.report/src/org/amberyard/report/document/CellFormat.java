@@ -2,6 +2,7 @@ package org.amberyard.report.document;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -9,8 +10,9 @@ import java.util.Locale;
  *
  * @param kind what they are
  * @param decimals decimals printed
+ * @param money true for money, which is rounded to the cent first
  */
-public record CellFormat(Kind kind, int decimals) {
+public record CellFormat(Kind kind, int decimals, boolean money) {
 
     /** What a column holds. */
     public enum Kind {
@@ -30,8 +32,10 @@ public record CellFormat(Kind kind, int decimals) {
     public static final CellFormat TEXT = new CellFormat(Kind.TEXT, 0);
     /** Calendar years. */
     public static final CellFormat YEAR = new CellFormat(Kind.YEAR, 0);
-    /** Whole numbers: money in all, miles, gallons, hours. */
+    /** Whole numbers: miles, gallons, hours. */
     public static final CellFormat WHOLE = new CellFormat(Kind.NUMBER, 0);
+    /** Money in all, in whole units. */
+    public static final CellFormat MONEY = new CellFormat(Kind.NUMBER, 0, true);
     /** Unit prices, to the cent. */
     public static final CellFormat CENTS = new CellFormat(Kind.NUMBER, 2);
     /** Shares in per cent with one decimal. */
@@ -43,6 +47,11 @@ public record CellFormat(Kind kind, int decimals) {
     /** From here on figures among words are grouped; years are not. */
     private static final BigDecimal GROUPED_FROM = BigDecimal.valueOf(10_000);
     private static final int PERCENT_DECIMALS = 2;
+
+    /** What is no money. */
+    public CellFormat(Kind kind, int decimals) {
+        this(kind, decimals, false);
+    }
 
     /** Figures with some decimals. */
     public static CellFormat decimals(int decimals) {
@@ -59,9 +68,15 @@ public record CellFormat(Kind kind, int decimals) {
         return kind == Kind.PERCENT ? decimals + PERCENT_DECIMALS : decimals;
     }
 
-    /** A figure as it is printed and stored: rounded once, half to even. */
+    /** A figure as it is printed and stored, by the rule of {@link PrintRounding}. */
     public BigDecimal rounded(double value) {
-        return BigDecimal.valueOf(value).setScale(storedDecimals(), RoundingMode.HALF_EVEN);
+        return money ? PrintRounding.money(value, storedDecimals()) : PrintRounding.rounded(value, storedDecimals());
+    }
+
+    /** Figures as they are printed, so that they add up to their sum, which is rounded once. */
+    List<BigDecimal> addingUp(List<Double> figures) {
+        return AddingUp.rounded(money ? figures.stream().map(f -> PrintRounding.cents(f).doubleValue()).toList() : figures,
+                storedDecimals());
     }
 
     /** A stored figure as it is printed, as a number: shares in per cent. */

@@ -189,7 +189,7 @@ public final class TableBuilder<R> {
     private static List<Object> addingUp(List<Object> raw, CellFormat format) {
         List<Double> figures = raw.stream().map(Double.class::cast).toList();
         if (figures.stream().allMatch(Double::isFinite)) {
-            return new ArrayList<>(AddingUp.rounded(figures, format.storedDecimals()));
+            return new ArrayList<>(format.addingUp(figures));
         }
         List<Object> each = new ArrayList<>();
         figures.forEach(f -> each.add(rounded(format, OptionalDouble.of(f))));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Masses;
@@ -23,8 +24,6 @@ final class AirPapers {
     /** Decimals of short tons as such tables print them. */
     private static final Map<Pollutant, Integer> DECIMALS = Map.of(Pollutant.NOX, 3, Pollutant.PM25, 4, Pollutant.HC, 3,
             Pollutant.CO, 3, Pollutant.CO2, 1, Pollutant.CO2E, 1);
-    /** Decimals of weighted sums, in which nitrogen oxides are counted once. */
-    private static final CellFormat WEIGHTED = CellFormat.decimals(3);
     private static final CellFormat FINEST = CellFormat.decimals(4);
     private static final String TONS = "short tons";
     private static final String A_YEAR = "Short tons a year, in the year of the change, where nothing else is said.";
@@ -55,7 +54,8 @@ final class AirPapers {
     }
 
     static List<DataTable> perTon(PaperInput in) {
-        return List.of(new AirPapers(in).costOfATon(), ProjectBridge.of(in));
+        return List.of(CostOfATon.of(in, POLLUTANTS.stream().collect(Collectors.toMap(p -> p, AirPapers::format)), mark(in)),
+                ProjectBridge.of(in));
     }
 
     /** True where factors took part that only stand in. */
@@ -152,23 +152,5 @@ final class AirPapers {
         }
         return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
                 + in.result().baseline().name() + "”; distance as in the year of the change. A bus that the baseline replaces by then has no remaining life.").note(METHOD).mark(mark).of(buses);
-    }
-
-    private DataTable costOfATon() {
-        List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
-        return new TableBuilder<ResultLine>("T8a", "T8a. What a ton less costs").text("Measure", 2, l -> l.text("measure"))
-                .text("Money", 1, l -> l.text("basis")).optional("Cost", in.currency(), CellFormat.WHOLE, l -> l.number("cost"))
-                .mixed("Reduced", TONS, FINEST, AirPapers::ofMeasure, l -> l.number("reduced"))
-                .optional("Cost of a short ton", in.currency(), CellFormat.WHOLE, l -> l.number("cost_per_short_ton"))
-                .text("Formula", 4, l -> l.text("formula"))
-                .note("“Capital”: all of the project; “grant only”: what programmes pay of it. " + ProjectBridge.MONEY)
-                .note("Tons over remaining life are those of " + buses.stream().filter(b -> b.remainingYears() > 0).count() + " of "
-                        + buses.size() + " buses, whose old bus would have driven on; the cost is that of all.").mark(mark)
-                .of(lines);
-    }
-
-    private static CellFormat ofMeasure(ResultLine line) {
-        return POLLUTANTS.stream().filter(p -> line.text("measure").startsWith(p.label() + ",")).findFirst()
-                .map(AirPapers::format).orElse(WEIGHTED);
     }
 }

@@ -41,10 +41,10 @@ final class Appropriations {
         TableBuilder<Integer> table = new TableBuilder<Integer>("Budget", title).year("Year", y -> OptionalInt.of(in.calendar(y)));
         List<Integer> years = IntStream.range(0, in.study().years()).boxed().toList();
         ours.parts().stream().filter(p -> years.stream().anyMatch(y -> p.amount().applyAsDouble(ours.budget(y)) != 0))
-                .forEach(p -> table.sum(p.label(), "", CellFormat.WHOLE, y -> p.amount().applyAsDouble(ours.budget(y))));
-        return table.sum("To appropriate", "", CellFormat.WHOLE, ours::appropriated)
-                .sum("“" + baseline + "”", "", CellFormat.WHOLE, theirs::appropriated)
-                .sum("More than that", "", CellFormat.WHOLE, y -> ours.appropriated(y) - theirs.appropriated(y))
+                .forEach(p -> table.sum(p.label(), "", CellFormat.MONEY, y -> p.amount().applyAsDouble(ours.budget(y))));
+        return table.sum("To appropriate", "", CellFormat.MONEY, ours::appropriated)
+                .sum("“" + baseline + "”", "", CellFormat.MONEY, theirs::appropriated)
+                .sum("More than that", "", CellFormat.MONEY, y -> ours.appropriated(y) - theirs.appropriated(y))
                 .sums(EACH).of(years);
     }
 
@@ -81,10 +81,10 @@ final class Appropriations {
             ToDoubleFunction<FundedLine> exact, double amount) {
         BigDecimal sum = lines.stream().map(printed).reduce(BigDecimal.ZERO, BigDecimal::add);
         double rest = amount - lines.stream().map(ProjectMoney.Line::funded).mapToDouble(exact).sum();
-        return sum.add(CellFormat.WHOLE.rounded(rest)).doubleValue();
+        return sum.add(CellFormat.MONEY.rounded(rest)).doubleValue();
     }
 
     private static Part whole(String label, ToDoubleFunction<BudgetYear> amount) {
-        return new Part(label, y -> CellFormat.WHOLE.rounded(amount.applyAsDouble(y)).doubleValue());
+        return new Part(label, y -> CellFormat.MONEY.rounded(amount.applyAsDouble(y)).doubleValue());
     }
 }

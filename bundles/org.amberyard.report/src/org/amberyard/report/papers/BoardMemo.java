@@ -32,7 +32,7 @@ final class BoardMemo {
     static Document of(PaperInput in) {
         BoardMemo memo = new BoardMemo(in);
         return new Document("board-memo", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), "",
-                List.of(memo.question(), memo.answer(), memo.money(), memo.risks(), memo.decisions()));
+                List.of(memo.question(), memo.answer(), memo.money(), memo.risks(), BoardDecision.of(in), cautions()));
     }
 
     private Section question() {
@@ -57,10 +57,10 @@ final class BoardMemo {
 
     private DataTable alternatives() {
         return new TableBuilder<PlanResult>("Plans", "Table 1. The plans side by side").text("Plan", 2.4, PlanResult::name)
-                .number("Present cost", in.currency(), CellFormat.WHOLE, p -> p.measures().presentCost())
-                .number("Above “" + in.result().baseline().name() + "”", in.currency(), CellFormat.WHOLE,
+                .number("Present cost", in.currency(), CellFormat.MONEY, p -> p.measures().presentCost())
+                .number("Above “" + in.result().baseline().name() + "”", in.currency(), CellFormat.MONEY,
                         p -> p.measures().presentCost() - in.result().baseline().measures().presentCost())
-                .number("A year, level", in.currency(), CellFormat.WHOLE, p -> p.measures().annualEquivalent())
+                .number("A year, level", in.currency(), CellFormat.MONEY, p -> p.measures().annualEquivalent())
                 .number("Fuel", in.symbol(Unit.LITRE), CellFormat.WHOLE, p -> in.shown(Unit.LITRE, p.measures().fuelL()))
                 .number("Greenhouse gas", "t CO2e", CellFormat.WHOLE, p -> p.measures().co2eKg() / 1000)
                 .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself.").of(in.result()
@@ -80,16 +80,7 @@ final class BoardMemo {
         return new Section("Risks", false, true, List.of(new Block.Bullets(points)));
     }
 
-    private Section decisions() {
-        ProjectMoney money = ProjectMoney.of(in);
-        List<String> points = new ArrayList<>();
-        points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
-        money.programme().ifPresent(p -> points.add("Whether to apply to “" + p + "” for " + in.currency() + " "
-                + CellFormat.WHOLE.print(money.paidBy(p))
-                + ", and to commit own money of " + CellFormat.WHOLE.print(money.own()) + " for the project of "
-                + CellFormat.WHOLE.print(money.total()) + " (money of the years of purchase)."));
-        points.add("Whether the utility is to be asked for service now, before buses are ordered.");
-        points.add("Who is responsible, and by when the board hears of it again: ______________________________");
-        return new Section("What to decide", false, false, List.of(new Block.Bullets(points), new Block.Caution(Cautions.text())));
+    private static Section cautions() {
+        return Section.of("", new Block.Caution(Cautions.text()));
     }
 }

@@ -48,6 +48,7 @@ final class BudgetPapers {
 
     private DataTable infrastructure() {
         List<Line> lines = money.lines().stream().filter(l -> l.funded().purchase().kind() != Purchase.Kind.BUS).toList();
+        Optional<AppliedProgramme> applied = AppliedProgramme.of(in);
         return new TableBuilder<Line>("T3", "T3. Ports, works, training and tools")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Item", 2.6, l -> l.funded().purchase().name())
@@ -55,17 +56,12 @@ final class BudgetPapers {
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
                 .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
                 .count())
-                .sum("Total", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
+                .sum("Total", in.currency(), CellFormat.MONEY, l -> l.cost().doubleValue())
                 .text("Of which", 3.6, l -> parts(l.funded().purchase()))
-                .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 1.4, this::eligible)
-                .toFill("Category of the notice").toFill("Meter side", 0.8)
-                .toFill("Safety listing", 0.8).toFill("Quote", 0.8).sums(ProjectMoney.ROUNDING).of(lines);
-    }
-
-    private String eligible(Line line) {
-        return line.funded().awards().stream().filter(a -> money.programme().filter(programme(a).name()::equals).isPresent())
-                .findFirst().map(a -> a.limit().refuses() ? "no: " + a.bite().orElseThrow().words()
-                        : a.asked().value() > 0 ? "yes" : "no: it pays nothing for this").orElse("not named for it");
+                .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 3.6, l -> applied
+                        .map(a -> a.verdictWithRules(l.funded())).orElse(""))
+                .toFill("Category of the notice", 0.6).toFill("Meter side", 0.6)
+                .toFill("Safety listing", 0.6).toFill("Quote", 0.6).sums(ProjectMoney.ROUNDING).of(lines);
     }
 
     private Programme programme(Award award) {
@@ -85,10 +81,13 @@ final class BudgetPapers {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < purchase.parts().size(); i++) {
             Derivation part = purchase.parts().get(i);
-            words.add((i == 0 ? "hardware " : "installation ") + String.format(Locale.ROOT, "%,.2f",
-                    part.value() / purchase.count()));
+            words.add((i == 0 ? "hardware " : "installation ") + cents(part.value() / purchase.count()));
         }
         return String.join(", ", words) + " each";
+    }
+
+    private static String cents(double amount) {
+        return CellFormat.CENTS.print(CellFormat.CENTS.rounded(amount));
     }
 
     /** A row of a budget. */
@@ -130,7 +129,7 @@ final class BudgetPapers {
         column(table, "Local programmes", Column.LOCAL);
         column(table, "Tax credits", Column.TAX_CREDIT);
         column(table, "Match, own cash", Column.OWN);
-        return table.toFill("Match, in kind").checkedSum("Total", in.currency(), CellFormat.WHOLE, r -> money.lines().stream()
+        return table.toFill("Match, in kind").checkedSum("Total", in.currency(), CellFormat.MONEY, r -> money.lines().stream()
                 .filter(r.which()).map(Line::cost).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue(), money.unroundedTotal())
                 .check(money.balances() ? "Check, unrounded: balances" : "Check, unrounded: does not balance")
                 .note("Check: costs and sources as the results have them, each summed unrounded. It balances when the sources "
@@ -138,7 +137,7 @@ final class BudgetPapers {
     }
 
     private void column(TableBuilder<Row> table, String label, Column column) {
-        table.checkedSum(label, in.currency(), CellFormat.WHOLE, r -> money.amount(column, r.which()).doubleValue(),
+        table.checkedSum(label, in.currency(), CellFormat.MONEY, r -> money.amount(column, r.which()).doubleValue(),
                 money.unrounded(column));
     }
 
@@ -152,28 +151,30 @@ final class BudgetPapers {
         sources.removeIf(s -> s.amount().signum() == 0);
         sources.add(new Source(Optional.empty(), money.own()));
         double total = money.total().doubleValue();
-        return new TableBuilder<Source>("T5a", "T5a. Sources of funds")
+        TableBuilder<Source> table = new TableBuilder<Source>("T5a", "T5a. Sources of funds")
                 .text("Source", 1.8, s -> s.programme().map(Programme::name).orElse("Own money, cash"))
                 .text("Kind of money", 1, s -> s.programme().map(p -> p.kind().label()).orElse("own"))
-                .sum("Amount", in.currency(), CellFormat.WHOLE, s -> s.amount().doubleValue())
+                .sum("Amount", in.currency(), CellFormat.MONEY, s -> s.amount().doubleValue())
                 .optional("Share of the cost", "", CellFormat.PERCENT, s -> total > 0
                         ? OptionalDouble.of(s.amount().doubleValue() / total) : OptionalDouble.empty())
-                .optional("Share of the cost eligible for it", "", CellFormat.PERCENT, s -> s.programme()
+                .optional("Share of the eligible cost applied for", "", CellFormat.PERCENT, s -> s.programme()
                         .map(p -> OptionalDouble.of(s.amount().doubleValue() / eligibleCost(p))).orElse(OptionalDouble.empty()))
                 .text("In the study", 1.8, s -> s.programme().map(p -> p.isCertain() ? "counted as certain"
                         : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
-                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in.study().funding(), p)).orElse(""))
-                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2)
-                .note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
+                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in, p)).orElse(""))
+                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2);
+        sources.stream().flatMap(s -> s.programme().stream()).map(Programme::name).forEach(p -> table.note("Rules of “" + p
+                + "”: " + in.facts().rules().of(p) + "."));
+        return table.note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
     }
 
     private DataTable stacking() {
         return new TableBuilder<Line>("T5b", "T5b. Each purchase and its sources")
                 .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
                 .text("Purchase", 3, l -> l.funded().purchase().name())
-                .sum("Cost", in.currency(), CellFormat.WHOLE, l -> l.cost().doubleValue())
-                .sum("Programmes", in.currency(), CellFormat.WHOLE, l -> l.cost().subtract(l.own()).doubleValue())
-                .sum("Own money", in.currency(), CellFormat.WHOLE, l -> l.own().doubleValue())
+                .sum("Cost", in.currency(), CellFormat.MONEY, l -> l.cost().doubleValue())
+                .sum("Programmes", in.currency(), CellFormat.MONEY, l -> l.cost().subtract(l.own()).doubleValue())
+                .sum("Own money", in.currency(), CellFormat.MONEY, l -> l.own().doubleValue())
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                         + "priority; where two may not be combined, the first that is applied pays.")
@@ -189,7 +190,7 @@ final class BudgetPapers {
 
     private String applied(Line line) {
         return String.join("; ", line.shares().stream().filter(s -> s.programme().isPresent() && s.amount().signum() != 0)
-                .map(s -> s.programme().orElseThrow().name() + " " + CellFormat.WHOLE.print(s.amount())).toList());
+                .map(s -> s.programme().orElseThrow().name() + " " + CellFormat.MONEY.print(s.amount())).toList());
     }
 
     private DataTable narrative() {
@@ -200,12 +201,12 @@ final class BudgetPapers {
 
     private String sentence(Line line) {
         Purchase purchase = line.funded().purchase();
-        String cost = in.currency() + " " + CellFormat.WHOLE.print(line.cost());
-        String amount = purchase.count() > 1 ? String.format(Locale.ROOT, "%d at %s %,.2f make %s", purchase.count(), in.currency(),
-                purchase.cost() / purchase.count(), cost) : cost;
+        String cost = in.currency() + " " + CellFormat.MONEY.print(line.cost());
+        String amount = purchase.count() > 1 ? purchase.count() + " at " + in.currency() + " "
+                + cents(purchase.cost() / purchase.count()) + " make " + cost : cost;
         String paid = applied(line);
         return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
-                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.WHOLE.print(line.own())
+                + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.MONEY.print(line.own())
                 + ".");
     }
 }

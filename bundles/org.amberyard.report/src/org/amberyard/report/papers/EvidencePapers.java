@@ -55,12 +55,12 @@ final class EvidencePapers {
         List<ResultLine> lines = ResultLine.of(in, "policies");
         return new TableBuilder<ResultLine>("T17b", "T17b. The electric bill of the last year by way of charging")
                 .text("Way of charging", 1.8, l -> l.text("policy")).text("Used by the study", 0.8, l -> l.text("in_use"))
-                .optional("Energy", in.currency(), CellFormat.WHOLE, l -> l.number("energy"))
-                .optional("Demand", in.currency(), CellFormat.WHOLE, l -> l.number("demand"))
-                .optional("Fixed", in.currency(), CellFormat.WHOLE, l -> l.number("fixed"))
-                .optional("Bill", in.currency(), CellFormat.WHOLE, l -> l.number("total"))
+                .optional("Energy", in.currency(), CellFormat.MONEY, l -> l.number("energy"))
+                .optional("Demand", in.currency(), CellFormat.MONEY, l -> l.number("demand"))
+                .optional("Fixed", in.currency(), CellFormat.MONEY, l -> l.number("fixed"))
+                .optional("Bill", in.currency(), CellFormat.MONEY, l -> l.number("total"))
                 .optional("Demand of charging", "kW", CellFormat.decimals(1), l -> l.number("charging_peak"))
-                .optional("Above least cost", in.currency(), CellFormat.WHOLE, l -> l.number("above_least_cost"))
+                .optional("Above least cost", in.currency(), CellFormat.MONEY, l -> l.number("above_least_cost"))
                 .note("At base-date prices. Each figure is rounded by itself, so values may not add due to rounding.").of(lines);
     }
 

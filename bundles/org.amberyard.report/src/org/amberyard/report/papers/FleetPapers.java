@@ -95,7 +95,7 @@ final class FleetPapers {
                 .number("Remaining life", "yr", CellFormat.WHOLE, l -> l.bus().remainingYears())
                 .text("Disposal", 1.2, this::disposal).toFill("Odometer read on").toFill("Days a week", 0.8).toFill("Disposal date")
                 .toFill("Evidence")
-                .note("Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
+                .note(EligibilityPapers.noTable(in) + "Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
                         + "the study computes them from routes and logs. “Would have left”: year in which the bus would leave "
                         + "its place in “" + in.result().baseline().name() + "”.").of(lines);
     }

@@ -50,12 +50,12 @@ final class GrantSet {
         ProjectMoney money = ProjectMoney.of(in);
         List<String> points = new ArrayList<>();
         points.add(in.replaced().size() + " engine buses are replaced otherwise than in “" + in.result().baseline().name() + "”.");
-        points.add("The project costs " + in.currency() + " " + CellFormat.WHOLE.print(money.total())
+        points.add("The project costs " + in.currency() + " " + CellFormat.MONEY.print(money.total())
                 + " in money of the years of purchase; programmes pay "
-                + CellFormat.WHOLE.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
-                + CellFormat.WHOLE.print(money.own()) + ".");
+                + CellFormat.MONEY.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
+                + CellFormat.MONEY.print(money.own()) + ".");
         money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
-                + CellFormat.WHOLE.print(money.paidBy(p)) + "."));
+                + CellFormat.MONEY.print(money.paidBy(p)) + "."));
         points.addAll(EvidencePapers.energyWords(in));
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
                 points.addAll(h.sentences()));

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,6 +26,11 @@ final class LetterTables {
     private static final List<String> SAID_ELSEWHERE = List.of("Customer and site", "Requested in service", "Larger service",
             "Ports in ", "Ramp,", "Caution");
     private static final String STUDY = "study";
+
+    /** A share of a port that is rounding of binary numbers, no port. */
+    private static final double ROUNDING = 1e-9;
+    /** How many tables of the letter they are; those that follow go on counting. */
+    static final int TABLES = 3;
 
     private final PaperInput in;
     private final ServiceFacts site;
@@ -57,8 +62,9 @@ final class LetterTables {
                 });
         rows.add(Item.of("Listed load-management system", site.loadManagement()));
         rows.add(setPoint());
-        buildOut().ifPresent(kw -> rows.add(new Item("Full build-out: connected load of ports if every bus of the fleet went electric, "
-                + "as many ports for each as in the last year", TENTHS.print(TENTHS.rounded(kw)), "kW", "computed by the study")));
+        buildOut().ifPresent(ports -> rows.add(new Item("Full build-out: connected load of ports if every bus of the fleet went "
+                + "electric, as many ports for each as in the last year, rounded up to " + ports + " ports",
+                TENTHS.print(TENTHS.rounded(ports * year(last()).connectedKw() / year(last()).ports())), "kW", "computed by the study")));
         return new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
                 .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source)
                 .note(DataTable.TO_FILL).note("A site sketch and the one-line diagram go with this letter.").of(rows);
@@ -91,18 +97,23 @@ final class LetterTables {
         return in.study().money().fiscal().start(in.calendar(year));
     }
 
-    private OptionalDouble buildOut() {
-        int last = in.study().years() - 1;
-        FleetYear fleet = FleetYear.of(in.study(), in.plan().fleet()).get(last);
-        return fleet.electric() == 0 ? OptionalDouble.empty() : OptionalDouble.of(year(last).connectedKw() / fleet.electric()
-                * (fleet.electric() + fleet.engine()));
+    private int last() {
+        return in.study().years() - 1;
+    }
+
+    /** Whole ports for the whole fleet. */
+    private OptionalInt buildOut() {
+        FleetYear fleet = FleetYear.of(in.study(), in.plan().fleet()).get(last());
+        int ports = year(last()).ports();
+        return fleet.electric() == 0 || ports == 0 ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.ceil(ports * (1.0 + (double) fleet.engine() / fleet.electric()) - ROUNDING));
     }
 
     /** Ports of the last year by their type. */
     DataTable equipment() {
         Map<Port, Integer> ports = new LinkedHashMap<>();
-        in.plan().yards().get(in.study().years() - 1).input().ports().forEach((PortUnit u) -> ports.merge(u.port(), 1, Integer::sum));
-        return new TableBuilder<Map.Entry<Port, Integer>>("Equipment", "Table 2. Charging equipment at the end of the plan")
+        in.plan().yards().get(last()).input().ports().forEach((PortUnit u) -> ports.merge(u.port(), 1, Integer::sum));
+        TableBuilder<Map.Entry<Port, Integer>> table = new TableBuilder<Map.Entry<Port, Integer>>("Equipment", "Table 2. Charging equipment at the end of the plan")
                 .text("Equipment", 2, e -> e.getKey().name()).text("Current", 0.9, e -> e.getKey().direct() ? "direct" : "alternating")
                 .number("Quantity", "", CellFormat.WHOLE, Map.Entry::getValue)
                 .number("Power of each", "kW", TENTHS, e -> e.getKey().powerKw())
@@ -111,12 +122,31 @@ final class LetterTables {
                 .value("Power factor", 0.6, e -> known(supply(e).powerFactor(), CellFormat.CENTS))
                 .value("Most of each (A)", 0.8, e -> known(supply(e).amps(e.getKey().powerKw()).orElse(0), TENTHS))
                 .sum("Connected", "kW", TENTHS, e -> e.getValue() * e.getKey().powerKw())
-                .note("Amperes: power over volts and power factor, of three phases over the square root of three too.")
-                .note(DataTable.TO_FILL).of(List.copyOf(ports.entrySet()));
+                .value("Connected (kVA)", 0.8, e -> known(supply(e).kva(e.getValue() * e.getKey().powerKw()).orElse(0), TENTHS))
+                .note("Amperes: power over volts and power factor, of three phases over the square root of three too. Amperes and kVA "
+                        + "of this table are at the power factor of the equipment; kVA of the load with the building, in tables 1 "
+                        + "and 4, are at the power factor of " + String.format(Locale.ROOT, "%.2f", in.study().depot().service()
+                        .powerFactor()) + " at the peak of the whole service.");
+        ports.forEach((port, count) -> voltage(port).ifPresent(table::note));
+        return table.note(DataTable.TO_FILL).of(List.copyOf(ports.entrySet()));
+    }
+
+    /** What equipment needs that the voltage of the service does not give; empty where it does or is not known. */
+    private Optional<String> voltage(Port port) {
+        ServiceFacts.Supply supply = supply(port);
+        double service = in.study().depot().service().lineVolts();
+        return supply.fits(service) ? Optional.empty() : Optional.of(String.format(Locale.ROOT, "%s: the equipment is for %s, %.0f V, the "
+                + "service is of %.0f V, three phases. A transformer, or a panel of 208 or 240 V where the equipment takes it, is needed"
+                + "%s; electrician and utility to confirm.", port.name(), supply.phases() == 1 ? "one phase" : "three phases",
+                supply.volts(), service, supply.phases() == 1 ? ", and ports spread evenly over the phases" : ""));
     }
 
     private ServiceFacts.Supply supply(Map.Entry<Port, Integer> port) {
-        return site.supplies().getOrDefault(port.getKey().name(), new ServiceFacts.Supply(0, 0, 0));
+        return supply(port.getKey());
+    }
+
+    private ServiceFacts.Supply supply(Port port) {
+        return site.supplies().getOrDefault(port.name(), new ServiceFacts.Supply(0, 0, 0));
     }
 
     private static Object known(double figure, CellFormat format) {

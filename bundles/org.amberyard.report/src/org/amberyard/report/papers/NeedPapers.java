@@ -2,7 +2,6 @@ package org.amberyard.report.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -120,7 +119,7 @@ final class NeedPapers {
                 new Course("First responders and tow operators", "Walk-round of a bus, cut loops, storage of a damaged one", "")));
         in.plan().plan().oneOffs().forEach(o -> rows.add(new Course("as the plan says", o.name() + ", " + in.calendar(o.year())
                 + ", "
-                + in.currency() + String.format(Locale.ROOT, " %,.0f", o.amount()) + " at base-date prices", "")));
+                + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(o.amount())) + " at base-date prices", "")));
         return new TableBuilder<Course>("T14b", "T14b. Training").text("Who", 2, Course::who).text("What", 4, Course::what)
                 .text("People by the study", 1, Course::people).toFill("People").toFill("Hours each").toFill("Cost")
                 .toFill("By whom", 1.3)

@@ -10,6 +10,9 @@ import org.amberyard.report.document.TableBuilder;
 /** Any table of results as a table of a document. */
 final class PrintedResults {
     private static final double WORDS = 1.6;
+    /** Column of money over masses, which has no more digits than they. */
+    private static final String COST_OF_A_TON = "cost_per_short_ton";
+    private static final CellFormat FINEST = CellFormat.decimals(4);
 
     private PrintedResults() {
     }
@@ -42,7 +45,14 @@ final class PrintedResults {
                     printed.optional(column.label(), "", CellFormat.WHOLE, l -> l.number(name));
                 }
             }
-            case MONEY -> printed.optional(column.label(), column.unit(), CellFormat.CENTS, l -> l.number(name));
+            case MONEY -> {
+                if (name.equals(COST_OF_A_TON)) {
+                    printed.value(column.label() + " (" + column.unit() + ")", WORDS, l -> CostOfATon.printed(l.number(name)
+                            .orElse(Double.NaN), FINEST.rounded(l.number("reduced").orElse(0))));
+                } else {
+                    printed.optional(column.label(), column.unit(), CellFormat.CENTS, l -> l.number(name));
+                }
+            }
             case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l ->
                     l.number(name));
         }

@@ -43,8 +43,8 @@ final class ProjectBridge {
 
     static DataTable of(PaperInput in) {
         return new TableBuilder<Step>("T8b", "T8b. From the budget to the cost of a ton").text("Step", 4, Step::what)
-                .sum("Capital", in.currency(), CellFormat.WHOLE, s -> s.capital().doubleValue())
-                .sum("Grants", in.currency(), CellFormat.WHOLE, s -> s.grant().doubleValue())
+                .sum("Capital", in.currency(), CellFormat.MONEY, s -> s.capital().doubleValue())
+                .sum("Grants", in.currency(), CellFormat.MONEY, s -> s.grant().doubleValue())
                 .sums("Total: the costs of table T8a. Steps are rounded once, the change of money with the rounding of the "
                         + "budget's lines takes what is left.")
                 .of(new ProjectBridge(in).steps());
@@ -61,7 +61,7 @@ final class ProjectBridge {
     }
 
     private static Step step(String what, double capital, double grant) {
-        return new Step(what, CellFormat.WHOLE.rounded(capital), CellFormat.WHOLE.rounded(grant));
+        return new Step(what, CellFormat.MONEY.rounded(capital), CellFormat.MONEY.rounded(grant));
     }
 
     private double takenBack() {

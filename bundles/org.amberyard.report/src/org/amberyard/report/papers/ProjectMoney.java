@@ -18,11 +18,13 @@ import org.amberyard.core.funding.MoneyKind;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.ReplacedBus;
-import org.amberyard.report.document.AddingUp;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.PrintRounding;
 
 /**
- * The budget of a project in whole units of money. Each purchase is rounded once, to whole units, and its sources so that they
- * add up to it; every total of every table is the sum of these printed amounts. So all tables of a set agree, down and across.
+ * The budget of a project in whole units of money. Each purchase is rounded once, to whole units; what programmes pay of it is
+ * rounded down, so that nothing that is asked for is above an award or its cap, and own money is the rest; every total of every
+ * table is the sum of these printed amounts. So all tables of a set agree, down and across.
  *
  * @param lines purchases of the project
  * @param programme name of the programme that is applied to; empty where the plan names none
@@ -32,9 +34,9 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
     private static final double HALF_A_CENT = 0.005;
 
     /** How amounts are rounded, for footnotes. */
-    static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to whole units (half "
-            + "to even) and its sources so that they add up to it (largest remainder); all totals are sums of these printed "
-            + "amounts.";
+    static final String ROUNDING = "Amounts are in money of the year of purchase. Each purchase is rounded to the cent and then "
+            + "to whole units (half up); what a programme pays of it is rounded down to whole units, so that nothing is asked for "
+            + "above an award; own money is the rest. All totals are sums of these printed amounts.";
 
     /** Whose money pays, as the columns of a budget have it. */
     enum Column {
@@ -78,16 +80,15 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** A purchase with its sources as every document prints them. */
     static Line printed(PaperInput in, FundedLine funded) {
-        BigDecimal cost = BigDecimal.valueOf(funded.purchase().cost()).setScale(0, RoundingMode.HALF_EVEN);
-        List<Double> amounts = new ArrayList<>(funded.awards().stream().map(Award::paid).toList());
-        amounts.add(funded.purchase().cost() - funded.funded());
-        List<BigDecimal> rounded = AddingUp.rounded(amounts, cost);
+        BigDecimal cost = CellFormat.MONEY.rounded(funded.purchase().cost());
         List<Share> shares = new ArrayList<>();
-        for (int i = 0; i < funded.awards().size(); i++) {
-            shares.add(new Share(Optional.of(in.study().funding().programmes().get(funded.awards().get(i).programme())),
-                    rounded.get(i)));
+        BigDecimal own = cost;
+        for (Award award : funded.awards()) {
+            BigDecimal paid = PrintRounding.cents(award.paid()).setScale(0, RoundingMode.DOWN);
+            shares.add(new Share(Optional.of(in.study().funding().programmes().get(award.programme())), paid));
+            own = own.subtract(paid);
         }
-        shares.add(new Share(Optional.empty(), rounded.get(rounded.size() - 1)));
+        shares.add(new Share(Optional.empty(), own));
         return new Line(funded, cost, List.copyOf(shares));
     }
 
@@ -149,7 +150,7 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
     }
 
     private boolean isNear(BigDecimal printed, double unrounded) {
-        return Math.abs(printed.doubleValue() - unrounded) <= Math.max(1, lines.size());
+        return Math.abs(printed.doubleValue() - unrounded) <= Math.max(1, lines.stream().mapToInt(l -> l.shares().size()).sum());
     }
 
     private Column column(Share share) {

@@ -2,38 +2,43 @@ package org.amberyard.report.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.amberyard.core.funding.Conditions;
 import org.amberyard.core.funding.Exclusion;
-import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.Programme;
 
-/** What a programme asks for, as clauses in one line. */
+/** What a programme pays, up to which limit, and what it asks for, as clauses in one line. */
 final class Restrictions {
     private Restrictions() {
     }
 
-    static String of(FundingInput funding, Programme programme) {
-        List<String> clauses = new ArrayList<>();
+    static String of(PaperInput in, Programme programme) {
+        List<String> clauses = new ArrayList<>(ProgrammeTerms.of(in, programme));
         Conditions asks = programme.conditions();
-        add(clauses, asks.newOnly(), "new buses only");
-        add(clauses, asks.scrapsOldBus(), "old bus scrapped");
-        add(clauses, asks.oldDiesel(), "old bus is diesel");
-        asks.latestEngineYear().ifPresent(y -> clauses.add("old engine of model year " + y + " or older"));
-        add(clauses, asks.sameBodyType(), "same body type");
-        add(clauses, asks.oneForOne(), "one for one");
-        add(clauses, asks.domesticContent(), "domestic content declared");
-        add(clauses, asks.holdYears() > 0, "held for " + asks.holdYears() + " years");
-        if (programme.match().share() > 0) {
-            clauses.add(String.format(Locale.ROOT, "match of %.1f %% from %s", 100 * programme.match().share(), programme.match()
-                    .from().label()));
+        if (!programme.offer().buses().isEmpty()) {
+            addOfBuses(clauses, asks, in.facts().dates().of(programme.name()).scrapDays());
         }
-        for (Exclusion exclusion : funding.exclusions()) {
+        add(clauses, asks.domesticContent(), "domestic content declared");
+        if (programme.match().share() > 0) {
+            clauses.add("match of " + ProgrammeTerms.percent(programme.match().share()) + " from " + programme.match().from().label());
+        }
+        for (Exclusion exclusion : in.study().funding().exclusions()) {
             if (exclusion.one().equals(programme.name()) || exclusion.other().equals(programme.name())) {
                 clauses.add("not with " + (exclusion.one().equals(programme.name()) ? exclusion.other() : exclusion.one()));
             }
         }
+        int closeOut = in.facts().dates().of(programme.name()).closeOutDays();
+        add(clauses, closeOut > 0, "closed out within " + closeOut + " days of the last purchase");
         return String.join("; ", clauses);
+    }
+
+    private static void addOfBuses(List<String> clauses, Conditions asks, int scrapDays) {
+        add(clauses, asks.newOnly(), "new buses only");
+        add(clauses, asks.scrapsOldBus(), "old bus scrapped" + (scrapDays > 0 ? " within " + scrapDays + " days" : ""));
+        add(clauses, asks.oldDiesel(), "old bus is diesel");
+        asks.latestEngineYear().ifPresent(y -> clauses.add("old engine of model year " + y + " or older"));
+        add(clauses, asks.sameBodyType(), "same body type");
+        add(clauses, asks.oneForOne(), "one for one");
+        add(clauses, asks.holdYears() > 0, "held for " + asks.holdYears() + " years");
     }
 
     private static void add(List<String> clauses, boolean holds, String clause) {

@@ -106,7 +106,7 @@ final class RiskPapers {
         for (Programme programme : in.study().funding().programmes()) {
             if (money.paidBy(programme.name()).signum() > 0) {
                 add("“" + programme.name() + "” pays less, later or nothing", "The plan counts on " + in.currency() + " "
-                        + CellFormat.WHOLE.print(money.paidBy(programme.name())) + " of it"
+                        + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it"
                         + (programme.isCertain() ? ", taken as certain." : "; its probability is " + CellFormat.PERCENT.print(
                                 CellFormat.PERCENT.rounded(programme.probability())) + "."),
                         "Orders wait for the award; own money stands by, or the plan is made smaller.");
@@ -119,7 +119,7 @@ final class RiskPapers {
         double cost = in.plan().ledger().amount(CostCategory.BATTERY_REPLACEMENT);
         add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced
                 + " packs are replaced within the study for "
-                + in.currency() + " " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(cost)) + ".",
+                + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(cost)) + ".",
                 "Health is measured each year; the maker's warranty covers what falls below its line in time.");
     }
 }

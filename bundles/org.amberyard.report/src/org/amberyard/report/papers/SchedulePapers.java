@@ -30,32 +30,18 @@ final class SchedulePapers {
             The study buys at the start of fiscal years; ports and works of a year are in service then, so they must be built \
             before. The utility is asked first: its works can take the longest.""";
     private static final String NOT_HELD = "Milestones without a date are not held by the study; the applicant dates them.";
+    private static final String ORDER = "Order at the latest";
     private static final int QUARTERS = 4;
     private static final int MONTHS_A_QUARTER = 3;
 
     private final PaperInput in;
     private final ProjectMoney money;
-
-    /**
-     * A milestone; without a date it is for the applicant to date.
-     *
-     * @param what what happens
-     * @param whose what it happens to; milestones that differ in this alone are one line
-     * @param basis where the date comes from
-     */
-    private record Milestone(String date, String what, String whose, String basis) {
-        String words() {
-            return whose.isEmpty() ? what : what + ": " + whose;
-        }
-
-        Milestone with(Milestone other) {
-            return new Milestone(date, what, whose + "; " + other.whose, basis);
-        }
-    }
+    private final DeadlineMilestones deadlines;
 
     private SchedulePapers(PaperInput in) {
         this.in = in;
         this.money = ProjectMoney.of(in);
+        this.deadlines = new DeadlineMilestones(in, money, this::start);
     }
 
     static List<DataTable> timeline(PaperInput in) {
@@ -76,17 +62,31 @@ final class SchedulePapers {
         addSite(dated);
         closeOut(dated).ifPresent(dated::add);
         addHolding(dated);
+        dated.addAll(deadlines.all());
         dated.sort(Comparator.comparing(Milestone::date));
         List<Milestone> rows = new ArrayList<>();
-        for (String step : List.of("Award", "Notice to proceed", "Application to the utility", "Design and permits", "Construction",
-                "Service energized and accepted")) {
-            rows.add(new Milestone("", step, "", ""));
-        }
+        Optional<LocalDate> award = money.programme().flatMap(p -> in.facts().dates().of(p).award());
+        List<String> undated = new ArrayList<>(award.isPresent() ? List.of() : List.of("Award"));
+        undated.addAll(List.of("Notice to proceed", "Application to the utility", "Design and permits", "Construction",
+                "Service energized and accepted"));
+        undated.forEach(step -> rows.add(new Milestone("", step, "", "")));
         rows.addAll(together(dated));
-        return new TableBuilder<Milestone>("T9", "T9. Timeline").text("Date in the study", 1, Milestone::date)
-                .optional("Months after the first date", "", CellFormat.WHOLE, m -> months(dated, m))
-                .text("Milestone", 4, Milestone::words).text("Basis", 2, Milestone::basis).toFill("Date agreed", 0.7)
-                .toFill("Month from the award", 0.6).toFill("Responsible", 0.9).note(NOT_HELD).note(BUILT_BEFORE).of(rows);
+        TableBuilder<Milestone> table = new TableBuilder<Milestone>("T9", "T9. Timeline").text("Date in the study", 1, Milestone::date);
+        award.ifPresentOrElse(d -> table.optional("Months from the award", "", CellFormat.WHOLE, m -> months(d, m)),
+                () -> table.toFill("Months from the award", 0.6));
+        table.text("Milestone", 4, Milestone::words).text("Basis", 2, Milestone::basis).toFill("Date agreed", 0.7)
+                .toFill("Responsible", 0.9).note(NOT_HELD + (award.isPresent() ? " Months are counted from the award of “"
+                        + money.programme().orElseThrow() + "”, in whole months." : " The study holds no date of an award to count months from."));
+        early(award, dated).ifPresent(table::note);
+        return table.note(BUILT_BEFORE).of(rows);
+    }
+
+    /** What is to be ordered before the award, which programmes seldom pay for. */
+    private static Optional<String> early(Optional<LocalDate> award, List<Milestone> dated) {
+        List<String> early = dated.stream().filter(m -> m.what().equals(ORDER) && award.filter(LocalDate.parse(m.date())::isBefore)
+                .isPresent()).map(Milestone::whose).toList();
+        return early.isEmpty() ? Optional.empty() : Optional.of("To be ordered before the award: " + String.join("; ", early)
+                + ". Programmes seldom pay for what is ordered before (common practice, no source); see the notice.");
     }
 
     /** Milestones of a day that differ only in whose they are, as one. */
@@ -96,9 +96,9 @@ final class SchedulePapers {
         return lines.values();
     }
 
-    private static OptionalDouble months(List<Milestone> dated, Milestone of) {
-        return of.date().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(ChronoUnit.MONTHS.between(
-                LocalDate.parse(dated.get(0).date()), LocalDate.parse(of.date())));
+    private static OptionalDouble months(LocalDate award, Milestone of) {
+        return of.date().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(ChronoUnit.MONTHS.between(award,
+                LocalDate.parse(of.date())));
     }
 
     private static Optional<Milestone> closeOut(List<Milestone> dated) {
@@ -112,11 +112,11 @@ final class SchedulePapers {
             in.plan().fleet().events().stream().filter(e -> bus.bought() && e instanceof FleetEvent.Bought b && b.vehicle().unit()
                     .equals(unit))
                     .forEach(e -> rows.add(new Milestone(FleetYear.orderBy(in.study(), (FleetEvent.Bought) e).toString(),
-                            "Order at the latest", unit, "delivery time of its type")));
+                            ORDER, unit, "delivery time of its type")));
             String changed = start(bus.year()).toString();
             rows.add(new Milestone(changed, bus.bought() ? "Delivered and in service at the latest, old bus leaves its place"
                     : "In service in its new place, old bus leaves it", unit + " for " + bus.old().vehicle().unit(), "step of the plan"));
-            if (isScrapped(bus)) {
+            if (isScrapped(bus) && !deadlines.hasScrapDeadline(unit)) {
                 rows.add(new Milestone(changed, "To be scrapped from then on", bus.old().vehicle().unit(),
                         "programme; days by its notice"));
             }
@@ -170,7 +170,7 @@ final class SchedulePapers {
                 .number("Distance of electric buses", in.symbol(Unit.KILOMETRE), CellFormat.WHOLE,
                         q -> in.shown(Unit.KILOMETRE, electricKm(q.year())) / QUARTERS)
                 .number("Energy at the meter", "kWh", CellFormat.WHOLE, q -> in.plan().yards().get(q.year()).neededKwh() / QUARTERS)
-                .number("Spent by then", in.currency(), CellFormat.WHOLE, q -> money.lines().stream()
+                .number("Spent by then", in.currency(), CellFormat.MONEY, q -> money.lines().stream()
                         .filter(l -> l.funded().purchase().year() <= q.year()).mapToDouble(l -> l.cost().doubleValue()).sum())
                 .toFill("Buses, actual").toFill("Distance, actual").toFill("Energy, actual").toFill("Spent, actual")
                 .note("Distance and energy are a quarter of the year's figures; the seasons differ.").of(rows);

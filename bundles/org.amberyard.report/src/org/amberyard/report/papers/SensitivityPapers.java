@@ -64,9 +64,9 @@ final class SensitivityPapers {
                 .map(table -> ResultLine.all(table, in.plan().name())).filter(lines -> !lines.isEmpty())
                 .map(lines -> new TableBuilder<ResultLine>("T18b", "T18b. What each uncertain input does by itself to the present cost saved")
                         .text("Input", WIDE, l -> l.text("input")).text("Low", l -> l.text("low")).text("High", l -> l.text("high"))
-                        .optional("Saved at low", in.currency(), CellFormat.WHOLE, l -> l.number("saving_low"))
-                        .optional("Saved", in.currency(), CellFormat.WHOLE, l -> l.number("saving"))
-                        .optional("Saved at high", in.currency(), CellFormat.WHOLE, l -> l.number("saving_high"))
+                        .optional("Saved at low", in.currency(), CellFormat.MONEY, l -> l.number("saving_low"))
+                        .optional("Saved", in.currency(), CellFormat.MONEY, l -> l.number("saving"))
+                        .optional("Saved at high", in.currency(), CellFormat.MONEY, l -> l.number("saving_high"))
                         .note("Low and high: what one case in ten stays below and what one in ten exceeds. " + words(in)).of(lines));
     }
 

@@ -21,6 +21,8 @@ import org.amberyard.model.depot.PortType;
 record ServiceFacts(String address, String utility, String account, String meter, String peakDate, String loadManagement,
         double setPointKw, Map<String, Supply> supplies) {
     private static final int THREE = 3;
+    /** Nominal voltages that differ by less are one, as 230 and 240 V or 460 and 480 V; common practice, no source. */
+    private static final double SAME_VOLTAGE = 0.05;
 
     /**
      * How a port is supplied.
@@ -30,6 +32,23 @@ record ServiceFacts(String address, String utility, String account, String meter
      * @param powerFactor power factor at full power; zero when not known
      */
     record Supply(int phases, double volts, double powerFactor) {
+        /** Apparent power, kVA; empty where the power factor is not known. */
+        OptionalDouble kva(double kw) {
+            return powerFactor > 0 ? OptionalDouble.of(kw / powerFactor) : OptionalDouble.empty();
+        }
+
+        /**
+         * True where a three-phase service gives the voltage as it is, between conductors or, to one phase, from conductor to
+         * neutral; also where it is not known.
+         */
+        boolean fits(double serviceVolts) {
+            return volts <= 0 || phases <= 0 || isNear(serviceVolts) || phases == 1 && isNear(serviceVolts / Math.sqrt(THREE));
+        }
+
+        private boolean isNear(double other) {
+            return Math.abs(volts - other) <= SAME_VOLTAGE * other;
+        }
+
         /** Current of a conductor at a power, A; empty where something is not known. */
         OptionalDouble amps(double kw) {
             boolean known = phases > 0 && volts > 0 && powerFactor > 0;

@@ -25,10 +25,12 @@ import org.amberyard.study.StudyUnits;
  * @param inputs every input with its value and source
  * @param applicant who applies
  * @param service what a utility must know of the yard's service
+ * @param rules where the rules of programmes come from
+ * @param dates awards and deadlines of programmes
  */
 public record StudyFacts(String version, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
         Map<String, String> routes, ResultTable inputs, ApplicantFacts applicant,
-        ServiceFacts service) {
+        ServiceFacts service, RuleSources rules, ProgrammeDates dates) {
     /**
      * A bus of today.
      *
@@ -65,7 +67,8 @@ public record StudyFacts(String version, String description, UnitSystem system, 
             routes.put(route.getName(), text(route.getDescription()));
         }
         return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs,
-                ApplicantFacts.of(study), ServiceFacts.of(study.getDepot()));
+                ApplicantFacts.of(study), ServiceFacts.of(study.getDepot()), RuleSources.of(study),
+                ProgrammeDates.of(study));
     }
 
     private static String text(String value) {

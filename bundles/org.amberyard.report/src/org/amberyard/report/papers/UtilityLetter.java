@@ -25,6 +25,8 @@ final class UtilityLetter {
 
     private final PaperInput in;
     private final YardLoads loads = new YardLoads();
+    private int figures;
+    private int tables = LetterTables.TABLES;
 
     private UtilityLetter(PaperInput in) {
         this.in = in;
@@ -54,20 +56,19 @@ final class UtilityLetter {
 
     private Section byYear() {
         return new Section("Load by year", false, true, List.of(EvidencePapers.service(in, "Load by year",
-                "Table 4. Ports and load on the service by year"), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
-                in.system(), ChartTheme.light()), "Figure 1. Load on the service by year", CHART_HEIGHT)));
+                table("Ports and load on the service by year")), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
+                in.system(), ChartTheme.light()), figure("Load on the service by year"), CHART_HEIGHT)));
     }
 
     private Section seasons() {
         SeasonProfiles profiles = new SeasonProfiles(in, loads);
         List<Block> blocks = new ArrayList<>();
-        int figure = 2;
         for (SeasonProfiles.Season season : profiles.seasons()) {
-            blocks.add(new Block.Figure(DayLoadChart.of(in.result(), season.day(), loads, in.system(), ChartTheme.light()), "Figure "
-                    + figure++ + ". " + season.label(), SEASON_HEIGHT));
+            blocks.add(new Block.Figure(DayLoadChart.of(in.result(), season.day(), loads, in.system(), ChartTheme.light()),
+                    figure(season.label()), SEASON_HEIGHT));
         }
         if (!blocks.isEmpty()) {
-            blocks.add(profiles.table("Table 5. Load by hour in winter and summer"));
+            blocks.add(profiles.table(table("Load by hour in winter and summer")));
         }
         return new Section("Winter and summer", false, true, blocks);
     }
@@ -76,7 +77,7 @@ final class UtilityLetter {
         List<Block> blocks = new ArrayList<>();
         day().ifPresent(d -> blocks.add(new Block.Figure(DayLoadChart.of(in.result(), d, loads, in.system(),
                 ChartTheme.light()),
-                "Figure 4. Load through the day that sets the demand", CHART_HEIGHT)));
+                figure("Load through the day that sets the demand"), CHART_HEIGHT)));
         List<ResultLine> hours = ResultLine.of(in, "load_shape");
         if (hours.isEmpty()) {
             blocks.add(new Block.Paragraph("The plan has no charging in its last year."));
@@ -96,8 +97,17 @@ final class UtilityLetter {
                 : YardDay.ofHighestDemand(in.result(), in.planIndex(), last, YardDay.dearestMonth(yard));
     }
 
-    private static DataTable shape(List<ResultLine> hours) {
-        return new TableBuilder<ResultLine>("Load shape", "Table 6. Load by hour in the month of the highest demand").text("Month", 1, l -> l.text("month"))
+    private String figure(String caption) {
+        return "Figure " + ++figures + ". " + caption;
+    }
+
+    private String table(String caption) {
+        return "Table " + ++tables + ". " + caption;
+    }
+
+    private DataTable shape(List<ResultLine> hours) {
+        return new TableBuilder<ResultLine>("Load shape", table("Load by hour in the month of the highest demand"))
+                .text("Month", 1, l -> l.text("month"))
                 .text("Day", 1.6, l -> l.text("day"))
                 .text("Hour from", 0.8, l -> l.text("hour"))
                 .optional("Charging, mean", "kW", CellFormat.decimals(1), l -> l.number("charging_mean"))

@@ -1,0 +1,69 @@
+package org.amberyard.report.papers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.amberyard.model.funding.Programme;
+import org.amberyard.model.study.Study;
+import org.amberyard.report.document.DataTable;
+import org.junit.jupiter.api.Test;
+
+class TimelineTest {
+    private static final ExamplePapers EXAMPLE = new ExamplePapers();
+
+    private static DataTable timeline(Study study) {
+        return GrantTable.T9.of(EXAMPLE.in(study, ExamplePapers.tables(GrantTable.T9))).get(0);
+    }
+
+    private static List<String> lines(DataTable of) {
+        return of.rows().stream().map(r -> String.join(" | ", IntStream.range(0, 4).mapToObj(c -> of.printed(r, c)).toList())).toList();
+    }
+
+    private static void assertHas(DataTable table, String line) {
+        assertTrue(lines(table).contains(line), line + " in " + lines(table));
+    }
+
+    @Test
+    void deadlinesOfProgrammesAreDatesWithMonthsFromTheAward() {
+        DataTable table = timeline(EXAMPLE.study());
+        assertHas(table, "2026-03-16 | 0 | Award: “Clean Fleet Fund” | date of the award in the study");
+        assertHas(table, "2026-04-01 | 0 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
+        assertHas(table, "2027-04-01 | 12 | Scrapped at the latest: B01; B02; B03; B15 | 90 days after the new bus is in service, by its "
+                + "programme");
+        assertHas(table, "2028-03-31 | 24 | Scrapped at the latest: B04; B05; B16 | 90 days after the new bus is in service, by its "
+                + "programme");
+        assertHas(table, "2028-06-29 | 27 | Closed out at the latest: “Clean Fleet Fund” | 180 days after the last purchase that it "
+                + "pays for");
+        assertFalse(lines(table).toString().contains("To be scrapped from then on"), lines(table).toString());
+        assertFalse(lines(table).contains(" | – | Award | "));
+    }
+
+    @Test
+    void whatTheStudyDoesNotHoldIsLeftToTheApplicant() {
+        Study study = EXAMPLE.study();
+        Programme fund = study.getProgrammes().get(0);
+        fund.setAwardDate(" ");
+        fund.setScrapWithinDays(0);
+        fund.setCloseOutDays(0);
+        DataTable table = timeline(study);
+        assertEquals("Months from the award", table.columns().get(1).label());
+        assertTrue(table.columns().get(1).toFill());
+        assertHas(table, " |  | Award | ");
+        assertTrue(lines(table).toString().contains("To be scrapped from then on: B01; B02; B03; B15"), lines(table).toString());
+        assertFalse(lines(table).toString().contains("Closed out"), lines(table).toString());
+    }
+
+    @Test
+    void ordersBeforeTheAwardAreNamed() {
+        Study study = EXAMPLE.study();
+        assertFalse(timeline(study).notes().toString().contains("To be ordered before"));
+        study.getProgrammes().get(0).setAwardDate("2026-05-02");
+        DataTable late = timeline(study);
+        assertHas(late, "2026-04-01 | −1 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
+        assertTrue(late.notes().toString().contains("To be ordered before the award: B01-2; B02-2; B03-2; B15-2."), late.notes()
+                .toString());
+    }
+}

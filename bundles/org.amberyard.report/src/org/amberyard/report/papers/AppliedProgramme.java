@@ -1,0 +1,70 @@
+package org.amberyard.report.papers;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.core.funding.Eligibility;
+import org.amberyard.core.funding.FundedLine;
+import org.amberyard.core.funding.NewBus;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Refusal;
+
+/**
+ * The programme that is applied to, and what its rules say of every purchase of the plan.
+ *
+ * @param in what the document is made from
+ * @param programme the programme
+ * @param found what it says of each purchase
+ */
+record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> found) {
+
+    /** Empty where nothing is applied to. */
+    static Optional<AppliedProgramme> of(PaperInput in) {
+        List<Programme> programmes = in.study().funding().programmes();
+        Optional<String> name = ProjectMoney.of(in).programme();
+        return IntStream.range(0, programmes.size()).filter(p -> name.filter(programmes.get(p).name()::equals).isPresent()).boxed()
+                .findFirst().map(p -> new AppliedProgramme(in, programmes.get(p), Eligibility.of(in.study().funding(), p,
+                        in.plan().funding().awards())));
+    }
+
+    boolean paysForBuses() {
+        return !programme.offer().buses().isEmpty();
+    }
+
+    /** What it says of the purchase of a bus; empty where the bus is not bought. */
+    Optional<Eligibility> ofBus(String unit) {
+        return found.stream().filter(e -> e.line().purchase().bus().map(NewBus::unit).filter(unit::equals).isPresent()).findFirst();
+    }
+
+    /** Verdict on a line of the plan, with the rules that refuse it. */
+    String verdictWithRules(FundedLine line) {
+        return found.stream().filter(e -> e.line() == line).findFirst().map(e -> e.isEligible() ? verdict(e)
+                : "no: " + clauses(e, this::words)).orElse("");
+    }
+
+    /** Verdict in a word or two. */
+    static String verdict(Eligibility of) {
+        return !of.isEligible() ? "NO" : of.applied() ? "yes" : "eligible, not applied for";
+    }
+
+    /** The rules that refuse a purchase. */
+    String rules(Eligibility of) {
+        return clauses(of, this::words);
+    }
+
+    /** Where these rules come from. */
+    String sources(Eligibility of) {
+        return clauses(of, r -> in.facts().rules().of(programme.name(), r.field()));
+    }
+
+    private String words(Refusal rule) {
+        return ProgrammeTerms.refusal(in, programme, rule);
+    }
+
+    /** Something of each rule that refuses a purchase, said once. */
+    private static String clauses(Eligibility of, Function<Refusal, String> words) {
+        return of.refusals().stream().map(words).distinct().collect(Collectors.joining("; "));
+    }
+}

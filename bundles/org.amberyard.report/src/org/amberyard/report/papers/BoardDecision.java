@@ -1,0 +1,87 @@
+package org.amberyard.report.papers;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.amberyard.core.funding.Programme;
+import org.amberyard.report.document.Block;
+import org.amberyard.report.document.CellFormat;
+import org.amberyard.report.document.Section;
+
+/** What a board is asked to decide: a recommendation, the questions with every part of the money, and a resolution to vote on. */
+final class BoardDecision {
+    private static final String FORM = " The resolution is worded as is common practice, no source; counsel and the clerk adapt it.";
+
+    private final PaperInput in;
+    private final ProjectMoney money;
+
+    /** What a programme pays of the project. */
+    private record Part(String programme, BigDecimal amount) {
+    }
+
+    private BoardDecision(PaperInput in) {
+        this.in = in;
+        this.money = ProjectMoney.of(in);
+    }
+
+    static Section of(PaperInput in) {
+        BoardDecision decision = new BoardDecision(in);
+        return Section.of("What to decide", new Block.Paragraph(decision.recommendation()), new Block.Bullets(decision.questions()),
+                new Block.Paragraph(decision.resolution(), true));
+    }
+
+    private String recommendation() {
+        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 and what they cost above “"
+                + in.result().baseline().name() + "” as alternatives." + FORM;
+    }
+
+    private List<String> questions() {
+        List<String> points = new ArrayList<>();
+        points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
+        if (money.total().signum() > 0) {
+            points.add("Whether to " + money.programme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
+                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse("") + "commit own money of "
+                    + print(money.own()) + " for the project of " + print(money.total()) + " (money of the years of purchase).");
+        }
+        points.add("Whether the utility is to be asked for service now, before buses are ordered.");
+        points.add("Who is responsible, and by when the board hears of it again: ______________________________");
+        return points;
+    }
+
+    private String resolution() {
+        StringBuilder text = new StringBuilder("RESOLVED, that the Board adopts “").append(in.plan().name())
+                .append("” as its plan of bus replacement, to be reviewed each year");
+        if (money.total().signum() > 0) {
+            money.programme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
+            if (!others().isEmpty()) {
+                text.append("; accepts ").append(words(others()));
+            }
+            text.append("; commits ").append(in.currency()).append(' ').append(print(money.own()))
+                    .append(" of own money to the project of ").append(in.currency()).append(' ').append(print(money.total()))
+                    .append(", subject to appropriation in each fiscal year");
+            if (money.programme().isPresent()) {
+                text.append("; and directs that nothing that an award pays for is ordered before that award is made");
+            }
+        }
+        return text.append('.').toString();
+    }
+
+    /** All that pay beside the programme that is applied to. */
+    private List<Part> others() {
+        return money.programmes().stream().map(Programme::name).filter(n -> !money.programme().filter(n::equals).isPresent())
+                .map(n -> new Part(n, money.paidBy(n))).filter(p -> p.amount().signum() > 0).toList();
+    }
+
+    private String words(List<Part> parts) {
+        return parts.stream().map(this::amount).collect(Collectors.joining(" and "));
+    }
+
+    private String amount(Part part) {
+        return "“" + part.programme() + "” for " + in.currency() + " " + print(part.amount());
+    }
+
+    private static String print(BigDecimal amount) {
+        return CellFormat.MONEY.print(amount);
+    }
+}
