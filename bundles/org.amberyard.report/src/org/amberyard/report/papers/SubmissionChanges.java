@@ -6,12 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -88,50 +84,21 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
 
     private static List<String> inputs(Path folder, Study study) throws IOException {
         try {
-            return different(inputs(StudyFile.load(folder.resolve(Submission.STUDY))), inputs(study));
+            return NamedValues.different(inputs(StudyFile.load(folder.resolve(Submission.STUDY))), inputs(study));
         } catch (StudyFileException e) {
             throw new IOException(e.getMessage(), e);
         }
     }
 
-    private static Map<String, String> inputs(Study study) {
+    private static NamedValues inputs(Study study) {
         ResultTable register = InputRegister.of(study);
-        Map<String, String> values = new LinkedHashMap<>();
+        NamedValues values = new NamedValues();
         for (ResultLine line : ResultLine.all(register, "")) {
             String value = line.number("value").isPresent() ? InputFigure.of(line.number("value").getAsDouble()).toPlainString()
                     : line.text("value");
-            put(values, line.text("element") + ", " + line.text("field"), (value + " " + line.text("unit")).strip());
+            values.put(line.text("element") + ", " + line.text("field"), (value + " " + line.text("unit")).strip());
         }
         return values;
-    }
-
-    /** Elements without a name of their own are told apart by their order. */
-    private static void put(Map<String, String> values, String key, String value) {
-        String unique = key;
-        for (int i = 2; values.containsKey(unique); i++) {
-            unique = key + " no. " + i;
-        }
-        values.put(unique, value);
-    }
-
-    private static List<String> different(Map<String, String> before, Map<String, String> now) {
-        List<String> lines = new ArrayList<>();
-        Set<String> keys = new LinkedHashSet<>(before.keySet());
-        keys.addAll(now.keySet());
-        for (String key : keys) {
-            if (!now.containsKey(key)) {
-                lines.add(key + ": " + shown(before.get(key)) + ", now gone");
-            } else if (!before.containsKey(key)) {
-                lines.add(key + ": new, " + shown(now.get(key)));
-            } else if (!before.get(key).equals(now.get(key))) {
-                lines.add(key + ": " + shown(before.get(key)) + " → " + shown(now.get(key)));
-            }
-        }
-        return lines;
-    }
-
-    private static String shown(String value) {
-        return value.isEmpty() ? "empty" : value;
     }
 
     private static List<String> figures(Path folder, Study study, StudyResult result) throws IOException {
@@ -145,22 +112,11 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
                 Optional.empty());
         PaperInput in = new PaperInput(result, names.indexOf(plan), StudyFacts.of(study), choices);
         String now = new String(DocumentFormat.JSON.write(Submission.figures(in)), StandardCharsets.UTF_8);
-        return different(cells(Files.readString(folder.resolve(Submission.FIGURES), StandardCharsets.UTF_8)), cells(now));
+        return TableChanges.of(FrozenFigures.of(Files.readString(folder.resolve(Submission.FIGURES), StandardCharsets.UTF_8)),
+                FrozenFigures.of(now));
     }
 
     private static Optional<String> named(List<String> about, String label) {
         return about.stream().filter(l -> l.startsWith(label)).map(l -> l.substring(label.length())).findFirst();
-    }
-
-    private static Map<String, String> cells(String json) throws IOException {
-        Map<String, String> cells = new LinkedHashMap<>();
-        FrozenFigures.of(json).forEach((title, table) -> {
-            for (List<String> row : table.rows()) {
-                for (int i = 1; i < row.size(); i++) {
-                    put(cells, title + ", " + row.get(0) + ", " + table.columns().get(i), row.get(i));
-                }
-            }
-        });
-        return cells;
     }
 }
