@@ -10,7 +10,7 @@ public interface SheetKind {
 
     /** All kinds. */
     List<SheetKind> ALL = List.of(new BusSheet(), new RouteSheet(), new TripSheet(), new FuelLogSheet(), new FuelInvoiceSheet(),
-            new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet());
+            new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet(), new PlanSheet());
 
     /** The kind of an id, if there is one. */
     static Optional<SheetKind> byId(String id) {

@@ -134,7 +134,7 @@ final class SheetOutcome {
 
     /** Sets a field where it holds something else, and notes the sheet as its source. */
     void set(int row, EObject element, EStructuralFeature field, Object value) {
-        Object before = element.eGet(field);
+        Object before = element.eGet(field) instanceof List<?> several ? List.copyOf(several) : element.eGet(field);
         rowOf.putIfAbsent(element, row);
         if (same(before, value)) {
             return;
