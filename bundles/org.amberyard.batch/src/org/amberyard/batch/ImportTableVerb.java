@@ -111,7 +111,7 @@ final class ImportTableVerb implements Verb {
         }
         return SheetImport.recognised(sheet, study).orElseThrow(() -> new WrongUse("Nothing in " + sheet.place()
                 + " tells what it holds; say it with " + AS + ", one of " + kinds(", ")
-                + ". Tariffs, programmes and plans are entered in the window, or come as a folder of CSV files with “import”."));
+                + ". Programmes and vehicle types are entered in the window, or come as a folder of CSV files with “import”."));
     }
 
     private static void tell(SheetImport made, SheetImport.Preview preview, Study study, Console console) {
