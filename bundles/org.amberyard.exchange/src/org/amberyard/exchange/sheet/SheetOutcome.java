@@ -128,7 +128,7 @@ final class SheetOutcome {
             edits.added(element);
         }
         added.add(element);
-        changes.add(new SheetChange(row, ElementNames.withKind(element), "", "", ""));
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), "", "", ""));
         note(element, SourceNotes.EVERY_FIELD);
     }
 
@@ -141,7 +141,7 @@ final class SheetOutcome {
         }
         element.eSet(field, value);
         if (!added.contains(element)) {
-            changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
+            changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
                     figures.shown(field, value)));
             edits.put(element, field, value);
         }
@@ -164,7 +164,7 @@ final class SheetOutcome {
      * @param field the field whose value is told as lost
      */
     void removed(int row, EObject element, EStructuralFeature field) {
-        changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(),
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(),
                 figures.shown(field, element.eGet(field)), ""));
         edits.removed(element.eContainer(), element.eContainmentFeature(), element);
         EcoreUtil.remove(element);
