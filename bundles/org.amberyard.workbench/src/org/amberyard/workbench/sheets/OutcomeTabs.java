@@ -95,6 +95,8 @@ final class OutcomeTabs {
     }
 
     private void fill(SheetImport.Preview preview) {
+        widenRows(problems);
+        widenRows(changes);
         show(preview.problems(), preview.problems().isEmpty() ? preview.changes() : List.of(), preview.remarks());
     }
 
@@ -115,6 +117,12 @@ final class OutcomeTabs {
     /** Brings the tab that matters to the front. */
     void turnTo(SheetImport.Preview preview) {
         folder.setSelection(preview.problems().isEmpty() ? 1 : 0);
+    }
+
+    /** The name of a sheet needs more room than the number of a row. */
+    private void widenRows(Table table) {
+        ((TableColumnLayout) table.getParent().getLayout()).setColumnData(table.getColumn(0), new ColumnWeightData(several ? 3 : 1, 50));
+        table.getParent().layout(true);
     }
 
     private String row(String sheet, int row) {
