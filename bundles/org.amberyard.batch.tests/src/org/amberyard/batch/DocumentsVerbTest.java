@@ -79,17 +79,36 @@ class DocumentsVerbTest {
                 new PrintStream(err, true, StandardCharsets.UTF_8));
     }
 
+    private String said() {
+        return out.toString(StandardCharsets.UTF_8).strip();
+    }
+
     @Test
     void aSubmissionIsFrozenOnceAndComparedLater() {
-        assertEquals(ExitCode.DONE, command("freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html"),
-                err.toString(StandardCharsets.UTF_8));
+        String[] freeze = {"freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html"};
+        assertEquals(ExitCode.DONE, command(freeze), err.toString(StandardCharsets.UTF_8));
         assertTrue(Files.exists(folder.resolve("frozen/manifest.sha256")));
         assertEquals(ExitCode.DONE, command("compare-frozen", STUDY, "--frozen", "frozen"), err.toString(StandardCharsets.UTF_8));
-        assertEquals("The study and all its figures are those of the submission.", out.toString(StandardCharsets.UTF_8).strip());
-        assertEquals(ExitCode.WRONG_USE, command("freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html"));
+        assertTrue(said().startsWith("The study and all its figures are those of the submission."), said());
+        assertEquals(ExitCode.WRONG_USE, command(freeze));
         assertTrue(err.toString(StandardCharsets.UTF_8).contains("a submission is frozen into a folder of its own, new or empty"),
                 err.toString(StandardCharsets.UTF_8));
         assertEquals(ExitCode.WRONG_USE, command("compare-frozen", STUDY, "--frozen", "."));
         assertTrue(err.toString(StandardCharsets.UTF_8).contains("there is no manifest.sha256"), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void theSumPrintedAtFreezingFindsAManifestThatWasWrittenAnew() throws IOException {
+        command("freeze", STUDY, "--out", "frozen", "--kind", "board", "--format", "html", "--dated", "2026-08-31");
+        String sum = said().replaceAll("(?s).*manifest.sha256 has SHA-256 ([0-9a-f]{64});.*", "$1");
+        String about = Files.readString(folder.resolve("frozen/about.txt"));
+        assertTrue(about.contains("\nFrozen on: 2026-08-31\n") && about.contains("\nDocuments: board\nFormats: html\n"), about);
+        assertEquals(ExitCode.DONE, command("compare-frozen", STUDY, "--frozen", "frozen", "--sum", sum), said());
+        String other = (sum.startsWith("0") ? "1" : "0") + sum.substring(1);
+        assertEquals(ExitCode.DIFFERS, command("compare-frozen", STUDY, "--frozen", "frozen", "--sum", other));
+        assertTrue(said().startsWith("What is not as it was frozen: 1\n  manifest.sha256 is not the one that was frozen: its SHA-256 is "
+                + sum + ", expected was " + other), said());
+        assertEquals(ExitCode.WRONG_USE, command("compare-frozen", STUDY, "--frozen", "frozen", "--sum", "abc"));
+        assertEquals("--sum is “abc”; it must be a SHA-256 of 64 hexadecimal digits.", err.toString(StandardCharsets.UTF_8).strip());
     }
 }

@@ -64,6 +64,10 @@ class ImportTableVerbTest {
         assertTrue(console.err().startsWith("--as is “poems”; it must be one of buses, routes, trips, "), console.err());
         assertEquals(ExitCode.WRONG_USE, console.run("import-table", ExampleConsole.STUDY, "a.csv", "--sheet", "Fleet"));
         assertTrue(console.err().startsWith("--sheet is “Fleet”; the file has "), console.err());
+        assertEquals(ExitCode.WRONG_USE, console.run("import-table", ExampleConsole.STUDY, "a.csv", "--together"));
+        assertTrue(console.err().startsWith("--together needs route sheets whose names say AM, midday or PM; the file has "), console.err());
+        assertEquals(ExitCode.WRONG_USE, console.run("import-table", ExampleConsole.STUDY, "a.csv", "--together", "--as", "routes"));
+        assertTrue(console.err().contains("leave --as out"), console.err());
         assertEquals(ExitCode.WRONG_USE, console.run("import-table", ExampleConsole.STUDY, "none.csv"));
         assertTrue(console.err().contains("none.csv, where there is no file"), console.err());
     }

@@ -27,7 +27,7 @@ final class DocumentsVerb extends PapersVerb {
     }
 
     @Override
-    List<Path> write(PaperInput in, Study study, DocumentFolder.Wanted wanted, Path folder, Console console) throws IOException {
-        return DocumentFolder.write(in, wanted, folder, new ProgressLines(console.err(), "Documents"));
+    List<String> write(PaperInput in, Study study, DocumentFolder.Wanted wanted, Path folder, Console console) throws IOException {
+        return DocumentFolder.write(in, wanted, folder, new ProgressLines(console.err(), "Documents")).stream().map(Path::toString).toList();
     }
 }

@@ -8,6 +8,8 @@ public final class ExitCode {
     public static final int FAULT = 1;
     /** The command or the study has to be put right. */
     public static final int WRONG_USE = 2;
+    /** Done, and something differs from what was frozen; the start script keeps 3 for a missing Java. */
+    public static final int DIFFERS = 4;
 
     private ExitCode() {
     }

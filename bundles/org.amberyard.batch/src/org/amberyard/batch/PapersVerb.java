@@ -36,11 +36,10 @@ abstract class PapersVerb implements Verb {
         StudyResult result = evaluated.get().result();
         PaperInput in = new PaperInput(result, DocumentOptions.plan(arguments, result), StudyFacts.of(study),
                 DocumentOptions.choices(arguments, result), DocumentWhatIf.of(arguments, evaluated.get(), file, console));
-        List<Path> files = folder.write(f -> write(in, study, wanted, f, console));
-        files.forEach(console.out()::println);
+        folder.write(f -> write(in, study, wanted, f, console)).forEach(console.out()::println);
         return ExitCode.DONE;
     }
 
-    /** Writes into a folder; gives the files in their order. */
-    abstract List<Path> write(PaperInput in, Study study, DocumentFolder.Wanted wanted, Path folder, Console console) throws IOException;
+    /** Writes into a folder; gives what to say of it, files in their order. */
+    abstract List<String> write(PaperInput in, Study study, DocumentFolder.Wanted wanted, Path folder, Console console) throws IOException;
 }

@@ -21,7 +21,6 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
@@ -66,7 +65,7 @@ class DocumentsTest {
     }
 
     private static boolean says(Shell shell, String text) {
-        return View.all(shell, Label.class).stream().anyMatch(l -> l.getText().startsWith(text));
+        return View.all(shell, Text.class).stream().anyMatch(l -> l.getText().startsWith(text));
     }
 
     private List<String> files(Path of) throws IOException {
@@ -111,7 +110,7 @@ class DocumentsTest {
                 press(opened, "Freeze");
                 return opened;
             });
-            study.await(() -> says(shell, "Written: 6 files"));
+            study.await(() -> says(shell, "Frozen: 6 files"));
             display.syncExec(shell::close);
         }
         assertEquals(List.of("about.txt", "board-memo.html", "figures.json", "inputs.csv", "manifest.sha256", "study.amberyard"),
@@ -130,9 +129,14 @@ class DocumentsTest {
                 dialog.open();
                 return dialog.getShell();
             });
-            study.await(() -> View.all(shell, Text.class).get(0).getText().endsWith(
+            study.await(() -> View.all(shell, Text.class).get(1).getText().endsWith(
                     "there is no manifest.sha256: it is no folder of a frozen submission"));
-            display.syncExec(shell::close);
+            display.syncExec(() -> {
+                View.all(shell, Text.class).get(0).setText("abc");
+                press(shell, "Compare");
+                assertTrue(says(shell, "The sum must have 64 hexadecimal digits"));
+                shell.close();
+            });
         }
     }
 

@@ -4,13 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.workbench.handlers.SheetReading;
@@ -35,6 +42,9 @@ import org.junit.jupiter.api.io.TempDir;
 @ExtendWith(WorkbenchExtension.class)
 class TableImportTest {
     private static final long TIMEOUT_MS = 30_000;
+    private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    private static final String OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/relationships";
 
     @TempDir
     private Path folder;
@@ -211,6 +221,66 @@ class TableImportTest {
             assertEquals("List of buses", display.syncCall(kinds::getText));
             open.await(() -> open.row(0, 0).contains("Bus B77: vehicle type is missing; choose one."));
             assertFalse(open.importable());
+        }
+    }
+
+    /** A workbook with a sheet for each name, of cells as texts. */
+    private Path book(Map<String, String> sheets) throws IOException {
+        Path file = folder.resolve("routes.xlsx");
+        StringBuilder names = new StringBuilder();
+        StringBuilder links = new StringBuilder();
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(file))) {
+            int number = 0;
+            for (Map.Entry<String, String> sheet : sheets.entrySet()) {
+                number++;
+                names.append("<sheet name='%s' sheetId='%d' r:id='r%d'/>".formatted(sheet.getKey(), number, number));
+                links.append("<Relationship Id='r%d' Type='%s/worksheet' Target='worksheets/sheet%d.xml'/>".formatted(number, OFFICE, number));
+                entry(out, "xl/worksheets/sheet" + number + ".xml", "<worksheet xmlns='" + MAIN + "'><sheetData>" + sheet.getValue().lines().map(
+                        l -> "<row>" + Arrays.stream(l.split(",")).map(c -> "<c t='inlineStr'><is><t>" + c + "</t></is></c>").collect(
+                                Collectors.joining()) + "</row>").collect(Collectors.joining()) + "</sheetData></worksheet>");
+            }
+            entry(out, "xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='" + OFFICE + "'><sheets>" + names + "</sheets></workbook>");
+            entry(out, "xl/_rels/workbook.xml.rels", "<Relationships xmlns='" + PACKAGE + "'>" + links + "</Relationships>");
+            entry(out, "_rels/.rels", "<Relationships xmlns='" + PACKAGE + "'><Relationship Id='r1' Type='" + OFFICE
+                    + "/officeDocument' Target='xl/workbook.xml'/></Relationships>");
+            String type = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+            entry(out, "[Content_Types].xml", "<Types xmlns='http://schemas.openxmlformats.org/package/2006/content-types'>"
+                    + "<Default Extension='rels' ContentType='application/vnd.openxmlformats-package.relationships+xml'/>"
+                    + "<Default Extension='xml' ContentType='" + type + "worksheet+xml'/><Override PartName='/xl/workbook.xml' ContentType='"
+                    + type + "sheet.main+xml'/></Types>");
+        }
+        return file;
+    }
+
+    private static void entry(ZipOutputStream out, String name, String text) throws IOException {
+        out.putNextEntry(new ZipEntry(name));
+        out.write(("<?xml version='1.0' encoding='UTF-8'?>" + text).getBytes(StandardCharsets.UTF_8));
+        out.closeEntry();
+    }
+
+    @Test
+    void sheetsOfTheMorningAndTheAfternoonAreReadInOneGo(Display display) throws Exception {
+        Map<String, String> sheets = new LinkedHashMap<>();
+        sheets.put("AM routes", "Route,Depart,Return,Miles\nR77,6:35,7:45,20\n");
+        sheets.put("PM routes", "Route,Depart,Return,Miles\nR77,14:20,14:10,25\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            try (Open open = Open.on(study, book(sheets))) {
+                open.await(() -> open.tab(0).equals("Problems (1)"));
+                assertEquals(List.of("PM routes 2", "Return"), open.row(0, 0).subList(0, 2));
+                assertFalse(open.importable());
+                open.pick(0);
+                assertEquals("PM routes", display.syncCall(() -> open.all(Combo.class).get(0).getText()), "it leads to the sheet");
+                assertTrue(display.syncCall(() -> open.cells().getItem(1).getText(3)).contains("14:10"));
+            }
+            sheets.put("PM routes", "Route,Depart,Return,Miles\nR77,14:20,15:10,25\n");
+            try (Open open = Open.on(study, book(sheets))) {
+                open.await(open::importable);
+                display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
+            }
+            assertEquals(List.of("AM", "PM"), study.study().getRoutes().stream().filter(r -> r.getName().equals("R77")).findFirst().orElseThrow()
+                    .getRuns().stream().map(r -> r.getName()).toList());
+            display.syncExec(() -> study.session().undo());
+            assertTrue(study.study().getRoutes().stream().noneMatch(r -> r.getName().equals("R77")), "it was one edit");
         }
     }
 }

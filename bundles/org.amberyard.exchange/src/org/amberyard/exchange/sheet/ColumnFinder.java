@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
 
 /**
@@ -101,9 +102,12 @@ final class ColumnFinder {
         return columns.stream().anyMatch(c -> c != column && looksLike(c, place, headerRow));
     }
 
-    /** The same words, else all words of a name among others, which count the less the more others there are. */
+    /** The same words, as a file that came from a study has them with their unit, else all words of a name among others, which count the less the more others there are. */
     private int score(SheetColumn column, String header) {
         HeaderWords whole = HeaderWords.of(header);
+        if (Stream.of(UnitSystem.values()).anyMatch(s -> HeaderWords.of(column.header(s, currency)).equals(whole))) {
+            return EXACT + whole.words().size();
+        }
         HeaderWords words = whole.without(new UnitWords(column.unit(), currency).all());
         return column.names().mapToInt(name -> {
             if (name.equals(words) || name.equals(whole)) {

@@ -93,8 +93,12 @@ enum DayPart {
             return named(row.cell(PART).text());
         }
         Matcher name = ENDING.matcher(row.cell(RouteSheet.KEY).text());
-        return name.matches() ? named(name.group(2)) : Arrays.stream(row.sheetName().split("[^\\p{L}]+")).map(DayPart::named).flatMap(Optional::stream)
-                .findFirst();
+        return name.matches() ? named(name.group(2)) : inName(row.sheetName());
+    }
+
+    /** The part of the day that is one of the words in the name of a sheet. */
+    static Optional<DayPart> inName(String sheet) {
+        return Arrays.stream(sheet.split("[^\\p{L}]+")).map(DayPart::named).flatMap(Optional::stream).findFirst();
     }
 
     /** The name of a route without a part of the day behind it. */

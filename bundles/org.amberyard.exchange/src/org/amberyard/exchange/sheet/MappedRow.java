@@ -71,12 +71,28 @@ final class MappedRow {
             return OptionalDouble.empty();
         }
         SheetColumn column = in.column(id);
-        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
-        SheetNumber number = SheetNumber.of(text.get(), style).orElseThrow(() -> fault(id, number(column) + otherStyle(text.get(), style)));
+        SheetNumber number = figure(id, text.get());
         if (number.isMoney() && !column.unit().isMoney() && column.unit() != Unit.ONE && column.unit() != Unit.NONE) {
             throw fault(id, number(column) + ", but it is money");
         }
         return OptionalDouble.of(column.unit().store(number.value(), system(id, column.unit(), number)));
+    }
+
+    /** The number in a column with what stands around it; its unit is for the caller to read. */
+    Optional<SheetNumber> figure(String id) throws CellFault {
+        Optional<String> text = text(id);
+        return text.isEmpty() ? Optional.empty() : Optional.of(figure(id, text.get()));
+    }
+
+    private SheetNumber figure(String id, String text) throws CellFault {
+        SheetColumn column = in.column(id);
+        NumberStyle style = cell(id).kind() == SheetCell.Kind.TEXT ? in.numbers(column) : NumberStyle.POINT;
+        return SheetNumber.of(text, style).orElseThrow(() -> fault(id, number(column) + otherStyle(text, style)));
+    }
+
+    /** Currency of the study. */
+    String currency() {
+        return in.currency();
     }
 
     /** The number in a column that must have one in every row, in the unit in which the model stores it. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.meta.ClockTime;
@@ -31,6 +32,17 @@ final class RouteSheet implements SheetKind {
     private static final int NOON_MIN = 12 * 60;
     private static final Map<String, Layover> LAYOVERS = Map.of("depot", Layover.YARD, "yard", Layover.YARD, "garage", Layover.YARD,
             "school", Layover.SCHOOL, "home", Layover.HOME, "park-out", Layover.HOME, "park out", Layover.HOME);
+
+    private final Map<DayPart, Set<ElementKey>> elsewhere;
+
+    RouteSheet() {
+        this(Map.of());
+    }
+
+    /** @param elsewhere routes of which other sheets, read together with this one, tell the run of a part of the day */
+    RouteSheet(Map<DayPart, Set<ElementKey>> elsewhere) {
+        this.elsewhere = elsewhere;
+    }
 
     @Override
     public String id() {
@@ -132,11 +144,11 @@ final class RouteSheet implements SheetKind {
         return route;
     }
 
-    private static void run(List<MappedRow> rows, Route route, DayPart part, SheetOutcome outcome) {
+    private void run(List<MappedRow> rows, Route route, DayPart part, SheetOutcome outcome) {
         List<Run> known = route.getRuns().stream().filter(r -> r.getKind() == part.kind()).toList();
         Optional<MappedRow> told = rows.stream().filter(part::isIn).findFirst();
         told.ifPresent(row -> run(row, route, part, known, outcome));
-        if (told.isEmpty() && !known.isEmpty()) {
+        if (told.isEmpty() && !known.isEmpty() && !elsewhere.getOrDefault(part, Set.of()).contains(ElementKey.of(route.getName()))) {
             outcome.remark("Row " + rows.get(0).number() + ": the " + part.word() + " run of " + route.getName()
                     + " is not on the sheet and stays as it is.");
         }

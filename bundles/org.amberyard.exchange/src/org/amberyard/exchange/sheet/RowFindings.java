@@ -30,8 +30,9 @@ record RowFindings(SheetImport made, SheetOutcome outcome) {
         Set<String> known = new HashSet<>(StudyFindings.of(before).stream().map(Finding::message).toList());
         for (Finding finding : StudyFindings.of(outcome.study())) {
             Optional<Integer> row = row(finding.element());
-            if (row.isPresent() && !known.contains(finding.message()) && isOfItsOwn(finding, wrong.getOrDefault(row.get(), Set.of()))) {
-                if (finding.severity() == Severity.ERROR) {
+            if (row.isPresent() && !known.contains(finding.message()) && isOfItsOwn(finding, wrong.getOrDefault(row.get(), Set.of()))
+                    && !(isOfRowsTogether(finding) && !wrong.isEmpty())) {
+                if (finding.severity() == Severity.ERROR || made.kind().refuses(finding)) {
                     problems.add(new ImportProblem(made.sheet().place(), row.get(), column(finding), finding.message()));
                 } else {
                     remarks.add("Row " + row.get() + ": " + finding.message());
@@ -46,14 +47,23 @@ record RowFindings(SheetImport made, SheetOutcome outcome) {
                 && headers.stream().map(this::field).allMatch(f -> f.isPresent() && f.get() != finding.feature());
     }
 
+    /** True for what rows make together: a row that could not be read may be what is missing. */
+    private boolean isOfRowsTogether(Finding finding) {
+        return finding.feature() == null && made.kind().refuses(finding);
+    }
+
     private Optional<EStructuralFeature> field(String header) {
         return columns().stream().filter(c -> made.header(c.id()).filter(header::equals).isPresent()).findFirst().flatMap(SheetColumn::field);
     }
 
-    /** Header of the column that fills the field of a finding; empty where none does. */
+    /** Header of the column that fills the field of a finding, else of one that tells it; empty where none does. */
     private String column(Finding finding) {
-        return columns().stream().filter(c -> finding.feature() != null && c.field().filter(finding.feature()::equals).isPresent()).findFirst()
-                .flatMap(c -> made.header(c.id())).orElse("");
+        if (finding.feature() == null) {
+            return "";
+        }
+        Optional<String> filled = columns().stream().filter(c -> c.field().filter(finding.feature()::equals).isPresent()).findFirst()
+                .flatMap(c -> made.header(c.id()));
+        return filled.or(() -> made.kind().telling(finding.feature()).flatMap(made::header)).orElse("");
     }
 
     private List<SheetColumn> columns() {

@@ -3,13 +3,14 @@ package org.amberyard.exchange.sheet;
 /**
  * What a row changes in a study.
  *
+ * @param sheet name of the sheet; empty for a text file
  * @param row number of the row in the file
  * @param element element that is changed or added
  * @param field field that is changed; empty where the element is added
  * @param before what it held; empty for a new element
  * @param after what it holds then
  */
-public record SheetChange(int row, String element, String field, String before, String after) {
+public record SheetChange(String sheet, int row, String element, String field, String before, String after) {
 
     /** True when the element is new in the study. */
     public boolean isAddition() {

@@ -38,7 +38,13 @@ final class SheetEdits {
 
     /** A field has got a value. */
     void put(EObject element, EStructuralFeature field, Object value) {
-        edits.add(places -> places.get(element).eSet(field, value instanceof EObject other ? places.get(other) : value));
+        edits.add(places -> places.get(element).eSet(field, value instanceof List<?> several
+                ? several.stream().map(v -> there(v, places)).toList() : there(value, places)));
+    }
+
+    /** A value in the study: elements are those that stand where the copy has them. */
+    private static Object there(Object value, Places places) {
+        return value instanceof EObject element ? places.get(element) : value;
     }
 
     /** An element has come into its container, and gets there whatever is in it at the end. */

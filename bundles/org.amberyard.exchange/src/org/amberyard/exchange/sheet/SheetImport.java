@@ -31,10 +31,11 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
      * @param problems what keeps it from being done, by row; empty when it can be
      * @param changes what it adds and changes, by row
      * @param remarks how the sheet was read, and what was left out or assumed
-     * @param edits the changes as they were done to a copy of the study
+     * @param edits the changes as they were done to a copy of the study, sheet by sheet
      */
-    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks, SheetEdits edits) {
+    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks, List<SheetEdits> edits) {
         public Preview {
+            edits = List.copyOf(edits);
             problems = List.copyOf(problems);
             changes = List.copyOf(changes);
             remarks = List.copyOf(remarks);
@@ -50,7 +51,12 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
             if (!problems.isEmpty()) {
                 throw new ImportException(problems);
             }
-            edits.doTo(study);
+            doTo(study);
+        }
+
+        /** Does what could be read to a copy of the study, for what other sheets add to it. */
+        void doTo(Study study) {
+            edits.forEach(e -> e.doTo(study));
         }
     }
 
@@ -132,7 +138,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         remarks.addAll(outcome.remarks());
         new RowFindings(this, outcome).tell(study, problems, remarks);
         problems.sort(Comparator.comparingInt(ImportProblem::row));
-        return new Preview(limited(problems), outcome.changes(), remarks, outcome.edits());
+        return new Preview(limited(problems), outcome.changes(), remarks, List.of(outcome.edits()));
     }
 
     private List<ImportProblem> limited(List<ImportProblem> problems) {

@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** A kind of sheet that districts keep: which columns it has, and what its rows mean to a study. */
 public interface SheetKind {
 
     /** All kinds. */
     List<SheetKind> ALL = List.of(new BusSheet(), new RouteSheet(), new TripSheet(), new FuelLogSheet(), new FuelInvoiceSheet(),
-            new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet());
+            new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet(), new PlanSheet(),
+            new TariffSheet());
 
     /** The kind of an id, if there is one. */
     static Optional<SheetKind> byId(String id) {
@@ -39,6 +42,16 @@ public interface SheetKind {
      */
     default Quality quality(String field) {
         return Quality.MEASURED;
+    }
+
+    /** Id of the column that tells a field of the model where none fills it as it is; empty where no column does. */
+    default Optional<String> telling(EStructuralFeature field) {
+        return Optional.empty();
+    }
+
+    /** True for a finding of the study that keeps such a sheet out though it is no error there: what it read would have no effect. */
+    default boolean refuses(Finding finding) {
+        return false;
     }
 
     /** Writes what the rows say into the study of the outcome; cells and rows that make no sense are told there. */

@@ -128,20 +128,20 @@ final class SheetOutcome {
             edits.added(element);
         }
         added.add(element);
-        changes.add(new SheetChange(row, ElementNames.withKind(element), "", "", ""));
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), "", "", ""));
         note(element, SourceNotes.EVERY_FIELD);
     }
 
     /** Sets a field where it holds something else, and notes the sheet as its source. */
     void set(int row, EObject element, EStructuralFeature field, Object value) {
-        Object before = element.eGet(field);
+        Object before = element.eGet(field) instanceof List<?> several ? List.copyOf(several) : element.eGet(field);
         rowOf.putIfAbsent(element, row);
         if (same(before, value)) {
             return;
         }
         element.eSet(field, value);
         if (!added.contains(element)) {
-            changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
+            changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
                     figures.shown(field, value)));
             edits.put(element, field, value);
         }
@@ -164,7 +164,7 @@ final class SheetOutcome {
      * @param field the field whose value is told as lost
      */
     void removed(int row, EObject element, EStructuralFeature field) {
-        changes.add(new SheetChange(row, ElementNames.withKind(element), FieldInfo.of(field).label(),
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(),
                 figures.shown(field, element.eGet(field)), ""));
         edits.removed(element.eContainer(), element.eContainmentFeature(), element);
         EcoreUtil.remove(element);

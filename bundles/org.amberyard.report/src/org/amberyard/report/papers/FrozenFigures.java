@@ -16,17 +16,50 @@ final class FrozenFigures {
     /**
      * A table.
      *
-     * @param columns headings with units
-     * @param rows cells, empty where there is nothing
+     * @param title caption with its number
+     * @param columns columns from left to right
+     * @param rows rows from top to bottom
      */
-    record Table(List<String> columns, List<List<String>> rows) {
+    record Table(String title, List<Column> columns, List<Row> rows) {
+    }
+
+    /**
+     * A column.
+     *
+     * @param heading heading with its unit
+     * @param type text, year, number, percent or value
+     */
+    record Column(String heading, String type) {
+
+        boolean isWords() {
+            return type.equals("text");
+        }
+
+        /** True for words and years, which say what a row is about; false for figures. */
+        boolean isNaming() {
+            return isWords() || type.equals("year");
+        }
+    }
+
+    /**
+     * A row.
+     *
+     * @param kind line, group, total or check
+     * @param cells cells, empty where there is nothing
+     */
+    record Row(String kind, List<String> cells) {
+
+        /** A cell; empty where the row has none. */
+        String cell(int column) {
+            return column < cells.size() ? cells.get(column) : "";
+        }
     }
 
     private FrozenFigures(String text) {
         this.json = new JsonReader(new StringReader(text));
     }
 
-    /** Tables by their title. */
+    /** Tables by their short name, as T4a: a title may name what has changed. */
     static Map<String, Table> of(String text) throws IOException {
         FrozenFigures figures = new FrozenFigures(text);
         Map<String, Table> tables = new LinkedHashMap<>();
@@ -46,20 +79,22 @@ final class FrozenFigures {
     }
 
     private void table(Map<String, Table> tables) throws IOException {
+        String name = "";
         String title = "";
-        List<String> columns = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
+        List<Column> columns = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         json.beginObject();
         while (json.hasNext()) {
             switch (json.nextName()) {
+                case "name" -> name = json.nextString();
                 case "title" -> title = json.nextString();
-                case "columns" -> each(() -> columns.add(heading()));
-                case "rows" -> each(() -> rows.add(cells()));
+                case "columns" -> each(() -> columns.add(column()));
+                case "rows" -> each(() -> rows.add(row()));
                 default -> json.skipValue();
             }
         }
         json.endObject();
-        tables.put(title, new Table(columns, rows));
+        tables.put(name, new Table(title, columns, rows));
     }
 
     private interface Reading {
@@ -74,33 +109,36 @@ final class FrozenFigures {
         json.endArray();
     }
 
-    private String heading() throws IOException {
+    private Column column() throws IOException {
         String label = "";
         String unit = "";
+        String type = "";
         json.beginObject();
         while (json.hasNext()) {
             switch (json.nextName()) {
                 case "label" -> label = json.nextString();
                 case "unit" -> unit = json.nextString();
+                case "type" -> type = json.nextString();
                 default -> json.skipValue();
             }
         }
         json.endObject();
-        return unit.isEmpty() ? label : label + " (" + unit + ")";
+        return new Column(unit.isEmpty() ? label : label + " (" + unit + ")", type);
     }
 
-    private List<String> cells() throws IOException {
+    private Row row() throws IOException {
+        String kind = "";
         List<String> cells = new ArrayList<>();
         json.beginObject();
         while (json.hasNext()) {
-            if (json.nextName().equals("cells")) {
-                each(() -> cells.add(cell()));
-            } else {
-                json.skipValue();
+            switch (json.nextName()) {
+                case "kind" -> kind = json.nextString();
+                case "cells" -> each(() -> cells.add(cell()));
+                default -> json.skipValue();
             }
         }
         json.endObject();
-        return cells;
+        return new Row(kind, cells);
     }
 
     private String cell() throws IOException {

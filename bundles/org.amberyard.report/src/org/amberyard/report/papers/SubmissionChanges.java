@@ -6,12 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -23,26 +19,35 @@ import org.amberyard.report.document.DocumentFormat;
 /**
  * How a study differs from a submission.
  *
- * @param broken files of the submission that are no longer as they were frozen
+ * @param broken what is no longer as it was frozen: files changed, missing, added, or not listed
  * @param inputs inputs that are others, came or went
  * @param figures printed figures of the grant set that are others, came or went; empty where the plan is gone
+ * @param sum what there is to say of the manifest's own sum
  */
-public record SubmissionChanges(List<String> broken, List<String> inputs, List<String> figures) {
+public record SubmissionChanges(List<String> broken, List<String> inputs, List<String> figures, String sum) {
     private static final int SHOWN = 200;
 
     /**
      * Compares a study with a submission.
      *
      * @param result results of the study
+     * @param expected SHA-256 of the manifest that was printed at freezing, if it is known
      * @throws IOException when the folder is no submission, or cannot be read; its message says which file
      */
-    public static SubmissionChanges of(Path folder, Study study, StudyResult result) throws IOException {
+    public static SubmissionChanges of(Path folder, Study study, StudyResult result, Optional<String> expected) throws IOException {
         if (!Files.isRegularFile(folder.resolve(SubmissionManifest.NAME))) {
             throw new NoSuchFileException(folder.toString(), null, "there is no " + SubmissionManifest.NAME
                     + ": it is no folder of a frozen submission");
         }
-        return new SubmissionChanges(SubmissionManifest.broken(folder), read(() -> inputs(folder, study)),
-                read(() -> figures(folder, study, result)));
+        return new SubmissionChanges(SubmissionCheck.of(folder, expected), read(() -> inputs(folder, study)),
+                read(() -> figures(folder, study, result)), SubmissionManifest.NAME + " has SHA-256 "
+                        + SubmissionManifest.read(folder).sum() + (expected.isEmpty() ? "; it must be the sum that was printed at freezing."
+                                : ", compared with the sum given."));
+    }
+
+    /** True for the digits of a SHA-256. */
+    public static boolean isSum(String text) {
+        return text.matches("[0-9A-Fa-f]{64}");
     }
 
     /** Reads something of a frozen folder. */
@@ -59,7 +64,7 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
         }
     }
 
-    /** True when nothing is different. */
+    /** True when nothing is different from what was frozen. */
     public boolean isEmpty() {
         return broken.isEmpty() && inputs.isEmpty() && figures.isEmpty();
     }
@@ -70,9 +75,10 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
         if (isEmpty()) {
             lines.add("The study and all its figures are those of the submission.");
         }
-        add(lines, "Files that are not as they were frozen", broken);
+        add(lines, "What is not as it was frozen", broken);
         add(lines, "Inputs that differ, as frozen and now", inputs);
         add(lines, "Figures of the justification tables that differ, as frozen and now", figures);
+        lines.add(sum);
         return lines;
     }
 
@@ -88,79 +94,35 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
 
     private static List<String> inputs(Path folder, Study study) throws IOException {
         try {
-            return different(inputs(StudyFile.load(folder.resolve(Submission.STUDY))), inputs(study));
+            return NamedValues.different(inputs(StudyFile.load(folder.resolve(Submission.STUDY))), inputs(study));
         } catch (StudyFileException e) {
             throw new IOException(e.getMessage(), e);
         }
     }
 
-    private static Map<String, String> inputs(Study study) {
+    private static NamedValues inputs(Study study) {
         ResultTable register = InputRegister.of(study);
-        Map<String, String> values = new LinkedHashMap<>();
+        NamedValues values = new NamedValues();
         for (ResultLine line : ResultLine.all(register, "")) {
             String value = line.number("value").isPresent() ? InputFigure.of(line.number("value").getAsDouble()).toPlainString()
                     : line.text("value");
-            put(values, line.text("element") + ", " + line.text("field"), (value + " " + line.text("unit")).strip());
+            values.put(line.text("element") + ", " + line.text("field"), (value + " " + line.text("unit")).strip());
         }
         return values;
     }
 
-    /** Elements without a name of their own are told apart by their order. */
-    private static void put(Map<String, String> values, String key, String value) {
-        String unique = key;
-        for (int i = 2; values.containsKey(unique); i++) {
-            unique = key + " no. " + i;
-        }
-        values.put(unique, value);
-    }
-
-    private static List<String> different(Map<String, String> before, Map<String, String> now) {
-        List<String> lines = new ArrayList<>();
-        Set<String> keys = new LinkedHashSet<>(before.keySet());
-        keys.addAll(now.keySet());
-        for (String key : keys) {
-            if (!now.containsKey(key)) {
-                lines.add(key + ": " + shown(before.get(key)) + ", now gone");
-            } else if (!before.containsKey(key)) {
-                lines.add(key + ": new, " + shown(now.get(key)));
-            } else if (!before.get(key).equals(now.get(key))) {
-                lines.add(key + ": " + shown(before.get(key)) + " → " + shown(now.get(key)));
-            }
-        }
-        return lines;
-    }
-
-    private static String shown(String value) {
-        return value.isEmpty() ? "empty" : value;
-    }
-
     private static List<String> figures(Path folder, Study study, StudyResult result) throws IOException {
-        List<String> about = Files.readAllLines(folder.resolve(Submission.ABOUT), StandardCharsets.UTF_8);
-        String plan = named(about, Submission.PLAN).orElse("");
-        List<String> names = result.plans().stream().map(p -> p.name()).toList();
+        SubmissionAbout about = SubmissionAbout.of(folder);
+        String plan = about.plan();
+        List<String> names = result.plans().stream().map(p -> SubmissionAbout.oneLine(p.name())).toList();
         if (!names.contains(plan)) {
             return List.of("The plan “" + plan + "” is gone; there are " + String.join(", ", names) + ".");
         }
-        PaperChoices choices = new PaperChoices(PaperChoices.STANDARD.tables(), named(about, Submission.PROGRAMME), false,
+        PaperChoices choices = new PaperChoices(PaperChoices.STANDARD.tables(), about.programme(), false,
                 Optional.empty());
         PaperInput in = new PaperInput(result, names.indexOf(plan), StudyFacts.of(study), choices);
         String now = new String(DocumentFormat.JSON.write(Submission.figures(in)), StandardCharsets.UTF_8);
-        return different(cells(Files.readString(folder.resolve(Submission.FIGURES), StandardCharsets.UTF_8)), cells(now));
-    }
-
-    private static Optional<String> named(List<String> about, String label) {
-        return about.stream().filter(l -> l.startsWith(label)).map(l -> l.substring(label.length())).findFirst();
-    }
-
-    private static Map<String, String> cells(String json) throws IOException {
-        Map<String, String> cells = new LinkedHashMap<>();
-        FrozenFigures.of(json).forEach((title, table) -> {
-            for (List<String> row : table.rows()) {
-                for (int i = 1; i < row.size(); i++) {
-                    put(cells, title + ", " + row.get(0) + ", " + table.columns().get(i), row.get(i));
-                }
-            }
-        });
-        return cells;
+        return TableChanges.of(FrozenFigures.of(Files.readString(folder.resolve(Submission.FIGURES), StandardCharsets.UTF_8)),
+                FrozenFigures.of(now));
     }
 }

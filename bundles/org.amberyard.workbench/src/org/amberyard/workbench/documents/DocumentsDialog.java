@@ -3,7 +3,7 @@ package org.amberyard.workbench.documents;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
-import java.util.List;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
@@ -33,9 +33,9 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.DirectoryDialog;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 
 /** Writes documents into a folder beside the window; while it does so, Cancel stops it and nothing is left half done. */
 public final class DocumentsDialog extends SizedDialog {
@@ -51,7 +51,7 @@ public final class DocumentsDialog extends SizedDialog {
     private final Choices choices;
     private final Supplier<Optional<Path>> chooser;
     private DocumentsForm form;
-    private Label words;
+    private Text words;
     private ProgressBar bar;
     private Job job;
 
@@ -89,7 +89,7 @@ public final class DocumentsDialog extends SizedDialog {
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
         form = new DocumentsForm(area, result, choices, this::show);
-        words = new Label(area, SWT.WRAP);
+        words = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(SIZE.x / 2, SWT.DEFAULT).applyTo(words);
         words.setText(Messages.Documents_hint);
         bar = new ProgressBar(area, SWT.HORIZONTAL);
@@ -124,22 +124,28 @@ public final class DocumentsDialog extends SizedDialog {
 
     @Override
     protected void okPressed() {
-        chooser.get().ifPresent(f -> write(f, DocumentFolder::write));
+        chooser.get().ifPresent(f -> write(f, (in, wanted, folder, progress) -> NLS.bind(Messages.Documents_done,
+                DocumentFolder.write(in, wanted, folder, progress).size(), folder)));
     }
 
     @Override
     protected void buttonPressed(int button) {
         if (button == FREEZE_ID) {
-            chooser.get().ifPresent(f -> write(f, (in, wanted, folder, progress) -> Submission.freeze(in, study, wanted, folder,
-                    progress)));
+            chooser.get().ifPresent(f -> write(f, this::freeze));
         } else {
             super.buttonPressed(button);
         }
     }
 
-    /** What writes files into a folder. */
+    private String freeze(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Progress progress) throws IOException {
+        LocalDate frozenOn = in.choices().dated().map(LocalDate::parse).orElseGet(LocalDate::now);
+        Submission.Frozen frozen = Submission.freeze(in, study, wanted, frozenOn, folder, progress);
+        return NLS.bind(Messages.Documents_frozen, new Object[] {frozen.files().size(), folder, frozen.sum()});
+    }
+
+    /** What writes files into a folder; answers what to say of it. */
     private interface Writing {
-        List<Path> files(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Progress progress) throws IOException;
+        String files(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Progress progress) throws IOException;
     }
 
     private void write(Path folder, Writing writing) {
@@ -149,9 +155,9 @@ public final class DocumentsDialog extends SizedDialog {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    List<Path> files = writing.files(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
+                    String done = writing.files(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
                             s -> tell(s)));
-                    later(() -> finish(NLS.bind(Messages.Documents_done, files.size(), folder)));
+                    later(() -> finish(done));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     later(() -> finish(Messages.Documents_stopped));

@@ -13,6 +13,7 @@ final class Messages extends NLS {
     public static String Documents_formats;
     public static String Documents_freeze;
     public static String Documents_freeze_tip;
+    public static String Documents_frozen;
     public static String Documents_hint;
     public static String Documents_kinds;
     public static String Documents_largest;
@@ -28,7 +29,10 @@ final class Messages extends NLS {
     public static String Documents_up;
     public static String Documents_working;
     public static String Documents_write;
+    public static String Submission_compare;
     public static String Submission_failed;
+    public static String Submission_noSum;
+    public static String Submission_sum;
     public static String Submission_title;
     public static String Submission_working;
 

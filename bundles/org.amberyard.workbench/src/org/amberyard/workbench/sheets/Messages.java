@@ -33,6 +33,7 @@ final class Messages extends NLS {
     public static String Table_row;
     public static String Table_sheet;
     public static String Table_title;
+    public static String Table_together;
     public static String Table_unit;
     public static String Table_unit_tip;
 

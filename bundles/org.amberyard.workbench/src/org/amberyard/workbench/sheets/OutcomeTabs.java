@@ -2,6 +2,7 @@ package org.amberyard.workbench.sheets;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetImport;
@@ -32,6 +33,8 @@ final class OutcomeTabs {
     private final Table changes;
     private final Table notes;
     private List<ImportProblem> shown = List.of();
+    private Function<ImportProblem, String> sheetOf = p -> "";
+    private boolean several;
 
     /** @param problemPicked hears of the problem that somebody has picked */
     OutcomeTabs(Composite parent, Consumer<ImportProblem> problemPicked) {
@@ -79,14 +82,28 @@ final class OutcomeTabs {
         return row < 0 ? "" : table.getItem(row).getText(table.getColumnCount() - 1);
     }
 
+    /** Shows what several sheets would do together; rows stand behind the name of their sheet. */
+    void show(SheetImport.Preview preview, Function<ImportProblem, String> sheet) {
+        several = true;
+        sheetOf = sheet;
+        fill(preview);
+    }
+
     void show(SheetImport.Preview preview) {
+        several = false;
+        fill(preview);
+    }
+
+    private void fill(SheetImport.Preview preview) {
+        widenRows(problems);
+        widenRows(changes);
         show(preview.problems(), preview.problems().isEmpty() ? preview.changes() : List.of(), preview.remarks());
     }
 
     private void show(List<ImportProblem> wrong, List<SheetChange> changed, List<String> remarks) {
         shown = wrong;
-        fill(problems, wrong.stream().map(OutcomeTabs::cells).toList());
-        fill(changes, changed.stream().map(OutcomeTabs::cells).toList());
+        fill(problems, wrong.stream().map(this::cells).toList());
+        fill(changes, changed.stream().map(this::cells).toList());
         fill(notes, remarks.stream().map(r -> new String[] {Words.say(r)}).toList());
         title(0, Messages.Table_problems, wrong.size());
         title(1, Messages.Table_changes, changed.size());
@@ -102,14 +119,25 @@ final class OutcomeTabs {
         folder.setSelection(preview.problems().isEmpty() ? 1 : 0);
     }
 
-    private static String[] cells(ImportProblem problem) {
-        return new String[] {problem.row() == 0 ? "" : String.valueOf(problem.row()), problem.column(), Words.say(problem.message())};
+    /** The name of a sheet needs more room than the number of a row. */
+    private void widenRows(Table table) {
+        ((TableColumnLayout) table.getParent().getLayout()).setColumnData(table.getColumn(0), new ColumnWeightData(several ? 3 : 1, 50));
+        table.getParent().layout(true);
     }
 
-    private static String[] cells(SheetChange change) {
+    private String row(String sheet, int row) {
+        String number = row == 0 ? "" : String.valueOf(row);
+        return several ? (sheet + " " + number).strip() : number;
+    }
+
+    private String[] cells(ImportProblem problem) {
+        return new String[] {row(sheetOf.apply(problem), problem.row()), problem.column(), Words.say(problem.message())};
+    }
+
+    private String[] cells(SheetChange change) {
         String what = change.isAddition() ? Messages.Table_new : NLS.bind(Messages.Table_from,
                 new Object[] {Words.say(change.field()), orNothing(change.before()), orNothing(change.after())});
-        return new String[] {String.valueOf(change.row()), Words.say(change.element()), what};
+        return new String[] {row(change.sheet(), change.row()), Words.say(change.element()), what};
     }
 
     private static String orNothing(String value) {

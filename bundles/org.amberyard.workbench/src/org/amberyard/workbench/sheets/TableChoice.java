@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.exchange.sheet.SheetColumn;
@@ -11,6 +12,7 @@ import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.exchange.sheet.SheetMapping;
 import org.amberyard.exchange.sheet.SheetRow;
+import org.amberyard.exchange.sheet.SheetsTogether;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyUnits;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -24,6 +26,7 @@ final class TableChoice {
     private Study study;
     private SheetImport made;
     private boolean corrected;
+    private Optional<SheetsTogether> together = Optional.empty();
 
     /** @param original the study, of which a copy is made when the first sheet is looked at */
     TableChoice(Study original, List<Sheet> sheets) {
@@ -55,6 +58,24 @@ final class TableChoice {
     /** Takes what was found in the background. */
     void take(SheetImport found) {
         made = found;
+        together = together.map(t -> t.with(found));
+    }
+
+    /** The sheets that can be read in one go with the one that is chosen, if there are such. */
+    Optional<SheetsTogether> together() {
+        return together.filter(t -> t.has(made.sheet()));
+    }
+
+    /** Takes the sheet that a problem is of, which must be one of those that are read together; its place among the sheets. */
+    int turnTo(ImportProblem problem) {
+        SheetImport part = together.orElseThrow().parts().stream().filter(p -> p.sheet().place().equals(problem.file())).findFirst().orElse(made);
+        made = part;
+        return sheets.indexOf(part.sheet());
+    }
+
+    /** Name of the sheet that a problem is of. */
+    String sheetOf(ImportProblem problem) {
+        return sheets.stream().filter(s -> s.place().equals(problem.file())).map(Sheet::name).findFirst().orElse("");
     }
 
     /** True when somebody has said what a column holds, or in which unit. */
@@ -65,6 +86,15 @@ final class TableChoice {
     /** Another sheet: as it was said to be before, else as it tells by itself, else as a list of buses. */
     SheetImport sheet(int place, ReadingProgress progress) {
         Sheet sheet = sheets.get(place);
+        if (together.isEmpty() && made == null) {
+            together = SheetsTogether.of(sheets, study());
+            together.ifPresent(t -> t.parts().forEach(p -> SheetMemories.on(p.sheet()).filter(m -> m.kind().id().equals(p.kind().id()))
+                    .ifPresent(m -> together = together.map(all -> all.with(m)))));
+        }
+        Optional<SheetImport> part = together.flatMap(t -> t.parts().stream().filter(p -> p.sheet() == sheet).findFirst());
+        if (part.isPresent()) {
+            return part.get();
+        }
         return SheetMemories.on(sheet).or(() -> SheetImport.recognised(sheet, study(), progress))
                 .orElseGet(() -> SheetImport.of(SheetKind.ALL.get(0), sheet, study()));
     }
@@ -87,13 +117,13 @@ final class TableChoice {
     /** Says what a column holds; nothing where it is not to be used. */
     void use(int place, Optional<SheetColumn> column) {
         corrected = true;
-        made = made.with(made.mapping().with(place, column.map(c -> new SheetMapping.Use(c.id(), system(place)))));
+        take(made.with(made.mapping().with(place, column.map(c -> new SheetMapping.Use(c.id(), system(place))))));
     }
 
     void system(int place, UnitSystem system) {
         corrected = true;
         SheetMapping.Use use = made.mapping().columns().get(place);
-        made = made.with(made.mapping().with(place, Optional.of(new SheetMapping.Use(use.id(), system))));
+        take(made.with(made.mapping().with(place, Optional.of(new SheetMapping.Use(use.id(), system)))));
     }
 
     private UnitSystem system(int place) {

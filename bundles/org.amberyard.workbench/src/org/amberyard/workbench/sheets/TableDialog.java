@@ -1,12 +1,14 @@
 package org.amberyard.workbench.sheets;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
+import org.amberyard.exchange.sheet.SheetsTogether;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -17,6 +19,8 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -38,6 +42,7 @@ public final class TableDialog extends TitleAreaDialog {
     private Combo sheets;
     private Combo kinds;
     private Combo headerRows;
+    private Button together;
     private TabFolder read;
     private ColumnTable columns;
     private CellTable cells;
@@ -95,6 +100,12 @@ public final class TableDialog extends TitleAreaDialog {
 
     /** Leads from a problem to its cell. */
     private void reveal(ImportProblem problem) {
+        if (together.getSelection() && !problem.file().equals(choice.made().sheet().place())) {
+            sheets.select(choice.turnTo(problem));
+            fillChoices();
+            columns.refresh();
+            showCells();
+        }
         if (cells.reveal(problem)) {
             read.setSelection(1);
         }
@@ -111,6 +122,10 @@ public final class TableDialog extends TitleAreaDialog {
         sheets.addListener(SWT.Selection, e -> find(sheet(sheets.getSelectionIndex())));
         kinds.addListener(SWT.Selection, e -> find(kind(SheetKind.ALL.get(kinds.getSelectionIndex()))));
         headerRows.addListener(SWT.Selection, e -> find(headerRow(Integer.parseInt(headerRows.getText()))));
+        together = new Button(choices, SWT.CHECK);
+        GridDataFactory.fillDefaults().span(6, 1).exclude(true).applyTo(together);
+        together.setVisible(false);
+        together.addListener(SWT.Selection, e -> look());
     }
 
     private Function<ReadingProgress, SheetImport> sheet(int place) {
@@ -136,9 +151,35 @@ public final class TableDialog extends TitleAreaDialog {
     private void fillChoices() {
         SheetImport made = choice.made();
         kinds.select(SheetKind.ALL.indexOf(made.kind()));
+        offerTogether();
         List<String> rows = choice.rowNumbers().stream().limit(SheetImport.SEARCHED_ROWS).map(String::valueOf).toList();
         headerRows.setItems(rows.toArray(String[]::new));
         headerRows.select(rows.indexOf(String.valueOf(made.mapping().headerRow())));
+    }
+
+    /** Sheets of parts of the day are read in one go as long as nobody wants one alone. */
+    private void offerTogether() {
+        boolean possible = choice.together().isPresent();
+        GridData place = (GridData) together.getLayoutData();
+        if (possible && place.exclude) {
+            together.setText(NLS.bind(Messages.Table_together, choice.together().get().names()));
+            together.setSelection(true);
+        }
+        if (possible == place.exclude) {
+            place.exclude = !possible;
+            together.setVisible(possible);
+            together.setSelection(possible);
+            together.getParent().getParent().layout(true, true);
+        }
+    }
+
+    /** The sheets that are read together, when they are to be. */
+    private Optional<SheetsTogether> chosenTogether() {
+        return together.getSelection() ? choice.together() : Optional.empty();
+    }
+
+    private String place() {
+        return chosenTogether().map(t -> choice.made().sheet().file() + ", " + t.names()).orElse(choice.made().sheet().place());
     }
 
     @Override
@@ -175,10 +216,11 @@ public final class TableDialog extends TitleAreaDialog {
     /** Sets out to find what the import would do; until then it cannot be done. */
     private void look() {
         SheetImport made = choice.made();
-        setTitle(made.kind().label() + ": " + made.sheet().place());
+        Optional<SheetsTogether> all = chosenTogether();
+        setTitle(made.kind().label() + ": " + place());
         bar.setMaximum(made.sheet().rows().isEmpty() ? 1 : made.sheet().rows().get(made.sheet().rows().size() - 1).number());
         begin(Messages.Table_looking);
-        work.ask(progress -> made.preview(choice.study(), progress), this::show);
+        work.ask(progress -> all.isPresent() ? all.get().preview(choice.study(), progress) : made.preview(choice.study(), progress), this::show);
     }
 
     private void begin(String words) {
@@ -209,8 +251,12 @@ public final class TableDialog extends TitleAreaDialog {
         }
         bar.setVisible(false);
         found = preview;
-        cells.show(choice.made(), preview.problems(), choice.study());
-        outcome.show(preview);
+        showCells();
+        if (together.getSelection()) {
+            outcome.show(preview, choice::sheetOf);
+        } else {
+            outcome.show(preview);
+        }
         outcome.turnTo(preview);
         boolean sound = preview.problems().isEmpty();
         boolean some = !preview.changes().isEmpty();
@@ -222,11 +268,15 @@ public final class TableDialog extends TitleAreaDialog {
         }
     }
 
+    private void showCells() {
+        String place = choice.made().sheet().place();
+        cells.show(choice.made(), found.problems().stream().filter(p -> p.file().equals(place)).toList(), choice.study());
+    }
+
     @Override
     protected void okPressed() {
-        SheetImport made = choice.made();
-        SheetMemories.keep(made);
-        session.execute(new TableEdit(session.study(), made.sheet().place(), found));
+        chosenTogether().map(SheetsTogether::parts).orElse(List.of(choice.made())).forEach(SheetMemories::keep);
+        session.execute(new TableEdit(session.study(), place(), found));
         super.okPressed();
     }
 

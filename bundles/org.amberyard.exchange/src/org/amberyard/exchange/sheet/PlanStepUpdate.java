@@ -1,0 +1,63 @@
+package org.amberyard.exchange.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.amberyard.model.plans.PlansFactory;
+import org.amberyard.model.plans.PlansPackage.Literals;
+import org.amberyard.model.plans.Replacement;
+
+/** Makes what a schedule says of a bus its steps in the plan: steps of the same year are kept, others get the years that are left. */
+final class PlanStepUpdate {
+    private final SheetOutcome outcome;
+
+    PlanStepUpdate(SheetOutcome outcome) {
+        this.outcome = outcome;
+    }
+
+    void make(List<PlanRow> rows) {
+        Map<List<Object>, List<PlanRow>> byBus = new LinkedHashMap<>();
+        rows.forEach(r -> byBus.computeIfAbsent(List.of(r.plan(), r.bus()), k -> new ArrayList<>()).add(r));
+        byBus.values().forEach(this::bus);
+    }
+
+    private void bus(List<PlanRow> rows) {
+        List<Replacement> left = new ArrayList<>(rows.get(0).plan().getReplacements().stream().filter(s -> s.getBus() == rows.get(0).bus())
+                .sorted(Comparator.comparingInt(Replacement::getYear)).toList());
+        List<PlanRow> wanted = rows.stream().filter(r -> r.action() != PlanAction.KEEP).sorted(Comparator.comparingInt(PlanRow::year)).toList();
+        Map<PlanRow, Replacement> kept = new HashMap<>();
+        for (PlanRow row : wanted) {
+            Optional<Replacement> same = left.stream().filter(s -> s.getYear() == row.year()).findFirst();
+            same.ifPresent(s -> kept.put(row, s));
+            same.ifPresent(left::remove);
+        }
+        for (PlanRow row : wanted) {
+            Replacement step = kept.containsKey(row) ? kept.get(row) : left.isEmpty() ? added(row) : left.remove(0);
+            fill(row, step);
+        }
+        left.forEach(step -> outcome.removed(rows.get(0).row(), step, Literals.REPLACEMENT__YEAR));
+    }
+
+    private Replacement added(PlanRow row) {
+        Replacement step = PlansFactory.eINSTANCE.createReplacement();
+        step.setBus(row.bus());
+        step.setYear(row.year());
+        row.plan().getReplacements().add(step);
+        outcome.added(row.row(), step);
+        return step;
+    }
+
+    private void fill(PlanRow row, Replacement step) {
+        outcome.set(row.row(), step, Literals.REPLACEMENT__YEAR, row.year());
+        outcome.set(row.row(), step, Literals.REPLACEMENT__NEW_TYPE, row.type().orElse(null));
+        if (row.type().isEmpty()) {
+            outcome.set(row.row(), step, Literals.REPLACEMENT__PROGRAMMES, List.of());
+        }
+        row.programmes().ifPresent(p -> outcome.set(row.row(), step, Literals.REPLACEMENT__PROGRAMMES, p));
+        row.others().forEach((field, value) -> outcome.set(row.row(), step, field, value));
+    }
+}
