@@ -44,8 +44,7 @@ final class SameYears {
             for (CostCategory category : CostCategory.values()) {
                 for (int row = 0; category.time() != FlowTime.END && row < before.ledger().rows().size(); row++) {
                     if (category != CostCategory.UPKEEP || !moved.contains(row)) {
-                        same(year, category + " of row " + row, then.amount(row, year, category),
-                                now.amount(row, year - rolled, category));
+                        same(year, category + " of row " + row, then.amount(row, year, category), now(now, row, year - rolled, category));
                     }
                 }
             }
@@ -55,6 +54,15 @@ final class SameYears {
             compareDebts(year);
         }
         return differences;
+    }
+
+    /** A place that has gone from the list costs nothing; the yard stands behind the places. */
+    private double now(NominalCosts now, int row, int year, CostCategory category) {
+        int yard = after.ledger().rows().size() - 1;
+        if (row == before.ledger().rows().size() - 1) {
+            return now.amount(yard, year, category);
+        }
+        return row < yard ? now.amount(row, year, category) : 0;
     }
 
     /** Number of figures that were compared and are not zero. */

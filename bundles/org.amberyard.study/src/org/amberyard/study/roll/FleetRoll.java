@@ -18,10 +18,12 @@ import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Writes the fleet that stands at the start of the new base year into the list of buses: a row is a place, as before. */
 final class FleetRoll {
+    private static final String BUS = "Bus";
     private static final String BY_PLAN = "by the plan that was carried out";
 
     private final Study study;
@@ -31,6 +33,7 @@ final class FleetRoll {
     private final int oldBase;
     private final int newBase;
     private final Map<String, Bus> before = new HashMap<>();
+    private final Map<String, Integer> engineYears = new HashMap<>();
     private final BusRecords records;
 
     FleetRoll(Study study, RollLog log, FleetHistory fleet, int oldBase, int newBase) {
@@ -42,23 +45,41 @@ final class FleetRoll {
         this.newBase = newBase;
         study.getBuses().stream().filter(bus -> bus.getInServiceYear() <= oldBase)
                 .forEach(bus -> before.put(bus.getName(), EcoreUtil.copy(bus)));
+        study.getBuses().stream().filter(bus -> bus.getEngineModelYear() > 0)
+                .forEach(bus -> engineYears.put(bus.getName(), bus.getEngineModelYear()));
         this.records = new BusRecords(study, log, before, oldBase);
     }
 
     void write() {
         List<Bus> places = List.copyOf(study.getBuses());
         List<Optional<Vehicle>> buses = standing.buses();
+        List<String> names = places.stream().map(Bus::getName).toList();
         for (int place = 0; place < places.size(); place++) {
             Bus bus = places.get(place);
             int here = place;
             buses.get(place).ifPresentOrElse(vehicle -> write(bus, here, vehicle), () -> leave(bus));
         }
+        renameInWhatIf(names, places);
         fleet.events().stream().filter(e -> e instanceof FleetEvent.Moved && e.year() <= newBase - oldBase)
                 .forEach(e -> log.remark("Bus " + e.vehicle().unit() + " moves to another place in " + (oldBase + e.year())
                         + ": its shop tasks are counted afresh there, so some fall in other years."));
         standing.retiringForPack().stream().filter(place -> buses.get(place).isPresent()).map(places::get)
                 .forEach(bus -> log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, newBase,
                         "its pack is due and not worth it, so the bus goes at the start of the year"));
+    }
+
+    /** What is uncertain of a bus goes on being so of the bus in its place. */
+    private void renameInWhatIf(List<String> names, List<Bus> places) {
+        if (study.getWhatIf() == null) {
+            return;
+        }
+        study.getWhatIf().getInputs().stream().filter(i -> BUS.equals(i.getKind()) && names.contains(i.getElement()))
+                .forEach(i -> log.set(i, WhatifPackage.Literals.UNCERTAIN_INPUT__ELEMENT,
+                        places.get(names.indexOf(i.getElement())).getName(), "the bus in its place"));
+        study.getWhatIf().getScenarios().stream().flatMap(s -> s.getChanges().stream())
+                .filter(c -> BUS.equals(c.getKind()) && names.contains(c.getElement()))
+                .forEach(c -> log.set(c, WhatifPackage.Literals.SCENARIO_CHANGE__ELEMENT,
+                        places.get(names.indexOf(c.getElement())).getName(), "the bus in its place"));
     }
 
     private void write(Bus bus, int place, Vehicle vehicle) {
@@ -88,7 +109,7 @@ final class FleetRoll {
         log.set(bus, Literals.BUS__IN_SERVICE_YEAR, inService, BY_PLAN);
         log.set(bus, Literals.BUS__VIN, known.map(Bus::getVin).orElse(null), "of the bus that stands there now");
         log.set(bus, Literals.BUS__MODEL_YEAR, known.map(Bus::getModelYear).orElse(inService), "of the bus that stands there now");
-        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, known.map(Bus::getEngineModelYear).orElse(engine ? inService : 0),
+        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, engine ? engineYears.getOrDefault(vehicle.unit(), inService) : 0,
                 "of the bus that stands there now");
         log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, known.map(Bus::getPlannedRetirementYear).filter(y -> y > newBase).orElse(0),
                 "of the bus that stands there now");

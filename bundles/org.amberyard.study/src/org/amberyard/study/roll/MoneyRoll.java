@@ -18,7 +18,7 @@ import org.amberyard.model.plans.FinancingKind;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.study.Study;
-import org.amberyard.study.FieldFormat;
+import org.amberyard.study.RoundedText;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** What the years that are over leave of money: debts that still run, budgets that are used, awards that are still due. */
@@ -84,7 +84,7 @@ final class MoneyRoll {
         drawn.setDrawnSum(debt.drawn().value());
         plan.getFinancing().add(drawn);
         log.added(drawn, "drawn in the years that are over: "
-                + FieldFormat.of(Literals.FINANCING__DRAWN_SUM, study).textWithUnit(drawn.getDrawnSum()));
+                + new RoundedText(study).shown(Literals.FINANCING__DRAWN_SUM, drawn.getDrawnSum()));
     }
 
     private void budget(Programme programme) {
@@ -115,7 +115,7 @@ final class MoneyRoll {
                 .filter(p -> p.year() >= years && lines.get(p.line()).purchase().year() < years)
                 .collect(Collectors.groupingBy(Payment::year, TreeMap::new, Collectors.summingDouble(Payment::amount)));
         due.forEach((year, amount) -> log.remark("Awards of "
-                + FieldFormat.of(Literals.FINANCING__DRAWN_SUM, study).textWithUnit(amount) + " for purchases of the years that are over "
+                + new RoundedText(study).shown(Literals.FINANCING__DRAWN_SUM, amount) + " for purchases of the years that are over "
                 + "are due in " + (oldBase + year) + "; they are not carried over."));
         int lag = study.getOperatingAids().stream().mapToInt(a -> a.getLagYears()).max().orElse(0);
         if (lag > 0) {

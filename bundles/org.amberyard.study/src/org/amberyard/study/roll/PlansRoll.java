@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.depot.PortType;
@@ -58,10 +59,12 @@ final class PlansRoll {
         }
         study.getPlans().stream().filter(plan -> plan != carriedOut).forEach(this::writeOneOffs);
         over(carriedOut.getOneOffCosts(), Literals.ONE_OFF_COST__YEAR).forEach(o -> remove(carriedOut.getOneOffCosts(), o, DONE));
-        carriedOut.getPortPurchases().stream().filter(p -> p.getYear() < newBase)
-                .forEach(p -> log.set(p, Literals.PORT_PURCHASE__PROGRAMMES, List.of(), STANDS));
-        carriedOut.getWorkOrders().stream().filter(w -> w.getYear() < newBase)
-                .forEach(w -> log.set(w, Literals.WORK_ORDER__PROGRAMMES, List.of(), STANDS));
+        for (Plan plan : study.getPlans()) {
+            plan.getPortPurchases().stream().filter(p -> p.getYear() < newBase)
+                    .forEach(p -> log.set(p, Literals.PORT_PURCHASE__PROGRAMMES, List.of(), STANDS));
+            plan.getWorkOrders().stream().filter(w -> w.getYear() < newBase)
+                    .forEach(w -> log.set(w, Literals.WORK_ORDER__PROGRAMMES, List.of(), STANDS));
+        }
         over(carriedOut.getPortPurchases(), Literals.PORT_PURCHASE__YEAR).forEach(this::stands);
         over(carriedOut.getWorkOrders(), Literals.WORK_ORDER__YEAR).forEach(this::stands);
     }
@@ -96,9 +99,12 @@ final class PlansRoll {
     }
 
     private void writePorts(Plan plan) {
+        List<PortPurchase> standing = over(carriedOut.getPortPurchases(), Literals.PORT_PURCHASE__YEAR);
+        if (names(standing).equals(names(over(plan.getPortPurchases(), Literals.PORT_PURCHASE__YEAR)))) {
+            return;
+        }
         Map<PortType, Integer> there = new HashMap<>();
-        over(carriedOut.getPortPurchases(), Literals.PORT_PURCHASE__YEAR)
-                .forEach(p -> there.merge(p.getPortType(), p.getCount(), Integer::sum));
+        standing.forEach(p -> there.merge(p.getPortType(), p.getCount(), Integer::sum));
         for (PortPurchase own : over(plan.getPortPurchases(), Literals.PORT_PURCHASE__YEAR)) {
             int covered = Math.min(own.getCount(), there.getOrDefault(own.getPortType(), 0));
             there.merge(own.getPortType(), -covered, Integer::sum);
@@ -109,23 +115,24 @@ final class PlansRoll {
                 log.set(own, Literals.PORT_PURCHASE__YEAR, newBase, LATE);
             }
         }
-        copy(over(carriedOut.getPortPurchases(), Literals.PORT_PURCHASE__YEAR), plan.getPortPurchases()).forEach(p -> {
+        copy(standing, plan.getPortPurchases()).forEach(p -> {
             p.getProgrammes().clear();
             log.added(p, STANDS);
         });
     }
 
+    private static List<String> names(List<PortPurchase> bought) {
+        return bought.stream().map(ElementNames::of).sorted().toList();
+    }
+
     private void writeWorks(Plan plan) {
-        Set<EObject> there = new HashSet<>();
-        over(carriedOut.getWorkOrders(), Literals.WORK_ORDER__YEAR).forEach(w -> there.add(w.getWork()));
+        List<WorkOrder> missing = new ArrayList<>(over(carriedOut.getWorkOrders(), Literals.WORK_ORDER__YEAR));
         for (WorkOrder own : over(plan.getWorkOrders(), Literals.WORK_ORDER__YEAR)) {
-            if (there.contains(own.getWork())) {
-                remove(plan.getWorkOrders(), own, STANDS);
-            } else {
-                log.set(own, Literals.WORK_ORDER__YEAR, newBase, LATE);
-            }
+            Optional<WorkOrder> same = missing.stream().filter(w -> w.getWork() == own.getWork()).findFirst();
+            log.set(own, Literals.WORK_ORDER__YEAR, same.map(WorkOrder::getYear).orElse(newBase), same.isPresent() ? STANDS : LATE);
+            same.ifPresent(missing::remove);
         }
-        copy(over(carriedOut.getWorkOrders(), Literals.WORK_ORDER__YEAR), plan.getWorkOrders()).forEach(w -> {
+        copy(missing, plan.getWorkOrders()).forEach(w -> {
             w.getProgrammes().clear();
             log.added(w, STANDS);
         });

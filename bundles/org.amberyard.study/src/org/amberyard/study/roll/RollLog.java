@@ -10,7 +10,7 @@ import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
-import org.amberyard.study.FieldFormat;
+import org.amberyard.study.RoundedText;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -33,10 +33,9 @@ final class RollLog {
         if (Objects.equals(before, value)) {
             return;
         }
-        FieldFormat format = FieldFormat.of(field, study);
-        String name = named(element);
+        RoundedText figures = new RoundedText(study);
+        changes.add(new RollChange(named(element), FieldInfo.of(field).label(), figures.shown(field, before), figures.shown(field, value), why));
         element.eSet(field, value);
-        changes.add(new RollChange(name, FieldInfo.of(field).label(), format.textWithUnit(before), format.textWithUnit(value), why));
         if (element instanceof Sourced sourced) {
             SourceNotes.find(sourced, field.getName()).ifPresent(note -> SourceNotes.put(sourced, field.getName(), Quality.ASSUMED,
                     from + (note.getCitation() == null ? "" : "; before: " + note.getCitation())));

@@ -117,6 +117,20 @@ public final class YearRoll {
         }
     }
 
+    /** Assumptions that what came of the last year that is over can take the place of; none where nobody has entered actuals. */
+    public List<ActualProposal> proposals() {
+        return actuals().proposals();
+    }
+
+    /** Puts what came of the last year in the place of assumptions of the new study. Each is to be taken once. */
+    public void take(List<ActualProposal> taken) {
+        taken.forEach(actuals()::take);
+    }
+
+    private Actuals actuals() {
+        return new Actuals(study, log, before, plan, years);
+    }
+
     /** The new study. */
     public Study study() {
         return study;
@@ -130,6 +144,16 @@ public final class YearRoll {
     /** What no field shows, and what is not carried over, in sentences. */
     public List<String> remarks() {
         return log.remarks();
+    }
+
+    /** Place of the plan that was carried out. */
+    public int carriedOut() {
+        return plan;
+    }
+
+    /** Years that are over, from the old base year on. */
+    public int years() {
+        return years;
     }
 
     /** Results of the study that was rolled, with what was not carried out in time in the new base year. */
