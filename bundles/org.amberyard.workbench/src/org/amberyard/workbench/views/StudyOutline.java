@@ -48,6 +48,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_aids, PageKind.FUNDING, study.getOperatingAids()));
         lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
         lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.ACTUALS, study.getActuals()));
+        lines.add(OutlineNode.of(Messages.Outline_busRecords, PageKind.ACTUALS, study.getBusRecords()));
         return lines;
     }
 

@@ -1,0 +1,69 @@
+package org.amberyard.workbench.roll;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+
+/** Lines with a box to check before each, below a heading; says instead why there is none. */
+final class CheckList {
+    private static final int LINES = 5;
+
+    private final Table table;
+    private final String none;
+    private List<String> keys = List.of();
+
+    /**
+     * @param none what is said where there is no line
+     * @param changed is run whenever a box is checked or no longer is
+     */
+    CheckList(Composite parent, String heading, String tip, String none, Runnable changed) {
+        this.none = none;
+        Label head = new Label(parent, SWT.NONE);
+        head.setText(heading);
+        table = new Table(parent, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        table.setToolTipText(tip);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, LINES * table.getItemHeight()).applyTo(table);
+        table.addListener(SWT.Selection, e -> {
+            if (e.detail == SWT.CHECK) {
+                changed.run();
+            }
+        });
+    }
+
+    /** Shows lines; a box stays checked where its key was there before. */
+    void show(List<String> newKeys, List<String> lines) {
+        Set<String> checked = checkedKeys();
+        if (newKeys.equals(keys) && table.getItemCount() > 0) {
+            return;
+        }
+        keys = List.copyOf(newKeys);
+        table.removeAll();
+        for (int line = 0; line < lines.size(); line++) {
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setText(lines.get(line));
+            item.setChecked(checked.contains(keys.get(line)));
+        }
+        table.setEnabled(!lines.isEmpty());
+        if (lines.isEmpty()) {
+            new TableItem(table, SWT.NONE).setText(none);
+        }
+    }
+
+    /** Places of the checked lines. */
+    Set<Integer> checked() {
+        return IntStream.range(0, keys.size()).filter(line -> table.getItem(line).getChecked()).boxed().collect(Collectors.toSet());
+    }
+
+    /** Keys of the checked lines. */
+    Set<String> checkedKeys() {
+        return new HashSet<>(checked().stream().map(keys::get).toList());
+    }
+}
