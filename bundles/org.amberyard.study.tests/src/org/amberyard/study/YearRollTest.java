@@ -189,6 +189,17 @@ class YearRollTest {
     }
 
     @Test
+    void laterStepsForBusesThatHaveGoneGoToo() throws StudyFileException {
+        YearRoll roll = rolled(ExampleStudy.load(), 2028, true, ELECTRIC, Set.of());
+        Plan likeForLike = roll.study().getPlans().get(0);
+        List<String> left = likeForLike.getReplacements().stream().map(r -> r.getBus().getName()).toList();
+        assertTrue(left.stream().noneMatch(n -> n.startsWith("B01") || n.startsWith("B02")), "electric since 2027: " + left);
+        assertTrue(left.contains("B04"), "its diesel is still there");
+        assertTrue(roll.changes().stream().anyMatch(c -> c.words().equals("Replacement 2029 B01 of plan Like for like goes: the bus that it "
+                + "replaces has gone by the plan that was carried out")));
+    }
+
+    @Test
     void programmesThatHavePaidHaveLessLeft() throws StudyFileException {
         Study study = ExampleStudy.load();
         study.getProgrammes().get(0).setBudget(2_000_000.0);

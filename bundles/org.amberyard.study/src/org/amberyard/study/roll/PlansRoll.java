@@ -1,6 +1,7 @@
 package org.amberyard.study.roll;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -51,7 +52,9 @@ final class PlansRoll {
 
     void write() {
         for (Plan plan : study.getPlans()) {
+            List<Replacement> obsolete = plan == carriedOut ? List.of() : obsolete(plan);
             over(plan.getReplacements(), Literals.REPLACEMENT__YEAR).forEach(step -> replaced(plan, step));
+            obsolete.forEach(step -> remove(plan.getReplacements(), step, "the bus that it replaces has gone by the plan that was carried out"));
             if (plan != carriedOut) {
                 writePorts(plan);
                 writeWorks(plan);
@@ -77,6 +80,17 @@ final class PlansRoll {
     /** Steps of the years that are over; what stood already at the old base date is left out. */
     private <T extends EObject> List<T> over(List<T> steps, EAttribute year) {
         return steps.stream().filter(s -> (int) s.eGet(year) >= oldBase && (int) s.eGet(year) < newBase).toList();
+    }
+
+    /** Later steps that were to replace buses that have gone: the first of a plan for each place that has changed. */
+    private List<Replacement> obsolete(Plan plan) {
+        List<Replacement> first = new ArrayList<>();
+        for (Bus bus : changed) {
+            plan.getReplacements().stream().filter(r -> r.getBus() == bus && r.getYear() >= oldBase)
+                    .min(Comparator.comparingInt(Replacement::getYear)).filter(r -> r.getYear() >= newBase).ifPresent(first::add);
+        }
+        first.sort(Comparator.comparingInt(r -> plan.getReplacements().indexOf(r)));
+        return first;
     }
 
     private void replaced(Plan plan, Replacement step) {

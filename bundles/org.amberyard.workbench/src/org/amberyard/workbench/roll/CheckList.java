@@ -6,17 +6,21 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
-/** Lines with a box to check before each, below a heading; says instead why there is none. */
+/** Lines with a box to check before each, below a heading; where there is no line, it says why. */
 final class CheckList {
-    private static final int LINES = 5;
+    private static final int HEIGHT = 110;
 
+    private final Label head;
     private final Table table;
+    private final String heading;
     private final String none;
     private List<String> keys = List.of();
 
@@ -25,25 +29,27 @@ final class CheckList {
      * @param changed is run whenever a box is checked or no longer is
      */
     CheckList(Composite parent, String heading, String tip, String none, Runnable changed) {
+        this.heading = heading;
         this.none = none;
-        Label head = new Label(parent, SWT.NONE);
-        head.setText(heading);
-        table = new Table(parent, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(area);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
+        head = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).applyTo(head);
+        table = new Table(area, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setToolTipText(tip);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, LINES * table.getItemHeight()).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, false).hint(0, HEIGHT).applyTo(table);
         table.addListener(SWT.Selection, e -> {
             if (e.detail == SWT.CHECK) {
                 changed.run();
             }
         });
+        show(List.of(), List.of());
     }
 
     /** Shows lines; a box stays checked where its key was there before. */
     void show(List<String> newKeys, List<String> lines) {
         Set<String> checked = checkedKeys();
-        if (newKeys.equals(keys) && table.getItemCount() > 0) {
-            return;
-        }
         keys = List.copyOf(newKeys);
         table.removeAll();
         for (int line = 0; line < lines.size(); line++) {
@@ -51,10 +57,10 @@ final class CheckList {
             item.setText(lines.get(line));
             item.setChecked(checked.contains(keys.get(line)));
         }
-        table.setEnabled(!lines.isEmpty());
-        if (lines.isEmpty()) {
-            new TableItem(table, SWT.NONE).setText(none);
-        }
+        head.setText(lines.isEmpty() ? none : heading);
+        ((GridData) table.getLayoutData()).exclude = lines.isEmpty();
+        table.setVisible(!lines.isEmpty());
+        table.requestLayout();
     }
 
     /** Places of the checked lines. */

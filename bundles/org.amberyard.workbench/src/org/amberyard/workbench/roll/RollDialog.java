@@ -73,8 +73,11 @@ public final class RollDialog extends SizedDialog {
         plan = combo(form, Messages.Roll_plan, study.getPlans().stream().map(Words::name).toList(), likely());
         end = combo(form, Messages.Roll_end, List.of(NLS.bind(Messages.Roll_sameLength, settings.getHorizonYears()),
                 NLS.bind(Messages.Roll_sameEnd, base + settings.getHorizonYears() - 1)), 0);
-        late = new CheckList(area, Messages.Roll_late, Messages.Roll_late_tip, Messages.Roll_late_none, this::roll);
-        actuals = new CheckList(area, Messages.Roll_take, Messages.Roll_take_tip, Messages.Roll_take_none, this::roll);
+        Composite lists = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).spacing(10, 0).applyTo(lists);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(lists);
+        late = new CheckList(lists, Messages.Roll_late, Messages.Roll_late_tip, Messages.Roll_late_none, this::roll);
+        actuals = new CheckList(lists, Messages.Roll_take, Messages.Roll_take_tip, Messages.Roll_take_none, this::roll);
         tabs = new RollTabs(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs.control());
         words = new Label(area, SWT.WRAP);
@@ -148,7 +151,7 @@ public final class RollDialog extends SizedDialog {
 
     private static String line(ActualProposal proposal) {
         return NLS.bind(Messages.Roll_proposal, new Object[] {Words.say(proposal.kind().label()), String.valueOf(proposal.year()),
-            Words.figure(proposal.assumed()), Words.figure(proposal.actual()), Words.say(proposal.kind().effect())});
+            Words.figure(proposal.assumed()), Words.figure(proposal.actual())});
     }
 
     private void say(String text) {

@@ -11,6 +11,7 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Table;
@@ -22,7 +23,7 @@ import org.eclipse.swt.widgets.Text;
 final class RollTabs {
     private static final double PERCENT = 100;
     private static final String NOTHING = "–";
-    private static final int[] CHANGE_WIDTHS = {5, 3, 3, 3, 6};
+    private static final int[] CHANGE_WIDTHS = {6, 5, 3, 3, 7};
     private static final int[] YEAR_WIDTHS = {5, 2, 3, 3, 3, 2};
 
     private final TabFolder folder;
@@ -45,9 +46,10 @@ final class RollTabs {
         return folder;
     }
 
+    /** A table that makes its rows as they come into sight. */
     private Table table(int[] widths, int style, String... heads) {
         Composite area = new Composite(folder, SWT.NONE);
-        Table table = new Table(area, SWT.FULL_SELECTION | SWT.V_SCROLL);
+        Table table = new Table(area, SWT.VIRTUAL | SWT.FULL_SELECTION);
         table.setHeaderVisible(true);
         TableColumnLayout layout = new TableColumnLayout();
         area.setLayout(layout);
@@ -94,9 +96,14 @@ final class RollTabs {
     }
 
     private static void fill(Table table, List<String[]> rows) {
-        table.setRedraw(false);
-        table.removeAll();
-        rows.forEach(row -> new TableItem(table, SWT.NONE).setText(row));
-        table.setRedraw(true);
+        for (Listener old : table.getListeners(SWT.SetData)) {
+            table.removeListener(SWT.SetData, old);
+        }
+        table.addListener(SWT.SetData, e -> {
+            TableItem item = (TableItem) e.item;
+            item.setText(rows.get(table.indexOf(item)));
+        });
+        table.setItemCount(rows.size());
+        table.clearAll();
     }
 }
