@@ -9,7 +9,8 @@ none.
 It shares no code with the program and reads from the results only what is no money and no emission: distances, fuel,
 energy, health and cycles of packs, who comes and goes, and the quantities of the bills. Two things it takes as given:
 the work of the shop at base-date prices, and the mass of the dust of brakes and tyres. What it does not know (prices by
-points, income tax, a shared meter, fuel-fired heaters, used electric buses, dates of delivery) it refuses.
+points, income tax, a shared meter, fuel-fired heaters, used electric buses, dates of delivery,
+studies rolled to a later base year) it refuses.
 """
 
 import pathlib

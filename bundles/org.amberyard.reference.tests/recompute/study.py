@@ -13,6 +13,8 @@ class Study:
             raise ValueError("The recomputation knows prices that rise steadily, none by points.")
         if folder.only("settings").number("Income tax rate", "%", 0.0):
             raise ValueError("The recomputation knows no income tax.")
+        if folder.rows("bus_records") or folder.only("settings").text("Price year"):
+            raise ValueError("The recomputation knows studies that were not rolled to a later base year.")
         self.folder = folder
         self.money = Money(folder)
         self.settings = folder.only("settings")

@@ -45,6 +45,7 @@ final class StudyTables {
             StudyTable.of("electric_types", VehiclesPackage.Literals.ELECTRIC_TYPE,
                     StudyPackage.Literals.STUDY__VEHICLE_TYPES),
             StudyTable.of("buses", FleetPackage.Literals.BUS, StudyPackage.Literals.STUDY__BUSES),
+            StudyTable.of("bus_records", FleetPackage.Literals.BUS_RECORD, StudyPackage.Literals.STUDY__BUS_RECORDS),
             StudyTable.of("consumption_logs", FleetPackage.Literals.CONSUMPTION_LOG,
                     StudyPackage.Literals.STUDY__CONSUMPTION_LOGS),
             StudyTable.of("maintenance_tasks", FleetPackage.Literals.MAINTENANCE_TASK,

@@ -8,7 +8,7 @@ import org.amberyard.model.study.Study;
 
 /** The example that comes with the program. */
 final class ExampleStudy {
-    private static final StudyEvaluator EVALUATOR = new StudyEvaluator();
+    static final StudyEvaluator EVALUATOR = new StudyEvaluator();
     private static StudyResult result;
 
     private ExampleStudy() {

@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.ChargeRule;
@@ -19,16 +20,20 @@ import org.amberyard.model.depot.PortType;
 import org.amberyard.model.depot.ServiceUpgrade;
 import org.amberyard.model.depot.SiteWork;
 import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.study.Settings;
 
 /** Compiles the yard's electric side. */
 final class DepotCompiler {
-    private DepotCompiler() {
+    private final Settings settings;
+
+    DepotCompiler(Settings settings) {
+        this.settings = settings;
     }
 
-    static DepotInput compile(Depot depot, int baseYear) {
+    DepotInput compile(Depot depot) {
         ServiceInput service = new ServiceInput(depot.getServiceVoltageV(), depot.getMainBreakerA(),
                 depot.getTransformerKva(), depot.getPowerFactor(), depot.getBuildingPeakKw());
-        MeteringCompiler metering = new MeteringCompiler(baseYear);
+        MeteringCompiler metering = new MeteringCompiler(settings.getBaseYear());
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
                 metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot));
@@ -50,10 +55,11 @@ final class DepotCompiler {
                 ? new ChargeWindow(depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin()) : new ChargeWindow(0, 0);
     }
 
-    private static ChargingRules charging(Depot depot) {
+    private ChargingRules charging(Depot depot) {
         return new ChargingRules(rule(depot), depot.getStepMin(), BuildingCompiler.compile(depot),
                 new SwapTimes(depot.getSwapFromMin(), depot.getSwapToMin()), depot.getSwapCost(),
-                new BatteryOffer(depot.getBatteryPricePerKwh(), depot.getBatteryKwPerKwh(), depot.getBatteryLifeYears()));
+                new BatteryOffer(depot.getBatteryPricePerKwh(), depot.getBatteryKwPerKwh(), depot.getBatteryLifeYears()),
+                settings.getCalendarYear() > 0 ? OptionalInt.of(settings.getCalendarYear()) : OptionalInt.empty());
     }
 
     private static ChargeRule rule(Depot depot) {

@@ -1,6 +1,7 @@
 package org.amberyard.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.amberyard.core.finance.Amortisation;
 import org.amberyard.core.finance.Bond;
@@ -23,7 +24,7 @@ final class FinancingCompiler {
 
     PaymentPlan payment(Plan plan) {
         List<org.amberyard.core.plan.Financing> financing = plan.getFinancing().stream()
-                .filter(f -> f.getKind() != FinancingKind.CASH && f.getShare() > 0).map(this::financing).toList();
+                .filter(f -> f.getKind() != FinancingKind.CASH && (f.getShare() > 0 || f.getDrawnSum() > 0)).map(this::financing).toList();
         return new PaymentPlan(financing,
                 plan.getYearlyCap() > 0 ? OptionalDouble.of(plan.getYearlyCap()) : OptionalDouble.empty());
     }
@@ -32,8 +33,14 @@ final class FinancingCompiler {
         int first = financing.getFirstYear() == 0 ? 0 : financing.getFirstYear() - settings.getBaseYear();
         int last = financing.getLastYear() == 0 ? settings.getHorizonYears() - 1
                 : financing.getLastYear() - settings.getBaseYear();
-        return new org.amberyard.core.plan.Financing(financing.getName(), covers(financing), financing.getShare(), first, last,
-                terms(financing));
+        return new org.amberyard.core.plan.Financing(financing.getName(), covers(financing),
+                financing.getDrawnSum() > 0 ? 1 : financing.getShare(), first, last, terms(financing), drawn(financing));
+    }
+
+    private Optional<org.amberyard.core.plan.Financing.Drawn> drawn(Financing financing) {
+        int year = financing.getDrawnYear() - settings.getBaseYear();
+        return financing.getDrawnSum() > 0 && financing.getDrawnYear() > 0 && year < 0
+                ? Optional.of(new org.amberyard.core.plan.Financing.Drawn(year, financing.getDrawnSum())) : Optional.empty();
     }
 
     private static org.amberyard.core.plan.Financing.Covers covers(Financing financing) {

@@ -25,12 +25,12 @@ import org.amberyard.model.vehicles.VehicleType;
 /** Compiles programmes, credits and aids. */
 final class FundingCompiler {
     private final Study study;
-    private final MoneyRates rates;
+    private final PriceCompiler prices;
     private final int baseYear;
 
     FundingCompiler(Study study, MoneyRates rates) {
         this.study = study;
-        this.rates = rates;
+        this.prices = new PriceCompiler(study.getSettings(), rates);
         this.baseYear = study.getSettings().getBaseYear();
     }
 
@@ -82,7 +82,7 @@ final class FundingCompiler {
 
     private EnergyCredit credit(LowCarbonCredit credit) {
         return new EnergyCredit(credit.getName(), credit.getFirstYear() - baseYear, credit.getLastYear() - baseYear,
-                credit.getPricePerKwh(), PriceCompiler.path(credit, rates, baseYear));
+                credit.getPricePerKwh(), prices.path(credit));
     }
 
     private OperatingAid aid(org.amberyard.model.funding.OperatingAid aid) {

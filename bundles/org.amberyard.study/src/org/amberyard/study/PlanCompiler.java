@@ -44,16 +44,20 @@ final class PlanCompiler {
 
     private PlanInput plan(Plan plan) {
         return new PlanInput(plan.getName(), plan.getReplacements().stream().filter(s -> studied(s.getYear())).map(this::replacement).toList(),
-                plan.getPortPurchases().stream().filter(s -> studied(s.getYear())).map(this::purchase).toList(),
-                plan.getWorkOrders().stream().filter(s -> studied(s.getYear())).map(this::order).toList(),
+                plan.getPortPurchases().stream().filter(s -> begun(s.getYear())).map(this::purchase).toList(),
+                plan.getWorkOrders().stream().filter(s -> begun(s.getYear())).map(this::order).toList(),
                 plan.getOneOffCosts().stream().filter(s -> studied(s.getYear())).map(this::oneOff).toList(),
                 plan.isCertainAwardsOnly(), new FinancingCompiler(study.getSettings()).payment(plan));
     }
 
     /** Steps outside the years of the study have no effect, as the finding on them says. */
     private boolean studied(int calendarYear) {
-        int year = calendarYear - baseYear;
-        return year >= 0 && year < study.getSettings().getHorizonYears();
+        return calendarYear >= baseYear && begun(calendarYear);
+    }
+
+    /** Ports and works of the years before the base year stand already. */
+    private boolean begun(int calendarYear) {
+        return calendarYear - baseYear < study.getSettings().getHorizonYears();
     }
 
     private PlanInput.Replacement replacement(Replacement step) {

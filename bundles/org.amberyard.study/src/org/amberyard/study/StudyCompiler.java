@@ -66,8 +66,8 @@ public final class StudyCompiler {
         DutyInput duty = duty(vehicles);
         PlanCompiler plans = new PlanCompiler(study, types);
         return new StudyInput(study.getName(), settings.getCurrency(), settings.getBaseYear(),
-                settings.getHorizonYears(), money, duty, vehicles, buses(), DepotCompiler.compile(study.getDepot(), settings.getBaseYear()),
-                PriceCompiler.compile(study.getPrices(), rates, settings.getBaseYear()), new FundingCompiler(study, rates).compile(),
+                settings.getHorizonYears(), money, duty, vehicles, buses(), new DepotCompiler(settings).compile(study.getDepot()),
+                new PriceCompiler(settings, rates).compile(study.getPrices()), new FundingCompiler(study, rates).compile(),
                 AirCompiler.compile(study),
                 new FleetRules(settings.getSpareCoverShare(), settings.getInsuranceShare(), settings.getReserveShare(),
                         UpkeepCompiler.rules(study), new TaxCompiler(settings).taxes()),
@@ -107,13 +107,14 @@ public final class StudyCompiler {
 
     private List<BusInput> buses() {
         List<BusInput> buses = new ArrayList<>();
+        BusRecordCompiler records = new BusRecordCompiler(study);
         for (Bus bus : study.getBuses()) {
             int planned = bus.getPlannedRetirementYear();
             buses.add(new BusInput(bus.getName(), role(bus), types.of(bus.getType()), routes.ofOptional(bus.getRoute()),
                     bus.getInServiceYear() - settings.getBaseYear(), bus.getOdometerKm(), bus.getOtherKmPerYear(),
                     bus.getIdleHoursPerYear(), measured(bus),
                     planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned - settings.getBaseYear()),
-                    measuredPack(bus)));
+                    measuredPack(bus), records.of(bus)));
         }
         return buses;
     }

@@ -26,7 +26,14 @@ final class UpkeepCompiler {
                 .forEach(b -> measured.put(b.getName(), b.getMeasuredUpkeepPerKm()));
         return new UpkeepRules(study.getMaintenanceTasks().stream().map(UpkeepCompiler::task).toList(),
                 study.getSettings().getLabourRatePerHour(), study.getSettings().getHighVoltageHoursPerYear(),
-                study.getSettings().getShopHoursPerYear(), measured);
+                study.getSettings().getShopHoursPerYear(), measured, earlier(study));
+    }
+
+    private static Map<String, Double> earlier(Study study) {
+        Map<String, Double> factors = new HashMap<>();
+        study.getVehicleTypes().stream().filter(t -> t.getUpkeepFactor() > 0)
+                .forEach(t -> factors.put(t.getName(), t.getUpkeepFactor()));
+        return factors;
     }
 
     private static org.amberyard.core.upkeep.MaintenanceTask task(MaintenanceTask task) {

@@ -30,7 +30,7 @@ class MessagesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", ".begin", ".charts", ".columns", ".compare", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",
-        ".plan", ".session", ".settings", ".sheets", ".shop", ".views", ".welcome", ".work"})
+        ".plan", ".roll", ".session", ".settings", ".sheets", ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");
         Properties texts = texts(messages, "messages.properties");

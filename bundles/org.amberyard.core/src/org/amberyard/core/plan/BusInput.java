@@ -18,10 +18,19 @@ import java.util.OptionalInt;
  * @param measuredKmPerL fuel economy by the fuel log, all fuel over all distance, if it was measured
  * @param retirementYear year in which it is due, if that is set
  * @param measuredPack measured state of health of its pack, if there is one
+ * @param record what is known of its years before the base date
  */
 public record BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
         double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear,
-        Optional<MeasuredPack> measuredPack) {
+        Optional<MeasuredPack> measuredPack, BusRecord record) {
+
+    /** A bus of whose past only age and odometer are known. */
+    public BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
+            double otherKmPerYear, double idleHoursPerYear, OptionalDouble measuredKmPerL, OptionalInt retirementYear,
+            Optional<MeasuredPack> measuredPack) {
+        this(name, role, type, route, inServiceYear, odometerKm, otherKmPerYear, idleHoursPerYear, measuredKmPerL,
+                retirementYear, measuredPack, BusRecord.NONE);
+    }
 
     /** A bus whose pack, if it has one, was not measured. */
     public BusInput(String name, Role role, int type, OptionalInt route, int inServiceYear, double odometerKm,
@@ -33,6 +42,6 @@ public record BusInput(String name, Role role, int type, OptionalInt route, int 
     /** The same in service from another year. */
     BusInput from(int year) {
         return new BusInput(name, role, type, route, year, odometerKm, otherKmPerYear, idleHoursPerYear, measuredKmPerL,
-                retirementYear, measuredPack);
+                retirementYear, measuredPack, record);
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.Optional;
 import org.amberyard.core.finance.Borrowing;
 import org.amberyard.core.math.Checks;
 
@@ -13,8 +14,24 @@ import org.amberyard.core.math.Checks;
  * @param firstYear first year of purchases that it covers
  * @param lastYear last year of purchases that it covers
  * @param terms terms
+ * @param drawn the sum that was drawn before the base year; empty for what is borrowed for purchases of the plan
  */
-public record Financing(String name, Covers covers, double share, int firstYear, int lastYear, Borrowing terms) {
+public record Financing(String name, Covers covers, double share, int firstYear, int lastYear, Borrowing terms,
+        Optional<Drawn> drawn) {
+
+    /**
+     * A debt of the years before the base year.
+     *
+     * @param year year at whose start it was drawn; negative
+     * @param sum sum drawn, money of that time
+     */
+    public record Drawn(int year, double sum) {
+    }
+
+    /** What is borrowed for purchases of the plan. */
+    public Financing(String name, Covers covers, double share, int firstYear, int lastYear, Borrowing terms) {
+        this(name, covers, share, firstYear, lastYear, terms, Optional.empty());
+    }
 
     /** Kinds of purchases that can be financed. */
     public enum Covers {
@@ -43,6 +60,6 @@ public record Financing(String name, Covers covers, double share, int firstYear,
 
     /** True when it covers purchases of a year. */
     public boolean paysIn(int year) {
-        return year >= firstYear && year <= lastYear;
+        return drawn.isEmpty() && year >= firstYear && year <= lastYear;
     }
 }

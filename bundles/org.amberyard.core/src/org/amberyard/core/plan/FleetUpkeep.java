@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
@@ -54,12 +55,27 @@ final class FleetUpkeep {
         List<TaskEvent> events = new ArrayList<>();
         FailureSpread failures = FailureSpread.NONE;
         if (type.hasTasks()) {
-            TaskSchedule schedule = schedules.computeIfAbsent(vehicle.unit(), u -> new TaskSchedule(plans.get(vehicle.type()),
-                    age, StaggeredUpkeep.headStartMonths(record.place()), vehicle.odometerKm(), driven));
+            TaskSchedule schedule = schedules.computeIfAbsent(vehicle.unit(), u -> schedule(record, driven));
             failures = schedule.failures(driven, age, rules.labourRatePerHour()).costing(factor);
             events.addAll(schedule.next(driven, age));
         }
         return new UpkeepYear(record, costs(record, events, age, factor), new ShopCalendar(events), factor, failures);
+    }
+
+    /** The tasks of a bus as it comes into the study: those of its record are counted on from there. */
+    private TaskSchedule schedule(VehicleYear first, WearYear driven) {
+        Vehicle vehicle = first.vehicle();
+        BusInput place = study.buses().get(first.place());
+        Optional<BusRecord.TasksSince> since = place.record().tasks()
+                .filter(s -> first.year() == 0 && vehicle.unit().equals(place.name()));
+        int from = since.map(BusRecord.TasksSince::year).orElse(first.year());
+        TaskSchedule schedule = new TaskSchedule(plans.get(vehicle.type()), vehicle.ageYears(from),
+                StaggeredUpkeep.headStartMonths(first.place()),
+                since.map(BusRecord.TasksSince::odometerKm).orElse(vehicle.odometerKm()), driven);
+        for (int year = from; year < first.year(); year++) {
+            schedule.next(driven, vehicle.ageYears(year));
+        }
+        return schedule;
     }
 
     private Map<UpkeepCause, Double> costs(VehicleYear record, List<TaskEvent> events, double age, double factor) {

@@ -7,6 +7,7 @@ import org.amberyard.core.finance.DebtSchedule;
 import org.amberyard.core.finance.FinanceLedger;
 import org.amberyard.core.finance.FinanceLine;
 import org.amberyard.core.why.Derivation;
+import org.amberyard.core.why.InputRef;
 
 /** The debts that a plan runs into, and their flows. */
 final class PlanDebts {
@@ -26,6 +27,8 @@ final class PlanDebts {
     List<Debt> of(PlanInput plan) {
         List<Debt> debts = new ArrayList<>();
         for (Financing financing : plan.payment().financing()) {
+            financing.drawn().ifPresent(d -> debts.add(Debt.of(financing, d.year(), Derivation.input("Sum drawn", d.sum(),
+                    Derivation.MONEY, new InputRef("Financing", financing.name(), "drawnSum")))));
             for (int year = 0; year < study.years(); year++) {
                 Derivation drawn = financing.paysIn(year) ? drawn(financing, year) : NONE;
                 if (drawn.value() > NOTHING) {
@@ -54,10 +57,15 @@ final class PlanDebts {
     /** Adds the flows of a debt within the study, and what is owed at its end. */
     void add(Debt debt, FinanceLedger.Builder ledger) {
         DebtSchedule schedule = debt.schedule();
-        ledger.add(debt.year(), debt.year(), FinanceLine.BORROWED, -schedule.proceeds());
-        ledger.add(debt.year(), debt.year(), FinanceLine.FEES, schedule.fee());
+        if (debt.year() >= 0) {
+            ledger.add(debt.year(), debt.year(), FinanceLine.BORROWED, -schedule.proceeds());
+            ledger.add(debt.year(), debt.year(), FinanceLine.FEES, schedule.fee());
+        }
         for (DebtSchedule.Payment payment : schedule.payments()) {
             int year = debt.year() + payment.year();
+            if (year < 0) {
+                continue;
+            }
             double time = debt.year() + payment.timeYears();
             ledger.add(year, time, debt.leased() ? FinanceLine.LEASE_PAYMENTS : FinanceLine.INTEREST, payment.interest());
             ledger.add(year, time, debt.leased() ? FinanceLine.LEASE_PAYMENTS : FinanceLine.PRINCIPAL, payment.principal());

@@ -58,7 +58,7 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
     /**
      * Ports bought.
      *
-     * @param year year
+     * @param year year; negative for ports that stand at the base date
      * @param port place in the list of port types
      * @param count number of ports
      * @param programmes places of the programmes that pay a part
@@ -72,7 +72,7 @@ public record PlanInput(String name, List<Replacement> replacements, List<PortPu
     /**
      * A site work ordered.
      *
-     * @param year year
+     * @param year year; negative for one that is done at the base date
      * @param work place in the list of works
      * @param programmes places of the programmes that pay a part
      */

@@ -91,9 +91,10 @@ final class PlanYards {
     }
 
     private YardCalendar calendar(Metering metering, List<YardBus> buses) {
+        int calendarYear = study.depot().charging().calendarYear().orElse(study.baseYear());
         Set<TripDay.Month> months = buses.stream().flatMap(b -> b.trips().stream()).map(TripDay::in).collect(Collectors.toSet());
         return calendars.computeIfAbsent(new CalendarKey(metering, months),
-                key -> YardCalendar.of(service, metering.days(study.money().fiscal(), study.baseYear()), months));
+                key -> YardCalendar.of(service, metering.days(study.money().fiscal(), calendarYear), months));
     }
 
     private void judgeLayovers(int type, BatterySpec battery) {

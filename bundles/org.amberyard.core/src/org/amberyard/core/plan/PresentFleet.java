@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.Optional;
+import org.amberyard.core.battery.PackWear;
 
 /** The buses of today. */
 final class PresentFleet {
@@ -19,8 +20,19 @@ final class PresentFleet {
 
     Vehicle bus(int place) {
         BusInput bus = study.buses().get(place);
-        double age = Math.max(0, -bus.inServiceYear());
         return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(),
-                packs.of(new PackSoFar.Coming(0, place, bus.type(), age, bus.odometerKm()), bus.measuredPack()), 1);
+                bus.record().pack().map(known -> measured(known, bus)).orElseGet(() -> soFar(place, bus)), 1, bus.record().used());
+    }
+
+    private Vehicle.Pack soFar(int place, BusInput bus) {
+        double age = Math.max(0, -bus.inServiceYear());
+        return packs.of(new PackSoFar.Coming(0, place, bus.type(), age, bus.odometerKm()), bus.measuredPack());
+    }
+
+    /** The pack of the record, at the health that was measured where one was. */
+    private static Vehicle.Pack measured(Vehicle.Pack known, BusInput bus) {
+        PackWear wear = known.wear();
+        return bus.measuredPack().map(m -> new Vehicle.Pack(new PackWear(wear.years(), wear.fullCycles(),
+                wear.fade().measured(m.health())), known.km(), known.priceShare())).orElse(known);
     }
 }

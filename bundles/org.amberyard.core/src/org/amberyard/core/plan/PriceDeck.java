@@ -11,10 +11,12 @@ import org.amberyard.core.money.PricePath;
  * @param exhaustFluid exhaust fluid price, money/L
  * @param pack price of a replacement pack, money/kWh
  * @param indices paths by subject
+ * @param steady path of what keeps its worth
  */
-public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pack, Map<Subject, PricePath> indices) {
+public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pack, Map<Subject, PricePath> indices,
+        PricePath steady) {
 
-    /** A base-date price and its path. */
+    /** A price as the study states it, and its path. */
     public record Price(double base, PricePath path) {
 
         /** The price, constant money, in a year at a time of payment. */
@@ -40,6 +42,11 @@ public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pa
         }
     }
 
+    /** Prices in money of the base date. */
+    public PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pack, Map<Subject, PricePath> indices) {
+        this(fuels, exhaustFluid, pack, indices, PricePath.FLAT);
+    }
+
     public PriceDeck {
         fuels = Map.copyOf(fuels);
         indices = Map.copyOf(indices);
@@ -50,8 +57,8 @@ public record PriceDeck(Map<FuelKind, Price> fuels, Price exhaustFluid, Price pa
         return path(subject).factor(year, timeYears);
     }
 
-    /** Path of a subject; level where none is given. */
+    /** Path of a subject; it keeps its worth where none is given. */
     public PricePath path(Subject subject) {
-        return indices.getOrDefault(subject, PricePath.FLAT);
+        return indices.getOrDefault(subject, steady);
     }
 }

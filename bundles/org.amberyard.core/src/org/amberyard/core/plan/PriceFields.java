@@ -50,7 +50,7 @@ public final class PriceFields {
         Map<PriceDeck.Subject, PricePath> indices = deck.indices().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
                 e -> path(e.getValue(), Kind.INDEX_RISE, e.getKey().ordinal())));
         return new PriceDeck(fuels, price(deck.exhaustFluid(), Kind.FLUID_PRICE, Kind.FLUID_RISE, 0),
-                price(deck.pack(), Kind.PACK_PRICE, Kind.PACK_RISE, 0), indices);
+                price(deck.pack(), Kind.PACK_PRICE, Kind.PACK_RISE, 0), indices, deck.steady());
     }
 
     private PriceDeck.Price price(PriceDeck.Price price, Kind base, Kind rise, int of) {
@@ -58,7 +58,7 @@ public final class PriceFields {
     }
 
     private PricePath path(PricePath path, Kind rise, int of) {
-        return new PricePath(path.level(), value(rise, of), path.points());
+        return path.rising(value(rise, of));
     }
 
     private VehicleTypeInput type(int of) {
@@ -80,7 +80,7 @@ public final class PriceFields {
         ChargingRules rules = depot.charging();
         return new DepotInput(ports, works, depot.service(), depot.window(), depot.metering(), depot.alternatives(),
                 new ChargingRules(rules.rule(), rules.stepMin(), rules.building(), rules.swaps(), value(Kind.SWAP_COST, 0),
-                        rules.battery()));
+                        rules.battery(), rules.calendarYear()));
     }
 
     private Port port(Port port, int of) {

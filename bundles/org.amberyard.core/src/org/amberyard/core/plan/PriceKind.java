@@ -1,5 +1,6 @@
 package org.amberyard.core.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -160,7 +161,7 @@ enum PriceKind {
 
     /** The path that it moves on. */
     PricePath path(StudyInput study, int of) {
-        return rise(study, of).map(r -> r.path(study)).orElse(PricePath.FLAT);
+        return rise(study, of).map(r -> r.path(study)).orElse(study.prices().steady());
     }
 
     /** Base-date price below which it does not go. */
@@ -196,7 +197,8 @@ enum PriceKind {
     Derivation why(StudyInput study, int of, int year, CostCategory category) {
         double factor = path(study, of).factor(year, study.money().time(category, year));
         InputRef input = source.of(study, of);
-        String moved = "price over that of the base date, constant money";
+        String moved = path(study, of).yearsBefore() > 0 ? "price in constant money over the one that the study states"
+                : "price over that of the base date, constant money";
         if (input == null) {
             return moved(study, of, label + ": " + moved, factor, unit);
         }
@@ -207,11 +209,19 @@ enum PriceKind {
     private Derivation moved(StudyInput study, int of, String name, double factor, String factorUnit) {
         InputRef rises = path.input().of(study, of);
         PricePath along = path(study, of);
+        boolean earlier = along.yearsBefore() > 0;
+        List<Derivation> parts = new ArrayList<>();
+        if (earlier) {
+            parts.add(Derivation.of("general inflation to the base date", along.level(), "",
+                    "money of the base date over money of the year in which prices are stated"));
+        }
         if (rises == null || !along.points().isEmpty()) {
             return new Derivation(name, factor, factorUnit, along.points().isEmpty() ? "keeps its worth" : "points of the price by year",
-                    List.of(), Optional.empty());
+                    parts, Optional.empty());
         }
-        return Derivation.of(name, factor, factorUnit, "(1 + rise) to the years since the base date",
-                Derivation.input("yearly rise above general inflation", along.realRise(), "share", rises));
+        parts.add(Derivation.input("yearly rise above general inflation", along.realRise(), "share", rises));
+        return new Derivation(name, factor, factorUnit, earlier
+                ? "(1 + rise) to the years since prices were stated, times general inflation to the base date"
+                : "(1 + rise) to the years since the base date", parts, Optional.empty());
     }
 }

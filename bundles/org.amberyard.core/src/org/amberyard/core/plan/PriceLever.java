@@ -73,19 +73,20 @@ public record PriceLever(String name, Unit unit, double present, double from, do
     private static PriceDeck withFuel(PriceDeck deck, FuelKind kind, double perL) {
         Map<FuelKind, PriceDeck.Price> fuels = new EnumMap<>(deck.fuels());
         fuels.put(kind, new PriceDeck.Price(perL, deck.fuels().get(kind).path()));
-        return new PriceDeck(fuels, deck.exhaustFluid(), deck.pack(), deck.indices());
+        return new PriceDeck(fuels, deck.exhaustFluid(), deck.pack(), deck.indices(), deck.steady());
     }
 
     private static PriceDeck withPack(PriceDeck deck, double perKwh) {
-        return new PriceDeck(deck.fuels(), deck.exhaustFluid(), new PriceDeck.Price(perKwh, deck.pack().path()), deck.indices());
+        return new PriceDeck(deck.fuels(), deck.exhaustFluid(), new PriceDeck.Price(perKwh, deck.pack().path()), deck.indices(),
+                deck.steady());
     }
 
     private static PriceDeck atLevel(PriceDeck deck, double level, PriceDeck.Subject... subjects) {
         Map<PriceDeck.Subject, PricePath> paths = new EnumMap<>(PriceDeck.Subject.class);
         paths.putAll(deck.indices());
         for (PriceDeck.Subject subject : subjects) {
-            paths.put(subject, deck.path(subject).at(level));
+            paths.put(subject, deck.path(subject).times(level));
         }
-        return new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), paths);
+        return new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), paths, deck.steady());
     }
 }

@@ -32,7 +32,7 @@ final class PriceSeries {
         level = path.level();
         Optional<PriceField> rise = price.kind().rise(study, price.of());
         riseField = path.points().isEmpty() ? rise.map(fields::indexOf).orElse(FIXED) : FIXED;
-        startYears = time.years(0, study.money().midYear());
+        startYears = path.yearsBefore() + time.years(0, study.money().midYear());
         factors = new double[study.years() + 1];
         for (int year = 0; year < factors.length; year++) {
             factors[year] = path.factor(year, time.years(year, study.money().midYear()));

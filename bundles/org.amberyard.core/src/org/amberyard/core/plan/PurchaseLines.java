@@ -35,8 +35,8 @@ final class PurchaseLines {
                 lines.add(bus(bought));
             }
         }
-        plan.ports().forEach(p -> lines.add(prices -> ports(p, prices)));
-        plan.works().forEach(w -> lines.add(prices -> shared(Purchase.Kind.SITE_WORK,
+        plan.ports().stream().filter(p -> p.year() >= 0).forEach(p -> lines.add(prices -> ports(p, prices)));
+        plan.works().stream().filter(w -> w.year() >= 0).forEach(w -> lines.add(prices -> shared(Purchase.Kind.SITE_WORK,
                 study.depot().works().get(w.work()).name(), w.year(), prices.work(w), w.programmes())));
         plan.oneOffs().forEach(o -> lines.add(prices -> shared(Purchase.Kind.TRAINING, o.name(), o.year(), prices.oneOff(o),
                 o.programmes())));

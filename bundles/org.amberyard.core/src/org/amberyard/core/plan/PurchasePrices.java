@@ -42,6 +42,7 @@ final class PurchasePrices {
     Derivation oneOff(PlanInput.OneOff cost) {
         return Derivation.product("cost of " + cost.name(), Derivation.MONEY, Derivation.input("amount", cost.amount(),
                 Derivation.MONEY, new InputRef("OneOffCost", cost.name(), "amount")),
+                book.why(PriceKind.MONEY.one(), cost.year(), CostCategory.TRAINING_AND_TOOLS),
                 inflation(cost.year(), CostCategory.TRAINING_AND_TOOLS));
     }
 

@@ -29,10 +29,15 @@ public final class UpkeepCalibrations {
     static UpkeepCalibrations of(StudyInput study, DutyTable duty, BusWear wear) {
         YearOfDriving driving = new YearOfDriving(study, duty, new PortFleet(study.depot(), List.of()));
         PresentFleet present = new PresentFleet(study, new PackSoFar(study, duty, driving));
-        return new UpkeepCalibrations(study, IntStream.range(0, study.types().size()).mapToObj(type -> IntStream
+        return new UpkeepCalibrations(study, IntStream.range(0, study.types().size()).mapToObj(type -> orEarlier(study, type, IntStream
                 .range(0, study.buses().size()).filter(place -> study.buses().get(place).type() == type)
                 .mapToObj(place -> of(study, wear, driving.of(0, place, present.bus(place)).record()))
-                .reduce(UpkeepCalibration.NONE, UpkeepCalibration::plus)).toList());
+                .reduce(UpkeepCalibration.NONE, UpkeepCalibration::plus))).toList());
+    }
+
+    private static UpkeepCalibration orEarlier(StudyInput study, int type, UpkeepCalibration measured) {
+        Double earlier = study.rules().upkeep().earlierFactors().get(study.types().get(type).name());
+        return measured.buses() > 0 || earlier == null ? measured : UpkeepCalibration.ofEarlier(earlier);
     }
 
     private static UpkeepCalibration of(StudyInput study, BusWear wear, VehicleYear record) {

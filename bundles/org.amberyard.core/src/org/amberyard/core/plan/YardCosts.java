@@ -47,16 +47,21 @@ final class YardCosts {
         addAsset(CostCategory.SITE_WORKS, order.year(), 1, PriceKind.SITE_WORK.of(order.work()), work.lifeYears(), work.name());
     }
 
-    /** Buys an asset, buys it again at the end of each life within the study and credits what is left at the end. */
+    /**
+     * Buys an asset, buys it again at the end of each life within the study and credits what is left at the end. What was
+     * bought before the base year stands: it is not paid for again, and what is left of it counts at the price of the base year.
+     */
     private void addAsset(CostCategory category, int bought, double count, UnitPrice price, double lifeYears, String name) {
         int step = Math.max(1, (int) Math.ceil(lifeYears));
         int last = bought;
         for (int year = bought; year < study.years(); year += step) {
-            add(year, category, Amount.of(count, price, name, ""));
+            if (year >= 0) {
+                add(year, category, Amount.of(count, price, name, ""));
+            }
             last = year;
         }
         double left = count * StraightLine.lifeLeft(study.years() - last, lifeYears);
-        add(study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, new Amount.Credit(new Amount.PaidIn(last, category,
+        add(study.years() - 1, CostCategory.INFRASTRUCTURE_LIFE_LEFT, new Amount.Credit(new Amount.PaidIn(Math.max(0, last), category,
                 Amount.of(left, price, name + ", number times share of the life left", ""))));
     }
 

@@ -24,6 +24,15 @@ public record UpkeepCalibration(int buses, double km, double modelled, double me
         return new UpkeepCalibration(1, km, modelled, Checks.positive("Measured upkeep per distance", measuredPerKm) * km);
     }
 
+    /**
+     * What earlier work orders said of a type.
+     *
+     * @throws IllegalArgumentException when the factor is not above zero
+     */
+    public static UpkeepCalibration ofEarlier(double factor) {
+        return new UpkeepCalibration(0, 0, 1, Checks.positive("Measured over modelled upkeep", factor));
+    }
+
     /** These buses and others. */
     public UpkeepCalibration plus(UpkeepCalibration o) {
         return new UpkeepCalibration(buses + o.buses, km + o.km, modelled + o.modelled, measured + o.measured);

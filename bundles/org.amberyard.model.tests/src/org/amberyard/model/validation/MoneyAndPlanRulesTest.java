@@ -224,7 +224,7 @@ class MoneyAndPlanRulesTest {
         small.study.getPlans().get(0).getPortPurchases().get(0).setPortType(small.ports.getPortType());
         small.ports.setYear(2026);
         Said.of(small, "WARNING: Plan Baseline: B01 is electric today but the plan's first port comes in 2027; "
-                + "enter the present ports as bought in the base year.");
+                + "enter the present ports with the year in which they were bought.");
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.fleet.BusRecord;
 import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.plans.PortPurchase;
@@ -37,6 +38,7 @@ public final class ElementNames {
     /** Naming of the kinds that have no name of their own. */
     private static final List<Naming<?>> NAMINGS = List.of(
             new Naming<>(MonthClimate.class, m -> m.getMonth().getLiteral()),
+            new Naming<>(BusRecord.class, r -> of(r.getBus())),
             new Naming<>(Replacement.class, r -> r.getYear() + " " + of(r.getBus())),
             new Naming<>(PortPurchase.class, p -> p.getYear() + " " + p.getCount() + " × " + of(p.getPortType())),
             new Naming<>(WorkOrder.class, w -> w.getYear() + " " + of(w.getWork())),

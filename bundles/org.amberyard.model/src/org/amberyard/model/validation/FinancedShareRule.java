@@ -39,7 +39,7 @@ final class FinancedShareRule implements Rule {
     }
 
     private static List<Financing> covering(Plan plan, FinancedPurchases purchases, int year) {
-        return plan.getFinancing().stream().filter(f -> f.getKind() != FinancingKind.CASH
+        return plan.getFinancing().stream().filter(f -> f.getKind() != FinancingKind.CASH && f.getDrawnSum() == 0
                 && (f.getCovers() == FinancedPurchases.ALL || f.getCovers() == purchases)
                 && year >= f.getFirstYear() && (f.getLastYear() == 0 || year <= f.getLastYear())).toList();
     }

@@ -13,7 +13,10 @@ final class FinancingRule implements Rule {
     @Override
     public void check(Study study, Findings findings) {
         for (Plan plan : study.getPlans()) {
-            plan.getFinancing().stream().filter(f -> f.getKind() != FinancingKind.CASH).forEach(f -> check(f, findings));
+            plan.getFinancing().stream().filter(f -> f.getKind() != FinancingKind.CASH).forEach(f -> {
+                check(f, findings);
+                checkDrawn(f, study, findings);
+            });
         }
     }
 
@@ -31,6 +34,18 @@ final class FinancingRule implements Rule {
         if (financing.isSinkingFund() && !bondAtEnd) {
             findings.error(financing, Literals.FINANCING__SINKING_FUND, "only bonds repaid at the end have a sinking fund; "
                     + "choose that repayment or do without the fund.");
+        }
+    }
+
+    private static void checkDrawn(Financing financing, Study study, Findings findings) {
+        if (study.getSettings() == null || financing.getDrawnSum() <= 0) {
+            return;
+        }
+        int base = study.getSettings().getBaseYear();
+        int drawn = financing.getDrawnYear();
+        if (drawn == 0 || drawn >= base) {
+            findings.error(financing, Literals.FINANCING__DRAWN_YEAR, findings.fact(financing, Literals.FINANCING__DRAWN_YEAR)
+                    + "; a sum that is drawn already needs a year before the base year " + base + ".");
         }
     }
 }

@@ -35,7 +35,7 @@ final class FirstPortRule implements Rule {
         for (Bus bus : study.getBuses()) {
             if (bus.getType() instanceof ElectricType) {
                 findings.warning(plan, Literals.PLAN__PORT_PURCHASES, ElementNames.of(bus) + " is electric today but "
-                        + ports(first) + "; enter the present ports as bought in the base year.");
+                        + ports(first) + "; enter the present ports with the year in which they were bought.");
                 return;
             }
         }

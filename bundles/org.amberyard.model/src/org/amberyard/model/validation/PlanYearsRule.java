@@ -2,11 +2,13 @@ package org.amberyard.model.validation;
 
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PortPurchase;
+import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-/** Steps of a plan fall into the years of the study. */
+/** Steps of a plan fall into the years of the study; ports and works of earlier years stand already. */
 final class PlanYearsRule implements Rule {
     private static final String YEAR = "year";
 
@@ -22,11 +24,15 @@ final class PlanYearsRule implements Rule {
             for (Sourced step : new PlanSteps(plan).all()) {
                 EStructuralFeature field = step.eClass().getEStructuralFeature(YEAR);
                 int year = (int) step.eGet(field);
-                if (year < first || year > last) {
+                if (year < first && !standing(step) || year > last) {
                     findings.warning(step, field, "it has no effect because the study runs from " + first + " to " + last
                             + "; change its year or the years studied.");
                 }
             }
         }
+    }
+
+    private static boolean standing(Sourced step) {
+        return step instanceof PortPurchase || step instanceof WorkOrder;
     }
 }

@@ -15,15 +15,15 @@ public final class StudyValidation {
             new ClimateRule(), new CalendarRule(),
             new RunOrderRule(), new RunClockRule(), new RunMotionRule(), new DriveTraceRule(),
             new VehicleTypeRule(), new ConsumptionCurveRule(), new EnergyModelRule(),
-            new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new OtherDistanceRule(), new VinRule(),
+            new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new BusRecordRule(), new OtherDistanceRule(), new VinRule(),
             new LogEnergyRule(), new LogUseRule(), new MaintenanceTaskRule(),
             new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
             new DepotRule(), new BuildingLoadRule(),
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
-            new PriceCoverRule(), new PricePointsRule(), new ActualsRule(), new CentsRule(), new DiscountRateRule(), new WhatIfRule(),
+            new PriceCoverRule(), new PriceYearRule(), new PricePointsRule(), new ActualsRule(), new CentsRule(), new DiscountRateRule(), new WhatIfRule(),
             new ProgrammeRule(), new OperatingMoneyRule(),
             new EngineEmissionRule(), new GridEmissionRule(), new FactorChoiceRule(), new HarmRule(), new PlaceholderRule(),
-            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new UsedBusRule(), new CascadeRule(), new FirstPortRule(),
+            new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new UsedBusRule(), new CascadeRule(), new FirstPortRule(), new StandingPortsRule(),
             new StepFundingRule(),
             new FinancingRule(), new FinancedShareRule());
 

@@ -88,12 +88,12 @@ final class InputsSheet {
         int row = sheet.row();
         sheet.words(row, 0, price.name());
         sheet.words(row, VALUE, symbol(price));
-        sheet.number(row, BASE, shown(price) * price.path().level(), FormulaSheet.FIGURE);
+        sheet.number(row, BASE, shown(price) * price.path().atBaseDate(), FormulaSheet.FIGURE);
         boolean points = hasPoints(price);
         sheet.words(row, PATH, points ? "by points" : "by rise");
         if (points) {
             for (int year = 0; year <= study.years(); year++) {
-                sheet.number(row, FIRST_POINT + year, price.path().factor(year, year) / price.path().level(), FormulaSheet.FACTOR);
+                sheet.number(row, FIRST_POINT + year, price.path().factor(year, year) / price.path().atBaseDate(), FormulaSheet.FACTOR);
             }
         } else {
             sheet.number(row, RISE, price.path().realRise(), FormulaSheet.SHARE);

@@ -42,6 +42,7 @@ final class Messages extends NLS {
     public static String Plan_copy;
     public static String Plan_fill;
     public static String Table_chartNotes;
+    public static String Table_busRecords;
     public static String Table_study;
     public static String Table_settings;
     public static String Table_site;

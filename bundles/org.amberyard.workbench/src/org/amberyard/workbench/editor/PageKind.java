@@ -60,7 +60,8 @@ public enum PageKind {
     /** A plan by bus and year; its steps are found on the page of plans. */
     PLAN_GRID(Messages.Page_planGrid, PlanGridPage::new),
     /** What came of years that are over. */
-    ACTUALS(Messages.Page_actuals, ActualsPage::new, StudyPackage.Literals.YEAR_ACTUALS),
+    ACTUALS(Messages.Page_actuals, ActualsPage::new, StudyPackage.Literals.YEAR_ACTUALS,
+            FleetPackage.Literals.BUS_RECORD),
     /** Uncertain inputs and scenarios. */
     WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF),
     /** Notes on charts. */

@@ -20,6 +20,9 @@ final class Messages extends NLS {
     public static String Open_recoverTitle;
     public static String Open_recoverYes;
     public static String Open_recoverNo;
+    public static String Roll_noResults;
+    public static String Roll_oneYear;
+    public static String Roll_title;
     public static String Undo_nothing;
     public static String Undo_named;
     public static String Redo_nothing;

@@ -1,0 +1,167 @@
+package org.amberyard.study.roll;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.amberyard.core.plan.FleetEvent;
+import org.amberyard.core.plan.FleetHistory;
+import org.amberyard.core.plan.StandingFleet;
+import org.amberyard.core.plan.Vehicle;
+import org.amberyard.core.plan.VehicleYear;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage.Literals;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PlansFactory;
+import org.amberyard.model.plans.Replacement;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.model.whatif.WhatifPackage;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** Writes the fleet that stands at the start of the new base year into the list of buses: a row is a place, as before. */
+final class FleetRoll {
+    private static final String BUS = "Bus";
+    private static final String BY_PLAN = "by the plan that was carried out";
+
+    private final Study study;
+    private final RollLog log;
+    private final FleetHistory fleet;
+    private final StandingFleet standing;
+    private final int oldBase;
+    private final int newBase;
+    private final Map<String, Bus> before = new HashMap<>();
+    private final Map<String, Integer> engineYears = new HashMap<>();
+    private final BusRecords records;
+
+    FleetRoll(Study study, RollLog log, FleetHistory fleet, int oldBase, int newBase) {
+        this.study = study;
+        this.log = log;
+        this.fleet = fleet;
+        this.standing = new StandingFleet(fleet, newBase - oldBase);
+        this.oldBase = oldBase;
+        this.newBase = newBase;
+        study.getBuses().stream().filter(bus -> bus.getInServiceYear() <= oldBase)
+                .forEach(bus -> before.put(bus.getName(), EcoreUtil.copy(bus)));
+        study.getBuses().stream().filter(bus -> bus.getEngineModelYear() > 0)
+                .forEach(bus -> engineYears.put(bus.getName(), bus.getEngineModelYear()));
+        this.records = new BusRecords(study, log, before, oldBase);
+    }
+
+    void write() {
+        List<Bus> places = List.copyOf(study.getBuses());
+        List<Optional<Vehicle>> buses = standing.buses();
+        List<String> names = places.stream().map(Bus::getName).toList();
+        for (int place = 0; place < places.size(); place++) {
+            Bus bus = places.get(place);
+            int here = place;
+            buses.get(place).ifPresentOrElse(vehicle -> write(bus, here, vehicle), () -> leave(bus));
+        }
+        renameInWhatIf(names, places);
+        fleet.events().stream().filter(e -> e instanceof FleetEvent.Moved && e.year() <= newBase - oldBase)
+                .forEach(e -> log.remark("Bus " + e.vehicle().unit() + " moves to another place in " + (oldBase + e.year())
+                        + ": its shop tasks are counted afresh there, so some fall in other years."));
+        standing.retiringForPack().stream().filter(place -> buses.get(place).isPresent()).map(places::get)
+                .forEach(bus -> log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, newBase,
+                        "its pack is due and not worth it, so the bus goes at the start of the year"));
+    }
+
+    /** What is uncertain of a bus goes on being so of the bus in its place. */
+    private void renameInWhatIf(List<String> names, List<Bus> places) {
+        if (study.getWhatIf() == null) {
+            return;
+        }
+        study.getWhatIf().getInputs().stream().filter(i -> BUS.equals(i.getKind()) && names.contains(i.getElement()))
+                .forEach(i -> log.set(i, WhatifPackage.Literals.UNCERTAIN_INPUT__ELEMENT,
+                        places.get(names.indexOf(i.getElement())).getName(), "the bus in its place"));
+        study.getWhatIf().getScenarios().stream().flatMap(s -> s.getChanges().stream())
+                .filter(c -> BUS.equals(c.getKind()) && names.contains(c.getElement()))
+                .forEach(c -> log.set(c, WhatifPackage.Literals.SCENARIO_CHANGE__ELEMENT,
+                        places.get(names.indexOf(c.getElement())).getName(), "the bus in its place"));
+    }
+
+    private void write(Bus bus, int place, Vehicle vehicle) {
+        Optional<Bus> known = Optional.ofNullable(before.get(vehicle.unit()));
+        boolean same = known.isPresent() && vehicle.unit().equals(bus.getName());
+        records.write(bus, vehicle);
+        if (!same) {
+            identity(bus, vehicle, known, place);
+        }
+        log.set(bus, Literals.BUS__ODOMETER_KM, vehicle.odometerKm(), "driven as planned in the years that are over");
+        if (bus.getMeasuredHealth() > 0) {
+            log.set(bus, Literals.BUS__MEASURED_HEALTH, 0.0, "the bus record goes on from it");
+            log.set(bus, Literals.BUS__MEASURED_HEALTH_YEAR, 0, "the bus record goes on from it");
+        }
+        if (bus.getMeasuredUpkeepPerKm() > 0) {
+            log.set(bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, 0.0, "in the upkeep factor of its type");
+        }
+    }
+
+    /** Another bus stands in the place than before. */
+    private void identity(Bus bus, Vehicle vehicle, Optional<Bus> known, int place) {
+        VehicleType type = study.getVehicleTypes().get(vehicle.type());
+        boolean engine = type instanceof CombustionType;
+        int inService = oldBase + vehicle.inServiceYear();
+        log.set(bus, Literals.BUS__NAME, vehicle.unit(), (known.isPresent() ? "moved here " : "bought ") + BY_PLAN);
+        log.set(bus, Literals.BUS__TYPE, type, BY_PLAN);
+        log.set(bus, Literals.BUS__IN_SERVICE_YEAR, inService, BY_PLAN);
+        log.set(bus, Literals.BUS__VIN, known.map(Bus::getVin).orElse(null), "of the bus that stands there now");
+        log.set(bus, Literals.BUS__MODEL_YEAR, known.map(Bus::getModelYear).orElse(inService), "of the bus that stands there now");
+        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, engine ? engineYears.getOrDefault(vehicle.unit(), inService) : 0,
+                "of the bus that stands there now");
+        log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, known.map(Bus::getPlannedRetirementYear).filter(y -> y > newBase).orElse(0),
+                "of the bus that stands there now");
+        log.set(bus, Literals.BUS__MEASURED_KM_PER_L, engine && vehicle.fuelFactor() != 1 ? economy(vehicle, place) : 0.0,
+                "of the bus that stands there now");
+    }
+
+    /** Fuel economy that the model has for a bus in a place. */
+    private double economy(Vehicle vehicle, int place) {
+        return fleet.years().stream().filter(v -> v.place() == place && v.vehicle().unit().equals(vehicle.unit()))
+                .filter(v -> v.use().fuelL() > 0).map(VehicleYear::use).map(use -> use.km() / use.fuelL()).findFirst().orElse(0.0);
+    }
+
+    /** No bus stands in the place. */
+    private void leave(Bus bus) {
+        boolean joins = bus.getInServiceYear() >= newBase;
+        if (bus.getInServiceYear() == newBase) {
+            join(bus);
+        } else if (!joins && named(bus)) {
+            int never = newBase + study.getSettings().getHorizonYears();
+            log.set(bus, Literals.BUS__IN_SERVICE_YEAR, never, "the place is empty until a step fills it");
+            log.set(bus, Literals.BUS__ODOMETER_KM, 0.0, "the place is empty until a step fills it");
+        } else if (!joins) {
+            log.goes(bus, "retired without another " + BY_PLAN);
+            log.remark("As " + bus.getName() + " goes from the list, shop tasks of the buses behind it fall in other months.");
+            study.getBusRecords().removeIf(r -> r.getBus() == bus);
+            EcoreUtil.delete(bus, true);
+        }
+    }
+
+    private boolean named(Bus bus) {
+        return study.getPlans().stream().flatMap(p -> p.getReplacements().stream())
+                .anyMatch(r -> r.getBus() == bus || r.getCascadeTo() == bus);
+    }
+
+    /** A bus of the base year stands from its start, so one that the fleet grows by in this year becomes a step of each plan. */
+    private void join(Bus bus) {
+        for (Plan plan : study.getPlans()) {
+            if (plan.getReplacements().stream().noneMatch(r -> r.getBus() == bus)) {
+                Replacement step = PlansFactory.eINSTANCE.createReplacement();
+                step.setYear(newBase);
+                step.setBus(bus);
+                step.setNewType(bus.getType());
+                plan.getReplacements().add(step);
+                log.added(step, "the fleet grows by the bus in the new base year");
+            }
+        }
+        log.set(bus, Literals.BUS__IN_SERVICE_YEAR, newBase + 1, "steps of the plans buy it in " + newBase);
+    }
+
+    /** Buses whose place has another bus than at the old base date, or none. */
+    Set<Integer> changedPlaces() {
+        return standing.changedPlaces();
+    }
+}

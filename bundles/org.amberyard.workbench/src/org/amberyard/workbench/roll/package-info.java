@@ -1,0 +1,2 @@
+/** The dialog that rolls a study to a later base year. */
+package org.amberyard.workbench.roll;
