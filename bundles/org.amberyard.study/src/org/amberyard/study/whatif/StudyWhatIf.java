@@ -168,32 +168,29 @@ public final class StudyWhatIf implements VariedInputs {
     }
 
     /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */
-    FitErrors missed(Optional<FittedDraws> fit) {
-        return fit.map(f -> f.errors(outcomes.columns(), base.input().baseline())).orElseGet(() -> FitErrors.none(base));
-    }
-
-    private IndexPlan indexPlan() {
-        return inputs.indexPlan(rows());
+    private FitErrors missed(Optional<FittedDraws> fit) {
+        return fit.map(f -> f.check().errors()).orElseGet(() -> FitErrors.none(base));
     }
 
     /** About as many evaluations as draws where each takes long; where they are cheap, as many rows as draws up to some thousands. */
-    private int rows() {
+    private int rows(boolean readOff) {
         int draws = study.getWhatIf().getDraws();
-        boolean cheap = outcomes.onSums() || FittedDraws.wanted(this);
+        boolean cheap = outcomes.onSums() || readOff;
         int each = cheap ? Math.min(draws, MOST_CHEAP_ROWS) : 0;
         return Math.max(LEAST_ROWS, Math.max(each, draws / (2 + inputs.names().size())));
     }
 
-    Evaluations shares() {
-        IndexPlan plan = indexPlan();
+    /** What shares of the variance take; very many where variants are read off surfaces. */
+    Evaluations shares(boolean readOff) {
+        IndexPlan plan = inputs.indexPlan(rows(readOff));
         Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
-        return new Evaluations(rows() * plan.perRow(), draws::at);
+        return new Evaluations(rows(readOff) * plan.perRow(), draws::at);
     }
 
     /** With inputs of a group, and those that are correlated, as one part. */
     VarianceShares shares(KeptDraws kept, Optional<FittedDraws> fit) {
         return new VarianceShares(partNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed(),
-                inputs.indexSamples(rows()), missed(fit));
+                inputs.indexSamples(rows(fit.isPresent())), missed(fit));
     }
 
     private List<String> partNames() {
