@@ -20,6 +20,7 @@ import org.amberyard.core.variants.BreakEvens;
 import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VarianceShares;
@@ -29,6 +30,7 @@ import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Grid;
 import org.amberyard.core.whatif.Miss;
 import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.TornadoPlan;
 import org.amberyard.testsupport.SampleDistrict;
@@ -68,7 +70,7 @@ class WhatIfChartsTest {
     }
 
     private static WhatIfResults nothing() {
-        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                 BreakEvens.NONE);
     }
 
@@ -102,6 +104,8 @@ class WhatIfChartsTest {
                 Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))), Optional.empty(),
                 Optional.of(new AllTogether(BASE, new RunEnd(DRAWS, RunEnd.Reason.COMPLETE), costs(drawn), appropriations,
                         new double[DRAWS], 8, missed)),
+                List.of(new PriceFan("price of fuel, diesel", "USD/L", IntStream.range(0, BASE.input().years()).mapToObj(year -> SortedDraws.of(
+                        Arrays.stream(drawn).mapToDouble(p -> 1 + p[0] * year).toArray())).toList())),
                 Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
                         .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
                 Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, 1, missed)),
@@ -202,6 +206,19 @@ class WhatIfChartsTest {
         }
         assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
         assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
+    }
+
+    /** Draws of A from 0 to 2: eight in ten of the last year lie a tenth and nine tenths of the way up. */
+    @Test
+    void eachPriceThatVariesHasAFan() {
+        Chart chart = WhatIfChart.PRICES.of(results(), PLAN, ChartTheme.light());
+        int years = BASE.input().years();
+        assertTrue(chart.textAlternative().contains("In " + (BASE.input().baseYear() + years - 1) + " eight draws out of ten lie between these: price of fuel, diesel "),
+                chart.textAlternative());
+        List<Object> last = chart.data().rows().get(years - 1);
+        assertEquals(1 + 0.2 * (years - 1), (double) last.get(3), 0.1 * years);
+        assertEquals(1 + 1.8 * (years - 1), (double) last.get(5), 0.1 * years);
+        assertTrue(WhatIfChart.PRICES.of(nothing(), PLAN, ChartTheme.light()).textAlternative().contains("Not worked out yet"));
     }
 
     private static int within(WhatIfChart kind) {

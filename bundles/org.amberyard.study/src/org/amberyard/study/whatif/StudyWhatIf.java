@@ -14,6 +14,7 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VariedInputs;
@@ -45,6 +46,7 @@ public final class StudyWhatIf implements VariedInputs {
     private final UncertainInputs inputs;
     private final VariantOutcomes outcomes;
     private final int threads;
+    private DrawnPrices drawnPrices;
 
     /**
      * @param study a study with a what-if
@@ -165,6 +167,14 @@ public final class StudyWhatIf implements VariedInputs {
     AllTogether together(KeptDraws kept, RunEnd end, Optional<FittedDraws> fit) {
         return new AllTogether(base, end, plans(kept), appropriations(kept), kept.column(outcomes.columns().wholly()), inputs.replicates(),
                 missed(fit));
+    }
+
+    /** Prices that vary, over the draws that are done. */
+    List<PriceFan> prices(int done) {
+        if (drawnPrices == null) {
+            drawnPrices = DrawnPrices.of(new StudyVariants(study), base, inputs);
+        }
+        return drawnPrices.fans(together(), done);
     }
 
     /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */

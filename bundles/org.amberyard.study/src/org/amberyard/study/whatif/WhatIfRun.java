@@ -11,6 +11,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Block;
 import org.amberyard.core.whatif.BlockSink;
@@ -35,6 +36,8 @@ public final class WhatIfRun {
     private final Map<RunPart, KeptDraws> kept = new EnumMap<>(RunPart.class);
     private Optional<FittedDraws> fit = Optional.empty();
     private RunPlan plan;
+    private List<PriceFan> prices = List.of();
+    private int pricesOf;
 
     /**
      * @param study a study with a what-if
@@ -190,7 +193,7 @@ public final class WhatIfRun {
         int[] widest = widest();
         boolean two = widest.length > 1;
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named),
-                fit.map(FittedDraws::check), all(),
+                fit.map(FittedDraws::check), all(), prices(),
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
                 complete(RunPart.SHARES).map(k -> whatIf.shares(k, surfaces())),
                 new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
@@ -200,6 +203,15 @@ public final class WhatIfRun {
         return Optional.ofNullable(kept.get(RunPart.ALL)).filter(k -> k.draws() > 1).map(k -> whatIf.together(k, new RunEnd(k.draws(),
                 k.draws() >= whatIf.study().getWhatIf().getDraws() ? RunEnd.Reason.COMPLETE
                         : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), surfaces()));
+    }
+
+    private List<PriceFan> prices() {
+        int looked = DrawnPrices.looked(Optional.ofNullable(kept.get(RunPart.ALL)).map(KeptDraws::draws).orElse(0));
+        if (looked > 1 && looked != pricesOf) {
+            prices = whatIf.prices(looked);
+            pricesOf = looked;
+        }
+        return prices;
     }
 
     /** What has been found so far, to be kept with the study. */
