@@ -20,6 +20,7 @@ import org.amberyard.core.variants.BreakEvens;
 import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VarianceShares;
@@ -27,7 +28,9 @@ import org.amberyard.core.variants.VariedInputs;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Grid;
+import org.amberyard.core.whatif.Miss;
 import org.amberyard.core.whatif.RunEnd;
+import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.TornadoPlan;
 import org.amberyard.testsupport.SampleDistrict;
@@ -67,7 +70,7 @@ class WhatIfChartsTest {
     }
 
     private static WhatIfResults nothing() {
-        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                 BreakEvens.NONE);
     }
 
@@ -98,9 +101,11 @@ class WhatIfChartsTest {
                 new BreakEven.Stretch(0.5, 4, BreakEven.Cheaper.PLAN, false, 0)));
         return new WhatIfResults(BASE, INPUTS,
                 Optional.of(new OneAtATime(plan, costs(IntStream.range(0, plan.evaluations()).mapToObj(plan::at).toArray(double[][]::new)))),
-                Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))),
+                Optional.of(new Scenarios(List.of("S"), costs(new double[][] {{2, 0}}), costs(new double[][] {{2, 0}}))), Optional.empty(),
                 Optional.of(new AllTogether(BASE, new RunEnd(DRAWS, RunEnd.Reason.COMPLETE), costs(drawn), appropriations,
                         new double[DRAWS], 8, missed)),
+                List.of(new PriceFan("price of fuel, diesel", "USD/L", IntStream.range(0, BASE.input().years()).mapToObj(year -> SortedDraws.of(
+                        Arrays.stream(drawn).mapToDouble(p -> 1 + p[0] * year).toArray())).toList())),
                 Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
                         .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
                 Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, 1, missed)),
@@ -193,14 +198,44 @@ class WhatIfChartsTest {
     @Test
     void figuresOffASurfaceSaySo() {
         int years = BASE.input().years();
-        FitErrors missed = new FitErrors(Collections.nCopies(BASE.plans().size(), 7.0), Collections.nCopies(BASE.plans().size(), 5.0),
-                Collections.nCopies(BASE.plans().size(), Collections.nCopies(years, 3.0)));
-        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET)) {
+        FitErrors missed = new FitErrors(93, byPlan(7), byPlan(5), byYear(years, 3), byYear(years, 4), byYear(years, 6));
+        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET,
+                WhatIfChart.SPENT, WhatIfChart.SPENT_MORE)) {
             String words = kind.of(results(missed), PLAN, ChartTheme.light()).textAlternative();
-            assertTrue(words.contains("fitted surface, which misses an evaluation by USD " + (kind == WhatIfChart.BUDGET ? 3 : 5)), words);
+            assertTrue(words.contains("fitted surface: 95 draws of a hundred miss by USD " + within(kind) + ".00 at most, the largest seen by USD 8.00."), words);
         }
         assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
         assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
+    }
+
+    /** Draws of A from 0 to 2: eight in ten of the last year lie a tenth and nine tenths of the way up. */
+    @Test
+    void eachPriceThatVariesHasAFan() {
+        Chart chart = WhatIfChart.PRICES.of(results(), PLAN, ChartTheme.light());
+        int years = BASE.input().years();
+        assertTrue(chart.textAlternative().contains("In " + (BASE.input().baseYear() + years - 1) + " eight draws out of ten lie between these: price of fuel, diesel "),
+                chart.textAlternative());
+        List<Object> last = chart.data().rows().get(years - 1);
+        assertEquals(1 + 0.2 * (years - 1), (double) last.get(3), 0.1 * years);
+        assertEquals(1 + 1.8 * (years - 1), (double) last.get(5), 0.1 * years);
+        assertTrue(WhatIfChart.PRICES.of(nothing(), PLAN, ChartTheme.light()).textAlternative().contains("Not worked out yet"));
+    }
+
+    private static int within(WhatIfChart kind) {
+        return switch (kind) {
+            case BUDGET -> 3;
+            case SPENT -> 4;
+            case SPENT_MORE -> 6;
+            default -> 5;
+        };
+    }
+
+    private static List<Miss> byPlan(double within) {
+        return Collections.nCopies(BASE.plans().size(), new Miss(within, 8, 0, 0));
+    }
+
+    private static List<List<Miss>> byYear(int years, double within) {
+        return Collections.nCopies(BASE.plans().size(), Collections.nCopies(years, new Miss(within, 8, 0, 0)));
     }
 
     @Test

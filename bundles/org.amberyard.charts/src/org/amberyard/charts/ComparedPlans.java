@@ -2,6 +2,7 @@ package org.amberyard.charts;
 
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.Miss;
 
 /** A plan of a what-if and the baseline that it is compared with, in words. */
 record ComparedPlans(WhatIfResults results, int plan) {
@@ -36,8 +37,9 @@ record ComparedPlans(WhatIfResults results, int plan) {
     }
 
     /** That figures are read off a fitted surface, and by how much it misses them; nothing where it misses nothing. */
-    String fitted(double missed) {
-        return missed == 0 ? "" : " Read off a fitted surface, which misses an evaluation by " + money(missed) + " (root mean square).";
+    String fitted(Miss missed) {
+        return missed.equals(Miss.NONE) ? "" : " Read off a fitted surface: 95 draws of a hundred miss by " + money(missed.within())
+                + " at most, the largest seen by " + money(missed.largest()) + ".";
     }
 
     /** Label of an axis of savings. */

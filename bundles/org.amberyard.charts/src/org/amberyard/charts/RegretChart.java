@@ -2,11 +2,13 @@ package org.amberyard.charts;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.Miss;
 import org.amberyard.core.whatif.SortedDraws;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
@@ -85,7 +87,7 @@ final class RegretChart {
 
     private String caption() {
         int least = IntStream.range(0, regrets.size()).boxed().min((a, b) -> Double.compare(mean(a), mean(b))).orElseThrow();
-        double missed = run.missed().savings().stream().mapToDouble(e -> e).max().orElse(0);
+        Miss missed = run.missed().savings().stream().max(Comparator.comparingDouble(Miss::within)).orElse(Miss.NONE);
         if (mean(least) == 0) {
             return "“" + name(least) + "” is the cheapest plan in every draw." + plans.fitted(missed);
         }

@@ -72,9 +72,7 @@ final class SpentFanChart {
     }
 
     private String fitted() {
-        int last = years.size() - 1;
-        double missed = run.missed().spentAtMost(plans.plan(), last) + (difference ? run.missed().spentAtMost(plans.baseline(), last) : 0);
-        return missed == 0 ? "" : " Read off fitted surfaces, which miss the last year by " + plans.money(missed) + " at most (root mean square).";
+        return plans.fitted((difference ? run.missed().spentMore() : run.missed().spent()).get(plans.plan()).get(years.size() - 1));
     }
 
     private ChartData data() {

@@ -28,6 +28,8 @@ public enum WhatIfChart {
     SPENT("Spent by year", SpentFanChart::ofPlan),
     /** The same less that of the baseline. */
     SPENT_MORE("Spent more by year", SpentFanChart::ofDifference),
+    /** Prices that vary. */
+    PRICES("Prices as drawn", PriceFansChart::of),
     /** What a plan costs more than the cheapest of a draw. */
     REGRET("Regret", RegretChart::of),
     /** How the mean settles. */

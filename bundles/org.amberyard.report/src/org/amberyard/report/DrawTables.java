@@ -47,26 +47,26 @@ final class DrawTables {
             for (int year = 0; year < base.input().years(); year++) {
                 List<Object> row = new ArrayList<>(List.of(name(plan), base.input().baseYear() + year));
                 addPercentiles(row, run.spent(plan, year), FAN);
-                row.add(run.missed().spentAtMost(plan, year));
+                row.add(run.missed().spent().get(plan).get(year).within());
                 if (plan == baseline) {
                     row.addAll(Arrays.asList(new Object[FAN.length + 1]));
                 } else {
                     addPercentiles(row, run.spentMore(plan, baseline, year), FAN);
-                    row.add(run.missed().spentAtMost(plan, year) + run.missed().spentAtMost(baseline, year));
+                    row.add(run.missed().spentMore().get(plan).get(year).within());
                 }
                 rows.add(row);
             }
         }
         List<ResultColumn> columns = new ArrayList<>(List.of(plan(), year()));
         addPercentiles(columns, "p", "P", "Appropriations from the start to this year added up, money of the times of payment", FAN);
-        columns.add(error("fit_error", "Error of the fit, at most"));
+        columns.add(error("fit_error", "Error of the fit"));
         addPercentiles(columns, "more_p", "More than the baseline, P", "The same less that of the baseline in the same draw; below zero when less", FAN);
-        columns.add(error("more_fit_error", "Its error, at most"));
+        columns.add(error("more_fit_error", "Its error"));
         return new ResultTable("what_if_spent", "What is spent up to each year over all draws", columns, rows);
     }
 
     private ResultColumn error(String name, String label) {
-        return amount(name, label, "By how much a draw is missed at most that is read off fitted surfaces, root mean square; 0 where none is.");
+        return amount(name, label, FitTable.MISSED + ".");
     }
 
     private static void addPercentiles(List<Object> row, SortedDraws draws, int... percentiles) {

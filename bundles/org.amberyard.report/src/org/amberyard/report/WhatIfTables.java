@@ -54,8 +54,10 @@ public final class WhatIfTables {
         results.grid().map(tables::grid).ifPresent(made::add);
         results.scenarios().map(tables::scenarios).ifPresent(made::add);
         results.all().map(tables::summary).ifPresent(made::add);
+        FitTable.of(results).ifPresent(made::add);
         results.all().map(tables::appropriations).ifPresent(made::add);
         made.addAll(DrawTables.of(results));
+        PriceFanTable.of(results).ifPresent(made::add);
         results.shares().map(tables::varianceShares).ifPresent(made::add);
         made.addAll(BreakEvenTables.of(results));
         return made;
@@ -111,8 +113,8 @@ public final class WhatIfTables {
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed().presentCosts().get(plan),
-                    run.missed().savings().get(plan), run.moments(plan).mean(), error(run, plan),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed().presentCosts().get(plan).within(),
+                    run.missed().savings().get(plan).within(), run.moments(plan).mean(), error(run, plan),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
                     Arrays.stream(run.plans().regret(plan)).average().orElse(0)));
@@ -121,8 +123,7 @@ public final class WhatIfTables {
                 new ResultColumn("draws", "Draws", "count", Type.INTEGER, "Number of draws that are done."),
                 new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
                         "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
-                amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; 0 "
-                        + "where none is. Means and percentiles rest on such draws."),
+                amount("fit_error", "Error of the fit", FitTable.MISSED + ". Means and percentiles rest on such draws."),
                 amount("saving_fit_error", "Of the saving", "The same of the present cost of the baseline less that of the plan, on which "
                         + "the share of draws rests."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
@@ -144,15 +145,14 @@ public final class WhatIfTables {
                 SortedDraws cost = run.appropriation(plan, year);
                 BudgetRisk risk = run.budgetRisk(plan, year, CONFIDENCE);
                 rows.add(List.of(name(plan), base.input().baseYear() + year, cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9),
-                        run.missed().appropriations().get(plan).get(year), risk.atRisk(), percent(risk.over().band(CONFIDENCE).value())));
+                        run.missed().appropriations().get(plan).get(year).within(), risk.atRisk(), percent(risk.over().band(CONFIDENCE).value())));
             }
         }
         return new ResultTable("what_if_budget", "What must be appropriated over all draws", List.of(
                 text("plan", "Plan", "Name of the plan."), new ResultColumn("year", "Year", "calendar year", Type.INTEGER, "Fiscal year."),
                 amount("p10", "P10", "Appropriation that one draw in ten stays below, money of the time of payment."),
                 amount("p50", "P50", "That half the draws stay below."), amount("p90", "P90", "That one draw in ten exceeds."),
-                amount("fit_error", "Error of the fit", "By how much a draw is missed that is read off a fitted surface, root mean square; "
-                        + "0 where none is."),
+                amount("fit_error", "Error of the fit", FitTable.MISSED + "."),
                 amount("at_risk", "At risk", "What nineteen draws in twenty stay within above the plan's yearly cap, or above what the "
                         + "study appropriates where there is none; below zero when under it."),
                 share("over", "Above it", "Share of draws above that cap or appropriation.")), rows);
@@ -167,12 +167,12 @@ public final class WhatIfTables {
                 Band first = shares.first().get(group);
                 Band total = shares.total().get(group);
                 rows.add(List.of(name(plan), run.groups().get(group), percent(first.value()), percent(first.low()), percent(first.high()),
-                        percent(total.value()), percent(total.low()), percent(total.high()), run.missed().savings().get(plan)));
+                        percent(total.value()), percent(total.low()), percent(total.high()), run.missed().savings().get(plan).within()));
             }
             List<Integer> deciding = VarianceShares.deciding(shares);
             if (!deciding.isEmpty()) {
                 rows.add(Arrays.asList(name(plan), run.explained(shares), percent(VarianceShares.together(shares, deciding)), null, null,
-                        null, null, null, run.missed().savings().get(plan)));
+                        null, null, null, run.missed().savings().get(plan).within()));
             }
         }
         return new ResultTable("variance_shares", "What explains the variance of the savings", List.of(
@@ -183,8 +183,7 @@ public final class WhatIfTables {
                 share("total", "With others", "Share that it explains by itself and together with others (total index)."),
                 share("total_low", "With others, from", "Lower end of its interval."),
                 share("total_high", "With others, to", "Upper end."),
-                amount("fit_error", "Error of the fit", "By how much a saving is missed that is read off a fitted surface, root mean square; "
-                        + "0 where none is. Intervals do not hold it.")), rows);
+                amount("fit_error", "Error of the fit", FitTable.MISSED + ". Intervals do not hold it.")), rows);
     }
 
     /** Savings over two inputs. */

@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.whatif.Band;
+import org.amberyard.core.whatif.Miss;
 import org.amberyard.core.whatif.SobolIndices;
 import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.FitCheck;
 import org.amberyard.core.variants.VarianceShares;
 import org.amberyard.core.variants.WhatIfResults;
 
@@ -34,6 +36,7 @@ public final class WhatIfWords {
         }
         WhatIfWords words = new WhatIfWords(results.base());
         return Optional.of((results.all().map(all -> words.chance(plan, all)).orElse("")
+                + results.fit().map(words::notFitted).orElse("")
                 + results.shares().map(shares -> " " + words.deciding(plan, shares)).orElse("")).strip()).filter(w -> !w.isEmpty());
     }
 
@@ -46,9 +49,15 @@ public final class WhatIfWords {
     }
 
     private String fitted(int plan, AllTogether draws) {
-        double missed = draws.missed().savings().get(plan);
-        return missed == 0 ? "" : " Draws are read off a fitted surface, which misses this difference by " + money(missed)
-                + " (root mean square).";
+        Miss missed = draws.missed().savings().get(plan);
+        return missed.equals(Miss.NONE) ? "" : " Draws are read off a fitted surface: 95 of a hundred miss this difference by "
+                + money(missed.within()) + " at most, the largest of " + draws.missed().heldOut() + " that were evaluated to check by "
+                + money(missed.largest()) + ".";
+    }
+
+    private String notFitted(FitCheck check) {
+        return check.goodEnough() ? "" : " Every draw is evaluated: 95 of a hundred read off a fitted surface would miss a cost or a saving by up to "
+                + percent(check.worst()) + " of its range from P10 to P90, more than the " + percent(check.allowed()) + " that are allowed.";
     }
 
     private String between(double low, double high) {

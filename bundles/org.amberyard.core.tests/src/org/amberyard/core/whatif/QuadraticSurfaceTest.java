@@ -2,15 +2,13 @@ package org.amberyard.core.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** A surface gives quadratic functions back, and tells how far it misses others. */
+/** A surface gives quadratic functions back. */
 class QuadraticSurfaceTest {
     private static final int EVALUATIONS = 60;
 
@@ -43,26 +41,6 @@ class QuadraticSurfaceTest {
         surface.at(at, results);
         assertEquals(quadratic(at), results[0], 1e-8);
         assertEquals(107, results[1], 1e-9);
-        assertEquals(0, surface.error(0), 1e-7);
-    }
-
-    /** The error by leverage is that of fitting anew without each evaluation. */
-    @Test
-    void theErrorIsThatOfLeavingEachEvaluationOut() {
-        double[] wavy = of(x -> Math.sin(x[0]) + x[1]);
-        double squares = 0;
-        for (int left = 0; left < EVALUATIONS; left++) {
-            int out = left;
-            double[][] others = IntStream.range(0, EVALUATIONS).filter(i -> i != out).mapToObj(i -> inputs[i])
-                    .toArray(double[][]::new);
-            double[] values = IntStream.range(0, EVALUATIONS).filter(i -> i != out).mapToDouble(i -> wavy[i]).toArray();
-            double[] found = new double[1];
-            QuadraticSurface.of(others, new double[][] {values}).at(inputs[left], found);
-            squares += (found[0] - wavy[left]) * (found[0] - wavy[left]);
-        }
-        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {wavy});
-        assertEquals(Math.sqrt(squares / EVALUATIONS), surface.error(0), 1e-6);
-        assertTrue(surface.error(0) > 0.1, "a sine over more than a turn is no parabola");
     }
 
     /** Between its two values the surface is a straight line, and exact where the function is one for each of them. */
@@ -76,18 +54,6 @@ class QuadraticSurfaceTest {
         double[] results = new double[1];
         surface.at(new double[] {104, 1, 7}, results);
         assertEquals(1104, results[0], 1e-8);
-        assertEquals(0, surface.error(0), 1e-8);
-    }
-
-    /** What two results miss alike falls out of the error of their difference. */
-    @Test
-    void theErrorOfADifferenceIsItsOwn() {
-        double[] wavy = of(x -> 10 * Math.sin(x[0]));
-        double[] other = of(x -> 10 * Math.sin(x[0]) + x[1] * x[2] + 0.1 * Math.cos(7 * x[1]));
-        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {wavy, other});
-        double[] difference = IntStream.range(0, EVALUATIONS).mapToDouble(i -> wavy[i] - other[i]).toArray();
-        assertEquals(QuadraticSurface.of(inputs, new double[][] {difference}).error(0), surface.error(0, 1), 1e-8);
-        assertTrue(surface.error(0, 1) < surface.error(0) / 10);
     }
 
     @Test

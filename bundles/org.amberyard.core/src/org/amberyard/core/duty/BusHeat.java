@@ -27,10 +27,8 @@ final class BusHeat {
     BusHeat(ElectricSpec vehicle, WeatherDay weather, double startMin) {
         this.vehicle = vehicle;
         this.weather = weather;
-        BatterySpec battery = vehicle.battery();
-        PackHeat heat = battery.heat();
-        this.pack = new HeatBalance(heat.capacityKwhPerK(battery.nominalKwh()),
-                heat.conductanceKwPerK(battery.nominalKwh()));
+        PackHeat heat = vehicle.battery().heat();
+        this.pack = VehicleRun.pack(vehicle.battery());
         this.packLimits = limits(heat, heat.heatedToC());
         this.mildLimits = limits(heat, Math.max(heat.heatedToC(), BatterySpec.MILD_C));
         this.cabinC = weather.airC(startMin);
@@ -53,18 +51,25 @@ final class BusHeat {
 
     /** Lets the pack follow the air for a time, with heat of its own and its heater and cooler at work. */
     void holdPack(double airC, double ownHeatKw, double hours) {
-        holdPack(airC, ownHeatKw, hours, packLimits);
+        holdPack(airC, ownHeatKw, hours, pack.goneShare(hours), packLimits);
     }
 
-    private void holdPack(double airC, double ownHeatKw, double hours, HeatBalance.Thermostat limits) {
-        HeatBalance.Held held = pack.held(packC, airC, ownHeatKw, hours, limits);
+    /** The same while a part of a piece of a run is driven. */
+    void holdPack(RunWork run, int place, double part, double ownHeatKw) {
+        double hours = part * run.drive().pieces().get(place).steps().totalHours;
+        holdPack(run.airC(), ownHeatKw, hours, run.driven().packGone(place, part, pack), packLimits);
+    }
+
+    private void holdPack(double airC, double ownHeatKw, double hours, double gone, HeatBalance.Thermostat limits) {
+        HeatBalance.Held held = pack.held(packC, airC, ownHeatKw, hours, gone, limits);
         packC = held.endC();
         packHeatKw = held.heatKw() + held.coldKw() / PackHeat.COOLER_COP;
     }
 
-    /** Holds the cabin while driving. */
-    HeatBalance.Held holdCabin(RunWork run, HeatBalance cabin, double hours) {
-        HeatBalance.Held held = cabin.held(cabinC, run.airC(), run.gainsKw(), hours,
+    /** Holds the cabin while a part of a piece of a run is driven. */
+    HeatBalance.Held holdCabin(RunWork run, int place, double part) {
+        double hours = part * run.drive().pieces().get(place).steps().totalHours;
+        HeatBalance.Held held = run.driven().cabin().held(cabinC, run.airC(), run.gainsKw(), hours, run.driven().cabinGone(place, part),
                 vehicle.body().cabin().thermostat(vehicle.heater().outputLimitKw()));
         cabinC = held.endC();
         return held;
@@ -134,7 +139,7 @@ final class BusHeat {
             return 0;
         }
         HeatBalance.Thermostat limits = care.warmPack() ? mildLimits : packLimits;
-        holdPack(airC, 0, hours, limits.withHeat(Math.min(limits.heatKw(), care.portKw())));
+        holdPack(airC, 0, hours, pack.goneShare(hours), limits.withHeat(Math.min(limits.heatKw(), care.portKw())));
         return packHeatKw;
     }
 }

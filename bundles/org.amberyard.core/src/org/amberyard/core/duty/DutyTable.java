@@ -1,48 +1,46 @@
 package org.amberyard.core.duty;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
-/** What every route takes of every vehicle type whose body fits it: the first stage of a study. */
+/**
+ * What every route takes of every vehicle type whose body fits it: the first stage of a study. A pair is driven when it is asked for
+ * first. Safe for use from several threads.
+ */
 public final class DutyTable {
     private final DutyInput input;
-    private final List<List<Optional<RouteUse>>> uses;
     private final List<List<RunDrive>> drives;
     private final List<RouteCalibration> calibrations;
-    private final List<EnergyUse> perKm;
+    private final Map<Pair, RouteUse> uses = new ConcurrentHashMap<>();
+    private final Map<Integer, EnergyUse> perKm = new ConcurrentHashMap<>();
     private final Map<Variant, RouteUse> variants = new ConcurrentHashMap<>();
     private final PackYears packYears;
 
-    private DutyTable(DutyInput input, List<List<Optional<RouteUse>>> uses, List<List<RunDrive>> drives,
-            List<RouteCalibration> calibrations) {
+    private DutyTable(DutyInput input, List<List<RunDrive>> drives) {
         this.input = input;
-        this.uses = List.copyOf(uses);
         this.drives = List.copyOf(drives);
-        this.calibrations = List.copyOf(calibrations);
+        this.calibrations = IntStream.range(0, drives.size()).mapToObj(r -> RouteCalibration.of(input, r, drives.get(r))).toList();
         this.packYears = new PackYears(input.climate());
-        this.perKm = IntStream.range(0, input.vehicles().size()).mapToObj(v -> perKm(uses, v)).toList();
     }
 
-    /** Drives every route with every vehicle type that fits it. */
+    /** Drives every route with every vehicle type that fits it, so that nobody who asks later waits. */
     public static DutyTable of(DutyInput input) {
-        List<List<Optional<RouteUse>>> uses = new ArrayList<>();
-        List<List<RunDrive>> allDrives = new ArrayList<>();
-        List<RouteCalibration> calibrations = new ArrayList<>();
-        for (int place = 0; place < input.routes().size(); place++) {
-            RouteInput route = input.routes().get(place);
-            List<RunDrive> drives = RouteDuty.drives(input, route);
-            allDrives.add(drives);
-            RouteCalibration calibration = RouteCalibration.of(input, place, drives);
-            calibrations.add(calibration);
-            uses.add(input.vehicles().stream().map(vehicle -> fits(route, vehicle)
-                    ? Optional.of(new RouteDuty(input, route, drives, vehicle, calibration.factor(vehicle)).use())
-                    : Optional.<RouteUse>empty()).toList());
-        }
-        return new DutyTable(input, uses, allDrives, calibrations);
+        DutyTable table = new DutyTable(input, drives(input));
+        IntStream.range(0, input.vehicles().size()).forEach(table::perKm);
+        return table;
+    }
+
+    /** The same for an input that differs from this one's, each pair driven only when it is asked for. */
+    public DutyTable asAsked(DutyInput variant) {
+        return new DutyTable(variant, variant.routes().equals(input.routes()) && variant.style().equals(input.style()) ? drives
+                : drives(variant));
+    }
+
+    private static List<List<RunDrive>> drives(DutyInput input) {
+        return input.routes().stream().map(route -> RouteDuty.drives(input, route)).toList();
     }
 
     private static boolean fits(RouteInput route, VehicleSpec vehicle) {
@@ -56,7 +54,8 @@ public final class DutyTable {
 
     /** Use of a vehicle type on a route, both by their place in the input; empty when the body type does not fit. */
     public Optional<RouteUse> use(int route, int vehicle) {
-        return uses.get(route).get(vehicle);
+        return fits(input.routes().get(route), input.vehicles().get(vehicle))
+                ? Optional.of(uses.computeIfAbsent(new Pair(route, vehicle), p -> duty(p.route(), p.vehicle()).use())) : Optional.empty();
     }
 
     /** Minutes that the runs of a route take as driven, in their order; longer than scheduled where the schedule is too tight. */
@@ -101,15 +100,18 @@ public final class DutyTable {
         return duty(input.withHabit(asked.habit()), asked.route(), spec).use();
     }
 
-    /** Average use per distance of a vehicle type over the routes that it fits, weighted by their distance per year. */
-    public EnergyUse perKm(int vehicle) {
-        return perKm.get(vehicle);
+    private record Pair(int route, int vehicle) {
     }
 
-    private static EnergyUse perKm(List<List<Optional<RouteUse>>> uses, int vehicle) {
+    /** Average use per distance of a vehicle type over the routes that it fits, weighted by their distance per year. */
+    public EnergyUse perKm(int vehicle) {
+        return perKm.computeIfAbsent(vehicle, this::meanPerKm);
+    }
+
+    private EnergyUse meanPerKm(int vehicle) {
         EnergyUse sum = EnergyUse.ZERO;
-        for (List<Optional<RouteUse>> ofRoute : uses) {
-            sum = sum.plus(ofRoute.get(vehicle).map(RouteUse::year).orElse(EnergyUse.ZERO));
+        for (int route = 0; route < input.routes().size(); route++) {
+            sum = sum.plus(use(route, vehicle).map(RouteUse::year).orElse(EnergyUse.ZERO));
         }
         return sum.km() > 0 ? sum.times(1 / sum.km()) : EnergyUse.ZERO;
     }

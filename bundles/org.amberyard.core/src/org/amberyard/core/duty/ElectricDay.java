@@ -109,42 +109,42 @@ final class ElectricDay {
         private EnergyUse byPhysics(RunWork run, BusHeat.Stand before) {
             UseSum sum = new UseSum();
             sum.addHeat(0, before.fuelL());
-            HeatBalance cabin = vehicle.body().cabin().driving(run.drive().stopsPerHour());
             List<RunDrive.Piece> pieces = run.drive().pieces();
             for (int place = 0; place < pieces.size(); place++) {
                 for (double left = pieces.get(place).times(); left > 0; left--) {
-                    drive(run, place, Math.min(1, left), cabin, sum);
+                    drive(run, place, Math.min(1, left), sum);
                 }
             }
             return sum.toUse(run.run().distanceKm(), run.drive().hours(), before.gridKwh(), 0).calibrated(factor);
         }
 
-        private void drive(RunWork run, int place, double times, HeatBalance cabin, UseSum sum) {
+        private void drive(RunWork run, int place, double times, UseSum sum) {
             BatterySpec battery = vehicle.battery();
             double hours = times * run.drive().pieces().get(place).steps().totalHours;
             double before = sum.batteryKwh();
             TractiveWork work = run.piece(place, battery.acceptanceKw(heat.packC(), chargeShare));
             sum.addWork(work, times);
-            double steadyKwh = comfort(run, cabin, hours, sum);
+            double steadyKwh = comfort(run, place, times, sum);
             double squareKw2h = times * work.squareKw2h() + steadyKwh * steadyKwh / hours
                     + 2 * steadyKwh / hours * times * (work.drawnKwh() - work.recoveredKwh());
             double lossKwh = battery.resistanceKwh(squareKw2h, heat.packC());
             sum.addPackLoss(lossKwh);
-            heat.holdPack(run.airC(), lossKwh / hours, hours);
+            heat.holdPack(run, place, times, lossKwh / hours);
             sum.addPackHeat(heat.packHeatKw() * hours);
             chargeShare -= factor * (sum.batteryKwh() - before) / battery.usableKwh(1);
         }
 
-        /** Auxiliaries, heat and cooling of a piece; their electric energy, kWh. */
-        private double comfort(RunWork run, HeatBalance cabin, double hours, UseSum sum) {
+        /** Auxiliaries, heat and cooling of a piece driven so many times, once at most; their electric energy, kWh. */
+        private double comfort(RunWork run, int place, double times, UseSum sum) {
+            double hours = times * run.drive().pieces().get(place).steps().totalHours;
             VehicleBody body = vehicle.body();
             Heater heater = vehicle.heater();
             double before = sum.drawnKwh();
-            HeatBalance.Held held = heat.holdCabin(run, cabin, hours);
+            HeatBalance.Held held = heat.holdCabin(run, place, times);
             sum.addAuxiliary(body.auxiliaryKw() * hours);
             sum.addHeat(heater.electricKwh(held.heatKw() * hours, run.airC()), heater.fuelL(held.heatKw() * hours));
             sum.addCooling(held.coldKw() * hours / body.cabin().coolingCop());
-            double steadyKw = body.cabin().holdingKw(cabin, run.airC(), run.gainsKw());
+            double steadyKw = body.cabin().holdingKw(run.driven().cabin(), run.airC(), run.gainsKw());
             sum.addHeatShort(Math.max(0, steadyKw - heater.outputLimitKw()) * hours);
             return sum.drawnKwh() - before;
         }

@@ -10,7 +10,7 @@ package org.amberyard.core.duty;
 record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
 
     /** Share of the first temperature difference that is gone after a time; exact for the shortest of times too. */
-    private double goneShare(double hours) {
+    double goneShare(double hours) {
         return capacityKwhPerK > 0 ? -Math.expm1(-conductanceKwPerK * hours / capacityKwhPerK) : 1;
     }
 
@@ -53,10 +53,14 @@ record HeatBalance(double capacityKwhPerK, double conductanceKwPerK) {
 
     /** Keeps the body between two temperatures where the powers allow it; {@code gainsKw} come from elsewhere. */
     Held held(double startC, double surroundC, double gainsKw, double hours, Thermostat limits) {
+        return held(startC, surroundC, gainsKw, hours, goneShare(hours), limits);
+    }
+
+    /** The same for a time of which the share that is gone after it is known; the exponential costs more than all the rest. */
+    Held held(double startC, double surroundC, double gainsKw, double hours, double gone, Thermostat limits) {
         if (!(hours > 0)) {
             return new Held(startC, 0, 0);
         }
-        double gone = goneShare(hours);
         double heat = clamp(powerToReachKw(limits.lowC(), startC, surroundC, hours, gone) - gainsKw, limits.heatKw());
         double cold = clamp(gainsKw - powerToReachKw(limits.highC(), startC, surroundC, hours, gone), limits.coldKw());
         return new Held(endC(startC, surroundC, gainsKw + heat - cold, hours, gone), heat, cold);

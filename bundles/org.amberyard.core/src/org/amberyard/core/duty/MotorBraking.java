@@ -25,13 +25,22 @@ final class MotorBraking {
         this.terminalLimitW = terminalLimitW;
     }
 
-    /** Force taken of one asked for, both positive, N. */
-    double takenN(double askedN, double speedMps) {
-        if (speedMps < cutoffMps) {
+    /** Most force that the motor takes at a speed, whatever the battery takes in, N. */
+    double mostN(double speedMps) {
+        return speedMps < cutoffMps ? 0
+                : Math.min(forceLimitN, Math.min(wheelLimitW / speedMps, driveline.mostUsefulBrakingN(speedMps)));
+    }
+
+    /**
+     * Force taken of one asked for, both positive, N.
+     *
+     * @param mostN most that it takes at the speed
+     */
+    double takenN(double askedN, double mostN, double speedMps) {
+        if (mostN == 0) {
             return 0;
         }
-        double taken = Math.min(Math.min(askedN, forceLimitN),
-                Math.min(wheelLimitW / speedMps, driveline.mostUsefulBrakingN(speedMps)));
+        double taken = Math.min(askedN, mostN);
         if (taken * speedMps <= terminalLimitW || taken * speedMps - driveline.lossW(speedMps, taken) <= terminalLimitW) {
             return taken;
         }

@@ -18,8 +18,10 @@ final class RoadLoadSum {
     /**
      * One loop over local figures: this is where a study's time goes, and sums in fields cost half as much again. The road load
      * is linear in cosine, sine, square of the speed and acceleration, so its forces for one of each are enough.
+     *
+     * @param mostBrakingN by step, see {@link VehicleRun}
      */
-    TractiveWork over(TraceSteps steps) {
+    TractiveWork over(TraceSteps steps, double[] mostBrakingN) {
         double rollingN = load.rollingN(1);
         double climbingN = load.climbingN(1);
         double dragN = load.dragN(1);
@@ -41,7 +43,7 @@ final class RoadLoadSum {
             double climbing = climbingN * steps.sine[step];
             double drag = dragN * speed * speed;
             double force = rolling + climbing + drag + inertiaN * steps.accelerationMps2[step];
-            double motorN = force >= 0 ? force : -braking.takenN(-force, speed);
+            double motorN = force >= 0 ? force : -braking.takenN(-force, mostBrakingN[step], speed);
             double lossW = driveline.lossW(speed, motorN);
             double terminalW = motorN * speed + lossW;
             rollingJ += rolling * metres;

@@ -2,7 +2,9 @@ package org.amberyard.core.duty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.consumption.ConsumptionCurve;
 
@@ -15,6 +17,7 @@ import org.amberyard.core.consumption.ConsumptionCurve;
 public final class RouteDuty {
     private final DutyInput duty;
     private final List<RunDrive> drives;
+    private final Map<RunDrive, VehicleRun> driven;
     private final VehicleSpec vehicle;
     private final double factor;
     private final boolean byCurve;
@@ -23,6 +26,7 @@ public final class RouteDuty {
         this.duty = duty;
         this.drives = List.copyOf(drives);
         this.vehicle = vehicle;
+        this.driven = drives.stream().collect(Collectors.toMap(d -> d, d -> new VehicleRun(d, vehicle, duty)));
         this.factor = factor;
         this.byCurve = route.energyModel() == EnergyModel.CURVE;
     }
@@ -142,9 +146,8 @@ public final class RouteDuty {
     }
 
     private List<RunWork> work(int month, boolean extendedYear, WeatherDay weather) {
-        BrakeRecovery recovery = vehicle instanceof ElectricSpec electric ? electric.recovery() : BrakeRecovery.NONE;
         return together(month, extendedYear).stream()
-                .map(drive -> new RunWork(drive, vehicle.body(), recovery, weather, duty)).toList();
+                .map(drive -> new RunWork(driven.get(drive), vehicle, weather, duty)).toList();
     }
 
     /** Runs that one day of a month can ask of the bus: a school day's, or an extended-year day's. */

@@ -10,6 +10,7 @@ import java.util.Map;
  * that no braking reaches is none, and lower ones count in whole kilowatts, rounded down, as a controller would have it.
  */
 final class RunWork {
+    private final VehicleRun driven;
     private final RunDrive drive;
     private final VehicleBody body;
     private final BrakeRecovery recovery;
@@ -19,17 +20,18 @@ final class RunWork {
     private final Map<Limited, TractiveWork> limited = new HashMap<>();
     private final List<TractiveWork> free;
 
-    RunWork(RunDrive drive, VehicleBody body, BrakeRecovery recovery, WeatherDay weather, DutyInput duty) {
-        this.drive = drive;
-        this.body = body;
-        this.recovery = recovery;
+    RunWork(VehicleRun driven, VehicleSpec vehicle, WeatherDay weather, DutyInput duty) {
+        this.driven = driven;
+        this.drive = driven.drive();
+        this.body = vehicle.body();
+        this.recovery = VehicleRun.recovery(vehicle);
         this.airC = weather.airC(drive.middleMin());
         this.sunWPerM2 = weather.sunWPerM2(drive.middleMin());
         double ridersKg = drive.run().meanRiders() * duty.riderMassKg();
         this.load = body.roadLoad(ridersKg, airC, duty.climate().elevationM());
         this.free = new ArrayList<>(drive.pieces().size());
-        for (RunDrive.Piece piece : drive.pieces()) {
-            free.add(work(piece, Double.MAX_VALUE));
+        for (int place = 0; place < drive.pieces().size(); place++) {
+            free.add(work(place, Double.MAX_VALUE));
         }
     }
 
@@ -37,8 +39,8 @@ final class RunWork {
     private record Limited(int place, int kw) {
     }
 
-    private TractiveWork work(RunDrive.Piece piece, double limitKw) {
-        return TractiveWork.of(piece.steps(), load, body.driveline(), recovery, limitKw);
+    private TractiveWork work(int place, double limitKw) {
+        return TractiveWork.of(drive.pieces().get(place).steps(), driven.mostN(place), load, body.driveline(), recovery, limitKw);
     }
 
     /** Work of one drive of a piece where the battery takes in a power, kW, beside what the auxiliaries take. */
@@ -48,7 +50,7 @@ final class RunWork {
         if (limitKw >= unlimited.peakRecoveredKw()) {
             return unlimited;
         }
-        return limited.computeIfAbsent(new Limited(place, (int) limitKw), l -> work(drive.pieces().get(place), l.kw()));
+        return limited.computeIfAbsent(new Limited(place, (int) limitKw), l -> work(place, l.kw()));
     }
 
     /** Integral of the square of the traction power over the run where nothing but the motor limits braking, kW²h. */
@@ -58,6 +60,11 @@ final class RunWork {
             sum += drive.pieces().get(place).times() * free.get(place).squareKw2h();
         }
         return sum;
+    }
+
+    /** The vehicle on the run, whatever the weather. */
+    VehicleRun driven() {
+        return driven;
     }
 
     RunDrive drive() {

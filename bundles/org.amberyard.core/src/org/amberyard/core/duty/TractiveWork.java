@@ -28,6 +28,12 @@ public record TractiveWork(double drawnKwh, double recoveredKwh, double squareKw
     /** The same with a limit on the power that may come back at the terminals, kW. */
     static TractiveWork of(TraceSteps steps, RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery,
             double terminalLimitKw) {
-        return new RoadLoadSum(load, driveline, recovery, terminalLimitKw).over(steps);
+        return of(steps, VehicleRun.mostN(steps, load, driveline, recovery), load, driveline, recovery, terminalLimitKw);
+    }
+
+    /** The same with what the motor takes of braking at most in each step, N. */
+    static TractiveWork of(TraceSteps steps, double[] mostBrakingN, RoadLoad load, DrivelineLoss driveline, BrakeRecovery recovery,
+            double terminalLimitKw) {
+        return new RoadLoadSum(load, driveline, recovery, terminalLimitKw).over(steps, mostBrakingN);
     }
 }

@@ -53,8 +53,8 @@ final class BusiestTripDays {
         busiest.forEach((month, trips) -> {
             List<TripInput> own = trips.stream().filter(t -> t.assigned().getAsInt() == place).toList();
             Optional<TripInput> last = own.stream().max(Comparator.comparingDouble(TripInput::returnMin));
-            double kwh = duty.perKm(type).batteryKwh() * km(own);
-            last.ifPresent(t -> days.add(new TripDay(month.month(), month.extendedYear(), firstMin(own), t.returnMin(), kwh)));
+            last.ifPresent(t -> days.add(new TripDay(month.month(), month.extendedYear(), firstMin(own), t.returnMin(),
+                    duty.perKm(type).batteryKwh() * km(own))));
         });
         return days;
     }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.amberyard.core.upkeep.FailureLaw;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.StaggeredUpkeep;
@@ -16,7 +15,6 @@ import org.amberyard.core.upkeep.TaskSchedule;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.amberyard.core.upkeep.UpkeepRules;
 import org.amberyard.core.upkeep.WearYear;
-import org.amberyard.core.upkeep.WeibullRenewal;
 
 /** Upkeep of a fleet over the years: every bus keeps its tasks' clocks wherever it moves. */
 final class FleetUpkeep {
@@ -35,8 +33,7 @@ final class FleetUpkeep {
         this.calibrations = figures.calibrations();
         this.types = study.types().stream().map(t -> new TypeUpkeep(t, rules)).toList();
         double longestKm = fleet.years().stream().mapToDouble(y -> y.vehicle().odometerKm() + y.use().km()).max().orElse(0);
-        Map<FailureLaw, WeibullRenewal> renewals = new HashMap<>();
-        this.plans = types.stream().map(t -> t.plan(f -> renewals.computeIfAbsent(f, law -> law.renewal(longestKm)))).toList();
+        this.plans = types.stream().map(t -> t.plan(law -> figures.renewals().of(law, longestKm))).toList();
     }
 
     /** Upkeep of each bus-year of a fleet, in the order of its years. */

@@ -43,7 +43,8 @@ final class PackSoFar {
     }
 
     private Vehicle.Pack of(Coming bus, BatterySpec battery, Optional<MeasuredPack> measured) {
-        double all = FullCycleCount.of(bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh(), battery.nominalKwh());
+        double drivenKwh = bus.odometerKm() > 0 ? bus.odometerKm() * duty.perKm(bus.type()).dischargedKwh() : 0;
+        double all = FullCycleCount.of(drivenKwh, battery.nominalKwh());
         double cycles = all % battery.life().cycleLimit();
         double present = all > 0 ? cycles / all : 1;
         return new Vehicle.Pack(wear(bus, present * bus.ageYears(), cycles, measured), present * bus.odometerKm(), 0);

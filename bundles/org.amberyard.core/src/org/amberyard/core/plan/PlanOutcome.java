@@ -42,8 +42,8 @@ public record PlanOutcome(double presentCost, List<Double> appropriations, doubl
     }
 
     private static List<PlanOutcome> found(StudyInput variant, StudyResult base, YardMemory yards) {
-        DutyTable duty = variant.duty().equals(base.input().duty()) ? base.duty() : DutyTable.of(variant.duty());
-        StudyFigures figures = StudyFigures.of(variant, duty);
+        DutyTable duty = variant.duty().equals(base.input().duty()) ? base.duty() : base.duty().asAsked(variant.duty());
+        StudyFigures figures = base.figures().anew(variant, duty);
         return variant.plans().stream().map(plan -> {
             PlanCourse course = PlanCourse.of(variant, plan, duty, figures, yards);
             PlanCosts costs = PlanCosts.of(variant, plan, course);

@@ -4,7 +4,6 @@ import org.amberyard.core.yard.YardYear;
 import org.amberyard.core.yard.YardMemory;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +39,10 @@ final class PlanYards {
     private static final double HEALTH_STEP = 1.0 / 40;
     private static final double INDEX_STEPS = 10;
 
+    /** A route that an electric type serves. */
+    private record Served(int route, int type) {
+    }
+
     private record CalendarKey(Metering metering, Set<TripDay.Month> trips) {
     }
 
@@ -49,7 +52,7 @@ final class PlanYards {
     private final ServiceDays service;
     private final BusiestTripDays trips;
     private final Map<CalendarKey, YardCalendar> calendars = new ConcurrentHashMap<>();
-    private final Map<RouteUse, Boolean> needsLayovers = new IdentityHashMap<>();
+    private final Map<Served, Boolean> needsLayovers = new ConcurrentHashMap<>();
 
     PlanYards(StudyInput study, DutyTable duty, PortFleet ports) {
         this.study = study;
@@ -57,8 +60,6 @@ final class PlanYards {
         this.ports = ports;
         this.service = ServiceDays.of(study.duty().routes());
         this.trips = new BusiestTripDays(study, duty);
-        IntStream.range(0, study.types().size()).forEach(type -> study.types().get(type).electric()
-                .ifPresent(electric -> judgeLayovers(type, electric.battery())));
     }
 
     /** The yard in every year, as far as it is not known planned and billed. */
@@ -97,12 +98,6 @@ final class PlanYards {
                 key -> YardCalendar.of(service, metering.days(study.money().fiscal(), calendarYear), months));
     }
 
-    private void judgeLayovers(int type, BatterySpec battery) {
-        for (int route = 0; study.middayCharging() && route < study.duty().routes().size(); route++) {
-            duty.use(route, type).ifPresent(use -> needsLayovers.put(use, needsLayovers(use, battery)));
-        }
-    }
-
     private YardBus bus(VehicleYear record) {
         BusInput place = study.buses().get(record.place());
         int type = record.vehicle().type();
@@ -118,7 +113,10 @@ final class PlanYards {
     }
 
     private double health(VehicleYear record, Optional<RouteUse> use) {
-        boolean decides = study.middayCharging() && use.isPresent() && needsLayovers.get(use.get());
+        int type = record.vehicle().type();
+        boolean decides = study.middayCharging() && use.isPresent() && needsLayovers.computeIfAbsent(
+                new Served(study.buses().get(record.place()).route().getAsInt(), type),
+                served -> needsLayovers(use.get(), study.types().get(type).electric().orElseThrow().battery()));
         double health = Math.floor(record.vehicle().health() / HEALTH_STEP + 1e-9) * HEALTH_STEP;
         return decides ? Math.max(HEALTH_STEP, health) : 1;
     }

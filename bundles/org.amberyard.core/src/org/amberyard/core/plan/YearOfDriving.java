@@ -58,7 +58,7 @@ final class YearOfDriving {
 
     /** What the distance of a bus beyond its route takes in a year, at the mean of the routes. */
     static EnergyUse otherUse(DutyTable duty, BusInput bus, int type) {
-        return duty.perKm(type).times(bus.otherKmPerYear());
+        return bus.otherKmPerYear() > 0 ? duty.perKm(type).times(bus.otherKmPerYear()) : EnergyUse.ZERO;
     }
 
     private static Driven engineYear(int year, int place, Vehicle vehicle, EnergyUse driven, EngineSpec engine,

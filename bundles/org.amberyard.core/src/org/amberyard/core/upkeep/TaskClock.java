@@ -36,10 +36,13 @@ public record TaskClock(Meters since) {
 
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */
     public Walk walk(TaskTrigger trigger, Meters stretch) {
+        double due = trigger.dueAfter(since, stretch);
+        if (due > 1 + ROUNDING) {
+            return new Walk(List.of(), new TaskClock(since.plus(stretch)));
+        }
         List<Double> parts = new ArrayList<>();
         double done = 0;
         Meters current = since;
-        double due = trigger.dueAfter(current, stretch);
         while (done + due <= 1 + ROUNDING) {
             done = Math.min(1, done + due);
             parts.add(done);

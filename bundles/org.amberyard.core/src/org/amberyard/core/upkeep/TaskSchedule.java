@@ -2,9 +2,7 @@ package org.amberyard.core.upkeep;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * The tasks of one bus, year by year. Each task keeps its own clock, so that years add up: the events of a stretch are those of
@@ -69,17 +67,15 @@ public final class TaskSchedule {
         if (task.trigger().equals(TaskTrigger.NEVER)) {
             return;
         }
-        Map<Integer, Integer> due = new TreeMap<>();
         for (int month = 0; month < WearYear.MONTHS; month++) {
             double share = year.monthShares().get(month);
             Meters part = new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share);
             TaskClock.Walk walk = clocks.get(index).walk(task.trigger(), part);
             clocks.set(index, walk.after());
             if (!walk.parts().isEmpty()) {
-                due.put(month, walk.parts().size());
+                events.add(new TaskEvent(task, month, ageYears, walk.parts().size(), false));
             }
         }
-        due.forEach((month, times) -> events.add(new TaskEvent(task, month, ageYears, times, false)));
     }
 
     private void addFailures(MaintenanceTask task, WeibullRenewal renewal, WearYear year, double ageYears,

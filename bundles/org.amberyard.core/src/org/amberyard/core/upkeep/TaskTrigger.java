@@ -38,7 +38,7 @@ public record TaskTrigger(double everyKm, double everyMonths, double everyHours,
     }
 
     private static double part(double interval, double since, double stretch) {
-        return stretch > 0 ? Math.max(0, (interval - since) / stretch) : Double.POSITIVE_INFINITY;
+        return stretch > 0 && interval < Double.POSITIVE_INFINITY ? Math.max(0, (interval - since) / stretch) : Double.POSITIVE_INFINITY;
     }
 
     /** How often the task falls due in a stretch that is driven again and again; events per stretch. */

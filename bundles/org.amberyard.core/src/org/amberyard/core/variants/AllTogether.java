@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BudgetRisk;
 import org.amberyard.core.whatif.Convergence;
 import org.amberyard.core.whatif.Moments;
@@ -66,6 +67,20 @@ public final class AllTogether {
     /** Present cost of a plan over the draws. */
     public SortedDraws presentCost(int plan) {
         return SortedDraws.of(presentCosts[plan]);
+    }
+
+    /**
+     * A percentile of the present cost of a plan, and where it lies if each draw that is read off a surface were evaluated.
+     *
+     * @param share share of draws below it
+     */
+    public Band percentile(int plan, double share) {
+        return missed.presentCosts().get(plan).percentile(presentCost(plan), share);
+    }
+
+    /** The same of its saving: present cost of the baseline less its own. */
+    public Band savingPercentile(int plan, double share) {
+        return missed.savings().get(plan).percentile(SortedDraws.of(plans().difference(base.input().baseline(), plan)), share);
     }
 
     /** Mean and scatter of the present cost of a plan. */

@@ -14,8 +14,17 @@ public final class RandomPoints implements UnitPoints {
      * @param dimensions coordinates of a point, 1 or more
      */
     public RandomPoints(long seed, int dimensions) {
-        this.random = new CounterRandom(seed, RandomUse.DRAW);
+        this(new CounterRandom(seed, RandomUse.DRAW), dimensions);
+    }
+
+    private RandomPoints(CounterRandom random, int dimensions) {
+        this.random = random;
         this.dimensions = Checks.atLeast("Number of variables", dimensions, 1);
+    }
+
+    /** Points that have nothing to do with the others of the seed, to be kept out of a fit. */
+    public static RandomPoints heldOut(long seed, int dimensions) {
+        return new RandomPoints(new CounterRandom(seed, RandomUse.HELD_OUT), dimensions);
     }
 
     @Override

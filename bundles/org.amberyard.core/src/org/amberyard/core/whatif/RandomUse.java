@@ -13,7 +13,9 @@ enum RandomUse {
     /** Rows taken again, for intervals. */
     RESAMPLE(5),
     /** Seeds of repetitions. */
-    REPLICATE(6);
+    REPLICATE(6),
+    /** Draws that are kept out of a fit. */
+    HELD_OUT(7);
 
     private final int number;
 

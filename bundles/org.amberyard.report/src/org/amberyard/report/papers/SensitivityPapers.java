@@ -49,6 +49,7 @@ final class SensitivityPapers {
         return Arrays.stream(WhatIfChart.values()).filter(chart -> switch (chart) {
             case TORNADO -> results.single().isPresent();
             case DISTRIBUTION, BUDGET, SPENT, SPENT_MORE, REGRET, CONVERGENCE -> results.all().isPresent();
+            case PRICES -> !results.prices().isEmpty();
             case SHARES -> results.shares().isPresent();
             case GRID -> results.grid().isPresent();
             case ALONE -> results.breakEvens().alone().isPresent();

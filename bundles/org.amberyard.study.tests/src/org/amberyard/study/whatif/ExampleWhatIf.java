@@ -1,13 +1,17 @@
 package org.amberyard.study.whatif;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.amberyard.model.depot.ChargingPolicy;
+import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** The example with a what-if of one's own. */
 final class ExampleWhatIf {
@@ -41,6 +45,18 @@ final class ExampleWhatIf {
         weather.setHigh(2);
         add(study, "Cabin loss", "ElectricType", "*", "cabinLossKwPerK");
         return study;
+    }
+
+    /** Leaves one route in so many, no more than some, with its buses and the spares. */
+    static void thin(Study study, int oneRouteIn, int most) {
+        List<Route> left = study.getRoutes().stream().filter(r -> study.getRoutes().indexOf(r) % oneRouteIn == 0).limit(most).toList();
+        List<Route> gone = study.getRoutes().stream().filter(r -> !left.contains(r)).toList();
+        List<Bus> idle = study.getBuses().stream().filter(b -> gone.contains(b.getRoute())).toList();
+        study.getPlans().forEach(p -> p.getReplacements().removeIf(r -> idle.contains(r.getBus()) || idle.contains(r.getCascadeTo())));
+        study.getConsumptionLogs().clear();
+        study.getTrips().clear();
+        EcoreUtil.deleteAll(idle, true);
+        EcoreUtil.deleteAll(gone, true);
     }
 
     /** Adds an input that is multiplied by 0.8 to 1.2. */

@@ -2,7 +2,6 @@ package org.amberyard.study.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
@@ -11,13 +10,10 @@ import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.whatif.BreakEvenCurve;
-import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.io.StudyFileException;
-import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -33,20 +29,10 @@ class FittedBreakEvensTest {
     @BeforeAll
     static void runIt() throws StudyFileException {
         study = ExampleWhatIf.ofWeather(500);
-        thin();
+        ExampleWhatIf.thin(study, ONE_ROUTE_IN, 2);
         run = new WhatIfRun(study, EVALUATOR.evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
         run.run(Progress.NONE, soFar -> {
         });
-    }
-
-    private static void thin() {
-        List<Route> gone = study.getRoutes().stream().filter(r -> study.getRoutes().indexOf(r) % ONE_ROUTE_IN != 0).toList();
-        List<Bus> idle = study.getBuses().stream().filter(b -> gone.contains(b.getRoute())).toList();
-        study.getPlans().forEach(p -> p.getReplacements().removeIf(r -> idle.contains(r.getBus()) || idle.contains(r.getCascadeTo())));
-        study.getConsumptionLogs().clear();
-        study.getTrips().clear();
-        EcoreUtil.deleteAll(idle, true);
-        EcoreUtil.deleteAll(gone, true);
     }
 
     @Test

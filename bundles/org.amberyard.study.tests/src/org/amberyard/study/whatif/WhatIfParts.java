@@ -35,7 +35,7 @@ record WhatIfParts(StudyWhatIf whatIf) {
     }
 
     VarianceShares varianceShares(Progress progress) {
-        return whatIf.shares(all(whatIf.shares(), progress), Optional.empty());
+        return whatIf.shares(all(whatIf.shares(false), progress), Optional.empty());
     }
 
     private KeptDraws all(Evaluations evaluations, Progress progress) {

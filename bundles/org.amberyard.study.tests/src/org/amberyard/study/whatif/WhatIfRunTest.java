@@ -11,20 +11,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.BreakEven;
+import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.plan.EngineVersion;
+import org.amberyard.core.plan.PriceDeck;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.BreakEvenSurface;
 import org.amberyard.core.variants.BreakEvensAlone;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BreakEvenCurve;
 import org.amberyard.core.whatif.Convergence;
+import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.core.whatif.SobolIndices;
+import org.amberyard.core.whatif.SortedDraws;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.InputCorrelation;
@@ -36,7 +45,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** A what-if of three prices of the example, two of them correlated, with all its parts. */
+/** A what-if of three prices of a few routes of the example, two of them correlated, with all its parts. */
 class WhatIfRunTest {
     private static final int REBATE = 2;
     private static final double WANTED = 4000;
@@ -44,10 +53,14 @@ class WhatIfRunTest {
 
     private static Study study;
     private static StudyResult base;
+    private static WhatIfRun whole;
 
     @BeforeAll
     static void evaluate() throws StudyFileException {
         study = ExampleWhatIf.without(4000);
+        study.getPlans().subList(REBATE + 1, study.getPlans().size()).clear();
+        study.getDepot().setChargingPolicy(ChargingPolicy.AT_ONCE);
+        ExampleWhatIf.thin(study, 9, 2);
         UncertainInput diesel = ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
         diesel.setLow(0.3);
         UncertainInput bus = ExampleWhatIf.add(study, "Bus price", "ElectricType", "Electric C 150", "purchasePrice");
@@ -58,6 +71,8 @@ class WhatIfRunTest {
         pair.setSecond(pack);
         study.getWhatIf().getCorrelations().add(pair);
         base = EVALUATOR.evaluate(StudyCompiler.compile(study));
+        whole = run(Optional.empty());
+        go(whole, Progress.NONE);
     }
 
     private static WhatIfRun run(Optional<SavedRun> before) {
@@ -69,12 +84,20 @@ class WhatIfRunTest {
         });
     }
 
+    /** Goes on until what is asked for is found. */
+    private static WhatIfRun until(WhatIfRun run, Predicate<WhatIfResults> asked) {
+        boolean[] found = new boolean[1];
+        run.run(share -> {
+            if (found[0]) {
+                throw new CancellationException();
+            }
+        }, soFar -> found[0] = asked.test(soFar));
+        return run;
+    }
+
     @Test
     void aStoppedRunGoesOnToWhereItWouldHaveEnded() {
-        WhatIfRun whole = run(Optional.empty());
-        go(whole, Progress.NONE);
         assertTrue(whole.isComplete());
-
         WhatIfRun stopped = run(Optional.empty());
         go(stopped, share -> {
             if (share > 0.3) {
@@ -96,8 +119,6 @@ class WhatIfRunTest {
 
     @Test
     void resultsOfAKeptRunAreThereWithoutWork() {
-        WhatIfRun whole = run(Optional.empty());
-        go(whole, Progress.NONE);
         WhatIfRun opened = run(Optional.of(whole.saved()));
         assertTrue(opened.isComplete());
         assertEquals(whole.results().single().orElseThrow().saving(REBATE, 0), opened.results().single().orElseThrow().saving(REBATE, 0));
@@ -114,9 +135,7 @@ class WhatIfRunTest {
     /** At each point of the curve both plans cost the same, found by putting its values into the study. */
     @Test
     void theBreakEvenCurveHoldsWhenItIsPutIn() {
-        WhatIfRun run = run(Optional.empty());
-        go(run, Progress.NONE);
-        BreakEvenLine line = run.results().breakEven().orElseThrow();
+        BreakEvenLine line = whole.results().breakEven().orElseThrow();
         List<BreakEvenCurve> points = line.plans().get(REBATE);
         assertTrue(points.stream().anyMatch(p -> !p.at().values().isEmpty()), "the plan pays up to some price of buses");
         StudyVariants variants = new StudyVariants(study);
@@ -135,15 +154,13 @@ class WhatIfRunTest {
     /** Along each input by itself, and in each cell over two others: the value is put in again, and the plans cost the same. */
     @Test
     void breakEvensHoldWhenTheyArePutIn() {
-        WhatIfRun run = run(Optional.empty());
-        go(run, Progress.NONE);
-        BreakEvensAlone alone = run.results().breakEvens().alone().orElseThrow();
+        BreakEvensAlone alone = whole.results().breakEvens().alone().orElseThrow();
         assertEquals(List.of(0, 1, 2), alone.inputs());
         int met = 0;
         for (int input : alone.inputs()) {
             met += putIn(alone.plans().get(REBATE).get(input), input, new double[] {Double.NaN, Double.NaN, Double.NaN});
         }
-        BreakEvenSurface surface = run.results().breakEvens().surface().orElseThrow();
+        BreakEvenSurface surface = whole.results().breakEvens().surface().orElseThrow();
         assertEquals(25, surface.plans().get(REBATE).size());
         for (int cell : new int[] {0, 12, 24}) {
             double[] values = new double[3];
@@ -161,8 +178,8 @@ class WhatIfRunTest {
         Study grouped = EcoreUtil.copy(study);
         grouped.getWhatIf().getInputs().get(1).setGroup("Purchases");
         grouped.getWhatIf().getInputs().get(2).setGroup("Purchases");
-        WhatIfRun run = new WhatIfRun(grouped, base, 2, Optional.empty());
-        go(run, Progress.NONE);
+        grouped.getWhatIf().setDraws(1000);
+        WhatIfRun run = until(new WhatIfRun(grouped, base, 2, Optional.empty()), found -> found.shares().isPresent());
         WhatIfResults results = run.results();
         assertEquals(List.of("Diesel price", "Purchases"), results.shares().orElseThrow().groups());
         List<String> bars = results.single().orElseThrow().saving(REBATE, 0).bars().stream().map(b -> results.inputs().name(b.input())).toList();
@@ -172,21 +189,36 @@ class WhatIfRunTest {
         assertEquals(1, shares.first().stream().mapToDouble(Band::value).sum(), 0.05);
     }
 
-    private static int putIn(BreakEven at, int input, double[] values) {
+    /** A fan is of what is drawn: prices put in by hand, at the middle of each year, give the same percentile. */
+    @Test
+    void pricesAreToldAsTheyAreDrawn() {
+        List<PriceFan> fans = whole.results().prices();
+        assertEquals(List.of("price of fuel, diesel", "price of a new bus, Electric C 150", "price of a new pack"),
+                fans.stream().map(PriceFan::name).toList());
+        assertEquals("USD/L", fans.get(0).unit());
+        Draws draws = new UncertainInputs(study).draws(4000);
+        int last = base.input().years() - 1;
+        PriceDeck.Price diesel = base.input().prices().fuels().get(FuelKind.DIESEL);
+        double now = diesel.at(last, base.input().money().time(CostCategory.FUEL, last));
+        double median = SortedDraws.of(IntStream.range(0, 1000).mapToDouble(d -> now * draws.at(d)[0]).toArray()).quantile(0.5);
+        assertEquals(median, fans.get(0).years().get(last).quantile(0.5), 1e-12);
+    }
+
+    private static int putIn(BreakEven found, int input, double[] values) {
         StudyVariants variants = new StudyVariants(study);
-        for (double value : at.values()) {
+        for (double value : found.values()) {
             values[input] = value;
-            StudyResult whole = EVALUATOR.evaluate(variants.at(values));
-            assertEquals(whole.baseline().measures().presentCost(), whole.plans().get(REBATE).measures().presentCost(), 0.01);
+            StudyResult at = EVALUATOR.evaluate(variants.at(values));
+            assertEquals(at.baseline().measures().presentCost(), at.plans().get(REBATE).measures().presentCost(), 0.01);
         }
-        return at.values().size();
+        return found.values().size();
     }
 
     @Test
     void drawsAreEnoughWhenTheMeanIsKnown() {
         study.getWhatIf().setErrorWanted(WANTED);
-        WhatIfRun run = run(Optional.empty());
-        go(run, Progress.NONE);
+        WhatIfRun run = until(run(Optional.empty()),
+                found -> found.all().filter(all -> all.end().reason() == RunEnd.Reason.ENOUGH).isPresent());
         AllTogether all = run.results().all().orElseThrow();
         study.getWhatIf().setErrorWanted(0);
         RunEnd end = all.end();

@@ -1,14 +1,14 @@
 package org.amberyard.study.whatif;
 
-import java.util.stream.IntStream;
-import org.amberyard.core.variants.FitErrors;
+import java.util.Arrays;
+import org.amberyard.core.variants.FitCheck;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.QuadraticSurface;
 
 /**
- * Stands in for whole evaluations by surfaces fitted to some of them, drawn from the distributions of the inputs. Safe for use
- * from several threads.
+ * Stands in for whole evaluations by surfaces fitted to some of them, drawn from the distributions of the inputs. How far it misses
+ * is found on others, drawn independently and kept out of the fit. Safe for use from several threads.
  */
 final class FittedDraws {
     /** Evaluations for each coefficient of a surface. */
@@ -16,10 +16,12 @@ final class FittedDraws {
 
     private final QuadraticSurface surface;
     private final int columns;
+    private final FitCheck check;
 
-    private FittedDraws(QuadraticSurface surface, int columns) {
+    private FittedDraws(QuadraticSurface surface, int columns, FitCheck check) {
         this.surface = surface;
         this.columns = columns;
+        this.check = check;
     }
 
     /** True where inputs are numbers and many draws are to be read off. */
@@ -30,28 +32,37 @@ final class FittedDraws {
             numbers &= !whatIf.uncertain().ofWords(input);
         }
         return whatIf.study().getWhatIf().isFitted() && numbers && !whatIf.byPrices()
-                && whatIf.study().getWhatIf().getDraws() > count(inputs);
+                && whatIf.study().getWhatIf().getDraws() > fittedTo(inputs) + whatIf.uncertain().heldOut();
     }
 
-    private static int count(int inputs) {
+    private static int fittedTo(int inputs) {
         return PER_TERM * QuadraticSurface.terms(inputs);
     }
 
-    /** The evaluations to fit to. */
+    /** The evaluations to fit to, then those that are kept out. */
     static Evaluations evaluations(StudyWhatIf whatIf) {
-        int count = count(whatIf.names().size());
-        Draws draws = whatIf.uncertain().fitted(count);
-        return new Evaluations(count, draws::at);
+        int fittedTo = fittedTo(whatIf.names().size());
+        Draws draws = whatIf.uncertain().fitted(fittedTo);
+        Draws others = whatIf.uncertain().keptOut();
+        return new Evaluations(fittedTo + whatIf.uncertain().heldOut(), e -> e < fittedTo ? draws.at(e) : others.at(e - fittedTo));
     }
 
-    /** Fits to evaluations that are done. */
+    /** Fits to evaluations that are done, and checks the fit on the others. */
     static FittedDraws of(StudyWhatIf whatIf, KeptDraws kept) {
         Evaluations evaluations = evaluations(whatIf);
+        int fittedTo = fittedTo(whatIf.names().size());
         double[][] inputs = new double[evaluations.count()][];
         for (int i = 0; i < inputs.length; i++) {
             inputs[i] = evaluations.values().apply(i);
         }
-        return new FittedDraws(QuadraticSurface.of(inputs, kept.columns()), kept.columns().length);
+        QuadraticSurface surface = QuadraticSurface.of(Arrays.copyOf(inputs, fittedTo), results(kept, 0, fittedTo));
+        HeldOut heldOut = HeldOut.of(surface, Arrays.copyOfRange(inputs, fittedTo, inputs.length), results(kept, fittedTo, inputs.length));
+        return new FittedDraws(surface, kept.columns().length, heldOut.check(whatIf.outcomes().columns(),
+                whatIf.base().input().baseline(), whatIf.study().getWhatIf().getFitErrorAllowed()));
+    }
+
+    private static double[][] results(KeptDraws kept, int from, int to) {
+        return Arrays.stream(kept.columns()).map(column -> Arrays.copyOfRange(column, from, to)).toArray(double[][]::new);
     }
 
     /** Writes results; inputs that are not a number stand at the values that leave the study as it is. */
@@ -64,11 +75,8 @@ final class FittedDraws {
         results[columns - 1] = 0;
     }
 
-    /** By how much results are missed. */
-    FitErrors errors(OutcomeColumns of, int baseline) {
-        return new FitErrors(IntStream.range(0, of.plans()).mapToObj(p -> surface.error(of.presentCost(p))).toList(),
-                IntStream.range(0, of.plans()).mapToObj(p -> surface.error(of.presentCost(baseline), of.presentCost(p))).toList(),
-                IntStream.range(0, of.plans()).mapToObj(p -> IntStream.range(0, of.years())
-                        .mapToObj(y -> surface.error(of.appropriation(p, y))).toList()).toList());
+    /** By how much results are missed, and whether that is good enough. */
+    FitCheck check() {
+        return check;
     }
 }

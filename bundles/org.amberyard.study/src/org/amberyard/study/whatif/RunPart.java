@@ -6,8 +6,8 @@ public enum RunPart {
     SINGLE("One at a time"),
     /** Named scenarios. */
     SCENARIOS("Scenarios"),
-    /** Whole evaluations to which surfaces are fitted, where draws are to be read off these. */
-    FIT("Evaluations to fit to"),
+    /** Whole evaluations to which surfaces are fitted and on which they are checked, where draws are to be read off these. */
+    FIT("Evaluations to fit to and to check on"),
     /** Draws of all inputs together. */
     ALL("All together"),
     /** The two widest inputs together. */

@@ -13,11 +13,16 @@ final class RunPlan {
     private final int single;
     private final int shares;
     private final int fit;
+    private final boolean readOff;
 
-    RunPlan(StudyWhatIf whatIf) {
+    /**
+     * @param readOff true when draws are read off surfaces, so that very many cost nothing
+     */
+    RunPlan(StudyWhatIf whatIf, boolean readOff) {
         this.whatIf = whatIf;
+        this.readOff = readOff;
         this.single = whatIf.single().count();
-        this.shares = whatIf.shares().count();
+        this.shares = whatIf.shares(readOff).count();
         this.fit = FittedDraws.wanted(whatIf) ? FittedDraws.evaluations(whatIf).count() : 0;
     }
 
@@ -65,7 +70,7 @@ final class RunPlan {
             case FIT -> FittedDraws.evaluations(whatIf);
             case ALL -> whatIf.together();
             case GRID -> whatIf.grid(widest);
-            case SHARES -> whatIf.shares();
+            case SHARES -> whatIf.shares(readOff);
             case SCENARIOS, BREAK_EVENS_ALONE, BREAK_EVEN, BREAK_EVEN_SURFACE -> throw new IllegalArgumentException(part.label() + " has no list of variants");
         };
     }

@@ -14,6 +14,7 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.Scenarios;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VariedInputs;
@@ -45,6 +46,7 @@ public final class StudyWhatIf implements VariedInputs {
     private final UncertainInputs inputs;
     private final VariantOutcomes outcomes;
     private final int threads;
+    private DrawnPrices drawnPrices;
 
     /**
      * @param study a study with a what-if
@@ -167,33 +169,38 @@ public final class StudyWhatIf implements VariedInputs {
                 missed(fit));
     }
 
-    /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */
-    FitErrors missed(Optional<FittedDraws> fit) {
-        return fit.map(f -> f.errors(outcomes.columns(), base.input().baseline())).orElseGet(() -> FitErrors.none(base));
+    /** Prices that vary, over the draws that are done. */
+    List<PriceFan> prices(int done) {
+        if (drawnPrices == null) {
+            drawnPrices = DrawnPrices.of(new StudyVariants(study), base, inputs);
+        }
+        return drawnPrices.fans(together(), done);
     }
 
-    private IndexPlan indexPlan() {
-        return inputs.indexPlan(rows());
+    /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */
+    private FitErrors missed(Optional<FittedDraws> fit) {
+        return fit.map(f -> f.check().errors()).orElseGet(() -> FitErrors.none(base));
     }
 
     /** About as many evaluations as draws where each takes long; where they are cheap, as many rows as draws up to some thousands. */
-    private int rows() {
+    private int rows(boolean readOff) {
         int draws = study.getWhatIf().getDraws();
-        boolean cheap = outcomes.onSums() || FittedDraws.wanted(this);
+        boolean cheap = outcomes.onSums() || readOff;
         int each = cheap ? Math.min(draws, MOST_CHEAP_ROWS) : 0;
         return Math.max(LEAST_ROWS, Math.max(each, draws / (2 + inputs.names().size())));
     }
 
-    Evaluations shares() {
-        IndexPlan plan = indexPlan();
+    /** What shares of the variance take; very many where variants are read off surfaces. */
+    Evaluations shares(boolean readOff) {
+        IndexPlan plan = inputs.indexPlan(rows(readOff));
         Draws draws = new Draws(plan, IntStream.range(0, inputs.names().size()).mapToObj(inputs::distribution).toList());
-        return new Evaluations(rows() * plan.perRow(), draws::at);
+        return new Evaluations(rows(readOff) * plan.perRow(), draws::at);
     }
 
     /** With inputs of a group, and those that are correlated, as one part. */
     VarianceShares shares(KeptDraws kept, Optional<FittedDraws> fit) {
         return new VarianceShares(partNames(), plans(kept), base.input().baseline(), study.getWhatIf().getSeed(),
-                inputs.indexSamples(rows()), missed(fit));
+                inputs.indexSamples(rows(fit.isPresent())), missed(fit));
     }
 
     private List<String> partNames() {

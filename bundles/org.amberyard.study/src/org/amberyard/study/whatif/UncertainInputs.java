@@ -12,6 +12,7 @@ import org.amberyard.core.whatif.Distribution;
 import org.amberyard.core.whatif.Draws;
 import org.amberyard.core.whatif.IndexPlan;
 import org.amberyard.core.whatif.LatinHypercube;
+import org.amberyard.core.whatif.Miss;
 import org.amberyard.core.whatif.RandomPoints;
 import org.amberyard.core.whatif.RankCorrelation;
 import org.amberyard.core.whatif.ReplicatedPoints;
@@ -135,6 +136,16 @@ final class UncertainInputs {
     Draws fitted(int draws) {
         UnitPoints even = new LatinHypercube(whatIf.getSeed(), draws, distributions.size());
         return new Draws(correlated(even, draws, 1), distributions);
+    }
+
+    /** Values of all inputs, draw by draw, that have nothing to do with those that surfaces are fitted to. */
+    Draws keptOut() {
+        return new Draws(correlated(RandomPoints.heldOut(whatIf.getSeed(), distributions.size()), heldOut(), 1), distributions);
+    }
+
+    /** How many draws are kept out of a fit. */
+    int heldOut() {
+        return Math.max(Miss.draws(), PER_CORRELATED_INPUT * distributions.size());
     }
 
     /** Samples that draws are taken from in turn; 1 where draws are independent, or too few. */

@@ -11,6 +11,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Block;
 import org.amberyard.core.whatif.BlockSink;
@@ -33,7 +34,10 @@ public final class WhatIfRun {
     private final StudyWhatIf whatIf;
     private final int blockDraws;
     private final Map<RunPart, KeptDraws> kept = new EnumMap<>(RunPart.class);
-    private final RunPlan plan;
+    private Optional<FittedDraws> fit = Optional.empty();
+    private RunPlan plan;
+    private List<PriceFan> prices = List.of();
+    private int pricesOf;
 
     /**
      * @param study a study with a what-if
@@ -45,8 +49,17 @@ public final class WhatIfRun {
     public WhatIfRun(Study study, StudyResult base, int threads, Optional<SavedRun> before) {
         this.whatIf = new StudyWhatIf(study, base, threads);
         this.blockDraws = whatIf.outcomes().blockDraws();
-        this.plan = new RunPlan(whatIf);
+        this.plan = new RunPlan(whatIf, FittedDraws.wanted(whatIf));
         before.ifPresent(saved -> saved.parts().forEach(this::take));
+        fitWhereDone();
+    }
+
+    /** Fits surfaces once their evaluations are done; what follows depends on whether they are good enough. */
+    private void fitWhereDone() {
+        if (fit.isEmpty() && FittedDraws.wanted(whatIf)) {
+            fit = complete(RunPart.FIT).map(k -> FittedDraws.of(whatIf, k));
+            plan = new RunPlan(whatIf, fit.isEmpty() || surfaces().isPresent());
+        }
     }
 
     /** Takes a part of an earlier run over; one with other columns than this version has is worked out anew. */
@@ -88,6 +101,7 @@ public final class WhatIfRun {
             if (!isDone(part) && !work(part, plan.share(progress, part), soFar)) {
                 return;
             }
+            fitWhereDone();
             parts = plan.parts(widest());
             soFar.accept(results());
         }
@@ -96,7 +110,7 @@ public final class WhatIfRun {
 
     /** Works a part out; false when it was stopped. */
     private boolean work(RunPart part, Progress progress, Consumer<WhatIfResults> soFar) {
-        whatIf.outcomes().use(part.isOfMany() ? fit() : Optional.empty());
+        whatIf.outcomes().use(part.isOfMany() ? surfaces() : Optional.empty());
         if (part.isSearch()) {
             return findBreakEven(part, progress);
         }
@@ -155,9 +169,9 @@ public final class WhatIfRun {
         return IntStream.range(0, costs.length).mapToDouble(i -> others[i] - costs[i]).toArray();
     }
 
-    /** The surfaces that stand in for whole evaluations, where the study wants them and their evaluations are done. */
-    private Optional<FittedDraws> fit() {
-        return FittedDraws.wanted(whatIf) ? complete(RunPart.FIT).map(k -> FittedDraws.of(whatIf, k)) : Optional.empty();
+    /** The surfaces that stand in for whole evaluations, where they are good enough. */
+    private Optional<FittedDraws> surfaces() {
+        return fit.filter(f -> f.check().goodEnough());
     }
 
     private int[] widest() {
@@ -178,17 +192,26 @@ public final class WhatIfRun {
         Optional<OneAtATime> single = single();
         int[] widest = widest();
         boolean two = widest.length > 1;
-        return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named), all(),
+        return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named),
+                fit.map(FittedDraws::check), all(), prices(),
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
-                complete(RunPart.SHARES).map(k -> whatIf.shares(k, fit())),
+                complete(RunPart.SHARES).map(k -> whatIf.shares(k, surfaces())),
                 new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
     }
 
     private Optional<AllTogether> all() {
-        Optional<FittedDraws> fit = fit();
         return Optional.ofNullable(kept.get(RunPart.ALL)).filter(k -> k.draws() > 1).map(k -> whatIf.together(k, new RunEnd(k.draws(),
                 k.draws() >= whatIf.study().getWhatIf().getDraws() ? RunEnd.Reason.COMPLETE
-                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), fit));
+                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), surfaces()));
+    }
+
+    private List<PriceFan> prices() {
+        int looked = DrawnPrices.looked(Optional.ofNullable(kept.get(RunPart.ALL)).map(KeptDraws::draws).orElse(0));
+        if (looked > 1 && looked != pricesOf) {
+            prices = whatIf.prices(looked);
+            pricesOf = looked;
+        }
+        return prices;
     }
 
     /** What has been found so far, to be kept with the study. */

@@ -14,6 +14,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.labels.XYItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.CategoryItemRenderer;
@@ -98,6 +99,9 @@ final class SpokenChart {
     }
 
     private static void say(XYPlot plot) {
+        if (plot instanceof CombinedDomainXYPlot several) {
+            several.getSubplots().forEach(p -> say((XYPlot) p));
+        }
         for (int i = 0; i < plot.getDomainAxisCount(); i++) {
             if (plot.getDomainAxis(i) instanceof SymbolAxis symbols) {
                 plot.setDomainAxis(i, new SpokenSymbolAxis(symbols));
