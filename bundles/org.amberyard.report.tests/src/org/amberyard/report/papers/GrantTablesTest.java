@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,6 @@ import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.fleet.Bus;
-import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
@@ -281,37 +279,6 @@ class GrantTablesTest {
     }
 
     @Test
-    void theCostOfATonIsThatOfTheResultsToTheDigitsThatItsTonsBear() {
-        DataTable printed = table(GrantTable.T8, 0);
-        List<ResultLine> lines = ResultLine.of(in, "cost_effectiveness");
-        assertEquals(lines.size() + 4, printed.rows().size(), "the grant that is applied for has rows of its own");
-        for (int i = 0; i < lines.size(); i++) {
-            DataTable.Row row = printed.rows().get(i);
-            assertEquals(lines.get(i).number("cost").orElseThrow(), figure(printed, row, "Cost").doubleValue(), 0.505);
-            assertEquals(lines.get(i).text("measure"), row.cells().get(0));
-            Object cost = row.cells().get(column(printed, "Cost of a short ton (USD)"));
-            if (lines.get(i).text("measure").startsWith("PM2.5")) {
-                assertEquals(CostOfATon.NOT_MEANINGFUL, cost, "0.0003 tons bear no cost of a ton");
-            } else {
-                double exact = lines.get(i).number("cost_per_short_ton").orElseThrow();
-                assertEquals(exact, ((BigDecimal) cost).doubleValue(), 0.0051 * exact);
-                assertTrue(((BigDecimal) cost).stripTrailingZeros().precision() <= 3, cost.toString());
-            }
-        }
-    }
-
-    @Test
-    void aCostHasNoMoreDigitsThanItsTons() {
-        assertEquals(new BigDecimal("37200000"), CostOfATon.printed(37_151_788, new BigDecimal("0.129")));
-        assertEquals(new BigDecimal("118000"), CostOfATon.printed(118_004, new BigDecimal("1234.5")));
-        assertEquals(new BigDecimal("37000000"), CostOfATon.printed(37_151_788, new BigDecimal("0.0012")));
-        assertEquals("not meaningful", CostOfATon.printed(14_670_748_633.0, new BigDecimal("0.0003")));
-        assertEquals("not meaningful", CostOfATon.printed(5e12, new BigDecimal("0.000")));
-        assertEquals("not meaningful", CostOfATon.printed(Double.NaN, BigDecimal.ZERO));
-        assertEquals("not meaningful", CostOfATon.printed(-5, new BigDecimal("-1.25")));
-    }
-
-    @Test
     void aBusHasItsLineItsEngineAndItsMiles() {
         ReplacedBus first = in.replaced().get(0);
         DataTable identity = table(GrantTable.T1, 0);
@@ -355,42 +322,6 @@ class GrantTablesTest {
         Document document = GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(), ExamplePapers.tables(GrantTable.T7,
                 GrantTable.T4)));
         assertEquals(List.of("T7", "T4a", "T4b"), document.tables().stream().map(DataTable::name).toList());
-    }
-
-    @Test
-    void programmesAreToldWithTheirTermsAndTheirNotice() {
-        DataTable sources = table(GrantTable.T5, 0);
-        Map<Object, String> terms = new HashMap<>();
-        sources.rows().forEach(r -> terms.put(r.cells().get(0), sources.printed(r, column(sources, "Restrictions")).replace('\u00a0', ' ')));
-        assertEquals("purchases of 2027 to 2028; electric bus of body type A: 50 % of the price above the like-for-like bus, at most "
-                + "USD 140,000; electric bus of body type C: 50 % of the price above the like-for-like bus, at most USD 190,000; "
-                + "charging ports: 50 % of the cost, at most USD 20,000 each; site works: 50 % of the cost; at most 10 buses; "
-                + "new buses only; old bus scrapped within 90 days; not with National Fleet Rebate; closed out within 180 days of the last "
-                + "purchase", terms.get("Clean Fleet Fund"));
-        assertEquals("purchases of 2027 to 2040; charging ports: 80 % of the cost, at most USD 14,000 each; site works: 80 % of the "
-                + "cost", terms.get("Make-ready"), "no bus is paid for, so nothing is asked of buses");
-        assertTrue(sources.notes().contains("Rules of “Make-ready”: published: Kestrow Electric Cooperative, make-ready terms, sheet "
-                + "52, effective 1 July 2025 (invented), 2025-07-01."), sources.notes().toString());
-    }
-
-    @Test
-    void limitsThatANoticeSetsAreTold() {
-        Study study = EXAMPLE.study();
-        Programme fund = study.getProgrammes().get(2);
-        fund.setBudget(400_000.0);
-        fund.setBudgetPerYear(125_000.0);
-        fund.setTrainingShare(0.125);
-        fund.setTrainingCap(9000.0);
-        fund.setAmountPerPort(500);
-        fund.setMatchShare(0.2);
-        fund.setLagYears(1);
-        fund.setMaxBuses(0);
-        PaperInput limited = EXAMPLE.in(study, ExamplePapers.tables(GrantTable.T5));
-        String told = Restrictions.of(limited, limited.study().funding().programmes().get(2)).replace('\u00a0', ' ');
-        assertEquals("purchases of 2027 to 2040; charging ports: USD 500 each and 80 % of the cost, at most USD 14,000 each; site "
-                + "works: 80 % of the cost; training and tools: 12.5 % of the cost, at most USD 9,000 each; at most USD 400,000 in "
-                + "all; at most USD 125,000 for the purchases of a year; paid years after the purchase: 1; match of 20 % from own "
-                + "money", told);
     }
 
     @Test

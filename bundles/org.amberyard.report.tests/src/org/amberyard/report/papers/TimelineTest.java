@@ -29,12 +29,12 @@ class TimelineTest {
     @Test
     void deadlinesOfProgrammesAreDatesWithMonthsFromTheAward() {
         DataTable table = timeline(EXAMPLE.study());
-        assertHas(table, "2026-03-16 | 0 | Award: “Clean Fleet Fund” | date of the award in the study");
+        assertHas(table, "2026-03-16 | 0 | Award: “Clean Fleet Fund” | noted in the study");
         assertHas(table, "2026-04-01 | 0 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
-        assertHas(table, "2027-04-01 | 12 | Scrapped at the latest: B01; B02; B03; B15 | 90 days after the new bus is in service, by its "
-                + "programme");
-        assertHas(table, "2028-03-31 | 24 | Scrapped at the latest: B04; B05; B16 | 90 days after the new bus is in service, by its "
-                + "programme");
+        assertHas(table, "2027-04-01 | 12 | Scrapped at the latest: B01; B02; B03; B15 | 90 days after service of the new "
+                + "bus");
+        assertHas(table, "2028-03-31 | 24 | Scrapped at the latest: B04; B05; B16 | 90 days after service of the new "
+                + "bus");
         assertHas(table, "2028-06-29 | 27 | Closed out at the latest: “Clean Fleet Fund” | 180 days after the last purchase that it "
                 + "pays for");
         assertFalse(lines(table).toString().contains("To be scrapped from then on"), lines(table).toString());

@@ -30,7 +30,7 @@ final class DeadlineMilestones {
         List<Milestone> all = new ArrayList<>();
         money.lines().stream().flatMap(this::paying).distinct().forEach(p -> {
             dates.of(p.name()).award().ifPresent(d -> all.add(new Milestone(d.toString(), "Award", "“" + p.name() + "”",
-                    "date of the award in the study")));
+                    "noted in the study")));
             closeOut(p).ifPresent(all::add);
         });
         money.lines().forEach(l -> scrapped(l).ifPresent(all::add));
@@ -57,7 +57,7 @@ final class DeadlineMilestones {
                 .filter(d -> d > 0).min();
         return old.isEmpty() || days.isEmpty() ? Optional.empty() : Optional.of(new Milestone(start.apply(line.funded().purchase()
                 .year()).plusDays(days.getAsInt()).toString(), "Scrapped at the latest", old.get(), days.getAsInt()
-                        + " days after the new bus is in service, by its programme"));
+                        + " days after service of the new bus"));
     }
 
     private Optional<Milestone> closeOut(Programme programme) {
