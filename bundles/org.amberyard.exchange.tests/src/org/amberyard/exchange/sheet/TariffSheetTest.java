@@ -130,6 +130,20 @@ class TariffSheetTest {
     }
 
     @Test
+    void rowsWithoutATariffAreOfTheOneInUse() throws Exception {
+        Path sheet = samples.text("rates.csv", "component,season,hours,unit,rate\non-peak,all,14-20,usd_per_kwh,0.2\noff-peak,all,20-14,usd_per_kwh,0.1\n");
+        SheetImport made = SheetImport.recognised(SampleSheets.only(sheet), study).orElseThrow();
+        assertEquals("tariffs", made.kind().id());
+        SheetImport.Preview preview = made.preview(study);
+        assertEquals(List.of(), preview.problems());
+        assertTrue(preview.remarks().contains("The sheet names no tariff, so its rows are taken for the charges of “KE-EVD”, the tariff in use; add a column "
+                + "“Tariff” where they are of another."), preview.remarks().toString());
+        preview.into(study);
+        assertEquals(List.of("on-peak", "off-peak"), ((ScheduledTariff) study.getDepot().getTariff()).getCharges().stream().map(TariffCharge::getCharge)
+                .toList());
+    }
+
+    @Test
     void tablesOfAnExportedFolderChangeNothing() throws Exception {
         Path exported = folder.resolve("exported");
         StudyFolderExport.write(study, exported);

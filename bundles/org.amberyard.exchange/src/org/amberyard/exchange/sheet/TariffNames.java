@@ -18,6 +18,7 @@ final class TariffNames {
     private final Depot depot;
     private final ElementIndex<Tariff> known;
     private final Map<ElementKey, ScheduledTariff> added = new HashMap<>();
+    private boolean toldInUse;
 
     TariffNames(SheetOutcome outcome) {
         this.outcome = outcome;
@@ -39,8 +40,14 @@ final class TariffNames {
     }
 
     private Optional<ScheduledTariff> unnamed(MappedRow row) {
-        Tariff tariff = Optional.of(row.sheetName()).flatMap(known::find).orElse(depot.getTariff());
+        Optional<Tariff> named = known.find(row.sheetName());
+        Tariff tariff = named.orElse(depot.getTariff());
         if (tariff instanceof ScheduledTariff scheduled) {
+            if (named.isEmpty() && !toldInUse) {
+                outcome.remark("The sheet names no tariff, so its rows are taken for the charges of “" + tariff.getName()
+                        + "”, the tariff in use; add a column “Tariff” where they are of another.");
+                toldInUse = true;
+            }
             return Optional.of(scheduled);
         }
         outcome.problem(outcome.headerRow(), "Nothing tells which tariff the rows are of; add a column “Tariff” with its name.");

@@ -37,7 +37,7 @@ record TariffPrice(double value, Per per) {
     static TariffPrice of(MappedRow row, String id, String unitId) throws CellFault {
         SheetNumber number = row.figure(id).orElseThrow(() -> row.wrong(id, "A price is missing; enter one, 0 for none, or delete the row."));
         boolean own = !number.unit().isEmpty();
-        String unit = own ? number.unit() : row.text(unitId).orElse("");
+        String unit = (own ? number.unit() : row.text(unitId).orElse("")).replace('_', ' ');
         Per per = per(unit, row.currency());
         if (per == null) {
             throw row.fault(own ? id : unitId, own ? "a price per kWh, per kW or per month, or a number in %" : "USD/kWh, USD/kW, USD/month or %"
