@@ -47,11 +47,11 @@ final class ExampleWhatIf {
         return study;
     }
 
-    /** Leaves one route in so many, no more than some, with its buses and the spares. */
+    /** Leaves one route in so many, no more than some, with its buses, and no spares. */
     static void thin(Study study, int oneRouteIn, int most) {
         List<Route> left = study.getRoutes().stream().filter(r -> study.getRoutes().indexOf(r) % oneRouteIn == 0).limit(most).toList();
         List<Route> gone = study.getRoutes().stream().filter(r -> !left.contains(r)).toList();
-        List<Bus> idle = study.getBuses().stream().filter(b -> gone.contains(b.getRoute())).toList();
+        List<Bus> idle = study.getBuses().stream().filter(b -> b.getRoute() == null || gone.contains(b.getRoute())).toList();
         study.getPlans().forEach(p -> p.getReplacements().removeIf(r -> idle.contains(r.getBus()) || idle.contains(r.getCascadeTo())));
         study.getConsumptionLogs().clear();
         study.getTrips().clear();

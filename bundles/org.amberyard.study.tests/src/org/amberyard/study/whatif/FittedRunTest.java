@@ -35,7 +35,7 @@ class FittedRunTest {
     @BeforeAll
     static void runIt() throws StudyFileException {
         study = ExampleWhatIf.ofWeather(DRAWS);
-        ExampleWhatIf.thin(study, 10, 2);
+        ExampleWhatIf.thin(study, 10, 1);
         base = EVALUATOR.evaluate(StudyCompiler.compile(study));
         run = drawn(study);
     }
