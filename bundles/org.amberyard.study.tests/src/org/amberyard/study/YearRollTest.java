@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
-import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.Role;

@@ -13,7 +13,6 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
-import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
@@ -27,7 +26,6 @@ final class PlanRows {
 
     private final SheetOutcome outcome;
     private final Study study;
-    private final MappedSheet sheet;
     private final FieldValue values;
     private final List<SheetColumn> others;
     private final RowKeys keys;
@@ -39,7 +37,6 @@ final class PlanRows {
     private final List<PlanRow> steps = new ArrayList<>();
 
     PlanRows(MappedSheet sheet, SheetOutcome outcome, List<SheetColumn> columns) {
-        this.sheet = sheet;
         this.outcome = outcome;
         this.study = outcome.study();
         this.values = new FieldValue(study);
