@@ -126,7 +126,7 @@ class RollYearTest {
             assertEquals("B01-2", next.getBuses().get(0).getName());
             assertEquals("B03", next.getBuses().get(2).getName());
             assertEquals(2026, study.study().getSettings().getBaseYear());
-            assertTrue(((StudyEditor) opened).session().file().isEmpty(), "it is yet to be saved");
+            assertTrue(((StudyEditor) opened).session().file().isEmpty() && opened.isDirty(), "it is yet to be saved, and closing it asks");
             display.syncExec(() -> OpenStudy.page().closeEditor(opened, false));
         }
     }

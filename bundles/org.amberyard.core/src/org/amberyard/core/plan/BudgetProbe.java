@@ -40,6 +40,14 @@ final class BudgetProbe {
             return Math.round(budget.stream().mapToDouble(y -> y.aboveCap().orElse(0)).sum() * 100);
         }
 
+        /**
+         * How far the years are from keeping the cap: the sum of the squares of what each is above it, in whole cents. So many years a
+         * little above weigh less than one far above.
+         */
+        double strain() {
+            return budget.stream().mapToDouble(y -> Math.rint(y.aboveCap().orElse(0) * 100)).map(c -> c * c).sum();
+        }
+
         boolean isAbove(int year) {
             return budget.get(year).aboveCap().orElse(0) > 0;
         }

@@ -9,14 +9,14 @@ import java.util.stream.IntStream;
 
 /**
  * Looks for years of a plan's replacements in which no year is above its cap. Greedy: of all moves of one step out of a year above
- * the cap the one that leaves least above it in all, of equals the one that moves by fewest years, then the one with the least
- * present cost. Where no single move helps, two are tried together, the second after each of the few best first ones. Moves that
- * cost no award for its window come first; others only where those do not help. At the end every move without which no more is
- * above the cap is taken back. It is no optimum: another set might be smaller or cheaper.
+ * the cap the one after which the years are least strained ({@link BudgetProbe.Probed#strain}), of equals the one that moves by
+ * fewest years, then the one with the least present cost. Where no single move helps, two are tried together, the second after each
+ * of the few best first ones. Moves that cost no award for its window come first; others only where those do not help. At the end
+ * every move without which no more is above the cap is taken back. It is no optimum: another set might be smaller or cheaper.
  */
 final class LevelSearch {
     /** First moves that are looked at together with a second one. */
-    private static final int LOOKED_AHEAD = 6;
+    private static final int LOOKED_AHEAD = 12;
 
     private final StudyInput study;
     private final PlanInput plan;
@@ -26,7 +26,7 @@ final class LevelSearch {
 
     /** Years of the steps, in the order of the plan, and what they come to. */
     private record State(int[] years, BudgetProbe.Probed probed, int moved) {
-        private static final Comparator<State> BEST = Comparator.comparingLong((State s) -> s.probed.excessCents())
+        private static final Comparator<State> BEST = Comparator.comparingDouble((State s) -> s.probed.strain())
                 .thenComparingInt(State::moved).thenComparingDouble(s -> s.probed.presentCost());
     }
 
@@ -71,7 +71,7 @@ final class LevelSearch {
     }
 
     private static Optional<State> best(List<State> found, State than) {
-        return found.stream().min(State.BEST).filter(s -> s.probed.excessCents() < than.probed.excessCents());
+        return found.stream().min(State.BEST).filter(s -> s.probed.strain() < than.probed.strain());
     }
 
     private List<State> pairs(State state, boolean inWindows) {
@@ -116,7 +116,7 @@ final class LevelSearch {
                 int[] years = kept.years.clone();
                 years[step] = own;
                 State back = state(years);
-                kept = back.probed.excessCents() <= kept.probed.excessCents() ? back : kept;
+                kept = back.probed.strain() <= kept.probed.strain() ? back : kept;
             }
         }
         return kept;

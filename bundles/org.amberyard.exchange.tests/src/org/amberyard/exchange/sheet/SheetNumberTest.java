@@ -67,6 +67,18 @@ class SheetNumberTest {
     }
 
     @Test
+    void noGroupOfThousandsBeginsWithZero() {
+        for (String text : List.of("0,950", "0,052", "-0,970", "00,950")) {
+            assertTrue(SheetNumber.of(text, NumberStyle.POINT).isEmpty(), text);
+        }
+        assertTrue(SheetNumber.of("0.950", NumberStyle.COMMA).isEmpty());
+        assertEquals(NumberStyle.COMMA, NumberStyle.of(List.of("3,657", "0,970")));
+        assertEquals(NumberStyle.POINT, NumberStyle.of(List.of("3.657", "0.970")));
+        assertRead(0.95, "", "0,950", NumberStyle.COMMA);
+        assertRead(1_950, "", "1,950", NumberStyle.POINT);
+    }
+
+    @Test
     void aDayAboveTwelveTellsTheOrder() {
         assertEquals("2025-09-04", new SheetDates(Stream.of("4/9/2025", "13/9/2025")).of("4/9/2025").orElseThrow().toString());
         assertEquals(Optional.of("with the day first, as “13/9/2025” shows"), new SheetDates(Stream.of("4/9/2025", "13/9/2025")).order());

@@ -16,8 +16,8 @@ public enum NumberStyle {
 
     /** Most characters of a number. */
     private static final int LONGEST = 64;
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}");
-    private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}|[+-]?0,\\d+");
+    private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}|[+-]?0\\.\\d+");
 
     private final String word;
     private final char sign;
@@ -30,7 +30,7 @@ public enum NumberStyle {
         this.sign = sign;
         this.group = Pattern.compile(group);
         this.decimal = Pattern.compile(decimal);
-        this.number = Pattern.compile("[+-]?(\\d{1,3}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
+        this.number = Pattern.compile("[+-]?([1-9]\\d{0,2}(" + group + "\\d{3})+|\\d+)?(" + decimal + "\\d*)?([eE][+-]?\\d{1,3})?");
     }
 
     /** The style of texts; that with a point where nothing shows it. */
@@ -40,7 +40,7 @@ public enum NumberStyle {
 
     /**
      * The style that texts show: more of them can only be read with it than can only be read with the other. A comma or point before just
-     * three digits tells nothing.
+     * three digits tells nothing, but after a zero alone it stands before decimals: no group of thousands begins with zero.
      */
     static Optional<NumberStyle> shownBy(Collection<String> texts) {
         List<String> numbers = texts.stream().map(String::strip).filter(t -> t.length() <= LONGEST).toList();

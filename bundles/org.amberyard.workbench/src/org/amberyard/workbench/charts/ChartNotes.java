@@ -48,7 +48,7 @@ final class ChartNotes {
         this.session = session;
         canvas.addListener(SWT.MenuDetect, this::remember);
         canvas.addListener(SWT.KeyDown, e -> {
-            if (e.character == 'n' && canvas.picture().isPresent()) {
+            if (e.character == 'n' && (e.stateMask & SWT.MODIFIER_MASK) == 0 && canvas.picture().isPresent()) {
                 asked = Optional.empty();
                 write();
             }
@@ -119,11 +119,12 @@ final class ChartNotes {
 
     private void write() {
         ChartPicture picture = canvas.picture().orElseThrow();
+        String chosen = shown;
         ask("").ifPresent(text -> {
             ChartPoint at = picture.at(asked.map(p -> canvas.inPicture(p.x, p.y)).orElseGet(() -> middle(picture.plotArea())));
             ChartNote note = StudyFactory.eINSTANCE.createChartNote();
             note.setChart(picture.chart().name());
-            note.setShown(shown);
+            note.setShown(chosen);
             note.setUnits(at.units());
             note.setAcross(at.across());
             note.setUpward(at.upward());

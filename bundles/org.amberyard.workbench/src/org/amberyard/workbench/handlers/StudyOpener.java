@@ -83,11 +83,11 @@ public final class StudyOpener {
         }
     }
 
-    /** Opens a study that has no file yet. */
+    /** Opens a study that was just made; closing it asks whether it is to be saved. */
     void openNew(Study study) {
         StudyResource resource = new StudyResource(URI.createURI("untitled." + StudyFile.EXTENSION));
         resource.getContents().add(study);
-        edit(StudySession.openUntitled(resource, tools.get()));
+        edit(StudySession.begin(resource, tools.get()));
     }
 
     /** Offers the studies that were never saved; true when one has been opened. */

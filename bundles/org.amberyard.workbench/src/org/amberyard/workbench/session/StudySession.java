@@ -35,23 +35,27 @@ public final class StudySession {
     private FileStamp stamp;
     private StudyLock lock;
     private int revision;
-    private boolean recovered;
+    /** True as long as what it began with is in no file: changes of an earlier run, or a study that was just made. */
+    private boolean unsaved;
     private Evaluation evaluation = Evaluation.NONE;
 
-    private StudySession(Resource resource, Path file, Path untitledPlace, boolean recovered, SessionTools tools) {
+    private StudySession(Resource resource, Path file, Path untitledPlace, boolean unsaved, SessionTools tools) {
         this.file = file;
         this.stamp = FileStamp.of(file);
         this.lock = StudyLock.take(file);
-        this.recovered = recovered;
+        this.unsaved = unsaved;
         study = (Study) resource.getContents().get(0);
         history = new EditHistory(study);
         commands = history.stack();
         domain = new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), commands);
         domain.getResourceSet().getResources().add(resource);
         recomputation = new Recomputation(this, tools.evaluator(), Display.getCurrent());
-        recovery = new RecoveryKeeper(this, Display.getCurrent(), tools.keptAfterMs(), untitledPlace, recovered);
+        recovery = new RecoveryKeeper(this, Display.getCurrent(), tools.keptAfterMs(), untitledPlace, unsaved);
         whatIf = new WhatIfWork(this, Display.getCurrent());
         commands.addCommandStackListener(e -> edited());
+        if (unsaved) {
+            recovery.studyChanged();
+        }
         recomputation.start();
     }
 
@@ -70,6 +74,11 @@ public final class StudySession {
     /** Opens a study that has no file yet. */
     public static StudySession openUntitled(Resource resource, SessionTools tools) {
         return new StudySession(resource, null, UntitledStudy.freshPlace(), false, tools);
+    }
+
+    /** Opens a study that was just made and is nowhere else. */
+    public static StudySession begin(Resource resource, SessionTools tools) {
+        return new StudySession(resource, null, UntitledStudy.freshPlace(), true, tools);
     }
 
     /** Opens a study that has no file yet, with the unsaved changes that an earlier run has left at a place. */
@@ -120,7 +129,7 @@ public final class StudySession {
 
     /** True when closing would lose something. */
     public boolean isDirty() {
-        return recovered || commands.isSaveNeeded();
+        return unsaved || commands.isSaveNeeded();
     }
 
     /** Carries out an edit. */
@@ -171,7 +180,7 @@ public final class StudySession {
         }
         file = target;
         stamp = FileStamp.of(target);
-        recovered = false;
+        unsaved = false;
         commands.saveIsDone();
         forgetRecovery(target);
         whatIf.saved(target);
