@@ -14,6 +14,7 @@ import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.PlanInput;
+import org.amberyard.core.plan.ServiceYears;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.LastYears.LastYear;
@@ -73,7 +74,7 @@ final class LoadLetter {
     }
 
     private void addService() {
-        ServiceInput service = study().depot().service();
+        ServiceInput service = ServiceYears.today(study().depot(), at.plan().plan());
         add("Service voltage, three phases", whole(service.lineVolts()), "V", STUDY);
         add("Main breaker today", whole(service.breakerA()), "A", STUDY);
         add("Transformer today", whole(service.transformerKva()), KVA, STUDY);
@@ -81,14 +82,16 @@ final class LoadLetter {
         add("Existing peak demand", figure(service.buildingPeakKw()), KW, STUDY);
     }
 
+    /** What stands since before the base year is not asked for again. */
     private void addPorts() {
-        List<PlanInput.PortPurchase> bought = at.plan().plan().ports().stream()
+        List<PlanInput.PortPurchase> bought = at.plan().plan().ports().stream().filter(p -> p.year() >= 0)
                 .sorted(Comparator.comparingInt(PlanInput.PortPurchase::year)).toList();
         bought.forEach(p -> add("Requested in service, " + (study().baseYear() + p.year()),
                 ports(p.count(), study().depot().ports().get(p.port())), "ports", "plan"));
-        at.plan().plan().works().forEach(w -> study().depot().works().get(w.work()).upgrade().ifPresent(u -> add(
-                "Larger service, " + (study().baseYear() + w.year()),
-                whole(u.transformerKva()) + " kVA, " + whole(u.breakerA()) + " A", "", "plan")));
+        at.plan().plan().works().stream().filter(w -> w.year() >= 0)
+                .forEach(w -> study().depot().works().get(w.work()).upgrade().ifPresent(u -> add(
+                        "Larger service, " + (study().baseYear() + w.year()),
+                        whole(u.transformerKva()) + " kVA, " + whole(u.breakerA()) + " A", "", "plan")));
         Map<Port, Integer> last = new LinkedHashMap<>();
         at.input().ports().forEach((PortUnit u) -> last.merge(u.port(), 1, Integer::sum));
         last.forEach((port, count) -> add("Ports in " + at.at().calendarYear(), ports(count, port), "ports", "plan"));

@@ -13,6 +13,7 @@ import org.amberyard.core.upkeep.MaintenanceTask;
 import org.amberyard.core.upkeep.Powertrain;
 import org.amberyard.core.upkeep.SampleTasks;
 import org.amberyard.core.upkeep.TaskTrigger;
+import org.amberyard.core.upkeep.UpkeepCalibration;
 import org.amberyard.core.upkeep.UpkeepCause;
 import org.amberyard.core.upkeep.UpkeepRules;
 import org.amberyard.core.upkeep.WearYear;
@@ -89,6 +90,24 @@ class FleetUpkeepTest {
         double perKm = 0.5;
         PlanResult result = plan(0, List.of(), Map.of("2", perKm));
         assertEquals(perKm * of(result, 1, 0).record().use().km(), of(result, 1, 0).cost(), 1e-6);
+    }
+
+    /** A bus that comes in a later year has driven nothing yet that could have been measured. */
+    @Test
+    void placesWhereNoBusStandsCalibrateNothing() {
+        assertEquals(1, calibration(-5).buses());
+        assertEquals(0, calibration(1).buses());
+    }
+
+    private UpkeepCalibration calibration(int inServiceYear) {
+        BusInput old = plain.buses().get(1);
+        List<BusInput> buses = List.of(plain.buses().get(0), new BusInput(old.name(), old.role(), old.type(), old.route(), inServiceYear,
+                inServiceYear > 0 ? 0 : old.odometerKm(), old.otherKmPerYear(), old.idleHoursPerYear(), old.measuredKmPerL(),
+                old.retirementYear()), plain.buses().get(2));
+        FleetRules rules = plain.rules();
+        StudyInput study = TinyDistrict.withRules(TinyDistrict.withBuses(plain, buses), new FleetRules(rules.spareCoverShare(),
+                rules.insuranceShare(), rules.reserveShare(), new UpkeepRules(List.of(OIL), 58, 300, 0, Map.of("2", 0.5))));
+        return UpkeepCalibrations.of(study, duty).of(TinyDistrict.DIESEL);
     }
 
     @Test

@@ -8,8 +8,11 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.duty.DutyInput;
@@ -18,6 +21,7 @@ import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
 import org.amberyard.core.duty.SampleBus;
 import org.amberyard.core.money.DiscountFactor;
+import org.amberyard.core.money.PricePath;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.BuildingLoad;
 import org.junit.jupiter.api.Test;
@@ -167,5 +171,35 @@ class ServiceAdviceTest {
         StudyInput small = TinyDistrict.withDepot(study, new DepotInput(depot.ports(), depot.works(),
                 new ServiceInput(480, 800, 110, 0.95, 80), depot.window(), depot.metering(), depot.alternatives(), rules));
         return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1), Progress.NONE);
+    }
+
+    /** Prices stated three years before the base date, when money was worth a tenth more; the battery's is of the base date. */
+    @Test
+    void allRemediesCostMoneyOfTheBaseDate() {
+        Map<ServiceAdvice.Kind, Double> now = costs(110, 1, 800);
+        Map<ServiceAdvice.Kind, Double> then = costs(110, 1.1, 800);
+        for (ServiceAdvice.Kind kind : Set.of(ServiceAdvice.Kind.WITHIN_THE_SERVICE, ServiceAdvice.Kind.OTHER_PORTS, ServiceAdvice.Kind.UPGRADE)) {
+            assertTrue(Math.abs(now.get(kind)) > 0.01, kind + " " + now);
+            assertEquals(1.1 * now.get(kind), then.get(kind), 1e-9, kind.name());
+        }
+        double billed = costs(95, 1, 0).get(ServiceAdvice.Kind.BATTERY);
+        double battery = costs(95, 1, 800).get(ServiceAdvice.Kind.BATTERY) - billed;
+        assertTrue(billed > 1 && battery > 1, billed + " and " + battery);
+        assertEquals(battery + 1.1 * billed, costs(95, 1.1, 800).get(ServiceAdvice.Kind.BATTERY), 1e-6);
+    }
+
+    private Map<ServiceAdvice.Kind, Double> costs(double transformerKva, double inflation, double batteryPrice) {
+        PriceDeck deck = study.prices();
+        DepotInput depot = study.depot();
+        ChargingRules spread = depot.charging();
+        ChargingRules rules = new ChargingRules(spread.rule(), spread.stepMin(), spread.building(), spread.swaps(), spread.swapCost(),
+                new BatteryOffer(batteryPrice, 0.25, 12));
+        StudyInput small = TinyDistrict.withDepot(study.at(new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), Map.of(),
+                PricePath.FLAT.stated(3, inflation))), new DepotInput(depot.ports(), List.of(larger(14)), new ServiceInput(480, 800, transformerKva, 0.95,
+                80), depot.window(), depot.metering(), depot.alternatives(), rules));
+        PlanInput plan = with(TinyDistrict.electricPlan().ports(), List.of());
+        small = TinyDistrict.withPlans(small, study.plans().get(0), plan);
+        return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1), Progress.NONE).remedies().stream()
+                .collect(Collectors.toMap(ServiceAdvice.Remedy::kind, ServiceAdvice.Remedy::costPerYear));
     }
 }

@@ -106,6 +106,33 @@ class YearsBeforeTest {
     }
 
     @Test
+    void theLevelOfAnIndexIsOneForPricesAsStated() {
+        StudyInput study = TinyDistrict.study();
+        PriceDeck deck = study.prices();
+        PricePath rising = new PricePath(0.01, List.of());
+        for (boolean earlier : List.of(false, true)) {
+            StudyInput of = study.at(new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), Map.of(PriceDeck.Subject.UPKEEP,
+                    earlier ? rising.stated(3, 1.1) : rising)));
+            PriceCourse course = PriceCourse.of(of, List.of(new PriceField(PriceField.Kind.INDEX_RISE, PriceDeck.Subject.UPKEEP.ordinal()))).get(0);
+            assertEquals(earlier ? "price as stated = 1" : "base date = 1", course.unit());
+            assertEquals(earlier, course.years(of)[0] > 1.1, "what it is 1 for");
+        }
+    }
+
+    @Test
+    void theServiceOfTodayHasWhatWasOrderedBefore() {
+        DepotInput depot = TinyDistrict.study().depot();
+        DepotInput.SiteWork larger = new DepotInput.SiteWork("Larger", 1, 30, Optional.of(new DepotInput.Upgrade(750, 1200, 12)));
+        DepotInput on = new DepotInput(depot.ports(), List.of(larger), depot.service(), depot.window(), depot.metering(), depot.alternatives(),
+                depot.charging());
+        for (int ordered : List.of(-1, 0)) {
+            PlanInput plan = new PlanInput("P", List.of(), List.of(), List.of(new PlanInput.WorkOrder(ordered, 0, List.of())), List.of());
+            assertEquals(ordered < 0 ? 750 : 300, ServiceYears.today(on, plan).transformerKva(), EXACT);
+            assertEquals(ordered < 0 ? 1200 : 800, ServiceYears.today(on, plan).breakerA(), EXACT);
+        }
+    }
+
+    @Test
     void whatStandsAtTheStartOfAYearIsWhatTheYearFinds() {
         FleetHistory fleet = TinyDistrict.evaluated(TinyDistrict.study(), DUTY, 1).fleet();
         StandingFleet first = new StandingFleet(fleet, 1);

@@ -11,14 +11,24 @@ final class PortOffers {
     }
 
     static PortOffer of(StudyInput study) {
-        return new PortOffer(study.depot().ports().stream().map(port -> new PortOption(port, perYear(study, port)))
-                .toList(), study.depot().charging().swapCost());
+        return of(study, 1, 1);
     }
 
-    private static double perYear(StudyInput study, Port port) {
+    /**
+     * The same at other prices.
+     *
+     * @param built factor on hardware and installation
+     * @param kept factor on fees and plug swaps
+     */
+    static PortOffer of(StudyInput study, double built, double kept) {
+        return new PortOffer(study.depot().ports().stream()
+                .map(port -> new PortOption(port, built * capitalPerYear(study, port) + kept * port.feePerYear())).toList(),
+                kept * study.depot().charging().swapCost());
+    }
+
+    private static double capitalPerYear(StudyInput study, Port port) {
         double rate = study.money().rates().real();
         return port.hardwarePrice() * DiscountFactor.capitalRecovery(rate, port.lifeYears())
-                + port.installationPrice() * DiscountFactor.capitalRecovery(rate, port.installationLifeYears())
-                + port.feePerYear();
+                + port.installationPrice() * DiscountFactor.capitalRecovery(rate, port.installationLifeYears());
     }
 }

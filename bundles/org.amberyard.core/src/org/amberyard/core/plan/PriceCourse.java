@@ -53,6 +53,10 @@ public final class PriceCourse {
         return field.kind() == PriceField.Kind.INDEX_RISE;
     }
 
+    private boolean ofEarlierDate() {
+        return study.prices().path(subject()).yearsBefore() > 0;
+    }
+
     private PriceDeck.Subject subject() {
         return PriceDeck.Subject.values()[field.of()];
     }
@@ -62,9 +66,9 @@ public final class PriceCourse {
         return ofIndex() ? subject().label() : kind().name(study, field.of());
     }
 
-    /** Unit of the price with the study's currency; of an index its level, 1 at the base date. */
+    /** Unit of the price with the study's currency; of an index its level, 1 at the base date or for prices as stated before it. */
     public String unit() {
-        return ofIndex() ? "base date = 1" : kind().unit().replace("money", study.currency());
+        return ofIndex() ? ofEarlierDate() ? "price as stated = 1" : "base date = 1" : kind().unit().replace("money", study.currency());
     }
 
     /**

@@ -11,7 +11,6 @@ import org.amberyard.core.charging.PortMix;
 import org.amberyard.core.depot.PeakShaving;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
-import org.amberyard.core.money.DiscountFactor;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.MonthLoad;
 import org.amberyard.core.yard.PortChoice;
@@ -46,6 +45,10 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         return ServiceYears.inYear(study.depot(), plan.plan(), year);
     }
 
+    private RemedyPrices prices() {
+        return new RemedyPrices(study);
+    }
+
     private YardYear yard() {
         return plan.yards().get(year);
     }
@@ -74,7 +77,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
         double loadKva = service().kva(kept.servicePeakKw());
         boolean served = kept.months().stream().allMatch(m -> m.shortfalls().isEmpty());
         return served && loadKva <= limitKva() ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.WITHIN_THE_SERVICE,
-                "Charging at least cost that keeps to the service", loadKva, kept.parts().total() - yard().parts().total(),
+                "Charging at least cost that keeps to the service", loadKva, prices().bill(kept) - prices().bill(yard()),
                 OptionalInt.empty())) : Optional.empty();
     }
 
@@ -90,9 +93,9 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
 
     private Optional<ServiceAdvice.Remedy> otherPorts(PortCurve curve) {
         return curve.bought().flatMap(today -> curve.byNumber().stream()
-                .filter(choice -> connectedKva(curve, choice) <= limitKva()).min(Comparator.comparingDouble(PortChoice::cost))
+                .filter(choice -> connectedKva(curve, choice) <= limitKva()).min(Comparator.comparingDouble(prices()::ports))
                 .map(choice -> new ServiceAdvice.Remedy(ServiceAdvice.Kind.OTHER_PORTS, words(curve, choice.mix()),
-                        connectedKva(curve, choice), choice.cost() - today.cost(), OptionalInt.empty())));
+                        connectedKva(curve, choice), prices().ports(choice) - prices().ports(today), OptionalInt.empty())));
     }
 
     private double connectedKva(PortCurve curve, PortChoice choice) {
@@ -119,10 +122,8 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
                 kw = Math.max(kw, needed.get().kw());
             }
         }
-        BatteryOffer offer = study.depot().charging().battery();
-        double capital = Math.max(kwh, kw / offer.kwPerKwh()) * offer.pricePerKwh();
-        double perYear = capital * DiscountFactor.capitalRecovery(study.money().rates().real(), offer.lifeYears());
-        double billed = atOnce.year().parts().total() - yard().parts().total();
+        double perYear = prices().battery(Math.max(kwh, kw / study.depot().charging().battery().kwPerKwh()));
+        double billed = prices().bill(atOnce.year()) - prices().bill(yard());
         return kw > 0 ? Optional.of(new ServiceAdvice.Remedy(ServiceAdvice.Kind.BATTERY, String.format(Locale.ROOT,
                 "Battery of %.0f kWh and %.0f kW beside the building, buses charged at once", kwh, kw), limitKva(),
                 perYear + billed, OptionalInt.empty())) : Optional.empty();
@@ -143,8 +144,7 @@ record ServiceRemedies(StudyInput study, PlanResult plan, int year, int breachYe
     }
 
     private ServiceAdvice.Remedy upgrade(DepotInput.SiteWork work) {
-        double perYear = work.price() * DiscountFactor.capitalRecovery(study.money().rates().real(), work.lifeYears());
-        return new ServiceAdvice.Remedy(ServiceAdvice.Kind.UPGRADE, work.name(), plan.service().get(year).connectedKva(), perYear,
-                OptionalInt.of(work.upgrade().orElseThrow().orderYear(breachYear)));
+        return new ServiceAdvice.Remedy(ServiceAdvice.Kind.UPGRADE, work.name(), plan.service().get(year).connectedKva(),
+                prices().work(work), OptionalInt.of(work.upgrade().orElseThrow().orderYear(breachYear)));
     }
 }

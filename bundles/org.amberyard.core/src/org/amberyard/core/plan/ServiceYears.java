@@ -1,11 +1,12 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.yard.YardYear;
 
 /** Load on the electric service of a plan by year, with the upgrades of the plan that are in service by then. */
-final class ServiceYears {
+public final class ServiceYears {
     private ServiceYears() {
     }
 
@@ -16,10 +17,19 @@ final class ServiceYears {
                 service.kva(yard.servicePeakKw()), service.transformerKva(), service.breakerContinuousKva());
     }
 
-    /** The service in a year: that of today, or the largest upgrade of the plan that is in service by then. */
+    /** The service in a year: that of the study, or the largest upgrade of the plan that is in service by then. */
     static ServiceInput inYear(DepotInput depot, PlanInput plan, int year) {
+        return with(depot, plan.works(), year);
+    }
+
+    /** The service of today: that of the study, or the largest upgrade that was ordered before the base year and is in service. */
+    public static ServiceInput today(DepotInput depot, PlanInput plan) {
+        return with(depot, plan.works().stream().filter(order -> order.year() < 0).toList(), 0);
+    }
+
+    private static ServiceInput with(DepotInput depot, List<PlanInput.WorkOrder> orders, int year) {
         ServiceInput service = depot.service();
-        for (PlanInput.WorkOrder order : plan.works()) {
+        for (PlanInput.WorkOrder order : orders) {
             DepotInput.SiteWork work = depot.works().get(order.work());
             if (work.upgrade().filter(u -> u.inServiceYear(order.year()) <= year).isPresent()) {
                 DepotInput.Upgrade upgrade = work.upgrade().get();

@@ -31,7 +31,8 @@ public final class UpkeepCalibrations {
         PresentFleet present = new PresentFleet(study, new PackSoFar(study, duty, driving));
         return new UpkeepCalibrations(study, IntStream.range(0, study.types().size()).mapToObj(type -> orEarlier(study, type, IntStream
                 .range(0, study.buses().size()).filter(place -> study.buses().get(place).type() == type)
-                .mapToObj(place -> of(study, wear, driving.of(0, place, present.bus(place)).record()))
+                .mapToObj(place -> present.standing(place).map(bus -> of(study, wear, driving.of(0, place, bus).record()))
+                        .orElse(UpkeepCalibration.NONE))
                 .reduce(UpkeepCalibration.NONE, UpkeepCalibration::plus))).toList());
     }
 

@@ -112,6 +112,48 @@ class PlanSheetTest {
     }
 
     @Test
+    void aBusThatStaysAndGoesInOnePlanIsAProblem() throws Exception {
+        String message = "row %s, column “Action”: The row keeps bus B07 for all years of plan “Electric in stages”, but it has a step in row %s; keep one of "
+                + "the two, or write “replace” or “retire” where the row is a step too.";
+        assertEquals(List.of(message.formatted(4, "5 (2030)")), problems(PLAN + ",,B07,keep,,,,,\n" + PLAN + ",2030,B07,replace,Electric C 150,,,,\n"));
+        assertEquals(List.of(message.formatted(5, "4 (2029)")), problems(PLAN + ",2029,B07,retire,,,,,\n" + PLAN + ",2030,B07,keep,,,,,\n"));
+        assertEquals(List.of(), problems(PLAN + ",,B07,keep,,,,,\nSmall,2030,B07,replace,Electric C 150,,,,\n"), "other plans are others");
+    }
+
+    @Test
+    void aStepThatMovesToAnotherYearOrRetiresKeepsNothingOfThePurchase() throws Exception {
+        for (String row : List.of("2030,B02,replace,Electric C 150,,,,\n", "2028,B02,retire,,,,,\n")) {
+            study = SampleSheets.example();
+            Replacement step = steps(PLAN, "B02").get(0);
+            step.setYear(2028);
+            step.setCascadeTo(study.getBuses().get(4));
+            step.setUsedAgeYears(4);
+            step.setUsedOdometerKm(90_000);
+            step.setUsedPrice(80_000);
+            step.setUsedHealth(0.9);
+            SheetImport.Preview preview = made(PLAN + "," + row).preview(study);
+            assertEquals(List.of(), preview.problems());
+            String words = preview.changes().stream().map(SheetChange::words).toList().toString();
+            assertTrue(words.contains("80,000 USD → 0 USD") && words.contains(study.getBuses().get(4).getName() + " → nothing"), words);
+            preview.into(study);
+            step = steps(PLAN, "B02").get(0);
+            assertNull(step.getCascadeTo());
+            assertEquals(List.of(), step.getProgrammes());
+            assertEquals(List.of(0, 0.0, 0.0, 0.0), List.of(step.getUsedAgeYears(), step.getUsedOdometerKm(), step.getUsedPrice(), step.getUsedHealth()));
+        }
+    }
+
+    @Test
+    void aStepOfTheSameYearKeepsWhatTheRowDoesNotTell() throws Exception {
+        Replacement step = steps(PLAN, "B02").get(0);
+        step.setYear(2028);
+        step.setUsedPrice(80_000);
+        step.setUsedAgeYears(4);
+        step.setUsedHealth(0.9);
+        assertEquals(List.of(), made(PLAN + ",2028,B02,replace," + step.getNewType().getName() + ",,,,\n").preview(study).changes());
+    }
+
+    @Test
     void rulesOfTheStudyHoldForItsRows() throws Exception {
         assertEquals(List.of("row 4: Replacement 2030 B09 of plan Electric in stages: the used Electric C 150 has a battery, but what it still holds "
                 + "is not given; enter its capacity over that of a new one, as measured or promised by the seller."),

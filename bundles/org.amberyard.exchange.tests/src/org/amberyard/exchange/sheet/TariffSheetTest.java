@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.StudyFolderExport;
 import org.amberyard.model.common.Month;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sheets of electric tariffs into the invented example. */
 class TariffSheetTest {
@@ -108,7 +110,7 @@ class TariffSheetTest {
     void everyProblemIsToldWithRowColumnValueAndRemedy() throws Exception {
         assertEquals(List.of(
                 "row 7, column “Season”: “summer” must be months such as Jun-Sep, or all year; a name alone does not tell which they are.",
-                "row 7, column “Window”: “all other hours” must be hours such as 14:00-20:00, or all day; give each stretch of hours a row.",
+                "row 7, column “Window”: “all other hours” must be hours such as 14:00-20:00 or 2 pm to 8 pm, or all day; give each stretch of hours a row.",
                 "row 8, column “Rate”: “$7” tells not what it is a price of; write it as 0.148 USD/kWh, or add a column “Kind” or “Unit”.",
                 "row 9, column “Unit”: “per lamp” must be USD/kWh, USD/kW, USD/month or %.",
                 "row 10, column “Charge”: The row has no name of a charge; enter one, or delete the row.",
@@ -119,6 +121,40 @@ class TariffSheetTest {
                 "row 13, column “Rate”: “Demand” has no price; enter one, 0 for none, or delete the row."),
                 problems(ENERGY + "EV-2,Energy,0.1,USD/kWh,summer,,all other hours\nEV-2,Power,$7,,,,\nEV-2,Lamps,1,per lamp,,,\n"
                         + "EV-2,,0.1,USD/kWh,,Tuesdays,\n,Energy,0.1,USD/kWh,,,\nEV-2,Demand,500,USD/kW,,,\nEV-2,Demand,,,,,\n"));
+    }
+
+    @Test
+    void whatATariffHasOnceHoldsAllYearAtAllHours() throws Exception {
+        String once = ", which a tariff has once, all year, at all hours and for any use. Clear the cell, and keep one row with what holds all year.";
+        assertEquals(List.of("row 7, column “Season”: “Jun-Sep” cannot limit a fixed charge" + once,
+                "row 8, column “Season”: “Oct-May” cannot limit a fixed charge" + once,
+                "row 9, column “Days”: “weekdays” cannot limit a minimum bill" + once,
+                "row 10, column “Window”: “2-8 pm” cannot limit a tax" + once),
+                problems(ENERGY + "EV-2,Customer charge,30,$/month,Jun-Sep,,\nEV-2,Customer charge,20,$/month,Oct-May,,\n"
+                        + "EV-2,Minimum bill,10,$/month,,weekdays,\nEV-2,City tax,2 %,,,,2-8 pm\n"));
+        assertEquals(List.of(), problems(ENERGY + "EV-2,Customer charge,30,$/month,all year,all,all day\n"));
+        Path sheet = samples.text("years.csv", "Tariff,Charge,Price,From contract year,Note\nEV-2,Energy,0.1 USD/kWh,,\nEV-2,Meter,9 USD/month,3,\n"
+                + "EV-2,Lamp,1 USD/month,,rented\n");
+        assertEquals(List.of("years.csv, row 3, column “From contract year”: “3” cannot limit a fixed charge" + once),
+                SampleSheets.preview(sheet, study).problems().stream().map(ImportProblem::toString).toList());
+        List<String> remarks = SampleSheets.preview(sheet, study).remarks();
+        assertTrue(remarks.contains("Notes of rows of fixed charges, minimum bills and taxes are not taken over, since they are of no charge of their own: "
+                + "row 4."), remarks.toString());
+    }
+
+    @Test
+    void whatTheSheetLeavesOutOfATariffIsTold() throws Exception {
+        made(ENERGY + "EV-2,Customer charge,30,$/month,,,\nEV-2,Minimum bill,50,$/month,,,\nEV-2,City tax,2.5 %,,,,\n").into(study);
+        SheetImport.Preview preview = made(ENERGY + "EV-2,Minimum bill,50,$/month,,,\n").preview(study);
+        assertEquals(List.of(), preview.changes());
+        assertTrue(preview.remarks().contains("The sheet says nothing of these of tariff “EV-2”, so they stay as they are: Customer charge 30 USD/month, "
+                + "Taxes 2.5 %. Give one a row with 0 where it is gone."), preview.remarks().toString());
+    }
+
+    @Test
+    void aTariffHasOneMinimumBill() throws Exception {
+        assertEquals(List.of("row 8: Rows 7, 8 each give a minimum bill of tariff “EV-2”, which has one; keep one of them."),
+                problems(ENERGY + "EV-2,Minimum bill,30,$/month,,,\nEV-2,Minimum charge,20,$/month,,,\n"));
     }
 
     @Test
@@ -157,9 +193,16 @@ class TariffSheetTest {
 
     @ParameterizedTest
     @CsvSource({"2-8 pm, 840, 1200", "14:00–20:00, 840, 1200", "10 pm to 6 am, 1320, 360", "noon-midnight, 720, 0", "20:00-24:00, 1200, 0", "all day, 0, 0",
-        "6 until 14, 360, 840"})
+        "6 until 14, 360, 840", "9-5 pm, 540, 1020", "11-7 pm, 660, 1140", "10-6 am, 1320, 360", "8-12 pm, 480, 720", "12-6 am, 0, 360",
+        "2 pm-20:00, 840, 1200", "6 am-noon, 360, 720"})
     void hoursAreReadAsPeopleWriteThem(String text, int from, int to) {
         assertEquals(new TariffTimes.Span<>(from, to), TariffTimes.hours(text).orElseThrow());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2-2 pm", "9 am-5", "14-8 pm"})
+    void hoursOfWhichTheHalfOfTheDayIsOpenAreNone(String text) {
+        assertEquals(Optional.empty(), TariffTimes.hours(text));
     }
 
     @ParameterizedTest

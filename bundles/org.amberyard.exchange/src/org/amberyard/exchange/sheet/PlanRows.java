@@ -191,6 +191,19 @@ final class PlanRows {
         return plan;
     }
 
+    /** Rows of a bus that both stays for all years and takes a step in a plan are told as problems. */
+    void checkKept() {
+        steps.stream().filter(s -> s.action() == PlanAction.KEEP).forEach(kept -> {
+            List<String> others = steps.stream().filter(s -> s.action() != PlanAction.KEEP && s.plan() == kept.plan() && s.bus() == kept.bus())
+                    .map(s -> s.row() + " (" + s.year() + ")").toList();
+            if (!others.isEmpty()) {
+                outcome.problem(kept.row(), new CellFault(PlanSheet.ACTION, "The row keeps bus " + kept.bus().getName() + " for all years of plan “"
+                        + kept.plan().getName() + "”, but it has a step in row " + String.join(", ", others)
+                        + "; keep one of the two, or write “replace” or “retire” where the row is a step too."));
+            }
+        });
+    }
+
     /** Says of each plan that the rows are of which steps they do not touch, and which buses are replaced more than once. */
     void tellOthers() {
         steps.stream().map(PlanRow::plan).distinct().forEach(plan -> {

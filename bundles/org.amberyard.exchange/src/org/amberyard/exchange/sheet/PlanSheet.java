@@ -72,6 +72,7 @@ final class PlanSheet implements SheetKind {
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         PlanRows rows = new PlanRows(sheet, outcome, columns(outcome.study()));
         sheet.rows().forEach(rows::read);
+        rows.checkKept();
         new PlanStepUpdate(outcome).make(rows.steps());
         rows.tellOthers();
     }

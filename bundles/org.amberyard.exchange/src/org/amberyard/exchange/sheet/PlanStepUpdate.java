@@ -10,9 +10,14 @@ import java.util.Optional;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.plans.Replacement;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** Makes what a schedule says of a bus its steps in the plan: steps of the same year are kept, others get the years that are left. */
 final class PlanStepUpdate {
+    private static final List<EStructuralFeature> OF_THE_PURCHASE = List.of(Literals.REPLACEMENT__CASCADE_TO, Literals.REPLACEMENT__PROGRAMMES,
+            Literals.REPLACEMENT__USED_AGE_YEARS, Literals.REPLACEMENT__USED_ODOMETER_KM, Literals.REPLACEMENT__USED_PRICE,
+            Literals.REPLACEMENT__USED_HEALTH);
+
     private final SheetOutcome outcome;
 
     PlanStepUpdate(SheetOutcome outcome) {
@@ -51,13 +56,16 @@ final class PlanStepUpdate {
         return step;
     }
 
+    /** A step of another year, or of a bus that goes, keeps nothing of the purchase that it was. */
     private void fill(PlanRow row, Replacement step) {
+        Map<EStructuralFeature, Object> values = new LinkedHashMap<>();
+        if (row.type().isEmpty() || step.getYear() != row.year()) {
+            OF_THE_PURCHASE.forEach(field -> values.put(field, field.isMany() ? List.of() : field.getDefaultValue()));
+        }
+        row.programmes().ifPresent(p -> values.put(Literals.REPLACEMENT__PROGRAMMES, p));
+        values.putAll(row.others());
         outcome.set(row.row(), step, Literals.REPLACEMENT__YEAR, row.year());
         outcome.set(row.row(), step, Literals.REPLACEMENT__NEW_TYPE, row.type().orElse(null));
-        if (row.type().isEmpty()) {
-            outcome.set(row.row(), step, Literals.REPLACEMENT__PROGRAMMES, List.of());
-        }
-        row.programmes().ifPresent(p -> outcome.set(row.row(), step, Literals.REPLACEMENT__PROGRAMMES, p));
-        row.others().forEach((field, value) -> outcome.set(row.row(), step, field, value));
+        values.forEach((field, value) -> outcome.set(row.row(), step, field, value));
     }
 }

@@ -57,6 +57,16 @@ enum TariffPart {
         };
     }
 
+    /** What it is called in a sentence. */
+    String words() {
+        return switch (this) {
+            case FIXED -> "a fixed charge";
+            case MINIMUM -> "a minimum bill";
+            case TAX -> "a tax";
+            default -> "a charge";
+        };
+    }
+
     /** How its price is counted. */
     TariffPrice.Per per() {
         return switch (this) {

@@ -50,11 +50,17 @@ final class TariffRows {
         cells.of(() -> days(row, found), null);
         cells.of(() -> hours(row, found), null);
         PLAIN.forEach(f -> cells.of(() -> values.of(row, columns.get(f)), Optional.empty()).ifPresent(v -> found.put(f, v)));
+        cells.of(() -> limits(row, part, found), null);
         Optional<ScheduledTariff> tariff = cells.of(() -> names.of(row, cells.isSound()), Optional.empty());
         if (cells.isSound() && tariff.isPresent()) {
             part.kind().ifPresent(kind -> charged(charge, kind, found));
             rows.add(new TariffRow(row.number(), tariff.get(), part, found));
         }
+    }
+
+    private static Void limits(MappedRow row, TariffPart part, Map<EStructuralFeature, Object> found) throws CellFault {
+        TariffLimits.check(row, part, found);
+        return null;
     }
 
     private static void charged(String charge, TariffChargeKind kind, Map<EStructuralFeature, Object> found) {
@@ -154,7 +160,8 @@ final class TariffRows {
         Optional<String> text = row.text(TariffSheet.HOURS);
         if (text.isPresent()) {
             TariffTimes.Span<Integer> hours = TariffTimes.hours(text.get())
-                    .orElseThrow(() -> row.fault(TariffSheet.HOURS, "hours such as 14:00-20:00, or all day; give each stretch of hours a row"));
+                    .orElseThrow(() -> row.fault(TariffSheet.HOURS, "hours such as 14:00-20:00 or 2 pm to 8 pm, or all day; give each stretch of "
+                            + "hours a row"));
             found.put(Literals.TARIFF_CHARGE__FROM_MIN, hours.first());
             found.put(Literals.TARIFF_CHARGE__TO_MIN, hours.last());
         }

@@ -18,6 +18,7 @@ final class TariffTimes {
     private static final Pattern BETWEEN = Pattern.compile("\\s*(?:-|\u2013|\u2014|\\bto\\b|\\buntil\\b|\\bthrough\\b)\\s*");
     private static final int SHORTEST = 3;
     private static final int DAY_MIN = 1440;
+    private static final int NOON_HOUR = 12;
     private static final List<String> ALWAYS = List.of("all", "all hours", "all day", "24 h", "24 hours", "any", "every hour", "at all times");
     private static final List<String> WHOLE_YEAR = List.of("all", "all year", "year-round", "year round", "annual", "every month", "all months");
     private static final Map<String, TariffDays> DAYS = Map.ofEntries(Map.entry("all", TariffDays.ALL), Map.entry("all days", TariffDays.ALL),
@@ -77,9 +78,28 @@ final class TariffTimes {
         if (ends.length != 2) {
             return Optional.empty();
         }
-        Optional<Integer> from = minutes(ends[0], half(ends[1]));
-        Optional<Integer> to = minutes(ends[1], "");
-        return from.isEmpty() || to.isEmpty() ? Optional.empty() : Optional.of(new Span<>(from.get() % DAY_MIN, to.get() % DAY_MIN));
+        Optional<Integer> to = isUntold(ends) ? Optional.empty() : minutes(ends[1], "");
+        Optional<Integer> from = to.flatMap(end -> start(ends, end));
+        return from.map(start -> new Span<>(start % DAY_MIN, to.get() % DAY_MIN));
+    }
+
+    /** True for an end that may be in either half of the day, where the start names its own. */
+    private static boolean isUntold(String[] ends) {
+        Matcher end = CLOCK.matcher(ends[1]);
+        return !half(ends[0]).isEmpty() && end.matches() && end.group(3) == null && Integer.parseInt(end.group(1)) < NOON_HOUR;
+    }
+
+    /**
+     * The start of hours; one without a half of the day is in that of the end, and in the other half where it would not come before
+     * the end: 9-5 pm is 9 am to 5 pm. Equal times tell neither.
+     */
+    private static Optional<Integer> start(String[] ends, int end) {
+        Optional<Integer> near = minutes(ends[0], half(ends[1]));
+        boolean borrowed = half(ends[0]).isEmpty() && !half(ends[1]).isEmpty();
+        if (!borrowed || near.isEmpty() || near.get() < end) {
+            return near;
+        }
+        return near.get() == end ? Optional.empty() : minutes(ends[0], half(ends[1]).equals("p") ? "a" : "p");
     }
 
     /** The half of the day that a time names: a or p, empty for none. */

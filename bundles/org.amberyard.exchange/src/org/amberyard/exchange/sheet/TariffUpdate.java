@@ -1,15 +1,19 @@
 package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.study.RoundedText;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -23,9 +27,11 @@ final class TariffUpdate {
             Literals.TARIFF_CHARGE__SHARE, Literals.TARIFF_CHARGE__RATCHET_SHARE, Literals.TARIFF_CHARGE__RATCHET_MONTHS);
 
     private final SheetOutcome outcome;
+    private final RoundedText figures;
 
     TariffUpdate(SheetOutcome outcome) {
         this.outcome = outcome;
+        this.figures = new RoundedText(outcome.study());
     }
 
     void make(List<TariffRow> rows) {
@@ -62,17 +68,43 @@ final class TariffUpdate {
         return charge;
     }
 
-    /** What a tariff has once; several rows of it add up. */
+    /** What a tariff has once; several rows of it add up, but the least bill is one. */
     private void once(ScheduledTariff tariff, List<TariffRow> rows) {
         Map<TariffPart, List<TariffRow>> parts = new LinkedHashMap<>();
         rows.stream().filter(r -> r.part().kind().isEmpty()).forEach(r -> parts.computeIfAbsent(r.part(), p -> new ArrayList<>()).add(r));
-        parts.forEach((part, of) -> {
-            double sum = of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum();
-            outcome.set(of.get(0).row(), tariff, part.price(), sum);
-            if (of.size() > 1) {
-                outcome.remark("Rows " + String.join(", ", of.stream().map(r -> Integer.toString(r.row())).toList()) + " are added up for tariff “"
-                        + tariff.getName() + "”.");
-            }
-        });
+        parts.forEach((part, of) -> once(tariff, part, of));
+        tellKept(tariff, parts.keySet());
+    }
+
+    /** Charges that a sheet leaves out go; what a tariff has once stays, since sheets of charges alone are common. */
+    private void tellKept(ScheduledTariff tariff, Set<TariffPart> told) {
+        List<String> kept = Arrays.stream(TariffPart.values()).filter(p -> p.kind().isEmpty() && !told.contains(p))
+                .filter(p -> (double) tariff.eGet(p.price()) != 0)
+                .map(p -> FieldInfo.of(p.price()).label() + " " + figures.shown(p.price(), tariff.eGet(p.price()))).toList();
+        if (!kept.isEmpty()) {
+            outcome.remark("The sheet says nothing of these of tariff “" + tariff.getName() + "”, so they stay as they are: " + String.join(", ", kept)
+                    + ". Give one a row with 0 where it is gone.");
+        }
+    }
+
+    private void once(ScheduledTariff tariff, TariffPart part, List<TariffRow> of) {
+        if (of.size() > 1 && part == TariffPart.MINIMUM) {
+            outcome.problem(of.get(1).row(), "Rows " + numbers(of) + " each give a minimum bill of tariff “" + tariff.getName()
+                    + "”, which has one; keep one of them.");
+            return;
+        }
+        outcome.set(of.get(0).row(), tariff, part.price(), of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum());
+        if (of.size() > 1) {
+            outcome.remark("Rows " + numbers(of) + " are added up for tariff “" + tariff.getName() + "”.");
+        }
+        List<TariffRow> noted = of.stream().filter(r -> r.values().containsKey(CommonPackage.Literals.SOURCED__NOTE)).toList();
+        if (!noted.isEmpty()) {
+            outcome.remark("Notes of rows of fixed charges, minimum bills and taxes are not taken over, since they are of no charge of their own: row "
+                    + numbers(noted) + ".");
+        }
+    }
+
+    private static String numbers(List<TariffRow> rows) {
+        return String.join(", ", rows.stream().map(r -> Integer.toString(r.row())).toList());
     }
 }

@@ -15,6 +15,11 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.amberyard.model.depot.DepotFactory;
+import org.amberyard.model.depot.ServiceUpgrade;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PlansFactory;
+import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Study;
 import org.amberyard.core.plan.BudgetYear;
 import org.amberyard.core.progress.Progress;
@@ -86,6 +91,32 @@ class PapersTest {
                     value(items, demand));
         }
         assertEquals(in.study().years(), table(letter, "Load by year").rows().size());
+    }
+
+    /** The first ports and a larger service were bought in 2025 and stand in the base year, 2026. */
+    @Test
+    void theLetterDoesNotAskAgainForWhatStands() {
+        Study study = EXAMPLE.study();
+        Plan plan = study.getPlans().get(ExamplePapers.ELECTRIC);
+        plan.getPortPurchases().get(0).setYear(2025);
+        ServiceUpgrade larger = DepotFactory.eINSTANCE.createServiceUpgrade();
+        larger.setName("Larger service");
+        larger.setTransformerKva(900);
+        larger.setBreakerA(1600);
+        larger.setLeadMonths(0);
+        study.getDepot().getUpgrades().add(larger);
+        WorkOrder order = PlansFactory.eINSTANCE.createWorkOrder();
+        order.setYear(2025);
+        order.setWork(larger);
+        plan.getWorkOrders().add(order);
+        PaperInput later = EXAMPLE.in(study, PaperChoices.STANDARD);
+        List<String> items = ResultLine.of(later, "load_letter").stream().map(l -> l.text("item")).toList();
+        assertFalse(items.contains("Requested in service, 2025") || items.contains("Larger service, 2025"), items.toString());
+        assertTrue(items.contains("Requested in service, 2028"), items.toString());
+        DataTable table = table(UtilityLetter.of(later), "Load letter");
+        assertEquals("2028-01-01", value(table, "Requested in-service date"));
+        assertEquals("900", value(table, "Transformer today"));
+        assertEquals("1600", value(table, "Main breaker today"));
     }
 
     @Test

@@ -84,8 +84,9 @@ final class LetterTables {
         return in.plan().service().get(year);
     }
 
+    /** Ports that are still to come; those of years before the base year stand already. */
     private Stream<PlanInput.PortPurchase> bought() {
-        return in.plan().plan().ports().stream();
+        return in.plan().plan().ports().stream().filter(p -> p.year() >= 0);
     }
 
     private String firstPorts() {
