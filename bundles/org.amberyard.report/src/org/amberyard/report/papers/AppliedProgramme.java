@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.Bound;
 import org.amberyard.core.funding.Eligibility;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.NewBus;
@@ -36,6 +39,30 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     /** What it says of the purchase of a bus; empty where the bus is not bought. */
     Optional<Eligibility> ofBus(String unit) {
         return found.stream().filter(e -> e.line().purchase().bus().map(NewBus::unit).filter(unit::equals).isPresent()).findFirst();
+    }
+
+    /** Says that it pays nothing of the project, and why; empty where it pays. */
+    static Optional<String> paysNothing(PaperInput in) {
+        ProjectMoney money = ProjectMoney.of(in);
+        return of(in).filter(a -> money.payingProgramme().isEmpty()).map(a -> "“" + a.programme.name()
+                + "” pays nothing in this plan: " + a.reasons() + ".");
+    }
+
+    /** Why nothing is paid: what holds for all that the plan applies for, else everything that holds for a part of it. */
+    private String reasons() {
+        List<List<String>> each = found.stream().filter(Eligibility::applied).map(this::reasons).toList();
+        List<String> all = each.stream().flatMap(List::stream).distinct().toList();
+        List<String> common = all.stream().filter(r -> each.stream().allMatch(e -> e.contains(r))).toList();
+        return each.isEmpty() ? "the plan applies to it for no purchase" : String.join("; ", common.isEmpty() ? all : common);
+    }
+
+    private List<String> reasons(Eligibility of) {
+        return of.isEligible() ? awards(of).flatMap(a -> a.bite().stream()).map(Bound::words).toList()
+                : of.refusals().stream().map(this::words).toList();
+    }
+
+    private Stream<Award> awards(Eligibility of) {
+        return of.line().awards().stream().filter(a -> in.study().funding().programmes().get(a.programme()).equals(programme));
     }
 
     /** Verdict on a line of the plan, with the rules that refuse it. */

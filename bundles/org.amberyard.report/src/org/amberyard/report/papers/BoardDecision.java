@@ -40,10 +40,12 @@ final class BoardDecision {
         List<String> points = new ArrayList<>();
         points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
         if (money.total().signum() > 0) {
-            points.add("Whether to " + money.programme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
-                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse("") + "commit own money of "
-                    + print(money.own()) + " for the project of " + print(money.total()) + " (money of the years of purchase).");
+            points.add("Whether to " + money.payingProgramme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
+                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse(others().isEmpty() ? ""
+                            : "take " + words(others()) + ", and to ") + "commit own money of " + amount(money.own())
+                    + " for the project of " + amount(money.total()) + " (money of the years of purchase).");
         }
+        AppliedProgramme.paysNothing(in).ifPresent(points::add);
         points.add("Whether the utility is to be asked for service now, before buses are ordered.");
         points.add("Who is responsible, and by when the board hears of it again: ______________________________");
         return points;
@@ -53,14 +55,13 @@ final class BoardDecision {
         StringBuilder text = new StringBuilder("RESOLVED, that the Board adopts “").append(in.plan().name())
                 .append("” as its plan of bus replacement, to be reviewed each year");
         if (money.total().signum() > 0) {
-            money.programme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
+            money.payingProgramme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
             if (!others().isEmpty()) {
                 text.append("; accepts ").append(words(others()));
             }
-            text.append("; commits ").append(in.currency()).append(' ').append(print(money.own()))
-                    .append(" of own money to the project of ").append(in.currency()).append(' ').append(print(money.total()))
+            text.append("; commits ").append(amount(money.own())).append(" of own money to the project of ").append(amount(money.total()))
                     .append(", subject to appropriation in each fiscal year");
-            if (money.programme().isPresent()) {
+            if (money.isFunded()) {
                 text.append("; and directs that nothing that an award pays for is ordered before that award is made");
             }
         }
@@ -78,10 +79,10 @@ final class BoardDecision {
     }
 
     private String amount(Part part) {
-        return "“" + part.programme() + "” for " + in.currency() + " " + print(part.amount());
+        return "“" + part.programme() + "” for " + amount(part.amount());
     }
 
-    private static String print(BigDecimal amount) {
-        return CellFormat.MONEY.print(amount);
+    private String amount(BigDecimal amount) {
+        return in.currency() + " " + CellFormat.MONEY.print(amount);
     }
 }

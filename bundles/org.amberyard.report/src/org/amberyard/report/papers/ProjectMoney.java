@@ -17,6 +17,7 @@ import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.MoneyKind;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.PrintRounding;
@@ -92,11 +93,16 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
         return new Line(funded, cost, List.copyOf(shares));
     }
 
+    /** The programme that pays most, of those that pay for buses if there is one. */
     private static Optional<String> largest(List<Line> lines) {
-        List<Share> shares = lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isPresent()).toList();
-        return shares.stream().map(s -> s.programme().orElseThrow().name()).distinct().sorted()
-                .max(Comparator.comparing((String name) -> sum(shares.stream().filter(s -> s.programme().orElseThrow().name()
-                .equals(name)))));
+        return lines.stream().flatMap(l -> l.shares().stream()).flatMap(s -> s.programme().stream()).map(Programme::name).distinct()
+                .sorted().max(Comparator.comparing((String name) -> paid(lines.stream().filter(l -> l.funded().purchase().kind()
+                        == Purchase.Kind.BUS), name).signum()).thenComparing(name -> paid(lines.stream(), name)));
+    }
+
+    private static BigDecimal paid(Stream<Line> lines, String name) {
+        return sum(lines.flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name).filter(name::equals)
+                .isPresent()));
     }
 
     private static BigDecimal sum(Stream<Share> shares) {
@@ -110,8 +116,17 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** What a programme pays in all. */
     BigDecimal paidBy(String name) {
-        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name)
-                .filter(name::equals).isPresent()));
+        return paid(lines.stream(), name);
+    }
+
+    /** The programme that is applied to, where it pays something. */
+    Optional<String> payingProgramme() {
+        return programme.filter(p -> paidBy(p).signum() > 0);
+    }
+
+    /** True where any programme pays something. */
+    boolean isFunded() {
+        return total().compareTo(own()) > 0;
     }
 
     /** Programmes that pay and are not certain, each with its probability. */
