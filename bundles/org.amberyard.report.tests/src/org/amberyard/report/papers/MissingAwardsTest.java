@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Section;
 import org.junit.jupiter.api.Test;
@@ -72,5 +73,41 @@ class MissingAwardsTest {
         ProjectMoney money = ProjectMoney.of(EXAMPLE.in(study, PaperChoices.STANDARD));
         assertTrue(money.paidBy("Make-ready").compareTo(money.paidBy(FUND)) > 0, money.paidBy("Make-ready").toString());
         assertEquals(Optional.of(FUND), money.programme());
+    }
+
+    private static Study unsure() {
+        Study study = EXAMPLE.study();
+        fund(study).setProbability(0.6);
+        return study;
+    }
+
+    @Test
+    void whatAPlanLeavesOutIsNamedWithItsAmount() {
+        Study study = unsure();
+        String amount = CellFormat.MONEY.print(ProjectMoney.of(applied(study, FUND)).paidBy(FUND));
+        study.getPlans().get(ExamplePapers.ELECTRIC).setCertainAwardsOnly(true);
+        PaperInput in = applied(study, FUND);
+        String leftOut = "The plan counts on certain awards only and leaves out: “Clean Fleet Fund”, probability 60 %, which would pay USD "
+                + amount + ".";
+        for (DataTable table : GrantTable.T5.of(in)) {
+            assertTrue(table.notes().contains(leftOut), table.notes().toString());
+        }
+        assertTrue(text(GrantSet.of(in).sections().get(0)).contains(leftOut));
+        assertTrue(BoardMemo.of(in).sections().stream().map(MissingAwardsTest::text).filter(t -> t.contains(leftOut)).count() >= 3);
+        assertTrue(text(BoardDecision.of(in)).contains("pays nothing in this plan: the plan counts on certain awards only."));
+        assertTrue(GrantTable.T3.of(in).get(0).rows().stream().anyMatch(r -> r.cells().contains("eligible, left out as not certain")));
+    }
+
+    @Test
+    void theMemoSaysWhatIsCountedThoughNotCertainAndWhatItCostsIfItFails() {
+        Study study = unsure();
+        PaperInput in = applied(study, FUND);
+        String caveat = "Counted in full, though not certain: “Clean Fleet Fund”, probability 60 %. Expected money is less.";
+        assertEquals(3, BoardMemo.of(in).sections().stream().map(MissingAwardsTest::text).filter(t -> t.contains(caveat)).count());
+        study.getPlans().get(ExamplePapers.ELECTRIC).setCertainAwardsOnly(true);
+        String alone = CellFormat.MONEY.print(ProjectMoney.of(applied(study, FUND)).own());
+        assertTrue(text(BoardDecision.of(in)).contains(caveat + " If none of these awards is made, own money is USD " + alone
+                + " instead of USD " + CellFormat.MONEY.print(ProjectMoney.of(in).own()) + "."), text(BoardDecision.of(in)));
+        assertFalse(text(BoardDecision.of(applied(EXAMPLE.study(), FUND))).contains("not certain"));
     }
 }

@@ -10,6 +10,7 @@ import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.Bound;
 import org.amberyard.core.funding.Eligibility;
 import org.amberyard.core.funding.FundedLine;
+import org.amberyard.core.funding.Limit;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Refusal;
@@ -57,8 +58,17 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     }
 
     private List<String> reasons(Eligibility of) {
-        return of.isEligible() ? awards(of).flatMap(a -> a.bite().stream()).map(Bound::words).toList()
-                : of.refusals().stream().map(this::words).toList();
+        List<String> rules = Stream.concat(of.refusals().stream().map(this::words), uncertain(of).map(Bound::words)).toList();
+        return rules.isEmpty() ? awards(of).flatMap(a -> a.bite().stream()).map(Bound::words).toList() : rules;
+    }
+
+    private Stream<Bound> uncertain(Eligibility of) {
+        return awards(of).flatMap(a -> a.bounds().stream()).filter(b -> b.limit() == Limit.UNCERTAIN);
+    }
+
+    /** True where the plan names the programme for a purchase but counts on certain awards only. */
+    boolean isLeftOut(Eligibility of) {
+        return uncertain(of).findAny().isPresent();
     }
 
     private Stream<Award> awards(Eligibility of) {
@@ -72,8 +82,11 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     }
 
     /** Verdict in a word or two. */
-    static String verdict(Eligibility of) {
-        return !of.isEligible() ? "NO" : of.applied() ? "yes" : "eligible, not applied for";
+    String verdict(Eligibility of) {
+        if (!of.isEligible()) {
+            return "NO";
+        }
+        return isLeftOut(of) ? "eligible, left out as not certain" : of.applied() ? "yes" : "eligible, not applied for";
     }
 
     /** The rules that refuse a purchase. */

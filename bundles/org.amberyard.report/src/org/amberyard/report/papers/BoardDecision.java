@@ -46,6 +46,8 @@ final class BoardDecision {
                     + " for the project of " + amount(money.total()) + " (money of the years of purchase).");
         }
         AppliedProgramme.paysNothing(in).ifPresent(points::add);
+        AwardCertainty certainty = AwardCertainty.of(in);
+        certainty.caveat().ifPresent(c -> points.add(c + certainty.ownIfNotMade().map(o -> " " + o).orElse("")));
         points.add("Whether the utility is to be asked for service now, before buses are ordered.");
         points.add("Who is responsible, and by when the board hears of it again: ______________________________");
         return points;

@@ -49,6 +49,7 @@ final class BoardMemo {
         headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
                 new Block.Paragraph(h.routes() + " " + h.service()))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
                         + "” is the plan that the others are compared with.", true)));
+        AwardCertainty.of(in).caveat().ifPresent(c -> blocks.add(new Block.Paragraph(c)));
         blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
                 "Figure 1. Cumulative cost of the plans",
                         FIRST_CHART_HEIGHT)));

@@ -57,6 +57,7 @@ final class GrantSet {
         money.payingProgramme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
                 + CellFormat.MONEY.print(money.paidBy(p)) + "."));
         AppliedProgramme.paysNothing(in).ifPresent(points::add);
+        AwardCertainty.of(in).leftOut().ifPresent(points::add);
         points.addAll(EvidencePapers.energyWords(in));
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
                 points.addAll(h.sentences()));

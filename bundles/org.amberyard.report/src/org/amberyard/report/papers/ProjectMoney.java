@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.AwardLedger;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.MoneyKind;
 import org.amberyard.core.funding.NewBus;
@@ -69,10 +70,15 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** The purchases that belong to the project: buses that replace others, and all that is no bus. */
     static ProjectMoney of(PaperInput in) {
+        return of(in, in.plan().funding().awards());
+    }
+
+    /** The same with other awards of the plan's purchases. */
+    static ProjectMoney of(PaperInput in, AwardLedger awards) {
         Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit())
                 .collect(Collectors.toSet());
         Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
-        List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> printed(in, l))
+        List<Line> lines = awards.lines().stream().filter(ofProject).map(l -> printed(in, l))
                 .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
                 .kind()))
                 .toList();
@@ -132,8 +138,12 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
     /** Programmes that pay and are not certain, each with its probability. */
     List<String> uncertain() {
         return lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.amount().signum() > 0).flatMap(s -> s.programme()
-                .stream()).filter(p -> !p.isCertain()).map(p -> String.format(Locale.ROOT, "“%s”, probability %.0f %%", p.name(),
-                        100 * p.probability())).distinct().toList();
+                .stream()).filter(p -> !p.isCertain()).map(ProjectMoney::probable).distinct().toList();
+    }
+
+    /** A programme with its probability. */
+    static String probable(Programme programme) {
+        return String.format(Locale.ROOT, "“%s”, probability %.0f %%", programme.name(), 100 * programme.probability());
     }
 
     /** What own money pays in all. */
