@@ -2,9 +2,12 @@ package org.amberyard.report.papers;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.amberyard.core.funding.Programme;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.units.Unit;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.Section;
@@ -12,6 +15,8 @@ import org.amberyard.report.document.Section;
 /** What a board is asked to decide: a recommendation, the questions with every part of the money, and a resolution to vote on. */
 final class BoardDecision {
     private static final String FORM = " The resolution is worded as is common practice, no source; counsel and the clerk adapt it.";
+
+    private static final double KG_PER_TONNE = 1000;
 
     private final PaperInput in;
     private final ProjectMoney money;
@@ -32,8 +37,23 @@ final class BoardDecision {
     }
 
     private String recommendation() {
-        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 and what they cost above “"
-                + in.result().baseline().name() + "” as alternatives." + FORM;
+        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 as alternatives. "
+                + cheapest() + FORM;
+    }
+
+    /** Which plan costs least, since the one that is proposed need not be it. */
+    private String cheapest() {
+        PlanResult least = in.result().plans().stream().min(Comparator.comparingDouble(p -> p.measures().presentCost())).orElseThrow();
+        double more = in.plan().measures().presentCost() - least.measures().presentCost();
+        return more <= 0 ? "It has the least present cost of these." : "“" + least.name() + "” has the least present cost, "
+                + amount(CellFormat.MONEY.rounded(more)) + " less than “" + in.plan().name() + "”, which takes "
+                + lessThan(in.shown(Unit.LITRE, least.measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE))
+                + " fuel and causes " + lessThan((least.measures().co2eKg() - in.plan().measures().co2eKg()) / KG_PER_TONNE, "t")
+                + " CO2e; the board weighs whether that is worth the difference.";
+    }
+
+    private static String lessThan(double saved, String unit) {
+        return CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(Math.abs(saved))) + " " + unit + (saved < 0 ? " more" : " less");
     }
 
     private List<String> questions() {

@@ -21,7 +21,7 @@ import org.amberyard.report.document.TableBuilder;
 final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
-    private static final double FIRST_CHART_HEIGHT = 0.3;
+    private static final double FIRST_CHART_HEIGHT = 0.4;
     private static final double CHART_HEIGHT = 0.42;
     private final PaperInput in;
 
