@@ -60,7 +60,7 @@ final class RiskPapers {
         }
         papers.addFunding();
         papers.addPacks();
-        papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
+        papers.add("Prices move", "The plan's cost rests on prices of buses, fuel and electricity over "
                 + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
                 "Look again each year.", "Table T18 says at which price the answer turns.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
