@@ -57,7 +57,8 @@ class BoardMemoTest {
         for (Programme programme : study.getProgrammes()) {
             programme.setProbability(0.6);
         }
-        try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(BoardMemo.of(EXAMPLE.in(study, PaperChoices.STANDARD))))) {
+        byte[] memo = DocumentFormat.PDF.write(BoardMemo.of(EXAMPLE.in(study, PaperChoices.STANDARD)));
+        try (PDDocument pdf = Loader.loadPDF(memo)) {
             assertEquals(3, pdf.getNumberOfPages());
         }
     }

@@ -62,7 +62,7 @@ final class RiskPapers {
         papers.addPacks();
         papers.add("Prices move", "The plan's cost rests on prices of buses, fuel and electricity over "
                 + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
-                "Look again each year.", "Table T18 says at which price the answer turns.");
+                "Reviewed yearly.", "Table T18 says at which price the answer turns.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
                 "Old buses are kept until the new ones are accepted; ports are energized first.");
         papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
@@ -124,7 +124,7 @@ final class RiskPapers {
                         + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it in money of the years of purchase"
                         + (programme.isCertain() ? ", taken as certain." : "; its probability is " + CellFormat.PERCENT.print(
                                 CellFormat.PERCENT.rounded(programme.probability())) + "."),
-                        "Orders wait for the award; own money stands by, or the plan is made smaller.");
+                        "Orders wait for the award; own money stands by, or the plan shrinks.");
             }
         }
     }
