@@ -102,7 +102,7 @@ def cost(plan, baseline, buses):
     stated = plan.study.money.restated
     return {
         "capital": sum(sign * stated(sum(line.parts), START, line.year) for line, sign in signed),
-        "grant only": sum(
+        "all programmes' money": sum(
             sign * stated(sum(amount for _, _, amount in line.awards) - line.taken_back, START, line.year)
             for line, sign in signed
         ),

@@ -272,6 +272,7 @@ class CommandLineTest {
         assertEquals(0, run("evaluate", "--help"));
         assertTrue(out().contains("amberyard evaluate STUDY --out DIR") && out().contains("amberyard check STUDY"), out());
         assertTrue(out().contains("Returns 0 when done"), out());
+        assertTrue(out().contains("4 when something differs from what was frozen."), out());
         assertEquals("", err());
     }
 

@@ -75,7 +75,8 @@ public final class CommandLine {
             text.append(String.format("  amberyard %s%n      %s%n", verb.usage(), verb.summary()));
         }
         return text.append(String.format("Options of every verb:%n  %s   prints where a fault arose%n  --help    prints this%n"
-                + "Returns 0 when done, 1 after a fault in the program, 2 when the command or the study has to be put right.%n",
+                + "Returns 0 when done, 1 after a fault in the program, 2 when the command or the study has to be put right,%n"
+                + "4 when something differs from what was frozen.%n",
                 Arguments.DEBUG)).toString();
     }
 

@@ -43,7 +43,7 @@ final class CostPerTon {
             for (OfProject project : OfProject.all(result)) {
                 ProjectCost cost = ProjectCost.of(result, project.plan(), project.buses());
                 add(project, "capital", cost.whyCapital(), lines);
-                add(project, "grant only", cost.whyGrant(), lines);
+                add(project, "all programmes' money", cost.whyGrant(), lines);
             }
             return lines;
         }

@@ -106,6 +106,8 @@ class DocumentWritersTest {
             assertTrue(xml.contains("descr=\"") && xml.contains("svgBlip"), "a chart has words and vectors");
             assertTrue(docx.getAllPictures().stream().anyMatch(p -> p.getFileName().endsWith(".svg")));
             assertTrue(docx.getFooterList().get(0)._getHdrFtr().xmlText().contains("NUMPAGES"));
+            assertTrue(docx.getFooterList().get(0).getText().contains("Page\u00a0"), "no line breaks within the number of the page");
+            assertTrue(docx.getFooterList().get(0).getText().contains("\u00a0of\u00a0"));
         }
     }
 

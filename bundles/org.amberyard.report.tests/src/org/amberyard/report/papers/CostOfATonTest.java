@@ -41,6 +41,8 @@ class CostOfATonTest {
             DataTable.Row row = printed.rows().get(i);
             assertEquals(lines.get(i).number("cost").orElseThrow(), figure(printed, row, "Cost").doubleValue(), 0.505);
             assertEquals(lines.get(i).text("measure"), row.cells().get(0));
+            assertEquals(row.cells().get(column(printed, "Money")).equals("capital") ? "capital" : "all programmes' money", lines.get(i).text(
+                    "basis"));
             Object cost = row.cells().get(column(printed, "Cost of a short ton (USD)"));
             if (lines.get(i).text("measure").startsWith("PM2.5")) {
                 assertEquals(CostOfATon.NOT_MEANINGFUL, cost, "0.0003 tons bear no cost of a ton");

@@ -80,7 +80,10 @@ class EligibilityPapersTest {
         study.getProgrammes().get(0).setProbability(0.5);
         study.getPlans().get(ExamplePapers.ELECTRIC).setCertainAwardsOnly(true);
         PaperChoices choices = new PaperChoices(List.of(GrantTable.T1), Optional.of("Clean Fleet Fund"), false, Optional.empty());
-        assertEquals("yes", printed(EligibilityPapers.of(EXAMPLE.in(study, choices)).get(0), "B01", "Eligible"));
+        DataTable certain = EligibilityPapers.of(EXAMPLE.in(study, choices)).get(0);
+        assertEquals("eligible, left out as not certain", printed(certain, "B01", "Eligible"));
+        assertTrue(certain.notes().get(0).contains("7 of 13; applied for: 0 of these; left out, since the plan counts on certain awards "
+                + "only: 7."), certain.notes().get(0));
     }
 
     @Test

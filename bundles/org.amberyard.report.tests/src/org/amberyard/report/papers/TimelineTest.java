@@ -62,8 +62,42 @@ class TimelineTest {
         assertFalse(timeline(study).notes().toString().contains("To be ordered before"));
         study.getProgrammes().get(0).setAwardDate("2026-05-02");
         DataTable late = timeline(study);
-        assertHas(late, "2026-04-01 | −1 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
+        assertHas(late, "2026-04-01 | −2 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
         assertTrue(late.notes().toString().contains("To be ordered before the award: B01-2; B02-2; B03-2; B15-2."), late.notes()
                 .toString());
+    }
+
+    @Test
+    void aDayBeforeTheAwardIsInTheMonthBeforeIt() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setAwardDate("2026-04-02");
+        DataTable table = timeline(study);
+        assertHas(table, "2026-04-01 | −1 | Order at the latest: B01-2; B02-2; B03-2; B15-2 | delivery time of its type");
+        assertTrue(table.notes().get(1).endsWith("in whole months, rounded down: a day before the award is in month −1."), table.notes()
+                .toString());
+    }
+
+    @Test
+    void theWholePlanIsClosedOutAfterTheLastOldBusIsScrapped() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setScrapWithinDays(9000);
+        study.getProgrammes().get(0).setCloseOutDays(1);
+        List<String> lines = lines(timeline(study));
+        String last = lines.stream().filter(l -> l.contains("Scrapped at the latest")).map(l -> l.substring(0, 10)).max(String::compareTo)
+                .orElseThrow();
+        assertTrue(lines.stream().anyMatch(l -> l.startsWith(last) && l.contains("| Close-out of the whole plan, not before |")), lines
+                .toString());
+        assertTrue(lines.stream().anyMatch(l -> l.endsWith("| 1 day after the last purchase that it pays for")), lines.toString());
+    }
+
+    @Test
+    void theProgrammeWithoutADateIsNamedAndNoAwardIsDatedTwice() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setAwardDate(null);
+        study.getProgrammes().stream().filter(p -> p.getName().equals("Make-ready")).forEach(p -> p.setAwardDate("2026-03-01"));
+        DataTable table = timeline(study);
+        assertTrue(table.notes().get(1).endsWith("no date of the award of “Clean Fleet Fund” to count months from."), table.notes().toString());
+        assertHas(table, "2026-03-01 |  | Award: “Make-ready” | noted in the study");
+        assertFalse(lines(table).contains(" |  | Award | "));
     }
 }

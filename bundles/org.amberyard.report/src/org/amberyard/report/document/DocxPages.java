@@ -37,10 +37,11 @@ final class DocxPages {
     /** Head and foot of all pages. */
     void start(String running, String mark) {
         XWPFFooter footer = docx.createFooter(HeaderFooterType.DEFAULT);
+        // hard spaces keep the number of the page on one line, however long the rest is
         XWPFParagraph line = footer.createParagraph();
-        DocxText.add(line, "Footer", running + "  ·  Page ");
+        DocxText.add(line, "Footer", running + "  ·  Page\u00a0");
         line.getCTP().addNewFldSimple().setInstr("PAGE");
-        DocxText.add(line, "Footer", " of ");
+        DocxText.add(line, "Footer", "\u00a0of\u00a0");
         line.getCTP().addNewFldSimple().setInstr("NUMPAGES");
         if (!mark.isEmpty()) {
             DocxText.add(docx.createHeader(HeaderFooterType.DEFAULT).createParagraph(), "Header", mark);

@@ -5,8 +5,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.Bound;
 import org.amberyard.core.funding.Eligibility;
 import org.amberyard.core.funding.FundedLine;
+import org.amberyard.core.funding.Limit;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Refusal;
@@ -38,6 +42,39 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
         return found.stream().filter(e -> e.line().purchase().bus().map(NewBus::unit).filter(unit::equals).isPresent()).findFirst();
     }
 
+    /** Says that it pays nothing of the project, and why; empty where it pays. */
+    static Optional<String> paysNothing(PaperInput in) {
+        ProjectMoney money = ProjectMoney.of(in);
+        return of(in).filter(a -> money.payingProgramme().isEmpty()).map(a -> "“" + a.programme.name()
+                + "” pays nothing in this plan: " + a.reasons() + ".");
+    }
+
+    /** Why nothing is paid: what holds for all that the plan applies for, else everything that holds for a part of it. */
+    private String reasons() {
+        List<List<String>> each = found.stream().filter(Eligibility::applied).map(this::reasons).toList();
+        List<String> all = each.stream().flatMap(List::stream).distinct().toList();
+        List<String> common = all.stream().filter(r -> each.stream().allMatch(e -> e.contains(r))).toList();
+        return each.isEmpty() ? "the plan applies to it for no purchase" : String.join("; ", common.isEmpty() ? all : common);
+    }
+
+    private List<String> reasons(Eligibility of) {
+        List<String> rules = Stream.concat(of.refusals().stream().map(this::words), uncertain(of).map(Bound::words)).toList();
+        return rules.isEmpty() ? awards(of).flatMap(a -> a.bite().stream()).map(Bound::words).toList() : rules;
+    }
+
+    private Stream<Bound> uncertain(Eligibility of) {
+        return awards(of).flatMap(a -> a.bounds().stream()).filter(b -> b.limit() == Limit.UNCERTAIN);
+    }
+
+    /** True where the plan names the programme for a purchase but counts on certain awards only. */
+    boolean isLeftOut(Eligibility of) {
+        return uncertain(of).findAny().isPresent();
+    }
+
+    private Stream<Award> awards(Eligibility of) {
+        return of.line().awards().stream().filter(a -> in.study().funding().programmes().get(a.programme()).equals(programme));
+    }
+
     /** Verdict on a line of the plan, with the rules that refuse it. */
     String verdictWithRules(FundedLine line) {
         return found.stream().filter(e -> e.line() == line).findFirst().map(e -> e.isEligible() ? verdict(e)
@@ -45,8 +82,11 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     }
 
     /** Verdict in a word or two. */
-    static String verdict(Eligibility of) {
-        return !of.isEligible() ? "NO" : of.applied() ? "yes" : "eligible, not applied for";
+    String verdict(Eligibility of) {
+        if (!of.isEligible()) {
+            return "NO";
+        }
+        return isLeftOut(of) ? "eligible, left out as not certain" : of.applied() ? "yes" : "eligible, not applied for";
     }
 
     /** The rules that refuse a purchase. */

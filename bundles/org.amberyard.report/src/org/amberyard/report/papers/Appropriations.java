@@ -42,10 +42,12 @@ final class Appropriations {
         List<Integer> years = IntStream.range(0, in.study().years()).boxed().toList();
         ours.parts().stream().filter(p -> years.stream().anyMatch(y -> p.amount().applyAsDouble(ours.budget(y)) != 0))
                 .forEach(p -> table.sum(p.label(), "", CellFormat.MONEY, y -> p.amount().applyAsDouble(ours.budget(y))));
-        return table.sum("To appropriate", "", CellFormat.MONEY, ours::appropriated)
+        table.sum("To appropriate", "", CellFormat.MONEY, ours::appropriated)
                 .sum("“" + baseline + "”", "", CellFormat.MONEY, theirs::appropriated)
                 .sum("More than that", "", CellFormat.MONEY, y -> ours.appropriated(y) - theirs.appropriated(y))
-                .sums(EACH).of(years);
+                .sums(EACH);
+        AwardCertainty.of(in).caveat().ifPresent(table::note);
+        return table.of(years);
     }
 
     private List<Part> parts() {

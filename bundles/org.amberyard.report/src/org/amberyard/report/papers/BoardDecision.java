@@ -2,9 +2,12 @@ package org.amberyard.report.papers;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.amberyard.core.funding.Programme;
+import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.units.Unit;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.Section;
@@ -12,6 +15,8 @@ import org.amberyard.report.document.Section;
 /** What a board is asked to decide: a recommendation, the questions with every part of the money, and a resolution to vote on. */
 final class BoardDecision {
     private static final String FORM = " The resolution is worded as is common practice, no source; counsel and the clerk adapt it.";
+
+    private static final double KG_PER_TONNE = 1000;
 
     private final PaperInput in;
     private final ProjectMoney money;
@@ -32,18 +37,37 @@ final class BoardDecision {
     }
 
     private String recommendation() {
-        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 and what they cost above “"
-                + in.result().baseline().name() + "” as alternatives." + FORM;
+        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 as alternatives. "
+                + cheapest() + FORM;
+    }
+
+    /** Which plan costs least, since the one that is proposed need not be it. */
+    private String cheapest() {
+        PlanResult least = in.result().plans().stream().min(Comparator.comparingDouble(p -> p.measures().presentCost())).orElseThrow();
+        double more = in.plan().measures().presentCost() - least.measures().presentCost();
+        return more <= 0 ? "It has the least present cost of these." : "“" + least.name() + "” has the least present cost, "
+                + amount(CellFormat.MONEY.rounded(more)) + " less than “" + in.plan().name() + "”, which takes "
+                + lessThan(in.shown(Unit.LITRE, least.measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE))
+                + " fuel and causes " + lessThan((least.measures().co2eKg() - in.plan().measures().co2eKg()) / KG_PER_TONNE, "t")
+                + " CO2e; the board weighs whether that is worth the difference.";
+    }
+
+    private static String lessThan(double saved, String unit) {
+        return CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(Math.abs(saved))) + " " + unit + (saved < 0 ? " more" : " less");
     }
 
     private List<String> questions() {
         List<String> points = new ArrayList<>();
         points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
         if (money.total().signum() > 0) {
-            points.add("Whether to " + money.programme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
-                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse("") + "commit own money of "
-                    + print(money.own()) + " for the project of " + print(money.total()) + " (money of the years of purchase).");
+            points.add("Whether to " + money.payingProgramme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
+                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse(others().isEmpty() ? ""
+                            : "take " + words(others()) + ", and to ") + "commit own money of " + amount(money.own())
+                    + " for the project of " + amount(money.total()) + " (money of the years of purchase).");
         }
+        AppliedProgramme.paysNothing(in).ifPresent(points::add);
+        AwardCertainty certainty = AwardCertainty.of(in);
+        certainty.caveat().ifPresent(c -> points.add(c + certainty.ownIfNotMade().map(o -> " " + o).orElse("")));
         points.add("Whether the utility is to be asked for service now, before buses are ordered.");
         points.add("Who is responsible, and by when the board hears of it again: ______________________________");
         return points;
@@ -53,14 +77,13 @@ final class BoardDecision {
         StringBuilder text = new StringBuilder("RESOLVED, that the Board adopts “").append(in.plan().name())
                 .append("” as its plan of bus replacement, to be reviewed each year");
         if (money.total().signum() > 0) {
-            money.programme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
+            money.payingProgramme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
             if (!others().isEmpty()) {
                 text.append("; accepts ").append(words(others()));
             }
-            text.append("; commits ").append(in.currency()).append(' ').append(print(money.own()))
-                    .append(" of own money to the project of ").append(in.currency()).append(' ').append(print(money.total()))
+            text.append("; commits ").append(amount(money.own())).append(" of own money to the project of ").append(amount(money.total()))
                     .append(", subject to appropriation in each fiscal year");
-            if (money.programme().isPresent()) {
+            if (money.isFunded()) {
                 text.append("; and directs that nothing that an award pays for is ordered before that award is made");
             }
         }
@@ -78,10 +101,10 @@ final class BoardDecision {
     }
 
     private String amount(Part part) {
-        return "“" + part.programme() + "” for " + in.currency() + " " + print(part.amount());
+        return "“" + part.programme() + "” for " + amount(part.amount());
     }
 
-    private static String print(BigDecimal amount) {
-        return CellFormat.MONEY.print(amount);
+    private String amount(BigDecimal amount) {
+        return in.currency() + " " + CellFormat.MONEY.print(amount);
     }
 }

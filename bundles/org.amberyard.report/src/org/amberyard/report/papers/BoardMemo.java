@@ -21,7 +21,7 @@ import org.amberyard.report.document.TableBuilder;
 final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
-    private static final double FIRST_CHART_HEIGHT = 0.3;
+    private static final double FIRST_CHART_HEIGHT = 0.38;
     private static final double CHART_HEIGHT = 0.42;
     private final PaperInput in;
 
@@ -46,8 +46,9 @@ final class BoardMemo {
         List<Block> blocks = new ArrayList<>();
         Optional<Headline> headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex())
                 .findFirst();
+        Optional<String> caveat = AwardCertainty.of(in).caveat();
         headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
-                new Block.Paragraph(h.routes() + " " + h.service()))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
+                new Block.Paragraph(h.routes() + " " + h.service() + caveat.map(c -> " " + c).orElse("")))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
                         + "” is the plan that the others are compared with.", true)));
         blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
                 "Figure 1. Cumulative cost of the plans",

@@ -165,7 +165,7 @@ final class BudgetPapers {
                 .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2);
         sources.stream().flatMap(s -> s.programme().stream()).map(Programme::name).forEach(p -> table.note("Rules of “" + p
                 + "”: " + in.facts().rules().of(p) + "."));
-        return table.note(inFull()).sums(ProjectMoney.ROUNDING).of(sources);
+        return table.note(AwardCertainty.of(in).words()).sums(ProjectMoney.ROUNDING).of(sources);
     }
 
     private DataTable stacking() {
@@ -178,14 +178,8 @@ final class BudgetPapers {
                 .text("Programmes applied", 3.4, this::applied)
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                         + "priority; where two may not be combined, the first that is applied pays.")
-                .note(inFull()).sums(ProjectMoney.ROUNDING)
+                .note(AwardCertainty.of(in).words()).sums(ProjectMoney.ROUNDING)
                         .of(money.lines());
-    }
-
-    private String inFull() {
-        List<String> uncertain = money.uncertain();
-        return uncertain.isEmpty() ? "All awards are counted as certain." : "Counted in full, though not certain: "
-                + String.join("; ", uncertain) + ". Expected money is less.";
     }
 
     private String applied(Line line) {

@@ -70,7 +70,7 @@ final class CostOfATon {
                 .value("Cost of a short ton (" + in.currency() + ")", 1.4, CostOfATon::cost)
                 .text("Formula", 4, Row::formula)
                 .note("“Capital”: all of the project; “all programmes”: what programmes pay of it. " + ProjectBridge.MONEY)
-                .note(ProjectMoney.of(in).programme().map(p -> "“Grant only”: what is requested of “" + p
+                .note(ProjectMoney.of(in).payingProgramme().map(p -> "“Grant only”: what is requested of “" + p
                         + "” in T4 and T5, in money of the years of purchase as there.").orElse("No grant is applied for."))
                 .note("Tons over remaining life are those of " + buses.stream().filter(b -> b.remainingYears() > 0).count() + " of "
                         + buses.size() + " buses, whose old bus would have driven on; the cost is that of all. " + ROUNDING)
@@ -81,7 +81,7 @@ final class CostOfATon {
         ProjectCost cost = ProjectCost.of(in.result(), in.plan(), buses);
         ProjectMoney money = ProjectMoney.of(in);
         List<Basis> bases = new ArrayList<>(List.of(new Basis("capital", cost.capital()), new Basis("all programmes", cost.grant())));
-        money.programme().ifPresent(p -> bases.add(new Basis("grant only", money.paidBy(p).doubleValue())));
+        money.payingProgramme().ifPresent(p -> bases.add(new Basis("grant only", money.paidBy(p).doubleValue())));
         return bases;
     }
 

@@ -13,6 +13,8 @@ import org.amberyard.core.funding.Programme;
 
 /** Awards and deadlines of the programmes that pay: by when old buses are scrapped, and when a project is closed out with each. */
 final class DeadlineMilestones {
+    static final String AWARD = "Award";
+    static final String CLOSE_OUT = "Closed out at the latest";
     private final ProjectMoney money;
     private final ProgrammeDates dates;
     private final IntFunction<LocalDate> start;
@@ -29,7 +31,7 @@ final class DeadlineMilestones {
     List<Milestone> all() {
         List<Milestone> all = new ArrayList<>();
         money.lines().stream().flatMap(this::paying).distinct().forEach(p -> {
-            dates.of(p.name()).award().ifPresent(d -> all.add(new Milestone(d.toString(), "Award", "“" + p.name() + "”",
+            dates.of(p.name()).award().ifPresent(d -> all.add(new Milestone(d.toString(), AWARD, "“" + p.name() + "”",
                     "noted in the study")));
             closeOut(p).ifPresent(all::add);
         });
@@ -56,8 +58,8 @@ final class DeadlineMilestones {
         OptionalInt days = paying(line).filter(p -> p.conditions().scrapsOldBus()).mapToInt(p -> dates.of(p.name()).scrapDays())
                 .filter(d -> d > 0).min();
         return old.isEmpty() || days.isEmpty() ? Optional.empty() : Optional.of(new Milestone(start.apply(line.funded().purchase()
-                .year()).plusDays(days.getAsInt()).toString(), "Scrapped at the latest", old.get(), days.getAsInt()
-                        + " days after service of the new bus"));
+                .year()).plusDays(days.getAsInt()).toString(), "Scrapped at the latest", old.get(),
+                        Milestone.count(days.getAsInt(), "day") + " after service of the new bus"));
     }
 
     private Optional<Milestone> closeOut(Programme programme) {
@@ -65,7 +67,7 @@ final class DeadlineMilestones {
         OptionalInt last = money.lines().stream().filter(l -> paying(l).anyMatch(programme::equals))
                 .mapToInt(l -> l.funded().purchase().year()).max();
         return days == 0 || last.isEmpty() ? Optional.empty() : Optional.of(new Milestone(start.apply(last.getAsInt())
-                .plusDays(days).toString(), "Closed out at the latest", "“" + programme.name() + "”", days
-                        + " days after the last purchase that it pays for"));
+                .plusDays(days).toString(), CLOSE_OUT, "“" + programme.name() + "”", Milestone.count(days, "day")
+                        + " after the last purchase that it pays for"));
     }
 }

@@ -71,7 +71,7 @@ final class EligibilityPapers {
                         .orElse(NOT_KNOWN))
                 .text("One for one", 0.6, l -> l.bought().map(n -> n.oneLeaves() ? "yes" : "NO: none leaves").orElse(NOT_KNOWN))
                 .text("Old bus leaves", 0.9, l -> l.old().map(o -> o.leaves() ? "yes" : "NO: moves on").orElse(NOT_KNOWN))
-                .text("Eligible", 1, l -> l.found().map(AppliedProgramme::verdict).orElse("NO"))
+                .text("Eligible", 1, l -> l.found().map(applied::verdict).orElse("NO"))
                 .text("Rule that refuses it", 3.2, l -> l.found().map(applied::rules).orElseGet(() -> "no bus is bought: "
                         + l.bus().now().vehicle().unit() + " moves within the fleet"))
                 .text("Where the rule comes from", 3.4, l -> l.found().map(applied::sources).orElse(""))
@@ -85,8 +85,11 @@ final class EligibilityPapers {
 
     private String count() {
         List<Eligibility> eligible = lines.stream().flatMap(l -> l.found().stream()).filter(Eligibility::isEligible).toList();
+        long named = eligible.stream().filter(Eligibility::applied).count();
+        long leftOut = eligible.stream().filter(applied::isLeftOut).count();
         return "Eligible by the rules of the programme, whatever the plan applies for: " + eligible.size() + " of " + lines.size()
-                + "; applied for: " + eligible.stream().filter(Eligibility::applied).count() + " of these."
+                + "; applied for: " + (named - leftOut) + " of these" + (leftOut == 0 ? "." : "; left out, since the plan counts on certain awards only: "
+                + leftOut + ".")
                 + (ProgrammeTerms.limitsBuses(programme) ? " Of the " + programme.budget().maxBuses() + " buses that it takes at most, "
                 + "those applied for come first; who is first: " + Stacking.ORDER_WORDS + "." : "");
     }

@@ -54,8 +54,10 @@ final class GrantSet {
                 + " in money of the years of purchase; programmes pay "
                 + CellFormat.MONEY.print(money.total().subtract(money.own())) + uncertain(in) + ", own money "
                 + CellFormat.MONEY.print(money.own()) + ".");
-        money.programme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
+        money.payingProgramme().ifPresent(p -> points.add("Applied to: “" + p + "” for " + in.currency() + " "
                 + CellFormat.MONEY.print(money.paidBy(p)) + "."));
+        AppliedProgramme.paysNothing(in).ifPresent(points::add);
+        AwardCertainty.of(in).leftOut().ifPresent(points::add);
         points.addAll(EvidencePapers.energyWords(in));
         Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
                 points.addAll(h.sentences()));

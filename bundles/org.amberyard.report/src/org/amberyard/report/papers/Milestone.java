@@ -13,6 +13,11 @@ record Milestone(String date, String what, String whose, String basis) {
         return whose.isEmpty() ? what : what + ": " + whose;
     }
 
+    /** A number of days or years. */
+    static String count(int number, String unit) {
+        return number + " " + unit + (number == 1 ? "" : "s");
+    }
+
     Milestone with(Milestone other) {
         return new Milestone(date, what, whose + "; " + other.whose, basis);
     }

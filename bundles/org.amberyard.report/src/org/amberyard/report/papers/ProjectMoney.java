@@ -13,10 +13,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.funding.Award;
+import org.amberyard.core.funding.AwardLedger;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.MoneyKind;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
+import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.PrintRounding;
@@ -68,10 +70,15 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** The purchases that belong to the project: buses that replace others, and all that is no bus. */
     static ProjectMoney of(PaperInput in) {
+        return of(in, in.plan().funding().awards());
+    }
+
+    /** The same with other awards of the plan's purchases. */
+    static ProjectMoney of(PaperInput in, AwardLedger awards) {
         Set<String> bought = in.replaced().stream().filter(ReplacedBus::bought).map(b -> b.now().vehicle().unit())
                 .collect(Collectors.toSet());
         Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
-        List<Line> lines = in.plan().funding().awards().lines().stream().filter(ofProject).map(l -> printed(in, l))
+        List<Line> lines = awards.lines().stream().filter(ofProject).map(l -> printed(in, l))
                 .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
                 .kind()))
                 .toList();
@@ -92,11 +99,16 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
         return new Line(funded, cost, List.copyOf(shares));
     }
 
+    /** The programme that pays most, of those that pay for buses if there is one. */
     private static Optional<String> largest(List<Line> lines) {
-        List<Share> shares = lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().isPresent()).toList();
-        return shares.stream().map(s -> s.programme().orElseThrow().name()).distinct().sorted()
-                .max(Comparator.comparing((String name) -> sum(shares.stream().filter(s -> s.programme().orElseThrow().name()
-                .equals(name)))));
+        return lines.stream().flatMap(l -> l.shares().stream()).flatMap(s -> s.programme().stream()).map(Programme::name).distinct()
+                .sorted().max(Comparator.comparing((String name) -> paid(lines.stream().filter(l -> l.funded().purchase().kind()
+                        == Purchase.Kind.BUS), name).signum()).thenComparing(name -> paid(lines.stream(), name)));
+    }
+
+    private static BigDecimal paid(Stream<Line> lines, String name) {
+        return sum(lines.flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name).filter(name::equals)
+                .isPresent()));
     }
 
     private static BigDecimal sum(Stream<Share> shares) {
@@ -110,15 +122,28 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
 
     /** What a programme pays in all. */
     BigDecimal paidBy(String name) {
-        return sum(lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.programme().map(Programme::name)
-                .filter(name::equals).isPresent()));
+        return paid(lines.stream(), name);
+    }
+
+    /** The programme that is applied to, where it pays something. */
+    Optional<String> payingProgramme() {
+        return programme.filter(p -> paidBy(p).signum() > 0);
+    }
+
+    /** True where any programme pays something. */
+    boolean isFunded() {
+        return total().compareTo(own()) > 0;
     }
 
     /** Programmes that pay and are not certain, each with its probability. */
     List<String> uncertain() {
         return lines.stream().flatMap(l -> l.shares().stream()).filter(s -> s.amount().signum() > 0).flatMap(s -> s.programme()
-                .stream()).filter(p -> !p.isCertain()).map(p -> String.format(Locale.ROOT, "“%s”, probability %.0f %%", p.name(),
-                        100 * p.probability())).distinct().toList();
+                .stream()).filter(p -> !p.isCertain()).map(ProjectMoney::probable).distinct().toList();
+    }
+
+    /** A programme with its probability. */
+    static String probable(Programme programme) {
+        return String.format(Locale.ROOT, "“%s”, probability %.0f %%", programme.name(), 100 * programme.probability());
     }
 
     /** What own money pays in all. */

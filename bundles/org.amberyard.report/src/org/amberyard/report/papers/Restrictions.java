@@ -27,18 +27,18 @@ final class Restrictions {
             }
         }
         int closeOut = in.facts().dates().of(programme.name()).closeOutDays();
-        add(clauses, closeOut > 0, "closed out within " + closeOut + " days of the last purchase");
+        add(clauses, closeOut > 0, "closed out within " + Milestone.count(closeOut, "day") + " of the last purchase");
         return String.join("; ", clauses);
     }
 
     private static void addOfBuses(List<String> clauses, Conditions asks, int scrapDays) {
         add(clauses, asks.newOnly(), "new buses only");
-        add(clauses, asks.scrapsOldBus(), "old bus scrapped" + (scrapDays > 0 ? " within " + scrapDays + " days" : ""));
+        add(clauses, asks.scrapsOldBus(), "old bus scrapped" + (scrapDays > 0 ? " within " + Milestone.count(scrapDays, "day") : ""));
         add(clauses, asks.oldDiesel(), "old bus is diesel");
         asks.latestEngineYear().ifPresent(y -> clauses.add("old engine of model year " + y + " or older"));
         add(clauses, asks.sameBodyType(), "same body type");
         add(clauses, asks.oneForOne(), "one for one");
-        add(clauses, asks.holdYears() > 0, "held for " + asks.holdYears() + " years");
+        add(clauses, asks.holdYears() > 0, "held for " + Milestone.count(asks.holdYears(), "year"));
     }
 
     private static void add(List<String> clauses, boolean holds, String clause) {

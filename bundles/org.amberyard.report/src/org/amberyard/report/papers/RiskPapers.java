@@ -1,15 +1,23 @@
 package org.amberyard.report.papers;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.battery.Warranty;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.RouteAnswer;
+import org.amberyard.core.plan.VehicleTypeInput;
+import org.amberyard.core.units.Unit;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.TableBuilder;
@@ -25,8 +33,10 @@ final class RiskPapers {
      * @param what what can happen
      * @param evidence what the study says
      * @param answer what is done about it
+     * @param more where the justification tables say more; may be empty
      */
-    record Risk(String what, String evidence, String answer) {
+    record Risk(String what, String evidence, String answer, String more) {
+        /** For a document without the justification tables. */
         String sentence() {
             return what + ". " + evidence + " " + answer;
         }
@@ -38,7 +48,7 @@ final class RiskPapers {
 
     static List<DataTable> table(PaperInput in) {
         return List.of(new TableBuilder<Risk>("T13", "T13. Risks and what is done about them").text("Risk", 1.6, Risk::what)
-                .text("What the study says", 3, Risk::evidence).text("What is done", 3, Risk::answer).toFill("Responsible", 1)
+                .text("What the study says", 3, Risk::evidence).text("What is done", 3, r -> r.answer() + spaced(r.more())).toFill("Responsible", 1)
                 .of(all(in)));
     }
 
@@ -50,9 +60,9 @@ final class RiskPapers {
         }
         papers.addFunding();
         papers.addPacks();
-        papers.add("Prices move", "What the plan costs rests on prices of buses, fuel and electricity over "
+        papers.add("Prices move", "The plan's cost rests on prices of buses, fuel and electricity over "
                 + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
-                "Table T18 of the justification tables says at which price the answer turns; look at it again each year.");
+                "Reviewed yearly.", "Table T18 says at which price the answer turns.");
         papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
                 "Old buses are kept until the new ones are accepted; ports are energized first.");
         papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
@@ -65,7 +75,11 @@ final class RiskPapers {
     }
 
     private void add(String what, String evidence, String answer) {
-        risks.add(new Risk(what, evidence, answer));
+        add(what, evidence, answer, "");
+    }
+
+    private void add(String what, String evidence, String answer, String more) {
+        risks.add(new Risk(what, evidence, answer, more));
     }
 
     private void addRange() {
@@ -77,7 +91,8 @@ final class RiskPapers {
                 ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
                 : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
                 + " electric routes fail on the coldest operated day.",
-                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time; table T16 of the justification tables.");
+                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time.",
+                "See table T16.");
     }
 
     private void addPower() {
@@ -106,10 +121,10 @@ final class RiskPapers {
         for (Programme programme : in.study().funding().programmes()) {
             if (money.paidBy(programme.name()).signum() > 0) {
                 add("“" + programme.name() + "” pays less, later or nothing", "The plan counts on " + in.currency() + " "
-                        + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it"
+                        + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it in money of the years of purchase"
                         + (programme.isCertain() ? ", taken as certain." : "; its probability is " + CellFormat.PERCENT.print(
                                 CellFormat.PERCENT.rounded(programme.probability())) + "."),
-                        "Orders wait for the award; own money stands by, or the plan is made smaller.");
+                        "Orders wait for the award; own money stands by, or the plan shrinks.");
             }
         }
     }
@@ -118,8 +133,24 @@ final class RiskPapers {
         long replaced = in.plan().fleet().events().stream().filter(FleetEvent.PackReplaced.class::isInstance).count();
         double cost = in.plan().ledger().amount(CostCategory.BATTERY_REPLACEMENT);
         add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced
-                + " packs are replaced within the study for "
-                + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(cost)) + ".",
-                "Health is measured each year; the maker's warranty covers what falls below its line in time.");
+                + (replaced == 1 ? " pack is" : " packs are") + " replaced within the study for " + in.statedMoney() + " "
+                + CellFormat.MONEY.print(CellFormat.MONEY.rounded(cost)) + ".", "Health is measured each year. " + warranties());
+    }
+
+    /** What makers promise of the packs that the plan has, as the types hold it. */
+    private String warranties() {
+        Map<Warranty, String> types = in.plan().fleet().years().stream().map(y -> in.study().types().get(y.vehicle().type()))
+                .filter(t -> t.electric().isPresent() && t.prices().packs().warranty().years() > 0).distinct()
+                .sorted(Comparator.comparing(VehicleTypeInput::name)).collect(Collectors.groupingBy(t -> t.prices().packs().warranty(),
+                        LinkedHashMap::new, Collectors.mapping(VehicleTypeInput::name, Collectors.joining(", "))));
+        return types.isEmpty() ? "The study holds no warranty of packs." : "By warranty the maker pays a part of "
+                + types.entrySet().stream().map(e -> warranty(e.getValue(), e.getKey()))
+                .collect(Collectors.joining("; ")) + ".";
+    }
+
+    private String warranty(String types, Warranty of) {
+        return "packs of " + types + " that fall to " + ProgrammeTerms.percent(of.capacityShare()) + " of their capacity within "
+                + BigDecimal.valueOf(of.years()).stripTrailingZeros().toPlainString() + " years and "
+                + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(in.shown(Unit.KILOMETRE, of.km()))) + " " + in.symbol(Unit.KILOMETRE);
     }
 }

@@ -60,13 +60,14 @@ final class SchedulePapers {
         List<Milestone> dated = new ArrayList<>();
         addBuses(dated);
         addSite(dated);
+        dated.addAll(deadlines.all());
         closeOut(dated).ifPresent(dated::add);
         addHolding(dated);
-        dated.addAll(deadlines.all());
         dated.sort(Comparator.comparing(Milestone::date));
         List<Milestone> rows = new ArrayList<>();
-        Optional<LocalDate> award = money.programme().flatMap(p -> in.facts().dates().of(p).award());
-        List<String> undated = new ArrayList<>(award.isPresent() ? List.of() : List.of("Award"));
+        Optional<LocalDate> award = money.payingProgramme().flatMap(p -> in.facts().dates().of(p).award());
+        boolean hasAward = dated.stream().anyMatch(m -> m.what().equals(DeadlineMilestones.AWARD));
+        List<String> undated = new ArrayList<>(hasAward || !money.isFunded() ? List.of() : List.of(DeadlineMilestones.AWARD));
         undated.addAll(List.of("Notice to proceed", "Application to the utility", "Design and permits", "Construction",
                 "Service energized and accepted"));
         undated.forEach(step -> rows.add(new Milestone("", step, "", "")));
@@ -75,10 +76,20 @@ final class SchedulePapers {
         award.ifPresentOrElse(d -> table.optional("Months from the award", "", CellFormat.WHOLE, m -> months(d, m)),
                 () -> table.toFill("Months from the award", 0.6));
         table.text("Milestone", 4, Milestone::words).text("Basis", 2, Milestone::basis).toFill("Date agreed", 0.7)
-                .toFill("Responsible", 0.9).note(NOT_HELD + (award.isPresent() ? " Months are counted from the award of “"
-                        + money.programme().orElseThrow() + "”, in whole months." : " The study holds no date of an award to count months from."));
+                .toFill("Responsible", 0.9).note(NOT_HELD + " " + counted(award));
         early(award, dated).ifPresent(table::note);
         return table.note(BUILT_BEFORE).of(rows);
+    }
+
+    /** From when months are counted, or why they are not. */
+    private String counted(Optional<LocalDate> award) {
+        if (award.isPresent()) {
+            return "Months are counted from the award of “" + money.programme().orElseThrow()
+                    + "”, in whole months, rounded down: a day before the award is in month −1.";
+        }
+        return AppliedProgramme.paysNothing(in).map(nothing -> nothing + " So no months are counted from its award.")
+                .or(() -> money.programme().map(p -> "The study holds no date of the award of “" + p + "” to count months from."))
+                .orElse("No award is counted on, so no months are counted from one.");
     }
 
     /** What is to be ordered before the award, which programmes seldom pay for. */
@@ -97,13 +108,19 @@ final class SchedulePapers {
     }
 
     private static OptionalDouble months(LocalDate award, Milestone of) {
-        return of.date().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(ChronoUnit.MONTHS.between(award,
-                LocalDate.parse(of.date())));
+        if (of.date().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        LocalDate date = LocalDate.parse(of.date());
+        long months = ChronoUnit.MONTHS.between(award, date);
+        return OptionalDouble.of(award.plusMonths(months).isAfter(date) ? months - 1 : months);
     }
 
+    /** The whole plan is closed out when all is done but the closing out with single programmes. */
     private static Optional<Milestone> closeOut(List<Milestone> dated) {
-        return dated.stream().map(Milestone::date).max(Comparator.naturalOrder())
-                .map(last -> new Milestone(last, "Close-out, not before", "", "all purchases in service, all old buses gone"));
+        return dated.stream().filter(m -> !m.what().equals(DeadlineMilestones.CLOSE_OUT)).map(Milestone::date).max(Comparator
+                .naturalOrder()).map(last -> new Milestone(last, "Close-out of the whole plan, not before", "",
+                        "all purchases in service, all old buses gone"));
     }
 
     private void addBuses(List<Milestone> rows) {
@@ -133,8 +150,8 @@ final class SchedulePapers {
             String unit = bus.now().vehicle().unit();
             int held = holdYears(unit);
             if (held > 0) {
-                rows.add(new Milestone(start(bus.year() + held).toString(), "Held long enough", unit, held
-                        + " years, by a programme"));
+                rows.add(new Milestone(start(bus.year() + held).toString(), "Held long enough", unit, Milestone.count(
+                        held, "year") + ", by a programme"));
             }
         }
     }

@@ -9,6 +9,7 @@ import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.ShopHoursChart;
 import org.amberyard.core.plan.UpkeepYear;
 import org.amberyard.core.units.MonthNames;
+import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.TaskEvent;
 import org.amberyard.report.TaskSheet;
 import org.amberyard.report.document.Block;
@@ -56,12 +57,25 @@ final class ShopPaper {
                 .sum("High-voltage technicians", "h", CellFormat.decimals(1), l -> l.number("high_voltage_labour").orElse(0));
     }
 
+    /** Tables of hours hold what failures ask for, lists of tasks cannot. */
+    private String failures() {
+        ShopCalendar shop = in.plan().shop(0);
+        return "Of the " + hours(shop.events().stream().mapToDouble(TaskEvent::labourHours).sum()) + " h of " + in.calendar(0)
+                + " in tables 1 and 2, " + hours(shop.failureHours())
+                + " h are allowed for failures, which fall due on no day; the lists of tasks hold the other "
+                + hours(shop.due().stream().mapToDouble(TaskEvent::labourHours).sum()) + " h.";
+    }
+
+    private static String hours(double hours) {
+        return CellFormat.decimals(1).print(CellFormat.decimals(1).rounded(hours));
+    }
+
     private Section months() {
         String first = String.valueOf(in.calendar(0));
         List<ResultLine> lines = ResultLine.of(in, "shop_by_month").stream().filter(l -> l.text("year").equals(first)).toList();
         return Section.of("Work by month, " + first, hours(new TableBuilder<ResultLine>("By month",
                 "Table 2. Hours of the shop by month, " + first)
-                .text("Month", 1.4, l -> l.text("month"))).of(lines));
+                .text("Month", 1.4, l -> l.text("month"))).note(failures()).of(lines));
     }
 
     /** A task of a bus. */
@@ -73,7 +87,7 @@ final class ShopPaper {
         in.plan().upkeep().stream().filter(u -> u.record().year() == 0)
                 .forEach(u -> u.calendar().due().forEach(e -> tasks.add(new Task(u, e))));
         tasks.sort(Comparator.comparingInt((Task t) -> t.event().month()));
-        List<Block> months = new ArrayList<>(List.of(new Block.Paragraph(TableBuilder.ADDS_UP)));
+        List<Block> months = new ArrayList<>(List.of(new Block.Paragraph(TableBuilder.ADDS_UP), new Block.Paragraph(failures())));
         IntStream.range(0, Month.values().length).mapToObj(m -> month(m, tasks)).filter(t -> !t.rows().isEmpty())
                 .forEach(months::add);
         return new Section("Tasks of " + in.calendar(0), false, true, months);
