@@ -63,7 +63,7 @@ class YearRollTest {
                 .collect(Collectors.toSet());
     }
 
-    private static YearRoll rolled(Study study, int toYear, boolean sameEnd, int plan, Set<Sourced> late) {
+    static YearRoll rolled(Study study, int toYear, boolean sameEnd, int plan, Set<Sourced> late) {
         Plan carriedOut = study.getPlans().get(plan);
         return YearRoll.of(study, new RollChoice(toYear, carriedOut, sameEnd, late), ExampleStudy.EVALUATOR::evaluate);
     }
@@ -104,7 +104,7 @@ class YearRollTest {
         plan.getFinancing().add(financing);
     }
 
-    private static Bus bus(Study study, String name, int inService) {
+    static Bus bus(Study study, String name, int inService) {
         Bus bus = EcoreUtil.copy(study.getBuses().get(3));
         bus.setName(name);
         bus.setRole(Role.SPARE);
