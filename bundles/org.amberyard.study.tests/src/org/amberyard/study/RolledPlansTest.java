@@ -1,17 +1,22 @@
 package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.plans.OneOffCost;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PortPurchase;
+import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Severity;
 import org.amberyard.study.roll.YearRoll;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -67,5 +72,49 @@ class RolledPlansTest {
         again.setYear(2029);
         again.setCount(purchase.getCount() + 1);
         return again;
+    }
+
+    private static Replacement step(Plan plan, Bus bus, int year, Bus to) {
+        Replacement step = PlansFactory.eINSTANCE.createReplacement();
+        step.setYear(year);
+        step.setBus(bus);
+        step.setNewType(bus.getType());
+        step.setCascadeTo(to);
+        plan.getReplacements().add(step);
+        return step;
+    }
+
+    private static List<String> errors(Study study) {
+        return StudyFindings.of(study).stream().filter(f -> f.severity() == Severity.ERROR).map(f -> f.message()).toList();
+    }
+
+    @Test
+    void aStepWhosePlaceIsFilledInTheNewBaseYearIsNotMovedThere() throws StudyFileException {
+        Study study = ExampleStudy.load();
+        Plan done = study.getPlans().get(ELECTRIC);
+        Plan other = study.getPlans().get(LIKE_FOR_LIKE);
+        Bus from = YearRollTest.bus(study, "Z1", 2012);
+        Bus to = YearRollTest.bus(study, "Z2", 2012);
+        Bus twice = YearRollTest.bus(study, "Z3", 2012);
+        Bus moves = YearRollTest.bus(study, "Z4", 2012);
+        Bus into = YearRollTest.bus(study, "Z5", 2012);
+        step(done, to, TO, null);
+        step(done, twice, TO, null);
+        Set<Sourced> late = Set.of(step(done, from, 2027, to), step(done, twice, 2026, null));
+        step(other, moves, 2027, into);
+        step(other, into, TO, null);
+        assertEquals(List.of(), errors(study));
+        YearRoll roll = YearRollTest.rolled(study, TO, true, ELECTRIC, late);
+        assertEquals(List.of(), roll.problems());
+        assertEquals(List.of(), errors(roll.study()));
+        assertEquals(List.of("Replacement 2027 Z1 of plan Electric in stages is not moved to 2028 and counts as carried out: another step of "
+                + "that year fills the place to which its old bus moves; clear one of the two before rolling.",
+                "Replacement 2026 Z3 of plan Electric in stages is not moved to 2028 and counts as carried out: another step of that year "
+                + "replaces its bus; take out one of the two before rolling."),
+                roll.remarks().stream().filter(r -> r.contains("is not moved")).toList());
+        Replacement sold = roll.study().getPlans().get(LIKE_FOR_LIKE).getReplacements().stream()
+                .filter(r -> r.getBus().getName().equals("Z4")).findFirst().orElseThrow();
+        assertEquals(TO, sold.getYear());
+        assertNull(sold.getCascadeTo(), "Z5 has its own step then");
     }
 }

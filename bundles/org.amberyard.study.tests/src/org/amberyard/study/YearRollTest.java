@@ -49,7 +49,7 @@ class YearRollTest {
         assertSameYears(roll, roll.study(), toYear - BASE, sameEnd ? YEARS : LAST_NOT_DECIDED_BY_THE_END);
     }
 
-    private static void assertSameYears(YearRoll roll, Study now, int years, int until) {
+    static void assertSameYears(YearRoll roll, Study now, int years, int until) {
         PlanResult before = roll.before().plans().get(roll.carriedOut());
         PlanResult after = ExampleStudy.evaluated(now).plans().get(roll.carriedOut());
         SameYears same = new SameYears(before, after, years, moved(before, years));

@@ -3,6 +3,7 @@ package org.amberyard.study.roll;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.fleet.Bus;
@@ -80,17 +81,32 @@ final class PlansRoll {
     }
 
     private void replaced(Plan plan, Replacement step) {
-        boolean again = plan.getReplacements().stream().anyMatch(r -> r.getBus() == step.getBus() && r.getYear() == newBase);
-        if (plan == carriedOut || changed.contains(step.getBus()) || again) {
-            String why = plan == carriedOut ? DONE : again ? "the plan has a step for the bus in the new base year"
-                    : "its place has changed by the plan that was carried out";
-            remove(plan.getReplacements(), step, why);
-        } else {
-            log.set(step, Literals.REPLACEMENT__YEAR, newBase, StandingSteps.LATE);
-            if (step.getCascadeTo() != null && changed.contains(step.getCascadeTo())) {
-                log.set(step, Literals.REPLACEMENT__CASCADE_TO, null, "that place has changed by the plan that was carried out");
-            }
+        TakenPlaces taken = new TakenPlaces(plan, newBase);
+        Optional<String> why = noLonger(plan, step, taken);
+        if (why.isPresent()) {
+            remove(plan.getReplacements(), step, why.get());
+            return;
         }
+        log.set(step, Literals.REPLACEMENT__YEAR, newBase, StandingSteps.LATE);
+        if (step.getCascadeTo() != null && changed.contains(step.getCascadeTo())) {
+            log.set(step, Literals.REPLACEMENT__CASCADE_TO, null, "that place has changed by the plan that was carried out");
+        } else if (taken.target(step)) {
+            log.set(step, Literals.REPLACEMENT__CASCADE_TO, null, "another step fills that place in the new base year, so the old bus is sold");
+        }
+    }
+
+    /** Why a step of the years that are over does not fall in the new base year; empty where it does. */
+    private Optional<String> noLonger(Plan plan, Replacement step, TakenPlaces taken) {
+        if (plan == carriedOut) {
+            return Optional.of(DONE);
+        }
+        if (changed.contains(step.getBus())) {
+            return Optional.of("its place has changed by the plan that was carried out");
+        }
+        if (taken.replaced(step)) {
+            return Optional.of("the plan has a step for the bus in the new base year");
+        }
+        return taken.movedInto(step) ? Optional.of("the plan moves another bus to its place in the new base year") : Optional.empty();
     }
 
     private <T extends EObject> void remove(List<? super T> list, T step, String why) {
