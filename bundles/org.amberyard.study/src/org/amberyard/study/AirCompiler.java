@@ -148,13 +148,12 @@ final class AirCompiler {
         };
     }
 
-    /** The chassis stands in where the model year of an engine was not entered; where neither was, the bus has none here. */
+    /** The chassis stands in where the model year of an engine was not entered. */
     private Map<String, Integer> engineModelYears() {
         Map<String, Integer> years = new HashMap<>();
         for (Bus bus : study.getBuses()) {
-            int year = bus.getEngineModelYear() > 0 ? bus.getEngineModelYear() : bus.getModelYear();
-            if (bus.getType() instanceof CombustionType && year > 0) {
-                years.put(bus.getName(), year);
+            if (bus.getType() instanceof CombustionType) {
+                years.put(bus.getName(), bus.getEngineModelYear() > 0 ? bus.getEngineModelYear() : bus.getModelYear());
             }
         }
         return years;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.FleetHistory;
 import org.amberyard.core.plan.StandingFleet;
@@ -142,10 +143,12 @@ final class FleetRoll {
     private void keepEmpty(Bus bus) {
         records.forget(bus);
         log.set(bus, Literals.BUS__IN_SERVICE_YEAR, newBase + study.getSettings().getHorizonYears(), EMPTY);
-        List.of(Literals.BUS__VIN, Literals.BUS__MODEL_YEAR, Literals.BUS__ENGINE_MODEL_YEAR, Literals.BUS__ODOMETER_KM,
-                Literals.BUS__PLANNED_RETIREMENT_YEAR, Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
+        int filled = filled(bus);
+        log.set(bus, Literals.BUS__MODEL_YEAR, filled, EMPTY);
+        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, bus.getType() instanceof CombustionType ? filled : 0, EMPTY);
+        List.of(Literals.BUS__VIN, Literals.BUS__ODOMETER_KM, Literals.BUS__PLANNED_RETIREMENT_YEAR, Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
                 Literals.BUS__MEASURED_HEALTH, Literals.BUS__MEASURED_HEALTH_YEAR)
-                .forEach(field -> log.set(bus, field, field.getDefaultValue(), EMPTY));
+                .forEach(field -> log.set(bus, field, field.getEAttributeType().getDefaultValue(), EMPTY));
         empty.add(bus);
     }
 
@@ -160,8 +163,17 @@ final class FleetRoll {
     }
 
     private boolean named(Bus bus) {
+        return steps(bus).findAny().isPresent();
+    }
+
+    private Stream<Replacement> steps(Bus bus) {
         return study.getPlans().stream().flatMap(p -> p.getReplacements().stream())
-                .anyMatch(r -> r.getBus() == bus || r.getCascadeTo() == bus);
+                .filter(r -> r.getBus() == bus || r.getCascadeTo() == bus);
+    }
+
+    /** First year in which a step fills a place; a bus bought for it then has that model year. */
+    private int filled(Bus place) {
+        return steps(place).mapToInt(Replacement::getYear).min().orElse(newBase);
     }
 
     /** A bus of the base year stands from its start, so one that the fleet grows by in this year becomes a step of each plan. */
