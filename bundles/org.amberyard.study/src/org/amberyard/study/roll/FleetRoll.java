@@ -146,7 +146,8 @@ final class FleetRoll {
         int filled = filled(bus);
         log.set(bus, Literals.BUS__MODEL_YEAR, filled, EMPTY);
         log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, bus.getType() instanceof CombustionType ? filled : 0, EMPTY);
-        List.of(Literals.BUS__VIN, Literals.BUS__ODOMETER_KM, Literals.BUS__PLANNED_RETIREMENT_YEAR, Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
+        List.of(Literals.BUS__VIN, Literals.BUS__ODOMETER_KM, Literals.BUS__PLANNED_RETIREMENT_YEAR,
+                Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
                 Literals.BUS__MEASURED_HEALTH, Literals.BUS__MEASURED_HEALTH_YEAR)
                 .forEach(field -> log.set(bus, field, field.getEAttributeType().getDefaultValue(), EMPTY));
         empty.add(bus);
