@@ -82,7 +82,7 @@ class RollYearVerbTest {
         for (String said : List.of("Settings, Base year: 2026 → 2028 (the years before it are over)",
                 "Bus B01-2, Vehicle type: Diesel C 2005-2009 → Electric C 150 (by the plan that was carried out)",
                 "Port purchase 2027 5 × AC 19.2 kW of plan Electric in stages stands: it is not paid for again",
-                "Programme Clean Fleet Fund, Most buses: 10 → 6 (it has paid for the others)",
+                "Programme Clean Fleet Fund, Most buses: 10 → 6 (the others are taken)",
                 "Replacement 2027 B03 of plan Like for like goes: its place has changed by the plan that was carried out")) {
             assertTrue(console.out().contains(said), said + "\n" + console.out());
         }

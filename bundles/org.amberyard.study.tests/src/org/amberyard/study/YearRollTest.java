@@ -48,7 +48,7 @@ class YearRollTest {
         assertSameYears(roll, roll.study(), toYear - BASE, sameEnd ? YEARS : LAST_NOT_DECIDED_BY_THE_END);
     }
 
-    private static void assertSameYears(YearRoll roll, Study now, int years, int until) {
+    static void assertSameYears(YearRoll roll, Study now, int years, int until) {
         PlanResult before = roll.before().plans().get(roll.carriedOut());
         PlanResult after = ExampleStudy.evaluated(now).plans().get(roll.carriedOut());
         SameYears same = new SameYears(before, after, years, moved(before, years));
@@ -62,7 +62,7 @@ class YearRollTest {
                 .collect(Collectors.toSet());
     }
 
-    private static YearRoll rolled(Study study, int toYear, boolean sameEnd, int plan, Set<Sourced> late) {
+    static YearRoll rolled(Study study, int toYear, boolean sameEnd, int plan, Set<Sourced> late) {
         Plan carriedOut = study.getPlans().get(plan);
         return YearRoll.of(study, new RollChoice(toYear, carriedOut, sameEnd, late), ExampleStudy.EVALUATOR::evaluate);
     }
@@ -103,7 +103,7 @@ class YearRollTest {
         plan.getFinancing().add(financing);
     }
 
-    private static Bus bus(Study study, String name, int inService) {
+    static Bus bus(Study study, String name, int inService) {
         Bus bus = EcoreUtil.copy(study.getBuses().get(3));
         bus.setName(name);
         bus.setRole(Role.SPARE);

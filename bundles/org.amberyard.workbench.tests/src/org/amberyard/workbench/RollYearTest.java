@@ -19,6 +19,7 @@ import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.language.Catalogue;
 import org.amberyard.workbench.roll.RollDialog;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -109,6 +110,8 @@ class RollYearTest {
                 pick(shell, "2028");
                 assertFalse(ok(shell).isEnabled(), "what was found for other choices is not theirs");
                 check(shell, "Replacement 2027 B03");
+                assertEquals(1, Arrays.stream(Job.getJobManager().find(null)).filter(j -> j.getName().equals("Roll to next year")).count(),
+                        "one at a time, however often something is chosen");
             });
             study.await(() -> ready(display));
             display.syncExec(() -> check(dialog(display).orElseThrow(), "Upkeep of 2027"));

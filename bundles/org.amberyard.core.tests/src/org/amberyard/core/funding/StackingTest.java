@@ -45,6 +45,18 @@ class StackingTest {
         assertEquals(280_000, capped.own(), CENT);
     }
 
+    /** B finds nothing left to pay, but the bus takes one of its places. */
+    @Test
+    void aBusForWhichNothingIsLeftToPayTakesPart() {
+        AwardLedger ledger = ledger(List.of(SamplePurchase.bus(0, 0, 300_000, 150_000, 0, 1), SamplePurchase.bus(1, 1, 300_000, 150_000, 0, 1),
+                SamplePurchase.bus(2, 1, 300_000, 150_000, 0), SamplePurchase.ports(0, 2, 1000, 1000, 1)), fixed("A", 300_000), fixed("B", 50_000));
+        assertEquals(0, ledger.total(1), CENT);
+        assertEquals(1, ledger.busesTakingPart(1, 1));
+        assertEquals(2, ledger.busesTakingPart(1, 2));
+        assertEquals(3, ledger.busesTakingPart(0, 2));
+        assertEquals(0, ledger.busesTakingPart(1, 0));
+    }
+
     @Test
     void aDearerLikeForLikeBusTakesNothingOffTheFixedAmount() {
         assertEquals(7000, line(SamplePurchase.bus(0, 0, 100_000, 150_000, 0),

@@ -79,6 +79,17 @@ class YearsBeforeTest {
         FadeState measured = history(buses).inYear(0).get(0).vehicle().pack().wear().fade();
         assertEquals(0.06, measured.calendarLoss(), EXACT, "what was measured is shared as the record has it");
         assertEquals(0.10, measured.cycleLoss(), EXACT);
+        FadeState earlier = fade(buses, bus, -1, 0.84);
+        assertTrue(earlier.health() < 0.84, "what was measured a year ago has faded since");
+        assertTrue(fade(buses, bus, -2, 0.84).health() < earlier.health(), "more so after two years");
+        assertEquals(fade(buses, bus, -2, 0.84), fade(buses, bus, -4, 0.84), "no longer than the pack is old");
+    }
+
+    private static FadeState fade(List<BusInput> buses, BusInput bus, int year, double health) {
+        List<BusInput> with = new ArrayList<>(buses);
+        with.set(0, new BusInput("1", Role.ROUTE, TinyDistrict.ELECTRIC, OptionalInt.of(0), -5, 90_000, 0, 0, OptionalDouble.empty(),
+                OptionalInt.empty(), Optional.of(new MeasuredPack(year, health)), bus.record()));
+        return history(with).inYear(0).get(0).vehicle().pack().wear().fade();
     }
 
     private static FleetHistory history(List<BusInput> buses) {

@@ -28,6 +28,11 @@ public record Award(int programme, Derivation asked, List<Bound> bounds) {
         return bounds.stream().mapToDouble(b -> b.amount().value()).reduce(asked.value(), Math::min);
     }
 
+    /** True where nothing refuses it, though its limits may leave nothing to pay. */
+    public boolean takesPart() {
+        return bounds.stream().noneMatch(b -> b.limit().refuses());
+    }
+
     /** The limit that bit; empty when what was asked is paid. */
     public Optional<Bound> bite() {
         return bounds.stream().filter(b -> b.limit().refuses() || b.amount().value() < asked.value() - ROUNDING).min(LEAST);

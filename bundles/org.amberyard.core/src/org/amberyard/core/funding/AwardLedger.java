@@ -24,6 +24,16 @@ public record AwardLedger(List<FundedLine> lines) {
         return awards(lines.stream().filter(l -> l.purchase().year() == year), programme);
     }
 
+    /**
+     * Buses bought before a year in which a programme takes part; each takes one of its places, whatever it pays.
+     *
+     * @param before year, counted from the base year
+     */
+    public int busesTakingPart(int programme, int before) {
+        return (int) lines.stream().filter(l -> l.purchase().kind() == Purchase.Kind.BUS && l.purchase().year() < before)
+                .filter(l -> l.awards().stream().anyMatch(a -> a.programme() == programme && a.takesPart())).count();
+    }
+
     private static double awards(Stream<FundedLine> of, int programme) {
         return of.flatMap(l -> l.awards().stream()).filter(a -> a.programme() == programme).mapToDouble(Award::paid).sum();
     }

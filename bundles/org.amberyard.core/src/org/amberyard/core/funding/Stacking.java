@@ -65,10 +65,9 @@ public final class Stacking {
         Purse purse = purses.get(place);
         Derivation asked = Asking.of(programme, purchase, stack);
         List<Bound> bounds = new Refusals(funding, certainOnly).of(place, purchase, asked, stack);
-        boolean takesPart = bounds.isEmpty();
         bounds.addAll(new Limits(programme, purchase, stack, purse, taxes).bounds());
         Award award = new Award(place, asked, bounds);
-        if (takesPart && purchase.kind() == Purchase.Kind.BUS) {
+        if (award.takesPart() && purchase.kind() == Purchase.Kind.BUS) {
             purse.countBus();
         }
         purse.pay(purchase.year(), award.paid());

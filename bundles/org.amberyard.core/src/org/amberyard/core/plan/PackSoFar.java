@@ -54,14 +54,33 @@ final class PackSoFar {
         if (!(age > 0)) {
             return new PackWear(0, cycles, measured.map(m -> FadeState.NEW.measured(m.health())).orElse(FadeState.NEW));
         }
-        FadeRate rate = driving.packYear(bus.year(), bus.place(), bus.type(), cycles / age).rate();
-        return new PackWear(age, cycles, measured.map(m -> goneOn(m, rate, age, bus.year()))
-                .orElseGet(() -> FadeState.NEW.after(rate, age)));
+        FadeRate rate = rate(bus, age, cycles);
+        return new PackWear(age, cycles, measured.map(m -> {
+            double since = since(bus, age, m);
+            return goneOn(FadeState.NEW.after(rate, age - since), m, rate, since);
+        }).orElseGet(() -> FadeState.NEW.after(rate, age)));
+    }
+
+    /** A pack that is known, with its losses in their proportion, gone on from a measured health to the year in which the bus comes. */
+    PackWear measured(Coming bus, PackWear known, MeasuredPack measured) {
+        double age = known.years();
+        double since = since(bus, age, measured);
+        FadeState fade = since > 0 ? goneOn(known.fade(), measured, rate(bus, age, known.fullCycles()), since)
+                : known.fade().measured(measured.health());
+        return new PackWear(age, known.fullCycles(), fade);
+    }
+
+    private FadeRate rate(Coming bus, double age, double cycles) {
+        return driving.packYear(bus.year(), bus.place(), bus.type(), cycles / age).rate();
+    }
+
+    /** Years of a pack's age since a measurement. */
+    private static double since(Coming bus, double age, MeasuredPack measured) {
+        return Math.min(age, bus.year() - measured.year());
     }
 
     /** From the measured health, as it would stand when the bus comes. */
-    private static FadeState goneOn(MeasuredPack measured, FadeRate rate, double age, int year) {
-        double ageThen = Math.max(0, age - (year - measured.year()));
-        return FadeState.NEW.after(rate, ageThen).measured(measured.health()).after(rate, age - ageThen);
+    private static FadeState goneOn(FadeState proportion, MeasuredPack measured, FadeRate rate, double since) {
+        return proportion.measured(measured.health()).after(rate, since);
     }
 }

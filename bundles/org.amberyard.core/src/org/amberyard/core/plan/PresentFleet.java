@@ -1,7 +1,6 @@
 package org.amberyard.core.plan;
 
 import java.util.Optional;
-import org.amberyard.core.battery.PackWear;
 
 /** The buses of today. */
 final class PresentFleet {
@@ -21,18 +20,20 @@ final class PresentFleet {
     Vehicle bus(int place) {
         BusInput bus = study.buses().get(place);
         return new Vehicle(bus.name(), bus.type(), bus.inServiceYear(), bus.odometerKm(),
-                bus.record().pack().map(known -> measured(known, bus)).orElseGet(() -> soFar(place, bus)), 1, bus.record().used());
+                bus.record().pack().map(known -> measured(known, place, bus)).orElseGet(() -> soFar(place, bus)), 1, bus.record().used());
     }
 
     private Vehicle.Pack soFar(int place, BusInput bus) {
-        double age = Math.max(0, -bus.inServiceYear());
-        return packs.of(new PackSoFar.Coming(0, place, bus.type(), age, bus.odometerKm()), bus.measuredPack());
+        return packs.of(coming(place, bus), bus.measuredPack());
     }
 
-    /** The pack of the record, at the health that was measured where one was. */
-    private static Vehicle.Pack measured(Vehicle.Pack known, BusInput bus) {
-        PackWear wear = known.wear();
-        return bus.measuredPack().map(m -> new Vehicle.Pack(new PackWear(wear.years(), wear.fullCycles(),
-                wear.fade().measured(m.health())), known.km(), known.priceShare())).orElse(known);
+    /** The pack of the record, gone on from the health that was measured where one was. */
+    private Vehicle.Pack measured(Vehicle.Pack known, int place, BusInput bus) {
+        return bus.measuredPack().map(m -> new Vehicle.Pack(packs.measured(coming(place, bus), known.wear(), m), known.km(),
+                known.priceShare())).orElse(known);
+    }
+
+    private static PackSoFar.Coming coming(int place, BusInput bus) {
+        return new PackSoFar.Coming(0, place, bus.type(), Math.max(0, -bus.inServiceYear()), bus.odometerKm());
     }
 }

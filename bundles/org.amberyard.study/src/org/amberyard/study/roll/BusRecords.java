@@ -38,17 +38,21 @@ final class BusRecords {
     void write(Bus bus, Vehicle vehicle) {
         boolean electric = study.getVehicleTypes().get(vehicle.type()) instanceof ElectricType;
         boolean tasks = !study.getMaintenanceTasks().isEmpty();
-        Optional<BusRecord> known = study.getBusRecords().stream().filter(r -> r.getBus() == bus).findFirst();
         if (!electric && !tasks && vehicle.used().isEmpty()) {
-            known.ifPresent(this::remove);
+            forget(bus);
             return;
         }
-        BusRecord kept = known.orElseGet(() -> added(bus));
+        BusRecord kept = study.getBusRecords().stream().filter(r -> r.getBus() == bus).findFirst().orElseGet(() -> added(bus));
         writePack(kept, vehicle, electric);
         writeUsed(kept, vehicle);
         if (tasks) {
             writeTasks(kept, vehicle, before.containsKey(vehicle.unit()) && !vehicle.unit().equals(bus.getName()));
         }
+    }
+
+    /** No bus of the record stands in a place any more. */
+    void forget(Bus bus) {
+        study.getBusRecords().stream().filter(r -> r.getBus() == bus).toList().forEach(this::remove);
     }
 
     private void remove(BusRecord empty) {

@@ -1,10 +1,13 @@
 package org.amberyard.study.roll;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.FleetHistory;
 import org.amberyard.core.plan.StandingFleet;
@@ -18,13 +21,13 @@ import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.VehicleType;
-import org.amberyard.model.whatif.WhatifPackage;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Writes the fleet that stands at the start of the new base year into the list of buses: a row is a place, as before. */
 final class FleetRoll {
-    private static final String BUS = "Bus";
     private static final String BY_PLAN = "by the plan that was carried out";
+    private static final String EMPTY = "the place is empty until a step fills it";
+    private static final String STANDS = "of the bus that stands there now";
 
     private final Study study;
     private final RollLog log;
@@ -32,19 +35,26 @@ final class FleetRoll {
     private final StandingFleet standing;
     private final int oldBase;
     private final int newBase;
+    private final int oldEnd;
     private final Map<String, Bus> before = new HashMap<>();
+    private final Map<String, Bus> rows = new HashMap<>();
+    private final List<Bus> empty = new ArrayList<>();
     private final Map<String, Integer> engineYears = new HashMap<>();
     private final BusRecords records;
 
-    FleetRoll(Study study, RollLog log, FleetHistory fleet, int oldBase, int newBase) {
+    /** @param oldEnd first year after the old study; a row in service from then on holds a place that a step fills */
+    FleetRoll(Study study, RollLog log, FleetHistory fleet, int oldBase, int newBase, int oldEnd) {
         this.study = study;
         this.log = log;
         this.fleet = fleet;
         this.standing = new StandingFleet(fleet, newBase - oldBase);
         this.oldBase = oldBase;
         this.newBase = newBase;
+        this.oldEnd = oldEnd;
         study.getBuses().stream().filter(bus -> bus.getInServiceYear() <= oldBase)
                 .forEach(bus -> before.put(bus.getName(), EcoreUtil.copy(bus)));
+        study.getBuses().stream().filter(bus -> bus.getInServiceYear() < oldEnd)
+                .forEach(bus -> rows.put(bus.getName(), EcoreUtil.copy(bus)));
         study.getBuses().stream().filter(bus -> bus.getEngineModelYear() > 0)
                 .forEach(bus -> engineYears.put(bus.getName(), bus.getEngineModelYear()));
         this.records = new BusRecords(study, log, before, oldBase);
@@ -53,13 +63,12 @@ final class FleetRoll {
     void write() {
         List<Bus> places = List.copyOf(study.getBuses());
         List<Optional<Vehicle>> buses = standing.buses();
-        List<String> names = places.stream().map(Bus::getName).toList();
         for (int place = 0; place < places.size(); place++) {
             Bus bus = places.get(place);
             int here = place;
             buses.get(place).ifPresentOrElse(vehicle -> write(bus, here, vehicle), () -> leave(bus));
         }
-        renameInWhatIf(names, places);
+        empty.forEach(bus -> rename(bus, places));
         fleet.events().stream().filter(e -> e instanceof FleetEvent.Moved && e.year() <= newBase - oldBase)
                 .forEach(e -> log.remark("Bus " + e.vehicle().unit() + " moves to another place in " + (oldBase + e.year())
                         + ": its shop tasks are counted afresh there, so some fall in other years."));
@@ -68,26 +77,11 @@ final class FleetRoll {
                         "its pack is due and not worth it, so the bus goes at the start of the year"));
     }
 
-    /** What is uncertain of a bus goes on being so of the bus in its place. */
-    private void renameInWhatIf(List<String> names, List<Bus> places) {
-        if (study.getWhatIf() == null) {
-            return;
-        }
-        study.getWhatIf().getInputs().stream().filter(i -> BUS.equals(i.getKind()) && names.contains(i.getElement()))
-                .forEach(i -> log.set(i, WhatifPackage.Literals.UNCERTAIN_INPUT__ELEMENT,
-                        places.get(names.indexOf(i.getElement())).getName(), "the bus in its place"));
-        study.getWhatIf().getScenarios().stream().flatMap(s -> s.getChanges().stream())
-                .filter(c -> BUS.equals(c.getKind()) && names.contains(c.getElement()))
-                .forEach(c -> log.set(c, WhatifPackage.Literals.SCENARIO_CHANGE__ELEMENT,
-                        places.get(names.indexOf(c.getElement())).getName(), "the bus in its place"));
-    }
-
     private void write(Bus bus, int place, Vehicle vehicle) {
-        Optional<Bus> known = Optional.ofNullable(before.get(vehicle.unit()));
-        boolean same = known.isPresent() && vehicle.unit().equals(bus.getName());
+        boolean stood = before.containsKey(vehicle.unit()) && vehicle.unit().equals(bus.getName());
         records.write(bus, vehicle);
-        if (!same) {
-            identity(bus, vehicle, known, place);
+        if (!stood) {
+            identity(bus, vehicle, place);
         }
         log.set(bus, Literals.BUS__ODOMETER_KM, vehicle.odometerKm(), "driven as planned in the years that are over");
         if (bus.getMeasuredHealth() > 0) {
@@ -99,22 +93,29 @@ final class FleetRoll {
         }
     }
 
-    /** Another bus stands in the place than before. */
-    private void identity(Bus bus, Vehicle vehicle, Optional<Bus> known, int place) {
+    /** Another bus stands in the place than at the old base date; one that the list had for a later year or another place is known. */
+    private void identity(Bus bus, Vehicle vehicle, int place) {
         VehicleType type = study.getVehicleTypes().get(vehicle.type());
+        Optional<Bus> known = Optional.ofNullable(rows.get(vehicle.unit())).filter(b -> b.getType() == type);
         boolean engine = type instanceof CombustionType;
         int inService = oldBase + vehicle.inServiceYear();
         log.set(bus, Literals.BUS__NAME, vehicle.unit(), (known.isPresent() ? "moved here " : "bought ") + BY_PLAN);
         log.set(bus, Literals.BUS__TYPE, type, BY_PLAN);
         log.set(bus, Literals.BUS__IN_SERVICE_YEAR, inService, BY_PLAN);
-        log.set(bus, Literals.BUS__VIN, known.map(Bus::getVin).orElse(null), "of the bus that stands there now");
-        log.set(bus, Literals.BUS__MODEL_YEAR, known.map(Bus::getModelYear).orElse(inService), "of the bus that stands there now");
-        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, engine ? engineYears.getOrDefault(vehicle.unit(), inService) : 0,
-                "of the bus that stands there now");
-        log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, known.map(Bus::getPlannedRetirementYear).filter(y -> y > newBase).orElse(0),
-                "of the bus that stands there now");
+        log.set(bus, Literals.BUS__VIN, known.map(Bus::getVin).orElse(null), STANDS);
+        log.set(bus, Literals.BUS__MODEL_YEAR, known.map(Bus::getModelYear).orElse(inService), STANDS);
+        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, engine ? engineYear(vehicle, known, inService) : 0,
+                STANDS);
+        log.set(bus, Literals.BUS__PLANNED_RETIREMENT_YEAR, known.map(Bus::getPlannedRetirementYear).filter(y -> y >= newBase).orElse(0),
+                STANDS);
         log.set(bus, Literals.BUS__MEASURED_KM_PER_L, engine && vehicle.fuelFactor() != 1 ? economy(vehicle, place) : 0.0,
-                "of the bus that stands there now");
+                STANDS);
+    }
+
+    /** Model year of its engine; none where the bus is known and its chassis stands in for it. */
+    private int engineYear(Vehicle vehicle, Optional<Bus> known, int inService) {
+        return known.filter(b -> b.getModelYear() > 0).map(Bus::getEngineModelYear)
+                .orElseGet(() -> engineYears.getOrDefault(vehicle.unit(), inService));
     }
 
     /** Fuel economy that the model has for a bus in a place. */
@@ -128,21 +129,52 @@ final class FleetRoll {
         boolean joins = bus.getInServiceYear() >= newBase;
         if (bus.getInServiceYear() == newBase) {
             join(bus);
-        } else if (!joins && named(bus)) {
-            int never = newBase + study.getSettings().getHorizonYears();
-            log.set(bus, Literals.BUS__IN_SERVICE_YEAR, never, "the place is empty until a step fills it");
-            log.set(bus, Literals.BUS__ODOMETER_KM, 0.0, "the place is empty until a step fills it");
+        } else if (named(bus) && (!joins || bus.getInServiceYear() == oldEnd)) {
+            keepEmpty(bus);
         } else if (!joins) {
             log.goes(bus, "retired without another " + BY_PLAN);
             log.remark("As " + bus.getName() + " goes from the list, shop tasks of the buses behind it fall in other months.");
-            study.getBusRecords().removeIf(r -> r.getBus() == bus);
+            records.forget(bus);
             EcoreUtil.delete(bus, true);
         }
     }
 
+    /** Nothing of the bus that has gone is left in its place, which the study counts as empty through all its years. */
+    private void keepEmpty(Bus bus) {
+        records.forget(bus);
+        log.set(bus, Literals.BUS__IN_SERVICE_YEAR, newBase + study.getSettings().getHorizonYears(), EMPTY);
+        int filled = filled(bus);
+        log.set(bus, Literals.BUS__MODEL_YEAR, filled, EMPTY);
+        log.set(bus, Literals.BUS__ENGINE_MODEL_YEAR, bus.getType() instanceof CombustionType ? filled : 0, EMPTY);
+        List.of(Literals.BUS__VIN, Literals.BUS__ODOMETER_KM, Literals.BUS__PLANNED_RETIREMENT_YEAR,
+                Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
+                Literals.BUS__MEASURED_HEALTH, Literals.BUS__MEASURED_HEALTH_YEAR)
+                .forEach(field -> log.set(bus, field, field.getEAttributeType().getDefaultValue(), EMPTY));
+        empty.add(bus);
+    }
+
+    /** The bus of an empty place may have taken its name to another; its later buses are numbered there, so a letter tells the two. */
+    private void rename(Bus bus, List<Bus> places) {
+        Set<String> taken = places.stream().filter(b -> b != bus).map(Bus::getName).collect(Collectors.toSet());
+        String name = bus.getName();
+        for (char mark = 'b'; taken.contains(name); mark++) {
+            name = bus.getName() + mark;
+        }
+        log.set(bus, Literals.BUS__NAME, name, "its bus has taken the name to another place");
+    }
+
     private boolean named(Bus bus) {
+        return steps(bus).findAny().isPresent();
+    }
+
+    private Stream<Replacement> steps(Bus bus) {
         return study.getPlans().stream().flatMap(p -> p.getReplacements().stream())
-                .anyMatch(r -> r.getBus() == bus || r.getCascadeTo() == bus);
+                .filter(r -> r.getBus() == bus || r.getCascadeTo() == bus);
+    }
+
+    /** First year in which a step fills a place; a bus bought for it then has that model year. */
+    private int filled(Bus place) {
+        return steps(place).mapToInt(Replacement::getYear).min().orElse(newBase);
     }
 
     /** A bus of the base year stands from its start, so one that the fleet grows by in this year becomes a step of each plan. */

@@ -8,7 +8,6 @@ import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.AwardLedger;
 import org.amberyard.core.funding.FundedLine;
 import org.amberyard.core.funding.Payment;
-import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.plan.Debt;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.model.funding.FundingPackage;
@@ -91,10 +90,10 @@ final class MoneyRoll {
         int place = study.getProgrammes().indexOf(programme);
         AwardLedger awards = carriedOut.funding().awards();
         List<FundedLine> over = awards.lines().stream().filter(l -> l.purchase().year() < years && paid(l, place) > 0).toList();
-        long buses = over.stream().filter(l -> l.purchase().kind() == Purchase.Kind.BUS).count();
+        int buses = awards.busesTakingPart(place, years);
         double used = over.stream().mapToDouble(l -> paid(l, place)).sum();
-        log.set(programme, FundingPackage.Literals.PROGRAMME__MAX_BUSES, (int) Math.max(0, programme.getMaxBuses() - buses),
-                "it has paid for the others");
+        log.set(programme, FundingPackage.Literals.PROGRAMME__MAX_BUSES, Math.max(0, programme.getMaxBuses() - buses),
+                "the others are taken");
         if (programme.getBudget() != null) {
             log.set(programme, FundingPackage.Literals.PROGRAMME__BUDGET, Math.max(0, programme.getBudget() - used), "the rest is used");
         }

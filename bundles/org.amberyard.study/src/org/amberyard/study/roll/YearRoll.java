@@ -5,19 +5,23 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.UpkeepCalibrations;
+import org.amberyard.model.common.Sourced;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Severity;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.model.vehicles.VehiclesPackage;
 import org.amberyard.study.StudyCompiler;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EStructuralFeature;
+import org.amberyard.study.StudyFindings;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
@@ -30,10 +34,15 @@ public final class YearRoll {
     private final StudyResult before;
     private final int plan;
     private final int years;
+    private final WhatIfRoll whatIf;
+    private final Set<String> errorsBefore;
+    private List<String> problems = List.of();
 
-    private YearRoll(Study study, RollLog log, StudyResult before, int plan, int years) {
+    private YearRoll(Study study, RollLog log, WhatIfRoll whatIf, Set<String> errorsBefore, StudyResult before, int plan, int years) {
         this.study = study;
         this.log = log;
+        this.whatIf = whatIf;
+        this.errorsBefore = errorsBefore;
         this.before = before;
         this.plan = plan;
         this.years = years;
@@ -55,15 +64,26 @@ public final class YearRoll {
         copier.copyReferences();
         String from = "Rolled from base year " + base + " to " + choice.toYear();
         RollLog log = new RollLog(copy, from);
-        for (EObject step : choice.late()) {
-            EObject late = copier.get(step);
-            EStructuralFeature year = late.eClass().getEStructuralFeature("year");
-            log.set(late, year, choice.toYear(), "not carried out in time");
-        }
+        WhatIfRoll whatIf = new WhatIfRoll(copy, log);
+        new LateSteps(log, (Plan) copier.get(choice.carriedOut()), choice.toYear()).move(PastSteps.of(choice.carriedOut(), base, choice.toYear())
+                .stream().filter(choice.late()::contains).map(step -> (Sourced) copier.get(step)).toList());
         StudyResult before = evaluator.apply(StudyCompiler.compile(copy));
-        YearRoll roll = new YearRoll(copy, log, before, study.getPlans().indexOf(choice.carriedOut()), choice.toYear() - base);
+        YearRoll roll = new YearRoll(copy, log, whatIf, Set.copyOf(errors(study)), before, study.getPlans().indexOf(choice.carriedOut()),
+                choice.toYear() - base);
         roll.write(choice.sameEnd());
+        roll.finish();
         return roll;
+    }
+
+    private static List<String> errors(Study of) {
+        return StudyFindings.of(of).stream().filter(f -> f.severity() == Severity.ERROR)
+                .map(f -> Phrase.start(ElementNames.withKind(f.element())) + ": " + f.message()).toList();
+    }
+
+    /** What points at elements by name follows them; errors that the study did not have before are told. */
+    private void finish() {
+        whatIf.write();
+        problems = errors(study).stream().filter(e -> !errorsBefore.contains(e)).toList();
     }
 
     private static void check(Settings settings, int toYear) {
@@ -82,11 +102,12 @@ public final class YearRoll {
         int newBase = oldBase + years;
         PlanResult done = before.plans().get(plan);
         Plan carriedOut = study.getPlans().get(plan);
+        int oldEnd = oldBase + settings.getHorizonYears();
         List<Bus> places = new ArrayList<>(study.getBuses());
         new SettingsRoll(study, log, years).write(sameEnd);
         writeUpkeepFactors();
         new MoneyRoll(study, log, done, oldBase, years).write(carriedOut);
-        FleetRoll fleet = new FleetRoll(study, log, done.fleet(), oldBase, newBase);
+        FleetRoll fleet = new FleetRoll(study, log, done.fleet(), oldBase, newBase, oldEnd);
         Set<Bus> changed = new HashSet<>();
         fleet.changedPlaces().forEach(place -> changed.add(places.get(place)));
         new PlansRoll(study, log, carriedOut, changed, oldBase, newBase).write();
@@ -109,6 +130,8 @@ public final class YearRoll {
         log.remark("Present costs are those at the start of " + newBase + ", no longer of " + oldBase + ", and sums leave out the years "
                 + "that are over.");
         log.remark("What is left of ports and works from before " + newBase + " at the end counts at the price of " + newBase + ".");
+        log.remark("Prices that are typed into the new study are to be in money of " + study.getSettings().getPriceYear() + ", as those that "
+                + "it has.");
         if (!sameEnd) {
             int end = oldBase + study.getSettings().getHorizonYears();
             log.remark("The study ends " + years + (years == 1 ? " year" : " years") + " later, so what is left at its end is counted "
@@ -125,6 +148,7 @@ public final class YearRoll {
     /** Puts what came of the last year in the place of assumptions of the new study. Each is to be taken once. */
     public void take(List<ActualProposal> taken) {
         taken.forEach(actuals()::take);
+        finish();
     }
 
     private Actuals actuals() {
@@ -141,9 +165,14 @@ public final class YearRoll {
         return log.changes();
     }
 
-    /** What no field shows, and what is not carried over, in sentences. */
+    /** What no field shows, and what is not carried over, in sentences; problems come first. */
     public List<String> remarks() {
-        return log.remarks();
+        return Stream.concat(problems.stream().map(p -> "To be put right in the new study: " + p), log.remarks().stream()).toList();
+    }
+
+    /** Errors of the new study that the old one did not have; it cannot be evaluated until they are put right. */
+    public List<String> problems() {
+        return problems;
     }
 
     /** Place of the plan that was carried out. */

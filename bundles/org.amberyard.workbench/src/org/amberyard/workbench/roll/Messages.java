@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Roll_difference;
     public static String Roll_element;
     public static String Roll_end;
+    public static String Roll_failed;
     public static String Roll_field;
     public static String Roll_figure;
     public static String Roll_goes;

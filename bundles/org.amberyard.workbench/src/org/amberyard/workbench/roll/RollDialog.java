@@ -13,7 +13,6 @@ import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
-import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.roll.ActualProposal;
 import org.amberyard.study.roll.PastSteps;
 import org.amberyard.workbench.language.Words;
@@ -38,7 +37,6 @@ public final class RollDialog extends SizedDialog {
     private static final Point SIZE = new Point(960, 720);
 
     private final Study study;
-    private final StudyEvaluator evaluator = new StudyEvaluator();
     private Combo year;
     private Combo plan;
     private Combo end;
@@ -82,6 +80,7 @@ public final class RollDialog extends SizedDialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs.control());
         words = new Label(area, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(SIZE.x / 2, SWT.DEFAULT).applyTo(words);
+        work = new RollWork(words, this::done, this::failed);
         return area;
     }
 
@@ -126,7 +125,6 @@ public final class RollDialog extends SizedDialog {
 
     /** Rolls to what is chosen; what was found for other choices is not theirs. */
     private void roll() {
-        stop();
         rolled = Optional.empty();
         getButton(IDialogConstants.OK_ID).setEnabled(false);
         say(Messages.Roll_working);
@@ -134,14 +132,14 @@ public final class RollDialog extends SizedDialog {
                 .collect(Collectors.toSet());
         RollWork.Chosen chosen = new RollWork.Chosen(toYear(), plan.getSelectionIndex(), end.getSelectionIndex() == 1, late.checked(),
                 taken);
-        work = new RollWork(StudyFile.copy(study), chosen, evaluator, words.getDisplay(), this::done);
-        work.schedule();
+        work.ask(StudyFile.copy(study), chosen);
     }
 
-    private void done(RollWork of, RollWork.Rolled found) {
-        if (of != work || words.isDisposed()) {
-            return;
-        }
+    private void failed(String why) {
+        say(NLS.bind(Messages.Roll_failed, Words.say(why)));
+    }
+
+    private void done(RollWork.Rolled found) {
         rolled = Optional.of(found);
         actuals.show(found.proposals().stream().map(p -> p.kind().key()).toList(), found.proposals().stream().map(RollDialog::line).toList());
         tabs.show(found.roll().changes(), found.roll().remarks(), found.variances());
@@ -159,16 +157,9 @@ public final class RollDialog extends SizedDialog {
         words.requestLayout();
     }
 
-    private void stop() {
-        if (work != null) {
-            work.cancel();
-            work = null;
-        }
-    }
-
     @Override
     public boolean close() {
-        stop();
+        work.cancel();
         return super.close();
     }
 }

@@ -2,9 +2,13 @@ package org.amberyard.workbench.roll;
 
 import java.util.List;
 import java.util.Set;
-import java.util.function.BiConsumer;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.plans.Plan;
@@ -16,14 +20,18 @@ import org.amberyard.study.roll.ActualProposal;
 import org.amberyard.study.roll.PastSteps;
 import org.amberyard.study.roll.RollChoice;
 import org.amberyard.study.roll.YearRoll;
+import org.amberyard.workbench.work.JobProgress;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 
-/** Rolls a copy of a study off the event thread. */
+/** Rolls copies of a study off the event thread, one at a time; only what was asked last is told, and what was asked before stops. */
 final class RollWork extends Job {
+    private static final long PAUSE_MS = 120;
 
     /**
      * What was chosen.
@@ -47,42 +55,85 @@ final class RollWork extends Job {
     record Rolled(YearRoll roll, List<ActualProposal> proposals, List<YearVariance> variances) {
     }
 
-    private final Study study;
-    private final Chosen chosen;
-    private final StudyEvaluator evaluator;
+    /**
+     * Something that was asked.
+     *
+     * @param study a copy that nobody edits
+     * @param chosen what was chosen
+     */
+    private record Asked(Study study, Chosen chosen) {
+    }
+
+    private final StudyEvaluator evaluator = new StudyEvaluator();
+    private final Control owner;
     private final Display display;
-    private final BiConsumer<RollWork, Rolled> done;
+    private final Consumer<Rolled> done;
+    private final Consumer<String> failed;
+    private volatile Asked asked;
 
     /**
-     * @param study a copy that nobody edits
-     * @param evaluator keeps what it has found from one choice to the next
+     * @param owner what the results are for; nothing is told once it is disposed
      * @param done is told on the event thread
+     * @param failed hears on the event thread why nothing came of what was asked
      */
-    RollWork(Study study, Chosen chosen, StudyEvaluator evaluator, Display display, BiConsumer<RollWork, Rolled> done) {
+    RollWork(Control owner, Consumer<Rolled> done, Consumer<String> failed) {
         super(Messages.Roll_title);
-        this.study = study;
-        this.chosen = chosen;
-        this.evaluator = evaluator;
-        this.display = display;
+        this.owner = owner;
+        this.display = owner.getDisplay();
         this.done = done;
+        this.failed = failed;
+    }
+
+    /** Asks for a study rolled instead of what was asked before. */
+    void ask(Study study, Chosen chosen) {
+        asked = new Asked(study, chosen);
+        cancel();
+        schedule(PAUSE_MS);
     }
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        Rolled rolled = rolled();
-        if (monitor.isCanceled() || display.isDisposed()) {
+        Asked now = asked;
+        Progress progress = new JobProgress(owner, () -> now == asked && !monitor.isCanceled(), share -> { });
+        try {
+            Rolled rolled = rolled(now.study(), now.chosen(), progress);
+            tell(now, () -> done.accept(rolled));
+        } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
+        } catch (RuntimeException e) {
+            // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
+            String failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            ILog.of(RollWork.class).error(failure, e);
+            tell(now, () -> failed.accept(failure));
         }
-        display.asyncExec(() -> done.accept(this, rolled));
         return Status.OK_STATUS;
     }
 
-    private Rolled rolled() {
+    private void tell(Asked of, Runnable telling) {
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (of == asked && !owner.isDisposed()) {
+                    telling.run();
+                }
+            });
+        }
+    }
+
+    /** An evaluation is let come to its end; what was asked before it, or is asked after, is given up. */
+    private StudyResult evaluated(StudyInput input, Progress progress) {
+        progress.at(0);
+        StudyResult result = evaluator.evaluate(input);
+        progress.at(1);
+        return result;
+    }
+
+    private Rolled rolled(Study study, Chosen chosen, Progress progress) {
         Plan plan = study.getPlans().get(chosen.plan());
         List<Sourced> past = PastSteps.of(plan, study.getSettings().getBaseYear(), chosen.toYear());
         Set<Sourced> late = IntStream.range(0, past.size()).filter(chosen.late()::contains).mapToObj(past::get)
                 .collect(Collectors.toSet());
-        YearRoll roll = YearRoll.of(study, new RollChoice(chosen.toYear(), plan, chosen.sameEnd(), late), evaluator::evaluate);
+        YearRoll roll = YearRoll.of(study, new RollChoice(chosen.toYear(), plan, chosen.sameEnd(), late),
+                input -> evaluated(input, progress));
         List<ActualProposal> proposals = roll.proposals();
         roll.take(proposals.stream().filter(p -> chosen.taken().contains(p.kind())).toList());
         UnitSystem units = StudyUnits.of(study);
