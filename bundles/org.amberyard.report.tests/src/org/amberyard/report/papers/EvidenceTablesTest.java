@@ -56,7 +56,7 @@ class EvidenceTablesTest {
         assertTrue(steps.stream().anyMatch(s -> s.startsWith("Delivered and in service at the latest, old bus leaves its place: "
                 + in.replaced().get(0).now().vehicle().unit() + " for B01; ")), steps.toString());
         assertTrue(steps.contains("Scrapped at the latest: B01; B02; B03; B15"), steps.toString());
-        assertTrue(steps.contains("Close-out, not before"));
+        assertTrue(steps.contains("Close-out of the whole plan, not before"));
         assertTrue(steps.stream().anyMatch(s -> s.startsWith("Ports and works in service: ")
                 && s.endsWith("; Trench, conduit and bollards")), steps.toString());
         assertTrue(steps.stream().noneMatch(s -> s.contains("Contingency") || s.contains("Engineering")), steps.toString());
