@@ -88,11 +88,11 @@ class SameFiguresTest {
     void ownMoneyAndTheCostOfTheProject() {
         same(printed(grant, "T5a", "Own money", "Amount"), printed(grant, "T5b", "Total", "Own money"),
                 printed(grant, "T4a", "Total", "Match, own cash"), said(grant, "own money ([0-9,]+[0-9])\\. Applied"),
-                said(memo, "commit own money of ([0-9,]+[0-9]) "));
+                said(memo, "commit own money of USD ([0-9,]+[0-9]) "));
         same(printed(grant, "T4a", "Total", "Total"), printed(grant, "T4b", "Total", "Total"),
                 printed(grant, "T5a", "Total", "Amount"), printed(grant, "T5b", "Total", "Cost"),
                 printed(grant, "T8b", "Budget", "Capital"), said(grant, "The project costs USD ([0-9,]+[0-9])"),
-                said(memo, "for the project of ([0-9,]+[0-9])"), column(grant, "T15", "Spent by then").get(23));
+                said(memo, "for the project of USD ([0-9,]+[0-9])"), column(grant, "T15", "Spent by then").get(23));
     }
 
     @Test
