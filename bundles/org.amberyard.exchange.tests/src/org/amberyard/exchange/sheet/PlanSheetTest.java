@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.StudyFolderExport;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.meta.ElementNames;
@@ -36,11 +35,11 @@ class PlanSheetTest {
     }
 
     private SheetImport made(String rows) throws Exception {
-        return SheetImport.recognised(SampleSheets.only(samples.text("schedule.csv", HEADER + rows)), study).orElseThrow();
+        return samples.recognised("schedule.csv", HEADER + rows, study);
     }
 
     private List<String> problems(String rows) throws Exception {
-        return made(rows).preview(study).problems().stream().map(ImportProblem::toString).map(p -> p.replace("schedule.csv, ", "")).toList();
+        return SampleSheets.problems(made(rows), study).stream().map(p -> p.replace("schedule.csv, ", "")).toList();
     }
 
     private Plan plan(String name) {

@@ -42,11 +42,11 @@ class RouteSheetTest {
     }
 
     private SheetImport read(String text) throws Exception {
-        return SheetImport.recognised(SampleSheets.only(samples.text("sheet.csv", text)), study).orElseThrow();
+        return samples.recognised("sheet.csv", text, study);
     }
 
     private List<String> problems(String rows) throws Exception {
-        return read(HEADER + rows).preview(study).problems().stream().map(ImportProblem::toString).toList();
+        return SampleSheets.problems(read(HEADER + rows), study);
     }
 
     private Route route(String name) {

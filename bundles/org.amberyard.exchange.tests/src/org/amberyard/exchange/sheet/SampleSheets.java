@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.exchange.ImportException;
+import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -52,6 +53,16 @@ final class SampleSheets {
     static Sheet only(Path path) throws ImportException {
         List<Sheet> sheets = SheetReader.read(path, ReadingProgress.NONE);
         return sheets.get(0);
+    }
+
+    /** What a text file is recognised as. */
+    SheetImport recognised(String name, String text, Study study) throws IOException, ImportException {
+        return SheetImport.recognised(only(text(name, text)), study).orElseThrow();
+    }
+
+    /** What is wrong in a file for a study. */
+    static List<String> problems(SheetImport of, Study study) {
+        return of.preview(study).problems().stream().map(ImportProblem::toString).toList();
     }
 
     /** Texts of the rows of a sheet. */

@@ -41,11 +41,11 @@ class TariffSheetTest {
     }
 
     private SheetImport made(String rows) throws Exception {
-        return SheetImport.recognised(SampleSheets.only(samples.text("tariff.csv", HEADER + rows)), study).orElseThrow();
+        return samples.recognised("tariff.csv", HEADER + rows, study);
     }
 
     private List<String> problems(String rows) throws Exception {
-        return made(rows).preview(study).problems().stream().map(ImportProblem::toString).map(p -> p.replace("tariff.csv, ", "")).toList();
+        return SampleSheets.problems(made(rows), study).stream().map(p -> p.replace("tariff.csv, ", "")).toList();
     }
 
     private ScheduledTariff tariff(String name) {

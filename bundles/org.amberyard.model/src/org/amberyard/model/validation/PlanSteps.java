@@ -1,10 +1,7 @@
 package org.amberyard.model.validation;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.stream.Stream;
-import org.amberyard.model.common.Sourced;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.Replacement;
@@ -16,15 +13,6 @@ final class PlanSteps {
 
     PlanSteps(Plan plan) {
         this.plan = plan;
-    }
-
-    /** All dated steps, kind by kind. */
-    List<Sourced> all() {
-        List<Sourced> all = new ArrayList<>(plan.getReplacements());
-        all.addAll(plan.getPortPurchases());
-        all.addAll(plan.getWorkOrders());
-        all.addAll(plan.getOneOffCosts());
-        return all;
     }
 
     /** The type in a bus's place before the steps of a year, as far as the plan itself says; null when unknown. */

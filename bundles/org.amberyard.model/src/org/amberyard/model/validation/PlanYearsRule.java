@@ -1,17 +1,15 @@
 package org.amberyard.model.validation;
 
 import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.DatedSteps;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
-import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** Steps of a plan fall into the years of the study; ports and works of earlier years stand already. */
 final class PlanYearsRule implements Rule {
-    private static final String YEAR = "year";
-
     @Override
     public void check(Study study, Findings findings) {
         Settings settings = study.getSettings();
@@ -21,11 +19,10 @@ final class PlanYearsRule implements Rule {
         int first = settings.getBaseYear();
         int last = first + settings.getHorizonYears() - 1;
         for (Plan plan : study.getPlans()) {
-            for (Sourced step : new PlanSteps(plan).all()) {
-                EStructuralFeature field = step.eClass().getEStructuralFeature(YEAR);
-                int year = (int) step.eGet(field);
+            for (Sourced step : DatedSteps.of(plan)) {
+                int year = DatedSteps.year(step);
                 if (year < first && !standing(step) || year > last) {
-                    findings.warning(step, field, "it has no effect because the study runs from " + first + " to " + last
+                    findings.warning(step, DatedSteps.yearField(step), "it has no effect because the study runs from " + first + " to " + last
                             + "; change its year or the years studied.");
                 }
             }

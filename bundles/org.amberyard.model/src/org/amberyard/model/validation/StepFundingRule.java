@@ -3,6 +3,7 @@ package org.amberyard.model.validation;
 import java.util.List;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.DatedSteps;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.UsedBus;
 import org.amberyard.model.plans.OneOffCost;
@@ -20,7 +21,7 @@ final class StepFundingRule implements Rule {
     @Override
     public void check(Study study, Findings findings) {
         for (Plan plan : study.getPlans()) {
-            for (Sourced step : new PlanSteps(plan).all()) {
+            for (Sourced step : DatedSteps.of(plan)) {
                 EStructuralFeature field = step.eClass().getEStructuralFeature("programmes");
                 List<Programme> programmes = ((List<?>) step.eGet(field)).stream().map(Programme.class::cast).toList();
                 programmes.forEach(p -> checkYear(step, field, p, findings));
@@ -32,7 +33,7 @@ final class StepFundingRule implements Rule {
     }
 
     private static void checkYear(Sourced step, EStructuralFeature field, Programme programme, Findings findings) {
-        int year = (int) step.eGet(step.eClass().getEStructuralFeature("year"));
+        int year = DatedSteps.year(step);
         if (year < programme.getFirstYear() || year > programme.getLastYear()) {
             findings.warning(step, field, "programme " + ElementNames.of(programme) + " pays from "
                     + programme.getFirstYear() + " to " + programme.getLastYear() + ", so it pays nothing in " + year

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.amberyard.report.document.DataTable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,13 +22,8 @@ class CostOfATonTest {
         return of.of(in).get(place);
     }
 
-    private static int column(DataTable table, String heading) {
-        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).label().equals(heading)).findFirst()
-                .orElseThrow(() -> new AssertionError(table.title() + " has no column " + heading));
-    }
-
     private static BigDecimal figure(DataTable table, DataTable.Row row, String heading) {
-        return (BigDecimal) row.cells().get(column(table, heading));
+        return (BigDecimal) row.cells().get(ExamplePapers.column(table, heading));
     }
 
     @Test
@@ -41,9 +35,9 @@ class CostOfATonTest {
             DataTable.Row row = printed.rows().get(i);
             assertEquals(lines.get(i).number("cost").orElseThrow(), figure(printed, row, "Cost").doubleValue(), 0.505);
             assertEquals(lines.get(i).text("measure"), row.cells().get(0));
-            assertEquals(row.cells().get(column(printed, "Money")).equals("capital") ? "capital" : "all programmes' money", lines.get(i).text(
+            assertEquals(row.cells().get(ExamplePapers.column(printed, "Money")).equals("capital") ? "capital" : "all programmes' money", lines.get(i).text(
                     "basis"));
-            Object cost = row.cells().get(column(printed, "Cost of a short ton (USD)"));
+            Object cost = row.cells().get(ExamplePapers.column(printed, "Cost of a short ton (USD)"));
             if (lines.get(i).text("measure").startsWith("PM2.5")) {
                 assertEquals(CostOfATon.NOT_MEANINGFUL, cost, "0.0003 tons bear no cost of a ton");
             } else {

@@ -2,10 +2,12 @@ package org.amberyard.report.papers;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.document.DataTable;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 
@@ -38,5 +40,11 @@ public final class ExamplePapers {
 
     static PaperChoices tables(GrantTable... tables) {
         return new PaperChoices(List.of(tables), PaperChoices.STANDARD.programme(), false, PaperChoices.STANDARD.dated());
+    }
+
+    /** Place of the column of a table that has a heading. */
+    static int column(DataTable table, String heading) {
+        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).label().equals(heading)).findFirst()
+                .orElseThrow(() -> new AssertionError(table.title() + " has no column " + heading));
     }
 }

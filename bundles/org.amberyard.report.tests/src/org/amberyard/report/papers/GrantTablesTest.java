@@ -42,17 +42,12 @@ class GrantTablesTest {
         return of.of(in).get(place);
     }
 
-    private static int column(DataTable table, String heading) {
-        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).label().equals(heading)).findFirst()
-                .orElseThrow(() -> new AssertionError(table.title() + " has no column " + heading));
-    }
-
     private static DataTable.Row totals(DataTable table) {
         return table.rows().stream().filter(r -> r.kind() == DataTable.Kind.TOTAL).findFirst().orElseThrow();
     }
 
     private static BigDecimal total(DataTable table, String heading) {
-        return (BigDecimal) totals(table).cells().get(column(table, heading));
+        return (BigDecimal) totals(table).cells().get(ExamplePapers.column(table, heading));
     }
 
     @Test
@@ -133,12 +128,12 @@ class GrantTablesTest {
         assertEquals(total(table(GrantTable.T5, 1), "Own money"), total(table(GrantTable.T4, 0), "Match, own cash"));
         DataTable budget = table(GrantTable.T4, 0);
         for (DataTable.Row row : budget.rows().stream().filter(r -> r.kind() != DataTable.Kind.CHECK).toList()) {
-            BigDecimal across = IntStream.range(1, column(budget, "Total")).mapToObj(row.cells()::get)
+            BigDecimal across = IntStream.range(1, ExamplePapers.column(budget, "Total")).mapToObj(row.cells()::get)
                     .filter(BigDecimal.class::isInstance)
                     .map(BigDecimal.class::cast).reduce(BigDecimal.ZERO, BigDecimal::add);
-            assertEquals(0, across.compareTo((BigDecimal) row.cells().get(column(budget, "Total"))));
+            assertEquals(0, across.compareTo((BigDecimal) row.cells().get(ExamplePapers.column(budget, "Total"))));
         }
-        BigDecimal buses = (BigDecimal) budget.rows().get(0).cells().get(column(budget, "Total"));
+        BigDecimal buses = (BigDecimal) budget.rows().get(0).cells().get(ExamplePapers.column(budget, "Total"));
         assertEquals(project, buses.add(total(table(GrantTable.T3, 0), "Total")));
     }
 
@@ -151,7 +146,7 @@ class GrantTablesTest {
         assertEquals(total(budget, "Total").subtract(total(budget, "Match, own cash")), figure(bridge, first, "Grants"));
         DataTable perTon = table(GrantTable.T8, 0);
         for (DataTable.Row row : perTon.rows()) {
-            BigDecimal cost = switch (row.cells().get(column(perTon, "Money")).toString()) {
+            BigDecimal cost = switch (row.cells().get(ExamplePapers.column(perTon, "Money")).toString()) {
                 case "capital" -> total(bridge, "Capital");
                 case "all programmes" -> total(bridge, "Grants");
                 default -> total(budget, "Requested: Clean Fleet Fund");
@@ -212,7 +207,7 @@ class GrantTablesTest {
                 assertEquals(figure(works, row, "Unit cost").setScale(0, RoundingMode.HALF_UP), figure(works, row, "Total"));
             }
         }
-        assertTrue(works.rows().stream().anyMatch(r -> works.printed(r, column(works, "Unit cost")).equals("14,862.50")));
+        assertTrue(works.rows().stream().anyMatch(r -> works.printed(r, ExamplePapers.column(works, "Unit cost")).equals("14,862.50")));
     }
 
     private static BigDecimal tons(ToDoubleFunction<ReplacedBus> kg, int decimals) {
@@ -226,7 +221,7 @@ class GrantTablesTest {
         assertEquals(tons(b -> b.before().exhaust().kg(Pollutant.CO2), 1), total(annual, "CO2 before"));
         for (int row = 0; row < in.replaced().size(); row++) {
             boolean old = in.replaced().get(row).instead().isEmpty();
-            String compared = annual.rows().get(row).cells().get(column(annual, "Compared with")).toString();
+            String compared = annual.rows().get(row).cells().get(ExamplePapers.column(annual, "Compared with")).toString();
             assertEquals(old, compared.equals("the old bus"), compared);
             assertEquals(!old, compared.startsWith("new Diesel ") || compared.startsWith("new Gasoline "), compared);
         }
@@ -250,7 +245,7 @@ class GrantTablesTest {
         DataTable perTon = table(GrantTable.T8, 0);
         for (DataTable.Row row : perTon.rows()) {
             String pollutant = row.cells().get(0).toString().replaceAll(",.*", "");
-            assertEquals(decimals.getOrDefault(pollutant, 3), ((BigDecimal) row.cells().get(column(perTon, "Reduced"))).scale());
+            assertEquals(decimals.getOrDefault(pollutant, 3), ((BigDecimal) row.cells().get(ExamplePapers.column(perTon, "Reduced"))).scale());
         }
     }
 
@@ -266,7 +261,7 @@ class GrantTablesTest {
     }
 
     private static BigDecimal figure(DataTable table, DataTable.Row row, String heading) {
-        return (BigDecimal) row.cells().get(column(table, heading));
+        return (BigDecimal) row.cells().get(ExamplePapers.column(table, heading));
     }
 
     @Test
@@ -284,17 +279,17 @@ class GrantTablesTest {
         DataTable identity = table(GrantTable.T1, 0);
         DataTable use = table(GrantTable.T1, 1);
         assertEquals("1", identity.printed(identity.rows().get(0), 0));
-        assertEquals(first.old().vehicle().unit(), identity.printed(identity.rows().get(0), column(identity, "Bus no.")));
-        assertEquals("2007", identity.printed(identity.rows().get(0), column(identity, "Engine model year")));
+        assertEquals(first.old().vehicle().unit(), identity.printed(identity.rows().get(0), ExamplePapers.column(identity, "Bus no.")));
+        assertEquals("2007", identity.printed(identity.rows().get(0), ExamplePapers.column(identity, "Engine model year")));
         assertEquals(Unit.KILOMETRE.show(in.replaced().stream().mapToDouble(b -> b.old().use().km()).sum(), in.system()),
                 total(use, "Distance a year").doubleValue(), 0.5);
-        assertEquals("scrap", use.printed(use.rows().get(0), column(use, "Disposal")));
+        assertEquals("scrap", use.printed(use.rows().get(0), ExamplePapers.column(use, "Disposal")));
     }
 
     @Test
     void whatTheStudyDoesNotHoldIsLeftToTheApplicant() {
         DataTable identity = table(GrantTable.T1, 0);
-        int owner = column(identity, "Owner");
+        int owner = ExamplePapers.column(identity, "Owner");
         assertTrue(identity.columns().get(owner).heading().endsWith("†"));
         assertTrue(identity.rows().stream().allMatch(r -> identity.printed(r, owner).isEmpty()));
         assertTrue(identity.notes().contains(DataTable.TO_FILL));
@@ -314,7 +309,7 @@ class GrantTablesTest {
 
     private static String vin(PaperInput of) {
         DataTable identity = GrantTable.T1.of(of).get(0);
-        return identity.printed(identity.rows().get(0), column(identity, "VIN"));
+        return identity.printed(identity.rows().get(0), ExamplePapers.column(identity, "VIN"));
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.document.DataTable;
@@ -25,16 +24,11 @@ class ProgrammeTermsTest {
         return of.of(in).get(place);
     }
 
-    private static int column(DataTable table, String heading) {
-        return IntStream.range(0, table.columns().size()).filter(i -> table.columns().get(i).label().equals(heading)).findFirst()
-                .orElseThrow(() -> new AssertionError(table.title() + " has no column " + heading));
-    }
-
     @Test
     void programmesAreToldWithTheirTermsAndTheirNotice() {
         DataTable sources = table(GrantTable.T5, 0);
         Map<Object, String> terms = new HashMap<>();
-        sources.rows().forEach(r -> terms.put(r.cells().get(0), sources.printed(r, column(sources, "Restrictions")).replace('\u00a0', ' ')));
+        sources.rows().forEach(r -> terms.put(r.cells().get(0), sources.printed(r, ExamplePapers.column(sources, "Restrictions")).replace('\u00a0', ' ')));
         assertEquals("purchases of 2027 to 2028; electric bus of body type A: 50 % of the price above the like-for-like bus, at most "
                 + "USD 140,000; electric bus of body type C: 50 % of the price above the like-for-like bus, at most USD 190,000; "
                 + "charging ports: 50 % of the cost, at most USD 20,000 each; site works: 50 % of the cost; at most 10 buses; "

@@ -3,11 +3,11 @@ package org.amberyard.study.roll;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.DatedSteps;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.Replacement;
-import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** Steps of the plan that was carried out which fall in the new base year, as nobody took them in time. */
 final class LateSteps {
@@ -31,8 +31,7 @@ final class LateSteps {
     }
 
     private void moveOne(Sourced step) {
-        EStructuralFeature year = step.eClass().getEStructuralFeature("year");
-        log.set(step, year, newBase, "not carried out in time");
+        log.set(step, DatedSteps.yearField(step), newBase, "not carried out in time");
     }
 
     private Optional<String> refused(Replacement step) {

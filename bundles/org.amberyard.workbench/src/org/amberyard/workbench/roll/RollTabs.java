@@ -5,18 +5,17 @@ import org.amberyard.charts.Figures;
 import org.amberyard.report.YearVariance;
 import org.amberyard.study.roll.RollChange;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.TextRows;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** What rolling changes field by field, what is to be known of it, and how the years that are over went beside the plan. */
@@ -63,9 +62,9 @@ final class RollTabs {
     }
 
     void show(List<RollChange> changed, List<String> sentences, List<YearVariance> variances) {
-        fill(changes, changed.stream().map(RollTabs::cells).toList());
+        TextRows.show(changes, changed.stream().map(RollTabs::cells).toList());
         remarks.setText(String.join(System.lineSeparator(), sentences.stream().map(s -> "• " + Words.say(s)).toList()));
-        fill(years, variances.stream().map(RollTabs::cells).toList());
+        TextRows.show(years, variances.stream().map(RollTabs::cells).toList());
         title(0, Messages.Roll_changes, changed.size());
         title(1, Messages.Roll_remarks, sentences.size());
         folder.getItem(2).setText(Messages.Roll_variance);
@@ -93,17 +92,5 @@ final class RollTabs {
 
     private static String figure(double value) {
         return Words.figure(Figures.whole(value));
-    }
-
-    private static void fill(Table table, List<String[]> rows) {
-        for (Listener old : table.getListeners(SWT.SetData)) {
-            table.removeListener(SWT.SetData, old);
-        }
-        table.addListener(SWT.SetData, e -> {
-            TableItem item = (TableItem) e.item;
-            item.setText(rows.get(table.indexOf(item)));
-        });
-        table.setItemCount(rows.size());
-        table.clearAll();
     }
 }

@@ -7,6 +7,7 @@ import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.TextRows;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
@@ -16,12 +17,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** What an import would do: problems that keep it out, what it changes, and how the sheet was read. */
@@ -145,15 +144,7 @@ final class OutcomeTabs {
     }
 
     private static void fill(Table table, List<String[]> rows) {
-        for (Listener old : table.getListeners(SWT.SetData)) {
-            table.removeListener(SWT.SetData, old);
-        }
-        table.addListener(SWT.SetData, e -> {
-            TableItem item = (TableItem) e.item;
-            item.setText(rows.get(table.indexOf(item)));
-        });
-        table.setItemCount(rows.size());
-        table.clearAll();
+        TextRows.show(table, rows);
         table.setSelection(rows.isEmpty() ? -1 : 0);
         table.notifyListeners(SWT.Selection, new Event());
     }

@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.depot.Depot;
+import org.amberyard.model.meta.DatedSteps;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.routes.Route;
 import org.amberyard.model.study.Study;
@@ -60,10 +61,7 @@ final class StudyOutline {
     }
 
     private static List<EObject> steps(Plan plan) {
-        List<EObject> steps = new ArrayList<>(plan.getReplacements());
-        steps.addAll(plan.getPortPurchases());
-        steps.addAll(plan.getWorkOrders());
-        steps.addAll(plan.getOneOffCosts());
+        List<EObject> steps = new ArrayList<>(DatedSteps.of(plan));
         steps.addAll(plan.getFinancing());
         return steps;
     }
