@@ -49,7 +49,7 @@ final class Sources {
                 all.addAll(ofBundle(name.substring(PREFIX.length())));
             }
         }
-        for (String program : List.of("benchmarks", "modelgen")) {
+        for (String program : List.of("benchmarks", "modelgen", "seeds")) {
             all.addAll(parse(program, javaFiles(project().resolve("releng").resolve(program).resolve("src"))));
         }
         return all;

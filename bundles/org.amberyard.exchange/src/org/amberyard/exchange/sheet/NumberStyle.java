@@ -59,13 +59,14 @@ public enum NumberStyle {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString().replace('.', sign);
     }
 
-    /** The number that a bare text stands for, without unit or currency; empty when it is none. */
+    /** The number that a bare text stands for, without unit or currency; empty when it is none, or beyond all that can be held. */
     OptionalDouble parse(String text) {
         String bare = text.strip().replace('\u2212', '-');
         if (!number.matcher(bare).matches() || bare.chars().noneMatch(Character::isDigit)) {
             return OptionalDouble.empty();
         }
         String plain = decimal.matcher(group.matcher(bare).replaceAll("")).replaceAll(".");
-        return OptionalDouble.of(Double.parseDouble(plain));
+        double read = Double.parseDouble(plain);
+        return Double.isFinite(read) ? OptionalDouble.of(read) : OptionalDouble.empty();
     }
 }
