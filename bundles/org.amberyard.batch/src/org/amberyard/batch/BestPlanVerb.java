@@ -3,7 +3,6 @@ package org.amberyard.batch;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.BestPlanAim;
-import org.amberyard.core.progress.Progress;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.BestWords;
@@ -56,7 +55,7 @@ final class BestPlanVerb implements Verb {
         }
         try {
             PlanBest best = new PlanBest(study, plan, aim, PlanBest.search(evaluated.get().result(),
-                    of.place(), aim, Progress.NONE));
+                    of.place(), aim, ProgressLines.afterAWhile(console.err(), "Cheapest plan")));
             BestWords.of(best).forEach(console.out()::println);
             if (arguments.has(WRITE)) {
                 best.write();

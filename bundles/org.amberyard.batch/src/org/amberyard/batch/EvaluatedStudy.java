@@ -31,6 +31,7 @@ record EvaluatedStudy(Study study, List<Finding> findings, StudyResult result) {
             FindingsText.print(findings, console.err());
             return Optional.empty();
         }
-        return Optional.of(new EvaluatedStudy(study, findings, console.evaluator().evaluate(StudyCompiler.compile(study))));
+        return Optional.of(new EvaluatedStudy(study, findings, console.evaluator().evaluate(StudyCompiler.compile(study),
+                ProgressLines.afterAWhile(console.err(), "Evaluation"))));
     }
 }

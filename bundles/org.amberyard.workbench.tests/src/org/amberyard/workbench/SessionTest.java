@@ -2,6 +2,8 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,6 +12,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
@@ -22,12 +28,15 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.SessionTools;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.UntitledStudy;
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -92,6 +101,37 @@ class SessionTest {
             assertFalse(display.syncCall(() -> study.session().isChangedOutside()));
             Files.writeString(study.file(), Files.readString(study.file()) + "\n");
             assertTrue(display.syncCall(() -> study.session().isChangedOutside()));
+        }
+    }
+
+    @Test
+    void anEvaluationIsStoppedAndDoneAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            StudyResult before = study.result();
+            TariffCharge charge = ((ScheduledTariff) study.study().getDepot().getTariff()).getCharges().get(0);
+            double dearer = 1.1 * charge.getPricePerKwh();
+            display.syncExec(() -> {
+                study.session().execute(SetCommand.create(study.session().domain(), charge,
+                        DepotPackage.Literals.TARIFF_CHARGE__PRICE_PER_KWH, dearer));
+                run("org.amberyard.workbench.stopEvaluation");
+            });
+            OpenStudy.pause(2000);
+            assertEquals(Evaluation.Phase.STALE, study.evaluation().phase());
+            assertTrue(study.evaluation().reason().contains("F5"), study.evaluation().reason());
+            assertSame(before, study.result());
+
+            display.syncExec(() -> run("org.amberyard.workbench.evaluateAgain"));
+
+            assertNotEquals(before.plans().get(1).costs().ledger().presentValue(),
+                    study.awaitResultAfter(before).plans().get(1).costs().ledger().presentValue());
+        }
+    }
+
+    private static void run(String command) {
+        try {
+            OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand(command, null);
+        } catch (CommandException e) {
+            throw new AssertionError(e);
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
 import org.junit.jupiter.api.Test;
 
@@ -102,9 +103,9 @@ class TripCoverTest {
         StudyInput study = TinyTrips.study(200, trip);
         TripDrives drives = new TripDrives(DutyTable.of(study.duty()));
         DayBlock first = drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip);
-        assertEquals(TinyTrips.evaluated(study).tripCovers(), StudyEvaluation.of(study, drives, new YardMemory()).tripCovers());
+        assertEquals(TinyTrips.evaluated(study).tripCovers(), StudyEvaluation.of(study, drives, new YardMemory(), Progress.NONE).tripCovers());
         assertSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
-        StudyEvaluation.of(TinyTrips.withTrips(study), drives, new YardMemory());
+        StudyEvaluation.of(TinyTrips.withTrips(study), drives, new YardMemory(), Progress.NONE);
         assertNotSame(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
         assertEquals(first, drives.day(OptionalInt.of(1), TinyDistrict.ELECTRIC, trip));
     }

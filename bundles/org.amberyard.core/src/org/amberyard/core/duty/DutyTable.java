@@ -3,8 +3,10 @@ package org.amberyard.core.duty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import org.amberyard.core.progress.Progress;
 
 /**
  * What every route takes of every vehicle type whose body fits it: the first stage of a study. A pair is driven when it is asked for
@@ -28,9 +30,31 @@ public final class DutyTable {
 
     /** Drives every route with every vehicle type that fits it, so that nobody who asks later waits. */
     public static DutyTable of(DutyInput input) {
+        return of(input, Progress.NONE);
+    }
+
+    /**
+     * The same, telling how far it is.
+     *
+     * @throws CancellationException when the progress throws it
+     */
+    public static DutyTable of(DutyInput input, Progress progress) {
+        int vehicles = input.vehicles().size();
+        progress.at(0);
         DutyTable table = new DutyTable(input, drives(input));
-        IntStream.range(0, input.vehicles().size()).forEach(table::perKm);
+        for (int vehicle = 0; vehicle < vehicles; vehicle++) {
+            table.drive(vehicle, progress.part(vehicle, vehicles));
+        }
         return table;
+    }
+
+    private void drive(int vehicle, Progress progress) {
+        int routes = input.routes().size();
+        for (int route = 0; route < routes; route++) {
+            progress.at((double) route / routes);
+            use(route, vehicle);
+        }
+        perKm(vehicle);
     }
 
     /** The same for an input that differs from this one's, each pair driven only when it is asked for. */

@@ -51,7 +51,7 @@ final class BestPlanSearch {
         }
         double without = probe.noPort().presentCost();
         this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(probe, y, without)).toList();
-        this.left = evaluated(List.of()).plan;
+        this.left = evaluated(List.of(), share -> progress.part(0, 2).at(1)).plan;
         this.problem = new PlanProblem(study, left, aim, choices);
     }
 
@@ -93,7 +93,7 @@ final class BestPlanSearch {
     }
 
     private Candidate search(PlanEnergyPrices prices, int[] first) {
-        List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(first))));
+        List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(first), share -> progress.part(CHOICES_PARTS, PARTS).at(1))));
         double[] room = PlanProblem.room(left);
         boolean going = true;
         for (int round = 1; round < MOST_ROUNDS && going; round++) {
@@ -106,7 +106,7 @@ final class BestPlanSearch {
             List<PlanInput.Replacement> steps = choices.steps(ChoiceSearch.of(likely, bound, List.of(), ofRound.part(1, 2)).picks());
             going = seen.stream().noneMatch(c -> c.steps.equals(steps));
             if (going) {
-                seen.add(evaluated(steps));
+                seen.add(evaluated(steps, share -> ofRound.at(1)));
             }
         }
         return seen.stream().min(Comparator.comparingLong((Candidate c) -> electricShort(c.plan))
@@ -123,13 +123,14 @@ final class BestPlanSearch {
         plan.finance().budget().forEach(y -> room[y.year()] -= y.aboveCap().orElse(0));
     }
 
-    private Candidate evaluated(List<PlanInput.Replacement> steps) {
+    /** @param stop ends it when nobody wants it any more */
+    private Candidate evaluated(List<PlanInput.Replacement> steps, Progress stop) {
         List<PlanInput.Replacement> all = new ArrayList<>(withoutDecided().replacements());
         all.addAll(steps);
         all.sort(Comparator.comparingInt(PlanInput.Replacement::year));
         PlanInput plan = before.plan().with(all, ports(steps));
         return new Candidate(steps,
-                PlanEvaluation.of(study, plan, result.duty(), result.figures(), result.fits(), before.yardComparison().memory()));
+                PlanEvaluation.of(study, plan, result.duty(), result.figures(), result.fits(), before.yardComparison().memory(), stop));
     }
 
     private List<PlanInput.PortPurchase> ports(List<PlanInput.Replacement> steps) {

@@ -108,7 +108,7 @@ public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double present
             }
             years = found;
             after = PlanEvaluation.of(result.input(), search.at(years), result.duty(), result.figures(), result.fits(),
-                    before.yardComparison().memory());
+                    before.yardComparison().memory(), share -> progress.at(0));
             return true;
         }
 

@@ -11,6 +11,7 @@ import org.amberyard.core.funding.Award;
 import org.amberyard.core.funding.Budget;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.Programme;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
@@ -50,7 +51,7 @@ final class PlaceProbe {
         this.generous = generous(study.funding());
         StudyInput empty = study.with(List.of(), generous);
         this.idle = new PlanYards(empty, duty, new PortFleet(study.depot(), ports(0, 0, List.of())))
-                .all(new FleetHistory(List.of(), List.of(), List.of(), List.of()), new YardMemory());
+                .all(new FleetHistory(List.of(), List.of(), List.of(), List.of()), new YardMemory(), Progress.NONE);
     }
 
     private static FundingInput generous(FundingInput funding) {

@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.List;
 import java.util.function.Function;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
 
@@ -25,7 +26,7 @@ record PlanCourse(FleetHistory fleet, List<UpkeepYear> upkeep, PortFleet ports, 
     static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         PlanYards planYards = new PlanYards(study, duty, ports);
-        return of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory));
+        return of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory, Progress.NONE));
     }
 
     /**

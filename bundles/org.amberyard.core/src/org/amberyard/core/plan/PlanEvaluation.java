@@ -2,8 +2,10 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardComparison;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.core.yard.YardYear;
@@ -13,12 +15,16 @@ public final class PlanEvaluation {
     private PlanEvaluation() {
     }
 
-    /** Results of a plan of a study, from the duty table, the fits with the ports on offer and the yards that are known. */
+    /**
+     * Results of a plan of a study, from the duty table, the fits with the ports on offer and the yards that are known.
+     *
+     * @throws CancellationException when the progress throws it
+     */
     static PlanResult of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, RouteFits onOffer,
-            YardMemory memory) {
+            YardMemory memory, Progress progress) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         PlanYards planYards = new PlanYards(study, duty, ports);
-        PlanCourse course = PlanCourse.of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory));
+        PlanCourse course = PlanCourse.of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory, progress));
         FleetHistory fleet = course.fleet();
         List<YardYear> yards = course.yards();
         int last = study.years() - 1;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,6 +20,8 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.core.progress.Steps;
 import org.amberyard.core.tariff.BillIndex;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.ServiceDays;
@@ -62,9 +65,13 @@ final class PlanYards {
         this.trips = new BusiestTripDays(study, duty);
     }
 
-    /** The yard in every year, as far as it is not known planned and billed. */
-    List<YardYear> all(FleetHistory fleet, YardMemory memory) {
-        return IntStream.range(0, study.years()).parallel().mapToObj(year -> memory.year(of(fleet, year))).toList();
+    /**
+     * The yard in every year, as far as it is not known planned and billed.
+     *
+     * @throws CancellationException when the progress throws it
+     */
+    List<YardYear> all(FleetHistory fleet, YardMemory memory, Progress progress) {
+        return Steps.of(IntStream.range(0, study.years()).boxed().toList(), (year, check) -> memory.year(of(fleet, year)), progress);
     }
 
     /** The yard in a year of a fleet, on the meter in use. */

@@ -1,6 +1,7 @@
 package org.amberyard.workbench.compare;
 
 import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
 import java.util.function.BiConsumer;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.io.StudyFile;
@@ -39,13 +40,21 @@ final class OtherStudy extends Job {
                 return Status.OK_STATUS;
             }
             Evaluated other = Evaluated.of(file.getFileName().toString(), study,
-                    new StudyEvaluator().evaluate(StudyCompiler.compile(study)), units);
+                    new StudyEvaluator().evaluate(StudyCompiler.compile(study), done -> goOn(monitor)), units);
             if (!monitor.isCanceled()) {
                 whenDone.accept(other, "");
             }
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
         } catch (StudyFileException | IllegalArgumentException e) {
             whenDone.accept(null, e.getMessage());
         }
         return monitor.isCanceled() ? Status.CANCEL_STATUS : Status.OK_STATUS;
+    }
+
+    private static void goOn(IProgressMonitor monitor) {
+        if (monitor.isCanceled()) {
+            throw new CancellationException();
+        }
     }
 }

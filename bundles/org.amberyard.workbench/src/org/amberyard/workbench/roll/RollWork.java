@@ -6,8 +6,6 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.amberyard.core.plan.StudyInput;
-import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.common.Sourced;
@@ -119,21 +117,13 @@ final class RollWork extends Job {
         }
     }
 
-    /** An evaluation is let come to its end; what was asked before it, or is asked after, is given up. */
-    private StudyResult evaluated(StudyInput input, Progress progress) {
-        progress.at(0);
-        StudyResult result = evaluator.evaluate(input);
-        progress.at(1);
-        return result;
-    }
-
     private Rolled rolled(Study study, Chosen chosen, Progress progress) {
         Plan plan = study.getPlans().get(chosen.plan());
         List<Sourced> past = PastSteps.of(plan, study.getSettings().getBaseYear(), chosen.toYear());
         Set<Sourced> late = IntStream.range(0, past.size()).filter(chosen.late()::contains).mapToObj(past::get)
                 .collect(Collectors.toSet());
         YearRoll roll = YearRoll.of(study, new RollChoice(chosen.toYear(), plan, chosen.sameEnd(), late),
-                input -> evaluated(input, progress));
+                input -> evaluator.evaluate(input, progress));
         List<ActualProposal> proposals = roll.proposals();
         roll.take(proposals.stream().filter(p -> chosen.taken().contains(p.kind())).toList());
         UnitSystem units = StudyUnits.of(study);

@@ -2,6 +2,7 @@ package org.amberyard.workbench.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.validation.Finding;
 
@@ -12,9 +13,9 @@ import org.amberyard.model.validation.Finding;
  * @param result the last results, if there have been any
  * @param reason why the results are stale, in words; blank otherwise
  * @param findings findings in the study, then those in its results
- * @param late true when the results have been in the making for longer than a moment
+ * @param done part of the work that is done, 0 to 1, where the results have been in the making for longer than a moment
  */
-public record Evaluation(Phase phase, Optional<StudyResult> result, String reason, List<Finding> findings, boolean late) {
+public record Evaluation(Phase phase, Optional<StudyResult> result, String reason, List<Finding> findings, OptionalDouble done) {
 
     /** Where an evaluation stands. */
     public enum Phase {
@@ -26,7 +27,7 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
         STALE
     }
 
-    static final Evaluation NONE = new Evaluation(Phase.COMPUTING, Optional.empty(), "", List.of(), false);
+    static final Evaluation NONE = new Evaluation(Phase.COMPUTING, Optional.empty(), "", List.of(), OptionalDouble.empty());
 
     public Evaluation {
         // An unmodifiable list stays the same one, so that whoever shows it can tell whether it has changed.
@@ -34,16 +35,21 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
     }
 
     Evaluation computing() {
-        return new Evaluation(Phase.COMPUTING, result, "", findings, late && phase == Phase.COMPUTING);
+        return new Evaluation(Phase.COMPUTING, result, "", findings, phase == Phase.COMPUTING ? done : OptionalDouble.empty());
     }
 
-    Evaluation beLate() {
-        return new Evaluation(phase, result, reason, findings, true);
+    Evaluation beLate(double share) {
+        return new Evaluation(phase, result, reason, findings, OptionalDouble.of(share));
+    }
+
+    /** True when the results have been in the making for longer than a moment. */
+    public boolean late() {
+        return done.isPresent();
     }
 
     /** True when figures on show are not those of the study, and will not be so in the next moment either. */
     public boolean isOutdated() {
-        return phase == Phase.STALE || phase == Phase.COMPUTING && late;
+        return phase == Phase.STALE || phase == Phase.COMPUTING && late();
     }
 
     /** The results, if they are those of the study as it stands. */
@@ -52,6 +58,6 @@ public record Evaluation(Phase phase, Optional<StudyResult> result, String reaso
     }
 
     Evaluation stale(String why, List<Finding> found) {
-        return new Evaluation(Phase.STALE, result, why, found, false);
+        return new Evaluation(Phase.STALE, result, why, found, OptionalDouble.empty());
     }
 }

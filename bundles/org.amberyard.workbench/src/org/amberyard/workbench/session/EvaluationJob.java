@@ -1,6 +1,7 @@
 package org.amberyard.workbench.session;
 
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
@@ -17,6 +18,7 @@ final class EvaluationJob extends Job {
     private final StudyEvaluator evaluator;
     private final StudyInput input;
     private final Consumer<EvaluationJob> whenDone;
+    private volatile double done;
     private volatile StudyResult result;
     private volatile String failure;
 
@@ -34,10 +36,12 @@ final class EvaluationJob extends Job {
             return Status.CANCEL_STATUS;
         }
         try {
-            StudyResult evaluated = evaluator.evaluate(input);
+            StudyResult evaluated = evaluator.evaluate(input, share -> goOn(share, monitor));
             // Remedies take longest and are found when they are first asked for; the window must not wait for them.
             evaluated.outlooks();
             result = evaluated;
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
             failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
@@ -47,6 +51,18 @@ final class EvaluationJob extends Job {
             whenDone.accept(this);
         }
         return Status.OK_STATUS;
+    }
+
+    private void goOn(double share, IProgressMonitor monitor) {
+        if (monitor.isCanceled()) {
+            throw new CancellationException();
+        }
+        done = share;
+    }
+
+    /** Part of the work that is done, 0 to 1. */
+    double done() {
+        return done;
     }
 
     StudyResult result() {

@@ -7,6 +7,7 @@ final class Messages extends NLS {
     public static String EvaluationJob_name;
     public static String Evaluation_failed;
     public static String Evaluation_findings;
+    public static String Evaluation_stopped;
     public static String Evaluation_finding;
     public static String RecoveryJob_name;
     public static String Session_untitled;

@@ -3,6 +3,7 @@ package org.amberyard.workbench.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.validation.Finding;
@@ -25,6 +26,8 @@ final class Recomputation {
     private static final int PAUSE_MS = 80;
     /** Figures that are there sooner than this need not fade before. */
     private static final int LATE_MS = 300;
+    /** How often it is told how far a long evaluation is. */
+    private static final int TOLD_MS = 500;
 
     private final StudySession session;
     private final Display display;
@@ -40,8 +43,9 @@ final class Recomputation {
         this.display = display;
     }
 
-    /** Evaluates at once; for a study that has just been opened. */
+    /** Evaluates at once; for a study that has just been opened, or whose evaluation was stopped. */
     void start() {
+        display.timerExec(LATE_MS, late);
         display.asyncExec(compile);
     }
 
@@ -61,9 +65,19 @@ final class Recomputation {
         display.timerExec(-1, late);
     }
 
-    private void late() {
+    /** Stops what is under way; the results stay old until the next edit, or until they are asked for. */
+    void halt() {
         if (session.evaluation().phase() == Evaluation.Phase.COMPUTING) {
-            session.publish(session.evaluation().beLate());
+            supersede();
+            display.timerExec(-1, compile);
+            session.publish(session.evaluation().stale(Messages.Evaluation_stopped, session.evaluation().findings()));
+        }
+    }
+
+    private void late() {
+        if (!stopped && session.evaluation().phase() == Evaluation.Phase.COMPUTING) {
+            session.publish(session.evaluation().beLate(running == null ? 0 : running.done()));
+            display.timerExec(TOLD_MS, late);
         }
     }
 
@@ -118,6 +132,6 @@ final class Recomputation {
     private void publish(StudyResult result, List<Finding> findings) {
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(ResultFindings.of(session.study(), result));
-        session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all, false));
+        session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all, OptionalDouble.empty()));
     }
 }

@@ -142,6 +142,16 @@ public final class StudySession {
         return history;
     }
 
+    /** Stops the evaluation that is under way. */
+    public void stopEvaluation() {
+        recomputation.halt();
+    }
+
+    /** Evaluates the study again, after that was stopped. */
+    public void evaluateAgain() {
+        recomputation.start();
+    }
+
     /** The edit that undo would take back. */
     public Optional<Command> undoable() {
         return commands.canUndo() ? Optional.of(commands.getUndoCommand()) : Optional.empty();

@@ -74,7 +74,8 @@ final class WhatIfJob extends Job {
         String failure = "";
         try {
             String fingerprint = StudyFingerprint.of(asked.study());
-            StudyResult base = asked.base().orElseGet(() -> new StudyEvaluator().evaluate(StudyCompiler.compile(asked.study())));
+            StudyResult base = asked.base().orElseGet(() -> new StudyEvaluator().evaluate(StudyCompiler.compile(asked.study()),
+                    done -> at(0, monitor)));
             WhatIfRun run = new WhatIfRun(asked.study(), base, Runtime.getRuntime().availableProcessors(),
                     asked.before().filter(kept -> kept.fingerprint().equals(fingerprint)));
             begun = Optional.of(run);
@@ -82,6 +83,9 @@ final class WhatIfJob extends Job {
                 run.run(done -> at(done, monitor), results -> listener.found(results, fingerprint));
             }
             listener.found(run.results(), fingerprint);
+        } catch (CancellationException e) {
+            // Stopped before its base was known: there is nothing to keep.
+            return Status.CANCEL_STATUS;
         } catch (RuntimeException | OutOfMemoryError e) {
             // A draw may be beyond the method or the memory; the user must hear which and go on.
             ILog.of(WhatIfJob.class).error(e.getMessage(), e);

@@ -14,7 +14,8 @@ final class EvaluationWords {
     static String of(StudySession session) {
         Evaluation evaluation = session.evaluation();
         return switch (evaluation.phase()) {
-            case COMPUTING -> Messages.Headline_computing;
+            case COMPUTING -> evaluation.done().isPresent() ? NLS.bind(Messages.Headline_computingShare, Math.round(100 * evaluation.done().getAsDouble()))
+                    : Messages.Headline_computing;
             case CURRENT -> Messages.Headline_current;
             case STALE -> NLS.bind(Messages.Headline_stale, Words.say(evaluation.reason()));
         };

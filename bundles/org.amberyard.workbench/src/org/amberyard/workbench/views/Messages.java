@@ -20,6 +20,7 @@ final class Messages extends NLS {
     public static String Findings_what;
     public static String Headline_none;
     public static String Headline_computing;
+    public static String Headline_computingShare;
     public static String Headline_current;
     public static String Headline_stale;
     public static String Headline_cautions;
