@@ -104,13 +104,35 @@ record ReducedStretch(List<Session> sessions, List<List<Integer>> members, List<
         return List.copyOf(spans);
     }
 
+    /** Who is there in each step. That changes only where a session begins, ends or can draw part of its power, so steps between share it. */
     private static Present[] present(StretchProblem stretch, List<Session> sessions) {
         Present[] present = new Present[stretch.steps()];
-        Arrays.setAll(present, step -> new Present());
+        BitSet changes = changes(sessions, present.length);
+        for (int step = 0; step < present.length; step++) {
+            present[step] = step == 0 || changes.get(step) ? presentAt(step, sessions, present.length) : present[step - 1];
+        }
+        return present;
+    }
+
+    private static BitSet changes(List<Session> sessions, int steps) {
+        BitSet changes = new BitSet(steps);
+        for (Session session : sessions) {
+            changes.set(session.fromStep() % steps);
+            changes.set((session.fromStep() + 1) % steps);
+            for (int step = Math.max(session.fromStep(), session.toStep() - session.lastShares().size()); step <= session.toStep(); step++) {
+                changes.set(step % steps);
+            }
+        }
+        return changes;
+    }
+
+    private static Present presentAt(int step, List<Session> sessions, int steps) {
+        Present present = new Present();
         for (int s = 0; s < sessions.size(); s++) {
             Session session = sessions.get(s);
-            for (int step = session.fromStep(); step < session.toStep(); step++) {
-                present[step % present.length].add(s, session.share(step));
+            int running = step < session.fromStep() ? step + steps : step;
+            if (running < session.toStep()) {
+                present.add(s, session.share(running));
             }
         }
         return present;

@@ -35,4 +35,9 @@ public record StepGrid(int steps, double stepMin) {
     int wrapped(int running) {
         return Math.floorMod(running, steps);
     }
+
+    /** The step after one; the first after the last. */
+    int next(int step) {
+        return step + 1 < steps ? step + 1 : 0;
+    }
 }

@@ -1,6 +1,7 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.amberyard.core.battery.LeastCharge;
@@ -51,12 +52,15 @@ final class TaperedPlan {
         return run.schedule(movedKwh);
     }
 
-    /** Energy at the meter that a port could give beyond the plan, by step, kWh. */
+    /** Energy at the meter that a port could give beyond the plan, by step, kWh; without end where its plugs have their own power. */
     private double[] spareKwh(PortUnit unit, List<PlugCharge> charges, int[] sessionOf) {
         double[] spare = new double[grid.steps()];
-        boolean shares = PolicyRun.sharesPower(unit, charges);
+        if (!PolicyRun.sharesPower(unit, charges)) {
+            Arrays.fill(spare, Double.POSITIVE_INFINITY);
+            return spare;
+        }
         for (int step = 0; step < spare.length; step++) {
-            spare[step] = shares ? unit.port().powerKw() * grid.stepHours() : Double.POSITIVE_INFINITY;
+            spare[step] = unit.port().powerKw() * grid.stepHours();
             for (PlugCharge charge : charges) {
                 spare[step] -= sessionKw[sessionOf[charge.plugged.place()]][step] * grid.stepHours();
             }
@@ -72,8 +76,7 @@ final class TaperedPlan {
         int from = (int) Math.floor(charge.plugged.fromMin() / grid.stepMin());
         int to = (int) Math.ceil(charge.plugged.chargeToMin() / grid.stepMin());
         double owedKwh = 0;
-        for (int running = from; running < to; running++) {
-            int step = grid.wrapped(running);
+        for (int running = from, step = grid.wrapped(from); running < to; running++, step = grid.next(step)) {
             double plannedKwh = running < from + grid.steps() ? planKw[step] * grid.stepHours() : 0;
             double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
