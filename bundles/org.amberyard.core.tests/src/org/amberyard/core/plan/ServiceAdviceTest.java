@@ -173,7 +173,7 @@ class ServiceAdviceTest {
         return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1), Progress.NONE);
     }
 
-    /** Prices stated three years before the base date, when money was worth a tenth more; the battery's is of the base date. */
+    /** Prices stated three years before the base date, when money was worth a tenth more, that of a battery among them. */
     @Test
     void allRemediesCostMoneyOfTheBaseDate() {
         Map<ServiceAdvice.Kind, Double> now = costs(110, 1, 800);
@@ -183,9 +183,9 @@ class ServiceAdviceTest {
             assertEquals(1.1 * now.get(kind), then.get(kind), 1e-9, kind.name());
         }
         double billed = costs(95, 1, 0).get(ServiceAdvice.Kind.BATTERY);
-        double battery = costs(95, 1, 800).get(ServiceAdvice.Kind.BATTERY) - billed;
-        assertTrue(billed > 1 && battery > 1, billed + " and " + battery);
-        assertEquals(battery + 1.1 * billed, costs(95, 1.1, 800).get(ServiceAdvice.Kind.BATTERY), 1e-6);
+        double withBattery = costs(95, 1, 800).get(ServiceAdvice.Kind.BATTERY);
+        assertTrue(billed > 1 && withBattery - billed > 1, billed + " of " + withBattery);
+        assertEquals(1.1 * withBattery, costs(95, 1.1, 800).get(ServiceAdvice.Kind.BATTERY), 1e-6);
     }
 
     private Map<ServiceAdvice.Kind, Double> costs(double transformerKva, double inflation, double batteryPrice) {

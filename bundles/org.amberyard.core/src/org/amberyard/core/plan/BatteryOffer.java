@@ -3,7 +3,7 @@ package org.amberyard.core.plan;
 /**
  * What a battery beside the building costs.
  *
- * @param pricePerKwh price installed, base-date money/kWh
+ * @param pricePerKwh price installed, money of the date of all prices/kWh
  * @param kwPerKwh power over energy, 1/h
  * @param lifeYears life, years
  */

@@ -9,7 +9,7 @@ import org.amberyard.core.yard.YardYear;
 
 /**
  * What remedies of an electric service cost per year at the prices of the base date, in money of that date. A study may state its
- * prices in money of an earlier year; that of the battery is of the base date.
+ * prices in money of an earlier year. A battery beside the building is priced as the site's other works are.
  */
 record RemedyPrices(StudyInput study) {
 
@@ -45,7 +45,7 @@ record RemedyPrices(StudyInput study) {
     /** A battery of a size. */
     double battery(double kwh) {
         BatteryOffer offer = study.depot().charging().battery();
-        return kwh * offer.pricePerKwh() * recovery(offer.lifeYears());
+        return atBaseDate(PriceDeck.Subject.INFRASTRUCTURE) * kwh * offer.pricePerKwh() * recovery(offer.lifeYears());
     }
 
     /** A work at the site. */

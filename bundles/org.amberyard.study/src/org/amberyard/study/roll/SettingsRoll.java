@@ -1,7 +1,6 @@
 package org.amberyard.study.roll;
 
 import org.amberyard.model.air.AirPackage;
-import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.study.EmissionFactors;
 import org.amberyard.model.study.Settings;
 import org.amberyard.model.study.Study;
@@ -54,7 +53,6 @@ final class SettingsRoll {
                 restate(cost, AirPackage.Literals.HEALTH_COST__HIGH_PER_T, inflation, "in money of the new base year");
             });
         }
-        restate(study.getDepot(), DepotPackage.Literals.DEPOT__BATTERY_PRICE_PER_KWH, inflation, "in money of the new base year");
     }
 
     private void restate(EObject element, EAttribute field, double factor, String why) {
