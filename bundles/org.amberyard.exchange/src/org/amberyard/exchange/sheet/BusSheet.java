@@ -37,7 +37,7 @@ final class BusSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds buses to the fleet and updates those whose number it has; buses that it does not name stay as they are.";
+        return "Adds buses to the fleet and updates those whose number it has; buses that it does not name, and fields of empty cells, stay as they are.";
     }
 
     @Override

@@ -56,7 +56,7 @@ final class RouteSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds routes with their morning, midday and afternoon runs and updates those whose name it has.";
+        return "Adds routes with their morning, midday and afternoon runs and updates those whose name it has; where a cell is empty, what stands stays.";
     }
 
     @Override

@@ -23,7 +23,7 @@ final class TripSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds trips and updates those whose name it has.";
+        return "Adds trips and updates those whose name it has; where a cell is empty, what stands stays.";
     }
 
     @Override
