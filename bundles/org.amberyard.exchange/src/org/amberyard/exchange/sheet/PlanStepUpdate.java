@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.plans.Replacement;
@@ -19,6 +21,10 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 final class PlanStepUpdate {
     private static final List<EStructuralFeature> OF_THE_PURCHASE = List.of(Literals.REPLACEMENT__PROGRAMMES, Literals.REPLACEMENT__USED_AGE_YEARS,
             Literals.REPLACEMENT__USED_ODOMETER_KM, Literals.REPLACEMENT__USED_PRICE, Literals.REPLACEMENT__USED_HEALTH);
+
+    private static final List<EStructuralFeature> ALL = Stream.concat(
+            Stream.of(Literals.REPLACEMENT__YEAR, Literals.REPLACEMENT__NEW_TYPE, Literals.REPLACEMENT__CASCADE_TO, CommonPackage.Literals.SOURCED__NOTE),
+            OF_THE_PURCHASE.stream()).toList();
 
     private final SheetOutcome outcome;
 
@@ -46,7 +52,7 @@ final class PlanStepUpdate {
             Replacement step = kept.containsKey(row) ? kept.get(row) : left.isEmpty() ? added(row) : left.remove(0);
             fill(row, step);
         }
-        left.forEach(step -> outcome.removed(rows.get(0).row(), step, Literals.REPLACEMENT__YEAR));
+        left.forEach(step -> outcome.removed(rows.get(0).row(), step, ALL));
     }
 
     private Replacement added(PlanRow row) {
