@@ -15,6 +15,7 @@ import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.FleetYear;
 import org.amberyard.core.plan.PlanInput;
+import org.amberyard.core.plan.ServiceYears;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.TableBuilder;
@@ -169,8 +170,9 @@ final class LetterTables {
         List<String> words = new ArrayList<>();
         bought().filter(p -> p.year() == year).forEach(p -> words.add(p.count() + " × " + in.study().depot().ports().get(p.port())
                 .name()));
-        in.plan().plan().works().stream().filter(w -> w.year() == year).forEach(w -> in.study().depot().works().get(w.work()).upgrade()
-                .ifPresent(u -> words.add(String.format(Locale.ROOT, "service of %.0f kVA and %.0f A", u.transformerKva(), u.breakerA()))));
+        ServiceYears.toCome(in.study().depot(), in.plan().plan()).stream().filter(o -> o.inServiceYear() == year).forEach(o -> words.add(
+                String.format(Locale.ROOT, "service of %.0f kVA and %.0f A, ordered in %d", o.upgrade().transformerKva(), o.upgrade().breakerA(),
+                        in.calendar(o.orderYear()))));
         return String.join("; ", words);
     }
 }
