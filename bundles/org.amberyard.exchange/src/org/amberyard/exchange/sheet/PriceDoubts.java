@@ -17,6 +17,9 @@ import java.util.TreeMap;
 record PriceDoubts(String header, int baseYear, TreeMap<Integer, Double> prices, Map<Integer, Integer> rows) {
     /** No price of a study has changed so much from one point to the next. */
     private static final double LEAP = 3;
+    /** Figures beyond these are written with an exponent. */
+    private static final double LEAST_PLAIN = 1e-6;
+    private static final double MOST_PLAIN = 1e9;
 
     void tell(SheetOutcome outcome) {
         double base = prices.get(baseYear);
@@ -41,6 +44,7 @@ record PriceDoubts(String header, int baseYear, TreeMap<Integer, Double> prices,
     }
 
     private static String text(double figure) {
-        return new BigDecimal(figure).round(MathContext.DECIMAL32).stripTrailingZeros().toPlainString();
+        BigDecimal rounded = new BigDecimal(figure).round(MathContext.DECIMAL32).stripTrailingZeros();
+        return figure < LEAST_PLAIN || figure > MOST_PLAIN ? rounded.toString() : rounded.toPlainString();
     }
 }

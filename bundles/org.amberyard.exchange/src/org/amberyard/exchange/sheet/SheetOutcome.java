@@ -143,6 +143,11 @@ final class SheetOutcome {
      * @param id id of the column that tells the value; empty where it is worked out
      */
     void set(int row, String id, EObject element, EStructuralFeature field, Object value) {
+        if (value instanceof Double number && !Double.isFinite(number)) {
+            problem(row, FieldInfo.of(field).label() + " of " + ElementNames.withKind(element) + " comes to a number beyond all that can be held; check the "
+                    + "figures from which it follows.");
+            return;
+        }
         Object before = element.eGet(field) instanceof List<?> several ? List.copyOf(several) : element.eGet(field);
         rowOf.putIfAbsent(element, row);
         boolean isNew = added.contains(element);
