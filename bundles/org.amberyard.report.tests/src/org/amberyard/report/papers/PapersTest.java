@@ -137,6 +137,32 @@ class PapersTest {
         assertTrue(phases.printed(row, 1).endsWith("service of 900 kVA and 1600 A, ordered in 2025"), phases.printed(row, 1));
     }
 
+    /** A mark that stands in no cell of a table is not explained below it. */
+    @Test
+    void theMarkOfWhatIsToBeFilledInIsExplainedWhereItStands() {
+        Document letter = UtilityLetter.of(in);
+        assertFalse(table(letter, "Load letter").notes().contains(DataTable.TO_FILL));
+        assertFalse(table(letter, "Equipment").notes().contains(DataTable.TO_FILL));
+        Study study = EXAMPLE.study();
+        study.getDepot().setMeterNumber("");
+        study.getDepot().getPortTypes().forEach(p -> p.setSupplyPhases(0));
+        Document gaps = UtilityLetter.of(EXAMPLE.in(study, PaperChoices.STANDARD));
+        assertTrue(table(gaps, "Load letter").notes().contains(DataTable.TO_FILL));
+        assertTrue(table(gaps, "Equipment").notes().contains(DataTable.TO_FILL));
+    }
+
+    @Test
+    void theLetterSaysWhichMonthsStandForWinterAndSummer() {
+        assertTrue(table(UtilityLetter.of(in), "Seasons").notes().stream().anyMatch(n -> n.startsWith("Winter and summer are the five coldest")));
+    }
+
+    @Test
+    void yearsThatAreThoseOfTheBaseYearAreSaidSo() {
+        String settings = RegisterPapers.sources(in).get(0).rows().stream().map(r -> r.cells().toString())
+                .filter(r -> r.contains("Price year")).findFirst().orElseThrow();
+        assertTrue(settings.contains("Price year the base year; Weekdays as in the base year;"), settings);
+    }
+
     /** The building's peak is stated as 86.7 kW, of its load through the days the highest is a little less. */
     @Test
     void bothMeasuresOfTheLoadAgreeWithoutPorts() {

@@ -27,6 +27,7 @@ final class LetterTables {
     private static final List<String> SAID_ELSEWHERE = List.of("Customer and site", "Requested in service", "Larger service",
             "Ports in ", "Ramp,", "Caution");
     private static final String STUDY = "study";
+    private static final String TO_FILL = "†";
 
     /** A share of a port that is rounding of binary numbers, no port. */
     private static final double ROUNDING = 1e-9;
@@ -66,9 +67,12 @@ final class LetterTables {
         buildOut().ifPresent(ports -> rows.add(new Item("Full build-out: connected load of ports if every bus of the fleet went "
                 + "electric, as many ports for each as in the last year, rounded up to " + ports + " ports",
                 TENTHS.print(TENTHS.rounded(ports * year(last()).connectedKw() / year(last()).ports())), "kW", "computed by the study")));
-        return new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
-                .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source)
-                .note(DataTable.TO_FILL).note("A site sketch and the one-line diagram go with this letter.").of(rows);
+        TableBuilder<Item> table = new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
+                .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source);
+        if (rows.stream().anyMatch(i -> i.value().toString().startsWith(TO_FILL))) {
+            table.note(DataTable.TO_FILL);
+        }
+        return table.note("A site sketch and the one-line diagram go with this letter.").of(rows);
     }
 
     private Item setPoint() {
@@ -130,7 +134,10 @@ final class LetterTables {
                         + "and 4, are at the power factor of " + String.format(Locale.ROOT, "%.2f", in.study().depot().service()
                         .powerFactor()) + " at the peak of the whole service.");
         ports.forEach((port, count) -> voltage(port).ifPresent(table::note));
-        return table.note(DataTable.TO_FILL).of(List.copyOf(ports.entrySet()));
+        if (ports.keySet().stream().map(this::supply).anyMatch(s -> s.phases() <= 0 || s.volts() <= 0 || s.powerFactor() <= 0)) {
+            table.note(DataTable.TO_FILL);
+        }
+        return table.of(List.copyOf(ports.entrySet()));
     }
 
     /** What equipment needs that the voltage of the service does not give; empty where it does or is not known. */
@@ -152,7 +159,7 @@ final class LetterTables {
     }
 
     private static Object known(double figure, CellFormat format) {
-        return figure > 0 ? format.rounded(figure) : "†";
+        return figure > 0 ? format.rounded(figure) : TO_FILL;
     }
 
     /** What goes into service when. */
