@@ -17,7 +17,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.ServiceUpgrade;
-import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Study;
