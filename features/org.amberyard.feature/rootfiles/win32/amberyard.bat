@@ -1,6 +1,6 @@
 @echo off
 rem Starts Amberyard: the window without a verb, a run without a window with one.
-rem   amberyard [STUDY]
+rem   amberyard [-nl LANGUAGE] [STUDY]
 rem   amberyard evaluate^|check^|import ... (see amberyard --help)
 setlocal
 set "JAVA=java"
@@ -15,17 +15,25 @@ if errorlevel 1 (
   exit /b 3
 )
 for %%J in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fJ"
-if /i "%~1"=="evaluate" goto headless
-if /i "%~1"=="check" goto headless
-if /i "%~1"=="import" goto headless
-if /i "%~1"=="help" goto headless
-if /i "%~1"=="--help" goto headless
-if /i "%~1"=="-h" goto headless
+rem The language may be told to the platform before the study or the verb as well as behind it.
+set "VERB=%~1"
+if /i "%VERB%"=="-nl" set "VERB=%~3"
+if /i "%VERB%"=="evaluate" goto headless
+if /i "%VERB%"=="check" goto headless
+if /i "%VERB%"=="import" goto headless
+rem Whatever is not a study is taken for a verb, so that a mistyped one gets an answer instead of a window.
+if "%VERB%"=="" goto window
+if exist "%VERB%" goto window
+for %%F in ("%VERB%") do if /i "%%~xF"==".amberyard" goto window
+goto headless
 
+:window
 rem The platform reads its texts before the program runs, so the language chosen in the window is told to it here.
 set "WORKSPACE=%LOCALAPPDATA%\Amberyard\workspace"
 set "SPOKEN="
-for /f "tokens=2 delims==" %%L in ('findstr /b /r "language=[a-z][a-z]" "%WORKSPACE%\.metadata\.plugins\org.eclipse.core.runtime\.settings\org.amberyard.workbench.prefs" 2^>nul') do if not "%%L"=="system" set "SPOKEN=-nl %%L"
+set "TOLD="
+for %%W in (%*) do if /i "%%~W"=="-nl" set "TOLD=yes"
+if not defined TOLD for /f "tokens=2 delims==" %%L in ('findstr /b /r "language=[a-z][a-z]" "%WORKSPACE%\.metadata\.plugins\org.eclipse.core.runtime\.settings\org.amberyard.workbench.prefs" 2^>nul') do if not "%%L"=="system" set "SPOKEN=-nl %%L"
 start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" %SPOKEN% -nosplash -data "%WORKSPACE%" %*
 exit /b 0
 

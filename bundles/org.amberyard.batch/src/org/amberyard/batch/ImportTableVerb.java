@@ -161,7 +161,8 @@ final class ImportTableVerb implements Verb {
         if (preview.problems().isEmpty()) {
             preview.changes().stream().map(c -> place.apply(c) + ": " + c.words()).forEach(console.out()::println);
             long added = preview.changes().stream().filter(SheetChange::isAddition).count();
-            console.out().println(added + " new, " + (preview.changes().size() - added) + " changed values");
+            long changed = preview.changes().stream().filter(c -> !c.isNew()).count();
+            console.out().println(added + " new, " + changed + " changed values");
         }
     }
 

@@ -64,6 +64,15 @@ class MoneyChartsTest {
             assertEquals(parts, data(chart, 1).getValue(0, year).doubleValue(), 1e-6);
         }
         assertTrue(chart.textAlternative().contains("No cap is set: the plan’s “Budget cap per year” is 0."), chart.textAlternative());
+        String first = Figures.money(RESULT.input().currency(), years.get(0).appropriation());
+        assertTrue(chart.textAlternative().contains("To be appropriated: " + RESULT.input().baseYear() + " " + first + "; "), chart.textAlternative());
+    }
+
+    /** Titles along an axis too: what is drawn as outlines is found by no search and read by nobody. */
+    @Test
+    void titlesOfAxesAreWordsInVectors() {
+        String svg = ChartExport.svg(CumulativeCostChart.of(RESULT, UnitSystem.US, ChartTheme.light()), 900, 400);
+        assertTrue(svg.contains(">Cumulative cost (USD)</text"), svg.substring(0, 2000));
     }
 
     @Test

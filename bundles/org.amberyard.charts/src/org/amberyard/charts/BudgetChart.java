@@ -142,9 +142,10 @@ public final class BudgetChart {
                 + Figures.money(currency(), most.appropriation()) + ". " + cap;
     }
 
+    /** Three digits, since tables beside the chart print sums of rounded purchases. */
     private String sentences() {
         return caption() + " To be appropriated: " + years.stream().map(y -> calendar(y) + " "
-                + Figures.exactMoney(currency(), y.appropriation())).collect(Collectors.joining("; ")) + ".";
+                + Figures.money(currency(), y.appropriation())).collect(Collectors.joining("; ")) + ".";
     }
 
     private ChartData data() {

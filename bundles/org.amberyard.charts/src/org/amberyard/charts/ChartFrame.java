@@ -17,6 +17,7 @@ import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
@@ -38,6 +39,11 @@ final class ChartFrame {
     private static final double TICK_OF_DAY_MIN = 120;
     private static final double TICK_OF_DAYS_MIN = 360;
     private static final BasicStroke HAIRLINE = new BasicStroke(0.75f);
+
+    static {
+        // As outlines, titles along an axis would have another font in vectors than all else, and be no words to those who read or search a file.
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private ChartFrame() {
     }

@@ -88,10 +88,9 @@ final class LoadLetter {
                 .sorted(Comparator.comparingInt(PlanInput.PortPurchase::year)).toList();
         bought.forEach(p -> add("Requested in service, " + (study().baseYear() + p.year()),
                 ports(p.count(), study().depot().ports().get(p.port())), "ports", "plan"));
-        at.plan().plan().works().stream().filter(w -> w.year() >= 0)
-                .forEach(w -> study().depot().works().get(w.work()).upgrade().ifPresent(u -> add(
-                        "Larger service, " + (study().baseYear() + w.year()),
-                        whole(u.transformerKva()) + " kVA, " + whole(u.breakerA()) + " A", "", "plan")));
+        ServiceYears.toCome(study().depot(), at.plan().plan()).forEach(o -> add("Larger service, " + (study().baseYear() + o.inServiceYear()),
+                whole(o.upgrade().transformerKva()) + " kVA, " + whole(o.upgrade().breakerA()) + " A", "",
+                "plan: ordered in " + (study().baseYear() + o.orderYear()) + ", in service from the year given"));
         Map<Port, Integer> last = new LinkedHashMap<>();
         at.input().ports().forEach((PortUnit u) -> last.merge(u.port(), 1, Integer::sum));
         last.forEach((port, count) -> add("Ports in " + at.at().calendarYear(), ports(count, port), "ports", "plan"));

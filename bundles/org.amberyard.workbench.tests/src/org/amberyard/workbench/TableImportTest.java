@@ -154,6 +154,9 @@ class TableImportTest {
                 open.await(open::importable);
                 assertEquals("Problems (0)", open.tab(0));
                 assertEquals(List.of("2", "bus B01"), open.row(1, 0).subList(0, 2));
+                List<List<String>> rows = IntStream.range(0, Integer.parseInt(open.tab(1).replaceAll("\\D", ""))).mapToObj(r -> open.row(1, r)).toList();
+                assertTrue(rows.contains(List.of("3", "bus Z99", "", "new")), rows.toString());
+                assertTrue(rows.contains(List.of("3", "bus Z99", "150000", "Odometer: 150,000 mi")), rows.toString());
                 display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
             }
             Bus added = study.study().getBuses().get(before);

@@ -8,7 +8,7 @@ package org.amberyard.core.depot;
  * @param connectedKw power of all ports, kW
  * @param demandKw highest demand of charging, heat and standby as planned, kW
  * @param connectedKva all ports at full power on top of the building's peak, kVA
- * @param demandKva highest demand of charging and building together, kVA
+ * @param demandKva highest demand of charging and building together, at least the building's peak, kVA
  * @param transformerKva rating of the transformer, kVA
  * @param breakerContinuousKva what the main breaker carries continuously, kVA
  */

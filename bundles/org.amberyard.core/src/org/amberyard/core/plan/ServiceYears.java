@@ -1,11 +1,16 @@
 package org.amberyard.core.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import org.amberyard.core.depot.ServiceInput;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.yard.YardYear;
 
-/** Load on the electric service of a plan by year, with the upgrades of the plan that are in service by then. */
+/**
+ * Load on the electric service of a plan by year, with the upgrades of the plan that are in service by then. The building's peak as it is
+ * stated and the highest of its load through the day are two records of one thing, mostly rounded in different ways: the larger counts in
+ * both measures of the load, so that they agree as long as there are no ports.
+ */
 public final class ServiceYears {
     private ServiceYears() {
     }
@@ -13,8 +18,26 @@ public final class ServiceYears {
     static ServiceYear of(StudyInput study, PlanInput plan, PortFleet ports, YardYear yard, int year) {
         ServiceInput service = inYear(study.depot(), plan, year);
         double connectedKw = ports.connectedKw(year);
-        return new ServiceYear(ports.count(year), connectedKw, yard.yardPeakKw(), service.loadKva(connectedKw),
-                service.kva(yard.servicePeakKw()), service.transformerKva(), service.breakerContinuousKva());
+        double demandKva = service.kva(Math.max(yard.servicePeakKw(), service.buildingPeakKw()));
+        return new ServiceYear(ports.count(year), connectedKw, yard.yardPeakKw(), Math.max(service.loadKva(connectedKw), demandKva),
+                demandKva, service.transformerKva(), service.breakerContinuousKva());
+    }
+
+    /**
+     * A larger service that is ordered.
+     *
+     * @param orderYear year of the order; below 0 for one before the base year
+     * @param inServiceYear year from whose start it is in service
+     * @param upgrade the service that it leaves behind
+     */
+    public record Ordered(int orderYear, int inServiceYear, DepotInput.Upgrade upgrade) {
+    }
+
+    /** Larger services of a plan that are not in service yet at the start of the base year, in the order in which they will be. */
+    public static List<Ordered> toCome(DepotInput depot, PlanInput plan) {
+        return plan.works().stream().flatMap(order -> depot.works().get(order.work()).upgrade()
+                .map(u -> new Ordered(order.year(), u.inServiceYear(order.year()), u)).stream())
+                .filter(o -> o.orderYear() >= 0 || o.inServiceYear() > 0).sorted(Comparator.comparingInt(Ordered::inServiceYear)).toList();
     }
 
     /** The service in a year: that of the study, or the largest upgrade of the plan that is in service by then. */

@@ -134,13 +134,25 @@ class LogSheetsTest {
     @Test
     void anOdometerThatRunsBackOrLeapsIsTold() throws Exception {
         assertEquals(List.of(
-                "log.csv, row 3, column “Reading”: The reading of 88,982 mi is below that of 89,640 mi on 2025-09-04: digits swapped, or a new odometer? "
+                "log.csv, row 3, column “Reading”: The reading of 88,982 mi is below that of 89,640 mi on 2025-09-04 in row 2: digits swapped, or a new odometer? "
                         + "Mend it, or leave readings of before the change out.",
                 "log.csv, row 4, column “Bus”: “B77” is no bus of the study; it has B01, B02, B03, B04, B05, B06, B07, B08 and 16 more.",
-                "log.csv, row 5, column “Reading”: The reading of 980,100 mi is 890,460 mi above that of 89,640 mi on 2025-09-04, more than a bus drives "
+                "log.csv, row 5, column “Reading”: The reading of 980,100 mi is 890,460 mi above that of 89,640 mi on 2025-09-04 in row 2, more than a bus drives "
                         + "in 26 days; is a digit wrong?",
                 "log.csv, row 6, column “Date”: “soon” must be a date such as 2025-09-04 or 9/4/2025."),
                 problems("odometers", "Bus,Date,Reading\nB01,2025-09-04,89640\nB01,2025-09-20,88982\nB77,2025-09-20,1\nB01,2025-09-30,980100\nB01,soon,5\n"));
+    }
+
+    @Test
+    void aReadingBelowThatOfTheStudyIsADoubt() throws Exception {
+        bus("B01").setOdometerKm(160_934.4);
+        String doubt = "Row %d: the reading of 89,640 mi of B01 is below the 100,000 mi that the study has; is it an earlier one, or from a new odometer?";
+        SheetImport.Preview log = read("odometers", "Bus,Date,Reading\nB01,2025-09-20,89640\nB01,2025-09-04,89500\n").preview(study);
+        assertEquals(List.of(), log.problems());
+        assertTrue(log.remarks().contains(doubt.formatted(2)), log.remarks().toString());
+        SheetImport.Preview list = read("buses", "Bus,Odometer\nB01,89640\n").preview(study);
+        assertTrue(list.remarks().contains(doubt.formatted(2)), list.remarks().toString());
+        assertTrue(read("buses", "Bus,Odometer\nB01,100001\n").preview(study).remarks().stream().noneMatch(r -> r.contains("below")));
     }
 
     @Test
@@ -313,6 +325,23 @@ class LogSheetsTest {
     }
 
     @Test
+    void ratiosAmongPricesAreADoubt() throws Exception {
+        int base = study.getSettings().getBaseYear();
+        String table = "Year,Diesel\n" + base + ",%s\n" + (base + 1) + ",%s\n";
+        List<String> index = read("prices", table.formatted("1", "0.95")).preview(study).remarks();
+        assertTrue(index.contains("“Diesel” has 1 for " + base + ", so its figures are taken for ratios to the price of that year, which stays as the study "
+                + "has it."), index.toString());
+        List<String> shares = read("prices", table.formatted("0.95", "0.97")).preview(study).remarks();
+        assertTrue(shares.contains("“Diesel” has 0.95 for " + base + ": a price, or a ratio or share? It is taken for a price; where it is a ratio to another "
+                + "year, or a change by the year, write prices, or ratios with 1 for " + base + "."), shares.toString());
+        List<String> mixed = read("prices", table.formatted("4.00", "0.95")).preview(study).remarks();
+        assertTrue(mixed.contains("Row 3: “Diesel” goes from 4 in " + base + " (row 2) to 0.95 in " + (base + 1)
+                + "; is one a ratio or share, or in another unit?"), mixed.toString());
+        List<String> sound = read("prices", table.formatted("4.00", "4.20")).preview(study).remarks();
+        assertTrue(sound.stream().noneMatch(r -> r.contains("“Diesel”")), sound.toString());
+    }
+
+    @Test
     void columnsAreRememberedByTheirHeaders() throws Exception {
         SheetImport odd = SheetImport.of(SheetKind.byId("odometers").orElseThrow(),
                 SampleSheets.only(samples.text("odd.csv", "Wagen,Tag,Stand\nB01,2025-09-04,89640\n")), study);
@@ -327,6 +356,19 @@ class LogSheetsTest {
         assertEquals(120_000, bus("B01").getOdometerKm(), 1e-9);
         assertTrue(memory.on(SampleSheets.only(samples.text("other.csv", "Tag,Stand\n2025-10-04,120000\n"))).isEmpty());
         assertTrue(SheetMemory.parse("nonsense").isEmpty());
+        assertTrue(SheetMemory.parse("odometers\nWagen\tbus\n").isEmpty());
+    }
+
+    /** What was said of one sheet is not said of another that has its columns among others: there, others may be the right ones. */
+    @Test
+    void aSheetWithMoreOrFewerColumnsIsAnotherSheet() throws Exception {
+        SheetImport made = SheetImport.recognised(SampleSheets.only(samples.text("a.csv", "Bus,Date,Odometer,Garage\nB01,2025-09-04,120000,North\n")), study)
+                .orElseThrow();
+        SheetMemory memory = SheetMemory.parse(SheetMemory.of(made).text()).orElseThrow();
+        assertEquals(made.mapping(), memory.on(made.sheet()).orElseThrow().mapping(), "the column that is not used is remembered too");
+        for (String other : List.of("Bus,Date,Odometer,Garage,Gallons", "Bus,Date,Odometer", "Bus,Date,Odometer,Depot", "Bus,Date,Odometer,Garage,Garage")) {
+            assertTrue(memory.on(SampleSheets.only(samples.text("b.csv", other + "\nB01,2025-09-04,120000,North,5\n"))).isEmpty(), other);
+        }
     }
 
     @Test

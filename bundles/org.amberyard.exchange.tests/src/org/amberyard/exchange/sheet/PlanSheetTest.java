@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.amberyard.exchange.StudyFolderExport;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.meta.ElementNames;
@@ -13,6 +16,7 @@ import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,37 +123,83 @@ class PlanSheetTest {
         assertEquals(List.of(), problems(PLAN + ",,B07,keep,,,,,\nSmall,2030,B07,replace,Electric C 150,,,,\n"), "other plans are others");
     }
 
-    @Test
-    void aStepThatMovesToAnotherYearOrRetiresKeepsNothingOfThePurchase() throws Exception {
-        for (String row : List.of("2030,B02,replace,Electric C 150,,,,\n", "2028,B02,retire,,,,,\n")) {
-            study = SampleSheets.example();
-            Replacement step = steps(PLAN, "B02").get(0);
-            step.setYear(2028);
-            step.setCascadeTo(study.getBuses().get(4));
-            step.setUsedAgeYears(4);
-            step.setUsedOdometerKm(90_000);
-            step.setUsedPrice(80_000);
-            step.setUsedHealth(0.9);
-            SheetImport.Preview preview = made(PLAN + "," + row).preview(study);
-            assertEquals(List.of(), preview.problems());
-            String words = preview.changes().stream().map(SheetChange::words).toList().toString();
-            assertTrue(words.contains("80,000 USD → 0 USD") && words.contains(study.getBuses().get(4).getName() + " → nothing"), words);
-            preview.into(study);
-            step = steps(PLAN, "B02").get(0);
-            assertNull(step.getCascadeTo());
-            assertEquals(List.of(), step.getProgrammes());
-            assertEquals(List.of(0, 0.0, 0.0, 0.0), List.of(step.getUsedAgeYears(), step.getUsedOdometerKm(), step.getUsedPrice(), step.getUsedHealth()));
-        }
+    /** A step of B02 that has all that a purchase can have. */
+    private Replacement usedStep() {
+        Replacement step = steps(PLAN, "B02").get(0);
+        step.getProgrammes().forEach(p -> p.setScrapsOldBus(false));
+        step.setYear(2028);
+        step.setCascadeTo(study.getBuses().get(4));
+        step.setUsedAgeYears(4);
+        step.setUsedOdometerKm(90_000);
+        step.setUsedPrice(80_000);
+        step.setUsedHealth(0.9);
+        step.setNote("quoted in May");
+        return step;
+    }
+
+    private List<String> changes(String table) throws Exception {
+        SheetImport.Preview preview = samples.recognised("steps.csv", table, study).preview(study);
+        assertEquals(List.of(), preview.problems());
+        List<String> words = preview.changes().stream().map(c -> c.words().replaceFirst("^replacement \\d+ B02 of plan " + PLAN + ", ", "")).toList();
+        preview.into(study);
+        return words;
     }
 
     @Test
-    void aStepOfTheSameYearKeepsWhatTheRowDoesNotTell() throws Exception {
-        Replacement step = steps(PLAN, "B02").get(0);
-        step.setYear(2028);
-        step.setUsedPrice(80_000);
-        step.setUsedAgeYears(4);
-        step.setUsedHealth(0.9);
-        assertEquals(List.of(), made(PLAN + ",2028,B02,replace," + step.getNewType().getName() + ",,,,\n").preview(study).changes());
+    void anEmptyCellIsNoneAndThePreviewTellsWhatGoes() throws Exception {
+        Replacement step = usedStep();
+        String goer = step.getCascadeTo().getName();
+        String all = "Plan,Year,Bus,New type,Old bus moves to,Programmes,Age of used bus,Odometer of used bus,Price of used bus,"
+                + "Battery health of used bus,Note\n";
+        assertEquals(List.of("Programmes: Clean Fleet Fund → nothing", "Old bus moves to: " + goer + " → nothing", "Age of used bus: 4 yr → 0 yr",
+                "Odometer of used bus: 55,923 mi → 0 mi", "Price of used bus: 80,000 USD → 0 USD", "Battery health of used bus: 90 % → 0 %",
+                "Note: quoted in May → nothing"), changes(all + PLAN + ",2028,B02,Electric C 150,,,,,,,\n"));
+        assertNull(step.getCascadeTo());
+        assertEquals(List.of(), step.getProgrammes());
+        assertEquals(List.of(0, 0.0, 0.0, 0.0), List.of(step.getUsedAgeYears(), step.getUsedOdometerKm(), step.getUsedPrice(), step.getUsedHealth()));
+    }
+
+    @Test
+    void whatTheSheetHasNoColumnOfStaysInItsYearAndInAnother() throws Exception {
+        Replacement step = usedStep();
+        assertEquals(List.of(), changes("Plan,Year,Bus,New type\n" + PLAN + ",2028,B02,Electric C 150\n"));
+        assertEquals(List.of("Year: 2028 → 2030"), changes("Plan,Year,Bus,New type\n" + PLAN + ",2030,B02,Electric C 150\n"));
+        assertEquals(List.of("Clean Fleet Fund"), step.getProgrammes().stream().map(ElementNames::of).toList());
+        assertEquals(List.of(4, 90_000.0, 80_000.0, 0.9), List.of(step.getUsedAgeYears(), step.getUsedOdometerKm(), step.getUsedPrice(), step.getUsedHealth()));
+        assertEquals(study.getBuses().get(4), step.getCascadeTo());
+    }
+
+    @Test
+    void anotherTypeKeepsNothingOfThePurchaseAndNoneKeepsNoPlaceEither() throws Exception {
+        Replacement step = usedStep();
+        String goer = step.getCascadeTo().getName();
+        List<String> purchase = List.of("Programmes: Clean Fleet Fund → nothing", "Age of used bus: 4 yr → 0 yr", "Odometer of used bus: 55,923 mi → 0 mi",
+                "Price of used bus: 80,000 USD → 0 USD", "Battery health of used bus: 90 % → 0 %");
+        List<String> another = changes("Plan,Year,Bus,New type\n" + PLAN + ",2028,B02,Diesel C new\n");
+        assertEquals("New type: Electric C 150 → Diesel C new", another.get(0));
+        assertEquals(purchase, another.subList(1, another.size()));
+        assertEquals(goer, step.getCascadeTo().getName());
+        study = SampleSheets.example();
+        step = usedStep();
+        List<String> retired = changes("Plan,Year,Bus,Action,New type\n" + PLAN + ",2028,B02,retire,\n");
+        assertEquals("New type: Electric C 150 → nothing", retired.get(0));
+        assertEquals(purchase, retired.subList(1, retired.size() - 1));
+        assertEquals("Old bus moves to: " + goer + " → nothing", retired.get(retired.size() - 1));
+    }
+
+    @Test
+    void theTemplateTellsWhatAnEmptyCellMeans() throws Exception {
+        Path file = folder.resolve("template.xlsx");
+        SheetKind kind = SheetKind.byId("plan-steps").orElseThrow();
+        new SheetTemplate(kind, study).write(file);
+        Map<String, String> meanings = new HashMap<>();
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+            book.getSheet("Columns").forEach(row -> meanings.put(row.getCell(0).getStringCellValue(), row.getCell(3).getStringCellValue()));
+        }
+        assertTrue(meanings.get("Programmes").endsWith("Empty for none."), meanings.toString());
+        assertTrue(meanings.get("Old bus moves to").endsWith("Empty sells the outgoing bus."), meanings.toString());
+        assertTrue(meanings.get("Price of used bus (USD)").endsWith("Empty for a new bus at the price of its type."), meanings.toString());
+        assertEquals(kind.purpose(), meanings.get(""));
     }
 
     @Test

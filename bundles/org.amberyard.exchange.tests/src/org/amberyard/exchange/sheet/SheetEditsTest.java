@@ -103,7 +103,8 @@ class SheetEditsTest {
             rows.append("K").append(i).append(",9/13/25,athletics away,15:20,4.3,61,44,B21\n");
         }
         SheetImport.Preview trips = preview(rows.toString());
-        assertEquals(8000, trips.changes().size());
+        assertEquals(8000, trips.changes().stream().filter(SheetChange::isAddition).count());
+        assertEquals(8 * 8000, trips.changes().size(), "each with seven values");
         trips.into(study);
         assertEquals("K7999", study.getTrips().get(study.getTrips().size() - 1).getName());
     }
@@ -117,6 +118,31 @@ class SheetEditsTest {
         less.into(study);
         PricePath diesel = study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
         assertEquals(List.of(base, base + 5), diesel.getPoints().stream().map(p -> p.getYear()).toList());
+    }
+
+    /** A new element is shown cell by cell, as it stands in the file and as the study keeps it; an empty cell says nothing. */
+    @Test
+    void thePreviewShowsTheValuesOfNewElements() throws Exception {
+        assertEquals(List.of("trip T900 is new", "trip T900, Kind: “athletics away” → athletics away", "trip T900, Date: “9/13/25” → 2025-09-13",
+                "trip T900, Departure: “3:20 pm” → 15:20", "trip T900, Time away: “4.3” → 4.3 h", "trip T900, Round trip: “61 km” → 37.904 mi",
+                "trip T900, Seats: “44” → 44", "trip T900, Bus: “B21” → B21"),
+                words(TRIPS + "T900,9/13/25,athletics away,3:20 pm,4.3,61 km,44,B21\n"));
+        assertEquals(List.of("trip T900 is new", "trip T900, Date: “9/13/25” → 2025-09-13"), words("trip_id,date,seats\nT900,9/13/25,\n"));
+        assertEquals(List.of("bus Z99 is new", "bus Z99, Chassis model year: “2012” → 2012", "bus Z99, Vehicle type: Diesel C 2010-2015"),
+                words("Unit,Body,Fuel,Year\nZ99,C,diesel,2012\n"));
+        assertEquals(List.of("route R99 is new", "run AM of route R99 is new", "run AM of route R99, Departure: “6:35” → 6:35",
+                "run AM of route R99, Duration: 70 min", "run AM of route R99, Distance: “20” → 20 mi", "run AM of route R99, Climb: “310” → 310 ft"),
+                words("route,am_depart,am_return,am_miles,climb\nR99,6:35,7:45,20,310\n"));
+        int year = study.getSettings().getBaseYear() + 7;
+        assertEquals(List.of("price point " + year + " of fuel price diesel is new",
+                "price point " + year + " of fuel price diesel, Factor: “4.2” → 1.05"),
+                words("Fiscal year,Diesel\n" + (year - 7) + ",4\n" + year + ",4.2\n").stream().filter(w -> w.contains("" + year)).toList());
+    }
+
+    private List<String> words(String table) throws Exception {
+        SheetImport.Preview preview = preview(table);
+        assertEquals(List.of(), preview.problems());
+        return preview.changes().stream().map(SheetChange::words).toList();
     }
 
     /** An odometer has been read, a year of retirement is a plan. */

@@ -83,10 +83,14 @@ class TariffSheetTest {
 
     @Test
     void theNextEditionUpdatesPricesAndDropsChargesThatAreGone() throws Exception {
-        made(ENERGY + "EV-2,Demand,5.2,USD/kW,,,\n").into(study);
+        assertEquals(List.of("Charge: “Demand” → Demand", "Kind: demand", "Price per kW: “5.2” → 5.2 USD/kW·month"),
+                made(ENERGY + "EV-2,Demand,5.2,USD/kW,,,\n").into(study).stream().map(SheetChange::words)
+                        .filter(w -> w.startsWith("tariff charge Demand of") && w.contains(", ")).map(w -> w.substring(w.indexOf(", ") + 2)).toList());
         assertEquals(List.of(
                 "tariff charge On-peak energy, June to September, weekdays, 14:00 to 20:00 of tariff by hours EV-2, Price per kWh: 0.31 USD/kWh → 0.33 USD/kWh",
-                "tariff charge Demand of tariff by hours EV-2, Charge: Demand → nothing"),
+                "tariff charge Demand of tariff by hours EV-2, Charge: Demand → nothing",
+                "tariff charge Demand of tariff by hours EV-2, Kind: demand → nothing",
+                "tariff charge Demand of tariff by hours EV-2, Price per kW: 5.2 USD/kW·month → nothing"),
                 made(ENERGY.replace("0.31", "0.33")).into(study).stream().map(SheetChange::words).toList());
         assertEquals(4, tariff("EV-2").getCharges().size());
     }

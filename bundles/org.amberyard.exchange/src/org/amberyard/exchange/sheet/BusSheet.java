@@ -37,7 +37,7 @@ final class BusSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds buses to the fleet and updates those whose number it has; buses that it does not name stay as they are.";
+        return "Adds buses to the fleet and updates those whose number it has; buses that it does not name, and fields of empty cells, stay as they are.";
     }
 
     @Override
@@ -130,10 +130,11 @@ final class BusSheet implements SheetKind {
 
         private void bus(MappedRow row, String name) {
             Bus bus = known.find(name).orElseGet(() -> added(row, name));
+            double knownKm = bus.getOdometerKm();
             columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(column -> outcome.attempt(row,
                     () -> values.of(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
             outcome.attempt(row, () -> type(row, bus));
-            outcome.attempt(row, () -> odometer(row, bus));
+            outcome.attempt(row, () -> odometer(row, bus, knownKm));
             outcome.attempt(row, () -> annual(row, bus));
         }
 
@@ -160,7 +161,7 @@ final class BusSheet implements SheetKind {
                     throw row.wrong(FUEL, "“" + named.get().getName() + "” runs on " + TypeGuess.fuel(named.get()) + ", but the row says “" + fuel.get()
                             + "”; mend one of the two.");
                 }
-                outcome.set(row.number(), bus, Literals.BUS__TYPE, named.get());
+                outcome.set(row.number(), BODY, bus, Literals.BUS__TYPE, named.get());
                 return;
             }
             if (body.isPresent() && !TypeGuess.isBody(body.get())) {
@@ -184,8 +185,9 @@ final class BusSheet implements SheetKind {
             }
         }
 
-        private void odometer(MappedRow row, Bus bus) throws CellFault {
+        private void odometer(MappedRow row, Bus bus, double knownKm) throws CellFault {
             OptionalDouble end = outcome.reading(row).of(() -> row.number("odometerKm"), OptionalDouble.empty());
+            end.ifPresent(km -> OdometerReadings.tellBelow(row.number(), km, bus.getName(), knownKm, outcome));
             OptionalDouble start = row.number(START);
             if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
                 throw row.wrong("odometerKm", bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.amberyard.core.units.UnitSystem;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** The rows of a sheet that hold data, with their columns by what they hold. */
 final class MappedSheet {
@@ -25,6 +26,7 @@ final class MappedSheet {
     private final List<String> remarks = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
     private final List<MappedRow> rows = new ArrayList<>();
+    private final Map<Integer, MappedRow> byNumber = new HashMap<>();
 
     /** @param example what the example row of the template has in a column */
     MappedSheet(Sheet sheet, SheetMapping mapping, List<SheetColumn> columns, String currency, Function<SheetColumn, String> example) {
@@ -40,6 +42,7 @@ final class MappedSheet {
                 total(row).ifPresentOrElse(this::leaveOut, () -> rows.add(new MappedRow(this, row)));
             }
         }
+        rows.forEach(r -> byNumber.put(r.number(), r));
         tellUnused(headers);
         tellDates();
         tellNumbers();
@@ -122,6 +125,17 @@ final class MappedSheet {
     /** What is wrong with columns as a whole. */
     List<String> problems() {
         return problems;
+    }
+
+    /** Id of the column of the sheet that fills a field as it is; empty where none does. */
+    Optional<String> idOf(EStructuralFeature field) {
+        return columns.stream().filter(c -> c.field().filter(field::equals).isPresent()).map(SheetColumn::id)
+                .filter(id -> mapping.place(id).isPresent()).findFirst();
+    }
+
+    /** What stands in a column of a row; empty for a row that holds no data, and for a column that the sheet lacks. */
+    String typed(int row, String id) {
+        return Optional.ofNullable(byNumber.get(row)).map(r -> r.cell(id).text()).orElse("");
     }
 
     Sheet sheet() {

@@ -54,12 +54,20 @@ record OdometerReadings(List<Reading> readings) {
         String since = WholeFigures.distance(last.km(), study) + " on " + last.date();
         if (reading.km() < last.km()) {
             throw row.wrong(ODOMETER, "The reading of " + WholeFigures.distance(reading.km(), study) + " is below that of " + since
-                    + ": digits swapped, or a new odometer? Mend it, or leave readings of before the change out.");
+                    + " in row " + last.row() + ": digits swapped, or a new odometer? Mend it, or leave readings of before the change out.");
         }
         long days = Math.max(1, ChronoUnit.DAYS.between(last.date(), reading.date()));
         if (reading.km() - last.km() > MOST_KM_PER_DAY * days) {
             throw row.wrong(ODOMETER, "The reading of " + WholeFigures.distance(reading.km(), study) + " is " + WholeFigures.distance(reading.km() - last.km(), study) + " above that of "
-                    + since + ", more than a bus drives in " + days + (days == 1 ? " day" : " days") + "; is a digit wrong?");
+                    + since + " in row " + last.row() + ", more than a bus drives in " + days + (days == 1 ? " day" : " days") + "; is a digit wrong?");
+        }
+    }
+
+    /** Says so where a reading is below the one that the study has of the bus. */
+    static void tellBelow(int row, double km, String bus, double knownKm, SheetOutcome outcome) {
+        if (km < knownKm) {
+            outcome.remark("Row " + row + ": the reading of " + WholeFigures.distance(km, outcome.study()) + " of " + bus + " is below the "
+                    + WholeFigures.distance(knownKm, outcome.study()) + " that the study has; is it an earlier one, or from a new odometer?");
         }
     }
 

@@ -55,7 +55,9 @@ final class OdometerSheet implements SheetKind {
     }
 
     private static void set(Bus bus, OdometerReadings readings, int row, SheetOutcome outcome) {
-        outcome.set(row, bus, Literals.BUS__ODOMETER_KM, readings.readings().get(readings.readings().size() - 1).km());
+        OdometerReadings.Reading last = readings.readings().get(readings.readings().size() - 1);
+        OdometerReadings.tellBelow(last.row(), last.km(), bus.getName(), bus.getOdometerKm(), outcome);
+        outcome.set(last.row(), OdometerReadings.ODOMETER, bus, Literals.BUS__ODOMETER_KM, last.km());
         if (RouteYear.isUnknown(bus.getRoute())) {
             outcome.remark("The route of " + bus.getName() + " has no runs yet, so its other distance stays as it is; import the route sheet, then "
                     + "these readings again.");

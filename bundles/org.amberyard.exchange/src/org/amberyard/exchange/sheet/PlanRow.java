@@ -18,8 +18,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param action what happens
  * @param year fiscal year of the step
  * @param type type bought; empty for none
- * @param programmes programmes that pay, where the row tells
- * @param others values of the fields that a row may tell or not
+ * @param programmes programmes that pay; empty where the sheet has no column of them
+ * @param others values of the other fields that the sheet has columns of; an empty cell is the value of a new step
  */
 record PlanRow(int row, Plan plan, Bus bus, PlanAction action, int year, Optional<VehicleType> type, Optional<List<Programme>> programmes,
         Map<EStructuralFeature, Object> others) {

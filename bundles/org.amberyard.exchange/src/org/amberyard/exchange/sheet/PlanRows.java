@@ -67,7 +67,10 @@ final class PlanRows {
         int year = cells.of(() -> action == PlanAction.KEEP && !row.has(PlanSheet.YEAR) ? 0 : year(row), 0);
         Optional<List<Programme>> paying = cells.of(() -> programmes(row), Optional.empty());
         Map<EStructuralFeature, Object> more = new LinkedHashMap<>();
-        others.forEach(c -> cells.of(() -> values.of(row, c), Optional.empty()).ifPresent(v -> more.put(c.field().orElseThrow(), v)));
+        others.stream().filter(c -> row.knows(c.id())).forEach(c -> {
+            EStructuralFeature field = c.field().orElseThrow();
+            more.put(field, cells.of(() -> values.of(row, c), Optional.empty()).orElse(field.getDefaultValue()));
+        });
         Optional<Plan> plan = cells.of(() -> plan(row, cells.isSound()), Optional.empty());
         if (cells.isSound() && plan.isPresent()) {
             steps.add(new PlanRow(row.number(), plan.get(), bus, action, year, type, paying, more));
@@ -138,11 +141,14 @@ final class PlanRows {
         return (int) year;
     }
 
-    /** Programmes of a cell: one, or several with semicolons, commas or line ends between them. */
+    /** Programmes of a cell: none, one, or several with semicolons, commas or line ends between them; empty without such a column. */
     private Optional<List<Programme>> programmes(MappedRow row) throws CellFault {
+        if (!row.knows(PlanSheet.PROGRAMMES)) {
+            return Optional.empty();
+        }
         Optional<String> text = row.text(PlanSheet.PROGRAMMES);
         if (text.isEmpty()) {
-            return Optional.empty();
+            return Optional.of(List.of());
         }
         Optional<Programme> whole = programmes.find(text.get());
         if (whole.isPresent()) {

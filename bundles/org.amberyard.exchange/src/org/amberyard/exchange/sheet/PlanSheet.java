@@ -30,7 +30,8 @@ final class PlanSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Makes the rows of a bus its steps in the plan; buses of the plan that it does not name keep theirs.";
+        return "Makes the rows of a bus its steps in the plan; buses of the plan that it does not name keep theirs. An empty cell is none; what "
+                + "the sheet has no column of stays as it is where the same type is bought.";
     }
 
     @Override
@@ -48,12 +49,12 @@ final class PlanSheet implements SheetKind {
                         "replaced by", "replacement type", "replacement", "bought", "buy"),
                 SheetColumn.of(Literals.REPLACEMENT__CASCADE_TO, "moves to", "cascade to", "old bus goes to", "takes over"),
                 SheetColumn.of(Literals.REPLACEMENT__PROGRAMMES, "programme", "program", "programs", "grant", "grants", "funding", "funded by",
-                        "funding source"),
-                SheetColumn.of(Literals.REPLACEMENT__USED_AGE_YEARS, "used age", "age when bought"),
-                SheetColumn.of(Literals.REPLACEMENT__USED_ODOMETER_KM, "used odometer", "odometer when bought"),
-                SheetColumn.of(Literals.REPLACEMENT__USED_PRICE, "used price", "price paid"),
-                SheetColumn.of(Literals.REPLACEMENT__USED_HEALTH, "used health", "battery health"),
-                SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments"));
+                        "funding source").andSays("Empty for none."),
+                SheetColumn.of(Literals.REPLACEMENT__USED_AGE_YEARS, "used age", "age when bought").andSays("Empty for a new bus."),
+                SheetColumn.of(Literals.REPLACEMENT__USED_ODOMETER_KM, "used odometer", "odometer when bought").andSays("Empty for a new bus."),
+                SheetColumn.of(Literals.REPLACEMENT__USED_PRICE, "used price", "price paid").andSays("Empty for a new bus at the price of its type."),
+                SheetColumn.of(Literals.REPLACEMENT__USED_HEALTH, "used health", "battery health").andSays("Empty for a new bus."),
+                SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments").andSays("Empty for none."));
     }
 
     @Override

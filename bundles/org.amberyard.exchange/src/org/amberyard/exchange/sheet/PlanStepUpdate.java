@@ -7,16 +7,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.PlansPackage.Literals;
 import org.amberyard.model.plans.Replacement;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-/** Makes what a schedule says of a bus its steps in the plan: steps of the same year are kept, others get the years that are left. */
+/**
+ * Makes what a schedule says of a bus its steps in the plan: steps of the same year are kept, others get the years that are left. What the
+ * schedule has no column of stays as it is while the same type is bought.
+ */
 final class PlanStepUpdate {
-    private static final List<EStructuralFeature> OF_THE_PURCHASE = List.of(Literals.REPLACEMENT__CASCADE_TO, Literals.REPLACEMENT__PROGRAMMES,
-            Literals.REPLACEMENT__USED_AGE_YEARS, Literals.REPLACEMENT__USED_ODOMETER_KM, Literals.REPLACEMENT__USED_PRICE,
-            Literals.REPLACEMENT__USED_HEALTH);
+    private static final List<EStructuralFeature> OF_THE_PURCHASE = List.of(Literals.REPLACEMENT__PROGRAMMES, Literals.REPLACEMENT__USED_AGE_YEARS,
+            Literals.REPLACEMENT__USED_ODOMETER_KM, Literals.REPLACEMENT__USED_PRICE, Literals.REPLACEMENT__USED_HEALTH);
+
+    private static final List<EStructuralFeature> ALL = Stream.concat(
+            Stream.of(Literals.REPLACEMENT__YEAR, Literals.REPLACEMENT__NEW_TYPE, Literals.REPLACEMENT__CASCADE_TO, CommonPackage.Literals.SOURCED__NOTE),
+            OF_THE_PURCHASE.stream()).toList();
 
     private final SheetOutcome outcome;
 
@@ -44,7 +52,7 @@ final class PlanStepUpdate {
             Replacement step = kept.containsKey(row) ? kept.get(row) : left.isEmpty() ? added(row) : left.remove(0);
             fill(row, step);
         }
-        left.forEach(step -> outcome.removed(rows.get(0).row(), step, Literals.REPLACEMENT__YEAR));
+        left.forEach(step -> outcome.removed(rows.get(0).row(), step, ALL));
     }
 
     private Replacement added(PlanRow row) {
@@ -56,11 +64,14 @@ final class PlanStepUpdate {
         return step;
     }
 
-    /** A step of another year, or of a bus that goes, keeps nothing of the purchase that it was. */
+    /** Another type is another purchase, of which nothing is known yet; a bus that goes without one moves nowhere either. */
     private void fill(PlanRow row, Replacement step) {
         Map<EStructuralFeature, Object> values = new LinkedHashMap<>();
-        if (row.type().isEmpty() || step.getYear() != row.year()) {
+        if (step.getNewType() != row.type().orElse(null)) {
             OF_THE_PURCHASE.forEach(field -> values.put(field, field.isMany() ? List.of() : field.getDefaultValue()));
+        }
+        if (row.type().isEmpty()) {
+            values.put(Literals.REPLACEMENT__CASCADE_TO, null);
         }
         row.programmes().ifPresent(p -> values.put(Literals.REPLACEMENT__PROGRAMMES, p));
         values.putAll(row.others());

@@ -74,7 +74,8 @@ final class PriceSheet implements SheetKind {
             outcome.problem(sheet.mapping().headerRow(), "No column holds a price of the study; it has "
                     + ElementIndex.names(outcome.study().getPrices()) + ". Name a column so, or choose the column that holds it.");
         } else {
-            outcome.remark("Prices are taken as in constant money; take general inflation out of those that include it.");
+            outcome.remark("Prices are taken as in constant money; take general inflation out of those that include it. Only their ratios to "
+                    + outcome.study().getSettings().getBaseYear() + " count; the price of that year stays as the study has it.");
         }
     }
 
@@ -101,7 +102,8 @@ final class PriceSheet implements SheetKind {
                     + ", the base year of the study, to which the others are held; add a row for it.");
             return;
         }
-        set(path, prices, rows, prices.get(base), outcome);
+        new PriceDoubts(sheet.header(id), base, prices, rows).tell(outcome);
+        set(path, prices, rows, id, outcome);
     }
 
     private static double price(MappedRow row, String id) throws CellFault {
@@ -120,13 +122,14 @@ final class PriceSheet implements SheetKind {
         return (int) year;
     }
 
-    private static void set(PricePath path, Map<Integer, Double> prices, Map<Integer, Integer> rows, double base, SheetOutcome outcome) {
+    private static void set(PricePath path, Map<Integer, Double> prices, Map<Integer, Integer> rows, String id, SheetOutcome outcome) {
+        double base = prices.get(outcome.study().getSettings().getBaseYear());
         path.getPoints().stream().filter(p -> !prices.containsKey(p.getYear())).toList()
-                .forEach(p -> outcome.removed(outcome.headerRow(), p, Literals.PRICE_POINT__FACTOR));
+                .forEach(p -> outcome.removed(outcome.headerRow(), p, List.of(Literals.PRICE_POINT__FACTOR)));
         prices.forEach((year, price) -> {
             PricePoint point = path.getPoints().stream().filter(p -> p.getYear() == year).findFirst()
                     .orElseGet(() -> added(path, year, rows.get(year), outcome));
-            outcome.set(rows.get(year), point, Literals.PRICE_POINT__FACTOR, price / base);
+            outcome.set(rows.get(year), id, point, Literals.PRICE_POINT__FACTOR, price / base);
         });
     }
 

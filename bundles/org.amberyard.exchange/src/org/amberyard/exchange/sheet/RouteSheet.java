@@ -2,7 +2,6 @@ package org.amberyard.exchange.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -56,7 +55,7 @@ final class RouteSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds routes with their morning, midday and afternoon runs and updates those whose name it has.";
+        return "Adds routes with their morning, midday and afternoon runs and updates those whose name it has; where a cell is empty, what stands stays.";
     }
 
     @Override
@@ -98,7 +97,7 @@ final class RouteSheet implements SheetKind {
             return;
         }
         FieldValue values = new FieldValue(outcome.study());
-        rowsOf(sheet, values, outcome).forEach((route, rows) -> {
+        rowsOf(sheet, outcome).forEach((route, rows) -> {
             for (DayPart part : DayPart.values()) {
                 run(rows, route, part, outcome);
             }
@@ -107,26 +106,14 @@ final class RouteSheet implements SheetKind {
     }
 
     /** The routes that the rows name, with their own fields set. */
-    private Map<Route, List<MappedRow>> rowsOf(MappedSheet sheet, FieldValue values, SheetOutcome outcome) {
+    private Map<Route, List<MappedRow>> rowsOf(MappedSheet sheet, SheetOutcome outcome) {
         RowKeys keys = new RowKeys(sheet, KEY, RouteSheet::tellDifferentRuns);
         List<SheetColumn> columns = columns(outcome.study()).stream()
                 .filter(c -> c.field().isPresent() && !c.id().equals(KEY) && !c.id().equals("stops")).toList();
-        ElementIndex<Route> known = new ElementIndex<>(outcome.study().getRoutes());
-        keys.named(name -> known.find(name).isPresent() ? name : DayPart.without(name));
-        Map<ElementKey, Route> routes = new HashMap<>();
+        NamedRows<Route> routes = new NamedRows<>(keys, columns, outcome.study().getRoutes(), RouteSheet::made, outcome);
+        keys.named(name -> routes.knows(name) ? name : DayPart.without(name));
         Map<Route, List<MappedRow>> rowsOf = new LinkedHashMap<>();
-        sheet.rows().forEach(row -> {
-            RowReading cells = outcome.reading(row);
-            String name = cells.of(() -> keys.of(row), "");
-            if (!cells.isSound()) {
-                columns.forEach(c -> cells.of(() -> values.of(row, c), null));
-                return;
-            }
-            Route route = routes.computeIfAbsent(ElementKey.of(name), k -> known.find(name).orElseGet(() -> added(row, name, outcome)));
-            rowsOf.computeIfAbsent(route, r -> new ArrayList<>()).add(row);
-            columns.forEach(c -> outcome.attempt(row,
-                    () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), route, c.field().orElseThrow(), v))));
-        });
+        sheet.rows().forEach(row -> routes.read(row).ifPresent(route -> rowsOf.computeIfAbsent(route, r -> new ArrayList<>()).add(row)));
         return rowsOf;
     }
 
@@ -136,11 +123,9 @@ final class RouteSheet implements SheetKind {
                 && parts.stream().noneMatch(p -> p.isIn(one) && p.isIn(other));
     }
 
-    private static Route added(MappedRow row, String name, SheetOutcome outcome) {
+    private static Route made(String name) {
         Route route = RoutesFactory.eINSTANCE.createRoute();
         route.setName(name);
-        outcome.study().getRoutes().add(route);
-        outcome.added(row.number(), route);
         return route;
     }
 
@@ -169,9 +154,9 @@ final class RouteSheet implements SheetKind {
         }
         if (cells.isSound()) {
             Run run = known.stream().findFirst().orElseGet(() -> added(row, route, part, outcome));
-            outcome.set(row.number(), run, Literals.RUN__DEPARTURE_MIN, departMin);
+            outcome.set(row.number(), part.in(row, "Depart"), run, Literals.RUN__DEPARTURE_MIN, departMin);
             outcome.set(row.number(), run, Literals.RUN__DURATION_MIN, (double) returnMin - departMin);
-            outcome.set(row.number(), run, Literals.RUN__DISTANCE_KM, distanceKm);
+            outcome.set(row.number(), part.in(row, "Distance"), run, Literals.RUN__DISTANCE_KM, distanceKm);
         }
     }
 
@@ -221,9 +206,9 @@ final class RouteSheet implements SheetKind {
             boolean meant = !oneOfSeveral && !DayPart.hasOwnRow(row)
                     || Arrays.stream(DayPart.values()).anyMatch(p -> p.kind() == run.getKind() && p.isIn(row));
             stops.filter(v -> meant).ifPresent(v -> outcome.set(row.number(), run, Literals.RUN__STOPS, v));
-            climbM.ifPresent(m -> outcome.set(row.number(), run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
+            climbM.ifPresent(m -> outcome.set(row.number(), CLIMB, run, Literals.RUN__CLIMB_M, m * run.getDistanceKm() / dayKm));
             boolean last = run == route.getRuns().get(route.getRuns().size() - 1);
-            layover.filter(l -> !last && meant).ifPresent(l -> outcome.set(row.number(), run, Literals.RUN__LAYOVER, l));
+            layover.filter(l -> !last && meant).ifPresent(l -> outcome.set(row.number(), LAYOVER, run, Literals.RUN__LAYOVER, l));
         }
     }
 

@@ -6,11 +6,13 @@ package org.amberyard.exchange.sheet;
  * @param sheet name of the sheet; empty for a text file
  * @param row number of the row in the file
  * @param element element that is changed or added
- * @param field field that is changed; empty where the element is added
- * @param before what it held; empty for a new element
- * @param after what it holds then
+ * @param isNew true for a new element and its values
+ * @param field field that gets a value; empty where the element is added
+ * @param typed what stands in the cell that tells the value; empty where it is worked out from several, or from none
+ * @param before what the field held; empty for a new element
+ * @param after what it holds then, with its unit
  */
-public record SheetChange(String sheet, int row, String element, String field, String before, String after) {
+public record SheetChange(String sheet, int row, String element, boolean isNew, String field, String typed, String before, String after) {
 
     /** True when the element is new in the study. */
     public boolean isAddition() {
@@ -19,7 +21,16 @@ public record SheetChange(String sheet, int row, String element, String field, S
 
     /** In a line. */
     public String words() {
-        return isAddition() ? element + " is new" : element + ", " + field + ": " + (before.isEmpty() ? "nothing" : before) + " → "
-                + (after.isEmpty() ? "nothing" : after);
+        if (isAddition()) {
+            return element + " is new";
+        }
+        if (isNew) {
+            return element + ", " + field + ": " + (typed.isEmpty() ? "" : "“" + typed + "” → ") + orNothing(after);
+        }
+        return element + ", " + field + ": " + orNothing(before) + " → " + orNothing(after);
+    }
+
+    private static String orNothing(String value) {
+        return value.isEmpty() ? "nothing" : value;
     }
 }

@@ -83,6 +83,11 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
         return new SheetColumn(id, label, content, unit, true, meaning, also, field, looksLike);
     }
 
+    /** The same with a sentence more about what it means. */
+    SheetColumn andSays(String sentence) {
+        return new SheetColumn(id, label, content, unit, required, meaning + " " + sentence, also, field, looksLike);
+    }
+
     SheetColumn toldBy(Predicate<String> cell) {
         return new SheetColumn(id, label, content, unit, required, meaning, also, field, cell);
     }

@@ -128,24 +128,43 @@ final class SheetOutcome {
             edits.added(element);
         }
         added.add(element);
-        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), "", "", ""));
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), true, "", "", "", ""));
         note(element, SourceNotes.EVERY_FIELD);
     }
 
-    /** Sets a field where it holds something else, and notes the sheet as its source. */
+    /** Sets a field to what the cell of its column tells; see {@link #set(int, String, EObject, EStructuralFeature, Object)}. */
     void set(int row, EObject element, EStructuralFeature field, Object value) {
-        Object before = element.eGet(field) instanceof List<?> several ? List.copyOf(several) : element.eGet(field);
-        rowOf.putIfAbsent(element, row);
-        if (same(before, value)) {
+        set(row, sheet.idOf(field).or(() -> kind.telling(field)).orElse(""), element, field, value);
+    }
+
+    /**
+     * Sets a field where it holds something else, and notes the sheet as its source.
+     *
+     * @param id id of the column that tells the value; empty where it is worked out
+     */
+    void set(int row, String id, EObject element, EStructuralFeature field, Object value) {
+        if (value instanceof Double number && !Double.isFinite(number)) {
+            problem(row, FieldInfo.of(field).label() + " of " + ElementNames.withKind(element) + " comes to a number beyond all that can be held; check the "
+                    + "figures from which it follows.");
             return;
         }
-        element.eSet(field, value);
-        if (!added.contains(element)) {
-            changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(), figures.shown(field, before),
-                    figures.shown(field, value)));
+        Object before = element.eGet(field) instanceof List<?> several ? List.copyOf(several) : element.eGet(field);
+        rowOf.putIfAbsent(element, row);
+        boolean isNew = added.contains(element);
+        boolean same = same(before, value);
+        String typed = sheet.typed(row, id);
+        if (!same) {
+            element.eSet(field, value);
+        }
+        boolean told = element.eIsSet(field) || !typed.isEmpty() && sheet.idOf(field).isPresent();
+        if (!same || isNew && told) {
+            changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), isNew, FieldInfo.of(field).label(), typed,
+                    isNew ? "" : figures.shown(field, before), figures.shown(field, value)));
+        }
+        if (!same && !isNew) {
             edits.put(element, field, value);
         }
-        if (!added.contains(element) || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD)) {
+        if (!same && (!isNew || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD))) {
             note(element, field.getName());
         }
     }
@@ -161,11 +180,11 @@ final class SheetOutcome {
     /**
      * Takes an element out of the study.
      *
-     * @param field the field whose value is told as lost
+     * @param fields the fields whose values are told as lost, where they are not those of a new element; the first in any case
      */
-    void removed(int row, EObject element, EStructuralFeature field) {
-        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), FieldInfo.of(field).label(),
-                figures.shown(field, element.eGet(field)), ""));
+    void removed(int row, EObject element, List<? extends EStructuralFeature> fields) {
+        fields.stream().filter(f -> f == fields.get(0) || element.eIsSet(f)).forEach(f -> changes.add(new SheetChange(sheet.sheet().name(), row,
+                ElementNames.withKind(element), false, FieldInfo.of(f).label(), "", figures.shown(f, element.eGet(f)), "")));
         edits.removed(element.eContainer(), element.eContainmentFeature(), element);
         EcoreUtil.remove(element);
     }

@@ -100,6 +100,7 @@ public final class SheetTemplate {
             SheetColumn column = columns.get(place);
             row(sheet, place + 1, List.of(header(column), column.required() ? "yes" : "no", allowed(column), column.meaning()), null);
         }
+        row(sheet, columns.size() + 2, List.of("", "", "", kind.purpose()), null);
         for (int place = 0; place < heads.size(); place++) {
             sheet.setColumnWidth(place, place < 2 ? WIDTH : WIDE);
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.DepotPackage.Literals;
@@ -25,6 +26,8 @@ final class TariffUpdate {
             Literals.TARIFF_CHARGE__FIRST_CONTRACT_YEAR, Literals.TARIFF_CHARGE__LAST_CONTRACT_YEAR);
     private static final List<EAttribute> OTHERS = List.of(Literals.TARIFF_CHARGE__PRICE_PER_KWH, Literals.TARIFF_CHARGE__PRICE_PER_KW,
             Literals.TARIFF_CHARGE__SHARE, Literals.TARIFF_CHARGE__RATCHET_SHARE, Literals.TARIFF_CHARGE__RATCHET_MONTHS);
+
+    private static final List<EAttribute> ALL = Stream.concat(SAME.stream(), OTHERS.stream()).toList();
 
     private final SheetOutcome outcome;
     private final RoundedText figures;
@@ -48,11 +51,11 @@ final class TariffUpdate {
             Optional<TariffCharge> same = left.stream().filter(c -> SAME.stream().allMatch(f -> c.eGet(f).equals(value(row, f)))).findFirst();
             same.ifPresent(left::remove);
             TariffCharge charge = same.orElseGet(() -> added(row));
-            OTHERS.forEach(f -> outcome.set(row.row(), charge, f, value(row, f)));
+            ALL.forEach(f -> outcome.set(row.row(), charge, f, value(row, f)));
             EStructuralFeature note = CommonPackage.Literals.SOURCED__NOTE;
             Optional.ofNullable(row.values().get(note)).ifPresent(n -> outcome.set(row.row(), charge, note, n));
         }
-        left.forEach(charge -> outcome.removed(rows.get(0).row(), charge, Literals.TARIFF_CHARGE__CHARGE));
+        left.forEach(charge -> outcome.removed(rows.get(0).row(), charge, ALL));
     }
 
     /** A row says all of its charge: what it leaves out is as for any charge. */
@@ -93,7 +96,7 @@ final class TariffUpdate {
                     + "”, which has one; keep one of them.");
             return;
         }
-        outcome.set(of.get(0).row(), tariff, part.price(), of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum());
+        outcome.set(of.get(0).row(), of.size() == 1 ? TariffSheet.PRICE : "", tariff, part.price(), of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum());
         if (of.size() > 1) {
             outcome.remark("Rows " + numbers(of) + " are added up for tariff “" + tariff.getName() + "”.");
         }

@@ -23,7 +23,7 @@ final class TripSheet implements SheetKind {
 
     @Override
     public String purpose() {
-        return "Adds trips and updates those whose name it has.";
+        return "Adds trips and updates those whose name it has; where a cell is empty, what stands stays.";
     }
 
     @Override
@@ -50,28 +50,14 @@ final class TripSheet implements SheetKind {
 
     @Override
     public void read(MappedSheet sheet, SheetOutcome outcome) {
-        RowKeys keys = new RowKeys(sheet, KEY);
-        FieldValue values = new FieldValue(outcome.study());
         List<SheetColumn> columns = columns(outcome.study()).stream().filter(c -> !c.id().equals(KEY)).toList();
-        ElementIndex<Trip> known = new ElementIndex<>(outcome.study().getTrips());
-        sheet.rows().forEach(row -> {
-            RowReading cells = outcome.reading(row);
-            String name = cells.of(() -> keys.of(row), "");
-            if (!cells.isSound()) {
-                columns.forEach(c -> cells.of(() -> values.of(row, c), null));
-                return;
-            }
-            Trip trip = known.find(name).orElseGet(() -> added(row, name, outcome));
-            columns.forEach(c -> outcome.attempt(row,
-                    () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), trip, c.field().orElseThrow(), v))));
-        });
+        NamedRows<Trip> rows = new NamedRows<>(new RowKeys(sheet, KEY), columns, outcome.study().getTrips(), TripSheet::made, outcome);
+        sheet.rows().forEach(rows::read);
     }
 
-    private static Trip added(MappedRow row, String name, SheetOutcome outcome) {
+    private static Trip made(String name) {
         Trip trip = RoutesFactory.eINSTANCE.createTrip();
         trip.setName(name);
-        outcome.study().getTrips().add(trip);
-        outcome.added(row.number(), trip);
         return trip;
     }
 }

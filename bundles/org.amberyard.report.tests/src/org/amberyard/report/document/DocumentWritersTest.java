@@ -104,6 +104,7 @@ class DocumentWritersTest {
             }
             String xml = docx.getDocument().xmlText();
             assertTrue(xml.contains("descr=\"") && xml.contains("svgBlip"), "a chart has words and vectors");
+            assertFalse(xml.contains(".png\""), "the name of a file is no words for a picture");
             assertTrue(docx.getAllPictures().stream().anyMatch(p -> p.getFileName().endsWith(".svg")));
             assertTrue(docx.getFooterList().get(0)._getHdrFtr().xmlText().contains("NUMPAGES"));
             assertTrue(docx.getFooterList().get(0).getText().contains("Page\u00a0"), "no line breaks within the number of the page");

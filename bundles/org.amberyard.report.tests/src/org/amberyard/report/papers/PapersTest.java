@@ -17,7 +17,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.ServiceUpgrade;
-import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.WorkOrder;
 import org.amberyard.model.study.Study;
@@ -97,18 +96,8 @@ class PapersTest {
     @Test
     void theLetterDoesNotAskAgainForWhatStands() {
         Study study = EXAMPLE.study();
-        Plan plan = study.getPlans().get(ExamplePapers.ELECTRIC);
-        plan.getPortPurchases().get(0).setYear(2025);
-        ServiceUpgrade larger = DepotFactory.eINSTANCE.createServiceUpgrade();
-        larger.setName("Larger service");
-        larger.setTransformerKva(900);
-        larger.setBreakerA(1600);
-        larger.setLeadMonths(0);
-        study.getDepot().getUpgrades().add(larger);
-        WorkOrder order = PlansFactory.eINSTANCE.createWorkOrder();
-        order.setYear(2025);
-        order.setWork(larger);
-        plan.getWorkOrders().add(order);
+        study.getPlans().get(ExamplePapers.ELECTRIC).getPortPurchases().get(0).setYear(2025);
+        orderLarger(study, 0);
         PaperInput later = EXAMPLE.in(study, PaperChoices.STANDARD);
         List<String> items = ResultLine.of(later, "load_letter").stream().map(l -> l.text("item")).toList();
         assertFalse(items.contains("Requested in service, 2025") || items.contains("Larger service, 2025"), items.toString());
@@ -117,6 +106,67 @@ class PapersTest {
         assertEquals("2028-01-01", value(table, "Requested in-service date"));
         assertEquals("900", value(table, "Transformer today"));
         assertEquals("1600", value(table, "Main breaker today"));
+    }
+
+    /** A service of 900 kVA and 1600 A, ordered in 2025, the year before the base year. */
+    private static void orderLarger(Study study, int leadMonths) {
+        ServiceUpgrade larger = DepotFactory.eINSTANCE.createServiceUpgrade();
+        larger.setName("Larger service");
+        larger.setTransformerKva(900);
+        larger.setBreakerA(1600);
+        larger.setLeadMonths(leadMonths);
+        study.getDepot().getUpgrades().add(larger);
+        WorkOrder order = PlansFactory.eINSTANCE.createWorkOrder();
+        order.setYear(2025);
+        order.setWork(larger);
+        study.getPlans().get(ExamplePapers.ELECTRIC).getWorkOrders().add(order);
+    }
+
+    @Test
+    void anUpgradeThatIsOrderedButNotYetInServiceIsInTheLetter() {
+        Study study = EXAMPLE.study();
+        orderLarger(study, 30);
+        PaperInput later = EXAMPLE.in(study, PaperChoices.STANDARD);
+        assertEquals("900 kVA, 1600 A", ResultLine.of(later, "load_letter").stream().filter(l -> l.text("item").equals("Larger service, 2028"))
+                .map(l -> l.text("value")).findFirst().orElseThrow());
+        Document letter = UtilityLetter.of(later);
+        assertEquals("300", value(table(letter, "Load letter"), "Transformer today"));
+        DataTable phases = table(letter, "Phases");
+        DataTable.Row row = phases.rows().stream().filter(r -> phases.printed(r, 0).equals("2028-01-01")).findFirst().orElseThrow();
+        assertTrue(phases.printed(row, 1).endsWith("service of 900 kVA and 1600 A, ordered in 2025"), phases.printed(row, 1));
+    }
+
+    /** A mark that stands in no cell of a table is not explained below it. */
+    @Test
+    void theMarkOfWhatIsToBeFilledInIsExplainedWhereItStands() {
+        Document letter = UtilityLetter.of(in);
+        assertFalse(table(letter, "Load letter").notes().contains(DataTable.TO_FILL));
+        assertFalse(table(letter, "Equipment").notes().contains(DataTable.TO_FILL));
+        Study study = EXAMPLE.study();
+        study.getDepot().setMeterNumber("");
+        study.getDepot().getPortTypes().forEach(p -> p.setSupplyPhases(0));
+        Document gaps = UtilityLetter.of(EXAMPLE.in(study, PaperChoices.STANDARD));
+        assertTrue(table(gaps, "Load letter").notes().contains(DataTable.TO_FILL));
+        assertTrue(table(gaps, "Equipment").notes().contains(DataTable.TO_FILL));
+    }
+
+    @Test
+    void theLetterSaysWhichMonthsStandForWinterAndSummer() {
+        assertTrue(table(UtilityLetter.of(in), "Seasons").notes().stream().anyMatch(n -> n.startsWith("Winter and summer are the five coldest")));
+    }
+
+    @Test
+    void yearsThatAreThoseOfTheBaseYearAreSaidSo() {
+        String settings = RegisterPapers.sources(in).get(0).rows().stream().map(r -> r.cells().toString())
+                .filter(r -> r.contains("Price year")).findFirst().orElseThrow();
+        assertTrue(settings.contains("Price year the base year; Weekdays as in the base year;"), settings);
+    }
+
+    /** The building's peak is stated as 86.7 kW, of its load through the days the highest is a little less. */
+    @Test
+    void bothMeasuresOfTheLoadAgreeWithoutPorts() {
+        DataTable years = table(UtilityLetter.of(in), "Load by year");
+        assertEquals(List.of("0", "91.3", "91.3"), IntStream.of(1, 4, 5).mapToObj(c -> years.printed(years.rows().get(0), c)).toList());
     }
 
     @Test

@@ -43,6 +43,7 @@ final class DocxFigures {
         try {
             XWPFPicture picture = paragraph.createRun().addPicture(new ByteArrayInputStream(png.toByteArray()), PictureType.PNG,
                     figure.chart().name() + ".png", Units.toEMU(width), Units.toEMU(width * figure.height()));
+            picture.getCTPicture().getNvPicPr().getCNvPr().setDescr(figure.chart().textAlternative());
             addVectors(picture.getCTPicture().getBlipFill().getBlip(), docx.addPictureData(svg.toByteArray(), PictureType.SVG));
         } catch (InvalidFormatException e) {
             throw new IOException("The chart “" + figure.chart().title() + "” cannot be put into a document", e);

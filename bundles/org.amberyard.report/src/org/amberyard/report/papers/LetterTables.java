@@ -15,6 +15,7 @@ import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.FleetYear;
 import org.amberyard.core.plan.PlanInput;
+import org.amberyard.core.plan.ServiceYears;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.TableBuilder;
@@ -26,6 +27,7 @@ final class LetterTables {
     private static final List<String> SAID_ELSEWHERE = List.of("Customer and site", "Requested in service", "Larger service",
             "Ports in ", "Ramp,", "Caution");
     private static final String STUDY = "study";
+    private static final String TO_FILL = "†";
 
     /** A share of a port that is rounding of binary numbers, no port. */
     private static final double ROUNDING = 1e-9;
@@ -65,9 +67,12 @@ final class LetterTables {
         buildOut().ifPresent(ports -> rows.add(new Item("Full build-out: connected load of ports if every bus of the fleet went "
                 + "electric, as many ports for each as in the last year, rounded up to " + ports + " ports",
                 TENTHS.print(TENTHS.rounded(ports * year(last()).connectedKw() / year(last()).ports())), "kW", "computed by the study")));
-        return new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
-                .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source)
-                .note(DataTable.TO_FILL).note("A site sketch and the one-line diagram go with this letter.").of(rows);
+        TableBuilder<Item> table = new TableBuilder<Item>("Load letter", "Table 1. Customer, service and load").text("Item", 4, Item::what)
+                .value("Value", 2.6, Item::value).text("Unit", 0.6, Item::unit).text("Source", 2.2, Item::source);
+        if (rows.stream().anyMatch(i -> i.value().toString().startsWith(TO_FILL))) {
+            table.note(DataTable.TO_FILL);
+        }
+        return table.note("A site sketch and the one-line diagram go with this letter.").of(rows);
     }
 
     private Item setPoint() {
@@ -129,7 +134,10 @@ final class LetterTables {
                         + "and 4, are at the power factor of " + String.format(Locale.ROOT, "%.2f", in.study().depot().service()
                         .powerFactor()) + " at the peak of the whole service.");
         ports.forEach((port, count) -> voltage(port).ifPresent(table::note));
-        return table.note(DataTable.TO_FILL).of(List.copyOf(ports.entrySet()));
+        if (ports.keySet().stream().map(this::supply).anyMatch(s -> s.phases() <= 0 || s.volts() <= 0 || s.powerFactor() <= 0)) {
+            table.note(DataTable.TO_FILL);
+        }
+        return table.of(List.copyOf(ports.entrySet()));
     }
 
     /** What equipment needs that the voltage of the service does not give; empty where it does or is not known. */
@@ -151,7 +159,7 @@ final class LetterTables {
     }
 
     private static Object known(double figure, CellFormat format) {
-        return figure > 0 ? format.rounded(figure) : "†";
+        return figure > 0 ? format.rounded(figure) : TO_FILL;
     }
 
     /** What goes into service when. */
@@ -169,8 +177,9 @@ final class LetterTables {
         List<String> words = new ArrayList<>();
         bought().filter(p -> p.year() == year).forEach(p -> words.add(p.count() + " × " + in.study().depot().ports().get(p.port())
                 .name()));
-        in.plan().plan().works().stream().filter(w -> w.year() == year).forEach(w -> in.study().depot().works().get(w.work()).upgrade()
-                .ifPresent(u -> words.add(String.format(Locale.ROOT, "service of %.0f kVA and %.0f A", u.transformerKva(), u.breakerA()))));
+        ServiceYears.toCome(in.study().depot(), in.plan().plan()).stream().filter(o -> o.inServiceYear() == year).forEach(o -> words.add(
+                String.format(Locale.ROOT, "service of %.0f kVA and %.0f A, ordered in %d", o.upgrade().transformerKva(), o.upgrade().breakerA(),
+                        in.calendar(o.orderYear()))));
         return String.join("; ", words);
     }
 }

@@ -37,6 +37,9 @@ final class RegisterPapers {
     /** Kinds of elements that stand in one line, for they have a figure or two each. */
     private static final List<String> LISTED = List.of("tariff charge", "cost index", "site work");
 
+    /** Years that are those of the base year where they are 0. */
+    private static final Set<String> OF_THE_BASE_YEAR = Set.of("Price year", "Weekdays as in");
+
     private RegisterPapers() {
     }
 
@@ -67,7 +70,7 @@ final class RegisterPapers {
     }
 
     private static String input(ResultLine line) {
-        String value = CellFormat.VALUE.print(figure(line, "value"));
+        String value = CellFormat.VALUE.print(value(line));
         String named = kind(line).map(k -> line.text("element").substring(k.length()).strip() + ", ").orElse("");
         return (named + line.text("field") + " " + value + " " + line.text("unit")).strip();
     }
@@ -108,7 +111,7 @@ final class RegisterPapers {
     /** Every input. */
     static DataTable all(PaperInput in) {
         return new TableBuilder<ResultLine>("Inputs", "All inputs with their sources").text("Element", 2.2, l -> l.text("element"))
-                .text("Input", 2, l -> l.text("field")).value("Value", 1.4, l -> figure(l, "value"))
+                .text("Input", 2, l -> l.text("field")).value("Value", 1.4, RegisterPapers::value)
                 .text("Unit", 0.8, l -> l.text("unit")).text("Quality", 0.9, l -> l.text("quality"))
                 .text("Source", 3, l -> l.text("source")).text("Date", 0.9, l -> l.text("date")).of(lines(in));
     }
@@ -128,6 +131,12 @@ final class RegisterPapers {
         String key(int place) {
             return key.get(place);
         }
+    }
+
+    /** The value of an input. */
+    private static Object value(ResultLine line) {
+        boolean base = OF_THE_BASE_YEAR.contains(line.text("field")) && line.number("value").orElse(1) == 0;
+        return base ? "the base year" : figure(line, "value");
     }
 
     /** A figure with as many digits as tell the input apart, and no more; else the words. */

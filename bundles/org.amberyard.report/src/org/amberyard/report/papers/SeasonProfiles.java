@@ -77,6 +77,8 @@ final class SeasonProfiles {
             });
         }
         seasons().forEach(s -> table.note(s.label() + " " + in.calendar(year) + "."));
+        table.note("Winter and summer are the five coldest and the five warmest months of the climate; of each the month is shown whose hardest "
+                + "day loads the service most.");
         return table.of(IntStream.range(0, HOURS).boxed().toList());
     }
 

@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.exchange.sheet.SheetKind;
+import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
@@ -83,6 +86,16 @@ class CatalogueTest {
         List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
                 .distinct().toList();
         assertTrue(mixed.isEmpty(), String.join("\n", mixed));
+    }
+
+    /** Kinds of tables and their columns, as the import of a table offers them. */
+    @Test
+    void kindsOfTablesAndTheirColumnsAreKnown() {
+        Study study = StudyDefaults.create();
+        List<String> texts = SheetKind.ALL.stream().flatMap(kind -> Stream.concat(Stream.of(kind.label(), kind.purpose()),
+                kind.columns(study).stream().flatMap(c -> Stream.of(c.label(), c.meaning())))).distinct().toList();
+        assertEquals(List.of(), texts.stream().filter(t -> SPANISH.found(t).isEmpty()).toList());
+        assertEquals("Calendario de reemplazos", SPANISH.say("Replacement schedule"));
     }
 
     private static void addColumns(List<String> texts, ResultTable table) {

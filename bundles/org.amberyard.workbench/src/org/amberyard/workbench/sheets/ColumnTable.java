@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.exchange.sheet.SheetColumn;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.CellEditor;
@@ -44,13 +45,17 @@ final class ColumnTable {
         column(layout, Messages.Table_header, 3).setLabelProvider(new Text(TableChoice.Column::header, c -> c.header()));
         column(layout, Messages.Table_examples, 4).setLabelProvider(new Text(TableChoice.Column::examples, c -> c.examples()));
         TableViewerColumn holds = column(layout, Messages.Table_holds, 3);
-        holds.setLabelProvider(new Text(c -> choice.use(c.place()).map(SheetColumn::label).orElse(Messages.Table_notUsed),
-                c -> choice.use(c.place()).map(SheetColumn::meaning).orElse(Messages.Table_notUsed_tip)));
+        holds.setLabelProvider(new Text(c -> choice.use(c.place()).map(ColumnTable::label).orElse(Messages.Table_notUsed),
+                c -> choice.use(c.place()).map(SheetColumn::meaning).map(Words::say).orElse(Messages.Table_notUsed_tip)));
         holds.setEditingSupport(new Uses());
         TableViewerColumn units = column(layout, Messages.Table_unit, 1);
         units.setLabelProvider(new Text(c -> choice.unit(c.place()), c -> Messages.Table_unit_tip));
         units.setEditingSupport(new Units());
         refresh();
+    }
+
+    private static String label(SheetColumn column) {
+        return Words.say(column.label());
     }
 
     Control control() {
@@ -140,12 +145,12 @@ final class ColumnTable {
 
         @Override
         List<String> words(int place) {
-            return Stream.concat(Stream.of(Messages.Table_notUsed), columns().stream().map(SheetColumn::label)).toList();
+            return Stream.concat(Stream.of(Messages.Table_notUsed), columns().stream().map(ColumnTable::label)).toList();
         }
 
         @Override
         String word(int place) {
-            return choice.use(place).map(SheetColumn::label).orElse(Messages.Table_notUsed);
+            return choice.use(place).map(ColumnTable::label).orElse(Messages.Table_notUsed);
         }
 
         @Override

@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Table_becomes;
     public static String Table_cells;
     public static String Table_change;
     public static String Table_changes;
@@ -34,6 +35,7 @@ final class Messages extends NLS {
     public static String Table_sheet;
     public static String Table_title;
     public static String Table_together;
+    public static String Table_typed;
     public static String Table_unit;
     public static String Table_unit_tip;
 

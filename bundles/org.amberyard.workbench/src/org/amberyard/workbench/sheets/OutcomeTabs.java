@@ -39,7 +39,7 @@ final class OutcomeTabs {
     OutcomeTabs(Composite parent, Consumer<ImportProblem> problemPicked) {
         folder = new TabFolder(parent, SWT.NONE);
         problems = table(Messages.Table_row, Messages.Table_header, Messages.Table_problem);
-        changes = table(Messages.Table_row, Messages.Table_element, Messages.Table_change);
+        changes = table(Messages.Table_row, Messages.Table_element, Messages.Table_typed, Messages.Table_change);
         notes = table(Messages.Table_note);
         show(List.of(), List.of(), List.of());
         problems.addListener(SWT.Selection, e -> {
@@ -134,9 +134,15 @@ final class OutcomeTabs {
     }
 
     private String[] cells(SheetChange change) {
-        String what = change.isAddition() ? Messages.Table_new : NLS.bind(Messages.Table_from,
-                new Object[] {Words.say(change.field()), orNothing(change.before()), orNothing(change.after())});
-        return new String[] {row(change.sheet(), change.row()), Words.say(change.element()), what};
+        return new String[] {row(change.sheet(), change.row()), Words.say(change.element()), change.typed(), what(change)};
+    }
+
+    private static String what(SheetChange change) {
+        if (change.isAddition()) {
+            return Messages.Table_new;
+        }
+        return change.isNew() ? NLS.bind(Messages.Table_becomes, Words.say(change.field()), orNothing(change.after()))
+                : NLS.bind(Messages.Table_from, new Object[] {Words.say(change.field()), orNothing(change.before()), orNothing(change.after())});
     }
 
     private static String orNothing(String value) {

@@ -1,6 +1,5 @@
 package org.amberyard.workbench.sheets;
 
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -41,7 +40,7 @@ final class SheetMemories {
                 .map(r -> r.cells().stream().map(SheetCell::text).toList()).toList().hashCode());
     }
 
-    /** What was said of a sheet with the same headers, else of one of which it has all; of several that with most of them. */
+    /** What was said of a sheet with the same headers in the same order, else in another one. */
     static Optional<SheetImport> on(Sheet sheet) {
         try {
             Map<String, SheetImport> known = new TreeMap<>();
@@ -49,7 +48,7 @@ final class SheetMemories {
                 SheetMemory.parse(node().get(key, "")).flatMap(m -> m.on(sheet)).ifPresent(made -> known.put(key, made));
             }
             return known.entrySet().stream().filter(e -> e.getKey().equals(key(e.getValue()))).map(Map.Entry::getValue).findFirst()
-                    .or(() -> known.values().stream().max(Comparator.comparingInt(made -> made.mapping().columns().size())));
+                    .or(() -> known.values().stream().findFirst());
         } catch (BackingStoreException e) {
             return Optional.empty();
         }

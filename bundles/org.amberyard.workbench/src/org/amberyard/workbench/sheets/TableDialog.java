@@ -9,6 +9,7 @@ import org.amberyard.exchange.sheet.Sheet;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.exchange.sheet.SheetsTogether;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -117,7 +118,7 @@ public final class TableDialog extends TitleAreaDialog {
         GridLayoutFactory.fillDefaults().numColumns(6).margins(8, 6).spacing(8, 4).applyTo(choices);
         sheets = combo(choices, Messages.Table_sheet, choice.sheets().stream().map(s -> s.name().isEmpty() ? s.file() : s.name()).toList());
         sheets.select(0);
-        kinds = combo(choices, Messages.Table_kind, SheetKind.ALL.stream().map(SheetKind::label).toList());
+        kinds = combo(choices, Messages.Table_kind, SheetKind.ALL.stream().map(SheetKind::label).map(Words::say).toList());
         headerRows = combo(choices, Messages.Table_headerRow, List.of());
         sheets.addListener(SWT.Selection, e -> find(sheet(sheets.getSelectionIndex())));
         kinds.addListener(SWT.Selection, e -> find(kind(SheetKind.ALL.get(kinds.getSelectionIndex()))));
@@ -217,7 +218,7 @@ public final class TableDialog extends TitleAreaDialog {
     private void look() {
         SheetImport made = choice.made();
         Optional<SheetsTogether> all = chosenTogether();
-        setTitle(made.kind().label() + ": " + place());
+        setTitle(Words.say(made.kind().label()) + ": " + place());
         bar.setMaximum(made.sheet().rows().isEmpty() ? 1 : made.sheet().rows().get(made.sheet().rows().size() - 1).number());
         begin(Messages.Table_looking);
         work.ask(progress -> all.isPresent() ? all.get().preview(choice.study(), progress) : made.preview(choice.study(), progress), this::show);
@@ -264,7 +265,7 @@ public final class TableDialog extends TitleAreaDialog {
         if (!sound) {
             setMessage(NLS.bind(Messages.Table_refused, preview.problems().size()), IMessageProvider.ERROR);
         } else {
-            setMessage(some ? choice.made().kind().purpose() : Messages.Table_nothingNew, IMessageProvider.INFORMATION);
+            setMessage(some ? Words.say(choice.made().kind().purpose()) : Messages.Table_nothingNew, IMessageProvider.INFORMATION);
         }
     }
 
