@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
@@ -39,7 +40,7 @@ class FullDiskTest {
             Study study = StudyFile.load(file);
             study.setDescription("much ".repeat(LETTERS));
             say(() -> StudyFile.save(study, file));
-            say(() -> RecoveryFile.write(study, file));
+            say(() -> RecoveryFile.write(study, file, FileSum.of(file)));
         }
 
         private interface Work {

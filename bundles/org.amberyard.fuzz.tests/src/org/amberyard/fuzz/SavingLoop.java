@@ -1,6 +1,7 @@
 package org.amberyard.fuzz;
 
 import java.nio.file.Path;
+import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -20,7 +21,7 @@ final class SavingLoop {
         Study study = StudyFile.load(file);
         for (int turn = 0;; turn++) {
             study.setDescription(TEXTS[turn % TEXTS.length]);
-            RecoveryFile.write(study, file);
+            RecoveryFile.write(study, file, FileSum.of(file));
             StudyFile.save(study, file);
             System.out.write('s');
             System.out.flush();

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.amberyard.core.funding.Conditions;
 import org.amberyard.core.funding.EnergyCredit;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.OperatingAid;
@@ -31,10 +33,14 @@ class FundingTablesTest {
     private final ResultTable years = FundingTables.byYear().table(RESULT, UnitSystem.METRIC);
 
     private static StudyInput funded() {
+        return funded(0, SampleDistrict.small().funding().programmes().get(0).conditions());
+    }
+
+    private static StudyInput funded(int firstYear, Conditions conditions) {
         StudyInput s = SampleDistrict.small();
         Programme grant = s.funding().programmes().get(0);
-        Programme late = new Programme(grant.name(), grant.kind(), 1, 0, 9, 0.5, grant.offer(), grant.budget(), grant.match(),
-                grant.conditions(), new Payout(1, Optional.empty()));
+        Programme late = new Programme(grant.name(), grant.kind(), 1, firstYear, 9, 0.5, grant.offer(), grant.budget(), grant.match(),
+                conditions, new Payout(1, Optional.empty()));
         FundingInput funding = new FundingInput(List.of(late), List.of(),
                 List.of(new EnergyCredit("Credit", 0, 9, 0.05, PricePath.FLAT)),
                 List.of(new OperatingAid("Aid", 0, 9, 0.5, 0.5, 12, 1)), FundingInput.Declared.NOTHING);
@@ -74,6 +80,26 @@ class FundingTablesTest {
         assertEquals(2, lines.cell(bus + 1, "order"));
         assertNull(lines.cell(bus + 1, "asked"));
         assertNull(lines.cell(bus + 1, "paid_in"));
+    }
+
+    @Test
+    void everyBusIsToldWhetherItIsEligible() {
+        ResultTable buses = EligibilityTable.table().table(RESULT, UnitSystem.METRIC);
+        assertEquals(List.of("Electric in stages", "Clean bus grant", 2026), buses.rows().get(0).subList(0, 3));
+        assertEquals("yes", buses.cell(0, "eligible"));
+        assertNull(buses.cell(0, "rule"));
+        assertEquals("yes", buses.cell(0, "applied"));
+        assertEquals(buses.cell(0, "old_body"), buses.cell(0, "new_body"));
+        assertTrue(buses.rows().stream().noneMatch(r -> r.get(0).equals("Like for like")), "it buys no electric bus");
+    }
+
+    @Test
+    void aBusThatIsRefusedIsToldEveryRule() {
+        Conditions old = new Conditions(false, false, false, false, false, OptionalInt.of(1990), false, 0);
+        ResultTable buses = EligibilityTable.table().table(SampleDistrict.evaluated(funded(1, old)), UnitSystem.METRIC);
+        assertEquals("no", buses.cell(0, "eligible"));
+        assertEquals("it pays for purchases of 2027 to 2035; the engine of old bus " + buses.cell(0, "old_bus") + " is of model year "
+                + buses.cell(0, "old_engine_year") + ", newer than 1990", buses.cell(0, "rule"));
     }
 
     @Test

@@ -14,6 +14,7 @@ enum Behind {
     TRIP("Trip", "Trip", Set.of("trip")),
     PORT("PortType", "Port type", Set.of("port")),
     TARIFF("Tariff", "Tariff", Set.of("tariff")),
+    PROGRAMME("Programme", "Programme", Set.of("programme")),
     PLAN("Plan", "Plan", Set.of("plan")),
     SITE("Site", "Site and climate", Set.of()),
     CALENDAR("ServiceCalendar", "Service calendar", Set.of()),

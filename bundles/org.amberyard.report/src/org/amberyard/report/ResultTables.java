@@ -148,7 +148,7 @@ public final class ResultTables {
                 new Grouped("Shop", List.of(UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(),
                         UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())).restingOn(Behind.SETTINGS),
                 new Grouped("Air and grants", List.of(EmissionTables.byYear(), BenefitTables.byBus(), BenefitTables.inLife(),
-                        CostPerTon.table(), EmissionTables.harmByYear(), FactorTable.factors())),
+                        CostPerTon.table(), EligibilityTable.table(), EmissionTables.harmByYear(), FactorTable.factors())),
                 new Grouped("Bills and policies", List.of(BillTables.billByYear(), BillTables.billByMonth(last),
                         BillTables.billLines(last), BillTables.billedQuantities(), ComparisonTables.policies(),
                         ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs())).restingOn(Behind.DEPOT, Behind.SETTINGS),

@@ -65,6 +65,24 @@ class FindTest {
     }
 
     @Test
+    void thatNothingHasTheWordsIsSaid(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            new Keyboard(display).pressWith(SWT.CTRL, 'f');
+            study.await(() -> list(display).isPresent());
+            display.syncExec(() -> {
+                Shell list = list(display).orElseThrow();
+                Text filter = View.all(list, Text.class).get(0);
+                filter.setText("quizzaciously");
+                assertEquals("Nothing has these words; try fewer, or a part of one.", View.all(list, Tree.class).get(0).getItem(0).getText());
+                filter.notifyListeners(SWT.DefaultSelection, new Event());
+                assertTrue(list.isVisible(), "it leads nowhere");
+                list.close();
+            });
+        }
+    }
+
+    @Test
     void aFolderOfCsvFilesBecomesANewStudy(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Path csv = Path.of(System.getProperty("basedir", ".")).resolve("../../examples/ostrick-vale/csv").normalize();

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.TariffCharge;
+import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
@@ -93,6 +95,65 @@ class SessionTest {
             display.syncExec(() -> sessions.forEach(StudySession::close));
         }
         assertEquals(List.of(), UntitledStudy.kept());
+    }
+
+    /** Two edit one file, “all the same”: what is kept of one is not that of the other, and saving one gives up nothing of the other. */
+    @Test
+    void sessionsThatShareAFileKeepTheirChangesApart(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder, KEPT_AFTER_MS)) {
+            StudySession other = display.syncCall(() -> StudySession.open(StudyFile.open(study.file()), study.file(), false,
+                    new SessionTools(new StudyEvaluator(), KEPT_AFTER_MS)));
+            try {
+                set(study, 2.5);
+                display.syncExec(() -> other.execute(SetCommand.create(other.domain(), other.study(), StudyPackage.Literals.STUDY__NAME,
+                        "Theirs")));
+                OpenStudy.await(display, () -> Files.exists(RecoveryFile.of(study.file())) && UntitledStudy.kept().size() == 1);
+
+                display.syncCall(() -> {
+                    study.session().saveAs(study.file());
+                    return null;
+                });
+
+                assertEquals("Theirs", StudyFile.load(RecoveryFile.of(UntitledStudy.kept().get(0))).getName());
+                assertTrue(display.syncCall(other::isChangedOutside));
+                set(study, 2.75);
+                study.await(() -> Files.exists(RecoveryFile.of(study.file())));
+            } finally {
+                display.syncExec(other::close);
+            }
+            assertEquals(List.of(), UntitledStudy.kept());
+            assertTrue(Files.exists(RecoveryFile.of(study.file())));
+        }
+    }
+
+    /** Changes of a version that someone has replaced since are brought back, and do not replace that one unasked. */
+    @Test
+    void changesOfAnEarlierVersionAreSavedBesideALaterOne(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            RecoveryFile.write(study.study(), study.file(), FileSum.of(study.file()));
+            Files.writeString(study.file(), Files.readString(study.file()) + "\n");
+            StudySession recovered = display.syncCall(() -> StudySession.open(StudyFile.open(RecoveryFile.of(study.file())), study.file(),
+                    true, SessionTools.fresh()));
+            try {
+                assertTrue(display.syncCall(recovered::isChangedOutside));
+            } finally {
+                display.syncExec(recovered::close);
+            }
+        }
+    }
+
+    /** A disk that counts in whole seconds, a clock that was put back: time and size may be the same. */
+    @Test
+    void aChangeOfTheSameTimeAndSizeIsNoticed(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            FileTime time = Files.getLastModifiedTime(study.file());
+            String text = Files.readString(study.file());
+            Files.writeString(study.file(), text.replaceFirst("Ostrick Vale", "Ostrich Vale"));
+            Files.setLastModifiedTime(study.file(), time);
+            assertTrue(display.syncCall(() -> study.session().isChangedOutside()));
+            Files.writeString(study.file(), text);
+            assertFalse(display.syncCall(() -> study.session().isChangedOutside()), "touched, not changed");
+        }
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.amberyard.core.funding.Limit;
 import org.amberyard.core.funding.NewBus;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Refusal;
+import org.amberyard.report.ProgrammeYears;
 
 /**
  * The programme that is applied to, and what its rules say of every purchase of the plan.
@@ -100,7 +101,7 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     }
 
     private String words(Refusal rule) {
-        return ProgrammeTerms.refusal(in, programme, rule);
+        return ProgrammeYears.refusal(programme, in.study().baseYear(), rule);
     }
 
     /** Something of each rule that refuses a purchase, said once. */

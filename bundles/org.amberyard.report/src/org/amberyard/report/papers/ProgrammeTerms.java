@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.amberyard.core.funding.BusAward;
-import org.amberyard.core.funding.Limit;
 import org.amberyard.core.funding.PortAward;
 import org.amberyard.core.funding.Programme;
-import org.amberyard.core.funding.Refusal;
 import org.amberyard.core.funding.ShareAward;
 import org.amberyard.model.funding.FundingPackage;
+import org.amberyard.report.ProgrammeYears;
 import org.amberyard.report.document.CellFormat;
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -32,7 +31,7 @@ final class ProgrammeTerms {
 
     static List<String> of(PaperInput in, Programme programme) {
         ProgrammeTerms terms = new ProgrammeTerms(in, programme);
-        terms.clauses.add(window(in, programme));
+        terms.clauses.add(ProgrammeYears.of(programme, in.study().baseYear()));
         Map<String, BusAward> buses = new TreeMap<>(programme.offer().buses());
         buses.forEach(terms::addBus);
         terms.addPorts(programme.offer().ports());
@@ -40,18 +39,6 @@ final class ProgrammeTerms {
         terms.addShare("training and tools", programme.offer().training());
         terms.addLimits();
         return terms.clauses;
-    }
-
-    /** Years whose purchases it pays for. */
-    static String window(PaperInput in, Programme programme) {
-        int first = in.calendar(programme.firstYear());
-        int last = in.calendar(programme.lastYear());
-        return "purchases of " + (first == last ? first : first + " to " + last);
-    }
-
-    /** A rule that refuses a purchase, with the years where it is about them. */
-    static String refusal(PaperInput in, Programme programme, Refusal rule) {
-        return rule.limit() == Limit.WINDOW ? "it pays for " + window(in, programme) : rule.words();
     }
 
     /** True where a most number of buses is stated. */

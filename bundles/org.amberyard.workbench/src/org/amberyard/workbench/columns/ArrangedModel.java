@@ -128,6 +128,11 @@ public final class ArrangedModel implements GridModel {
     }
 
     @Override
+    public String plainText(int row, int column) {
+        return model.plainText(row, source(column));
+    }
+
+    @Override
     public String tip(int row, int column) {
         return model.tip(row, source(column));
     }

@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of this package. */
 final class Messages extends NLS {
     public static String Find_notes;
+    public static String Find_nothing;
     public static String Find_elements;
     public static String Find_fields;
     public static String Find_hint;

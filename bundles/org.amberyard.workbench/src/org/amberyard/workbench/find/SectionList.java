@@ -102,7 +102,9 @@ public final class SectionList extends PopupDialog {
         tree.removeAll();
         List<String> words = List.of(filter.getText().strip().toLowerCase(Locale.ROOT).split("\\s+"));
         sections.stream().map(s -> s.having(words)).filter(s -> !s.lines().isEmpty()).forEach(this::add);
-        if (tree.getSelectionCount() == 0 && tree.getItemCount() > 0) {
+        if (tree.getItemCount() == 0) {
+            new TreeItem(tree, SWT.NONE).setText(Messages.Find_nothing);
+        } else if (tree.getSelectionCount() == 0) {
             tree.setSelection(tree.getItem(0).getItem(0));
             tree.setTopItem(tree.getItem(0));
         }

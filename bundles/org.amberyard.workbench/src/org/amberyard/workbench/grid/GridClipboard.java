@@ -2,6 +2,7 @@ package org.amberyard.workbench.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.eclipse.swt.dnd.Clipboard;
@@ -19,40 +20,53 @@ final class GridClipboard {
     }
 
     void copy(boolean withHeaders) {
-        put(withHeaders, grid.model()::fullText);
+        put(withHeaders, grid.model()::fullText, this::markup);
     }
 
     /** Copies the selected cells with figures that have no thousands separators, as forms ask for them. */
     void copyPlain() {
-        put(!grid.selection().range().isSingle(), grid.model()::plainText);
+        put(!grid.selection().range().isSingle(), grid.model()::plainText,
+                (row, column) -> TableMarkup.Cell.of(grid.model().plainText(row, column)));
     }
 
-    private void put(boolean withHeaders, CellText cell) {
-        CellRange range = grid.selection().range();
-        GridModel model = grid.model();
-        List<List<String>> block = new ArrayList<>();
-        if (withHeaders) {
-            block.add(cells(range, model::header));
-        }
-        for (int row = range.top(); row <= Math.min(range.bottom(), model.rows() - 1); row++) {
-            int at = row;
-            block.add(cells(range, column -> cell.of(at, column)));
-        }
-        String text = TabbedText.write(block);
-        if (!text.isEmpty()) {
+    private void put(boolean withHeaders, At<String> text, At<TableMarkup.Cell> markup) {
+        String tabbed = TabbedText.write(block(withHeaders, h -> h, text));
+        if (!tabbed.isEmpty()) {
             Clipboard clipboard = new Clipboard(grid.getDisplay());
-            clipboard.setContents(new Object[] {text, TableMarkup.write(block, withHeaders)},
+            clipboard.setContents(new Object[] {tabbed, TableMarkup.write(block(withHeaders, TableMarkup.Cell::of, markup), withHeaders)},
                     new Transfer[] {TextTransfer.getInstance(), HTMLTransfer.getInstance()});
             clipboard.dispose();
         }
     }
 
-    private interface CellText {
-        String of(int row, int column);
+    private <T> List<List<T>> block(boolean withHeaders, Function<String, T> header, At<T> cell) {
+        CellRange range = grid.selection().range();
+        GridModel model = grid.model();
+        List<List<T>> block = new ArrayList<>();
+        if (withHeaders) {
+            block.add(cells(range, column -> header.apply(model.header(column))));
+        }
+        for (int row = range.top(); row <= Math.min(range.bottom(), model.rows() - 1); row++) {
+            int at = row;
+            block.add(cells(range, column -> cell.of(at, column)));
+        }
+        return block;
     }
 
-    private static List<String> cells(CellRange range, IntFunction<String> text) {
-        return IntStream.rangeClosed(range.left(), range.right()).mapToObj(text).toList();
+    /** For word processors as it is shown, for spreadsheets with all digits. */
+    private TableMarkup.Cell markup(int row, int column) {
+        GridModel model = grid.model();
+        return model.isFigure(row, column) ? new TableMarkup.Cell(model.text(row, column), PlainFigure.withPoint(model.fullText(row, column)))
+                : TableMarkup.Cell.of(model.fullText(row, column));
+    }
+
+    /** Something of a cell. */
+    private interface At<T> {
+        T of(int row, int column);
+    }
+
+    private static <T> List<T> cells(CellRange range, IntFunction<T> cell) {
+        return IntStream.rangeClosed(range.left(), range.right()).mapToObj(cell).toList();
     }
 
     void paste() {

@@ -35,7 +35,7 @@ public interface GridModel {
 
     /** The same without thousands separators, for forms and programs that take none. */
     default String plainText(int row, int column) {
-        return fullText(row, column);
+        return isFigure(row, column) ? PlainFigure.of(fullText(row, column)) : fullText(row, column);
     }
 
     /** What may be said of a cell when the pointer rests on it, besides its mark. */

@@ -11,17 +11,39 @@ public final class TableMarkup {
     }
 
     /**
+     * A cell as a word processor shows it, with the figure that a spreadsheet computes with.
+     *
+     * @param shown text for reading
+     * @param figure all digits of a figure, with a point for the decimals; empty for words
+     */
+    public record Cell(String shown, String figure) {
+        /** Words, or a figure of which no more is known than what is shown. */
+        public static Cell of(String shown) {
+            return new Cell(shown, "");
+        }
+
+        private String opening() {
+            if (!figure.isEmpty()) {
+                // The first is what Excel reads, the others what LibreOffice reads; either takes the text where they are missing.
+                return "<td x:num=\"" + figure + "\" sdval=\"" + figure + "\" sdnum=\"1033;\">";
+            }
+            return isArmed(shown) ? "<td style=\"mso-number-format:'\\@'\">" : "<td>";
+        }
+    }
+
+    /**
      * A block as a table.
      *
      * @param headed true when the first row holds headings
      */
-    public static String write(List<List<String>> block, boolean headed) {
-        StringBuilder html = new StringBuilder("<table border=\"1\" style=\"border-collapse:collapse\">");
+    public static String write(List<List<Cell>> block, boolean headed) {
+        StringBuilder html = new StringBuilder("<table xmlns:x=\"urn:schemas-microsoft-com:office:excel\" border=\"1\" ")
+                .append("style=\"border-collapse:collapse\">");
         for (int row = 0; row < block.size(); row++) {
             html.append("<tr>");
-            for (String cell : block.get(row)) {
-                html.append(headed && row == 0 ? "<th>" : isArmed(cell) ? "<td style=\"mso-number-format:'\\@'\">" : "<td>")
-                        .append(escaped(cell)).append(headed && row == 0 ? "</th>" : "</td>");
+            for (Cell cell : block.get(row)) {
+                html.append(headed && row == 0 ? "<th>" : cell.opening()).append(escaped(cell.shown()))
+                        .append(headed && row == 0 ? "</th>" : "</td>");
             }
             html.append("</tr>");
         }

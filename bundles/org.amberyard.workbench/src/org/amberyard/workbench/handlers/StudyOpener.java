@@ -47,11 +47,13 @@ public final class StudyOpener {
             page.activate(already.get());
             return true;
         }
-        if (StudyLock.isTaken(absolute) && !mayShare(absolute)) {
+        boolean shared = StudyLock.isTaken(absolute);
+        if (shared && !mayShare(absolute)) {
             return true;
         }
         try {
-            Optional<Path> kept = RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
+            // What is kept beside a study that another program edits is that program's, which is alive.
+            Optional<Path> kept = shared ? Optional.empty() : RecoveryFinder.ask(page.getWorkbenchWindow().getShell(), absolute);
             StudyResource resource = StudyFile.open(kept.orElse(absolute));
             edit(StudySession.open(resource, absolute, kept.isPresent(), tools.get()));
             RecentStudies.remember(absolute);

@@ -3,6 +3,7 @@ package org.amberyard.workbench.session;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -27,7 +28,7 @@ final class RecoveryKeeper {
 
     /**
      * @param delayMs longest time that an edit lives in memory only, in milliseconds
-     * @param untitledPlace where changes are kept as long as the study has no file
+     * @param untitledPlace where changes are kept as long as the study has no file, or shares it with another program
      * @param recovered true when the session has begun with what was kept there
      */
     RecoveryKeeper(StudySession session, Display display, int delayMs, Path untitledPlace, boolean recovered) {
@@ -54,14 +55,15 @@ final class RecoveryKeeper {
         owned = true;
         Study copy = StudyFile.copy(session.study());
         Path file = file();
-        writing = Job.createSystem(Messages.RecoveryJob_name, (ICoreRunnable) monitor -> write(copy, file));
+        FileSum changed = session.version();
+        writing = Job.createSystem(Messages.RecoveryJob_name, (ICoreRunnable) monitor -> write(copy, file, changed));
         writing.schedule();
     }
 
-    private static void write(Study copy, Path file) {
+    private static void write(Study copy, Path file, FileSum changed) {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            RecoveryFile.write(copy, file);
+            RecoveryFile.write(copy, file, changed);
         } catch (StudyFileException | IOException e) {
             // A folder that takes no files must not keep anyone from working.
             ILog.of(RecoveryKeeper.class).warn(e.getMessage(), e);
@@ -87,7 +89,8 @@ final class RecoveryKeeper {
         }
     }
 
+    /** Beside the study's file; where another program edits that too, the place there is that program's. */
     private Path file() {
-        return session.file().orElse(untitledPlace);
+        return session.file().filter(f -> !session.isShared()).orElse(untitledPlace);
     }
 }

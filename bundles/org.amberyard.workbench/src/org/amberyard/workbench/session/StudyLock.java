@@ -65,6 +65,11 @@ public final class StudyLock implements AutoCloseable {
         return new StudyLock(file, null, true);
     }
 
+    /** True where another session or program had the study file when this one asked for it. */
+    boolean isOthers() {
+        return taken;
+    }
+
     @Override
     public void close() {
         if (channel != null && channel.isOpen()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -32,7 +33,8 @@ public final class StudySession {
     private final RecoveryKeeper recovery;
     private final WhatIfWork whatIf;
     private Path file;
-    private FileStamp stamp;
+    /** The version of its file that it was opened from or saved to. */
+    private FileSum version;
     private StudyLock lock;
     private int revision;
     /** True as long as what it began with is in no file: changes of an earlier run, or a study that was just made. */
@@ -41,7 +43,7 @@ public final class StudySession {
 
     private StudySession(Resource resource, Path file, Path untitledPlace, boolean unsaved, SessionTools tools) {
         this.file = file;
-        this.stamp = FileStamp.of(file);
+        this.version = Optional.ofNullable(file).filter(f -> unsaved).flatMap(RecoveryFile::changedVersion).orElseGet(() -> FileSum.of(file));
         this.lock = StudyLock.take(file);
         this.unsaved = unsaved;
         study = (Study) resource.getContents().get(0);
@@ -124,7 +126,17 @@ public final class StudySession {
 
     /** True when something else has changed the study's file since it was opened or saved here. */
     public boolean isChangedOutside() {
-        return file != null && Files.exists(file) && !stamp.equals(FileStamp.of(file));
+        return file != null && Files.exists(file) && !version.equals(FileSum.of(file));
+    }
+
+    /** The version of its file that was opened, or saved last; without a file none. */
+    FileSum version() {
+        return version;
+    }
+
+    /** True when another session or program was editing the study's file when this one took it up. */
+    boolean isShared() {
+        return lock.isOthers();
     }
 
     /** True when closing would lose something. */
@@ -189,10 +201,12 @@ public final class StudySession {
             lock = StudyLock.take(target);
         }
         file = target;
-        stamp = FileStamp.of(target);
+        version = FileSum.of(target);
         unsaved = false;
         commands.saveIsDone();
-        forgetRecovery(target);
+        if (!isShared()) {
+            forgetRecovery(target);
+        }
         whatIf.saved(target);
         tell(l -> l.fileChanged(this));
     }

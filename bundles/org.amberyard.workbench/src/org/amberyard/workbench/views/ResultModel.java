@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.PlainFigure;
 import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 
@@ -139,15 +140,10 @@ public final class ResultModel implements GridModel {
         return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
     }
 
+    /** As it is shown: forms want figures as they stand in the table, not all that the program knows of them. */
     @Override
     public String plainText(int row, int column) {
-        Object cell = table.rows().get(row(row)).get(columns.get(column));
-        if (!(cell instanceof Double number)) {
-            return text(row, column);
-        }
-        NumberFormat format = fullFormat();
-        format.setGroupingUsed(false);
-        return format.format(number);
+        return isFigure(row, column) ? PlainFigure.of(text(row, column)) : text(row, column);
     }
 
     /** One number of decimals for a whole column, so that its figures line up: as many as its largest figure needs. */
