@@ -117,11 +117,12 @@ public final class StudyWhatIf implements VariedInputs {
     /**
      * Works out variants, from those on that are kept already.
      *
+     * @param block variants of a block, in which they are kept
      * @param kept takes the results
      * @param also takes them too, and may have enough
      */
-    RunEnd work(Evaluations evaluations, KeptDraws kept, BlockSink also, Progress progress) {
-        return outcomes.run(evaluations, threads, kept.draws(), BlockSink.of(kept, also), progress);
+    RunEnd work(Evaluations evaluations, int block, KeptDraws kept, BlockSink also, Progress progress) {
+        return outcomes.run(evaluations, block, threads, kept.draws(), BlockSink.of(kept, also), progress);
     }
 
     /** Works out the scenarios likewise. */

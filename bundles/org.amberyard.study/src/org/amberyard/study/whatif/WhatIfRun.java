@@ -34,7 +34,9 @@ public final class WhatIfRun {
     private final StudyWhatIf whatIf;
     private final int blockDraws;
     private final Map<RunPart, KeptDraws> kept = new EnumMap<>(RunPart.class);
+    private final boolean fitted;
     private Optional<FittedDraws> fit = Optional.empty();
+    private int step;
     private RunPlan plan;
     private List<PriceFan> prices = List.of();
     private int pricesOf;
@@ -49,16 +51,22 @@ public final class WhatIfRun {
     public WhatIfRun(Study study, StudyResult base, int threads, Optional<SavedRun> before) {
         this.whatIf = new StudyWhatIf(study, base, threads);
         this.blockDraws = whatIf.outcomes().blockDraws();
-        this.plan = new RunPlan(whatIf, FittedDraws.wanted(whatIf));
+        this.fitted = FittedDraws.wanted(whatIf);
+        this.plan = new RunPlan(whatIf, step, fitted);
         before.ifPresent(saved -> saved.parts().forEach(this::take));
         fitWhereDone();
     }
 
-    /** Fits surfaces once their evaluations are done; what follows depends on whether they are good enough. */
+    /** Fits surfaces once their evaluations are done, and again to more of them until they are good enough; what follows depends on that. */
     private void fitWhereDone() {
-        if (fit.isEmpty() && FittedDraws.wanted(whatIf)) {
-            fit = complete(RunPart.FIT).map(k -> FittedDraws.of(whatIf, k));
-            plan = new RunPlan(whatIf, fit.isEmpty() || surfaces().isPresent());
+        while (fitted && fit.isEmpty() && complete(RunPart.FIT).isPresent()) {
+            FittedDraws tried = FittedDraws.of(whatIf, kept.get(RunPart.FIT), step);
+            if (tried.check().goodEnough() || step == FitSteps.of(whatIf).last()) {
+                fit = Optional.of(tried);
+            } else {
+                step++;
+            }
+            plan = new RunPlan(whatIf, step, fit.isEmpty() || surfaces().isPresent());
         }
     }
 
@@ -69,8 +77,9 @@ public final class WhatIfRun {
         }
     }
 
+    /** Of a fit each by itself, since more may be fitted to later. */
     private int block(RunPart part) {
-        return part == RunPart.SCENARIOS ? 1 : part.isSearch() ? Integer.MAX_VALUE : blockDraws;
+        return part == RunPart.SCENARIOS || part == RunPart.FIT ? 1 : part.isSearch() ? Integer.MAX_VALUE : blockDraws;
     }
 
     /** The what-if whose parts it works out. */
@@ -98,10 +107,12 @@ public final class WhatIfRun {
         List<RunPart> parts = plan.parts(widest());
         for (int i = 0; i < parts.size(); i++) {
             RunPart part = parts.get(i);
-            if (!isDone(part) && !work(part, plan.share(progress, part), soFar)) {
-                return;
+            while (!isDone(part)) {
+                if (!work(part, plan.share(progress, part), soFar)) {
+                    return;
+                }
+                fitWhereDone();
             }
-            fitWhereDone();
             parts = plan.parts(widest());
             soFar.accept(results());
         }
@@ -116,7 +127,7 @@ public final class WhatIfRun {
         }
         KeptDraws draws = kept.computeIfAbsent(part, p -> new KeptDraws());
         RunEnd end = part == RunPart.SCENARIOS ? whatIf.workScenarios(draws, progress)
-                : whatIf.work(plan.of(part, widest()), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
+                : whatIf.work(plan.of(part, widest()), block(part), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
         return end.reason() != RunEnd.Reason.CANCELLED;
     }
 
