@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.amberyard.core.duty.Climate;
@@ -12,12 +13,16 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.FitCheck;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.whatif.KeptDraws;
+import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
+import org.amberyard.study.FieldFormat;
 import org.amberyard.study.StudyEvaluator;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
@@ -161,6 +166,22 @@ class FittedRunTest {
         WhatIfRun opened = new WhatIfRun(study, base, 1, Optional.of(run.saved()));
         assertEquals(run.results().all().orElseThrow().missed(), opened.results().all().orElseThrow().missed());
         assertArrayEquals(run.results().all().orElseThrow().presentCosts(PLAN), opened.results().all().orElseThrow().presentCosts(PLAN), 0);
+    }
+
+    /** Inputs that are no prices are told too; elements that hold the same now stand in one line. */
+    @Test
+    void whatIsNoPriceIsToldAsItIsDrawn() {
+        List<DrawnInput> drawn = run.results().drawn();
+        assertEquals(24, drawn.stream().filter(d -> d.input().equals("Temperature")).map(d -> d.elements() + d.field()).distinct().count());
+        DrawnInput low = drawn.get(0);
+        double lowC = study.getSite().getClimate().get(0).getMeanLowC();
+        SortedDraws values = low.values().orElseThrow();
+        assertEquals("°F", low.unit());
+        assertEquals(1000, values.count());
+        assertEquals(FieldFormat.of(SitePackage.Literals.MONTH_CLIMATE__MEAN_LOW_C, study).text(lowC), low.now());
+        assertTrue(values.quantile(0) >= 32 + 1.8 * (lowC - 3) && values.quantile(1) <= 32 + 1.8 * (lowC + 2), low.toString());
+        assertTrue(values.quantile(1) - values.quantile(0) > 5, low.toString());
+        assertTrue(drawn.stream().anyMatch(d -> d.input().equals("Cabin loss")));
     }
 
     @Test

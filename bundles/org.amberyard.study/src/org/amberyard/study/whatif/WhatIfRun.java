@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
@@ -39,7 +40,8 @@ public final class WhatIfRun {
     private int step;
     private RunPlan plan;
     private List<PriceFan> prices = List.of();
-    private int pricesOf;
+    private List<DrawnInput> drawn = List.of();
+    private int lookedAt;
 
     /**
      * @param study a study with a what-if
@@ -203,8 +205,9 @@ public final class WhatIfRun {
         Optional<OneAtATime> single = single();
         int[] widest = widest();
         boolean two = widest.length > 1;
+        lookAtDraws();
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named),
-                fit.map(FittedDraws::check), all(), prices(),
+                fit.map(FittedDraws::check), all(), prices, drawn,
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
                 complete(RunPart.SHARES).map(k -> whatIf.shares(k, surfaces())),
                 new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
@@ -216,13 +219,13 @@ public final class WhatIfRun {
                         : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), surfaces()));
     }
 
-    private List<PriceFan> prices() {
+    private void lookAtDraws() {
         int looked = DrawnPrices.looked(Optional.ofNullable(kept.get(RunPart.ALL)).map(KeptDraws::draws).orElse(0));
-        if (looked > 1 && looked != pricesOf) {
+        if (looked > 1 && looked != lookedAt) {
             prices = whatIf.prices(looked);
-            pricesOf = looked;
+            drawn = whatIf.drawn(looked);
+            lookedAt = looked;
         }
-        return prices;
     }
 
     /** What has been found so far, to be kept with the study. */
