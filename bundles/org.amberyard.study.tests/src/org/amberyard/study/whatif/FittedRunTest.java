@@ -19,6 +19,7 @@ import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.whatif.KeptDraws;
 import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
@@ -172,9 +173,12 @@ class FittedRunTest {
     @Test
     void whatIsNoPriceIsToldAsItIsDrawn() {
         List<DrawnInput> drawn = run.results().drawn();
-        assertEquals(24, drawn.stream().filter(d -> d.input().equals("Temperature")).map(d -> d.elements() + d.field()).distinct().count());
+        List<MonthClimate> months = study.getSite().getClimate();
+        assertEquals(months.stream().mapToDouble(MonthClimate::getMeanLowC).distinct().count()
+                + months.stream().mapToDouble(MonthClimate::getMeanHighC).distinct().count(),
+                drawn.stream().filter(d -> d.input().equals("Temperature")).count());
         DrawnInput low = drawn.get(0);
-        double lowC = study.getSite().getClimate().get(0).getMeanLowC();
+        double lowC = months.get(0).getMeanLowC();
         SortedDraws values = low.values().orElseThrow();
         assertEquals("°F", low.unit());
         assertEquals(1000, values.count());
