@@ -70,8 +70,8 @@ class WhatIfChartsTest {
     }
 
     private static WhatIfResults nothing() {
-        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                BreakEvens.NONE);
+        return new WhatIfResults(BASE, INPUTS, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.empty(),
+                Optional.empty(), BreakEvens.NONE);
     }
 
     private static WhatIfResults results() {
@@ -106,7 +106,7 @@ class WhatIfChartsTest {
                         new double[DRAWS], 8, missed)),
                 List.of(new PriceFan("price of fuel, diesel", "USD/L", IntStream.range(0, BASE.input().years()).mapToObj(year -> SortedDraws.of(
                         Arrays.stream(drawn).mapToDouble(p -> 1 + p[0] * year).toArray())).toList())),
-                Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
+                List.of(), Optional.of(new TwoTogether(0, 1, grid, costs(IntStream.range(0, grid.evaluations())
                         .mapToObj(e -> new double[] {grid.first(e), grid.second(e)}).toArray(double[][]::new)), BASE.input().baseline())),
                 Optional.of(new VarianceShares(List.of("A", "B"), costs(rows), BASE.input().baseline(), 1, 1, missed)),
                 new BreakEvens(Optional.of(new BreakEvensAlone(List.of(0, 1), BASE.plans().stream().map(p -> List.of(at, new BreakEven(List.of(

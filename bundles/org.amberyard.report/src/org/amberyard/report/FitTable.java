@@ -59,7 +59,7 @@ final class FitTable {
     }
 
     private List<Object> row(int plan, String figure, Miss miss, DoubleFunction<Optional<Band>> percentile) {
-        List<Object> row = new ArrayList<>(List.of(base.plans().get(plan).name(), figure, check.goodEnough() ? "yes" : "no",
+        List<Object> row = new ArrayList<>(List.of(base.plans().get(plan).name(), figure, check.goodEnough() ? "yes" : "no", check.fittedTo(),
                 check.errors().heldOut(), miss.within(), miss.largest(), miss.mean() - miss.meanReach(), miss.mean() + miss.meanReach()));
         for (double share : new double[] {LOW_SHARE, HIGH_SHARE}) {
             Optional<Band> band = percentile.apply(share);
@@ -74,6 +74,7 @@ final class FitTable {
                 + "moved by it at most; empty where each is evaluated.";
         return List.of(plan(), text("figure", "Figure", "What is read off a surface; the saving is the present cost of the baseline less that of the plan."),
                 text("read_off", "Read off", "Yes where draws are read off the surface; no where it is not good enough and each draw is evaluated."),
+                count("fitted_to", "Fitted to", "Evaluations that the surface was fitted to."),
                 count("held_out", "Kept out", "Evaluations that were drawn independently and kept out of the fit, to check it."),
                 amount("within", "95 of 100 within", "What 95 draws of a hundred are missed by at most, said with a confidence of 95 % "
                         + "whatever the distribution (order statistics, Wilks)."),

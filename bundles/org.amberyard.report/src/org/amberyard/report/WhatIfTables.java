@@ -57,6 +57,7 @@ public final class WhatIfTables {
         FitTable.of(results).ifPresent(made::add);
         results.all().map(tables::appropriations).ifPresent(made::add);
         made.addAll(DrawTables.of(results));
+        DrawnInputTable.of(results).ifPresent(made::add);
         PriceFanTable.of(results).ifPresent(made::add);
         results.shares().map(tables::varianceShares).ifPresent(made::add);
         made.addAll(BreakEvenTables.of(results));

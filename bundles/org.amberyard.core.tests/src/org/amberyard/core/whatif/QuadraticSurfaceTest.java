@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,8 @@ class QuadraticSurfaceTest {
 
     @Test
     void aQuadraticFunctionIsGivenBack() {
-        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(QuadraticSurfaceTest::quadratic), of(x -> x[0])});
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(QuadraticSurfaceTest::quadratic), of(x -> x[0])},
+                SurfaceShape.quadratic(3));
         double[] results = new double[2];
         double[] at = {107, 0.2, -4.4};
         surface.at(at, results);
@@ -50,7 +52,8 @@ class QuadraticSurfaceTest {
             row[1] = row[1] < 0.5 ? 0.8 : 1.2;
             row[2] = 7;
         }
-        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(x -> 1000 * x[1] + x[0] * x[1])});
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(x -> 1000 * x[1] + x[0] * x[1])},
+                SurfaceShape.quadratic(3));
         double[] results = new double[1];
         surface.at(new double[] {104, 1, 7}, results);
         assertEquals(1104, results[0], 1e-8);
@@ -59,6 +62,26 @@ class QuadraticSurfaceTest {
     @Test
     void tooFewEvaluationsAreRefused() {
         assertThrows(IllegalArgumentException.class,
-                () -> QuadraticSurface.of(Arrays.copyOf(inputs, 10), new double[][] {new double[10]}));
+                () -> QuadraticSurface.of(Arrays.copyOf(inputs, 10), new double[][] {new double[10]},
+                        SurfaceShape.quadratic(3)));
+    }
+
+    /** The first input is known by itself: it stands in products alone, and those with itself are left out. */
+    @Test
+    void whatIsKnownBesideASurfaceStandsInProductsAlone() {
+        List<Boolean> known = List.of(true, false, false);
+        assertEquals(3, new SurfaceShape(known, SurfaceShape.Degree.STRAIGHT).terms());
+        assertEquals(6, new SurfaceShape(known, SurfaceShape.Degree.OWN).terms());
+        assertEquals(8, new SurfaceShape(known, SurfaceShape.Degree.ALL).terms());
+        assertEquals(10, SurfaceShape.quadratic(3).terms());
+        QuadraticSurface surface = QuadraticSurface.of(inputs, new double[][] {of(x -> 7 - x[2] + (x[0] - mean(0)) * (x[1] - mean(1)))},
+                new SurfaceShape(known, SurfaceShape.Degree.ALL));
+        double[] results = new double[1];
+        surface.at(new double[] {104, 0.3, -4.5}, results);
+        assertEquals(7 + 4.5 + (104 - mean(0)) * (0.3 - mean(1)), results[0], 1e-8);
+    }
+
+    private double mean(int input) {
+        return Arrays.stream(inputs).mapToDouble(row -> row[input]).average().orElseThrow();
     }
 }

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * <p>Every bus has a plug of its own while there are enough. Where that leaves a bus short, or there are too few, the buses
  * queue with as few swaps as will do, and where that leaves one short, with each ready as soon as can be. The first of the three
- * that has all buses ready is taken, else the one that leaves the least energy missing.
+ * that has all buses ready is taken, else the one that leaves the least energy missing. A queue is not tried where each bus has
+ * a port to itself, and no other has more power for it.
  *
  * @param stretch the stretch
  * @param units ports
@@ -26,7 +27,8 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
     public static YardCharging of(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
         PolicyRun run = new PolicyRun(stretch, units, rule);
         YardCharging best = DedicatedPlugs.of(stretch, units).map(a -> of(run, a)).orElse(null);
-        for (int attempt = 0; attempt < 2 && (best == null || !best.served()); attempt++) {
+        boolean unbeaten = best != null && (best.served() || best.atFullPower());
+        for (int attempt = 0; attempt < 2 && !unbeaten && (best == null || !best.served()); attempt++) {
             YardCharging queue = of(run, ChargeQueue.of(stretch, units, rule, attempt == 0));
             best = best == null || queue.schedule.shortKwh() < best.schedule.shortKwh() ? queue : best;
         }
@@ -42,6 +44,22 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
 
     private static YardCharging of(PolicyRun run, PortAssignment assignment) {
         return new YardCharging(run.stretch(), run.units(), run.rule(), assignment, run.of(assignment));
+    }
+
+    /** True when no queue brings more into a bus: each has a port to itself through all its stay, and none gives it more power. */
+    private boolean atFullPower() {
+        for (PortUnit unit : units) {
+            if (unit.plugs() > 1) {
+                return false;
+            }
+            for (Plugged one : assignment.plugged()) {
+                BusAcceptance bus = one.plugIn().acceptance();
+                if (bus.batteryKw(unit.port()) > bus.batteryKw(units.get(one.unit()).port())) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** The same buses at the same plugs, charged there by another policy. */

@@ -27,9 +27,6 @@ final class AwardsAnew implements MovedAwards {
         StudyInput study = points.book().study();
         AwardLedger awards = PlanAwards.of(new PointBook(points, prices), plan, costs.lines());
         FleetHistory fleet = costs.course().fleet();
-        if (!PlanAwards.scrapped(study, awards).equals(fleet.scrapped())) {
-            return false;
-        }
         Clawback settled = PlanFunding.settled(awards, study.funding().programmes(), fleet);
         for (Payment payment : settled.payments()) {
             results[presentCost] -= payment.amount() * paid.present(payment.year());
@@ -39,6 +36,6 @@ final class AwardsAnew implements MovedAwards {
             results[presentCost] += repayment.amount() * repaid.present(repayment.year());
             results[appropriations + repaid.counts(repayment.year())] += repayment.amount() * repaid.appropriation(repayment.year());
         }
-        return true;
+        return PlanAwards.scrapped(study, awards).equals(fleet.scrapped());
     }
 }

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.air.AirFactors;
@@ -24,12 +25,14 @@ public final class BusAir {
     private final StudyInput study;
     private final AirFactors factors;
     private final BusWear wear;
+    private final List<TypeUpkeep> types;
 
     /** Emissions of the buses of a study. */
     public BusAir(StudyInput study, DutyTable duty) {
         this.study = study;
         this.factors = study.air().factors();
         this.wear = new BusWear(duty.input());
+        this.types = study.types().stream().map(type -> new TypeUpkeep(type, study.rules().upkeep())).toList();
     }
 
     /** Emissions of a bus in a year, with the power plants behind its energy at the meter. */
@@ -91,8 +94,7 @@ public final class BusAir {
 
     /** What a year does to brakes and tyres. */
     WearYear wear(VehicleYear record) {
-        TypeUpkeep type = new TypeUpkeep(study.types().get(record.vehicle().type()), study.rules().upkeep());
-        return wear.of(type, record.use(), idleHours(record), study.buses().get(record.place()).route());
+        return wear.of(types.get(record.vehicle().type()), record.use(), idleHours(record), study.buses().get(record.place()).route());
     }
 
     String bodyType(VehicleYear record) {

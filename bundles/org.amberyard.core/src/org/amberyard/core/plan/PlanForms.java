@@ -83,13 +83,13 @@ final class PlanForms {
      *
      * @param prices prices at their places
      * @param results takes them from a place on
-     * @return false when prices decide otherwise than before, so that the plan must be evaluated as a whole
+     * @return false when prices decide otherwise than before, so that the plan must be evaluated as a whole; what is written is what
+     *     it comes to as long as nobody decides otherwise
      */
     boolean write(double[] prices, double[] results, int from) {
+        boolean decided = true;
         for (Decision decision : decisions) {
-            if (decision.difference.at(prices) > 0 != decision.above) {
-                return false;
-            }
+            decided &= decision.difference.at(prices) > 0 == decision.above;
         }
         int first = from + 2;
         results[from] = presentCost.at(prices);
@@ -97,7 +97,7 @@ final class PlanForms {
         for (int year = 0; year < appropriations.size(); year++) {
             results[first + year] = appropriations.get(year).at(prices);
         }
-        return yards.add(prices, results, from)
-                && (awards.isEmpty() || awards.get().take(prices, results, from, first));
+        decided &= yards.add(prices, results, from);
+        return (awards.isEmpty() || awards.get().take(prices, results, from, first)) && decided;
     }
 }

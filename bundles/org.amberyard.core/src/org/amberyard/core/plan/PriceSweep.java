@@ -65,16 +65,16 @@ public final class PriceSweep {
          *
          * @param values values of the fields, in their order
          * @param results takes the results
-         * @return false when these prices decide otherwise than those of the study, so that it must be evaluated as a whole
+         * @return false when these prices decide otherwise than those of the study, so that it must be evaluated as a whole; the results
+         *     are then what it would come to if all stayed as the study decides it
          */
         public boolean at(double[] values, double[] results) {
             points.write(values, prices);
+            boolean decided = true;
             for (int plan = 0; plan < plans.size(); plan++) {
-                if (!plans.get(plan).write(prices, results, plan * (BEFORE_YEARS + years))) {
-                    return false;
-                }
+                decided &= plans.get(plan).write(prices, results, plan * (BEFORE_YEARS + years));
             }
-            return true;
+            return decided;
         }
     }
 }

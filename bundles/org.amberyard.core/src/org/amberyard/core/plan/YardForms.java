@@ -42,8 +42,10 @@ final class YardForms {
         this.staying = new double[APPROPRIATIONS + study.years()];
         for (int year = 0; year < study.years(); year++) {
             YearForms forms = forms(year, points);
-            if (forms.moves() || !add(forms, new double[0], staying, 0)) {
+            if (forms.moves() || forms.step() >= STEPS) {
                 moving.add(forms);
+            } else {
+                add(forms, new double[0], staying, 0);
             }
         }
     }
@@ -71,28 +73,25 @@ final class YardForms {
      * Adds bills, plug swaps, credits and what power plants put into the air to the results of a plan.
      *
      * @param from place of the plan's present cost, before its greenhouse gas and appropriations
-     * @return false when demand prices rise too far over energy prices
+     * @return false when demand prices rise too far over energy prices; schedules are then those of the farthest rise
      */
     boolean add(double[] prices, double[] results, int from) {
         for (int i = 0; i < staying.length; i++) {
             results[from + i] += staying[i];
         }
+        boolean within = true;
         for (YearForms of : moving) {
-            if (!add(of, prices, results, from)) {
-                return false;
-            }
+            within &= add(of, prices, results, from);
         }
-        return true;
+        return within;
     }
 
     private boolean add(YearForms of, double[] prices, double[] results, int from) {
         double energy = of.energy.at(prices);
         double demand = of.demand.at(prices);
         long step = of.priced ? PlanYards.indexStep(demand, energy) : of.step;
-        if (step < 0 || step >= STEPS) {
-            return false;
-        }
-        YardMoney yard = at(of, (int) step);
+        int seen = (int) Math.max(0, Math.min(STEPS - 1, step));
+        YardMoney yard = at(of, seen);
         double fixed = of.fixed.at(prices);
         double money = yard.energy() * energy + yard.demand() * demand + yard.swaps() * of.swaps.at(prices)
                 + (yard.lifted().isPresent() ? yard.lifted().get().parts(new BillIndex(energy, demand, fixed)).fixed()
@@ -100,7 +99,7 @@ final class YardForms {
         results[from] += money * of.present - yard.credits() * of.presentOfStated;
         results[from + 1] += yard.gridKg();
         results[from + APPROPRIATIONS + of.year] += money * of.appropriation - yard.credits() * of.appropriationOfStated;
-        return true;
+        return seen == step;
     }
 
     private YardMoney at(YearForms of, int step) {

@@ -40,7 +40,7 @@ public record MaintenanceTask(String name, UpkeepCause cause, TaskScope scope, T
 
     /** What counts for the task in a year of driving; the distance of a task on tyres is that of its reference bus. */
     Meters meters(WearYear year) {
-        Meters plain = new Meters(year.km(), 12, year.hours(), year.brakeKwh());
+        Meters plain = Meters.of(year);
         return tyres.map(t -> plain.withKm(t.equivalentKm(year.km(), year.massKg(), year.tyreKwh()))).orElse(plain);
     }
 }

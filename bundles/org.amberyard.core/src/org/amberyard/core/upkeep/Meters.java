@@ -13,6 +13,11 @@ public record Meters(double km, double months, double hours, double brakeKwh) {
     /** A bus that has just been built, or a task that has just been done. */
     public static final Meters ZERO = new Meters(0, 0, 0, 0);
 
+    /** What a year of driving counts. */
+    static Meters of(WearYear year) {
+        return new Meters(year.km(), WearYear.MONTHS, year.hours(), year.brakeKwh());
+    }
+
     /** These and others. */
     public Meters plus(Meters o) {
         return new Meters(km + o.km, months + o.months, hours + o.hours, brakeKwh + o.brakeKwh);

@@ -38,9 +38,10 @@ public final class TaskSchedule {
     /** Drives the next year and tells what falls due, task by task and month by month. */
     public List<TaskEvent> next(WearYear year, double ageYears) {
         List<TaskEvent> events = new ArrayList<>();
+        List<Meters> plain = byMonth(Meters.of(year), year);
         for (int i = 0; i < tasks.size(); i++) {
-            addDue(i, year, ageYears, events);
             MaintenanceTask task = tasks.get(i);
+            addDue(i, task.tyres().isPresent() ? byMonth(task.meters(year), year) : plain, ageYears, events);
             renewals.get(i).ifPresent(r -> addFailures(task, r, year, ageYears, events));
         }
         odometerKm += year.km();
@@ -61,20 +62,16 @@ public final class TaskSchedule {
         return all;
     }
 
-    private void addDue(int index, WearYear year, double ageYears, List<TaskEvent> events) {
+    private static List<Meters> byMonth(Meters whole, WearYear year) {
+        return year.monthShares().stream().map(share -> new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share))
+                .toList();
+    }
+
+    private void addDue(int index, List<Meters> months, double ageYears, List<TaskEvent> events) {
         MaintenanceTask task = tasks.get(index);
-        Meters whole = task.meters(year);
-        if (task.trigger().equals(TaskTrigger.NEVER)) {
-            return;
-        }
-        for (int month = 0; month < WearYear.MONTHS; month++) {
-            double share = year.monthShares().get(month);
-            Meters part = new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share);
-            TaskClock.Walk walk = clocks.get(index).walk(task.trigger(), part);
-            clocks.set(index, walk.after());
-            if (!walk.parts().isEmpty()) {
-                events.add(new TaskEvent(task, month, ageYears, walk.parts().size(), false));
-            }
+        if (!task.trigger().equals(TaskTrigger.NEVER)) {
+            clocks.set(index, clocks.get(index).through(task.trigger(), months,
+                    (month, times) -> events.add(new TaskEvent(task, month, ageYears, times, false))));
         }
     }
 

@@ -1,11 +1,9 @@
 package org.amberyard.core.whatif;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
-/** The terms of a quadratic function of inputs that evaluations can tell apart: 1, inputs in deviations from their means, products. */
+/** The terms of a surface that evaluations can tell apart: 1, inputs in deviations from their means, products. */
 final class SurfaceTerms {
     private static final int VALUES_FOR_A_SQUARE = 3;
 
@@ -24,7 +22,7 @@ final class SurfaceTerms {
      *
      * @param inputs by evaluation and input
      */
-    static SurfaceTerms of(double[][] inputs) {
+    static SurfaceTerms of(double[][] inputs, SurfaceShape shape) {
         int count = inputs[0].length;
         double[] means = new double[count];
         double[] scales = new double[count];
@@ -37,24 +35,24 @@ final class SurfaceTerms {
             scales[input] = moments.squares() > 0 ? moments.sd() : 1;
             values[input] = (int) Arrays.stream(column).distinct().count();
         }
-        return new SurfaceTerms(means, scales, factors(values));
+        return new SurfaceTerms(means, scales, shape.factors().stream().filter(term -> told(term, values)).toList());
     }
 
-    /** Inputs whose product each term is, by how many values inputs take. */
-    private static List<int[]> factors(int[] values) {
-        int[] varying = IntStream.range(0, values.length).filter(i -> values[i] > 1).toArray();
-        List<int[]> factors = new ArrayList<>(List.of(new int[0]));
-        Arrays.stream(varying).forEach(i -> factors.add(new int[] {i}));
-        for (int i : varying) {
-            Arrays.stream(varying).filter(j -> j > i || j == i && values[i] >= VALUES_FOR_A_SQUARE)
-                    .forEach(j -> factors.add(new int[] {i, j}));
-        }
-        return factors;
+    /** True where inputs take enough values to tell a term from the others. */
+    private static boolean told(int[] term, int[] values) {
+        boolean square = term.length > 1 && term[0] == term[1];
+        return Arrays.stream(term).allMatch(i -> values[i] >= (square ? VALUES_FOR_A_SQUARE : 2));
     }
 
     /** Values of the terms at inputs. */
     double[] at(double[] inputs) {
-        return factors.stream().mapToDouble(term -> Arrays.stream(term).mapToDouble(i -> (inputs[i] - means[i]) / scales[i])
-                .reduce(1, (a, b) -> a * b)).toArray();
+        double[] at = new double[factors.size()];
+        for (int term = 0; term < at.length; term++) {
+            at[term] = 1;
+            for (int i : factors.get(term)) {
+                at[term] *= (inputs[i] - means[i]) / scales[i];
+            }
+        }
+        return at;
     }
 }

@@ -108,11 +108,15 @@ final class StretchPlanner {
     /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */
     private static double[] heatKw(BusNeed need, StepGrid grid, double efficiency) {
         double[] kw = new double[grid.steps()];
+        double stepMin = grid.stepMin();
         for (BusNeed.Heat heat : need.heat()) {
-            int last = (int) Math.ceil(heat.toMin() / grid.stepMin());
-            for (int step = (int) Math.floor(heat.fromMin() / grid.stepMin()); step < last; step++) {
-                double minutes = Math.min(heat.toMin(), (step + 1) * grid.stepMin()) - Math.max(heat.fromMin(), step * grid.stepMin());
-                kw[Math.floorMod(step, grid.steps())] += heat.kw() / efficiency * minutes / grid.stepMin();
+            int last = (int) Math.ceil(heat.toMin() / stepMin);
+            int step = (int) Math.floor(heat.fromMin() / stepMin);
+            double meterKw = heat.kw() / efficiency;
+            for (int place = Math.floorMod(step, kw.length); step < last; step++) {
+                double minutes = Math.min(heat.toMin(), (step + 1) * stepMin) - Math.max(heat.fromMin(), step * stepMin);
+                kw[place] += meterKw * minutes / stepMin;
+                place = place + 1 == kw.length ? 0 : place + 1;
             }
         }
         return kw;

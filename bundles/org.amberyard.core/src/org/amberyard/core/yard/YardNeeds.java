@@ -2,6 +2,7 @@ package org.amberyard.core.yard;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.charging.ChargeRule;
 
@@ -26,6 +27,11 @@ final class YardNeeds {
     }
 
     private record When(ServiceMonth service, StretchKind kind) {
+        /** Of what is quick to look at. */
+        @Override
+        public int hashCode() {
+            return Objects.hash(service.month(), service.extendedYear(), kind);
+        }
     }
 
     /** Needs of a yard, as far as they are known from another yard. */

@@ -31,11 +31,15 @@ class FittedErrorTest {
     /** A bound that holds is broken by more draws than this no more often than once in a thousand. */
     private static final double SURE = 0.999;
 
-    private static Study study(int oneRouteIn, int most) throws StudyFileException {
+    private static Study study(int oneRouteIn, int most, boolean priced) throws StudyFileException {
         Study study = ExampleWhatIf.ofWeather(1000);
         UncertainInput fade = ExampleWhatIf.add(study, "Fade", "ElectricType", "*", "calendarFadePerYear");
         fade.setLow(0.5);
         fade.setHigh(2.5);
+        if (priced) {
+            ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
+            ExampleWhatIf.add(study, "Pack price", "PackPrice", "", "pricePerKwh");
+        }
         study.getSettings().setHorizonYears(YEARS);
         if (oneRouteIn > 1) {
             ExampleWhatIf.thin(study, oneRouteIn, most);
@@ -45,23 +49,24 @@ class FittedErrorTest {
 
     private static KeptDraws worked(StudyWhatIf whatIf, Evaluations evaluations) {
         KeptDraws kept = new KeptDraws();
-        whatIf.work(evaluations, kept, block -> false, Progress.NONE);
+        whatIf.work(evaluations, 1, kept, block -> false, Progress.NONE);
         return kept;
     }
 
-    @ParameterizedTest(name = "one route in {0}, at most {1}")
-    @CsvSource({"1, 18, 16", "4, 18, 30", "10, 18, 40", "1000, 1, 40"})
-    void theBoundHoldsOnOtherDraws(int oneRouteIn, int most, int others) throws StudyFileException {
-        Study study = study(oneRouteIn, most);
+    @ParameterizedTest(name = "one route in {0}, at most {1}, step {3}, prices {4}")
+    @CsvSource({"1, 18, 16, 0, true", "4, 18, 30, 0, false", "10, 18, 40, 1, true", "1000, 1, 40, 1, false"})
+    void theBoundHoldsOnOtherDraws(int oneRouteIn, int most, int others, int step, boolean priced) throws StudyFileException {
+        Study study = study(oneRouteIn, most, priced);
         StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         StudyWhatIf whatIf = new StudyWhatIf(study, base, 2);
-        FittedDraws fitted = FittedDraws.of(whatIf, worked(whatIf, FittedDraws.evaluations(whatIf)));
+        FittedDraws fitted = FittedDraws.of(whatIf, worked(whatIf, FitSteps.of(whatIf).evaluations(step)), step);
+        FittedDraws.Reading reading = fitted.reading();
         study.getWhatIf().setSeed(OTHER_SEED);
         Draws drawn = new UncertainInputs(study).draws(others);
         double[][] evaluated = worked(whatIf, new Evaluations(others, drawn::at)).columns();
         double[][] read = new double[others][evaluated.length];
         for (int draw = 0; draw < others; draw++) {
-            fitted.at(drawn.at(draw), new double[0], read[draw]);
+            reading.at(drawn.at(draw), new double[0], read[draw]);
         }
         OutcomeColumns of = whatIf.outcomes().columns();
         FitErrors errors = fitted.check().errors();

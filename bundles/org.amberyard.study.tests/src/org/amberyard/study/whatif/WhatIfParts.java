@@ -20,7 +20,7 @@ record WhatIfParts(StudyWhatIf whatIf) {
 
     AllTogether allTogether(Progress progress) {
         KeptDraws kept = new KeptDraws();
-        return whatIf.together(kept, whatIf.work(whatIf.together(), kept, block -> false, progress), Optional.empty());
+        return whatIf.together(kept, whatIf.work(whatIf.together(), whatIf.outcomes().blockDraws(), kept, block -> false, progress), Optional.empty());
     }
 
     TwoTogether twoTogether(int first, int second, Progress progress) {
@@ -40,7 +40,7 @@ record WhatIfParts(StudyWhatIf whatIf) {
 
     private KeptDraws all(Evaluations evaluations, Progress progress) {
         KeptDraws kept = new KeptDraws();
-        if (whatIf.work(evaluations, kept, block -> false, progress).reason() == RunEnd.Reason.CANCELLED) {
+        if (whatIf.work(evaluations, whatIf.outcomes().blockDraws(), kept, block -> false, progress).reason() == RunEnd.Reason.CANCELLED) {
             throw new CancellationException();
         }
         return kept;

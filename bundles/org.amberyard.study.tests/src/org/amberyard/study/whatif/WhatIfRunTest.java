@@ -20,10 +20,12 @@ import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.core.plan.PriceDeck;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.core.units.Unit;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.BreakEvenSurface;
 import org.amberyard.core.variants.BreakEvensAlone;
+import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Band;
@@ -202,6 +204,19 @@ class WhatIfRunTest {
         double now = diesel.at(last, base.input().money().time(CostCategory.FUEL, last));
         double median = SortedDraws.of(IntStream.range(0, 1000).mapToDouble(d -> now * draws.at(d)[0]).toArray()).quantile(0.5);
         assertEquals(median, fans.get(0).years().get(last).quantile(0.5), 1e-12);
+    }
+
+    /** In the units of the study: what a field holds times what is drawn, shown as the window shows it. */
+    @Test
+    void inputsAreToldAsTheyAreDrawn() {
+        List<DrawnInput> drawn = whole.results().drawn();
+        assertEquals(List.of("Diesel price", "Bus price", "Pack price"), drawn.stream().map(DrawnInput::input).toList());
+        DrawnInput diesel = drawn.get(0);
+        assertEquals("USD/gal", diesel.unit());
+        Draws draws = new UncertainInputs(study).draws(4000);
+        double perL = base.input().prices().fuels().get(FuelKind.DIESEL).base();
+        double median = SortedDraws.of(IntStream.range(0, 1000).mapToDouble(d -> perL * draws.at(d)[0]).toArray()).quantile(0.5);
+        assertEquals(Unit.L_PER_GALLON * median, diesel.values().orElseThrow().quantile(0.5), 1e-9);
     }
 
     private static int putIn(BreakEven found, int input, double[] values) {

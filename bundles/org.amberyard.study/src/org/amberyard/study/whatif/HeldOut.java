@@ -14,33 +14,38 @@ import org.amberyard.core.whatif.SortedDraws;
  * Evaluations that surfaces were not fitted to, and by how much these miss them.
  *
  * @param results by column and evaluation
- * @param missed likewise: the result less the surface
+ * @param missed likewise: the result less what stands in for it
  */
 record HeldOut(double[][] results, double[][] missed) {
     private static final double LOW_SHARE = 0.1;
     private static final double HIGH_SHARE = 0.9;
 
-    static HeldOut of(QuadraticSurface surface, double[][] inputs, double[][] results) {
+    /**
+     * Of evaluations.
+     *
+     * @param left by column and evaluation: what the surface was to give
+     */
+    static HeldOut of(QuadraticSurface surface, double[][] inputs, double[][] results, double[][] left) {
         double[][] missed = new double[results.length][inputs.length];
         double[] read = new double[results.length];
         for (int evaluation = 0; evaluation < inputs.length; evaluation++) {
             surface.at(inputs[evaluation], read);
             for (int column = 0; column < results.length; column++) {
-                missed[column][evaluation] = results[column][evaluation] - read[column];
+                missed[column][evaluation] = left[column][evaluation] - read[column];
             }
         }
         return new HeldOut(results, missed);
     }
 
     /** By how much results are missed, and whether that is good enough. */
-    FitCheck check(OutcomeColumns of, int baseline, double allowed) {
+    FitCheck check(OutcomeColumns of, int baseline, int fittedTo, double allowed) {
         FitErrors errors = errors(of, baseline);
         double worst = 0;
         for (int plan = 0; plan < of.plans(); plan++) {
             worst = Math.max(worst, proportion(errors.presentCosts().get(plan), results[of.presentCost(plan)]));
             worst = Math.max(worst, proportion(errors.savings().get(plan), saving(results, of, baseline, plan)));
         }
-        return new FitCheck(errors, worst, allowed);
+        return new FitCheck(errors, fittedTo, worst, allowed);
     }
 
     /** Of what is missed to the range in which eight draws of ten lie. */

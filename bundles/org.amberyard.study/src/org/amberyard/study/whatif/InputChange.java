@@ -10,6 +10,7 @@ import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** An input of a study that takes other values, and can be put back; it may stand in several places, which move together. */
 final class InputChange {
@@ -51,6 +52,16 @@ final class InputChange {
 
     private Place first() {
         return places.get(0);
+    }
+
+    /** Where it stands, with what the fields hold before it is changed. */
+    List<InputPlace> places() {
+        return places.stream().map(Place::at).toList();
+    }
+
+    /** What a field would hold that holds a number now. */
+    double then(EStructuralFeature field, Object now, double number) {
+        return ((Number) FieldWords.number(field, InputPlace.after(effect, ((Number) now).doubleValue(), number))).doubleValue();
     }
 
     /** True when the field holds a word or the name of an element, and no number. */

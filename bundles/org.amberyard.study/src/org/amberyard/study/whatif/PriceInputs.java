@@ -23,27 +23,33 @@ final class PriceInputs {
     private static final double RAREST = 1e-9;
 
     private final List<PriceLine> lines;
+    private final List<Boolean> prices;
     private final List<InputChange> changes;
 
-    private PriceInputs(List<PriceLine> lines, List<InputChange> changes) {
+    private PriceInputs(List<PriceLine> lines, List<Boolean> prices, List<InputChange> changes) {
         this.lines = List.copyOf(lines);
+        this.prices = List.copyOf(prices);
         this.changes = List.copyOf(changes);
     }
 
-    /** The prices behind all inputs of a study; empty when one of them reaches further, or two the same price. */
-    static Optional<PriceInputs> of(StudyVariants variants, StudyInput base, UncertainInputs inputs) {
+    /** The prices behind the inputs of a study. An input that reaches further is none, nor is the second of two that move the same. */
+    static PriceInputs of(StudyVariants variants, StudyInput base, UncertainInputs inputs) {
         List<PriceLine> lines = new ArrayList<>();
-        for (int input = 0; input < inputs.spreads().size(); input++) {
-            Optional<List<PriceLine>> behind = behind(input, variants, base, inputs);
-            if (behind.isEmpty()) {
-                return Optional.empty();
-            }
-            lines.addAll(behind.get());
-        }
+        List<Boolean> prices = new ArrayList<>();
         Set<PriceField> fields = new HashSet<>();
-        boolean apart = lines.stream().allMatch(line -> fields.add(line.field()));
-        List<InputChange> changes = IntStream.range(0, inputs.spreads().size()).mapToObj(variants::change).toList();
-        return apart ? Optional.of(new PriceInputs(lines, changes)) : Optional.empty();
+        for (int input = 0; input < inputs.spreads().size(); input++) {
+            Optional<List<PriceLine>> behind = behind(input, variants, base, inputs)
+                    .filter(of -> of.stream().noneMatch(line -> fields.contains(line.field())));
+            behind.ifPresent(lines::addAll);
+            behind.ifPresent(of -> of.forEach(line -> fields.add(line.field())));
+            prices.add(behind.isPresent());
+        }
+        return new PriceInputs(lines, prices, IntStream.range(0, prices.size()).mapToObj(variants::change).toList());
+    }
+
+    /** By input: true for a price. */
+    List<Boolean> prices() {
+        return prices;
     }
 
     /** The prices behind an input; empty when it reaches further than prices. */
@@ -95,21 +101,21 @@ final class PriceInputs {
         return lines.stream().map(PriceLine::field).toList();
     }
 
-    /**
-     * Writes the prices at values of the inputs; not a number leaves them as they are.
-     *
-     * @return false when a field does not allow such a value
-     */
-    boolean write(double[] inputs, double[] prices) {
+    /** True when no field forbids the values of the inputs that are prices. */
+    boolean allow(double[] inputs) {
         for (int input = 0; input < inputs.length; input++) {
-            if (!Double.isNaN(inputs[input]) && !changes.get(input).allows(inputs[input])) {
+            if (prices.get(input) && !Double.isNaN(inputs[input]) && !changes.get(input).allows(inputs[input])) {
                 return false;
             }
         }
-        for (int i = 0; i < prices.length; i++) {
-            PriceLine line = lines.get(i);
-            prices[i] = line.at(inputs[line.input()]);
-        }
         return true;
+    }
+
+    /** Writes the prices at values of the inputs; not a number leaves them as they are. */
+    void write(double[] inputs, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            PriceLine line = lines.get(i);
+            to[i] = line.at(inputs[line.input()]);
+        }
     }
 }

@@ -11,26 +11,21 @@ import org.amberyard.core.plan.PriceSweep;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.yard.YardMemory;
-import org.amberyard.model.study.Study;
 
 /**
- * Evaluates a study whose uncertain inputs are all prices by these alone: on sums, or where debts, taxes or aids hang on its costs,
- * costed anew. Safe for use from several threads.
+ * Evaluates a study by its uncertain prices alone: on sums, or where debts, taxes or aids hang on its costs, costed anew. Inputs that
+ * are no prices stay as they are. Safe for use from several threads.
  */
 final class PricedDraws {
     private final PriceInputs inputs;
     private final StudyResult base;
     private final Optional<PriceSweep> sweep;
 
-    private PricedDraws(PriceInputs inputs, StudyResult base, YardMemory yards) {
+    /** Of a study whose results are known. */
+    PricedDraws(PriceInputs inputs, StudyResult base, YardMemory yards) {
         this.inputs = inputs;
         this.base = base;
         this.sweep = PriceSweep.of(base, inputs.fields(), yards);
-    }
-
-    /** Empty when an input reaches further than prices. */
-    static Optional<PricedDraws> of(Study study, StudyResult base, UncertainInputs inputs, YardMemory yards) {
-        return PriceInputs.of(new StudyVariants(study), base.input(), inputs).map(prices -> new PricedDraws(prices, base, yards));
     }
 
     /** True when draws are found from sums at their prices. */
@@ -69,7 +64,18 @@ final class PricedDraws {
          * @return false when the study must be evaluated as a whole
          */
         boolean at(double[] values, double[] results) {
-            return inputs.write(values, prices) && (evaluation.isPresent() ? evaluation.get().at(prices, results) : recosted(results));
+            inputs.write(values, prices);
+            return inputs.allow(values) && (evaluation.isPresent() ? evaluation.get().at(prices, results) : recosted(results));
+        }
+
+        /**
+         * Evaluates all plans on sums at values of the inputs, as if prices decided nothing otherwise than in the study.
+         *
+         * @throws java.util.NoSuchElementException when draws are not found from sums
+         */
+        void asDecided(double[] values, double[] results) {
+            inputs.write(values, prices);
+            evaluation.orElseThrow().at(prices, results);
         }
 
         private boolean recosted(double[] results) {

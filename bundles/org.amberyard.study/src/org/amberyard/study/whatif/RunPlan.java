@@ -12,18 +12,21 @@ final class RunPlan {
     private final StudyWhatIf whatIf;
     private final int single;
     private final int shares;
-    private final int fit;
+    private final boolean fitted;
+    private final Evaluations fit;
     private final boolean readOff;
 
     /**
+     * @param step of {@link FitSteps}, up to which evaluations are fitted to and checked on
      * @param readOff true when draws are read off surfaces, so that very many cost nothing
      */
-    RunPlan(StudyWhatIf whatIf, boolean readOff) {
+    RunPlan(StudyWhatIf whatIf, int step, boolean readOff) {
         this.whatIf = whatIf;
         this.readOff = readOff;
         this.single = whatIf.single().count();
         this.shares = whatIf.shares(readOff).count();
-        this.fit = FittedDraws.wanted(whatIf) ? FittedDraws.evaluations(whatIf).count() : 0;
+        this.fitted = FittedDraws.wanted(whatIf);
+        this.fit = fitted ? FitSteps.of(whatIf).evaluations(step) : new Evaluations(0, e -> new double[0]);
     }
 
     /** The parts that the study has, by its two widest inputs, or fewer. */
@@ -32,7 +35,7 @@ final class RunPlan {
         if (!whatIf.study().getWhatIf().getScenarios().isEmpty()) {
             parts.add(RunPart.SCENARIOS);
         }
-        if (FittedDraws.wanted(whatIf)) {
+        if (fitted) {
             parts.add(RunPart.FIT);
         }
         parts.add(RunPart.ALL);
@@ -55,7 +58,7 @@ final class RunPlan {
         return switch (part) {
             case SINGLE -> single;
             case SCENARIOS -> whatIf.study().getWhatIf().getScenarios().size();
-            case FIT -> fit;
+            case FIT -> fit.count();
             case ALL -> whatIf.study().getWhatIf().getDraws();
             case GRID -> StudyWhatIf.GRID_STEPS * StudyWhatIf.GRID_STEPS;
             case SHARES -> shares;
@@ -67,7 +70,7 @@ final class RunPlan {
     Evaluations of(RunPart part, int[] widest) {
         return switch (part) {
             case SINGLE -> whatIf.single();
-            case FIT -> FittedDraws.evaluations(whatIf);
+            case FIT -> fit;
             case ALL -> whatIf.together();
             case GRID -> whatIf.grid(widest);
             case SHARES -> whatIf.shares(readOff);

@@ -12,6 +12,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.PriceFan;
@@ -117,11 +118,12 @@ public final class StudyWhatIf implements VariedInputs {
     /**
      * Works out variants, from those on that are kept already.
      *
+     * @param block variants of a block, in which they are kept
      * @param kept takes the results
      * @param also takes them too, and may have enough
      */
-    RunEnd work(Evaluations evaluations, KeptDraws kept, BlockSink also, Progress progress) {
-        return outcomes.run(evaluations, threads, kept.draws(), BlockSink.of(kept, also), progress);
+    RunEnd work(Evaluations evaluations, int block, KeptDraws kept, BlockSink also, Progress progress) {
+        return outcomes.run(evaluations, block, threads, kept.draws(), BlockSink.of(kept, also), progress);
     }
 
     /** Works out the scenarios likewise. */
@@ -175,6 +177,11 @@ public final class StudyWhatIf implements VariedInputs {
             drawnPrices = DrawnPrices.of(new StudyVariants(study), base, inputs);
         }
         return drawnPrices.fans(together(), done);
+    }
+
+    /** What the fields of all inputs hold over the draws that are done. */
+    List<DrawnInput> drawn(int done) {
+        return new DrawnInputs(study, inputs).over(IntStream.range(0, DrawnPrices.looked(done)).mapToObj(together().values()).toList());
     }
 
     /** By how much results are missed that are read off surfaces, or nothing where they are evaluated. */

@@ -138,9 +138,13 @@ final class UncertainInputs {
         return new Draws(correlated(even, draws, 1), distributions);
     }
 
-    /** Values of all inputs, draw by draw, that have nothing to do with those that surfaces are fitted to. */
-    Draws keptOut() {
-        return new Draws(correlated(RandomPoints.heldOut(whatIf.getSeed(), distributions.size()), heldOut(), 1), distributions);
+    /**
+     * Values of all inputs, draw by draw, that have nothing to do with those that surfaces are fitted to.
+     *
+     * @param step number of the sample, from 0
+     */
+    Draws keptOut(int step) {
+        return new Draws(correlated(RandomPoints.heldOut(whatIf.getSeed(), distributions.size(), step * heldOut()), heldOut(), 1), distributions);
     }
 
     /** How many draws are kept out of a fit. */

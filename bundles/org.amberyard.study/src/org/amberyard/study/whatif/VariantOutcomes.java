@@ -1,5 +1,6 @@
 package org.amberyard.study.whatif;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;
@@ -33,6 +34,8 @@ final class VariantOutcomes {
     private final StudyResult base;
     private final OutcomeColumns columns;
     private final AtomicReference<YardMemory> yards;
+    private final PriceInputs prices;
+    private final Supplier<PricedDraws> pricedOnce;
     private final Optional<PricedDraws> priced;
     private final double[] unchanged;
     private Optional<FittedDraws> fitted = Optional.empty();
@@ -44,7 +47,9 @@ final class VariantOutcomes {
         this.columns = new OutcomeColumns(base.plans().size(), base.input().years());
         YardMemory known = YardMemory.knowing(base.plans().stream().flatMap(p -> p.yards().stream()).toList());
         this.yards = new AtomicReference<>(known);
-        this.priced = PricedDraws.of(study, base, inputs, known);
+        this.prices = PriceInputs.of(new StudyVariants(study), base.input(), inputs);
+        this.pricedOnce = Once.of(() -> new PricedDraws(prices, base, known));
+        this.priced = prices.prices().contains(false) ? Optional.empty() : Optional.of(pricedOnce.get());
         this.unchanged = inputs.spreads().stream().mapToDouble(Spread::base).toArray();
     }
 
@@ -58,6 +63,16 @@ final class VariantOutcomes {
         return priced.isPresent();
     }
 
+    /** Prices beside which surfaces are fitted of what the other inputs do; empty where there are none, or draws are not found from sums. */
+    Optional<PricedDraws> besideSurfaces() {
+        return prices.prices().contains(true) ? Optional.of(pricedOnce.get()).filter(PricedDraws::onSums) : Optional.empty();
+    }
+
+    /** By input: true for a price. */
+    List<Boolean> prices() {
+        return prices.prices();
+    }
+
     /** True when most variants take microseconds, found from sums at their prices. */
     boolean onSums() {
         return priced.filter(PricedDraws::onSums).isPresent();
@@ -69,14 +84,23 @@ final class VariantOutcomes {
      * @param first the first that is wanted; those before it are known
      */
     RunEnd run(Evaluations variants, int threads, int first, BlockSink sink, Progress progress) {
-        return run(variants.count(), check -> evaluation(variants.values()), settings(variants.count(), blockDraws(), threads).from(first),
-                sink, progress);
+        return run(variants, blockDraws(), threads, first, sink, progress);
+    }
+
+    /**
+     * Runs variants in blocks of one's own.
+     *
+     * @param block variants of a block, in which runs are kept
+     */
+    RunEnd run(Evaluations variants, int block, int threads, int first, BlockSink sink, Progress progress) {
+        return run(variants.count(), check -> evaluation(variants.values()), settings(variants.count(), block, threads).from(first), sink,
+                progress);
     }
 
     private DrawEvaluation evaluation(IntFunction<double[]> values) {
         if (fitted.isPresent()) {
-            FittedDraws surface = fitted.get();
-            return (draw, results) -> surface.at(values.apply(draw), unchanged, results);
+            FittedDraws.Reading reading = fitted.get().reading();
+            return (draw, results) -> reading.at(values.apply(draw), unchanged, results);
         }
         return priced.isPresent() ? byPrices(priced.get(), values) : whole((made, variant) -> made.at(values.apply(variant)));
     }

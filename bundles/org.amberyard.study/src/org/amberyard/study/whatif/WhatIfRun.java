@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
@@ -34,10 +35,13 @@ public final class WhatIfRun {
     private final StudyWhatIf whatIf;
     private final int blockDraws;
     private final Map<RunPart, KeptDraws> kept = new EnumMap<>(RunPart.class);
+    private final boolean fitted;
     private Optional<FittedDraws> fit = Optional.empty();
+    private int step;
     private RunPlan plan;
     private List<PriceFan> prices = List.of();
-    private int pricesOf;
+    private List<DrawnInput> drawn = List.of();
+    private int lookedAt;
 
     /**
      * @param study a study with a what-if
@@ -49,16 +53,22 @@ public final class WhatIfRun {
     public WhatIfRun(Study study, StudyResult base, int threads, Optional<SavedRun> before) {
         this.whatIf = new StudyWhatIf(study, base, threads);
         this.blockDraws = whatIf.outcomes().blockDraws();
-        this.plan = new RunPlan(whatIf, FittedDraws.wanted(whatIf));
+        this.fitted = FittedDraws.wanted(whatIf);
+        this.plan = new RunPlan(whatIf, step, fitted);
         before.ifPresent(saved -> saved.parts().forEach(this::take));
         fitWhereDone();
     }
 
-    /** Fits surfaces once their evaluations are done; what follows depends on whether they are good enough. */
+    /** Fits surfaces once their evaluations are done, and again to more of them until they are good enough; what follows depends on that. */
     private void fitWhereDone() {
-        if (fit.isEmpty() && FittedDraws.wanted(whatIf)) {
-            fit = complete(RunPart.FIT).map(k -> FittedDraws.of(whatIf, k));
-            plan = new RunPlan(whatIf, fit.isEmpty() || surfaces().isPresent());
+        while (fitted && fit.isEmpty() && complete(RunPart.FIT).isPresent()) {
+            FittedDraws tried = FittedDraws.of(whatIf, kept.get(RunPart.FIT), step);
+            if (tried.check().goodEnough() || step == FitSteps.of(whatIf).last()) {
+                fit = Optional.of(tried);
+            } else {
+                step++;
+            }
+            plan = new RunPlan(whatIf, step, fit.isEmpty() || surfaces().isPresent());
         }
     }
 
@@ -69,8 +79,9 @@ public final class WhatIfRun {
         }
     }
 
+    /** Of a fit each by itself, since more may be fitted to later. */
     private int block(RunPart part) {
-        return part == RunPart.SCENARIOS ? 1 : part.isSearch() ? Integer.MAX_VALUE : blockDraws;
+        return part == RunPart.SCENARIOS || part == RunPart.FIT ? 1 : part.isSearch() ? Integer.MAX_VALUE : blockDraws;
     }
 
     /** The what-if whose parts it works out. */
@@ -98,10 +109,12 @@ public final class WhatIfRun {
         List<RunPart> parts = plan.parts(widest());
         for (int i = 0; i < parts.size(); i++) {
             RunPart part = parts.get(i);
-            if (!isDone(part) && !work(part, plan.share(progress, part), soFar)) {
-                return;
+            while (!isDone(part)) {
+                if (!work(part, plan.share(progress, part), soFar)) {
+                    return;
+                }
+                fitWhereDone();
             }
-            fitWhereDone();
             parts = plan.parts(widest());
             soFar.accept(results());
         }
@@ -116,7 +129,7 @@ public final class WhatIfRun {
         }
         KeptDraws draws = kept.computeIfAbsent(part, p -> new KeptDraws());
         RunEnd end = part == RunPart.SCENARIOS ? whatIf.workScenarios(draws, progress)
-                : whatIf.work(plan.of(part, widest()), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
+                : whatIf.work(plan.of(part, widest()), block(part), draws, part == RunPart.ALL ? watched(draws, soFar) : block -> false, progress);
         return end.reason() != RunEnd.Reason.CANCELLED;
     }
 
@@ -192,8 +205,9 @@ public final class WhatIfRun {
         Optional<OneAtATime> single = single();
         int[] widest = widest();
         boolean two = widest.length > 1;
+        lookAtDraws();
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named),
-                fit.map(FittedDraws::check), all(), prices(),
+                fit.map(FittedDraws::check), all(), prices, drawn,
                 two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
                 complete(RunPart.SHARES).map(k -> whatIf.shares(k, surfaces())),
                 new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
@@ -205,13 +219,13 @@ public final class WhatIfRun {
                         : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), surfaces()));
     }
 
-    private List<PriceFan> prices() {
+    private void lookAtDraws() {
         int looked = DrawnPrices.looked(Optional.ofNullable(kept.get(RunPart.ALL)).map(KeptDraws::draws).orElse(0));
-        if (looked > 1 && looked != pricesOf) {
+        if (looked > 1 && looked != lookedAt) {
             prices = whatIf.prices(looked);
-            pricesOf = looked;
+            drawn = whatIf.drawn(looked);
+            lookedAt = looked;
         }
-        return prices;
     }
 
     /** What has been found so far, to be kept with the study. */

@@ -19,6 +19,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.TripDrives;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
@@ -32,6 +33,10 @@ import org.amberyard.study.whatif.WhatIfRun;
 public final class BenchPage {
     private static final int DRAWS = 200;
     private static final int SWEPT = 100_000;
+    private static final int MANY = 10_000;
+    private static final int MIXED_AT_ONCE = 64;
+    private static final int MIXED_LEAST_COST = 16;
+    private static final double MS_PER_S = 1000;
     private static final int LARGE = 84;
     private static final int STATE = 1000;
     private static final double MS_PER_HOUR = 3.6e6;
@@ -58,6 +63,8 @@ public final class BenchPage {
         BenchPage page = new BenchPage(file);
         page.edits();
         page.draws();
+        page.mixed(ChargingPolicy.AT_ONCE, MIXED_AT_ONCE);
+        page.mixed(ChargingPolicy.LEAST_COST, MIXED_LEAST_COST);
         page.charging();
         page.files();
         page.memory();
@@ -86,7 +93,9 @@ public final class BenchPage {
 
     private void draws() throws Exception {
         double recostMs = watch.ms(() -> StudyRecosting.of(study, before).orElseThrow());
-        line("a set of prices of a sweep, all plans", watch.ms(this::sweep) / SWEPT, "an edited price", recostMs);
+        double sweptMs = watch.ms(this::sweep) / SWEPT;
+        line("a set of prices of a sweep, all plans", sweptMs, "an edited price", recostMs);
+        System.out.printf("%-58s %11.0f /s   on one thread%n", "so plans evaluated at prices alone", study.plans().size() * MS_PER_S / sweptMs);
         double drawMs = watch.once(() -> sweepOf(DRAWS)) / DRAWS;
         line("a draw of the study's what-if, evaluated", drawMs, "the whole study", wholeMs);
         double evaluatedMs = watch.once(() -> run(false));
@@ -94,6 +103,17 @@ public final class BenchPage {
         double depotMs = watch.once(() -> sweepOf(STATE)) + wholeMs;
         System.out.printf("%-58s %11.4f h    %d whole studies a depot: %.1f h%n", STATE + " such depots of " + STATE + " draws each",
                 depotMs * STATE / MS_PER_HOUR, STATE, wholeMs * STATE * STATE / MS_PER_HOUR);
+    }
+
+    /** Draws in which more than prices varies; a few are evaluated to tell what all of them would take. */
+    private void mixed(ChargingPolicy policy, int evaluated) throws Exception {
+        MixedDraws mixed = new MixedDraws(StudyFile.load(file), policy);
+        mixed.evaluatedMs(evaluated);
+        double eachMs = mixed.evaluatedMs(evaluated);
+        MixedDraws.Fitted fitted = mixed.fitted(MANY);
+        line(MANY + " draws of weather, use, packs, prices, " + policy.getLiteral(), fitted.ms(), "each evaluated, by " + evaluated + " of them",
+                MANY * eachMs);
+        System.out.printf("%-58s %11.0f ms   %s%n", "time of processors in that", fitted.processorMs(), fitted.words());
     }
 
     private double sweep() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -73,6 +74,16 @@ public final class StatewideSweep {
             state.measure(1, 2, draws);
         }
         state.print();
+        state.mixed();
+    }
+
+    /** The same with weather, consumption and packs varying too, draws read off surfaces. */
+    private void mixed() throws StudyFileException {
+        MixedDraws.Fitted fitted = new MixedDraws(StudyFile.load(file), ChargingPolicy.AT_ONCE).fitted(STATE_DRAWS);
+        System.out.printf("%d draws of a depot in which weather, consumption and packs vary too, charged at once: %.2f s of a processor; %s%n",
+                STATE_DRAWS, fitted.processorMs() / MS_PER_S, fitted.words());
+        System.out.printf("Extrapolated, not measured: %d such depots: %.2f h of a processor%n", STATE_DEPOTS,
+                STATE_DEPOTS * fitted.processorMs() / MS_PER_S / SECONDS_PER_HOUR);
     }
 
     /** A depot of its own, with a part of its years and of its buses. */
