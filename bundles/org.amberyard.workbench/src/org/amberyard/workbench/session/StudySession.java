@@ -142,28 +142,14 @@ public final class StudySession {
         return history;
     }
 
-    /** The edit that undo would take back. */
-    public Optional<Command> undoable() {
-        return commands.canUndo() ? Optional.of(commands.getUndoCommand()) : Optional.empty();
-    }
-
-    /** The edit that redo would carry out again. */
-    public Optional<Command> redoable() {
-        return commands.canRedo() ? Optional.of(commands.getRedoCommand()) : Optional.empty();
-    }
-
     /** Takes the last edit back. */
     public void undo() {
-        if (commands.canUndo()) {
-            commands.undo();
-        }
+        history.undoable().ifPresent(step -> history.goTo(history.done() - 1));
     }
 
     /** Carries the edit that was last taken back out again. */
     public void redo() {
-        if (commands.canRedo()) {
-            commands.redo();
-        }
+        history.redoable().ifPresent(step -> history.goTo(history.done() + 1));
     }
 
     /**
