@@ -58,6 +58,11 @@ public final class Field {
         return info.documentation() + "\n" + origin;
     }
 
+    /** True for what elements are called by. */
+    boolean isName() {
+        return feature.isRequired() && feature.getName().equals("name");
+    }
+
     boolean isFigure() {
         return format.isNumber();
     }

@@ -129,7 +129,7 @@ final class RowModel implements ElementModel {
 
     @Override
     public int frozenColumns() {
-        return fields.size() > 8 ? 1 : 0;
+        return fields.size() > 8 || fields.size() > 2 && fields.get(0).isName() ? 1 : 0;
     }
 
     @Override
