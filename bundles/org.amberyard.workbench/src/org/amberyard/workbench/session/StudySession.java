@@ -96,6 +96,11 @@ public final class StudySession {
         return Optional.ofNullable(file);
     }
 
+    /** The folder of that file, where dialogs of other files begin. */
+    public Optional<String> folder() {
+        return file().map(f -> f.toAbsolutePath().getParent().toString());
+    }
+
     /** Name for titles: that of the file, or of the study as long as it has none. */
     public String title() {
         String name = study.getName() == null || study.getName().isBlank() ? Messages.Session_untitled : study.getName();
