@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
@@ -80,8 +79,8 @@ class PlainWordsTest {
                 }
                 return (Grid) display.getFocusControl();
             });
-            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
-                    study.study().getBuses().get(20), FleetPackage.Literals.BUS__ROUTE, null)));
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study(),
+                    StudyPackage.Literals.STUDY__BASELINE, null)));
             study.await(() -> findings.model().rows() > 0 && findings.model().text(0, 0).equals("Error"));
             List<String> kinds = display.syncCall(() -> IntStream.range(0, findings.model().rows())
                     .mapToObj(row -> findings.model().text(row, 0)).distinct().toList());
@@ -101,9 +100,10 @@ class PlainWordsTest {
             study.await(() -> question(display).isPresent());
             display.syncExec(() -> {
                 List<Button> buttons = View.all(question(display).orElseThrow(), Button.class);
-                assertEquals(List.of("Save", "Close without saving", "Cancel"),
-                        buttons.stream().map(b -> b.getText().replace("&", "")).toList());
-                buttons.get(2).notifyListeners(SWT.Selection, new Event());
+                assertEquals(List.of("Cancel", "Close without saving", "Save"),
+                        buttons.stream().map(b -> b.getText().replace("&", "")).sorted().toList());
+                buttons.stream().filter(b -> b.getText().equals("Cancel")).findFirst().orElseThrow()
+                        .notifyListeners(SWT.Selection, new Event());
             });
             study.await(() -> question(display).isEmpty());
             assertSame(study.editor(), display.syncCall(() -> OpenStudy.page().getActiveEditor()), "it stays open");
