@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.whatif.DrawFailedException;
 import org.amberyard.exchange.WhatIfFile;
@@ -98,7 +99,7 @@ class WhatIfVerbTest {
         StudyEvaluator evaluator = new StudyEvaluator();
         WhatIfRun run = new WhatIfRun(study, evaluator.evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
         Console console = new Console(folder, new PrintStream(out), new PrintStream(err), evaluator);
-        assertThrows(DrawFailedException.class, () -> WhatIfVerb.workOut(run, folder.resolve("out"), console));
+        assertThrows(DrawFailedException.class, () -> WhatIfVerb.workOut(run, UnitSystem.US, folder.resolve("out"), console));
         assertTrue(Files.exists(folder.resolve("out/tornado.csv")));
     }
 

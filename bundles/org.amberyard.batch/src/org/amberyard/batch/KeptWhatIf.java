@@ -8,6 +8,7 @@ import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.ChangedSince;
+import org.amberyard.study.StudyUnits;
 import org.amberyard.study.whatif.EarlierRun;
 import org.amberyard.study.whatif.SavedRun;
 
@@ -41,7 +42,8 @@ final class KeptWhatIf {
         if (then != study) {
             console.err().println(outdated(run, study));
         }
-        WhatIfVerb.write(results, then == study ? List.of() : List.of(ChangedSince.table(EarlierRun.changes(then, study))), folder, console);
+        WhatIfVerb.write(results, then == study ? List.of() : List.of(ChangedSince.table(EarlierRun.changes(then, study))),
+                StudyUnits.of(study), folder, console);
     }
 
     /** Says that a run is of an earlier version of a study, and what has changed since where that can be told. */

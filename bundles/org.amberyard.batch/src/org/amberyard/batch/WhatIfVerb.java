@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.WhatIfTables;
 import org.amberyard.report.WhatIfWords;
+import org.amberyard.study.StudyUnits;
 import org.amberyard.study.whatif.WhatIfRun;
 
 /** Runs the what-if of a study and writes its tables and charts. */
@@ -64,25 +66,25 @@ final class WhatIfVerb implements Verb {
             return ExitCode.WRONG_USE;
         }
         WhatIfRun run = new WhatIfRun(asked.get().study(), asked.get().base(), threads, Optional.empty());
-        workOut(run, folder, console);
+        workOut(run, StudyUnits.of(asked.get().study()), folder, console);
         return ExitCode.DONE;
     }
 
     /** Works a run out and writes what it has found, also when a draw fails before its end. */
-    static void workOut(WhatIfRun run, Path folder, Console console) throws IOException {
+    static void workOut(WhatIfRun run, UnitSystem units, Path folder, Console console) throws IOException {
         try {
             run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {
             });
         } finally {
             WhatIfResults results = run.results();
             if (results.single().isPresent()) {
-                write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), folder, console);
+                write(results, List.of(WhatIfTables.stages(results.inputs().names(), run.whatIf().stages())), units, folder, console);
             }
         }
     }
 
-    static void write(WhatIfResults results, List<ResultTable> more, Path folder, Console console) throws IOException {
-        ResultFolder.write(results, more, folder);
+    static void write(WhatIfResults results, List<ResultTable> more, UnitSystem units, Path folder, Console console) throws IOException {
+        ResultFolder.write(results, more, units, folder);
         WhatIfWords.of(results).forEach(sentence -> console.out().println(sentence + System.lineSeparator()));
         console.out().println("Results are in " + folder);
     }

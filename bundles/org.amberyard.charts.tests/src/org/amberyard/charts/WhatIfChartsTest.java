@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.BreakEvenLine;
 import org.amberyard.core.variants.BreakEvenSurface;
@@ -123,7 +124,7 @@ class WhatIfChartsTest {
 
     @Test
     void theSurfaceHasAValueInEachCellOrNone() {
-        Chart chart = WhatIfChart.SURFACE.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.SURFACE.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals(List.of(List.of(1.0, 3.0, "0.5"), List.of(2.0, 3.0, "0.5"), List.of(1.0, 4.0, "3.0 ↕"), List.of(2.0, 4.0, "none")),
                 chart.data().rows());
         assertTrue(chart.textAlternative().contains("the difference jumps there"), chart.textAlternative());
@@ -132,7 +133,7 @@ class WhatIfChartsTest {
 
     @Test
     void whatWouldHaveToBeTrueIsSaidOfEachInput() {
-        Chart chart = WhatIfChart.ALONE.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.ALONE.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals(List.of(List.of("A", "0.0", "4.0", "0.5"), List.of("B", "0.0", "2.0", "none")), chart.data().rows());
         assertTrue(chart.textAlternative().contains("1 of 2 changes within its range"), chart.textAlternative());
         assertTrue(chart.textAlternative().contains("never cheaper"), chart.textAlternative());
@@ -142,7 +143,7 @@ class WhatIfChartsTest {
     @EnumSource(WhatIfChart.class)
     void everyChartHasWordsAndFigures(WhatIfChart kind) {
         for (ChartTheme theme : List.of(ChartTheme.light(), ChartTheme.dark())) {
-            Chart chart = kind.of(results(), PLAN, theme);
+            Chart chart = kind.of(results(), PLAN, UnitSystem.METRIC, theme);
             assertFalse(chart.textAlternative().isBlank());
             assertFalse(chart.data().rows().isEmpty(), chart.title());
             assertTrue(ChartExport.svg(chart, 900, chart.preferredHeight()).contains("<desc>"));
@@ -152,7 +153,7 @@ class WhatIfChartsTest {
     @ParameterizedTest
     @EnumSource(WhatIfChart.class)
     void whatIsNotWorkedOutYetIsSaid(WhatIfChart kind) {
-        Chart chart = kind.of(nothing(), PLAN, ChartTheme.light());
+        Chart chart = kind.of(nothing(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertTrue(chart.textAlternative().toLowerCase(Locale.ROOT).contains("not worked out yet"), chart.textAlternative());
         assertEquals(List.of(), chart.data().rows());
     }
@@ -160,7 +161,7 @@ class WhatIfChartsTest {
     /** With A and B at 1 the plan saves 50; A by itself moves that by 200, B by 60. */
     @Test
     void theTornadoHasTheWidestInputFirst() {
-        Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals(List.of("A", "0.0", "2.0", -50.0, 50.0, 150.0), chart.data().rows().get(0));
         assertEquals(List.of("Both", "all low", "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
         assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(2));
@@ -169,28 +170,28 @@ class WhatIfChartsTest {
 
     @Test
     void theGridTellsWhereBothCostTheSame() {
-        Chart chart = WhatIfChart.GRID.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.GRID.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertTrue(chart.textAlternative().contains("On the line both cost the same."), chart.textAlternative());
         assertEquals(25, chart.data().rows().size());
     }
 
     @Test
     void sharesAreThoseOfTheSlopes() {
-        Chart chart = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.SHARES.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals("A", chart.data().rows().get(0).get(0));
         assertEquals(100 * 1e4 / (1e4 + 900), (double) chart.data().rows().get(0).get(4), 25);
     }
 
     @Test
     void whatDecidesIsSaidWithItsInterval() {
-        String words = WhatIfChart.SHARES.of(results(), PLAN, ChartTheme.light()).textAlternative();
+        String words = WhatIfChart.SHARES.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
         assertTrue(words.matches("A( and B)? explains? \\d+ % of the variance of the saving of “.*”: A about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"), words);
     }
 
     /** Draws from 0 to 2,000 every year: the 95th percentile is one that a draw in twenty exceeds. */
     @Test
     void theBudgetAtRiskIsAPercentile() {
-        String words = WhatIfChart.BUDGET.of(results(), PLAN, ChartTheme.light()).textAlternative();
+        String words = WhatIfChart.BUDGET.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
         assertTrue(words.contains(": one draw in twenty is "), words);
         assertFalse(words.contains("worst"), words);
     }
@@ -201,24 +202,28 @@ class WhatIfChartsTest {
         FitErrors missed = new FitErrors(93, byPlan(7), byPlan(5), byYear(years, 3), byYear(years, 4), byYear(years, 6));
         for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET,
                 WhatIfChart.SPENT, WhatIfChart.SPENT_MORE)) {
-            String words = kind.of(results(missed), PLAN, ChartTheme.light()).textAlternative();
+            String words = kind.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
             assertTrue(words.contains("fitted surface: 95 draws of a hundred miss by USD " + within(kind) + ".00 at most, the largest seen by USD 8.00."), words);
         }
-        assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
-        assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, ChartTheme.light()).textAlternative().contains("surface"));
+        assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative().contains("surface"));
+        assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative().contains("surface"));
     }
 
     /** Draws of A from 0 to 2: eight in ten of the last year lie a tenth and nine tenths of the way up. */
     @Test
     void eachPriceThatVariesHasAFan() {
-        Chart chart = WhatIfChart.PRICES.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.PRICES.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         int years = BASE.input().years();
         assertTrue(chart.textAlternative().contains("In " + (BASE.input().baseYear() + years - 1) + " eight draws out of ten lie between these: price of fuel, diesel "),
                 chart.textAlternative());
         List<Object> last = chart.data().rows().get(years - 1);
         assertEquals(1 + 0.2 * (years - 1), (double) last.get(3), 0.1 * years);
         assertEquals(1 + 1.8 * (years - 1), (double) last.get(5), 0.1 * years);
-        assertTrue(WhatIfChart.PRICES.of(nothing(), PLAN, ChartTheme.light()).textAlternative().contains("Not worked out yet"));
+        List<Object> gallons = WhatIfChart.PRICES.of(results(), PLAN, UnitSystem.US, ChartTheme.light()).data().rows().get(years - 1);
+        assertEquals("USD/L", last.get(1));
+        assertEquals("USD/gal", gallons.get(1));
+        assertEquals(3.785411784 * (double) last.get(4), (double) gallons.get(4), 1e-9);
+        assertTrue(WhatIfChart.PRICES.of(nothing(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative().contains("Not worked out yet"));
     }
 
     private static int within(WhatIfChart kind) {
@@ -240,7 +245,7 @@ class WhatIfChartsTest {
 
     @Test
     void theBreakEvenIsSaidAndDrawn() {
-        Chart chart = WhatIfChart.BREAK_EVEN.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.BREAK_EVEN.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertTrue(chart.textAlternative().contains("above A 0.5"), chart.textAlternative());
     }
 
@@ -278,14 +283,14 @@ class WhatIfChartsTest {
     /** A is even from 0 to 2, and what is appropriated in each year 1,000 times A, for every plan. */
     @Test
     void whatIsSpentAddsUpOverTheYears() {
-        Chart chart = WhatIfChart.SPENT.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.SPENT.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         List<Object> first = chart.data().rows().get(0);
         List<Object> last = chart.data().rows().get(BASE.input().years() - 1);
         assertEquals(1000, (double) first.get(3), 150);
         for (int column = 1; column < 6; column++) {
             assertEquals(BASE.input().years() * (double) first.get(column), (double) last.get(column), 1e-6);
         }
-        Chart apart = WhatIfChart.SPENT_MORE.of(results(), PLAN, ChartTheme.light());
+        Chart apart = WhatIfChart.SPENT_MORE.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals(List.of(0.0, 0.0, 0.0), apart.data().rows().get(2).subList(1, 4), "all plans are appropriated the same");
         assertTrue(apart.textAlternative().contains("no less than"), apart.textAlternative());
     }
@@ -293,7 +298,7 @@ class WhatIfChartsTest {
     /** The plan costs 20 more than the baseline less 100 A plus 30 B: it is the best when it saves, and regrets when not. */
     @Test
     void regretIsWhatIsMissedByAPlan() {
-        Chart chart = WhatIfChart.REGRET.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.REGRET.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         int baseline = BASE.input().baseline();
         List<Object> plan = chart.data().rows().get(PLAN);
         List<Object> base = chart.data().rows().get(baseline);
@@ -304,7 +309,7 @@ class WhatIfChartsTest {
 
     @Test
     void drawsAreCounted() {
-        Chart chart = WhatIfChart.DISTRIBUTION.of(results(), PLAN, ChartTheme.light());
+        Chart chart = WhatIfChart.DISTRIBUTION.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertEquals(DRAWS, chart.data().rows().stream().mapToInt(row -> (int) row.get(2)).sum());
     }
 }

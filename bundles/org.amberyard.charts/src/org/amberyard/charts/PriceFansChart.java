@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.SortedDraws;
@@ -34,17 +35,17 @@ final class PriceFansChart {
     private final List<PriceFan> fans;
     private final ChartTheme theme;
 
-    private PriceFansChart(ComparedPlans plans, ChartTheme theme) {
+    private PriceFansChart(ComparedPlans plans, UnitSystem units, ChartTheme theme) {
         this.plans = plans;
-        this.fans = plans.results().prices();
+        this.fans = plans.results().prices().stream().map(fan -> fan.in(units, plans.currency())).toList();
         this.theme = theme;
     }
 
-    static Chart of(WhatIfResults results, int plan, ChartTheme theme) {
+    static Chart of(WhatIfResults results, int plan, UnitSystem units, ChartTheme theme) {
         if (results.prices().isEmpty()) {
             return ChartFrame.none(NAME, TITLE, results.all().isEmpty() ? "Not worked out yet" : "No price varies", HEIGHT, theme);
         }
-        PriceFansChart build = new PriceFansChart(new ComparedPlans(results, plan), theme);
+        PriceFansChart build = new PriceFansChart(new ComparedPlans(results, plan), units, theme);
         return new Chart(NAME, TITLE, build.chart(), build.caption(), build.data(), HEIGHT + HEIGHT_EACH * build.drawn().size(),
                 ChartFrame.LEAST_HEIGHT, Subjects.NONE);
     }
@@ -61,11 +62,11 @@ final class PriceFansChart {
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(calendar);
         drawn().forEach(fan -> plot.add(plot(fan)));
         plot.setFixedLegendItems(legend());
-        return ChartFrame.around(plot, TITLE, caption(), theme);
+        return ChartFrame.around(plot, TITLE, subtitle(), theme);
     }
 
     private XYPlot plot(PriceFan fan) {
-        NumberAxis axis = ChartFrame.valueAxis(fan.unit(), Figures.pattern(pattern(fan)), theme);
+        NumberAxis axis = ChartFrame.valueAxis(null, Figures.pattern(pattern(fan)), theme);
         axis.setAutoRangeIncludesZero(false);
         XYPlot plot = new XYPlot(null, null, axis, null);
         ChartFrame.style(plot, theme);
@@ -86,7 +87,7 @@ final class PriceFansChart {
         double most = fan.years().stream().mapToDouble(y -> y.quantile(HIGH)).max().orElseThrow();
         int last = fan.years().size() - 1;
         boolean falls = fan.years().get(last).quantile(0.5) < fan.years().get(0).quantile(0.5);
-        XYTextAnnotation name = new XYTextAnnotation(fan.name(), calendar(falls ? last : 0), most);
+        XYTextAnnotation name = new XYTextAnnotation(fan.name() + " (" + fan.unit() + ")", calendar(falls ? last : 0), most);
         name.setTextAnchor(falls ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         name.setFont(theme.tickFont());
         name.setPaint(theme.text());
@@ -117,6 +118,11 @@ final class PriceFansChart {
         items.add(ChartFrame.line("half the draws stay below", theme.planStroke(0), theme.text()));
         items.add(ChartFrame.swatch("eight in ten", band()));
         return items;
+    }
+
+    /** Short, so that it leaves the room to the fans; {@link #caption} says the same with figures. */
+    private String subtitle() {
+        return "Constant money; by year, over the draws";
     }
 
     private String caption() {

@@ -2,6 +2,7 @@ package org.amberyard.charts;
 
 import java.util.Arrays;
 import java.util.List;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.WhatIfResults;
 
 /** The charts of a what-if, in the order in which they answer questions. A chart of what is not worked out yet says so. */
@@ -35,14 +36,25 @@ public enum WhatIfChart {
     /** How the mean settles. */
     CONVERGENCE("How the mean settles", ConvergenceChart::of);
 
+    @FunctionalInterface
     private interface Maker {
         Chart of(WhatIfResults results, int plan, ChartTheme theme);
     }
 
+    /** Makes a chart whose figures hang on the units of the user. */
+    @FunctionalInterface
+    private interface UnitMaker {
+        Chart of(WhatIfResults results, int plan, UnitSystem units, ChartTheme theme);
+    }
+
     private final String label;
-    private final Maker maker;
+    private final UnitMaker maker;
 
     WhatIfChart(String label, Maker maker) {
+        this(label, (results, plan, units, theme) -> maker.of(results, plan, theme));
+    }
+
+    WhatIfChart(String label, UnitMaker maker) {
         this.label = label;
         this.maker = maker;
     }
@@ -53,13 +65,13 @@ public enum WhatIfChart {
     }
 
     /** The chart of a plan by its place in the study. */
-    public Chart of(WhatIfResults results, int plan, ChartTheme theme) {
-        return maker.of(results, plan, theme);
+    public Chart of(WhatIfResults results, int plan, UnitSystem units, ChartTheme theme) {
+        return maker.of(results, plan, units, theme);
     }
 
     /** All charts of the first plan that is compared with the baseline. */
-    public static List<Chart> all(WhatIfResults results, ChartTheme theme) {
+    public static List<Chart> all(WhatIfResults results, UnitSystem units, ChartTheme theme) {
         int plan = FirstPlan.of(results.base());
-        return Arrays.stream(values()).map(chart -> chart.of(results, plan, theme)).toList();
+        return Arrays.stream(values()).map(chart -> chart.of(results, plan, units, theme)).toList();
     }
 }

@@ -53,6 +53,8 @@ class ActualTableTest {
         assertNull(table.cell(1, "upkeep_difference"));
         assertNotNull(table.cell(1, "upkeep_planned"));
         assertNull(table.cell(0, "fuel_planned"));
+        assertEquals("none: before the base year", table.cell(0, "planned_figures"));
+        assertEquals("foreseen by this study", table.cell(1, "planned_figures"));
         assertNotNull(table.cell(0, "fuel_actual"));
     }
 

@@ -34,7 +34,7 @@ class ChangeSentenceTest {
         StudyResult after = evaluated("USD", 0.12);
         double change = after.plans().get(1).measures().presentCost() - before.plans().get(1).measures().presentCost();
 
-        String words = ChangeSentence.of(before, after, 1).orElseThrow();
+        String words = ChangeSentence.of(before, after, 1, ChangeSentence.Cause.LAST_EDIT).orElseThrow();
 
         assertTrue(words.startsWith("By the last edit “" + after.plans().get(1).name() + "” costs "
                 + Figures.exactMoney("USD", Math.abs(change)) + (change > 0 ? " more: " : " less: ")), words);
@@ -49,11 +49,13 @@ class ChangeSentenceTest {
     @Test
     void whatChangesNothingIsSaidToChangeNothing() {
         assertEquals("The last edit left the cost of “" + before.plans().get(1).name() + "” as it was.",
-                ChangeSentence.of(before, before, 1).orElseThrow());
+                ChangeSentence.of(before, before, 1, ChangeSentence.Cause.LAST_EDIT).orElseThrow());
+        assertEquals("This left the cost of “" + before.plans().get(1).name() + "” as it was.",
+                ChangeSentence.of(before, before, 1, ChangeSentence.Cause.THIS).orElseThrow());
     }
 
     @Test
     void otherMoneyIsNotCompared() {
-        assertEquals(Optional.empty(), ChangeSentence.of(before, evaluated("CAD", 0.12), 1));
+        assertEquals(Optional.empty(), ChangeSentence.of(before, evaluated("CAD", 0.12), 1, ChangeSentence.Cause.LAST_EDIT));
     }
 }

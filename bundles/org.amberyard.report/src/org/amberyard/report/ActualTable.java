@@ -13,6 +13,10 @@ import org.amberyard.core.units.Unit;
 
 /** Table of what each plan foresees for years that are over beside what came of them. */
 final class ActualTable {
+    private static final String FORESEEN = "foreseen by this study";
+    private static final String BEFORE = "none: before the base year";
+    private static final String AFTER = "none: after the last year";
+
     private ActualTable() {
     }
 
@@ -25,6 +29,11 @@ final class ActualTable {
             }
             return rows;
         }
+
+        String plannedBy() {
+            int year = actual.year();
+            return year < 0 ? BEFORE : year < result.input().years() ? FORESEEN : AFTER;
+        }
     }
 
     static TableDefinition<OfActual> planAgainstActual() {
@@ -33,7 +42,9 @@ final class ActualTable {
                         r -> r.plan().name())
                 .year("year", "Year", "Fiscal year that is over; amounts are in money of the year, whatever the study states. Years "
                         + "before the base year have no planned figures.", r -> r.result().input().baseYear() + r.actual().year())
-                .heads();
+                .heads()
+                .text("planned_figures", "Planned figures", "Whether this study foresees the year; a study that was rolled to a later base "
+                        + "year no longer has figures for the years before it.", OfActual::plannedBy);
         amounts(table, ActualFigure.ELECTRICITY, Unit.KILOWATT_HOUR, "Electricity",
                 "Energy at the meter for charging, ports at rest included");
         amounts(table, ActualFigure.ELECTRICITY_COST, Unit.MONEY, "Electric bills", "Electric bills for charging");

@@ -18,6 +18,22 @@ public final class ChangeSentence {
     /** Below half a unit of money a change is none. */
     private static final double SAME = 0.5;
 
+    /** What has changed the study, as sentences begin with it. */
+    public enum Cause {
+        /** An edit. */
+        LAST_EDIT("By the last edit", "The last edit"),
+        /** Something that a sentence before has named. */
+        THIS("By this", "This");
+
+        private final String by;
+        private final String subject;
+
+        Cause(String by, String subject) {
+            this.by = by;
+            this.subject = subject;
+        }
+    }
+
     private ChangeSentence() {
     }
 
@@ -27,13 +43,14 @@ public final class ChangeSentence {
      * @param before results before the edit
      * @param after results after it
      * @param plan place of the plan in the results after it
+     * @param cause what the edit is called
      * @return empty where the plan is new or the money is another
      */
-    public static Optional<String> of(StudyResult before, StudyResult after, int plan) {
+    public static Optional<String> of(StudyResult before, StudyResult after, int plan, Cause cause) {
         PlanResult now = after.plans().get(plan);
         boolean comparable = before.input().currency().equals(after.input().currency());
-        return comparable ? was(before, after, plan).map(then -> words(now.name(), after.input().currency(), PlanDifference.of(then, now)))
-                : Optional.empty();
+        return comparable ? was(before, after, plan).map(then -> words(cause, now.name(), after.input().currency(),
+                PlanDifference.of(then, now))) : Optional.empty();
     }
 
     /** A plan is found by its name; one that has been renamed by its place, as long as there are as many plans as before. */
@@ -44,16 +61,16 @@ public final class ChangeSentence {
         return named.isPresent() || !sameNumber ? named : Optional.of(before.plans().get(plan));
     }
 
-    private static String words(String plan, String currency, PlanDifference difference) {
+    private static String words(Cause cause, String plan, String currency, PlanDifference difference) {
         double change = difference.to() - difference.from();
         List<PlanDifference.Step> steps = difference.steps().stream().filter(s -> Math.abs(s.change()) >= SAME)
                 .sorted(Comparator.comparingDouble((PlanDifference.Step s) -> -Math.abs(s.change()))).toList();
         if (Math.abs(change) < SAME && steps.isEmpty()) {
-            return "The last edit left the cost of “" + plan + "” as it was.";
+            return cause.subject + " left the cost of “" + plan + "” as it was.";
         }
         String whole = Math.abs(change) < SAME ? "costs as much as before"
                 : "costs " + Figures.exactMoney(currency, Math.abs(change)) + (change > 0 ? " more" : " less");
-        return "By the last edit “" + plan + "” " + whole + ": " + parts(steps) + ".";
+        return cause.by + " “" + plan + "” " + whole + ": " + parts(steps) + ".";
     }
 
     /** What is not named is summed up as the rest, so that the parts make the whole. */

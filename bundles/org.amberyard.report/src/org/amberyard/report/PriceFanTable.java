@@ -7,6 +7,7 @@ import static org.amberyard.report.WhatIfColumns.year;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.SortedDraws;
@@ -20,9 +21,10 @@ final class PriceFanTable {
     }
 
     /** The table; empty where no price varies or nothing is drawn yet. */
-    static Optional<ResultTable> of(WhatIfResults results) {
+    static Optional<ResultTable> of(WhatIfResults results, UnitSystem system) {
         List<List<Object>> rows = new ArrayList<>();
-        for (PriceFan fan : results.prices()) {
+        for (PriceFan stored : results.prices()) {
+            PriceFan fan = stored.in(system, results.base().input().currency());
             for (int year = 0; year < fan.years().size(); year++) {
                 SortedDraws draws = fan.years().get(year);
                 rows.add(List.of(fan.name(), fan.unit(), results.base().input().baseYear() + year, draws.quantile(LOW),

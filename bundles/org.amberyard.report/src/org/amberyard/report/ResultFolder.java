@@ -98,18 +98,19 @@ public final class ResultFolder {
      * plan that is compared with the baseline.
      *
      * @param more tables beside those of the results
+     * @param system units of prices
      * @return the files in the order written
      */
-    public static List<Path> write(WhatIfResults results, List<ResultTable> more, Path folder) throws IOException {
+    public static List<Path> write(WhatIfResults results, List<ResultTable> more, UnitSystem system, Path folder) throws IOException {
         Files.createDirectories(folder);
         try (StagedFiles files = new StagedFiles(folder)) {
             for (ResultTable table : more) {
                 write(table, files);
             }
-            for (ResultTable table : WhatIfTables.of(results)) {
+            for (ResultTable table : WhatIfTables.of(results, system)) {
                 write(table, files);
             }
-            for (Chart chart : WhatIfChart.all(results, ChartTheme.light())) {
+            for (Chart chart : WhatIfChart.all(results, system, ChartTheme.light())) {
                 write(chart, files);
             }
             return files.moveIntoPlace();

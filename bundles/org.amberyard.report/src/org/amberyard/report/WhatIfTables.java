@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.StudyStage;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.Scenarios;
@@ -46,8 +47,8 @@ public final class WhatIfTables {
         this.money = base.input().currency();
     }
 
-    /** The tables of all that a what-if has found. */
-    public static List<ResultTable> of(WhatIfResults results) {
+    /** The tables of all that a what-if has found; prices as they are drawn are in the units of the system. */
+    public static List<ResultTable> of(WhatIfResults results, UnitSystem system) {
         WhatIfTables tables = new WhatIfTables(results);
         List<ResultTable> made = new ArrayList<>();
         oneAtATime(results).ifPresent(made::add);
@@ -58,7 +59,7 @@ public final class WhatIfTables {
         results.all().map(tables::appropriations).ifPresent(made::add);
         made.addAll(DrawTables.of(results));
         DrawnInputTable.of(results).ifPresent(made::add);
-        PriceFanTable.of(results).ifPresent(made::add);
+        PriceFanTable.of(results, system).ifPresent(made::add);
         results.shares().map(tables::varianceShares).ifPresent(made::add);
         made.addAll(BreakEvenTables.of(results));
         return made;

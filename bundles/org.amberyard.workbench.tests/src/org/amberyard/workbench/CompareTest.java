@@ -10,14 +10,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.compare.CompareView;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -70,13 +71,20 @@ class CompareTest {
             study.await(() -> words().contains("By the last edit") && words().contains(" fuel"));
 
             display.syncExec(study.session()::undo);
-            study.await(() -> words().contains(" less: −"));
+            study.await(() -> words().contains("Undone: fuel price diesel: Price ") && words().contains("By this “") && words().contains(" less: −"));
+
+            display.syncExec(study.session()::redo);
+            study.await(() -> words().contains("Made again: ") && words().contains(" more: +"));
+
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), content,
+                    StudyPackage.Literals.STUDY__DESCRIPTION, "Told anew")));
+            study.await(() -> words().contains("The last edit left the cost of “"));
         }
     }
 
     private static String words() {
-        return String.join("\n", View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Label.class).stream()
-                .map(Label::getText).toList());
+        return String.join("\n", View.all(OpenStudy.page().getWorkbenchWindow().getShell(), StyledText.class).stream()
+                .map(StyledText::getText).toList());
     }
 
     private static CompareView open(Display display) {

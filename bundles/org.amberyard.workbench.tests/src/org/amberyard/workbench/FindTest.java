@@ -41,6 +41,8 @@ class FindTest {
             assertTrue(display.syncCall(plans::isFocusControl));
             assertEquals(FieldInfo.of(PlansPackage.Literals.PLAN__YEARLY_CAP).label() + " (USD)",
                     display.syncCall(() -> plans.model().header(plans.selection().column())));
+            assertEquals(1, display.syncCall(() -> plans.selection().column()), "beside the names");
+            assertEquals(1, display.syncCall(() -> plans.model().frozenColumns()), "whose column stays");
         }
     }
 

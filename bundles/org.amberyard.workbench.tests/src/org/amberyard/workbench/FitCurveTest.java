@@ -41,7 +41,7 @@ class FitCurveTest {
             display.syncExec(() -> press(accept(dialog)));
 
             assertTrue(type.getCurveBaseKwhPerKm() > 0.7);
-            assertTrue(display.syncCall(() -> study.session().undoable().orElseThrow().getLabel())
+            assertTrue(display.syncCall(() -> study.session().history().undoable().orElseThrow().label())
                     .equals("Consumption curve of Electric C 150"));
 
             display.syncExec(() -> study.session().undo());

@@ -128,7 +128,7 @@ class FundingPageTest {
             assertEquals(1.5, point.getFactor(), 1e-12);
 
             display.syncExec(() -> {
-                while (study.session().undoable().isPresent()) {
+                while (study.session().history().undoable().isPresent()) {
                     study.session().undo();
                 }
             });

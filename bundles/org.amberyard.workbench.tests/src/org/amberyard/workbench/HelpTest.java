@@ -14,6 +14,7 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -72,9 +73,24 @@ class HelpTest {
             assertEquals(List.of(), display.syncCall(HelpTest::listed));
             display.syncExec(() -> only(Text.class).setText("least cost maximum flow"));
             assertEquals(List.of("Charging, bill and service"), display.syncCall(HelpTest::listed));
+            display.syncExec(() -> only(Text.class).notifyListeners(SWT.DefaultSelection, new Event()));
+            assertTrue(display.syncCall(() -> only(StyledText.class).getText()).startsWith("Charging, bill and service\n"), "Enter opens the first");
+            display.syncExec(() -> only(Text.class).setText("transformer"));
+            display.syncExec(HelpTest::chooseLast);
+            assertEquals(display.syncCall(() -> only(Tree.class).getSelection()[0].getText()),
+                    display.syncCall(() -> only(StyledText.class).getText().lines().findFirst().orElseThrow()));
             display.syncExec(() -> only(Text.class).setText(""));
             assertTrue(display.syncCall(HelpTest::listed).size() > 30, "every kind of element has a page");
         }
+    }
+
+    private static void chooseLast() {
+        Tree tree = only(Tree.class);
+        TreeItem group = tree.getItem(tree.getItemCount() - 1);
+        tree.setSelection(group.getItem(group.getItemCount() - 1));
+        Event event = new Event();
+        event.item = tree.getSelection()[0];
+        tree.notifyListeners(SWT.Selection, event);
     }
 
     private static List<String> listed() {

@@ -14,6 +14,8 @@ import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -94,6 +96,34 @@ class HistoryTest {
             assertEquals(1999, years);
             assertEquals(0, display.syncCall(() -> study.session().history().done()));
         }
+    }
+
+    @Test
+    void theMenuSaysWhatUndoTakesBackAndRedoMakesAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Bus bus = study.study().getBuses().get(1);
+            String edit = "bus " + bus.getName() + ": Chassis model year " + bus.getModelYear() + " \u2192 2011";
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            Keyboard keys = new Keyboard(display);
+            keys.type("2011");
+            keys.press(SWT.CR);
+
+            assertEquals("Undo: " + edit, menuItem(display, 0));
+            assertEquals("Redo", menuItem(display, 1));
+            display.syncExec(study.session()::undo);
+            assertEquals("Undo", menuItem(display, 0));
+            assertEquals("Redo: " + edit, menuItem(display, 1));
+        }
+    }
+
+    private static String menuItem(Display display, int place) {
+        return display.syncCall(() -> {
+            Menu edit = OpenStudy.page().getWorkbenchWindow().getShell().getMenuBar().getItem(1).getMenu();
+            edit.notifyListeners(SWT.Show, new Event());
+            String text = edit.getItem(place).getText();
+            edit.notifyListeners(SWT.Hide, new Event());
+            return text.replaceFirst("\t.*", "").replace("&", "");
+        });
     }
 
     private static Grid history(Display display) {

@@ -26,7 +26,7 @@ class MessagesTest {
     /** Texts that are the same in Spanish. */
     private static final Set<String> ALIKE = Set.of("Amberyard", "{0}", "{0} %", "{0} {1}", "{0}: {1}", "{0} \u2013 {1}", "{0} min", "{0} s",
             "{0}, {1}: {2}", "{0} \u2013 Amberyard", "{0}: {1} \u2192 {2}", "Plan", "&Plan", "&English", "E&spa\u00f1ol", "Error",
-            "Amberyard {0}", "{0}: {1}.", "{0} ({1})");
+            "Amberyard {0}", "{0}: {1}.", "{0} ({1})", "{0}: {1} {2} \u2192 {3}");
 
     @ParameterizedTest
     @ValueSource(strings = {"", ".begin", ".charts", ".columns", ".compare", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",

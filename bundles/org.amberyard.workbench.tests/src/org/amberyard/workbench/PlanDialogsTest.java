@@ -63,7 +63,7 @@ class PlanDialogsTest {
                     && r.getNewType().getName().startsWith("Electric")).count());
             assertEquals(14, PlanGridTest.plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum());
             assertEquals("Filling of plan Electric in stages",
-                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+                    display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
 
             display.syncExec(() -> study.session().undo());
 
@@ -93,7 +93,7 @@ class PlanDialogsTest {
 
             assertNotEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
             assertEquals("Steps of plan Electric in stages within its cap",
-                    display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+                    display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
 
             display.syncExec(() -> study.session().undo());
 

@@ -122,7 +122,7 @@ class PlanGridTest {
             List.of("B01", "B02", "B03").forEach(bus -> assertEquals(List.of("2030 Electric C 226"), steps(study, bus)));
             assertEquals("Gone: B01 2027 Electric C 150, B02 2027 Electric C 150, B03 2027 Electric C 150. Ctrl+Z takes it back; "
                     + "with Ctrl held, a stroke leaves other steps as they are.", status(study));
-            assertEquals("Steps for 3 buses", display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+            assertEquals("Steps for 3 buses", display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
             study.awaitResultAfter(earlier);
             assertEquals("● EC 226", text(study, grid, 0, 2030));
             assertEquals("EC 226", text(study, grid, 0, 2040));
@@ -296,7 +296,7 @@ class PlanGridTest {
             keys.pressWith(SWT.CTRL, 'v');
 
             assertEquals(List.of("2027 Electric C 150"), steps(study, "B10"));
-            assertEquals("Steps for bus B10", display.syncCall(() -> study.session().undoable().orElseThrow().getLabel()));
+            assertEquals("Steps for bus B10", display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
 
             display.syncExec(() -> grid.goTo(14, 0));
             keys.pressWith(SWT.CTRL, 'v');

@@ -2,9 +2,11 @@ package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyFactory;
 import org.amberyard.model.study.YearActuals;
@@ -26,10 +30,14 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
@@ -79,8 +87,23 @@ class RollYearTest {
         }).toList();
     }
 
+    private static List<String> rows(Tree tree) {
+        return changes(tree).map(i -> {
+            StringBuilder row = new StringBuilder(i.getText());
+            for (int column = 1; column < tree.getColumnCount(); column++) {
+                row.append(" | ").append(i.getText(column));
+            }
+            return row.toString();
+        }).toList();
+    }
+
+    private static Stream<TreeItem> changes(Tree tree) {
+        return Arrays.stream(tree.getItems()).flatMap(kind -> Arrays.stream(kind.getItems()));
+    }
+
     private static boolean says(Display display, Predicate<String> row) {
-        return display.syncCall(() -> dialog(display).stream().flatMap(s -> PlanGridTest.all(s, Table.class)).flatMap(t -> rows(t).stream())
+        return display.syncCall(() -> dialog(display).stream().flatMap(s -> Stream.concat(
+                PlanGridTest.all(s, Table.class).flatMap(t -> rows(t).stream()), PlanGridTest.all(s, Tree.class).flatMap(t -> rows(t).stream())))
                 .anyMatch(row));
     }
 
@@ -120,17 +143,44 @@ class RollYearTest {
             assertTrue(says(display, "Replacement 2027 B03 of plan Electric in stages | Year | 2027 | 2028 | not carried out in time"::equals));
             assertTrue(says(display, r -> r.contains("Upkeep factor of earlier years") && r.endsWith("by the actuals of 2027")));
             assertTrue(says(display, r -> r.startsWith("Upkeep (USD) | 2027 | ")), "the year beside the plan");
+            kindsHaveTheirNumbers(display);
             everythingIsSaidInSpanish(display);
             display.syncExec(() -> ok(dialog(display).orElseThrow()).notifyListeners(SWT.Selection, new Event()));
             study.await(() -> dialog(display).isEmpty());
             IEditorPart opened = display.syncCall(() -> OpenStudy.page().getActiveEditor());
             Study next = ((StudyEditor) opened).session().study();
             assertEquals(2028, next.getSettings().getBaseYear());
+            assertEquals(study.study().getName() + " 2028", next.getName());
+            Path place = Files.writeString(folder.resolve("a file"), "no folder").resolve("rolled.amberyard");
+            assertThrows(StudyFileException.class, () -> ((StudyEditor) opened).session().saveAs(place));
             assertEquals("B01-2", next.getBuses().get(0).getName());
             assertEquals("B03", next.getBuses().get(2).getName());
             assertEquals(2026, study.study().getSettings().getBaseYear());
             assertTrue(((StudyEditor) opened).session().file().isEmpty() && opened.isDirty(), "it is yet to be saved, and closing it asks");
             display.syncExec(() -> OpenStudy.page().closeEditor(opened, false));
+        }
+    }
+
+    private static void kindsHaveTheirNumbers(Display display) {
+        display.syncExec(() -> PlanGridTest.all(dialog(display).orElseThrow(), Tree.class).flatMap(t -> Arrays.stream(t.getItems()))
+                .forEach(kind -> {
+                    assertTrue(kind.getText().endsWith(" (" + kind.getItemCount() + ")"), kind.getText());
+                    assertTrue(kind.getExpanded(), kind.getText());
+                }));
+    }
+
+    @Test
+    void noTabIsEmptyWithoutAWord(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            run(display);
+            study.await(() -> ready(display));
+            display.syncExec(() -> {
+                Shell shell = dialog(display).orElseThrow();
+                TabFolder tabs = PlanGridTest.all(shell, TabFolder.class).findFirst().orElseThrow();
+                assertTrue(tabs.getItem(2).getControl() instanceof Label said && said.getText().startsWith("No actuals are entered"));
+                shell.close();
+            });
+            study.await(() -> dialog(display).isEmpty());
         }
     }
 
@@ -147,7 +197,7 @@ class RollYearTest {
         display.syncExec(() -> {
             Shell shell = dialog(display).orElseThrow();
             List<String> unknown = new ArrayList<>();
-            PlanGridTest.all(shell, Table.class).filter(t -> t.getColumnCount() == 5).flatMap(t -> Arrays.stream(t.getItems()))
+            PlanGridTest.all(shell, Tree.class).flatMap(RollYearTest::changes)
                     .map(i -> i.getText(4)).distinct().filter(w -> spanish.found(w).isEmpty()).forEach(unknown::add);
             PlanGridTest.all(shell, Text.class).flatMap(t -> t.getText().lines()).map(l -> l.replaceFirst("^• ", ""))
                     .filter(l -> !l.isBlank() && spanish.found(l).isEmpty()).forEach(unknown::add);

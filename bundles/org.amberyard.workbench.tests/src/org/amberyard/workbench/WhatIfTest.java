@@ -1,5 +1,7 @@
 package org.amberyard.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -19,11 +21,13 @@ import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.workbench.charts.ChartCanvas;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.FeatureTable;
+import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.session.WhatIfWork.Phase;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
@@ -95,6 +99,28 @@ class WhatIfTest {
                     .orElseThrow();
             vary.notifyListeners(SWT.Selection, new Event());
         });
+    }
+
+    @Test
+    void inputsNameKindsAndFieldsByTheirLabels(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            UncertainInput input = study.study().getWhatIf().getInputs().stream().filter(i -> i.getKind().equals("FuelPrice")).findFirst()
+                    .orElseThrow();
+            Grid grid = study.goTo(input, WhatifPackage.Literals.UNCERTAIN_INPUT__KIND);
+            Point cell = display.syncCall(() -> new Point(grid.selection().column(), grid.selection().row()));
+            assertEquals("Fuel price", display.syncCall(() -> grid.model().text(cell.y, cell.x)));
+            study.goTo(input, WhatifPackage.Literals.UNCERTAIN_INPUT__FIELD);
+            int field = display.syncCall(() -> grid.selection().column());
+            assertEquals("Price", display.syncCall(() -> grid.model().text(cell.y, field)));
+            assertTrue(display.syncCall(() -> grid.model().choices(cell.y, field)).contains("Rise per year"));
+
+            display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, field, List.of(List.of("rise per year")))));
+            assertEquals("escalationPerYear", input.getField());
+            display.syncExec(() -> assertThrows(CellRefusal.class, () -> grid.model().put(cell.y, field, List.of(List.of("Battery")))));
+            display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, cell.x, List.of(List.of("battery pack price")))));
+            assertEquals("PackPrice", input.getKind());
+            study.awaitResult();
+        }
     }
 
     private static FuelPrice diesel(Study study) {

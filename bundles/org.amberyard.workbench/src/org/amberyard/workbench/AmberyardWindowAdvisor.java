@@ -2,6 +2,7 @@ package org.amberyard.workbench;
 
 import org.amberyard.workbench.handlers.FileDrop;
 import org.amberyard.workbench.handlers.FirstStudy;
+import org.amberyard.workbench.handlers.ShownHistory;
 import org.amberyard.workbench.layout.ShownPurpose;
 import org.amberyard.workbench.layout.ViewTitles;
 import org.amberyard.workbench.session.ActiveSession;
@@ -57,6 +58,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         keepOnScreen(shell);
         ViewTitles.renew(getWindowConfigurer().getWindow());
         ShownPurpose.follow(getWindowConfigurer().getWindow());
+        ShownHistory.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)

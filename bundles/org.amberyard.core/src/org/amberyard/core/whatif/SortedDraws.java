@@ -37,6 +37,11 @@ public final class SortedDraws {
         return new SortedDraws(sorted);
     }
 
+    /** The draws in another unit: each times a factor above 0. */
+    public SortedDraws times(double factor) {
+        return factor == 1 ? this : new SortedDraws(Arrays.stream(sorted).map(draw -> factor * draw).toArray());
+    }
+
     /** Number of draws. */
     public int count() {
         return sorted.length;

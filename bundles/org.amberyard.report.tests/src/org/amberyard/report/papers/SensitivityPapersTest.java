@@ -10,6 +10,7 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.ResultTable;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.WhatIfTables;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.DataTable;
@@ -75,7 +76,7 @@ class SensitivityPapersTest {
     }
 
     private static ResultTable table(String name) {
-        return WhatIfTables.of(with.whatIf().orElseThrow()).stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
+        return WhatIfTables.of(with.whatIf().orElseThrow(), UnitSystem.US).stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
     }
 
     @Test

@@ -36,9 +36,9 @@ final class SensitivityPapers {
         WhatIfResults results = in.whatIf().get();
         List<Block> blocks = new ArrayList<>();
         WhatIfWords.of(results, in.planIndex()).ifPresent(words -> blocks.add(new Block.Paragraph(words)));
-        charts(results).forEach(c -> blocks.add(new Block.Figure(c.of(results, in.planIndex(), ChartTheme.light()), c.label(), CHART_HEIGHT)));
+        charts(results).forEach(c -> blocks.add(new Block.Figure(c.of(results, in.planIndex(), in.system(), ChartTheme.light()), c.label(), CHART_HEIGHT)));
         int number = firstNumber;
-        for (ResultTable table : WhatIfTables.of(results)) {
+        for (ResultTable table : WhatIfTables.of(results, in.system())) {
             blocks.add(Appendix.onPaper(PrintedResults.of(table, in.plan().name(), number++)));
         }
         return new Section(heading, true, true, blocks);

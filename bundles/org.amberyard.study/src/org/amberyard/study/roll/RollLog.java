@@ -34,7 +34,8 @@ final class RollLog {
             return;
         }
         RoundedText figures = new RoundedText(study);
-        changes.add(new RollChange(named(element), FieldInfo.of(field).label(), figures.shown(field, before), figures.shown(field, value), why));
+        changes.add(new RollChange(kind(element), named(element), FieldInfo.of(field).label(), figures.shown(field, before),
+                figures.shown(field, value), why));
         element.eSet(field, value);
         if (element instanceof Sourced sourced) {
             SourceNotes.find(sourced, field.getName()).ifPresent(note -> SourceNotes.put(sourced, field.getName(), Quality.ASSUMED,
@@ -44,12 +45,12 @@ final class RollLog {
 
     /** Tells of an element that is new. */
     void added(EObject element, String why) {
-        changes.add(new RollChange(named(element), "", "", "yes", why));
+        changes.add(new RollChange(kind(element), named(element), "", "", "yes", why));
     }
 
     /** Tells of an element before it is taken out. */
     void goes(EObject element, String why) {
-        changes.add(new RollChange(named(element), "", "yes", "", why));
+        changes.add(new RollChange(kind(element), named(element), "", "yes", "", why));
     }
 
     /** Tells something that no field shows. */
@@ -63,6 +64,10 @@ final class RollLog {
 
     List<String> remarks() {
         return List.copyOf(remarks);
+    }
+
+    private static String kind(EObject element) {
+        return FieldInfo.classLabel(element.eClass());
     }
 
     private static String named(EObject element) {

@@ -36,7 +36,18 @@ final class SettingsRoll {
         if (sameEnd) {
             log.set(settings, Literals.SETTINGS__HORIZON_YEARS, settings.getHorizonYears() - years, "the study ends as before");
         }
+        writeName(base);
         writeFactors();
+    }
+
+    /** Two studies of one name would be taken for each other. */
+    private void writeName(int base) {
+        String name = study.getName();
+        if (name != null && !name.isBlank()) {
+            String year = String.valueOf(base + years);
+            log.set(study, Literals.STUDY__NAME, name.contains(String.valueOf(base)) ? name.replace(String.valueOf(base), year)
+                    : name + " " + year, "another name than that of the study before");
+        }
     }
 
     private void writeFactors() {

@@ -48,6 +48,8 @@ class CatalogueTest {
             Annual saving (USD) | Ahorro anual (USD)
             By the last edit “A” costs USD 1,234 less: −1,000 energy, −234 other. | \
             Tras la última edición «A» cuesta USD 1,234 menos: −1,000 energía, −234 otros.
+            By this “A” costs USD 1,234 more: +1,234 energy. | \
+            Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             """)
     void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
         assertEquals(spanish, SPANISH.say(english));

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.function.Supplier;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartExport;
+import org.amberyard.workbench.session.ActiveSession;
+import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
@@ -111,6 +113,7 @@ final class ChartMenu {
         dialog.setFileName(canvas.chart().orElseThrow().name() + "." + extension);
         dialog.setFilterExtensions(new String[] {"*." + extension});
         dialog.setOverwrite(true);
+        ActiveSession.here().get().flatMap(StudySession::folder).ifPresent(dialog::setFilterPath);
         String name = dialog.open();
         if (name == null) {
             return;

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartFit;
 import org.amberyard.charts.ChartLens;
 import org.amberyard.charts.ChartLook;
 import org.amberyard.charts.ChartPoint;
@@ -48,25 +49,30 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
     /** Paints a chart as wide as a canvas and at least as high, higher where it could not be read. */
     static ChartPicture paint(Chart chart, ChartLens lens, ChartLook look, int width, int canvasHeight, int zoom) {
         double scale = scale(width);
-        int height = Math.max(canvasHeight, (int) Math.round(scale * chart.leastHeight()));
-        int pixelWidth = Math.max(1, width * zoom / 100);
-        int pixelHeight = Math.max(1, height * zoom / 100);
-        BufferedImage image = new BufferedImage(pixelWidth, pixelHeight, BufferedImage.TYPE_INT_RGB);
+        int least = Math.max(canvasHeight, (int) Math.round(scale * chart.leastHeight()));
+        // An export may be drawing the same chart; charts keep state while they are drawn.
+        synchronized (chart.chart()) {
+            lens.look(look);
+            try (ChartFit fit = ChartFit.of(chart.chart(), width / scale, least / scale)) {
+                return paint(chart, lens, look, new Point(width, (int) Math.ceil(scale * fit.height())), zoom);
+            }
+        }
+    }
+
+    private static ChartPicture paint(Chart chart, ChartLens lens, ChartLook look, Point size, int zoom) {
+        double scale = scale(size.x);
+        BufferedImage image = new BufferedImage(Math.max(1, size.x * zoom / 100), Math.max(1, size.y * zoom / 100), BufferedImage.TYPE_INT_RGB);
         ChartRenderingInfo info = new ChartRenderingInfo();
         Graphics2D graphics = image.createGraphics();
         try {
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             graphics.scale(scale * zoom / 100, scale * zoom / 100);
-            // An export may be drawing the same chart; charts keep state while they are drawn.
-            synchronized (chart.chart()) {
-                lens.look(look);
-                chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, width / scale, height / scale), info);
-            }
+            chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, size.x / scale, size.y / scale), info);
         } finally {
             graphics.dispose();
         }
-        return new ChartPicture(chart, lens, look, width, height, zoom, pixels(image), info);
+        return new ChartPicture(chart, lens, look, size.x, size.y, zoom, pixels(image), info);
     }
 
     private static double scale(int width) {

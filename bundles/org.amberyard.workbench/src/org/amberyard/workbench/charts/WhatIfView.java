@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.WhatIfChart;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
@@ -31,7 +33,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class WhatIfView extends ViewPart implements IExecutableExtension {
 
     /** What is on show; results are told apart by identity. */
-    private record Shown(WhatIfResults results, WhatIfChart kind, int plan, ChartTheme theme) {
+    private record Shown(WhatIfResults results, WhatIfChart kind, int plan, UnitSystem units, ChartTheme theme) {
     }
 
     private WhatIfChart kind;
@@ -86,7 +88,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
     }
 
     private static Chart chart(Shown of, ChartTheme theme) {
-        return SpokenChart.of(of.kind().of(of.results(), of.plan(), theme));
+        return SpokenChart.of(of.kind().of(of.results(), of.plan(), of.units(), theme));
     }
 
     private void update(Optional<StudySession> next) {
@@ -108,9 +110,10 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         }
         Picks picks = new Picks(results.get().base(), session.choices(), List.of(Kind.PLAN));
         bar.show(picks, Messages.WhatIf_inputs);
-        Shown next = new Shown(results.get(), kind, picks.place(Kind.PLAN), Theme.shown().charts());
+        Shown next = new Shown(results.get(), kind, picks.place(Kind.PLAN), StudyUnits.of(session.study()),
+                Theme.shown().charts());
         if (shown == null || shown.results() != next.results() || shown.kind() != next.kind() || shown.plan() != next.plan()
-                || shown.theme() != next.theme()) {
+                || shown.units() != next.units() || shown.theme() != next.theme()) {
             shown = next;
             canvas.show(progress -> chart(next, next.theme()));
         }

@@ -124,8 +124,12 @@ public final class DocumentsDialog extends SizedDialog {
 
     @Override
     protected void okPressed() {
-        chooser.get().ifPresent(f -> write(f, (in, wanted, folder, progress) -> NLS.bind(Messages.Documents_done,
+        chooser.get().ifPresent(f -> write(f, (in, wanted, folder, progress) -> written(
                 DocumentFolder.write(in, wanted, folder, progress).size(), folder)));
+    }
+
+    private static String written(int files, Path folder) {
+        return NLS.bind(files == 1 ? Messages.Documents_doneOne : Messages.Documents_done, files, folder);
     }
 
     @Override

@@ -35,6 +35,7 @@ final class Messages extends NLS {
     public static String Submission_sum;
     public static String Submission_title;
     public static String Submission_working;
+    public static String Documents_doneOne;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.documents.messages", Messages.class);

@@ -128,6 +128,12 @@ final class Messages extends NLS {
     public static String WhatIf_begin;
     public static String WhatIf_begin_tip;
     public static String WhatIf_vary;
+    public static String Editor_closeTitle;
+    public static String Editor_closeAsk;
+    public static String Editor_closeSave;
+    public static String Editor_closeDiscard;
+    public static String Trips_uncovered;
+    public static String Trips_allCovered;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

@@ -24,8 +24,8 @@ final class PlansPage extends StudyPage {
     @Override
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
-        FeatureTable plans = rows(columns, Messages.Table_plans, this::study, StudyPackage.Literals.STUDY__PLANS,
-                PlansPackage.Literals.PLAN);
+        FeatureTable plans = rows(columns, Messages.Table_plans, list(StudyPackage.Literals.STUDY__PLANS, PlansPackage.Literals.PLAN),
+                Columns.with(PlansPackage.Literals.PLAN, 1, PlansPackage.Literals.PLAN__YEARLY_CAP));
         plans.addCommand(Messages.Plan_copy, () -> withPlan(plans,
                 plan -> new PlanActions(session()).copy(parent.getShell(), plan).ifPresent(copy -> plans.reveal(copy, null))));
         plans.addCommand(Messages.Plan_fill,

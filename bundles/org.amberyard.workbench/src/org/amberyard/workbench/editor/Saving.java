@@ -12,6 +12,7 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.ISaveablePart2;
 
 /** Saves a study, asking for a place when it has none. */
 final class Saving {
@@ -22,6 +23,14 @@ final class Saving {
     Saving(Shell shell, StudySession session) {
         this.shell = shell;
         this.session = session;
+    }
+
+    /** Asks whether to save before the study is closed; answers as the platform wants it. */
+    int ask() {
+        int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, shell, Messages.Editor_closeTitle,
+                NLS.bind(Messages.Editor_closeAsk, session.title()), 0, Messages.Editor_closeSave, Messages.Editor_closeDiscard,
+                IDialogConstants.CANCEL_LABEL);
+        return answer == 0 ? ISaveablePart2.YES : answer == 1 ? ISaveablePart2.NO : ISaveablePart2.CANCEL;
     }
 
     /** Saves to the study's own file; false when the user or the disk would not have it. */

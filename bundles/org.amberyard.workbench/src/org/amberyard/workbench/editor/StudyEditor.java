@@ -25,10 +25,11 @@ import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.part.EditorPart;
 
 /** Edits a study on pages like the sheets of a workbook; a page is made when it is first looked at. */
-public final class StudyEditor extends EditorPart {
+public final class StudyEditor extends EditorPart implements ISaveablePart2 {
 
     /** Id of the editor. */
     public static final String ID = "org.amberyard.workbench.studyEditor";
@@ -60,7 +61,7 @@ public final class StudyEditor extends EditorPart {
         public void fileChanged(StudySession changed) {
             setPartName(changed.title());
             setTitleToolTip(getEditorInput().getToolTipText());
-            firePropertyChange(PROP_DIRTY);
+            firePropertyChange(ISaveablePart2.PROP_DIRTY);
         }
     };
     private StudySession session;
@@ -160,7 +161,7 @@ public final class StudyEditor extends EditorPart {
     }
 
     private void entryChanged() {
-        firePropertyChange(PROP_DIRTY);
+        firePropertyChange(ISaveablePart2.PROP_DIRTY);
     }
 
     private void refusal(String text) {
@@ -210,6 +211,11 @@ public final class StudyEditor extends EditorPart {
         if (!closeEntries() || !new Saving(getSite().getShell(), session).save()) {
             monitor.setCanceled(true);
         }
+    }
+
+    @Override
+    public int promptToSaveOnClose() {
+        return new Saving(getSite().getShell(), session).ask();
     }
 
     @Override

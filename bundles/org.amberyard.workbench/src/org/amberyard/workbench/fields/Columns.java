@@ -27,6 +27,13 @@ public final class Columns {
         return columns;
     }
 
+    /** Columns of a kind, with one that is looked for often at a place further to the front. */
+    public static List<EStructuralFeature> with(EClass type, int place, EStructuralFeature column) {
+        List<EStructuralFeature> columns = of(type, column);
+        columns.add(place, column);
+        return columns;
+    }
+
     /** Columns of a kind, with those that set it apart from its relatives first. */
     public static List<EStructuralFeature> ownFirst(EClass type) {
         List<EStructuralFeature> columns = of(type);

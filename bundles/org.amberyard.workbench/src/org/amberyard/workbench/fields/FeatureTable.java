@@ -158,6 +158,11 @@ public final class FeatureTable {
         return head.title();
     }
 
+    /** Says something of its rows beside its title; blank for nothing. */
+    public void remark(String words) {
+        head.remark(words);
+    }
+
     /** Says in its title of which element its rows are; for a table that another drives. */
     public void titleNames(Supplier<EObject> element) {
         owner = element;

@@ -1,9 +1,12 @@
 package org.amberyard.workbench.fields;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
 import org.amberyard.workbench.language.Words;
@@ -19,10 +22,15 @@ public final class Field {
     /** How the model says that a default only stands in for the user's own figure. */
     private static final String NO_SOURCE = "none: ";
 
+    /** Years that are those of the study where they are 0. */
+    private static final Set<EStructuralFeature> LEFT_TO_BASE_YEAR = Set.of(StudyPackage.Literals.SETTINGS__PRICE_YEAR,
+            StudyPackage.Literals.SETTINGS__CALENDAR_YEAR);
+
     private final EStructuralFeature feature;
     private final FieldFormat format;
     private final ShownNumber shown;
     private final Study study;
+    private final Optional<PlaceNames> places;
 
     /** A field in the units that the study has now. */
     public Field(EStructuralFeature feature, Study study) {
@@ -30,6 +38,7 @@ public final class Field {
         this.study = study;
         this.format = FieldFormat.of(feature, study, Words.model());
         this.shown = new ShownNumber(feature, study);
+        this.places = PlaceNames.of(feature);
     }
 
     EStructuralFeature feature() {
@@ -58,6 +67,11 @@ public final class Field {
         return info.documentation() + "\n" + origin;
     }
 
+    /** True for what elements are called by. */
+    boolean isName() {
+        return feature.isRequired() && feature.getName().equals("name");
+    }
+
     boolean isFigure() {
         return format.isNumber();
     }
@@ -69,12 +83,17 @@ public final class Field {
 
     /** Text at a length for reading. */
     String text(EObject element) {
-        return text(element.eGet(feature));
+        return places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> text(element.eGet(feature)));
     }
 
     /** Text of a value at a length for reading. */
     public String text(Object value) {
-        return format.text(readable(value));
+        return isBaseYear(value) ? Messages.Field_asBaseYear : format.text(readable(value));
+    }
+
+    /** True for a year that is left to be the base year, which no number says. */
+    private boolean isBaseYear(Object value) {
+        return LEFT_TO_BASE_YEAR.contains(feature) && Integer.valueOf(0).equals(value);
     }
 
     /** The value of a field that is cleared. */
@@ -88,7 +107,21 @@ public final class Field {
 
     /** Text that loses nothing, for editing and copying. */
     String fullText(EObject element) {
-        return format.text(element.eGet(feature));
+        return places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> fullText(element.eGet(feature)));
+    }
+
+    private String fullText(Object value) {
+        return isBaseYear(value) ? Messages.Field_asBaseYear : format.text(value);
+    }
+
+    /** Names of kinds or fields that it holds; empty for other fields. */
+    Optional<PlaceNames> places() {
+        return places;
+    }
+
+    /** What may be chosen for an element; null for one that is yet to come. */
+    List<String> choices(EObject element) {
+        return places.map(p -> p.choices(element)).orElseGet(this::choices);
     }
 
     /** What may be chosen; empty when the field takes any text. */
@@ -115,6 +148,9 @@ public final class Field {
         if (feature instanceof EReference reference) {
             Candidates candidates = new Candidates(reference, study);
             return reference.isMany() ? candidates.several(FieldFormat.names(typed)) : candidates.named(typed.strip());
+        }
+        if (LEFT_TO_BASE_YEAR.contains(feature) && typed.strip().equalsIgnoreCase(Messages.Field_asBaseYear)) {
+            return 0;
         }
         try {
             Object value = format.parse(typed);

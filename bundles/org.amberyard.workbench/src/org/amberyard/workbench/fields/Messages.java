@@ -54,6 +54,11 @@ final class Messages extends NLS {
 
     public static String Title_of;
     public static String Menu_vary;
+    public static String Place_noKind;
+    public static String Place_noField;
+    public static String Place_kindFirst;
+    public static String Field_asBaseYear;
+    public static String Title_remark;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.fields.messages", Messages.class);

@@ -35,7 +35,8 @@ final class NewElement {
             }
             if (feature instanceof EReference reference && !reference.isContainment()) {
                 element.eSet(reference, likeNeighbours(reference));
-            } else if (feature instanceof EAttribute && feature.getEType().getInstanceClass() == String.class) {
+            } else if (feature instanceof EAttribute && feature.getEType().getInstanceClass() == String.class
+                    && PlaceNames.of(feature).isEmpty()) {
                 element.eSet(feature, freeName(feature));
             }
         }

@@ -129,7 +129,7 @@ final class RowModel implements ElementModel {
 
     @Override
     public int frozenColumns() {
-        return fields.size() > 8 ? 1 : 0;
+        return fields.size() > 8 || fields.size() > 2 && fields.get(0).isName() ? 1 : 0;
     }
 
     @Override
@@ -144,7 +144,7 @@ final class RowModel implements ElementModel {
 
     @Override
     public List<String> choices(int row, int column) {
-        return fields.get(column).choices();
+        return fields.get(column).choices(element(row, column));
     }
 
     @Override
@@ -194,7 +194,7 @@ final class RowModel implements ElementModel {
             for (int j = 0; j < block.get(i).size(); j++) {
                 String text = block.get(i).get(j);
                 if (text != null) {
-                    entry.set(element, fields.get(column + j), value(row + i, column + j, text, block));
+                    entry.set(element, fields.get(column + j), value(row + i, column + j, text, block, kind(element, column + j, column, block.get(i))));
                 }
             }
         }
@@ -208,9 +208,23 @@ final class RowModel implements ElementModel {
         return element;
     }
 
-    private Object value(int row, int column, String text, List<List<String>> block) throws CellRefusal {
+    /** The kind of element that a cell names a field of: that of the same line of the block, else that of the row; null for neither. */
+    private String kind(EObject element, int column, int first, List<String> line) {
+        Optional<PlaceNames> places = fields.get(column).places();
+        int kind = places.map(p -> features.indexOf(p.kind()) - first).orElse(-1);
+        String typed = kind >= 0 && kind < line.size() ? line.get(kind) : null;
         try {
-            return fields.get(column).value(text);
+            return typed == null ? places.map(p -> (String) element.eGet(p.kind())).orElse(null)
+                    : PlaceNames.of(places.orElseThrow().kind()).orElseThrow().stored(null, typed);
+        } catch (FieldRefusal refusal) {
+            return typed;
+        }
+    }
+
+    private Object value(int row, int column, String text, List<List<String>> block, String kind) throws CellRefusal {
+        Field field = fields.get(column);
+        try {
+            return field.places().isPresent() ? field.places().get().stored(kind, text) : field.value(text);
         } catch (FieldRefusal refusal) {
             throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row, block), row, column);
         }

@@ -108,6 +108,12 @@ final class TableHead {
         area.layout();
     }
 
+    /** Says something of the rows beside the title; blank for nothing. */
+    void remark(String words) {
+        label.setText(words.isEmpty() ? title : NLS.bind(Messages.Title_remark, title, words.replace("&", "&&")));
+        area.layout();
+    }
+
     void add(String text, String tip, Runnable action) {
         ToolItem item = new ToolItem(tools, SWT.PUSH);
         item.setText(apart(text));

@@ -96,6 +96,8 @@ final class Messages extends NLS {
     public static String Folder_failed;
     public static String Folder_message;
     public static String Folder_title;
+    public static String Undo_told;
+    public static String Redo_told;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.handlers.messages", Messages.class);

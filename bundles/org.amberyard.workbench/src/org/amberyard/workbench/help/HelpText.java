@@ -2,6 +2,7 @@ package org.amberyard.workbench.help;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
@@ -69,6 +70,33 @@ final class HelpText {
         style.font = font;
         target.setStyleRange(style);
         return target.getLineAtOffset(start);
+    }
+
+    /** Marks the words of a search and brings the first to the top; nothing for no words. */
+    void mark(String search) {
+        String all = target.getText().toLowerCase(Locale.ROOT);
+        int first = all.length();
+        for (String word : search.isEmpty() ? new String[0] : search.toLowerCase(Locale.ROOT).split("\\s+")) {
+            int afterTitle = Math.max(0, all.indexOf('\n'));
+            int sought = all.indexOf(word, afterTitle);
+            first = sought < 0 ? first : Math.min(first, sought);
+            for (int at = all.indexOf(word); at >= 0; at = all.indexOf(word, at + word.length())) {
+                background(at, word.length());
+            }
+        }
+        if (first < all.length()) {
+            target.setTopIndex(Math.max(0, target.getLineAtOffset(first) - 1));
+        }
+    }
+
+    /** Fonts of the words stay. */
+    private void background(int start, int length) {
+        StyleRange style = target.getStyleRangeAtOffset(start);
+        StyleRange marked = style == null ? new StyleRange() : (StyleRange) style.clone();
+        marked.start = start;
+        marked.length = length;
+        marked.background = Palette.AMBER_WASH.color();
+        target.setStyleRange(marked);
     }
 
     /** Brings a heading to the top, if the page has it. */

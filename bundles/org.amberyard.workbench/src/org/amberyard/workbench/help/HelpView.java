@@ -38,10 +38,18 @@ public final class HelpView extends ViewPart {
         search = new Text(left, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         search.setMessage(Messages.Search);
         search.addListener(SWT.Modify, e -> list(search.getText().strip()));
+        search.addListener(SWT.DefaultSelection, e -> openFirst());
+        search.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.ARROW_DOWN) {
+                tree.setFocus();
+                openFirst();
+            }
+        });
         GridDataFactory.fillDefaults().grab(true, false).applyTo(search);
         tree = new Tree(left, SWT.SINGLE | SWT.V_SCROLL);
         tree.setBackground(Palette.PAPER.color());
         tree.addListener(SWT.Selection, this::chosen);
+        tree.addListener(SWT.DefaultSelection, this::chosen);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
         StyledText text = new StyledText(sash, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);
         text.setBackground(Palette.PAPER.color());
@@ -72,8 +80,23 @@ public final class HelpView extends ViewPart {
     }
 
     private void chosen(Event event) {
-        if (event.item.getData() instanceof HelpTopic topic) {
+        open((TreeItem) event.item);
+    }
+
+    /** Opens a page where the words of the search stand; a group is opened by its first page. */
+    private void open(TreeItem item) {
+        TreeItem opened = item.getData() == null && item.getItemCount() > 0 ? item.getItem(0) : item;
+        if (opened.getData() instanceof HelpTopic topic) {
             page.show(topic);
+            page.mark(search.getText().strip());
+        }
+    }
+
+    private void openFirst() {
+        if (tree.getItemCount() > 0) {
+            TreeItem first = tree.getItem(0).getItem(0);
+            tree.setSelection(first);
+            open(first);
         }
     }
 

@@ -37,6 +37,10 @@ final class Messages extends NLS {
     public static String Roll_why;
     public static String Roll_working;
     public static String Roll_year;
+    public static String Roll_group;
+    public static String Roll_changes_none;
+    public static String Roll_remarks_none;
+    public static String Roll_variance_none;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.roll.messages", Messages.class);

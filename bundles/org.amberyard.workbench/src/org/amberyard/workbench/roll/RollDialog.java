@@ -128,6 +128,7 @@ public final class RollDialog extends SizedDialog {
         rolled = Optional.empty();
         getButton(IDialogConstants.OK_ID).setEnabled(false);
         say(Messages.Roll_working);
+        tabs.wait(Messages.Roll_working);
         Set<ActualProposal.Kind> taken = Stream.of(ActualProposal.Kind.values()).filter(k -> actuals.checkedKeys().contains(k.key()))
                 .collect(Collectors.toSet());
         RollWork.Chosen chosen = new RollWork.Chosen(toYear(), plan.getSelectionIndex(), end.getSelectionIndex() == 1, late.checked(),
@@ -137,6 +138,7 @@ public final class RollDialog extends SizedDialog {
 
     private void failed(String why) {
         say(NLS.bind(Messages.Roll_failed, Words.say(why)));
+        tabs.wait(NLS.bind(Messages.Roll_failed, Words.say(why)));
     }
 
     private void done(RollWork.Rolled found) {

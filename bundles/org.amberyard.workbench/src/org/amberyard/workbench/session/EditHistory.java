@@ -4,6 +4,7 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
@@ -48,6 +49,7 @@ public final class EditHistory {
     private final Stack stack = new Stack();
     private final List<HistoryStep> steps = new ArrayList<>();
     private final ChangeLog log;
+    private HistoryMove last;
 
     EditHistory(Study study) {
         log = new ChangeLog(study);
@@ -66,6 +68,7 @@ public final class EditHistory {
         if (stack.done() > before) {
             steps.subList(before, steps.size()).clear();
             steps.add(new HistoryStep(LocalTime.now().truncatedTo(ChronoUnit.SECONDS), command.getLabel(), changes, log.count()));
+            last = new HistoryMove(HistoryMove.Way.EDIT, steps.subList(before, before + 1));
         }
         stack.notifyListeners();
     }
@@ -82,9 +85,27 @@ public final class EditHistory {
 
     /** Brings the study to where it was after a number of edits. */
     public void goTo(int done) {
-        if (done != stack.done()) {
+        int before = stack.done();
+        if (done != before) {
             stack.quietly(() -> stack.move(done));
+            last = new HistoryMove(done < before ? HistoryMove.Way.UNDO : HistoryMove.Way.REDO,
+                    steps.subList(Math.min(before, done), Math.max(before, done)));
             stack.notifyListeners();
         }
+    }
+
+    /** The edit that undo would take back. */
+    public Optional<HistoryStep> undoable() {
+        return done() > 0 ? Optional.of(steps.get(done() - 1)) : Optional.empty();
+    }
+
+    /** The edit that redo would make again. */
+    public Optional<HistoryStep> redoable() {
+        return done() < steps.size() ? Optional.of(steps.get(done())) : Optional.empty();
+    }
+
+    /** What has last happened to the study; empty before the first edit. */
+    public Optional<HistoryMove> last() {
+        return Optional.ofNullable(last);
     }
 }

@@ -12,6 +12,14 @@ final class Messages extends NLS {
     public static String RecoveryJob_name;
     public static String Session_untitled;
     public static String WhatIf_job;
+    public static String Step_many;
+    public static String Step_several;
+    public static String Step_brief;
+    public static String Step_change;
+    public static String Step_come;
+    public static String Step_gone;
+    public static String Step_more;
+    public static String Step_nothing;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.session.messages", Messages.class);

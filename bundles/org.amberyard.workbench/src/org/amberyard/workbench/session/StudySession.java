@@ -98,6 +98,11 @@ public final class StudySession {
         return Optional.ofNullable(file);
     }
 
+    /** The folder of that file, where dialogs of other files begin. */
+    public Optional<String> folder() {
+        return file().map(f -> f.toAbsolutePath().getParent().toString());
+    }
+
     /** Name for titles: that of the file, or of the study as long as it has none. */
     public String title() {
         String name = study.getName() == null || study.getName().isBlank() ? Messages.Session_untitled : study.getName();
@@ -164,28 +169,14 @@ public final class StudySession {
         recomputation.start();
     }
 
-    /** The edit that undo would take back. */
-    public Optional<Command> undoable() {
-        return commands.canUndo() ? Optional.of(commands.getUndoCommand()) : Optional.empty();
-    }
-
-    /** The edit that redo would carry out again. */
-    public Optional<Command> redoable() {
-        return commands.canRedo() ? Optional.of(commands.getRedoCommand()) : Optional.empty();
-    }
-
     /** Takes the last edit back. */
     public void undo() {
-        if (commands.canUndo()) {
-            commands.undo();
-        }
+        history.undoable().ifPresent(step -> history.goTo(history.done() - 1));
     }
 
     /** Carries the edit that was last taken back out again. */
     public void redo() {
-        if (commands.canRedo()) {
-            commands.redo();
-        }
+        history.redoable().ifPresent(step -> history.goTo(history.done() + 1));
     }
 
     /**

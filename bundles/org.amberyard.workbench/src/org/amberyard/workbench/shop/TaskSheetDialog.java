@@ -12,7 +12,9 @@ import org.amberyard.report.TaskSheet;
 import org.amberyard.report.TaskSheetTable;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.SizedDialog;
+import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Choices;
+import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.views.ResultModel;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -61,6 +63,7 @@ public final class TaskSheetDialog extends SizedDialog {
         dialog.setFilterExtensions(new String[] {"*.html"});
         dialog.setFilterNames(new String[] {Messages.Sheet_fileKind});
         dialog.setOverwrite(true);
+        ActiveSession.here().get().flatMap(StudySession::folder).ifPresent(dialog::setFilterPath);
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }
 

@@ -1,8 +1,10 @@
 package org.amberyard.workbench.views;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
@@ -20,6 +22,10 @@ import org.eclipse.ui.part.ViewPart;
 
 /** What is wrong or remarkable in the study and its results; opening a line goes to its field. */
 public final class FindingsView extends ViewPart {
+
+    /** What keeps the study from being evaluated, then by weight; what is alike, page by page and there in the order of the study. */
+    private static final Comparator<Finding> GRAVEST_FIRST = Comparator.comparing(Finding::severity)
+            .thenComparing(finding -> PageKind.of(finding.element()));
 
     private Grid grid;
     private StyledText whole;
@@ -48,7 +54,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private void update(Optional<StudySession> session) {
-        List<Finding> next = session.map(s -> s.evaluation().findings()).orElse(List.of());
+        List<Finding> next = session.map(s -> s.evaluation().findings()).orElse(List.of()).stream().sorted(GRAVEST_FIRST).toList();
         if (!next.equals(findings)) {
             findings = next;
             grid.setModel(new FindingsModel(findings));

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.Cautions;
-import org.amberyard.report.ChangeSentence;
 import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
@@ -26,7 +25,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
@@ -41,13 +39,12 @@ public final class HeadlineView extends ViewPart {
             "greenhouse_gas_saving", Messages.Key_air);
 
     private StyledText answer;
-    private Label state;
+    private StyledText state;
     private Grid plans;
     private List<Headline> headlines = List.of();
     private StudySession shownSession;
     private StudyResult shownResult;
-    /** What was on show before the last edit; null when nothing was. */
-    private StudyResult earlierResult;
+    private final LastChange lastChange = new LastChange();
     private UnitSystem shownUnits;
     private boolean reading;
 
@@ -67,7 +64,8 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void createAnswer(Composite area) {
-        answer = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI);
+        answer = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);
+        answer.setAlwaysShowScrollBars(false);
         answer.setFont(Fonts.SMALL.font());
         answer.setForeground(Palette.INK.color());
         answer.setCaret(null);
@@ -75,8 +73,9 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void createState(Composite area) {
-        state = new Label(area, SWT.NONE);
+        state = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI);
         state.setFont(Fonts.SMALL.font());
+        state.setCaret(null);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.END).applyTo(state);
         Link cautions = new Link(area, SWT.NONE);
         cautions.setFont(Fonts.SMALL.font());
@@ -99,8 +98,8 @@ public final class HeadlineView extends ViewPart {
         if (session.orElse(null) != shownSession) {
             shownSession = session.orElse(null);
             shownResult = null;
-            earlierResult = null;
         }
+        lastChange.see(shownSession);
         if (session.isEmpty()) {
             clear();
             say(Messages.Headline_none, Palette.MUTED);
@@ -117,13 +116,7 @@ public final class HeadlineView extends ViewPart {
 
     /** Where the results stand, and what the last edit has done to the cost of the plan on show. */
     private String words(StudySession session) {
-        String words = EvaluationWords.of(session);
-        boolean current = session.evaluation().phase() == Evaluation.Phase.CURRENT;
-        int row = plans.selection().row();
-        if (!current || earlierResult == null || row >= shownResult.plans().size()) {
-            return words;
-        }
-        return ChangeSentence.of(earlierResult, shownResult, row).map(Words::say).orElse(words);
+        return lastChange.words(plans.selection().row()).orElseGet(() -> EvaluationWords.of(session));
     }
 
     private void clear() {
@@ -134,15 +127,17 @@ public final class HeadlineView extends ViewPart {
     }
 
     private void say(String text, Palette color) {
-        state.setText(text.replace("&", "&&"));
-        state.setToolTipText(text);
         state.setForeground(color.color());
+        if (!state.getText().equals(text)) {
+            state.setText(text);
+            state.setToolTipText(text);
+            state.getParent().layout();
+        }
     }
 
     private void show(StudyResult result, UnitSystem units) {
         reading = true;
         if (result != shownResult || units != shownUnits) {
-            earlierResult = result == shownResult ? earlierResult : shownResult;
             shownResult = result;
             shownUnits = units;
             headlines = Headline.of(result, units);

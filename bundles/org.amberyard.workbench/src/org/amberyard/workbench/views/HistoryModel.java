@@ -9,6 +9,7 @@ import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
+import org.amberyard.workbench.session.StepWords;
 import org.eclipse.osgi.util.NLS;
 
 /** Edits as a table, newest first; the last row is the study as it was opened. */
@@ -91,20 +92,7 @@ final class HistoryModel implements GridModel {
         if (row >= steps.size()) {
             return Messages.History_opened_tip;
         }
-        HistoryStep step = steps.get(doneAt(row) - 1);
-        StringBuilder words = new StringBuilder(step.label());
-        step.changes().forEach(c -> words.append('\n').append(line(c)));
-        int more = step.count() - step.changes().size();
-        return more > 0 ? words.append('\n').append(NLS.bind(Messages.History_more, more)).toString() : words.toString();
-    }
-
-    private static String line(Change change) {
-        if (change.field().isEmpty()) {
-            return NLS.bind(change.before().isEmpty() ? Messages.History_come : Messages.History_gone, change.element());
-        }
-        return NLS.bind(Messages.History_change, new Object[] {change.element(), change.field(),
-            change.before().isEmpty() ? Messages.History_nothing : change.before(),
-            change.after().isEmpty() ? Messages.History_nothing : change.after()});
+        return StepWords.details(steps.get(doneAt(row) - 1));
     }
 
     @Override

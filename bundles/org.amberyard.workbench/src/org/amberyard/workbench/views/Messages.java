@@ -26,18 +26,13 @@ final class Messages extends NLS {
     public static String Headline_cautions;
     public static String History_after;
     public static String History_before;
-    public static String History_change;
-    public static String History_come;
     public static String History_edit;
     public static String History_field;
     public static String History_go;
     public static String History_go_menu;
     public static String History_go_tip;
-    public static String History_gone;
     public static String History_here;
     public static String History_many;
-    public static String History_more;
-    public static String History_nothing;
     public static String History_opened;
     public static String History_opened_tip;
     public static String History_state;
@@ -90,6 +85,9 @@ final class Messages extends NLS {
     public static String Outline_settings;
     public static String Outline_emissions;
     public static String Outline_climate;
+    public static String Headline_undone;
+    public static String Headline_redone;
+    public static String Headline_changes;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.views.messages", Messages.class);

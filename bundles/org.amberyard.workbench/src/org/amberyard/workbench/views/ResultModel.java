@@ -151,7 +151,7 @@ public final class ResultModel implements GridModel {
         double largest = table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance)
                 .mapToDouble(c -> Math.abs((Double) c)).filter(Double::isFinite).max().orElse(0);
         int whole = (int) Math.floor(Math.log10(Math.max(1, largest))) + 1;
-        int decimals = Math.max(0, READABLE_DIGITS - whole);
+        int decimals = largest == 0 ? 0 : Math.max(0, READABLE_DIGITS - whole);
         NumberFormat format = NumberFormat.getNumberInstance();
         format.setMinimumFractionDigits(decimals);
         format.setMaximumFractionDigits(decimals);
@@ -171,6 +171,6 @@ public final class ResultModel implements GridModel {
 
     @Override
     public int frozenColumns() {
-        return table.heads() > 0 ? table.heads() : columns.size() > 6 ? 1 : 0;
+        return table.heads() > 0 ? table.heads() : columns.size() > 2 ? 1 : 0;
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -44,7 +43,7 @@ public final class ResultsView extends ViewPart {
     private static final String ID = "org.amberyard.workbench.results";
     private static final int COLUMNS = 4;
     private static final int SEARCH_WIDTH = 150;
-    private static final GridModel EMPTY = new FindingsModel(List.of());
+    private static final GridModel EMPTY = new NoTable();
 
     private TableChooser chooser;
     private Button save;
@@ -230,6 +229,7 @@ public final class ResultsView extends ViewPart {
         dialog.setFileName(table.name() + ".csv");
         dialog.setFilterExtensions(new String[] {"*.csv"});
         dialog.setOverwrite(true);
+        ActiveSession.here().get().flatMap(StudySession::folder).ifPresent(dialog::setFilterPath);
         String name = dialog.open();
         if (name == null) {
             return;
