@@ -38,6 +38,8 @@ class EligibilityPapersTest {
         assertEquals("", printed(table, "B01", "Rule that refuses it"));
         assertEquals("C", printed(table, "B01", "Body, old and new"));
         assertEquals("yes", printed(table, "B01", "One for one"));
+        assertEquals("diesel, 2007", printed(table, "B01", "Old engine"));
+        assertEquals("gasoline, 2012", printed(table, "B16", "Old engine"));
         assertEquals(in.replaced().size(), table.rows().size());
     }
 

@@ -1,6 +1,7 @@
 package org.amberyard.report.papers;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -60,13 +61,17 @@ final class EligibilityPapers {
                 + "” pays for no buses, so there is no table T1c of their eligibility. ").orElse("");
     }
 
+    /** What the old bus runs on, as in table T1a. */
+    private String fuel(ReplacedBus bus) {
+        return in.study().types().get(bus.old().vehicle().type()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse("electric");
+    }
+
     private DataTable table() {
         return new TableBuilder<Line>("T1c", "T1c. Eligibility for “" + programme.name() + "”, bus by bus")
                 .text("Line", 0.5, l -> String.valueOf(l.number())).text("Old bus", 0.6, l -> l.bus().old().vehicle().unit())
                 .text("New bus", 0.7, l -> l.bus().now().vehicle().unit())
                 .year("Year", l -> OptionalInt.of(in.calendar(l.bus().year())))
-                .text("Old engine", 1.1, l -> l.old().map(o -> (o.diesel() ? "diesel, " : "no diesel, ") + o.engineModelYear())
-                        .orElse(NOT_KNOWN))
+                .text("Old engine", 1.1, l -> l.old().map(o -> fuel(l.bus()) + ", " + o.engineModelYear()).orElse(NOT_KNOWN))
                 .text("Body, old and new", 0.8, l -> l.bought().map(n -> l.old().map(o -> bodies(o, n)).orElse(n.bodyType()))
                         .orElse(NOT_KNOWN))
                 .text("One for one", 0.6, l -> l.bought().map(n -> n.oneLeaves() ? "yes" : "NO: none leaves").orElse(NOT_KNOWN))
