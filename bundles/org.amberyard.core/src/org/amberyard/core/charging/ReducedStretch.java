@@ -1,7 +1,6 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
