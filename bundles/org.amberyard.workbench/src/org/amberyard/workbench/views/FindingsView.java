@@ -1,5 +1,6 @@
 package org.amberyard.workbench.views;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
@@ -47,8 +48,10 @@ public final class FindingsView extends ViewPart {
         ActiveSession.here().follow(grid, this::update);
     }
 
+    /** What keeps the study from being evaluated comes first; else they stand in the order in which they were found. */
     private void update(Optional<StudySession> session) {
-        List<Finding> next = session.map(s -> s.evaluation().findings()).orElse(List.of());
+        List<Finding> next = session.map(s -> s.evaluation().findings()).orElse(List.of()).stream()
+                .sorted(Comparator.comparing(Finding::severity)).toList();
         if (!next.equals(findings)) {
             findings = next;
             grid.setModel(new FindingsModel(findings));
