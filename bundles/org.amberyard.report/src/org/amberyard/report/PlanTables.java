@@ -30,8 +30,8 @@ final class PlanTables {
                 .money("annual_equivalent", "Annual equivalent cost",
                         "Level yearly cost in constant money with the same present value.",
                         r -> r.plan().measures().annualEquivalent())
-                .number("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
-                        "Present cost over the distance, both discounted.", r -> r.plan().measures().costPerKm())
+                .optional("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
+                        "Present cost over the distance, both discounted. No figure where nothing is driven.", r -> r.plan().measures().costPerKm())
                 .optionalMoney("cost_per_rider_day", "Cost per rider and day",
                         "Present cost over the days on which riders are carried, both discounted; each rider counts once a day. No figure where the riders of a route are not known.",
                         r -> r.plan().measures().costPerRiderDay())

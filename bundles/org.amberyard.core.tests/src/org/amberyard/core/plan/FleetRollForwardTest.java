@@ -154,6 +154,17 @@ class FleetRollForwardTest {
         assertEquals(1, fleet.inYear(1).get(0).vehicle().fuelFactor(), 0);
     }
 
+    /** A log says nothing of a bus that only idles in the yard; it must not burn nothing for it. */
+    @Test
+    void aBusThatDoesNotDriveIsNotCalibrated() {
+        StudyInput standing = withSecondBus(new BusInput("2", Role.SPARE, 0, OptionalInt.empty(), -5, 1000, 0, 100, OptionalDouble.of(2.5),
+                OptionalInt.empty()));
+        VehicleYear base = roll(standing, TinyDistrict.dieselPlan()).inYear(0).get(1);
+        assertEquals(1, base.vehicle().fuelFactor(), 0);
+        assertEquals(0, base.use().km(), 0);
+        assertTrue(base.use().fuelL() > 0);
+    }
+
     private StudyInput withSecondBus(BusInput bus) {
         List<BusInput> buses = new ArrayList<>(study.buses());
         buses.set(1, bus);

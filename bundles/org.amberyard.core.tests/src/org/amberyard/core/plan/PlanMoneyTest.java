@@ -194,12 +194,22 @@ class PlanMoneyTest {
     }
 
     @Test
+    void whereNothingIsDrivenThereIsNoCostPerDistance() {
+        StudyInput study = TinyDistrict.study();
+        StudyInput parked = TinyDistrict.withBuses(study, study.buses().stream().map(b -> new BusInput(b.name(), Role.SPARE, b.type(),
+                OptionalInt.empty(), b.inServiceYear(), b.odometerKm(), 0, 0, OptionalDouble.empty(), OptionalInt.empty())).toList());
+        PlanMeasures measures = evaluate(parked, 0).measures();
+        assertEquals(0, measures.km(), 0);
+        assertTrue(measures.costPerKm().isEmpty());
+    }
+
+    @Test
     void costPerDistanceOfACostPerDistanceIsThatCost() {
         for (boolean midYear : new boolean[] {false, true}) {
             StudyInput input = TinyDistrict.study(new MoneyRules(new MoneyRates(0.05, 0), MoneyBasis.CONSTANT, midYear));
             PlanResult plan = evaluate(input, 0);
             double upkeepPerKm = plan.ledger().presentValue(CostCategory.UPKEEP) / plan.measures().presentCost()
-                    * plan.measures().costPerKm();
+                    * plan.measures().costPerKm().orElseThrow();
             double undiscounted = plan.ledger().amount(CostCategory.UPKEEP) / plan.measures().km();
             assertEquals(undiscounted, upkeepPerKm, 0.01 * undiscounted);
         }

@@ -15,7 +15,8 @@ import org.amberyard.core.yard.YardYear;
  * @param presentCost present value of all costs at the base date
  * @param annualEquivalent level yearly cost, in constant money at the end of each year, with the same present value
  * @param km distance driven over the study, km
- * @param costPerKm present cost over the distance, both discounted: the levelised cost per distance, constant money
+ * @param costPerKm present cost over the distance, both discounted: the levelised cost per distance, constant money;
+ *     empty where nothing is driven
  * @param costPerRiderDay present cost over the days on which riders are carried, each rider counted once a day, both discounted;
  *     empty where the riders of a route are not known
  * @param co2eKg greenhouse gas over the study, kg
@@ -23,7 +24,7 @@ import org.amberyard.core.yard.YardYear;
  * @param meterKwh energy at the meter over the study, what ports draw at rest included, kWh
  * @param kmByYear distance of each year, km
  */
-public record PlanMeasures(double presentCost, double annualEquivalent, double km, double costPerKm,
+public record PlanMeasures(double presentCost, double annualEquivalent, double km, OptionalDouble costPerKm,
         OptionalDouble costPerRiderDay, double co2eKg, double fuelL, double meterKwh, List<Double> kmByYear) {
 
     public PlanMeasures {
@@ -39,7 +40,7 @@ public record PlanMeasures(double presentCost, double annualEquivalent, double k
         }
         double meterKwh = yards.stream().mapToDouble(YardYear::neededKwh).sum();
         double co2e = air.stream().mapToDouble(AirYear::totalKg).sum();
-        return new PlanMeasures(0, 0, Arrays.stream(kmByYear).sum(), 0, OptionalDouble.empty(), co2e, fuelL, meterKwh,
+        return new PlanMeasures(0, 0, Arrays.stream(kmByYear).sum(), OptionalDouble.empty(), OptionalDouble.empty(), co2e, fuelL, meterKwh,
                 Arrays.stream(kmByYear).boxed().toList()).at(study, ledger);
     }
 
@@ -55,7 +56,7 @@ public record PlanMeasures(double presentCost, double annualEquivalent, double k
             presentYears += factor;
         }
         double annual = present * DiscountFactor.capitalRecovery(rate, study.years());
-        return new PlanMeasures(present, annual, km, presentKm > 0 ? present / presentKm : 0,
+        return new PlanMeasures(present, annual, km, presentKm > 0 ? OptionalDouble.of(present / presentKm) : OptionalDouble.empty(),
                 perRiderDay(study.duty().routes(), present / presentYears), co2eKg, fuelL, meterKwh, kmByYear);
     }
 

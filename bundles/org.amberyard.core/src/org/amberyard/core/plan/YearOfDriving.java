@@ -99,10 +99,10 @@ final class YearOfDriving {
         return RouteFitting.check(study, ports.batteryKw(study.types().get(type), year), study.middayCharging());
     }
 
-    /** Measured over modelled fuel of a bus of today in its place; 1 where nothing was measured or nothing is burnt. */
+    /** Measured over modelled fuel of a bus of today in its place; 1 where nothing was measured, or it does not drive. */
     double fuelFactor(int place, Vehicle vehicle) {
         OptionalDouble measured = study.buses().get(place).measuredKmPerL();
         EnergyUse modelled = of(0, place, vehicle).record().use();
-        return measured.isPresent() && modelled.fuelL() > 0 ? modelled.km() / measured.getAsDouble() / modelled.fuelL() : 1;
+        return measured.isPresent() && modelled.km() > 0 && modelled.fuelL() > 0 ? modelled.km() / measured.getAsDouble() / modelled.fuelL() : 1;
     }
 }

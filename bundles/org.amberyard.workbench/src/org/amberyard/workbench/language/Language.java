@@ -16,6 +16,8 @@ public enum Language {
     /** Spanish, whatever the system. */
     SPANISH("es");
 
+    private static final String LATIN_DIGITS = "-u-nu-latn";
+
     private final String code;
 
     Language(String code) {
@@ -55,10 +57,12 @@ public enum Language {
 
     /**
      * Lets numbers be written as in the system whatever language is spoken: the platform, told a language, would take the numbers of
-     * Spain for those of a Spanish speaker in the United States.
+     * Spain for those of a Spanish speaker in the United States. Digits are those of the language that is spoken, with the signs that
+     * go with them: what is typed is read in these alone.
      */
     public static void keepNumbersOfSystem() {
-        Locale.setDefault(Locale.Category.FORMAT, new Locale(property("user.language", system()), property("user.country", "")));
+        String system = new Locale(property("user.language", system()), property("user.country", "")).toLanguageTag();
+        Locale.setDefault(Locale.Category.FORMAT, Locale.forLanguageTag(system + LATIN_DIGITS));
     }
 
     private static String property(String name, String otherwise) {
