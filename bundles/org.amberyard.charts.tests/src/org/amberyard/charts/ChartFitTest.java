@@ -41,10 +41,10 @@ class ChartFitTest {
     @Test
     void aPlotThatIsTooLowGetsItsHeight() {
         JFreeChart chart = ChartFrame.around(plot("Cost"), "A title", SAID, theme);
-        assertTrue(area(chart, 500, 180).getHeight() < 90);
-        try (ChartFit fit = ChartFit.of(chart, 500, 180)) {
-            assertTrue(fit.height() > 180);
-            assertTrue(area(chart, 500, fit.height()).getHeight() >= 99);
+        assertTrue(area(chart, 500, 160).getHeight() < 70);
+        try (ChartFit fit = ChartFit.of(chart, 500, 160)) {
+            assertTrue(fit.height() > 160);
+            assertTrue(area(chart, 500, fit.height()).getHeight() >= 79);
         }
         try (ChartFit fit = ChartFit.of(chart, 500, 600)) {
             assertEquals(600, fit.height(), "what is high enough stays");
@@ -56,7 +56,7 @@ class ChartFitTest {
         XYPlot plot = plot(TITLE);
         JFreeChart chart = ChartFrame.around(plot, "A title", SAID, theme);
         List<String> titles = new ArrayList<>();
-        for (int height = 180; height < 700; height += 20) {
+        for (int height = 160; height < 700; height += 20) {
             try (ChartFit fit = ChartFit.of(chart, 500, height)) {
                 titles.add(plot.getRangeAxis().getLabel());
             }

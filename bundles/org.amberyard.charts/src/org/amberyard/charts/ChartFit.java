@@ -25,7 +25,7 @@ import org.jfree.chart.plot.XYPlot;
  */
 public final class ChartFit implements AutoCloseable {
     /** Height of a plot below which it cannot be read, in pixels. */
-    private static final double LEAST_PLOT = 100;
+    private static final double LEAST_PLOT = 80;
     /** Of several plots one below the other. */
     private static final double LEAST_OF_SEVERAL = 56;
     private static final int MOST_ROUNDS = 5;

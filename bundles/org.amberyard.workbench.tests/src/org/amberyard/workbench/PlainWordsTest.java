@@ -63,8 +63,9 @@ class PlainWordsTest {
             int none = study.result().tripCovers().get(1).uncovered().size();
             int all = study.study().getTrips().size();
             String expected = " – " + (none == 0 ? "all " + all + " are covered (“" : none + " of " + all + " covered by no bus (“");
-            assertTrue(display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Label.class).stream()
-                    .map(Label::getText).filter(t -> t.contains(" – ")).toList()).stream().anyMatch(t -> t.contains(expected)), expected);
+            Label said = display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Label.class).stream()
+                    .filter(l -> l.getText().contains(expected)).findFirst().orElseThrow());
+            study.await(() -> said.getSize().x >= said.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
         }
     }
 

@@ -119,6 +119,7 @@ class WhatIfTest {
             display.syncExec(() -> assertThrows(CellRefusal.class, () -> grid.model().put(cell.y, field, List.of(List.of("Battery")))));
             display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, cell.x, List.of(List.of("battery pack price")))));
             assertEquals("PackPrice", input.getKind());
+            display.syncExec(study.session()::undo);
             study.awaitResult();
         }
     }

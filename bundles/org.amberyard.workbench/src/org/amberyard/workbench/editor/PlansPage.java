@@ -44,7 +44,7 @@ final class PlansPage extends StudyPage {
                 Columns.of(PlansPackage.Literals.FINANCING));
         sheets.share(ports, works, oneOffs, financing);
         drive(plans, replacements, ports, works, oneOffs, financing);
-        columns.setWeights(24, 38, 38);
+        columns.setWeights(28, 34, 38);
         return columns;
     }
 

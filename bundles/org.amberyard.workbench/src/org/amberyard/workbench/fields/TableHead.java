@@ -111,7 +111,7 @@ final class TableHead {
     /** Says something of the rows beside the title; blank for nothing. */
     void remark(String words) {
         label.setText(words.isEmpty() ? title : NLS.bind(Messages.Title_remark, title, words.replace("&", "&&")));
-        area.layout();
+        label.requestLayout();
     }
 
     void add(String text, String tip, Runnable action) {

@@ -20,7 +20,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class HelpView extends ViewPart {
     /** Its id. */
     public static final String ID = "org.amberyard.workbench.help";
-    private static final int[] WEIGHTS = {3, 7};
+    private static final int[] WEIGHTS = {4, 7};
     private static final int MARGIN = 14;
 
     private final HelpTopics topics = new HelpTopics();
