@@ -20,7 +20,7 @@ class MissTest {
         assertEquals(59, bound.draws(0));
         assertEquals(93, bound.draws(1));
         assertEquals(124, bound.draws(2));
-        assertEquals(93, Miss.draws());
+        assertEquals(59, Miss.draws());
         assertEquals(Double.POSITIVE_INFINITY, bound.of(new double[58]));
         assertEquals(58, bound.of(IntStream.range(0, 59).mapToDouble(i -> i).toArray()));
         assertEquals(91, bound.of(IntStream.range(0, 93).mapToDouble(i -> i).toArray()));

@@ -22,9 +22,9 @@ public record Miss(double within, double largest, double mean, double meanReach)
     private static final double CONFIDENCE = 0.95;
     private static final ToleranceBound BOUND = new ToleranceBound(SHARE, CONFIDENCE);
 
-    /** Draws that a bound takes, so many that the largest of them is beyond it. */
+    /** Draws that a bound takes: so few that it is the largest of them. */
     public static int draws() {
-        return BOUND.draws(1);
+        return BOUND.draws(0);
     }
 
     /**

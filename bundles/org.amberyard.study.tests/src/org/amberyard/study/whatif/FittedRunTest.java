@@ -34,7 +34,7 @@ class FittedRunTest {
     private static final int DRAWS = 2000;
     private static final int PLAN = 1;
     /** Just more than it takes to fit and to check. */
-    private static final int EVALUATED = 112;
+    private static final int EVALUATED = 78;
     /** More than all steps take. */
     private static final int GROWN = 500;
     private static final StudyEvaluator EVALUATOR = new StudyEvaluator();

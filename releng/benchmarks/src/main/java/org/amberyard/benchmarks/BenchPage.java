@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.amberyard.core.charging.LeastCost;
@@ -24,7 +23,6 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.whatif.StudySweep;
-import org.amberyard.study.whatif.WhatIfRun;
 
 /**
  * One page: what the example takes in time and memory, each figure beside a yardstick that is taken in the same run on the same
@@ -98,8 +96,6 @@ public final class BenchPage {
         System.out.printf("%-58s %11.0f /s   on one thread%n", "so plans evaluated at prices alone", study.plans().size() * MS_PER_S / sweptMs);
         double drawMs = watch.once(() -> sweepOf(DRAWS)) / DRAWS;
         line("a draw of the study's what-if, evaluated", drawMs, "the whole study", wholeMs);
-        double evaluatedMs = watch.once(() -> run(false));
-        line("its whole run of " + DRAWS + " draws, fitted", watch.once(() -> run(true)), "the same run, every draw evaluated", evaluatedMs);
         double depotMs = watch.once(() -> sweepOf(STATE)) + wholeMs;
         System.out.printf("%-58s %11.4f h    %d whole studies a depot: %.1f h%n", STATE + " such depots of " + STATE + " draws each",
                 depotMs * STATE / MS_PER_HOUR, STATE, wholeMs * STATE * STATE / MS_PER_HOUR);
@@ -132,22 +128,15 @@ public final class BenchPage {
         return sum;
     }
 
-    private Study drawn(int draws, boolean fitted) throws Exception {
+    private Study drawn(int draws) throws Exception {
         Study drawn = StudyFile.load(file);
         drawn.getWhatIf().setDraws(draws);
         drawn.getWhatIf().setErrorWanted(0.0);
-        drawn.getWhatIf().setFitted(fitted);
         return drawn;
     }
 
     private Object sweepOf(int draws) throws Exception {
-        return new StudySweep(drawn(draws, false), before, threads()).run(0, block -> false, Progress.NONE);
-    }
-
-    private Object run(boolean fitted) throws Exception {
-        WhatIfRun run = new WhatIfRun(drawn(DRAWS, fitted), before, threads(), Optional.empty());
-        run.run(Progress.NONE, results -> { });
-        return run;
+        return new StudySweep(drawn(draws), before, threads()).run(0, block -> false, Progress.NONE);
     }
 
     private static int threads() {
