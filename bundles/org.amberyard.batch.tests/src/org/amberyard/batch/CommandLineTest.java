@@ -32,9 +32,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest {
     private static final String STUDY = "district.amberyard";
-    private static final String VERBS = "evaluate, evaluate-all, check, import, export, import-trace, import-meter, import-table, table-template, import-weather, "
-            + "import-gtfs, fit-curve, task-sheet, bill, why, fill-plan, level-plan, best-plan, roll-year, what-if, sweep, documents, freeze, "
-            + "compare-frozen. See --help.";
+    private static final String VERBS =
+            "evaluate, evaluate-all, check, import, export, import-trace, import-meter, import-table, table-template, import-weather, "
+                    + "import-gtfs, fit-curve, task-sheet, bill, why, fill-plan, level-plan, best-plan, roll-year, what-if, sweep, documents, freeze, "
+                    + "compare-frozen. See --help.";
     private static final String PLAN_OF_SHEET = "Like for like";
     private static final String ELECTRIC_PLAN = "Electric in stages";
 

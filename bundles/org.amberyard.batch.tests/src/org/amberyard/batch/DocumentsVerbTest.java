@@ -39,7 +39,7 @@ class DocumentsVerbTest {
     @Test
     void documentsAreWrittenAsAskedAndTheSameEachTime() throws IOException {
         String[] words = {"--kind", "board,grant", "--format", "html,xlsx", "--tables", "T8,t4", "--plan", "Rebate buses only",
-                "--dated", "2026-08-31"};
+            "--dated", "2026-08-31"};
         assertEquals(ExitCode.DONE, run(words), err.toString(StandardCharsets.UTF_8));
         List<Path> files;
         try (Stream<Path> list = Files.list(folder.resolve("docs"))) {

@@ -28,7 +28,8 @@ class ImportTableVerbTest {
         Files.writeString(folder.resolve("readings.csv"), "Bus,Date,Odometer\nB01,2026-06-30,200000\n");
         double before = console.study().getBuses().get(0).getOdometerKm();
         assertEquals(ExitCode.DONE, console.run("import-table", ExampleConsole.STUDY, "readings.csv"));
-        assertTrue(console.out().startsWith("readings.csv as: Odometer readings, headers in row 1\n  Bus = Bus\n  Date = Date\n  Odometer = Odometer\n"), console.out());
+        assertTrue(console.out().startsWith("readings.csv as: Odometer readings, headers in row 1\n  Bus = Bus\n  Date = Date\n  Odometer = Odometer\n"),
+                console.out());
         assertTrue(console.out().contains("row 2: bus B01, Odometer: "), console.out());
         assertTrue(console.out().endsWith("0 new, 1 changed values\n"), console.out());
         assertEquals(before, console.study().getBuses().get(0).getOdometerKm());

@@ -28,7 +28,8 @@ class StartScriptTest {
         Path script = Path.of(System.getProperty("basedir", ".")).resolve("../../features/org.amberyard.feature/rootfiles/unix/amberyard").normalize();
         Files.copy(script, folder.resolve("home/amberyard"));
         Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
-        Files.writeString(java, "#!/bin/sh\n[ \"$1\" = -version ] && { echo 'openjdk version \"17.0.1\"' >&2; exit 0; }\nfor word in \"$@\"; do echo \"$word\"; done\n");
+        Files.writeString(java,
+                "#!/bin/sh\n[ \"$1\" = -version ] && { echo 'openjdk version \"17.0.1\"' >&2; exit 0; }\nfor word in \"$@\"; do echo \"$word\"; done\n");
         assertTrue(java.toFile().setExecutable(true));
     }
 

@@ -76,7 +76,8 @@ class WhatIfVerbTest {
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
             Set<String> names = new TreeSet<>(files.map(f -> f.getFileName().toString()).toList());
             assertEquals(Set.of("stages_touched.csv", "tornado.csv", "variance_shares.csv", "what_if_budget.csv", "what_if_summary.csv",
-                    "what_if_spent.csv", "what_if_regret.csv", "what_if_regret_spread.csv", "what_if_prices.csv", "what_if_inputs.csv", "what_would_have_to_be_true.csv"),
+                    "what_if_spent.csv", "what_if_regret.csv", "what_if_regret_spread.csv", "what_if_prices.csv", "what_if_inputs.csv",
+                    "what_would_have_to_be_true.csv"),
                     names.stream().filter(n -> n.endsWith(".csv")).collect(Collectors.toSet()));
             assertTrue(names.containsAll(Set.of("what_if_tornado.png", "what_if_tornado.svg", "what_if_tornado.txt",
                     "what_if_convergence.png")), names.toString());
@@ -107,8 +108,7 @@ class WhatIfVerbTest {
         study.getWhatIf().setDraws(10);
         StudyFile.save(study, folder.resolve(STUDY));
         WhatIfRun run = new WhatIfRun(study, new StudyEvaluator().evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
-        run.run(Progress.NONE, soFar -> {
-        });
+        run.run(Progress.NONE, soFar -> {});
         WhatIfFile.write(run.saved(), WhatIfFile.beside(folder.resolve(STUDY)));
         return run.saved();
     }

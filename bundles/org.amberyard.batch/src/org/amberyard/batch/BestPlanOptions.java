@@ -42,7 +42,8 @@ final class BestPlanOptions {
     BestPlanAim aim() throws WrongUse {
         int from = arguments.whole(FROM, base, last).orElse(base);
         int to = arguments.whole(TO, from, last).orElse(last);
-        return new BestPlanAim(from - base, to - base, RoleOption.of(arguments, EnumSet.complementOf(EnumSet.of(Role.ACTIVITY))), true, ports(), programmes(), goal());
+        return new BestPlanAim(from - base, to - base, RoleOption.of(arguments, EnumSet.complementOf(EnumSet.of(Role.ACTIVITY))), true, ports(), programmes(),
+                goal());
     }
 
     private FillRule.PortRule ports() throws WrongUse {

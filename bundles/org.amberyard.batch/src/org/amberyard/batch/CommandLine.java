@@ -26,7 +26,8 @@ public final class CommandLine {
         this(List.of(new EvaluateVerb(), new EvaluateAllVerb(), new CheckVerb(), new ImportVerb(), new ExportVerb(),
                 new ImportTraceVerb(), new ImportMeterVerb(), new ImportTableVerb(), new TableTemplateVerb(), new ImportWeatherVerb(), new ImportGtfsVerb(),
                 new FitCurveVerb(), new TaskSheetVerb(), new BillVerb(), new WhyVerb(), new FillPlanVerb(), new LevelPlanVerb(),
-                new BestPlanVerb(), new RollYearVerb(), new WhatIfVerb(), new SweepVerb(), new DocumentsVerb(), new FreezeVerb(), new CompareFrozenVerb()), evaluator);
+                new BestPlanVerb(), new RollYearVerb(), new WhatIfVerb(), new SweepVerb(), new DocumentsVerb(), new FreezeVerb(), new CompareFrozenVerb()),
+                evaluator);
     }
 
     CommandLine(List<Verb> verbs, StudyEvaluator evaluator) {

@@ -72,7 +72,8 @@ final class DocumentOptions {
         if (plan == baseline && result.plans().size() > 1) {
             throw new WrongUse(PLAN + " is “" + result.plans().get(plan).name() + "”, the baseline that plans are compared with; choose one of "
                     + IntStream.range(0, result.plans().size()).filter(p -> p != baseline).mapToObj(p -> "“" + result.plans().get(p).name() + "”")
-                            .collect(Collectors.joining(", ")) + ".");
+                            .collect(Collectors.joining(", "))
+                    + ".");
         }
         return plan;
     }

@@ -30,8 +30,7 @@ final class DocumentWhatIf {
         }
         WhatIfRun run = new WhatIfRun(evaluated.study(), evaluated.result(), Runtime.getRuntime().availableProcessors(), kept);
         if (asked) {
-            run.run(new ProgressLines(console.err(), "What if"), soFar -> {
-            });
+            run.run(new ProgressLines(console.err(), "What if"), soFar -> {});
         }
         return Optional.of(run.results());
     }

@@ -34,7 +34,8 @@ final class WhatIfVerb implements Verb {
     @Override
     public String summary() {
         return "varies the uncertain inputs of STUDY one at a time, the two widest together and all together, runs its scenarios, and "
-                + "writes tables and charts into DIR; the same study and seed give the same figures on any number of threads; " + KEPT + " runs nothing and writes the what-if that is "
+                + "writes tables and charts into DIR; the same study and seed give the same figures on any number of threads; " + KEPT
+                + " runs nothing and writes the what-if that is "
                 + "kept beside STUDY, with what has changed since if it is of an earlier version of the study";
     }
 
@@ -73,8 +74,7 @@ final class WhatIfVerb implements Verb {
     /** Works a run out and writes what it has found, also when a draw fails before its end. */
     static void workOut(WhatIfRun run, UnitSystem units, Path folder, Console console) throws IOException {
         try {
-            run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {
-            });
+            run.run(ProgressLines.timed(console.err(), "What if"), soFar -> {});
         } finally {
             WhatIfResults results = run.results();
             if (results.single().isPresent()) {

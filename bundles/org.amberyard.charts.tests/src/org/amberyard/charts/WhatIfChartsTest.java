@@ -185,7 +185,8 @@ class WhatIfChartsTest {
     @Test
     void whatDecidesIsSaidWithItsInterval() {
         String words = WhatIfChart.SHARES.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
-        assertTrue(words.matches("A( and B)? explains? \\d+ % of the variance of the saving of “.*”: A about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"), words);
+        assertTrue(words.matches("A( and B)? explains? \\d+ % of the variance of the saving of “.*”: A about \\d+ % by itself \\(likely \\d+ % to \\d+ %\\).*"),
+                words);
     }
 
     /** Draws from 0 to 2,000 every year: the 95th percentile is one that a draw in twenty exceeds. */
@@ -203,7 +204,8 @@ class WhatIfChartsTest {
         for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET,
                 WhatIfChart.SPENT, WhatIfChart.SPENT_MORE)) {
             String words = kind.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
-            assertTrue(words.contains("fitted surface: 95 draws of a hundred miss by USD " + within(kind) + ".00 at most, the largest seen by USD 8.00."), words);
+            assertTrue(words.contains("fitted surface: 95 draws of a hundred miss by USD " + within(kind) + ".00 at most, the largest seen by USD 8.00."),
+                    words);
         }
         assertFalse(WhatIfChart.BREAK_EVEN.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative().contains("surface"));
         assertFalse(WhatIfChart.GRID.of(results(missed), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative().contains("surface"));
@@ -214,7 +216,9 @@ class WhatIfChartsTest {
     void eachPriceThatVariesHasAFan() {
         Chart chart = WhatIfChart.PRICES.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         int years = BASE.input().years();
-        assertTrue(chart.textAlternative().contains("In " + (BASE.input().baseYear() + years - 1) + " eight draws out of ten lie between these: price of fuel, diesel "),
+        assertTrue(
+                chart.textAlternative()
+                        .contains("In " + (BASE.input().baseYear() + years - 1) + " eight draws out of ten lie between these: price of fuel, diesel "),
                 chart.textAlternative());
         List<Object> last = chart.data().rows().get(years - 1);
         assertEquals(1 + 0.2 * (years - 1), (double) last.get(3), 0.1 * years);

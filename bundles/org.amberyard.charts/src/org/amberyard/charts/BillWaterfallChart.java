@@ -136,7 +136,8 @@ public final class BillWaterfallChart {
         String building = bill.building().map(b -> " The building alone would pay " + Figures.exactMoney(currency(), b) + ".")
                 .orElse("");
         return caption() + building + " Lines: " + bill.shown().stream().map(s -> s.label() + " ("
-                + s.detail() + drawing(s).map(w -> "; " + w).orElse("") + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; ")) + ".";
+                + s.detail() + drawing(s).map(w -> "; " + w).orElse("") + ") " + Figures.exactMoney(currency(), s.amount())).collect(Collectors.joining("; "))
+                + ".";
     }
 
     private ChartData data() {

@@ -158,7 +158,8 @@ final class BreakEvensAloneChart {
         long changes = found.stream().filter(f -> !f.values().isEmpty()).count();
         boolean jumps = found.stream().flatMap(f -> f.stretches().stream()).anyMatch(Stretch::jumps);
         return "Each input by itself, all others as they are: " + (changes == 0 ? "none" : changes) + " of " + found.size()
-                + (changes > 1 ? " change within their ranges" : " changes within its range") + " which plan costs less; each value is evaluated" + (jumps ? "; ↕ the difference jumps there." : ".");
+                + (changes > 1 ? " change within their ranges" : " changes within its range") + " which plan costs less; each value is evaluated"
+                + (jumps ? "; ↕ the difference jumps there." : ".");
     }
 
     private String sentences() {

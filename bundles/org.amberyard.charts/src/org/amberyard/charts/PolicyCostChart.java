@@ -128,7 +128,8 @@ public final class PolicyCostChart {
         PolicyCosts.Cost used = of(yard.rule().policy());
         PolicyCosts.Cost lowest = costs.stream()
                 .min(Comparator.<PolicyCosts.Cost>comparingDouble(PolicyCosts.Cost::missingKwh)
-                        .thenComparingDouble(c -> c.parts().total())).orElseThrow();
+                        .thenComparingDouble(c -> c.parts().total()))
+                .orElseThrow();
         String head = "Plan “" + result.plans().get(plan).name() + "”, " + (result.input().baseYear() + year) + ", tariff "
                 + yard.metering().tariff().name() + ": the policy in use, " + used.policy().label() + ", costs "
                 + Figures.exactMoney(currency(), used.parts().total()) + " a year";

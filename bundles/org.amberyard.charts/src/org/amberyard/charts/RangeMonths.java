@@ -96,7 +96,8 @@ final class RangeMonths {
     private Row row(RouteAnswer answer) {
         List<Cell> cells = IntStream.range(0, Climate.MONTHS)
                 .mapToObj(month -> answer.fit().map(fit -> cell(fit, month))
-                        .orElse(Cell.without(month, MonthStanding.NOT_JUDGED))).toList();
+                        .orElse(Cell.without(month, MonthStanding.NOT_JUDGED)))
+                .toList();
         return new Row(answer, words.label(answer), cells);
     }
 

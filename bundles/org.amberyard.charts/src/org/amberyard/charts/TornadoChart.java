@@ -139,7 +139,8 @@ final class TornadoChart {
     private ChartData data() {
         String money = plans.currency();
         return new ChartData(List.of("Input", "Low", "High", "Saving at low (" + money + ")", "Saving (" + money + ")",
-                "Saving at high (" + money + ")"), tornado.bars().stream().map(bar -> List.<Object>of(plans.input(bar.input()),
+                "Saving at high (" + money + ")"),
+                tornado.bars().stream().map(bar -> List.<Object>of(plans.input(bar.input()),
                         low(bar), high(bar), bar.atLow(), tornado.base(), bar.atHigh())).toList());
     }
 }

@@ -30,7 +30,8 @@ public record YardDay(int plan, int year, int month, StretchKind kind, boolean e
     public static List<YardDay> in(StudyResult result, int plan, int year, int month) {
         return yard(result, plan, year).input().calendar().in(month).stream()
                 .flatMap(s -> List.of(StretchKind.values()).stream().filter(k -> s.times().containsKey(k))
-                        .map(k -> new YardDay(plan, year, month, k, s.extendedYear()))).toList();
+                        .map(k -> new YardDay(plan, year, month, k, s.extendedYear())))
+                .toList();
     }
 
     /** The stretch whose load sets the billed demand of a month, else the coldest day; empty where no route is driven. */

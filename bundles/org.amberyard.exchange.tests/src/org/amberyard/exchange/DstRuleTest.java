@@ -13,8 +13,8 @@ class DstRuleTest {
     /** Days from a calendar; the first two rules are those of the United States since 2007. */
     @ParameterizedTest
     @CsvSource({"360E2000, 2025, 2025-03-09T02:00", "360E2000, 2026, 2026-03-08T02:00", "B40E2000, 2025, 2025-11-02T02:00",
-            "3E0E2000, 2025, 2025-03-30T02:00", "AE0E3000, 2025, 2025-10-26T03:00", "61220708, 2025, 2025-06-18T00:30:00",
-            "22E40000, 2025, 2025-02-18T00:00"})
+        "3E0E2000, 2025, 2025-03-30T02:00", "AE0E3000, 2025, 2025-10-26T03:00", "61220708, 2025, 2025-06-18T00:30:00",
+        "22E40000, 2025, 2025-02-18T00:00"})
     void theDayOfTheChangeIsFound(String text, int year, String moment) {
         assertEquals(LocalDateTime.parse(moment), DstRule.of(text).orElseThrow().moment(year));
     }

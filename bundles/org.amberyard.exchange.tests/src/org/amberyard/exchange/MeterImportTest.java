@@ -91,7 +91,8 @@ class MeterImportTest {
         assertEquals(List.of("2,976 readings every 15 min in kWh, from 1 Jul 2025 to 31 Jul 2025, stamped with the start of each "
                 + "interval.", "The highest load is 80.0 kW, on 16 Jul 2025.",
                 "There are no readings of January, February, March, April, May, June, August, September, October, November, December; "
-                        + "import them too, or enter the bills of these months."), read.sentences());
+                        + "import them too, or enter the bills of these months."),
+                read.sentences());
         assertEquals("meter.csv", weekday.getSources().get(0).getCitation());
     }
 

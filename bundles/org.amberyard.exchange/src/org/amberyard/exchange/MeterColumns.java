@@ -55,7 +55,7 @@ record MeterColumns(int date, int time, List<Integer> values, List<Integer> valu
     private static Optional<Boolean> ends(List<String> words) {
         return words.contains("end") || words.contains("ending") ? Optional.of(true)
                 : words.contains("start") || words.contains("begin") || words.contains("beginning") ? Optional.of(false)
-                        : Optional.empty();
+                : Optional.empty();
     }
 
     private static int value(List<List<String>> words, ProblemList problems) throws ImportException {

@@ -1,6 +1,5 @@
 package org.amberyard.fuzz;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -69,7 +69,7 @@ class AirQualityReferenceTest {
      */
     @ParameterizedTest
     @CsvSource({"CO2,2020,193", "CO2,2025,212", "CO2,2027,219", "CO2,2030,230", "CO2,2036,252", "CO2,2040,267", "CO2,2050,308",
-            "CH4,2025,2025", "CH4,2027,2176", "CH4,2033,2666", "N2O,2025,60267", "N2O,2034,71394", "N2O,2045,85945"})
+        "CH4,2025,2025", "CH4,2027,2176", "CH4,2033,2666", "N2O,2025,60267", "N2O,2034,71394", "N2O,2045,85945"})
     void socialCostByYear(Pollutant gas, int year, double published) {
         SocialCosts costs = new SocialCosts(List.of(point(Pollutant.CO2, 2020, 193), point(Pollutant.CO2, 2030, 230),
                 point(Pollutant.CO2, 2040, 267), point(Pollutant.CO2, 2050, 308), point(Pollutant.CH4, 2020, 1648),

@@ -23,7 +23,7 @@ class BatteryFadeReferenceTest {
      */
     @ParameterizedTest
     @CsvSource({"3.6, 25, 2.347659e-4", "3.7, 25, 2.867759e-4", "3.9, 25, 3.907961e-4", "3.7, 35, 6.127729e-4",
-            "3.7, 50, 1.752541e-3"})
+        "3.7, 50, 1.752541e-3"})
     void nmcCalendarFactor(double cellV, double packC, double factor) {
         assertEquals(factor, NmcFade.calendarFactor(cellV, packC), 1e-6 * factor);
     }
@@ -31,7 +31,7 @@ class BatteryFadeReferenceTest {
     /** The same paper, cycle factor. */
     @ParameterizedTest
     @CsvSource({"3.667, 0.5, 2.800500e-3", "3.7, 0.2, 1.584202e-3", "3.7, 0.5, 2.808502e-3", "3.7, 0.8, 4.032802e-3",
-            "3.9, 0.5, 3.199416e-3"})
+        "3.9, 0.5, 3.199416e-3"})
     void nmcCycleFactor(double cellV, double depth, double factor) {
         assertEquals(factor, NmcFade.cycleFactor(cellV, depth), 1e-6 * factor);
     }

@@ -142,7 +142,7 @@ class TariffReferenceTest {
     private static Tariff chargerOnly() {
         return new Tariff("COEV-R", List.of(FixedCharge.monthly("Fixed service and administration", 20)), MinimumBill.NONE,
                 List.of(new EnergyCharge("On-peak", List.of(rate(SUMMER, WEEKDAYS, 0.25145, 12, 20),
-                                rate(REST, WEEKDAYS, 0.13786, 12, 20))),
+                        rate(REST, WEEKDAYS, 0.13786, 12, 20))),
                         new EnergyCharge("Intermediate-peak", List.of(rate(YEAR, WEEKDAYS, 0.13786, 8, 12, 20, 24),
                                 rate(YEAR, FREE_DAYS, 0.13786, 8, 24))),
                         new EnergyCharge("Off-peak", List.of(rate(YEAR, EnumSet.allOf(DayClass.class), 0.06223, 0, 8)))),

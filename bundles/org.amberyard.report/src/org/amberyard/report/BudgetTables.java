@@ -32,7 +32,7 @@ final class BudgetTables {
         part(table, "appropriation", "To appropriate", "Sum of the columns before.", BudgetYear::appropriation);
         table.why(r -> budget(r).whyAppropriation());
         return table.optionalMoney("cap", "Cap", "Most that may be appropriated in a year; no figure without a limit.",
-                        r -> budget(r).cap())
+                r -> budget(r).cap())
                 .optionalMoney("above_cap", "Above the cap", "By how much the year is above the cap; zero within it.",
                         r -> budget(r).aboveCap())
                 .text("is_above", "Above", "Whether the year is above the cap: yes or no; empty without one.",
@@ -67,7 +67,7 @@ final class BudgetTables {
         line(table, "sinking_fund", FinanceLine.SINKING_FUND,
                 "Deposits into sinking funds; negative where a fund repays a bond.");
         return table.money("owed", "Owed", "Owed at the end of the year on loans, leases and bonds, less sinking funds; at the "
-                        + "end of the study it counts as paid.", r -> r.plan().finance().owedAtEndOf(r.year()))
+                + "end of the study it counts as paid.", r -> r.plan().finance().owedAtEndOf(r.year()))
                 .money("depreciation", "Tax depreciation", "Written off in the year by a taxed operator.",
                         r -> r.plan().finance().depreciation().get(r.year()))
                 .money("taxes", "Income tax", "Tax of the year; negative where deductions save it.",

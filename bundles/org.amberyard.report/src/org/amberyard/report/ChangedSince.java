@@ -39,6 +39,7 @@ public final class ChangedSince {
                 List.of(WhatIfColumns.text("element", "Element", "What holds the input; blank for the study."),
                         WhatIfColumns.text("input", "Input", "The input; “is there” where a whole element came or went."),
                         WhatIfColumns.text("then", "Then", "Its value when the what-if was run, with its unit."),
-                        WhatIfColumns.text("now", "Now", "Its value in the study as it is.")), rows);
+                        WhatIfColumns.text("now", "Now", "Its value in the study as it is.")),
+                rows);
     }
 }

@@ -128,7 +128,7 @@ final class ComparisonTables {
 
     private static <R> TableDefinition<R> bill(TableDefinition<R> table, Function<R, YardYear> yard) {
         return table.money("energy", "Energy charges", "What follows the energy, base-date prices.",
-                        r -> yard.apply(r).parts().energy())
+                r -> yard.apply(r).parts().energy())
                 .money("demand", "Demand charges", "What follows the demand, base-date prices.", r -> yard.apply(r).parts().demand())
                 .money("fixed", "Fixed charges", "What follows neither, base-date prices.", r -> yard.apply(r).parts().fixed())
                 .money("total", "Bill", "The year's bill for charging, base-date prices.", r -> yard.apply(r).parts().total())

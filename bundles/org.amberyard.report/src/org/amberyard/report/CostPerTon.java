@@ -37,7 +37,8 @@ final class CostPerTon {
      * @param perTon money per short ton; not a number where nothing is reduced
      * @param formula how it comes about
      */
-    record Line(OfProject project, Optional<Pollutant> pollutant, String measure, String basis, Derivation cost, double reducedKg, double perTon, String formula) {
+    record Line(OfProject project, Optional<Pollutant> pollutant, String measure, String basis, Derivation cost, double reducedKg, double perTon,
+            String formula) {
         static List<Line> all(StudyResult result) {
             List<Line> lines = new ArrayList<>();
             for (OfProject project : OfProject.all(result)) {

@@ -35,6 +35,7 @@ public final class CsvTables {
     }
 
     private static BigDecimal rounded(ResultColumn.Type type, double number) {
-        return type == ResultColumn.Type.MONEY ? PrintRounding.cents(number) : BigDecimal.valueOf(number).round(new MathContext(SIGNIFICANT_DIGITS, RoundingMode.HALF_EVEN));
+        return type == ResultColumn.Type.MONEY ? PrintRounding.cents(number)
+                : BigDecimal.valueOf(number).round(new MathContext(SIGNIFICANT_DIGITS, RoundingMode.HALF_EVEN));
     }
 }

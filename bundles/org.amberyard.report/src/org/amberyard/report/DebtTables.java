@@ -64,7 +64,8 @@ final class DebtTables {
                 .year("year", "Drawn in", "Year at whose start it is drawn; all amounts are in money of the time of payment.",
                         r -> r.calendar(0))
                 .money("sum", "Sum", "Money drawn, or price of what is leased: the share financed of the year's purchases less "
-                        + "awards.", r -> r.debt().schedule().proceeds()).why(r -> r.debt().drawn())
+                        + "awards.", r -> r.debt().schedule().proceeds())
+                .why(r -> r.debt().drawn())
                 .money("fee", "Fee", "Fee or cost of the issue, paid when it is drawn.", r -> r.debt().schedule().fee())
                 .count("payments_per_year", "Payments per year", "Payments in a year.",
                         r -> r.debt().schedule().paymentsPerYear())

@@ -27,26 +27,34 @@ final class EmissionTables {
                 .text("pollutant", "Pollutant", "Pollutant; CO2e sums up the greenhouse gases by their warming.",
                         r -> r.pollutant().label())
                 .number("driving", "Driving", ColumnUnit.KG, "From engines on the road, idling on routes included." + UNKNOWN,
-                        r -> r.kg(EmissionSource.DRIVING)).why(r -> r.why(EmissionSource.DRIVING))
+                        r -> r.kg(EmissionSource.DRIVING))
+                .why(r -> r.why(EmissionSource.DRIVING))
                 .number("idling", "Yard idling", ColumnUnit.KG, "From engines that idle in the yard.",
-                        r -> r.kg(EmissionSource.IDLING)).why(r -> r.why(EmissionSource.IDLING))
+                        r -> r.kg(EmissionSource.IDLING))
+                .why(r -> r.why(EmissionSource.IDLING))
                 .number("heaters", "Heaters", ColumnUnit.KG, "From fuel-fired heaters of all buses.",
-                        r -> r.kg(EmissionSource.HEATER)).why(r -> r.why(EmissionSource.HEATER))
+                        r -> r.kg(EmissionSource.HEATER))
+                .why(r -> r.why(EmissionSource.HEATER))
                 .number("brakes", "Brakes", ColumnUnit.KG, "Dust of brake linings; it follows the heat in the friction brakes, so "
-                        + "buses that recover their braking make less (assumed).", r -> r.kg(EmissionSource.BRAKES)).why(r -> r.why(EmissionSource.BRAKES))
-                .number("tyres", "Tyres", ColumnUnit.KG, "Dust of tyres; it follows their wear.", r -> r.kg(EmissionSource.TYRES)).why(r -> r.why(EmissionSource.TYRES))
+                        + "buses that recover their braking make less (assumed).", r -> r.kg(EmissionSource.BRAKES))
+                .why(r -> r.why(EmissionSource.BRAKES))
+                .number("tyres", "Tyres", ColumnUnit.KG, "Dust of tyres; it follows their wear.", r -> r.kg(EmissionSource.TYRES))
+                .why(r -> r.why(EmissionSource.TYRES))
                 .number("power_plants", "Power plants", ColumnUnit.KG, "At the power plants for the energy at the meter, port standby "
-                        + "and line losses included, on the basis chosen.", r -> r.kg(EmissionSource.GRID)).why(r -> r.why(EmissionSource.GRID))
+                        + "and line losses included, on the basis chosen.", r -> r.kg(EmissionSource.GRID))
+                .why(r -> r.why(EmissionSource.GRID))
                 .number("total", "Total", ColumnUnit.KG, "All of the columns before.", OfPollutant::total)
                 .why(OfPollutant::whyTotal)
                 .number("total_short_tons", "Total", ColumnUnit.SHORT_TON_OF_KG, "The same in short tons of 2,000 pounds.",
                         OfPollutant::total)
                 .optional("power_plants_other_basis", "Power plants, other basis", ColumnUnit.KG,
                         "Power plants on the basis that was not chosen, average or marginal; in no total. No figure where it has no "
-                                + "factors.", r -> r.at().plan().air().get(r.at().year()).otherGrid()
+                                + "factors.",
+                        r -> r.at().plan().air().get(r.at().year()).otherGrid()
                                 .map(m -> OptionalDouble.of(m.kg(r.pollutant()))).orElse(OptionalDouble.empty()))
                 .optional("upstream", "Fuel upstream", ColumnUnit.KG, "From well to tank for the fuel burnt; in no total. No figure "
-                        + "where the study leaves it out.", r -> r.at().result().input().air().factors().upstream()
+                        + "where the study leaves it out.",
+                        r -> r.at().result().input().air().factors().upstream()
                                 ? OptionalDouble.of(r.kg(EmissionSource.UPSTREAM)) : OptionalDouble.empty());
     }
 

@@ -85,9 +85,11 @@ final class FleetTables {
                         "Odometer of a bus that is bought used; no figure for other events.", r -> used(r, SecondHand::odometerKm))
                 .optional("health", "Battery health when bought", Unit.SHARE,
                         "Capacity of the pack of an electric bus that is bought used over its nominal capacity; no figure for other "
-                                + "events.", FleetTables::usedHealth)
+                                + "events.",
+                        FleetTables::usedHealth)
                 .text("order_by", "Order by", "Day by which a new bus must be ordered to come at the start of its year; empty for "
-                        + "other events.", r -> r.event() instanceof FleetEvent.Bought bought
+                        + "other events.",
+                        r -> r.event() instanceof FleetEvent.Bought bought
                                 ? FleetYear.orderBy(r.result().input(), bought).toString() : null)
                 .optionalMoney("pack_price", "Pack price",
                         "Price of the pack that is fitted in constant money; no figure for other events.",

@@ -59,7 +59,8 @@ public final class InputRegister {
                 text("field", "Input", "Label of the input."),
                 text("value", "Value", "Its value in the units of the study."),
                 text("unit", "Unit", "Unit of the value."),
-                text("quality", "Quality", "Measured, quoted, published, assumed, placeholder, default, or no source given; a remark where it is a note on the element."),
+                text("quality", "Quality",
+                        "Measured, quoted, published, assumed, placeholder, default, or no source given; a remark where it is a note on the element."),
                 text("source", "Source", "Citation that was noted, or the source of the default."),
                 text("date", "Date", "Date of the source."));
     }

@@ -67,8 +67,8 @@ final class MeasureTable {
 
     private static void costs(TableDefinition<OfMeasures> table) {
         table.money("present_cost", "Present cost",
-                        "Present value of all costs with every purchase paid in cash, before income tax.",
-                        r -> r.at().plan().measures().presentCost())
+                "Present value of all costs with every purchase paid in cash, before income tax.",
+                r -> r.at().plan().measures().presentCost())
                 .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).presentCost())
                 .money("financing", "Present cost of financing", "Present value of what is borrowed, negative, and of all that is "
                         + "paid on it; zero at a rate equal to the discount rate.",
@@ -81,7 +81,7 @@ final class MeasureTable {
 
     private static void savings(TableDefinition<OfMeasures> table) {
         table.optionalMoney("net_saving", "Net saving", "Present cost of the baseline less that of the plan, paid in cash.",
-                        r -> r.of(s -> OptionalDouble.of(s.lifeCycle().netSaving())))
+                r -> r.of(s -> OptionalDouble.of(s.lifeCycle().netSaving())))
                 .why(r -> r.why(SavingWhy::netSaving))
                 .optionalMoney("annual_saving", "Annual saving",
                         "Level yearly saving in constant money with the same present value.",
@@ -105,8 +105,8 @@ final class MeasureTable {
 
     private static void rates(TableDefinition<OfMeasures> table) {
         table.optional("savings_to_investment", "Savings-to-investment ratio", ColumnUnit.TIMES, "Operating saving over added "
-                        + "investment, above 1 where the plan pays; no figure where the plan invests no more than the baseline.",
-                        r -> r.of(s -> s.lifeCycle().savingsToInvestment()))
+                + "investment, above 1 where the plan pays; no figure where the plan invests no more than the baseline.",
+                r -> r.of(s -> s.lifeCycle().savingsToInvestment()))
                 .why(r -> r.why(SavingWhy::savingsToInvestment))
                 .optional("adjusted_rate", "Adjusted rate of return", Unit.SHARE,
                         "What the added investment earns when savings are invested at the discount rate," + RATE,

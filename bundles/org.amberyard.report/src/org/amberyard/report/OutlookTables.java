@@ -42,7 +42,8 @@ final class OutlookTables {
                         r -> r.fit().map(f -> outcome(r, f, true).worstRun()).orElse(""))
                 .optional("failing_days_new", "Failing days a year, new pack", Unit.DAY,
                         "Operated days of a year that fail; each month's days stand in order between its coldest, normal and "
-                                + "hottest day.", r -> days(r.outlook().failingWhenNew()))
+                                + "hottest day.",
+                        r -> days(r.outlook().failingWhenNew()))
                 .optional("failing_days_aged", "Failing days a year, aged pack", Unit.DAY, "The same for an aged pack.",
                         r -> days(r.outlook().failingWhenAged()))
                 .optional("first_failing_age", "First failing age", Unit.YEAR,

@@ -17,7 +17,7 @@ final class PaybackColumns {
     /** The table with the columns; rows without a comparison have no figures in them. */
     static <R> TableDefinition<R> added(TableDefinition<R> table, Function<R, Optional<Comparison>> comparison) {
         return table.text("simple_payback", "Simple payback", whether("undiscounted"),
-                        r -> comparison.apply(r).map(c -> words(c.simple())).orElse(null))
+                r -> comparison.apply(r).map(c -> words(c.simple())).orElse(null))
                 .optional("simple_payback_years", "Simple payback time", Unit.YEAR, YEARS,
                         r -> comparison.apply(r).map(c -> years(c.simple())).orElse(OptionalDouble.empty()))
                 .text("discounted_payback", "Discounted payback", whether("discounted"),

@@ -40,7 +40,8 @@ final class PlanTables {
                         r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()));
         return PaybackColumns.added(table, OfPlan::comparison)
                 .number("greenhouse_gas", "Greenhouse gas", ColumnUnit.TONNE_OF_KG,
-                        "Tailpipes and heaters, and power plants with line losses, over the study; making and delivering fuel is left out.", r -> r.plan().measures().co2eKg())
+                        "Tailpipes and heaters, and power plants with line losses, over the study; making and delivering fuel is left out.",
+                        r -> r.plan().measures().co2eKg())
                 .optional("greenhouse_gas_saving", "Greenhouse gas saved", ColumnUnit.TONNE_OF_KG,
                         "That of the baseline less that of the plan; no figure for the baseline.",
                         r -> r.comparison().map(c -> OptionalDouble.of(c.co2eSavingKg())).orElse(OptionalDouble.empty()))
@@ -80,13 +81,16 @@ final class PlanTables {
         table.text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear)
                 .money("capital", "Capital", "Buses, replacement packs, ports, works, training.",
-                        r -> group(r, CostCategory.Group.CAPITAL)).why(r -> why(r, CostCategory.Group.CAPITAL))
+                        r -> group(r, CostCategory.Group.CAPITAL))
+                .why(r -> why(r, CostCategory.Group.CAPITAL))
                 .money("funding", "Funding", "Awards, low-carbon credits and operating aid, negative; awards paid back.",
-                        r -> group(r, CostCategory.Group.FUNDING)).why(r -> why(r, CostCategory.Group.FUNDING))
+                        r -> group(r, CostCategory.Group.FUNDING))
+                .why(r -> why(r, CostCategory.Group.FUNDING))
                 .money("energy", "Energy", "Fuel and electricity.", r -> group(r, CostCategory.Group.ENERGY))
                 .why(r -> why(r, CostCategory.Group.ENERGY))
                 .money("upkeep", "Upkeep and fees", "Upkeep, port fees, insurance, registration.",
-                        r -> group(r, CostCategory.Group.UPKEEP)).why(r -> why(r, CostCategory.Group.UPKEEP))
+                        r -> group(r, CostCategory.Group.UPKEEP))
+                .why(r -> why(r, CostCategory.Group.UPKEEP))
                 .money("bus_sales", "Bus sales", "Buses sold, negative.",
                         r -> r.plan().ledger().amount(r.year(), CostCategory.BUS_SALE))
                 .money("cash", "Cash", "Sum of the columns before: what the year takes out of the funds.",

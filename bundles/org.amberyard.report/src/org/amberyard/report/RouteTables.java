@@ -31,7 +31,8 @@ final class RouteTables {
                         "Energy that can be drawn from a full new pack on that day.",
                         r -> r.fit().newOvernight().usableKwh())
                 .number("usable_aged", "Usable when aged", Unit.KILOWATT_HOUR,
-                        "The same for a pack at the end of its service: just before it is replaced or the bus retires.", r -> r.fit().agedOvernight().usableKwh())
+                        "The same for a pack at the end of its service: just before it is replaced or the bus retires.",
+                        r -> r.fit().agedOvernight().usableKwh())
                 .number("aged_years", "Age of aged pack", Unit.YEAR, "Age of the pack at the end of its service.",
                         r -> r.fit().agedYears())
                 .number("aged_health", "Health of aged pack", Unit.SHARE,

@@ -88,7 +88,7 @@ final class UpkeepRows {
                 String by = calibrations.byTasks(type) ? "tasks" : "rate";
                 rows.add(new OfType(result.input().types().get(type).name(), of, of.buses() > 0
                         ? "factor on all buses of the type" : "no bus measured: as the " + by + " of the type"
-                        + ("rate".equals(by) ? " says" : " say")));
+                                + ("rate".equals(by) ? " says" : " say")));
             }
             rows.add(new OfType("All measured", all, "not applied: each type has its own"));
             return rows;

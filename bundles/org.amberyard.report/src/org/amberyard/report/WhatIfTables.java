@@ -129,7 +129,8 @@ public final class WhatIfTables {
                 amount("saving_fit_error", "Of the saving", "The same of the present cost of the baseline less that of the plan, on which "
                         + "the share of draws rests."),
                 amount("mean", "Mean present cost", "Mean over the draws."),
-                amount("standard_error", "Standard error", "Of the mean, from independent samples of draws, widened because these are few; empty while there are too few."),
+                amount("standard_error", "Standard error",
+                        "Of the mean, from independent samples of draws, widened because these are few; empty while there are too few."),
                 amount("p10", "P10", "Present cost that one draw in ten stays below."),
                 amount("p50", "P50", "Present cost that half the draws stay below."),
                 amount("p90", "P90", "Present cost that one draw in ten exceeds."),
@@ -201,7 +202,8 @@ public final class WhatIfTables {
         return new ResultTable("what_if_grid", whatIf.names().get(run.first()) + " and " + whatIf.names().get(run.second()),
                 List.of(text("plan", "Plan", "Name of the plan."), number("first", whatIf.names().get(run.first()), "First input."),
                         number("second", whatIf.names().get(run.second()), "Second input."),
-                        amount("saving", "Saving", "Present cost of the baseline less that of the plan.")), rows);
+                        amount("saving", "Saving", "Present cost of the baseline less that of the plan.")),
+                rows);
     }
 
     /** Plans in the scenarios of the study. */

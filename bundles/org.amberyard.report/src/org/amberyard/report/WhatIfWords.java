@@ -43,7 +43,8 @@ public final class WhatIfWords {
     private String chance(int plan, AllTogether draws) {
         Band cheaper = draws.plans().cheaper(plan, base.input().baseline()).band(CONFIDENCE);
         SortedDraws dearer = SortedDraws.of(draws.plans().difference(plan, base.input().baseline()));
-        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). %s", base.plans().get(plan).name(), base.baseline().name(), percent(cheaper.value()),
+        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). %s", base.plans().get(plan).name(),
+                base.baseline().name(), percent(cheaper.value()),
                 draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)))
                 + fitted(plan, draws);
     }

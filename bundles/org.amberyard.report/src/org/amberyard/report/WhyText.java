@@ -70,7 +70,8 @@ public final class WhyText {
     }
 
     private Line line(Derivation figure, int depth) {
-        String source = figure.input().filter(i -> !i.isWholeElement()).map(i -> InputSource.of(study, i).map(InputSource::words).orElse("an input")).orElse("");
+        String source =
+                figure.input().filter(i -> !i.isWholeElement()).map(i -> InputSource.of(study, i).map(InputSource::words).orElse("an input")).orElse("");
         return new Line(depth, figure.name(), value(figure), figure.rule(), source);
     }
 

@@ -18,7 +18,8 @@ final class YardTables {
                         r -> service(r).connectedKw())
                 .number("charging_demand", "Demand of charging", Unit.KILOWATT,
                         "Highest demand of charging, heat and standby as planned; counts for sizing only under a listed "
-                                + "load-management system.", r -> service(r).demandKw())
+                                + "load-management system.",
+                        r -> service(r).demandKw())
                 .number("connected_load", "Connected load", Unit.KILOVOLTAMPERE,
                         "All ports at full power on top of the building's peak.", r -> service(r).connectedKva())
                 .number("planned_load", "Load as planned", Unit.KILOVOLTAMPERE,

@@ -82,7 +82,7 @@ class ExampleStudyTest {
         StudyResult other = ExampleStudy.evaluated(doubtful);
         assertEquals(List.of("Bus B01 burns 90 % more by its log than the model says for its route; check the log, the route "
                 + "and the vehicle type."), ResultFindings.of(doubtful, other).stream()
-                .filter(f -> f.severity() == Severity.WARNING).map(Finding::message).toList());
+                        .filter(f -> f.severity() == Severity.WARNING).map(Finding::message).toList());
     }
 
     @Test

@@ -110,7 +110,7 @@ class RolledPlansTest {
         assertEquals(List.of("Replacement 2027 Z1 of plan Electric in stages is not moved to 2028 and counts as carried out: another step of "
                 + "that year fills the place to which its old bus moves; clear one of the two before rolling.",
                 "Replacement 2026 Z3 of plan Electric in stages is not moved to 2028 and counts as carried out: another step of that year "
-                + "replaces its bus; take out one of the two before rolling."),
+                        + "replaces its bus; take out one of the two before rolling."),
                 roll.remarks().stream().filter(r -> r.contains("is not moved")).toList());
         Replacement sold = roll.study().getPlans().get(LIKE_FOR_LIKE).getReplacements().stream()
                 .filter(r -> r.getBus().getName().equals("Z4")).findFirst().orElseThrow();

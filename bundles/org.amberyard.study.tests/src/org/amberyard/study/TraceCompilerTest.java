@@ -67,7 +67,8 @@ class TraceCompilerTest {
         List<Finding> findings = StudyFindings.of(study).stream().filter(f -> f.element() == run).toList();
         assertEquals(List.of(new Finding(Severity.WARNING, run, RoutesPackage.Literals.RUN__TRACE,
                 "Run AM of route R01: distance is 15.0 mi but drive trace “Logged” is 6.8 mi long; the trace is driven as often "
-                        + "as the distance needs.")), findings);
+                        + "as the distance needs.")),
+                findings);
         run.setDistanceKm(11.5);
         assertTrue(StudyFindings.of(study).stream().noneMatch(f -> f.element() == run));
     }

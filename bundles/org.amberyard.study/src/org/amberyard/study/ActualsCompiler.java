@@ -17,7 +17,8 @@ final class ActualsCompiler {
         int baseYear = study.getSettings().getBaseYear();
         return study.getActuals().stream().sorted(Comparator.comparingInt(YearActuals::getYear))
                 .map(a -> new ActualYear(a.getYear() - baseYear, known(a.getElectricityKwh()), known(a.getElectricityCost()),
-                        known(a.getFuelL()), known(a.getFuelCost()), known(a.getUpkeepCost()))).toList();
+                        known(a.getFuelL()), known(a.getFuelCost()), known(a.getUpkeepCost())))
+                .toList();
     }
 
     private static OptionalDouble known(Double figure) {

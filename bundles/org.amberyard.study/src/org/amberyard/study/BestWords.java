@@ -54,7 +54,7 @@ public final class BestWords {
         }
         return "No plan that replaces each bus once, by a new one, no later than its rule or this plan does, costs less than "
                 + money(best.bound().getAsDouble()) + (best.gapShare().isPresent() ? ": the plan found is at most "
-                + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
+                        + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
                 + " The bound leaves out demand and fixed charges of the electric bill.";
     }
 

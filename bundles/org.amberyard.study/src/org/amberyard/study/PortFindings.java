@@ -80,7 +80,8 @@ final class PortFindings {
                 : "while charging as planned (up to %.0f kVA) stays within it";
         add(demand.isPresent() ? Severity.WARNING : Severity.INFO, year, String.format(Locale.ROOT,
                 "all ports at full power with the building's peak (%.0f kVA) exceed the service (%.0f kVA), " + demandText
-                        + "; the utility and a licensed electrician decide", first.connectedKva(), first.limitKva(), most));
+                        + "; the utility and a licensed electrician decide",
+                first.connectedKva(), first.limitKva(), most));
     }
 
     private void add(Severity severity, int year, String text) {

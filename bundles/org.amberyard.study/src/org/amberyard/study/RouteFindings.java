@@ -73,7 +73,8 @@ final class RouteFindings {
                 .map(d -> "; with an aged pack on " + d.total() + (d.total() == 1 ? " day" : " days") + " a year").orElse("");
         return days + outlook.remedies().stream().filter(r -> !r.measures().contains(Remedy.Measure.KEEP_ENGINE)).findFirst()
                 .map(r -> "; " + r.words(input) + (r.cures() ? " cures it" : " brings " + distance(r.recoveredKm())
-                        + " more but does not cure it")).orElse("");
+                        + " more but does not cure it"))
+                .orElse("");
     }
 
     private String distance(double km) {

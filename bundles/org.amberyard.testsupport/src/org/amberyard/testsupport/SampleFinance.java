@@ -29,7 +29,8 @@ public final class SampleFinance {
                 new Financing("Bank loan", Financing.Covers.BUSES, 0.8, 0, study.years() - 1,
                         new Amortisation(Repayment.LEVEL, 0.05, 8, 2, false, 0, 0.01)),
                 new Financing("Port lease", Financing.Covers.PORTS_AND_WORKS, 1, 0, study.years() - 1,
-                        new Lease(0.06, 5, 12, true, 0.1, 0))), OptionalDouble.of(CAP))));
+                        new Lease(0.06, 5, 12, true, 0.1, 0))),
+                OptionalDouble.of(CAP))));
         return with(study, plans, study.rules());
     }
 

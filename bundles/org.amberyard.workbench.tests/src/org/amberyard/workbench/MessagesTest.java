@@ -29,7 +29,8 @@ class MessagesTest {
             "Amberyard {0}", "{0}: {1}.", "{0} ({1})", "{0}: {1} {2} \u2192 {3}");
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ".begin", ".charts", ".columns", ".compare", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help", ".measurements",
+    @ValueSource(strings = {"", ".begin", ".charts", ".columns", ".compare", ".documents", ".editor", ".fields", ".find", ".grid", ".handlers", ".help",
+        ".measurements",
         ".plan", ".roll", ".session", ".settings", ".sheets", ".shop", ".views", ".welcome", ".work"})
     void textsAndKeysAgree(String subPackage) throws Exception {
         Class<?> messages = Class.forName("org.amberyard.workbench" + subPackage + ".Messages");

@@ -86,7 +86,8 @@ class PlanDialogsTest {
             study.await(() -> levelDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
             display.syncExec(() -> {
                 Shell shell = levelDialog(display).orElseThrow();
-                assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."), words(shell));
+                assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."),
+                        words(shell));
                 button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
             });
             study.await(() -> levelDialog(display).isEmpty());

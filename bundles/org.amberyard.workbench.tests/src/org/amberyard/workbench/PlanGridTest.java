@@ -140,7 +140,7 @@ class PlanGridTest {
     private static String status(OpenStudy study) {
         return study.display().syncCall(() -> ((SubStatusLineManager) study.editor().getEditorSite().getActionBars()
                 .getStatusLineManager()).getParent() instanceof StatusLineManager line
-                ? all(line.getControl(), CLabel.class).map(CLabel::getText).findFirst().orElse("") : "");
+                        ? all(line.getControl(), CLabel.class).map(CLabel::getText).findFirst().orElse("") : "");
     }
 
     @Test

@@ -42,7 +42,7 @@ final class RunningWorkbench implements CloseableResource {
 
     /** Fails when the program has logged errors, be it while it does what was asked of the event thread up to now. */
     void failIfErrors() {
-        display().syncExec(() -> { });
+        display().syncExec(() -> {});
         errors.failIfAny();
     }
 

@@ -240,7 +240,8 @@ class TableImportTest {
                 links.append("<Relationship Id='r%d' Type='%s/worksheet' Target='worksheets/sheet%d.xml'/>".formatted(number, OFFICE, number));
                 entry(out, "xl/worksheets/sheet" + number + ".xml", "<worksheet xmlns='" + MAIN + "'><sheetData>" + sheet.getValue().lines().map(
                         l -> "<row>" + Arrays.stream(l.split(",")).map(c -> "<c t='inlineStr'><is><t>" + c + "</t></is></c>").collect(
-                                Collectors.joining()) + "</row>").collect(Collectors.joining()) + "</sheetData></worksheet>");
+                                Collectors.joining()) + "</row>")
+                        .collect(Collectors.joining()) + "</sheetData></worksheet>");
             }
             entry(out, "xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='" + OFFICE + "'><sheets>" + names + "</sheets></workbook>");
             entry(out, "xl/_rels/workbook.xml.rels", "<Relationships xmlns='" + PACKAGE + "'>" + links + "</Relationships>");

@@ -54,7 +54,8 @@ class LeastCostPropertyTest {
         List<StretchProblem> stretches = month.stretches().stream().map(s -> new StretchProblem(s.times(), s.stepHours(),
                 times(s.baseKw(), factor), s.pricePerKwh(), s.demandSets(), s.sessions().stream().map(session -> new Session(
                         session.fromStep(), session.toStep(), factor * session.meterKwh(), factor * session.limitKw(), session.cabinet(),
-                        session.firstShare(), session.lastShares())).toList(), times(s.cabinetKw(), factor))).toList();
+                        session.firstShare(), session.lastShares())).toList(),
+                times(s.cabinetKw(), factor))).toList();
         return new MonthProblem(stretches, month.demandPrices(), times(month.demandFloorsKw(), factor), factor * month.siteLimitKw());
     }
 

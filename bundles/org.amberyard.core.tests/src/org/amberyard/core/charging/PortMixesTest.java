@@ -37,8 +37,7 @@ class PortMixesTest {
     }
 
     @Property(tries = 200)
-    void everyChoiceStandsOnceInTheOrderOfItsCost(@ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1,
-            max = 9) Integer> costs,
+    void everyChoiceStandsOnceInTheOrderOfItsCost(@ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 9) Integer> costs,
             @ForAll @IntRange(min = 0, max = 7) int number) {
         List<PortMix> mixes = all(options(costs), number);
         assertEquals(choices(number, costs.size()), new HashSet<>(mixes.stream().map(PortMix::counts).toList()).size());

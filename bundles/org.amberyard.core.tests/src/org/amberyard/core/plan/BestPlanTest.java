@@ -107,7 +107,7 @@ class BestPlanTest {
 
     private void check(BestPlan best, double least, double mostGap) {
         assertTrue(best.noBound().isEmpty());
-        assertTrue(best.bound().getAsDouble() <= least + 0.01 , best.bound() + " above " + least);
+        assertTrue(best.bound().getAsDouble() <= least + 0.01, best.bound() + " above " + least);
         assertEquals(least, best.presentCost(), 1e-9 * least);
         assertTrue(best.gapShare().getAsDouble() < mostGap, best.gapShare().toString());
         assertTrue(best.unmet().isEmpty());

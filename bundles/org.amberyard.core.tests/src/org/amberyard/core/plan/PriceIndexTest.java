@@ -99,7 +99,7 @@ class PriceIndexTest {
         StudyInput study = TinyDistrict.withDepot(with(deck(Map.of(PriceDeck.Subject.ELECTRIC_ENERGY, new PricePath(1,
                 List.of())))),
                 new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), Metering.own(lifted),
-                List.of(),
+                        List.of(),
                         depot.charging()));
         PlanResult plan = TinyDistrict.evaluated(study, DUTY, 1);
         CostLedger ledger = plan.ledger();

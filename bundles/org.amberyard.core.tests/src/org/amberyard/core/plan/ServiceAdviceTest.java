@@ -195,8 +195,10 @@ class ServiceAdviceTest {
         ChargingRules rules = new ChargingRules(spread.rule(), spread.stepMin(), spread.building(), spread.swaps(), spread.swapCost(),
                 new BatteryOffer(batteryPrice, 0.25, 12));
         StudyInput small = TinyDistrict.withDepot(study.at(new PriceDeck(deck.fuels(), deck.exhaustFluid(), deck.pack(), Map.of(),
-                PricePath.FLAT.stated(3, inflation))), new DepotInput(depot.ports(), List.of(larger(14)), new ServiceInput(480, 800, transformerKva, 0.95,
-                80), depot.window(), depot.metering(), depot.alternatives(), rules));
+                PricePath.FLAT.stated(3, inflation))), new DepotInput(depot.ports(), List.of(larger(14)),
+                        new ServiceInput(480, 800, transformerKva, 0.95,
+                                80),
+                        depot.window(), depot.metering(), depot.alternatives(), rules));
         PlanInput plan = with(TinyDistrict.electricPlan().ports(), List.of());
         small = TinyDistrict.withPlans(small, study.plans().get(0), plan);
         return ServiceAdvice.of(small, TinyDistrict.evaluated(small, DutyTable.of(small.duty()), 1), Progress.NONE).remedies().stream()

@@ -56,7 +56,8 @@ class TaxedFundingTest {
     @Test
     void operatingAidWithAndWithoutALag() {
         for (int lag = 0; lag < 3; lag++) {
-            FundingInput aid = new FundingInput(List.of(), List.of(), List.of(), List.of(new OperatingAid("Aid", 0, 3, 0.5, 0, 10, lag)), FundingInput.Declared.NOTHING);
+            FundingInput aid =
+                    new FundingInput(List.of(), List.of(), List.of(), List.of(new OperatingAid("Aid", 0, 3, 0.5, 0, 10, lag)), FundingInput.Declared.NOTHING);
             assertTaxedOnce(evaluated(aid, steps()), "lag " + lag);
         }
     }
@@ -69,7 +70,8 @@ class TaxedFundingTest {
             PlanResult plan = evaluated(FundingInput.of(List.of(held)), steps(electric(1, 1, 0), electric(2, 1)));
             assertEquals(lag > 0, !plan.funding().withheld().isEmpty());
             assertTrue(lag > 0 || !plan.funding().repayments().isEmpty());
-            assertEquals(40_000, plan.funding().takenBack(plan.funding().awards().lines().stream().filter(l -> l.funded() > 0).findFirst().orElseThrow()), CENT);
+            assertEquals(40_000, plan.funding().takenBack(plan.funding().awards().lines().stream().filter(l -> l.funded() > 0).findFirst().orElseThrow()),
+                    CENT);
             assertTaxedOnce(plan, "lag " + lag);
         }
     }

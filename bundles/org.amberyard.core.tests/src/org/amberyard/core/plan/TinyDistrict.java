@@ -59,7 +59,8 @@ final class TinyDistrict {
 
     static StudyInput study(MoneyRules money) {
         return new StudyInput("Tiny", "USD", 2026, YEARS, money, duty(), List.of(diesel(), electric()), buses(), depot(),
-                prices(), FundingInput.of(List.of(grant())), SampleAir.greenhouseGas(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()), 0,
+                prices(), FundingInput.of(List.of(grant())), SampleAir.greenhouseGas(), new FleetRules(0.05, 0.01, 0.15), List.of(dieselPlan(), electricPlan()),
+                0,
                 List.of());
     }
 

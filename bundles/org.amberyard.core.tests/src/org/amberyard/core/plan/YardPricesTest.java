@@ -25,7 +25,7 @@ class YardPricesTest {
     void remediesPayTheBlockThatTheYardOfThePlanReaches() {
         Tariff tariff = new Tariff("Blocks", List.of(), MinimumBill.NONE,
                 List.of(new EnergyCharge("Energy", List.of(new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
-                BLOCKS)))),
+                        BLOCKS)))),
                 List.of(), Riders.NONE, List.of(), 1);
         StudyInput study = TinyDistrict.study();
         DepotInput depot = study.depot();

@@ -58,7 +58,8 @@ class CorrelatedPointsTest {
     private static String message(RankCorrelation... correlations) {
         return assertThrows(IllegalArgumentException.class,
                 () -> CorrelatedPoints.of(new RandomPoints(1, 4), DRAWS, NAMES,
-                List.of(correlations))).getMessage();
+                        List.of(correlations)))
+                .getMessage();
     }
 
     /**
@@ -101,7 +102,7 @@ class CorrelatedPointsTest {
     @Test
     void nearestCorrelationMatrix() {
         RealMatrix nearest = NearestCorrelation.of(MatrixUtils.createRealMatrix(new double[][] {{1, 1, 0}, {1, 1, 1},
-                {0, 1, 1}}));
+            {0, 1, 1}}));
         assertEquals(0.7607, nearest.getEntry(0, 1), 5e-5);
         assertEquals(0.1573, nearest.getEntry(0, 2), 5e-5);
         for (double eigenvalue : new EigenDecomposition(nearest).getRealEigenvalues()) {

@@ -163,9 +163,9 @@ class DrawRunnerTest {
         List<Integer> ahead = new ArrayList<>();
         DrawRunner.run(new RunSettings(0, 2000, 10, 1, 2), check -> (draw, results) -> evaluated.incrementAndGet(),
                 block -> {
-            ahead.add(evaluated.get() - block.endDraw());
-            return false;
-        }, Progress.NONE);
+                    ahead.add(evaluated.get() - block.endDraw());
+                    return false;
+                }, Progress.NONE);
         assertEquals(200, ahead.size());
         assertTrue(ahead.stream().allMatch(a -> a <= 60), ahead.toString());
     }

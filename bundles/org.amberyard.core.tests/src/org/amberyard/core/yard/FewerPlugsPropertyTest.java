@@ -57,7 +57,8 @@ class FewerPlugsPropertyTest {
     private static double askedKwh(YardInput yard, ChargePolicy policy) {
         return new YardPlanner(yard.under(policy)).year().stream().flatMap(m -> m.stretches().stream())
                 .mapToDouble(s -> s.times()
-                        * s.charging().stretch().plugIns().stream().mapToDouble(PlugIn::batteryKwh).sum()).sum();
+                        * s.charging().stretch().plugIns().stream().mapToDouble(PlugIn::batteryKwh).sum())
+                .sum();
     }
 
     /** Nor does the search for ports know it otherwise. */

@@ -30,7 +30,8 @@ class LoadMemoryTest {
         Tariff tariff = new Tariff("T", List.of(), MinimumBill.NONE,
                 List.of(EnergyCharge.of("Energy", TariffPeriod.ALWAYS, energyPrice)),
                 List.of(new DemandCharge("Demand", List.of(new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
-                        BlockPrices.flat(DEMAND_PRICE))), 0, Optional.empty())), Riders.NONE, List.of(), 1);
+                        BlockPrices.flat(DEMAND_PRICE))), 0, Optional.empty())),
+                Riders.NONE, List.of(), 1);
         List<YardBus> buses = List.of(SampleBuses.bus(0, SampleBuses.route(18, firstRunKwh, 10, 20), 1, EnergyUse.ZERO),
                 SampleBuses.bus(1, SampleBuses.route(18, 35, 10, 20), 1, EnergyUse.ZERO));
         YardInput first = SampleBuses.yard(buses, PortUnit.of(AC, 1, 2), ChargeRule.of(policy), true, Metering.own(tariff),

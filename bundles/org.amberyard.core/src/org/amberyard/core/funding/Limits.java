@@ -65,7 +65,8 @@ final class Limits {
         Derivation amount = Derivation.of("Room that the match leaves", room, Derivation.MONEY,
                 "cost of which the match is still met",
                 new Derivation[] {Derivation.input("Match", holder.match().share(), "",
-                        new InputRef("Programme", holder.name(), "matchShare")), purchase.covered(holder)});
+                        new InputRef("Programme", holder.name(), "matchShare")),
+                    purchase.covered(holder)});
         add(Limit.MATCH, "match of " + holder.name() + " from " + holder.match().from().label(), amount);
     }
 

@@ -50,7 +50,8 @@ final class BusValues {
                 Amount.of((1 - left) * as.price(), prices, "that share of the price paid", Derivation.MONEY));
         return new Amount.Sum("value of " + vehicle.unit(), List.of(Amount.of(left * as.price(), prices,
                 () -> Derivation.product("part of the price paid", Derivation.MONEY, Derivation.of("price paid for the used bus",
-                        as.price(), Derivation.MONEY, "step of the plan, base-date money"), share.get())), lesser));
+                        as.price(), Derivation.MONEY, "step of the plan, base-date money"), share.get())),
+                lesser));
     }
 
     /** Share of the life over which the value of a bus falls that is left. */

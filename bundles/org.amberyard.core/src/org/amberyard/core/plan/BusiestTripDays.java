@@ -26,7 +26,8 @@ final class BusiestTripDays {
         this.places = study.buses();
         this.busiest = study.trips().stream().filter(this::driven)
                 .collect(Collectors.groupingBy(t -> new TripDay.Month(t.month(), t.day() == ServiceDay.EXTENDED_YEAR),
-                        () -> new TreeMap<>(Comparator.comparing(TripDay.Month::month).thenComparing(TripDay.Month::extendedYear)), Collectors.collectingAndThen(Collectors.toList(),
+                        () -> new TreeMap<>(Comparator.comparing(TripDay.Month::month).thenComparing(TripDay.Month::extendedYear)),
+                        Collectors.collectingAndThen(Collectors.toList(),
                                 BusiestTripDays::busiestDay)));
     }
 

@@ -41,7 +41,8 @@ public record FleetHistory(List<VehicleYear> years, List<FleetEvent> events, Lis
     /** The same with some buses scrapped instead of sold. */
     FleetHistory withScrapped(Set<String> units) {
         return new FleetHistory(years, events.stream().map(e -> e instanceof FleetEvent.Sold sold
-                && units.contains(sold.vehicle().unit()) ? new FleetEvent.Sold(sold.year(), sold.place(), sold.vehicle(), true) : e).toList(), fleetAtEnd, decisions);
+                && units.contains(sold.vehicle().unit()) ? new FleetEvent.Sold(sold.year(), sold.place(), sold.vehicle(), true) : e).toList(), fleetAtEnd,
+                decisions);
     }
 
     /** Numbers of the buses that are scrapped. */

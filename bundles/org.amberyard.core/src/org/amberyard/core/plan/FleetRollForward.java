@@ -37,7 +37,7 @@ public final class FleetRollForward {
         PresentFleet present = new PresentFleet(study, soFar);
         this.fleet = new FleetPlaces(study, soFar,
                 IntStream.range(0, study.buses().size())
-                .mapToObj(place -> present.standing(place).map(bus -> calibrated(place, bus))).toList());
+                        .mapToObj(place -> present.standing(place).map(bus -> calibrated(place, bus))).toList());
         this.steps = new PlanSteps(study, plan, fleet);
         this.retires = new int[fleet.count()];
         Arrays.fill(retires, -1);

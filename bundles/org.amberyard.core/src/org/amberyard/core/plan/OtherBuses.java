@@ -33,7 +33,8 @@ final class OtherBuses {
     private List<Remedy> largerPacks() {
         return failed.plan().fits().list().stream().filter(f -> f.route() == fit.route() && nominalKwh(f) > nominalKwh(fit))
                 .flatMap(f -> failed.remedy(List.of(Remedy.Measure.LARGER_PACK), f.type(), OptionalInt.empty(),
-                        f.whenAged(midday), failed.yearly(f)).stream()).toList();
+                        f.whenAged(midday), failed.yearly(f)).stream())
+                .toList();
     }
 
     private double nominalKwh(RouteFit of) {

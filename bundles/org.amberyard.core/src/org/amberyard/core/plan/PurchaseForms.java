@@ -45,7 +45,6 @@ final class PurchaseForms {
         return form.build();
     }
 
-
     /** Cost of a line by part at prices. */
     double[] parts(int line, double[] prices) {
         PriceForm[] forms = parts.get(line);

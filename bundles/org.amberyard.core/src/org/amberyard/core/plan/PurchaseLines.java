@@ -71,7 +71,8 @@ final class PurchaseLines {
                 bought.place(), bought.year(), 1, List.of(used.map(u -> prices.bus(u, bought.year()))
                         .orElseGet(() -> prices.bus(bought.vehicle().type(), bought.year()))),
                 Optional.of(new NewBus(unit, type.spec().body().bodyType(), type.electric().isPresent(), used.isPresent(),
-                        prices.bus(compared, bought.year()), old, leaves)), domestic, programmes);
+                        prices.bus(compared, bought.year()), old, leaves)),
+                domestic, programmes);
     }
 
     /** The engine bus that would have been bought; the new bus's own type where the line has no engine bus. */

@@ -74,7 +74,8 @@ public final class RouteFitting {
                 : firstFailingAge(use, battery, service, habit);
         return new RouteFit(route, type, batteryKw, newOvernight.month(), newOvernight.outcome(), newMidday.outcome(),
                 agedOvernight.outcome(), agedMidday.outcome(), service.lastAge(), aged, failing,
-                verdict(newOvernight, newMidday, agedOvernight, agedMidday), months(habit.midday() ? newMiddays : newOvernights, habit.midday() ? agedMiddays : agedOvernights));
+                verdict(newOvernight, newMidday, agedOvernight, agedMidday),
+                months(habit.midday() ? newMiddays : newOvernights, habit.midday() ? agedMiddays : agedOvernights));
     }
 
     private static List<RouteFit.Month> months(List<Day> whenNew, List<Day> whenAged) {

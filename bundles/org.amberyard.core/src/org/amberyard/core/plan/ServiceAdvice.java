@@ -59,7 +59,8 @@ public record ServiceAdvice(OptionalInt connectedFrom, OptionalInt plannedFrom, 
         OptionalInt connected = first(plan, ServiceYear::connectedExceeds);
         int year = IntStream.range(0, study.years()).boxed()
                 .max(Comparator.comparingDouble((Integer y) -> overload(plan.service().get(y)))
-                        .thenComparing(Comparator.<Integer>reverseOrder())).orElseThrow();
+                        .thenComparing(Comparator.<Integer>reverseOrder()))
+                .orElseThrow();
         List<Remedy> remedies = connected.isEmpty() ? List.of() : new ServiceRemedies(study, plan, year, connected.getAsInt(), progress).all();
         return new ServiceAdvice(connected, first(plan, ServiceYear::demandExceeds), year, remedies);
     }

@@ -39,7 +39,8 @@ public record StandingFleet(FleetHistory fleet, int year) {
         return fleet.events().stream().filter(e -> e.year() < year)
                 .filter(e -> e instanceof FleetEvent.Bought || e instanceof FleetEvent.Sold || e instanceof FleetEvent.Moved)
                 .flatMap(e -> e instanceof FleetEvent.Moved moved ? List.of(moved.place(), moved.from()).stream()
-                        : List.of(e.place()).stream()).collect(Collectors.toSet());
+                        : List.of(e.place()).stream())
+                .collect(Collectors.toSet());
     }
 
     /** Places whose bus retires at the start of the year because its pack is due and not worth it. */

@@ -10,7 +10,7 @@ import java.util.concurrent.CancellationException;
 public interface Progress {
 
     /** Nobody listens, and the result is wanted. */
-    Progress NONE = share -> { };
+    Progress NONE = share -> {};
 
     /**
      * Tells how far the computation has come.

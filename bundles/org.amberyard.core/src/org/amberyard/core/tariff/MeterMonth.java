@@ -47,7 +47,7 @@ public record MeterMonth(int month, List<LoadDay> days) {
             if (month != (before + 1) % MONTHS) {
                 throw new IllegalArgumentException(
                         MonthNames.full(month) + " comes after " + MonthNames.full(before)
-                        + " but months must follow one another");
+                                + " but months must follow one another");
             }
         }
     }

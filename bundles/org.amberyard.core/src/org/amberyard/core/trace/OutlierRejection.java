@@ -25,8 +25,7 @@ final class OutlierRejection {
 
     /** Points whose speeds agree with an acceleration that a bus can have. */
     static List<TrackPoint> bySpeed(List<TrackPoint> points) {
-        return reached(points, (from, to) -> Math.abs(to.speedMps() - from.speedMps())
-                <= HARDEST_MPS2 * (to.timeS() - from.timeS()) + SPEED_ROUNDING_MPS);
+        return reached(points, (from, to) -> Math.abs(to.speedMps() - from.speedMps()) <= HARDEST_MPS2 * (to.timeS() - from.timeS()) + SPEED_ROUNDING_MPS);
     }
 
     /**
@@ -36,8 +35,7 @@ final class OutlierRejection {
      */
     static List<TrackPoint> byPosition(List<TrackPoint> points, double scatterM) {
         double allowanceM = SCATTERS * scatterM + 1;
-        List<TrackPoint> kept = reached(points, (from, to) -> GreatCircle.distanceM(from, to)
-                <= FASTEST_MPS * (to.timeS() - from.timeS()) + allowanceM);
+        List<TrackPoint> kept = reached(points, (from, to) -> GreatCircle.distanceM(from, to) <= FASTEST_MPS * (to.timeS() - from.timeS()) + allowanceM);
         int before;
         do {
             before = kept.size();

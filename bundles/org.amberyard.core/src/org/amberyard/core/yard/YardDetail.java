@@ -87,7 +87,7 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
     private static Optional<StretchLoad> highest(MonthLoad month, Function<StretchLoad, double[]> load) {
         return month.stretches().stream()
                 .max(Comparator.comparingDouble((StretchLoad s) -> MonthLoad.highest(load.apply(s)))
-                .thenComparing(s -> -month.stretches().indexOf(s)));
+                        .thenComparing(s -> -month.stretches().indexOf(s)));
     }
 
     /** Stretches of a kind in a month: one, or two where school and the extended-year programme meet. */

@@ -82,7 +82,8 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
     double besideKwh(BusNeed.Stay stay) {
         return stay.chargeByMin() > beginsMin(stay.toMin())
                 ? beforeDepartures.stream().filter(h -> h.toMin() == stay.toMin()).mapToDouble(BusNeed.Heat::kwh)
-                .sum() : 0;
+                        .sum()
+                : 0;
     }
 
     /** The same but for heat beside the charge of some stays. */

@@ -42,7 +42,8 @@ public record YardOutage(int month, PortOutage outage) {
         return yard.ports().stream().map(u -> u.port()).distinct()
                 .flatMap(port -> months.stream().flatMap(List::stream).filter(o -> o.outage().port().equals(port))
                         .max(Comparator.comparingDouble((YardOutage o) -> o.outage().worstKwh())
-                                .thenComparing(Comparator.comparingInt(YardOutage::month).reversed())).stream())
+                                .thenComparing(Comparator.comparingInt(YardOutage::month).reversed()))
+                        .stream())
                 .toList();
     }
 

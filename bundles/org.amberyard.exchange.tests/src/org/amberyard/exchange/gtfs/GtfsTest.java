@@ -68,7 +68,8 @@ class GtfsTest {
         apply(new GtfsText(), "B1");
         Route route = study.getRoutes().get(0);
         assertEquals("B1", route.getName());
-        assertEquals(List.of("06:30 12", "06:45 way to Hill", "07:00 Hill", "07:11 way to 12", "17:00 12"), route.getRuns().stream().map(Run::getName).toList());
+        assertEquals(List.of("06:30 12", "06:45 way to Hill", "07:00 Hill", "07:11 way to 12", "17:00 12"),
+                route.getRuns().stream().map(Run::getName).toList());
         Run first = route.getRuns().get(0);
         assertEquals(390, first.getDepartureMin());
         assertEquals(15, first.getDurationMin(), 1e-9);
@@ -123,7 +124,8 @@ class GtfsTest {
                 .table("stop_times.txt", times.toString()).table("trips.txt", "route_id,trip_id,service_id,block_id\n"
                         + "r12,trip_1,mon-tues-wed-thurs-fri-sat-sun,red_loop\nr12,trip_2,fri-sat-sun,red_loop\n"
                         + "r12,trip_3,fri-sat,red_loop\nr12,trip_4,mon-tues-wed-thurs,red_loop\n"
-                        + "r12,trip_5,mon-tues-wed-thurs,red_loop\n").folder(folder), ReadingProgress.NONE);
+                        + "r12,trip_5,mon-tues-wed-thurs,red_loop\n")
+                .folder(folder), ReadingProgress.NONE);
         assertEquals(List.of("Mon+Tue+Wed+Thu", "Fri+Sat", "Sun"), feed.kinds().stream().map(GtfsDays::name).toList());
         assertEquals(List.of("20:00 12", "21:00 12", "22:00 12"), runs(feed, 0));
         assertEquals(List.of("22:00 12", "23:00 12"), runs(feed, 1), "the trip from 24:00 on is joined");
@@ -143,7 +145,8 @@ class GtfsTest {
                 + "r12,WK,o3\nr12,WK,late\n").table("stop_times.txt", "trip_id,arrival_time,departure_time,stop_id,stop_sequence\n"
                         + times("o1", "06:00", "a", "06:20", "d") + times("b1", "06:25", "d", "06:45", "a")
                         + times("o2", "06:10", "a", "06:30", "d") + times("b2", "06:40", "d", "07:00", "a")
-                        + times("o3", "07:10", "a", "07:30", "d") + times("late", "12:00", "d", "12:20", "a")), 0, "route 12");
+                        + times("o3", "07:10", "a", "07:30", "d") + times("late", "12:00", "d", "12:20", "a")),
+                0, "route 12");
         read.update(study).apply();
         assertEquals(List.of("12-1", "12-2", "12-3"), study.getRoutes().stream().map(Route::getName).toList());
         assertEquals(List.of("06:00 12", "06:25 12"), study.getRoutes().get(0).getRuns().stream().map(Run::getName).toList());
@@ -252,7 +255,8 @@ class GtfsTest {
     void distancesOfStopTimesAreTakenInTheUnitThatFits(double perStraightKm, double roadKm) throws Exception {
         apply(new GtfsText().without("shapes.txt").table("trips.txt", "route_id,service_id,trip_id,block_id\nr12,WK,t1,B1\n")
                 .table("stop_times.txt", "trip_id,arrival_time,departure_time,stop_id,stop_sequence,shape_dist_traveled\n"
-                        + "t1,06:30:00,06:30:00,a,1,0\nt1,06:45:00,06:45:00,d,2," + 3 * GtfsText.STEP_KM * perStraightKm + "\n"), "B1");
+                        + "t1,06:30:00,06:30:00,a,1,0\nt1,06:45:00,06:45:00,d,2," + 3 * GtfsText.STEP_KM * perStraightKm + "\n"),
+                "B1");
         assertEquals(roadKm * 3 * GtfsText.STEP_KM, study.getRoutes().get(0).getRuns().get(0).getDistanceKm(), 0.001);
     }
 
@@ -267,7 +271,8 @@ class GtfsTest {
         assertEquals(GtfsText.STEP_KM, study.getRoutes().get(0).getRuns().get(0).getDistanceKm(), 0.001);
         apply(part.table("shapes.txt", "shape_id,shape_pt_lat,shape_pt_lon,shape_pt_sequence,shape_dist_traveled\ns1,0,0,1,0\n"
                 + "s1,0,0.02,3,10\n").table("stop_times.txt", "trip_id,arrival_time,departure_time,stop_id,stop_sequence,"
-                        + "shape_dist_traveled\nt1,06:30:00,06:30:00,a,1,0\nt1,06:45:00,06:45:00,b,2,7\n"), "B1");
+                        + "shape_dist_traveled\nt1,06:30:00,06:30:00,a,1,0\nt1,06:45:00,06:45:00,b,2,7\n"),
+                "B1");
         assertEquals(1.4 * GtfsText.STEP_KM, study.getRoutes().get(0).getRuns().get(0).getDistanceKm(), 0.001);
     }
 
@@ -321,15 +326,18 @@ class GtfsTest {
                         .replace("calendar.txt", "WK,1", "WK,2").replace("calendar.txt", "SCH,1,1,1,1,1,0,0,20260901", "SCH,1,1,1,1,1,0,0,2026-09-01")
                         .replace("trips.txt", "r14,", "r12,"), "B1"));
         assertEquals(List.of("stop_times.txt, row 3, column “arrival_time”: “6:94:00” must be a time such as 6:35:00, or 25:10:00 for 1:10 "
-                + "of the next day, below 72 h.", "stop_times.txt, row 4, column “stop_sequence”: “x” must be a whole number from 0 to "
-                + "999,999,999."), problems(new GtfsText().replace("stop_times.txt", "t1,6:34:00", "t1,6:94:00")
+                + "of the next day, below 72 h.",
+                "stop_times.txt, row 4, column “stop_sequence”: “x” must be a whole number from 0 to "
+                        + "999,999,999."),
+                problems(new GtfsText().replace("stop_times.txt", "t1,6:34:00", "t1,6:94:00")
                         .replace("stop_times.txt", "t1,,,c,7", "t1,,,c,x"), "B1").subList(0, 2));
         assertEquals(List.of("stop_times.txt, row 3, column “stop_id”: “q” is no stop of stops.txt."),
                 problems(new GtfsText().replace("stop_times.txt", "06:35:00,b".substring(1), "6:35:00,q"), "B1"));
         assertEquals(List.of("trips.txt, row 4, column “trip_id”: The trip “t9” has 0 stops in stop_times.txt; it needs two or more."),
                 problems(new GtfsText().replace("trips.txt", "t3,", "t9,"), "B1"));
         assertEquals(List.of("frequencies.txt, row 2, column “headway_secs”: “0” must be a whole number from 1 to 21,600.",
-                "frequencies.txt, row 3, column “end_time”: The headway ends before it starts."), problems(new GtfsText().table("frequencies.txt",
+                "frequencies.txt, row 3, column “end_time”: The headway ends before it starts."),
+                problems(new GtfsText().table("frequencies.txt",
                         "trip_id,start_time,end_time,headway_secs\nt1,06:00:00,07:00:00,0\nt1,08:00:00,07:00:00,600\n"), "B1"));
         assertTrue(problems(new GtfsText().table("frequencies.txt", "trip_id,start_time,end_time,headway_secs\nt1,00:00:00,23:00:00,1\n"), "B1").get(0)
                 .contains("depart more than 20,000 times a day"));

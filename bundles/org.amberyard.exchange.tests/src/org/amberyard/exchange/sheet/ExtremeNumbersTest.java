@@ -50,7 +50,8 @@ class ExtremeNumbersTest {
         int base = study.getSettings().getBaseYear();
         SampleSheets samples = new SampleSheets(folder);
         String end = " comes to a number beyond all that can be held; check the figures from which it follows.";
-        SheetImport.Preview prices = SampleSheets.preview(samples.text("prices.csv", "Fiscal year,Diesel\n" + base + ",1e-300\n" + (base + 1) + ",1e300\n"), study);
+        SheetImport.Preview prices =
+                SampleSheets.preview(samples.text("prices.csv", "Fiscal year,Diesel\n" + base + ",1e-300\n" + (base + 1) + ",1e300\n"), study);
         assertEquals(List.of("prices.csv, row 3: Factor of price point " + (base + 1) + " of fuel price diesel" + end),
                 prices.problems().stream().map(ImportProblem::toString).toList());
         assertTrue(prices.remarks().contains("Row 3: “Diesel” goes from 1E-300 in " + base + " (row 2) to 1E+300 in " + (base + 1)

@@ -201,7 +201,8 @@ class LogSheetsTest {
     /** 9,800 for 2,800 gallons after a credit note: 3.50 a gallon. */
     @Test
     void invoicesTellThePriceAndAreHeldAgainstTheBuses() throws Exception {
-        SheetImport sheet = read("fuel-invoices", "invoice_no,date,fuel,gallons,total_usd\nA1,2025-07-04,diesel,3000,10500\nA2,2025-07-05,Diesel,(200),\"($700.00)\"\n");
+        SheetImport sheet =
+                read("fuel-invoices", "invoice_no,date,fuel,gallons,total_usd\nA1,2025-07-04,diesel,3000,10500\nA2,2025-07-05,Diesel,(200),\"($700.00)\"\n");
         SheetImport.Preview preview = sheet.preview(study);
         assertEquals(List.of(), preview.problems());
         assertTrue(preview.remarks().stream().anyMatch(r -> r.startsWith("Invoices of diesel: 2,800 gal; ") || r.startsWith("Not every bus on diesel")),
@@ -316,7 +317,8 @@ class LogSheetsTest {
     void pricesByYearBecomeFactorsOfTheBaseYear() throws Exception {
         int base = study.getSettings().getBaseYear();
         read("prices", "Fiscal year,Diesel (USD/gal)\n" + base + ",4.00\n" + (base + 1) + ",4.20\n" + (base + 5) + ",5\n").into(study);
-        PricePath diesel = study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+        PricePath diesel =
+                study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
         assertEquals(List.of(base, base + 1, base + 5), diesel.getPoints().stream().map(PricePoint::getYear).toList());
         assertEquals(List.of(1.0, 1.05, 1.25), diesel.getPoints().stream().map(PricePoint::getFactor).toList());
         assertTrue(problems("prices", "Year,Diesel\n2099,4.00\n").get(0).contains("has no figure for " + base + ", the base year"));

@@ -84,7 +84,7 @@ class RouteSheetTest {
     void slipsOfRouteSheetsAreTold() throws Exception {
         assertEquals(List.of(
                 "sheet.csv, row 2, column “am_depart”: R01 departs at 18:35 on its morning run; is that before or after noon? Write it as 6:35 am, or move it to the "
-                + "column of its run.",
+                        + "column of its run.",
                 "sheet.csv, row 3, column “am_return”: R02 returns at 5:10, not after its departure at 6:30; mend one of the two.",
                 "sheet.csv, row 4, column “am_miles”: The morning run of R03 has a departure but no distance; enter one above 0.",
                 "sheet.csv, row 4, column “midday_layover”: “moon” must be depot, school or home.",
@@ -213,7 +213,8 @@ class RouteSheetTest {
 
     @Test
     void tripsAreAddedWithTheirBus() throws Exception {
-        SheetImport sheet = read("trip_id,date,kind,depart,duration_h,round_trip_miles,seats_needed,assigned_bus\nT900,9/3/25,athletics away,15:20,4.3,61,44,B21\n");
+        SheetImport sheet =
+                read("trip_id,date,kind,depart,duration_h,round_trip_miles,seats_needed,assigned_bus\nT900,9/3/25,athletics away,15:20,4.3,61,44,B21\n");
         assertEquals("trips", sheet.kind().id());
         sheet.into(study);
         Trip trip = study.getTrips().get(study.getTrips().size() - 1);

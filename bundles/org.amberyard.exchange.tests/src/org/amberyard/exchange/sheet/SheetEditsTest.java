@@ -114,9 +114,11 @@ class SheetEditsTest {
         int base = study.getSettings().getBaseYear();
         preview("Fiscal year,Diesel\n" + base + ",4\n" + (base + 1) + ",4.2\n" + (base + 5) + ",5\n").into(study);
         SheetImport.Preview less = preview("Fiscal year,Diesel\n" + base + ",4\n" + (base + 5) + ",5\n");
-        assertEquals(List.of("price point " + (base + 1) + " of fuel price diesel, Factor: 1.05 → nothing"), less.changes().stream().map(SheetChange::words).toList());
+        assertEquals(List.of("price point " + (base + 1) + " of fuel price diesel, Factor: 1.05 → nothing"),
+                less.changes().stream().map(SheetChange::words).toList());
         less.into(study);
-        PricePath diesel = study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
+        PricePath diesel =
+                study.getPrices().stream().filter(p -> p instanceof FuelPrice f && f.getFuel().getLiteral().equals("diesel")).findFirst().orElseThrow();
         assertEquals(List.of(base, base + 5), diesel.getPoints().stream().map(p -> p.getYear()).toList());
     }
 

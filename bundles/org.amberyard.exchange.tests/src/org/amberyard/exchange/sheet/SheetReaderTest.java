@@ -268,7 +268,8 @@ class SheetReaderTest {
     void overlappingAndManyMergesAreRefused() throws Exception {
         assertTrue(refusal(merges(3000, i -> "A1:A" + (90_000 + i))).contains("The merged ranges A1:A90000 and A1:A90001 overlap"));
         assertTrue(refusal(merges(20_001, i -> "A" + (2 * i + 1) + ":A" + (2 * i + 2))).contains("more than 20,000 merged ranges"));
-        assertEquals(List.of("Cells merged over several rows count for each of them: A1:A2, A3:A4, A5:A6, A7:A8, A9:A10, A11:A12, A13:A14, A15:A16 and 2 more."),
+        assertEquals(
+                List.of("Cells merged over several rows count for each of them: A1:A2, A3:A4, A5:A6, A7:A8, A9:A10, A11:A12, A13:A14, A15:A16 and 2 more."),
                 SampleSheets.only(merges(10, i -> "A" + (2 * i + 1) + ":A" + (2 * i + 2))).remarks());
     }
 

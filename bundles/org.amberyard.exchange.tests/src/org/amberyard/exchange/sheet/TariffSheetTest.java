@@ -164,8 +164,9 @@ class TariffSheetTest {
     @Test
     void theKindMustAgreeWithThePrice() throws Exception {
         Path sheet = samples.text("kinds.csv", "Tariff,Charge,Kind,Price\nEV-2,Demand,demand,0.1 USD/kWh\nEV-2,Power,power,5\n");
-        assertEquals(List.of("kinds.csv, row 2, column “Price”: “0.1 USD/kWh” is a price per kWh, but a row of kind “demand” has one per kW; mend one of the two.",
-                "kinds.csv, row 3, column “Kind”: “power” must be energy, demand, rider per kWh, rider, share, fixed, minimum or tax."),
+        assertEquals(
+                List.of("kinds.csv, row 2, column “Price”: “0.1 USD/kWh” is a price per kWh, but a row of kind “demand” has one per kW; mend one of the two.",
+                        "kinds.csv, row 3, column “Kind”: “power” must be energy, demand, rider per kWh, rider, share, fixed, minimum or tax."),
                 SampleSheets.preview(sheet, study).problems().stream().map(ImportProblem::toString).toList());
     }
 

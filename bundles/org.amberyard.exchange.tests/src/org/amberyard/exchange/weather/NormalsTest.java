@@ -83,7 +83,8 @@ class NormalsTest {
     void whatIsNotUnderstoodIsNamed() throws Exception {
         assertEquals(List.of("normals.csv, row 1, column “low”: The header does not say °F or °C; let it end in _F or _C.",
                 "normals.csv, row 1: No column tells the climate; name the columns as mean_low_F, mean_high_F, coldest_low_F, "
-                        + "coldest_high_F, hottest_high_F (or with _C) and sun_share."), problems("month,low", "1,3"));
+                        + "coldest_high_F, hottest_high_F (or with _C) and sun_share."),
+                problems("month,low", "1,3"));
         assertEquals(List.of("normals.csv, row 1: A column month is missing."), problems("low_C,high_C", "1,3"));
         assertEquals(List.of("normals.csv, row 2, column “low_C”: “cold” must be a number, -60 to 60 °C.",
                 "normals.csv, row 3, column “month”: “Janus” must be a month: January, Jan or 1.",

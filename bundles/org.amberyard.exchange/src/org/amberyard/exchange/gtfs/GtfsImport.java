@@ -117,9 +117,10 @@ public final class GtfsImport {
     }
 
     private Optional<String> headways() {
-        return headways.trips() == 0 ? Optional.empty() : Optional.of(counted(headways.trips(), "trip") + " repeated by headway (frequencies.txt) " + (headways.trips() == 1 ? "makes " : "make ")
-                + counted(headways.departures(), "departure") + "; which bus drives which is a guess, as for trips without a block_id"
-                + (headways.notExact() > 0 ? ", and " + headways.notExact() + " of them are not promised to the minute." : "."));
+        return headways.trips() == 0 ? Optional.empty()
+                : Optional.of(counted(headways.trips(), "trip") + " repeated by headway (frequencies.txt) " + (headways.trips() == 1 ? "makes " : "make ")
+                        + counted(headways.departures(), "departure") + "; which bus drives which is a guess, as for trips without a block_id"
+                        + (headways.notExact() > 0 ? ", and " + headways.notExact() + " of them are not promised to the minute." : "."));
     }
 
     private Optional<String> others() {

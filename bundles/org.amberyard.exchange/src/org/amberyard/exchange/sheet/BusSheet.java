@@ -190,8 +190,9 @@ final class BusSheet implements SheetKind {
             end.ifPresent(km -> OdometerReadings.tellBelow(row.number(), km, bus.getName(), knownKm, outcome));
             OptionalDouble start = row.number(START);
             if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
-                throw row.wrong("odometerKm", bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)
-                        + ": reversed, rolled over or a new odometer? Mend it, or clear the reading of a year before.");
+                throw row.wrong("odometerKm",
+                        bus.getName() + " ends below its start by " + WholeFigures.distance(start.getAsDouble() - end.getAsDouble(), study)
+                                + ": reversed, rolled over or a new odometer? Mend it, or clear the reading of a year before.");
             }
         }
 

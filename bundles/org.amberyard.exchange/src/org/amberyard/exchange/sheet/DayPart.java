@@ -119,7 +119,8 @@ enum DayPart {
         return List.of(
                 SheetColumn.derived(PART, "Part of the day", SheetColumn.Content.TEXT, Unit.NONE,
                         "AM, midday or PM, where each run has a row of its own and neither the name of the route nor that of the sheet says it; "
-                                + "empty where the runs stand side by side.", "am pm", "period", "session"),
+                                + "empty where the runs stand side by side.",
+                        "am pm", "period", "session"),
                 clock(RUN + "Depart", "Departure", "Departure of the run of a row of its own.", "depart", "start"),
                 clock(RUN + "Return", "Return", "End of the run of a row of its own.", "arrival", "arrive", "end"),
                 SheetColumn.derived(RUN + "Distance", "Distance", SheetColumn.Content.NUMBER, Unit.KILOMETRE,

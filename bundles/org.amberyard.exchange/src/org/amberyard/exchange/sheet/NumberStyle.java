@@ -16,8 +16,10 @@ public enum NumberStyle {
 
     /** Most characters of a number. */
     private static final int LONGEST = 64;
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}|[+-]?0,\\d+");
-    private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}|[+-]?0\\.\\d+");
+    private static final Pattern DECIMAL_COMMA =
+            Pattern.compile("[+-]?(\\d{1,3}(\\.\\d{3})+|\\d+),(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(\\.\\d{3})+,\\d{3}|[+-]?0,\\d+");
+    private static final Pattern DECIMAL_POINT =
+            Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)\\.(\\d{1,2}|\\d{4,})|[+-]?\\d{1,3}(,\\d{3})+\\.\\d{3}|[+-]?0\\.\\d+");
 
     private final String word;
     private final char sign;

@@ -58,8 +58,10 @@ record OdometerReadings(List<Reading> readings) {
         }
         long days = Math.max(1, ChronoUnit.DAYS.between(last.date(), reading.date()));
         if (reading.km() - last.km() > MOST_KM_PER_DAY * days) {
-            throw row.wrong(ODOMETER, "The reading of " + WholeFigures.distance(reading.km(), study) + " is " + WholeFigures.distance(reading.km() - last.km(), study) + " above that of "
-                    + since + " in row " + last.row() + ", more than a bus drives in " + days + (days == 1 ? " day" : " days") + "; is a digit wrong?");
+            throw row.wrong(ODOMETER,
+                    "The reading of " + WholeFigures.distance(reading.km(), study) + " is " + WholeFigures.distance(reading.km() - last.km(), study)
+                            + " above that of "
+                            + since + " in row " + last.row() + ", more than a bus drives in " + days + (days == 1 ? " day" : " days") + "; is a digit wrong?");
         }
     }
 

@@ -226,6 +226,7 @@ final class PlanRows {
                 k -> new ArrayList<>()).add(s));
         byBus.values().stream().filter(rows -> rows.size() > 1).forEach(rows -> outcome.remark("Bus " + rows.get(0).bus().getName() + " has "
                 + rows.size() + " steps in plan “" + rows.get(0).plan().getName() + "”: " + String.join(", ", rows.stream().map(s -> s.year() + " (row "
-                + s.row() + ")").toList()) + "; its place is taken anew each time. Delete a row where it is the same step."));
+                        + s.row() + ")").toList())
+                + "; its place is taken anew each time. Delete a row where it is the same step."));
     }
 }

@@ -11,7 +11,8 @@ import org.eclipse.emf.ecore.EAttribute;
 /** What a row of a tariff sheet is: a charge of the tariff, or something that the tariff has once. */
 enum TariffPart {
     /** A price of energy. */
-    ENERGY(TariffChargeKind.ENERGY, Literals.TARIFF_CHARGE__PRICE_PER_KWH, "energy", "energy charge", "usage", "consumption", "generation", "supply", "delivery"),
+    ENERGY(TariffChargeKind.ENERGY, Literals.TARIFF_CHARGE__PRICE_PER_KWH, "energy", "energy charge", "usage", "consumption", "generation", "supply",
+            "delivery"),
     /** A price of demand. */
     DEMAND(TariffChargeKind.DEMAND, Literals.TARIFF_CHARGE__PRICE_PER_KW, "demand", "demand charge", "capacity", "facilities", "facilities demand"),
     /** A surcharge per energy. */

@@ -96,7 +96,8 @@ final class TariffUpdate {
                     + "”, which has one; keep one of them.");
             return;
         }
-        outcome.set(of.get(0).row(), of.size() == 1 ? TariffSheet.PRICE : "", tariff, part.price(), of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum());
+        outcome.set(of.get(0).row(), of.size() == 1 ? TariffSheet.PRICE : "", tariff, part.price(),
+                of.stream().mapToDouble(r -> (double) r.values().get(part.price())).sum());
         if (of.size() > 1) {
             outcome.remark("Rows " + numbers(of) + " are added up for tariff “" + tariff.getName() + "”.");
         }

@@ -50,9 +50,11 @@ final class UtilityBillSheet implements SheetKind {
     public List<SheetColumn> columns(Study study) {
         return List.of(
                 SheetColumn.derived(FROM, "From", SheetColumn.Content.DATE, Unit.NONE,
-                        "First day of the billing period, or any day of its month.", "start", "start date", "period start", "from date", "month", "date", "service from", "read from").must(),
+                        "First day of the billing period, or any day of its month.", "start", "start date", "period start", "from date", "month", "date",
+                        "service from", "read from").must(),
                 SheetColumn.derived(UNTIL, "Until", SheetColumn.Content.DATE, Unit.NONE,
-                        "Day of the reading that ends the period, which counts for the next, or the last day of the period; empty for a calendar month.", "end", "end date", "period end",
+                        "Day of the reading that ends the period, which counts for the next, or the last day of the period; empty for a calendar month.", "end",
+                        "end date", "period end",
                         "to", "to date", "service to", "read to", "read date"),
                 SheetColumn.derived(ENERGY, "Energy", SheetColumn.Content.NUMBER, Unit.KILOWATT_HOUR, "Energy billed.", "kwh", "usage", "use",
                         "consumption", "energy use", "billed kwh").must(),

@@ -97,7 +97,8 @@ class FundingRulesTest {
         addAid("First", 0.6);
         OperatingAid second = addAid("Second", 0.5);
         Said.of(small, "ERROR: Operating aid First: with the other aids of 2026 it reimburses 1.1 share of the cost; together "
-                + "they must not exceed 1 share.", "ERROR: Operating aid Second: with the other aids of 2026 it reimburses "
+                + "they must not exceed 1 share.",
+                "ERROR: Operating aid Second: with the other aids of 2026 it reimburses "
                         + "1.1 share of the cost; together they must not exceed 1 share.");
         second.setFirstYear(2031);
         second.setLastYear(2035);

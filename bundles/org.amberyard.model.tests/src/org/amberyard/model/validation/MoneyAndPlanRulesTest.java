@@ -283,8 +283,9 @@ class MoneyAndPlanRulesTest {
         buysUsed(0, 0.9);
         small.replacement.setUsedOdometerKm(0);
         Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: price of used bus is 0 money, as if it were given away; enter "
-                + "what it costs.", "WARNING: Replacement 2027 B01 of plan Electric: odometer of used bus is 0 km though its age is "
-                + "4 year; enter the reading.");
+                + "what it costs.",
+                "WARNING: Replacement 2027 B01 of plan Electric: odometer of used bus is 0 km though its age is "
+                        + "4 year; enter the reading.");
         buysUsed(900_000, 0.9);
         Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: price of used bus is 900000 money, more than a new C electric "
                 + "at 150000 money; check both.");
@@ -298,7 +299,7 @@ class MoneyAndPlanRulesTest {
         Said.of(small, "WARNING: Replacement 2027 B01 of plan Electric: age of used bus is 15 year, and a C electric is replaced at "
                 + "15 year, so it is due a year after it comes; choose a younger bus.",
                 "WARNING: Replacement 2027 B01 of plan Electric: odometer of used bus is 500000 km, and a C electric is replaced at "
-                + "402336 km, so it is due a year after it comes; choose a younger bus.");
+                        + "402336 km, so it is due a year after it comes; choose a younger bus.");
     }
 
     @Test

@@ -43,8 +43,9 @@ class YearsBeforeRulesTest {
         record.setPackYears(2.0);
         record.setTasksFromYear(2027);
         Said.of(small, "ERROR: Bus record B01: it is empty, but other fields tell of the pack; fill in “distance with pack” or empty "
-                + "them all.", "ERROR: Bus record B01: tasks counted from is 2027, after the base year 2026; it must be the base year or "
-                + "an earlier one.");
+                + "them all.",
+                "ERROR: Bus record B01: tasks counted from is 2027, after the base year 2026; it must be the base year or "
+                        + "an earlier one.");
     }
 
     @Test

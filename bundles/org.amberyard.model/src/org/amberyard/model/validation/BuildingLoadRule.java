@@ -77,7 +77,8 @@ final class BuildingLoadRule implements Rule {
         if (!known.isEmpty() && known.size() < Month.VALUES.size()) {
             findings.error(depot, Literals.DEPOT__BUILDING_MONTHS, "the building’s load lacks "
                     + Month.VALUES.stream().filter(m -> !known.containsKey(m)).map(Month::getLiteral)
-                            .collect(Collectors.joining(", ")) + "; import the data of a whole year, or enter the bills of these months.");
+                            .collect(Collectors.joining(", "))
+                    + "; import the data of a whole year, or enter the bills of these months.");
         }
     }
 }

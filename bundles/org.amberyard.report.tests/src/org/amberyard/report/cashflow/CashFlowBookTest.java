@@ -205,7 +205,7 @@ class CashFlowBookTest {
     @Test
     void anOfficeProgramComputesTheResults() throws Exception {
         OutsideProgram.require("soffice", "--version");
-        checkAgainst(result, byOffice(w -> { }));
+        checkAgainst(result, byOffice(w -> {}));
     }
 
     @Test

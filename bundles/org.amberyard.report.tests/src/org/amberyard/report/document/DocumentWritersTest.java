@@ -210,7 +210,8 @@ class DocumentWritersTest {
         byte[] bytes = assertTimeoutPreemptively(Duration.ofMinutes(1), () -> DocumentFormat.XLSX.write(many));
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
             assertEquals(List.of("Contents", "A name that is longer than a sh", "A NAME THAT IS LONGER THAN A 2",
-                    "A name that is longer than a 3", "a", "A 2"), IntStream.range(0, workbook.getNumberOfSheets())
+                    "A name that is longer than a 3", "a", "A 2"),
+                    IntStream.range(0, workbook.getNumberOfSheets())
                             .mapToObj(workbook::getSheetName).toList());
         }
     }
@@ -219,8 +220,9 @@ class DocumentWritersTest {
     void theIdOfAPdfIsThatOfItsContentAndOnlyItsDatesAreSettled() throws IOException {
         Document first = new Document("a", "Built 2026-01-02T03:04:05Z", "", List.of(), "", "", List.of(Section.of("One")));
         Document other = new Document("a", "Built 2026-01-02T03:04:05Z", "", List.of(), "", "", List.of(Section.of("Two")));
-        try (PDDocument one = Loader.loadPDF(DocumentFormat.PDF.write(first)); PDDocument two = Loader.loadPDF(
-                DocumentFormat.PDF.write(other))) {
+        try (PDDocument one = Loader.loadPDF(DocumentFormat.PDF.write(first));
+                PDDocument two = Loader.loadPDF(
+                        DocumentFormat.PDF.write(other))) {
             assertNotEquals(id(one), id(two));
             String xmp = new String(one.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
             assertTrue(xmp.contains("Built 2026-01-02T03:04:05Z"), xmp);

@@ -33,16 +33,16 @@ final class SampleDocument {
                 .year("Year", l -> OptionalInt.of(2026 + l.number()))
                 .sum("Cost", "USD", CellFormat.WHOLE, Line::cost)
                 .optional("Share", "", CellFormat.PERCENT, l -> l.number() == 1 ? OptionalDouble.empty()
-                : OptionalDouble.of(l.number() / 300.0))
+                        : OptionalDouble.of(l.number() / 300.0))
                 .toFill("Owner").note("A note.").mark("Not for submission: a sample.").of(lines);
         return new Document("sample", "Title & <title>", "About “this”", List.of(new Document.Fact("Plan", "A \"plan\"")),
                 "Running \"line\" & more",
                 "Not for submission: a sample.", List.of(
                         Section.of("First", new Block.Paragraph("Plain."), new Block.Paragraph("Strong.", true),
                                 new Block.Bullets(List.of("One.", "Two.")), new Block.Caution("Careful."), new Block.Figure(chart,
-                                "Figure 1. Costs", 0.5)),
+                                        "Figure 1. Costs", 0.5)),
                         new Section("Wide", true, true, List.of(table)),
                         Section.of("Last", new Block.OnSheet(new DataTable("Long", "Table 2. Long", table.columns(), table.rows(),
-                        List.of(), "")))));
+                                List.of(), "")))));
     }
 }

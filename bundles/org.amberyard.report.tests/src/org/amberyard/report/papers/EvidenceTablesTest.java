@@ -177,7 +177,8 @@ class EvidenceTablesTest {
         DataTable.Row first = buses.rows().get(0);
         assertEquals(((BigDecimal) first.cells().get(column(buses, "Range verified"))).doubleValue(),
                 ((BigDecimal) first.cells().get(column(buses, "Distance a day"))).add((BigDecimal) first.cells()
-                        .get(column(buses, "Left on the worst day, new"))).doubleValue(), 0.15);
+                        .get(column(buses, "Left on the worst day, new"))).doubleValue(),
+                0.15);
     }
 
     @Test

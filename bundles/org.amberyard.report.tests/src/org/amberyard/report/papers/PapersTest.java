@@ -258,8 +258,7 @@ class PapersTest {
     void theCalendarHasEveryTaskThatFallsDueInTheFirstYear() {
         Document calendar = ShopPaper.of(in);
         long due = in.plan().upkeep().stream().filter(u -> u.record().year() == 0).mapToLong(u -> u.calendar().due().size()).sum();
-        long printed = calendar.tables().stream().skip(2).flatMap(t -> t.rows().stream()).filter(r ->
-                r.kind() == DataTable.Kind.LINE).count();
+        long printed = calendar.tables().stream().skip(2).flatMap(t -> t.rows().stream()).filter(r -> r.kind() == DataTable.Kind.LINE).count();
         assertEquals(due, printed);
         assertTrue(due > 100);
     }

@@ -36,7 +36,7 @@ class SensitivityPapersTest {
         study.getWhatIf().getScenarios().clear();
         StudyResult result = example.evaluated(study);
         WhatIfRun run = new WhatIfRun(study, result, 2, Optional.empty());
-        run.run(Progress.NONE, soFar -> { });
+        run.run(Progress.NONE, soFar -> {});
         WhatIfResults results = run.results();
         StudyFacts facts = StudyFacts.of(study);
         without = new PaperInput(result, ExamplePapers.ELECTRIC, facts, PaperChoices.STANDARD);

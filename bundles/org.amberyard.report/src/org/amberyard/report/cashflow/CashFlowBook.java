@@ -25,14 +25,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class CashFlowBook {
     private static final List<String> READ_ME = List.of(
             "The sheet “Compare” answers; “Inputs” is what may be changed: discount rate, inflation, timing, insurance, prices "
-            + "and their paths.",
+                    + "and their paths.",
             "“Prices” follows from them by year, in constant money. “Quantities” is what a plan needs and does, counted by the "
-            + "program.",
+                    + "program.",
             "“Ledger” multiplies the two, states the money and discounts it. Purchases fall at the start of a year, running costs "
-            + "where “Inputs” says,",
+                    + "where “Inputs” says,",
             "what is left at its end. Costs are positive, what comes in is negative.",
             "What does not follow a changed price here: awards, credits and aids (amounts in money of their time), charging "
-            + "plans, decisions on packs",
+                    + "plans, decisions on packs",
             "and buses, and amounts that are no quantity at a price. For these, change the study itself and evaluate it again.",
             "“Difference, relative” on “Compare” is zero up to rounding of the computer as long as nothing is changed.");
 

@@ -64,8 +64,7 @@ final class LedgerSheet {
 
     private void writeFactors() {
         for (FlowTime time : FlowTime.values()) {
-            times.put(time, factor("Time of what falls at the " + PricesSheet.words(time) + ", years", "0.0", y ->
-                    PricesSheet.time(inputs, time, y)));
+            times.put(time, factor("Time of what falls at the " + PricesSheet.words(time) + ", years", "0.0", y -> PricesSheet.time(inputs, time, y)));
         }
         for (FlowTime time : FlowTime.values()) {
             stated.put(time, factor("Money stated over constant money, " + PricesSheet.words(time), FormulaSheet.FACTOR,
@@ -169,7 +168,8 @@ final class LedgerSheet {
             int column = FIRST_YEAR + year;
             sheet.formula(row, column, "SUMIF(" + FormulaSheet.fixed(firstLine, 1) + ":" + FormulaSheet.fixed(lastLine, 1) + ","
                     + FormulaSheet.fixed(row, 0) + "," + FormulaSheet.here(firstLine, column) + ":" + FormulaSheet.here(lastLine,
-                    column) + ")",
+                            column)
+                    + ")",
                     FormulaSheet.MONEY);
         }
         int end = FIRST_YEAR + study.years() - 1;

@@ -151,6 +151,7 @@ final class AirPapers {
                     pollutant));
         }
         return table.note("Unrounded reduction of a year times the years that the old bus would have driven on in its place in “"
-                + in.result().baseline().name() + "”; distance as in the year of the change. A bus that the baseline replaces by then has no remaining life.").note(METHOD).mark(mark).of(buses);
+                + in.result().baseline().name() + "”; distance as in the year of the change. A bus that the baseline replaces by then has no remaining life.")
+                .note(METHOD).mark(mark).of(buses);
     }
 }

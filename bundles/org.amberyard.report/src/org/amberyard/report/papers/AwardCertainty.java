@@ -42,7 +42,8 @@ record AwardCertainty(PaperInput in, ProjectMoney money) {
         ProjectMoney all = counted(false);
         return Optional.of("The plan counts on certain awards only and leaves out: " + String.join("; ", programmes.stream()
                 .map(p -> ProjectMoney.probable(p) + ", which would pay " + in.currency() + " " + CellFormat.MONEY.print(all.paidBy(p
-                        .name()))).toList()) + ".");
+                        .name())))
+                .toList()) + ".");
     }
 
     /** Own money of the project where no award is made that is not certain; empty where the plan counts on none. */

@@ -62,7 +62,8 @@ final class BoardDecision {
         if (money.total().signum() > 0) {
             points.add("Whether to " + money.payingProgramme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
                     + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse(others().isEmpty() ? ""
-                            : "take " + words(others()) + ", and to ") + "commit own money of " + amount(money.own())
+                            : "take " + words(others()) + ", and to ")
+                    + "commit own money of " + amount(money.own())
                     + " for the project of " + amount(money.total()) + " (money of the years of purchase).");
         }
         AppliedProgramme.paysNothing(in).ifPresent(points::add);

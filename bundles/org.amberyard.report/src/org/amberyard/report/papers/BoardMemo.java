@@ -39,7 +39,8 @@ final class BoardMemo {
         String description = in.facts().description();
         return Section.of("The question", new Block.Paragraph(description.isEmpty()
                 ? "Should the fleet go electric as the plan “" + in.plan().name() + "” has it, and what does it cost beside “"
-                        + in.result().baseline().name() + "”?" : description));
+                        + in.result().baseline().name() + "”?"
+                : description));
     }
 
     private Section answer() {
@@ -48,11 +49,12 @@ final class BoardMemo {
                 .findFirst();
         Optional<String> caveat = AwardCertainty.of(in).caveat();
         headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
-                new Block.Paragraph(h.routes() + " " + h.service() + caveat.map(c -> " " + c).orElse("")))), () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
+                new Block.Paragraph(h.routes() + " " + h.service() + caveat.map(c -> " " + c).orElse("")))),
+                () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
                         + "” is the plan that the others are compared with.", true)));
         blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
                 "Figure 1. Cumulative cost of the plans",
-                        FIRST_CHART_HEIGHT)));
+                FIRST_CHART_HEIGHT)));
         return new Section("The answer", false, false, blocks);
     }
 
@@ -65,7 +67,7 @@ final class BoardMemo {
                 .number("Fuel", in.symbol(Unit.LITRE), CellFormat.WHOLE, p -> in.shown(Unit.LITRE, p.measures().fuelL()))
                 .number("Greenhouse gas", "t CO2e", CellFormat.WHOLE, p -> p.measures().co2eKg() / 1000)
                 .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself.").of(in.result()
-                .plans());
+                        .plans());
     }
 
     private Section money() {

@@ -55,7 +55,7 @@ final class BudgetPapers {
                 .text("Category, by its name", 1.9, l -> WorkCategory.of(l.funded().purchase()).label())
                 .number("Quantity", "", CellFormat.WHOLE, l -> l.funded().purchase().count())
                 .number("Unit cost", in.currency(), CellFormat.CENTS, l -> l.funded().purchase().cost() / l.funded().purchase()
-                .count())
+                        .count())
                 .sum("Total", in.currency(), CellFormat.MONEY, l -> l.cost().doubleValue())
                 .text("Of which", 3.6, l -> parts(l.funded().purchase()))
                 .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 3.6, l -> applied
@@ -179,7 +179,7 @@ final class BudgetPapers {
                 .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
                         + "priority; where two may not be combined, the first that is applied pays.")
                 .note(AwardCertainty.of(in).words()).sums(ProjectMoney.ROUNDING)
-                        .of(money.lines());
+                .of(money.lines());
     }
 
     private String applied(Line line) {
@@ -201,6 +201,6 @@ final class BudgetPapers {
         String paid = applied(line);
         return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
                 + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.MONEY.print(line.own())
-                + ".");
+                        + ".");
     }
 }

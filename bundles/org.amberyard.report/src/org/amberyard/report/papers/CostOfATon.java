@@ -96,9 +96,11 @@ final class CostOfATon {
         Masses year = ReplacedBuses.reducedPerYear(buses);
         Optional<CostEffectiveness> recovered = terms.recovered(basis.cost(), year);
         rows.add(new Row("weighted, capital recovery", basis, terms.weightedKg(year) / GrantTerms.KG_PER_SHORT_TON, WEIGHTED,
-                recovered.map(CostEffectiveness::costPerUnit).orElse(Double.NaN), CostEffectiveness.FORMULA + recovered.map(r ->
-                        ": " + plain(r.recoveryFactor()) + " at " + ProgrammeTerms.percent(terms.rate()) + " over " + plain(terms.years())
-                        + " years").orElse("") + "; yearly reduction = " + plain(terms.noxWeight()) + " NOx + " + plain(terms.hcWeight())
+                recovered.map(CostEffectiveness::costPerUnit).orElse(Double.NaN),
+                CostEffectiveness.FORMULA
+                        + recovered.map(r -> ": " + plain(r.recoveryFactor()) + " at " + ProgrammeTerms.percent(terms.rate()) + " over " + plain(terms.years())
+                                + " years").orElse("")
+                        + "; yearly reduction = " + plain(terms.noxWeight()) + " NOx + " + plain(terms.hcWeight())
                         + " HC + " + plain(terms.pmWeight()) + " PM2.5"));
     }
 

@@ -59,7 +59,7 @@ final class DeadlineMilestones {
                 .filter(d -> d > 0).min();
         return old.isEmpty() || days.isEmpty() ? Optional.empty() : Optional.of(new Milestone(start.apply(line.funded().purchase()
                 .year()).plusDays(days.getAsInt()).toString(), "Scrapped at the latest", old.get(),
-                        Milestone.count(days.getAsInt(), "day") + " after service of the new bus"));
+                Milestone.count(days.getAsInt(), "day") + " after service of the new bus"));
     }
 
     private Optional<Milestone> closeOut(Programme programme) {
@@ -67,7 +67,8 @@ final class DeadlineMilestones {
         OptionalInt last = money.lines().stream().filter(l -> paying(l).anyMatch(programme::equals))
                 .mapToInt(l -> l.funded().purchase().year()).max();
         return days == 0 || last.isEmpty() ? Optional.empty() : Optional.of(new Milestone(start.apply(last.getAsInt())
-                .plusDays(days).toString(), CLOSE_OUT, "“" + programme.name() + "”", Milestone.count(days, "day")
+                .plusDays(days).toString(), CLOSE_OUT, "“" + programme.name() + "”",
+                Milestone.count(days, "day")
                         + " after the last purchase that it pays for"));
     }
 }

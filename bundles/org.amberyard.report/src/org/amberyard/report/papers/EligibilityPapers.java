@@ -94,8 +94,8 @@ final class EligibilityPapers {
         long leftOut = eligible.stream().filter(applied::isLeftOut).count();
         return "Eligible by the rules of the programme, whatever the plan applies for: " + eligible.size() + " of " + lines.size()
                 + "; applied for: " + (named - leftOut) + " of these" + (leftOut == 0 ? "." : "; left out, since the plan counts on certain awards only: "
-                + leftOut + ".")
+                        + leftOut + ".")
                 + (ProgrammeTerms.limitsBuses(programme) ? " Of the " + programme.budget().maxBuses() + " buses that it takes at most, "
-                + "those applied for come first; who is first: " + Stacking.ORDER_WORDS + "." : "");
+                        + "those applied for come first; who is first: " + Stacking.ORDER_WORDS + "." : "");
     }
 }

@@ -28,7 +28,7 @@ final class EvidencePapers {
                 .note("Each route is driven second by second on the coldest and hottest operated day of every month, with heat, "
                         + "aged packs and the study's charging habit. What is left stands above the reserve; below zero the bus "
                         + "fails.")
-                        .of(lines));
+                .of(lines));
     }
 
     static List<DataTable> charging(PaperInput in) {
@@ -46,8 +46,7 @@ final class EvidencePapers {
                 .optional("As planned with the building", "kVA", CellFormat.decimals(1), l -> l.number("planned_load"))
                 .optional("Transformer", "kVA", CellFormat.decimals(1), l -> l.number("transformer"))
                 .optional("Main breaker, continuous", "kVA", CellFormat.decimals(1), l -> l.number("breaker"))
-                .text("All ports exceed it", 0.8, l -> l.text("connected_exceeds")).text("As planned exceeds it", 0.8, l ->
-                l.text("planned_exceeds"))
+                .text("All ports exceed it", 0.8, l -> l.text("connected_exceeds")).text("As planned exceeds it", 0.8, l -> l.text("planned_exceeds"))
                 .note("The demand as planned counts for sizing only under a listed load-management system.").of(lines);
     }
 
@@ -69,8 +68,7 @@ final class EvidencePapers {
         List<DataTable> tables = new ArrayList<>();
         tables.add(new TableBuilder<ResultLine>("T18", "T18. What would change the answer: prices at which the plan costs the "
                 + "same")
-                .text("Price", 1.4, l -> l.text("price")).text("In the study", 1.2, l -> l.text("present")).text("Answer", 4, l ->
-                l.text("answer"))
+                .text("Price", 1.4, l -> l.text("price")).text("In the study", 1.2, l -> l.text("present")).text("Answer", 4, l -> l.text("answer"))
                 .note("One price at a time, all others as in the study, at present cost. " + in.moneyWords()).of(lines));
         SensitivityPapers.oneAtATime(in).ifPresent(tables::add);
         return tables;
@@ -84,7 +82,8 @@ final class EvidencePapers {
         words.add("Fuel: " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(in.shown(Unit.LITRE, in.plan().measures().fuelL())))
                 + " "
                 + in.symbol(Unit.LITRE) + "; electricity at the meter: " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(
-                        in.plan().measures().meterKwh())) + " kWh.");
+                        in.plan().measures().meterKwh()))
+                + " kWh.");
         return words;
     }
 }

@@ -65,16 +65,16 @@ final class FleetPapers {
                 .name())
                 .year("Chassis model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.modelYear())).orElse(OptionalInt.empty()))
                 .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear()))
-                .orElse(OptionalInt.empty()))
+                        .orElse(OptionalInt.empty()))
                 .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse(""))
                 .text("Body", 0.6, l -> type(l.old()).spec().body().bodyType())
                 .toFill("Make and model", 1.2).toFill("Engine serial and family", 1.2).toFill("GVWR, class", 0.9).toFill("Seats",
-                0.6)
+                        0.6)
                 .toFill("Owner", 0.9).toFill("Lien (yes, no)", 0.7)
                 .note(in.choices().wholeVins() ? "Vehicle identification numbers are shown in full: agency's copy, not for the "
                         + "public."
                         : "Public copy: of vehicle identification numbers the last " + SHOWN_OF_VIN + " signs are shown.")
-                        .of(lines);
+                .of(lines);
     }
 
     private String vin(Vehicle old) {
@@ -95,9 +95,11 @@ final class FleetPapers {
                 .number("Remaining life", "yr", CellFormat.WHOLE, l -> l.bus().remainingYears())
                 .text("Disposal", 1.2, this::disposal).toFill("Odometer read on").toFill("Days a week", 0.8).toFill("Disposal date")
                 .toFill("Evidence")
-                .note(EligibilityPapers.noTable(in) + "Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
+                .note(EligibilityPapers.noTable(in)
+                        + "Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
                         + "the study computes them from routes and logs. “Would have left”: year in which the bus would leave "
-                        + "its place in “" + in.result().baseline().name() + "”.").of(lines);
+                        + "its place in “" + in.result().baseline().name() + "”.")
+                .of(lines);
     }
 
     private BusInput place(Line line) {
@@ -129,8 +131,8 @@ final class FleetPapers {
                 .toFill("Model year", 0.7).toFill("Seats", 0.6).toFill("Claimed range").toFill("Schools served")
                 .note("“Left on the worst day”: distance that the energy above the reserve of " + CellFormat.PERCENT.print(
                         CellFormat.PERCENT.rounded(in.study().rules().reserveShare())) + " is good for after the tightest of the "
-                                + "coldest operated days, with a new pack and with one at the end of its service; below zero the "
-                                + "bus fails. “Range verified”: distance of the day with what is left.")
+                        + "coldest operated days, with a new pack and with one at the end of its service; below zero the "
+                        + "bus fails. “Range verified”: distance of the day with what is left.")
                 .of(lines);
     }
 
@@ -168,10 +170,10 @@ final class FleetPapers {
         return new TableBuilder<Line>("T2b", "T2b. New vehicles: price and delivery").text("Line", 0.5, FleetPapers::number)
                 .text("New bus", 1, l -> l.bus().now().vehicle().unit()).text("Type", 1.8, l -> now(l).name())
                 .optional("Unit price", in.currency(), CellFormat.CENTS, l -> funded(l).map(f -> OptionalDouble.of(f.purchase()
-                .cost()))
+                        .cost()))
                         .orElse(OptionalDouble.empty()))
                 .text("Price source", 3, l -> l.bus().bought() ? in.facts().types().get(now(l).name()).priceSource()
-                : "moves within the fleet")
+                        : "moves within the fleet")
                 .text("Order by", 1.1, this::orderBy)
                 .text("In service", 1.1, l -> in.study().money().fiscal().start(in.calendar(l.bus().year())).toString())
                 .toFill("Options").toFill("Warranty").toFill("Delivery month")

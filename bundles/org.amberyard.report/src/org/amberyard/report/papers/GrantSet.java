@@ -59,8 +59,7 @@ final class GrantSet {
         AppliedProgramme.paysNothing(in).ifPresent(points::add);
         AwardCertainty.of(in).leftOut().ifPresent(points::add);
         points.addAll(EvidencePapers.energyWords(in));
-        Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h ->
-                points.addAll(h.sentences()));
+        Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex()).forEach(h -> points.addAll(h.sentences()));
         points.add(in.moneyWords());
         return new Section("In short", false, false, List.of(new Block.Bullets(points), new Block.Paragraph("Rounding: money in "
                 + "whole " + in.currency() + ", " + ROUNDING)));

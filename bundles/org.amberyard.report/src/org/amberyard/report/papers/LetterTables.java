@@ -119,20 +119,22 @@ final class LetterTables {
     DataTable equipment() {
         Map<Port, Integer> ports = new LinkedHashMap<>();
         in.plan().yards().get(last()).input().ports().forEach((PortUnit u) -> ports.merge(u.port(), 1, Integer::sum));
-        TableBuilder<Map.Entry<Port, Integer>> table = new TableBuilder<Map.Entry<Port, Integer>>("Equipment", "Table 2. Charging equipment at the end of the plan")
-                .text("Equipment", 2, e -> e.getKey().name()).text("Current", 0.9, e -> e.getKey().direct() ? "direct" : "alternating")
-                .number("Quantity", "", CellFormat.WHOLE, Map.Entry::getValue)
-                .number("Power of each", "kW", TENTHS, e -> e.getKey().powerKw())
-                .value("Phases", 0.6, e -> known(supply(e).phases(), CellFormat.WHOLE))
-                .value("Volts", 0.6, e -> known(supply(e).volts(), CellFormat.WHOLE))
-                .value("Power factor", 0.6, e -> known(supply(e).powerFactor(), CellFormat.CENTS))
-                .value("Most of each (A)", 0.8, e -> known(supply(e).amps(e.getKey().powerKw()).orElse(0), TENTHS))
-                .sum("Connected", "kW", TENTHS, e -> e.getValue() * e.getKey().powerKw())
-                .value("Connected (kVA)", 0.8, e -> known(supply(e).kva(e.getValue() * e.getKey().powerKw()).orElse(0), TENTHS))
-                .note("Amperes: power over volts and power factor, of three phases over the square root of three too. Amperes and kVA "
-                        + "of this table are at the power factor of the equipment; kVA of the load with the building, in tables 1 "
-                        + "and 4, are at the power factor of " + String.format(Locale.ROOT, "%.2f", in.study().depot().service()
-                        .powerFactor()) + " at the peak of the whole service.");
+        TableBuilder<Map.Entry<Port, Integer>> table =
+                new TableBuilder<Map.Entry<Port, Integer>>("Equipment", "Table 2. Charging equipment at the end of the plan")
+                        .text("Equipment", 2, e -> e.getKey().name()).text("Current", 0.9, e -> e.getKey().direct() ? "direct" : "alternating")
+                        .number("Quantity", "", CellFormat.WHOLE, Map.Entry::getValue)
+                        .number("Power of each", "kW", TENTHS, e -> e.getKey().powerKw())
+                        .value("Phases", 0.6, e -> known(supply(e).phases(), CellFormat.WHOLE))
+                        .value("Volts", 0.6, e -> known(supply(e).volts(), CellFormat.WHOLE))
+                        .value("Power factor", 0.6, e -> known(supply(e).powerFactor(), CellFormat.CENTS))
+                        .value("Most of each (A)", 0.8, e -> known(supply(e).amps(e.getKey().powerKw()).orElse(0), TENTHS))
+                        .sum("Connected", "kW", TENTHS, e -> e.getValue() * e.getKey().powerKw())
+                        .value("Connected (kVA)", 0.8, e -> known(supply(e).kva(e.getValue() * e.getKey().powerKw()).orElse(0), TENTHS))
+                        .note("Amperes: power over volts and power factor, of three phases over the square root of three too. Amperes and kVA "
+                                + "of this table are at the power factor of the equipment; kVA of the load with the building, in tables 1 "
+                                + "and 4, are at the power factor of " + String.format(Locale.ROOT, "%.2f", in.study().depot().service()
+                                        .powerFactor())
+                                + " at the peak of the whole service.");
         ports.forEach((port, count) -> voltage(port).ifPresent(table::note));
         if (ports.keySet().stream().map(this::supply).anyMatch(s -> s.phases() <= 0 || s.volts() <= 0 || s.powerFactor() <= 0)) {
             table.note(DataTable.TO_FILL);

@@ -35,10 +35,10 @@ final class Methods {
                 Section.of("Upkeep", new Block.Paragraph("Tasks fall due by miles, months and hours and cost parts and labor; "
                         + "failures are expected by a Weibull law of distance. Work orders calibrate a vehicle type as a whole.")),
                 Section.of("Money", new Block.Paragraph(in.moneyWords()
-                + " Costs are quantities at prices, each price along its own path. Purchases fall at the start of a year, "
+                        + " Costs are quantities at prices, each price along its own path. Purchases fall at the start of a year, "
                         + "running costs " + (in.study().money().midYear() ? "in its middle" : "at its end")
                         + ". What is left at the end is credited in present cost and not in payback. Loans, leases and bonds "
-                                + "stand beside the costs, never in them.")),
+                        + "stand beside the costs, never in them.")),
                 Section.of("Funding", new Block.Paragraph("Programmes are dated data: what they pay for, limits, match, "
                         + "exclusions and conditions. They are applied to each purchase by priority, and never pay more than its "
                         + "cost. Awards that come late, are paid back or lower a tax are placed in the year in which the money "

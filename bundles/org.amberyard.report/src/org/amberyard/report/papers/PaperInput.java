@@ -104,7 +104,8 @@ public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, Pa
     /** The line at the foot of every page. */
     String running(String title) {
         String applicant = facts.applicant().name();
-        return title + " · " + study().name() + (applicant.isEmpty() ? "" : " · " + applicant) + " · study " + facts.version() + " · Amberyard " + EngineVersion.VALUE
+        return title + " · " + study().name() + (applicant.isEmpty() ? "" : " · " + applicant) + " · study " + facts.version() + " · Amberyard "
+                + EngineVersion.VALUE
                 + choices.dated().map(d -> " · " + d).orElse("");
     }
 }

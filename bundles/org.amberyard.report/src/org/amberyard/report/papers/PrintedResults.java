@@ -53,8 +53,7 @@ final class PrintedResults {
                     printed.optional(column.label(), column.unit(), CellFormat.CENTS, l -> l.number(name));
                 }
             }
-            case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l ->
-                    l.number(name));
+            case NUMBER -> printed.optional(column.label(), column.unit(), CellFormat.decimals(decimals(column.unit())), l -> l.number(name));
         }
     }
 

@@ -80,7 +80,7 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
         Predicate<FundedLine> ofProject = l -> l.purchase().bus().map(NewBus::unit).map(bought::contains).orElse(true);
         List<Line> lines = awards.lines().stream().filter(ofProject).map(l -> printed(in, l))
                 .sorted(Comparator.comparingInt((Line l) -> l.funded().purchase().year()).thenComparing(l -> l.funded().purchase()
-                .kind()))
+                        .kind()))
                 .toList();
         return new ProjectMoney(lines, in.choices().programme().or(() -> largest(lines)), in.study().funding().programmes());
     }
@@ -102,8 +102,9 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
     /** The programme that pays most, of those that pay for buses if there is one. */
     private static Optional<String> largest(List<Line> lines) {
         return lines.stream().flatMap(l -> l.shares().stream()).flatMap(s -> s.programme().stream()).map(Programme::name).distinct()
-                .sorted().max(Comparator.comparing((String name) -> paid(lines.stream().filter(l -> l.funded().purchase().kind()
-                        == Purchase.Kind.BUS), name).signum()).thenComparing(name -> paid(lines.stream(), name)));
+                .sorted()
+                .max(Comparator.comparing((String name) -> paid(lines.stream().filter(l -> l.funded().purchase().kind() == Purchase.Kind.BUS), name).signum())
+                        .thenComparing(name -> paid(lines.stream(), name)));
     }
 
     private static BigDecimal paid(Stream<Line> lines, String name) {

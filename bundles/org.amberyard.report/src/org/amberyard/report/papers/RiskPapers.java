@@ -90,7 +90,7 @@ final class RiskPapers {
         add("A bus does not come home on the worst morning", fails.isEmpty()
                 ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
                 : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
-                + " electric routes fail on the coldest operated day.",
+                        + " electric routes fail on the coldest operated day.",
                 "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time.",
                 "See table T16.");
     }
@@ -104,7 +104,8 @@ final class RiskPapers {
         } else if (connected.isPresent()) {
             add("Load management fails", "All ports at full power would exceed the service from "
                     + in.calendar(connected.getAsInt())
-                    + "; charging as planned stays within it.", "A listed load-management system that fails safe, or a larger "
+                    + "; charging as planned stays within it.",
+                    "A listed load-management system that fails safe, or a larger "
                             + "service.");
         } else {
             add("The service is too small", "All ports at full power stay within it in every year.",
@@ -145,7 +146,8 @@ final class RiskPapers {
                         LinkedHashMap::new, Collectors.mapping(VehicleTypeInput::name, Collectors.joining(", "))));
         return types.isEmpty() ? "The study holds no warranty of packs." : "By warranty the maker pays a part of "
                 + types.entrySet().stream().map(e -> warranty(e.getValue(), e.getKey()))
-                .collect(Collectors.joining("; ")) + ".";
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     private String warranty(String types, Warranty of) {

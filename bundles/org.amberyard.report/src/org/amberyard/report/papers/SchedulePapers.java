@@ -119,8 +119,9 @@ final class SchedulePapers {
     /** The whole plan is closed out when all is done but the closing out with single programmes. */
     private static Optional<Milestone> closeOut(List<Milestone> dated) {
         return dated.stream().filter(m -> !m.what().equals(DeadlineMilestones.CLOSE_OUT)).map(Milestone::date).max(Comparator
-                .naturalOrder()).map(last -> new Milestone(last, "Close-out of the whole plan, not before", "",
-                        "all purchases in service, all old buses gone"));
+                .naturalOrder()).map(
+                        last -> new Milestone(last, "Close-out of the whole plan, not before", "",
+                                "all purchases in service, all old buses gone"));
     }
 
     private void addBuses(List<Milestone> rows) {
@@ -183,7 +184,7 @@ final class SchedulePapers {
                 .year("Fiscal year", q -> OptionalInt.of(in.calendar(q.year())))
                 .text("Quarter from", 1.2, q -> start(q.year()).plusMonths((long) MONTHS_A_QUARTER * q.quarter()).toString())
                 .number("New buses in service", "", CellFormat.WHOLE, q -> in.replaced().stream().filter(b -> b.year() <= q.year())
-                .count())
+                        .count())
                 .number("Distance of electric buses", in.symbol(Unit.KILOMETRE), CellFormat.WHOLE,
                         q -> in.shown(Unit.KILOMETRE, electricKm(q.year())) / QUARTERS)
                 .number("Energy at the meter", "kWh", CellFormat.WHOLE, q -> in.plan().yards().get(q.year()).neededKwh() / QUARTERS)

@@ -62,7 +62,8 @@ final class SeasonProfiles {
         List<Climate.MonthWeather> climate = in.study().duty().climate().months();
         return IntStream.range(0, climate.size()).boxed().sorted(Comparator.comparing(climate::get, first))
                 .limit(MONTHS_OF_A_SEASON).flatMap(m -> YardDay.in(in.result(), in.planIndex(), year, m).stream())
-                .filter(d -> d.kind() == kind).max(Comparator.comparingDouble(this::highestKw)).map(d -> new Season(label + ", " + d.label() + " of " + MonthNames.full(d.month()), d));
+                .filter(d -> d.kind() == kind).max(Comparator.comparingDouble(this::highestKw))
+                .map(d -> new Season(label + ", " + d.label() + " of " + MonthNames.full(d.month()), d));
     }
 
     DataTable table(String title) {

@@ -43,8 +43,7 @@ final class ShopPaper {
     }
 
     private DataTable byYear() {
-        return hours(new TableBuilder<ResultLine>("By year", "Table 1. Hours of the shop by year").year("Year", l ->
-                l.year("year")))
+        return hours(new TableBuilder<ResultLine>("By year", "Table 1. Hours of the shop by year").year("Year", l -> l.year("year")))
                 .optional("People trained for high voltage", "", CellFormat.WHOLE, l -> l.number("high_voltage_people"))
                 .optional("Load of the shop", "%", CellFormat.decimals(1), l -> l.number("load"))
                 .text("The shop is", 2, l -> l.text("verdict")).of(ResultLine.of(in, "shop_by_year"));

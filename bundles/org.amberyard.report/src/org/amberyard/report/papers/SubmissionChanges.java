@@ -41,7 +41,8 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
         }
         return new SubmissionChanges(SubmissionCheck.of(folder, expected), read(() -> inputs(folder, study)),
                 read(() -> figures(folder, study, result)), SubmissionManifest.NAME + " has SHA-256 "
-                        + SubmissionManifest.read(folder).sum() + (expected.isEmpty() ? "; it must be the sum that was printed at freezing: whether documents were exchanged together with the "
+                        + SubmissionManifest.read(folder).sum()
+                        + (expected.isEmpty() ? "; it must be the sum that was printed at freezing: whether documents were exchanged together with the "
                                 + "manifest cannot be told without its sum."
                                 : ", compared with the sum given."));
     }

@@ -56,8 +56,9 @@ final class UtilityLetter {
 
     private Section byYear() {
         return new Section("Load by year", false, true, List.of(EvidencePapers.service(in, "Load by year",
-                table("Ports and load on the service by year")), new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
-                in.system(), ChartTheme.light()), figure("Load on the service by year"), CHART_HEIGHT)));
+                table("Ports and load on the service by year")),
+                new Block.Figure(ServiceLoadChart.of(in.result(), in.planIndex(),
+                        in.system(), ChartTheme.light()), figure("Load on the service by year"), CHART_HEIGHT)));
     }
 
     private Section seasons() {

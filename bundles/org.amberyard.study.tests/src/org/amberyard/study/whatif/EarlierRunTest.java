@@ -33,8 +33,7 @@ class EarlierRunTest {
         study = ExampleWhatIf.without(100);
         ExampleWhatIf.add(study, "Diesel price", "FuelPrice", "diesel", "pricePerL");
         run = new WhatIfRun(study, new StudyEvaluator().evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
-        run.run(Progress.NONE, soFar -> {
-        });
+        run.run(Progress.NONE, soFar -> {});
         saved = run.saved();
         now = EcoreUtil.copy(study);
         FuelPrice diesel = now.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast)

@@ -31,8 +31,7 @@ class FittedBreakEvensTest {
         study = ExampleWhatIf.ofWeather(500);
         ExampleWhatIf.thin(study, ONE_ROUTE_IN, 2);
         run = new WhatIfRun(study, EVALUATOR.evaluate(StudyCompiler.compile(study)), 2, Optional.empty());
-        run.run(Progress.NONE, soFar -> {
-        });
+        run.run(Progress.NONE, soFar -> {});
     }
 
     @Test

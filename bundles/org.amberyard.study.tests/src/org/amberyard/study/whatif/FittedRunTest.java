@@ -119,8 +119,7 @@ class FittedRunTest {
             if (goneOn.results().fit().isPresent()) {
                 throw new CancellationException();
             }
-        }, soFar -> {
-        });
+        }, soFar -> {});
         assertEquals(steps.upTo(2), goneOn.saved().parts().get(RunPart.FIT)[0].length);
         FitCheck check = goneOn.results().fit().orElseThrow();
         assertEquals(steps.fittedTo(2), check.fittedTo());

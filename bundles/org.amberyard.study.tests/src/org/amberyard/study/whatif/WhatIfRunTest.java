@@ -82,8 +82,7 @@ class WhatIfRunTest {
     }
 
     private static void go(WhatIfRun run, Progress progress) {
-        run.run(progress, soFar -> {
-        });
+        run.run(progress, soFar -> {});
     }
 
     /** Goes on until what is asked for is found. */

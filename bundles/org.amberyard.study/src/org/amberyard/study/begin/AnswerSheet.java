@@ -116,7 +116,8 @@ public final class AnswerSheet {
                 new Answers.RouteDay(answers.get(Asked.DAY_KM), answers.get(Asked.DAY_HOURS), whole(Asked.DAYS)),
                 new Answers.Weather(answers.get(Asked.JANUARY_LOW), answers.get(Asked.JULY_HIGH), answers.get(Asked.COLDEST)),
                 new Answers.Prices(answers.get(Asked.DIESEL), answers.get(Asked.ENERGY), answers.get(Asked.DEMAND),
-                        answers.get(Asked.ENGINE_BUS), answers.get(Asked.ELECTRIC_BUS)), whole(Asked.ELECTRIC_BY));
+                        answers.get(Asked.ENGINE_BUS), answers.get(Asked.ELECTRIC_BUS)),
+                whole(Asked.ELECTRIC_BY));
     }
 
     private int whole(Asked asked) {

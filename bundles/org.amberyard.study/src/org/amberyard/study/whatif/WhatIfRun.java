@@ -172,7 +172,8 @@ public final class WhatIfRun {
         int baseline = whatIf.base().input().baseline();
         List<StandardErrorRule> rules = IntStream.range(0, whatIf.base().plans().size()).filter(p -> p != baseline)
                 .mapToObj(p -> new StandardErrorRule(block -> saving(block, p, baseline), wanted, LEAST_DRAWS,
-                        whatIf.uncertain().replicates())).toList();
+                        whatIf.uncertain().replicates()))
+                .toList();
         return block -> rules.stream().map(rule -> rule.take(block)).reduce(true, Boolean::logicalAnd);
     }
 
@@ -216,7 +217,8 @@ public final class WhatIfRun {
     private Optional<AllTogether> all() {
         return Optional.ofNullable(kept.get(RunPart.ALL)).filter(k -> k.draws() > 1).map(k -> whatIf.together(k, new RunEnd(k.draws(),
                 k.draws() >= whatIf.study().getWhatIf().getDraws() ? RunEnd.Reason.COMPLETE
-                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED), surfaces()));
+                        : enough(k) ? RunEnd.Reason.ENOUGH : RunEnd.Reason.CANCELLED),
+                surfaces()));
     }
 
     private void lookAtDraws() {

@@ -66,8 +66,8 @@ record Compared(String sectionLabel, String figureLabel, List<String> columns, L
         if (there != null) {
             put(values, there.figures(), own, columns.size());
         }
-        return new Compared(Messages.Compare_section, Messages.Compare_figure, columns, values.entrySet().stream().map(e ->
-                new Row(Words.say(e.getKey().get(0)), Words.say(e.getKey().get(1)), Words.say(e.getKey().get(2)),
+        return new Compared(Messages.Compare_section, Messages.Compare_figure, columns,
+                values.entrySet().stream().map(e -> new Row(Words.say(e.getKey().get(0)), Words.say(e.getKey().get(1)), Words.say(e.getKey().get(2)),
                         Arrays.asList(e.getValue()))).toList());
     }
 

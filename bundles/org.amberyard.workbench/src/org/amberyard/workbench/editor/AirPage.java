@@ -24,7 +24,7 @@ final class AirPage extends StudyPage {
         one(columns, Messages.Table_emissions, this::factors, StudyPackage.Literals.EMISSION_FACTORS);
         Sheets sheets = new Sheets(columns);
         sheets.share(table(sheets, Messages.Table_engineEmissions, StudyPackage.Literals.EMISSION_FACTORS__ENGINE_EMISSIONS,
-                        AirPackage.Literals.ENGINE_EMISSION),
+                AirPackage.Literals.ENGINE_EMISSION),
                 table(sheets, Messages.Table_fuelEmissions, StudyPackage.Literals.EMISSION_FACTORS__FUEL_EMISSIONS,
                         AirPackage.Literals.FUEL_EMISSION),
                 table(sheets, Messages.Table_gridEmissions, StudyPackage.Literals.EMISSION_FACTORS__GRID_EMISSIONS,

@@ -25,7 +25,8 @@ final class BuildingPage extends StudyPage {
                 DepotPackage.Literals.BUILDING_LOAD_DAY).importedOnly();
         FeatureTable days = rows(parts, Messages.Table_loadDays, imported,
                 Columns.of(DepotPackage.Literals.BUILDING_LOAD_DAY, DepotPackage.Literals.BUILDING_LOAD_DAY__MEAN_KW,
-                        DepotPackage.Literals.BUILDING_LOAD_DAY__PEAK_DAY_KW), LoadDayColumns.all());
+                        DepotPackage.Literals.BUILDING_LOAD_DAY__PEAK_DAY_KW),
+                LoadDayColumns.all());
         days.addTool(Messages.Meter_import, Messages.Meter_import_tip, () -> MenuCommand.run(MenuCommand.IMPORT_METER));
         return parts;
     }

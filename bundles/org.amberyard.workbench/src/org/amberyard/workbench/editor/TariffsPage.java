@@ -34,7 +34,8 @@ final class TariffsPage extends StudyPage {
     /** What else says to what a charge applies. */
     private static final List<EStructuralFeature> SCOPES = Stream.concat(Stream.of(Literals.TARIFF_CHARGE__CHARGE),
             Columns.of(Literals.TARIFF_CHARGE).stream()
-                    .filter(f -> !PRICES.contains(f) && !YEARS.contains(f))).toList();
+                    .filter(f -> !PRICES.contains(f) && !YEARS.contains(f)))
+            .toList();
 
     TariffsPage(PageSite site) {
         super(site);

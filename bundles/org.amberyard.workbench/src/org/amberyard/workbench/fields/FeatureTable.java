@@ -37,7 +37,7 @@ public final class FeatureTable {
     private final Grid grid;
     private final CellMenu menu;
     private final TableHead head;
-    private Runnable front = () -> { };
+    private Runnable front = () -> {};
     private Supplier<EObject> owner;
 
     private FeatureTable(Composite parent, PageSite site, String title, ElementModel model, ElementList list) {

@@ -63,7 +63,8 @@ public final class Field {
         }
         boolean placeholder = FieldInfo.of(feature).defaultSource().startsWith(NO_SOURCE);
         String origin = NLS.bind(placeholder ? Messages.Field_placeholder : Messages.Field_default,
-                format.textWithUnit(readable(value)), placeholder ? info.defaultSource().substring(info.defaultSource().indexOf(':') + 2) : info.defaultSource());
+                format.textWithUnit(readable(value)),
+                placeholder ? info.defaultSource().substring(info.defaultSource().indexOf(':') + 2) : info.defaultSource());
         return info.documentation() + "\n" + origin;
     }
 

@@ -41,8 +41,9 @@ final class SourceForm {
         GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         quality = line(area, Messages.Source_quality, new Combo(area, SWT.READ_ONLY));
-        quality.setItems(Stream.concat(Stream.of(Messages.Source_none), Arrays.stream(Quality.values()).map(q -> Words.choice(CommonPackage.Literals.QUALITY, q)))
-                .toArray(String[]::new));
+        quality.setItems(
+                Stream.concat(Stream.of(Messages.Source_none), Arrays.stream(Quality.values()).map(q -> Words.choice(CommonPackage.Literals.QUALITY, q)))
+                        .toArray(String[]::new));
         citation = line(area, Messages.Source_citation, new Text(area, SWT.BORDER));
         date = line(area, Messages.Source_date, new Text(area, SWT.BORDER));
         date.setMessage(Messages.Source_date_hint);

@@ -86,7 +86,8 @@ final class Places {
         return elements.stream().filter(Sourced.class::isInstance).map(Sourced.class::cast)
                 .filter(e -> e.getNote() != null && !e.getNote().isBlank())
                 .map(e -> new Line(NLS.bind(Messages.Find_named, e.getNote().replace('\n', ' '), Words.withKind(e)),
-                        () -> StudyEditors.open(page, e, null))).toList();
+                        () -> StudyEditors.open(page, e, null)))
+                .toList();
     }
 
     /** Each field once, in the first element that has it. */

@@ -28,7 +28,8 @@ final class HelpTopics {
                 Map.entry("grants", Messages.Topic_grants), Map.entry("consultant", Messages.Topic_consultant));
         add(Messages.Group_methods, Map.entry("energy", Messages.Topic_energy), Map.entry("duty", Messages.Topic_duty),
                 Map.entry("charging", Messages.Topic_charging), Map.entry("money", Messages.Topic_money));
-        all.add(new HelpTopic("cautions", Messages.Group_how, Messages.Topic_cautions, Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"))));
+        all.add(new HelpTopic("cautions", Messages.Group_how, Messages.Topic_cautions,
+                Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"))));
         addFields();
     }
 

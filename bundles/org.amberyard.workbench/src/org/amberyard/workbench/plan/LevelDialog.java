@@ -43,7 +43,7 @@ public final class LevelDialog extends PlanPreviewDialog {
             protected IStatus run(IProgressMonitor monitor) {
                 try {
                     CapLevelling found = PlanLevel.levelling(result, place,
-                            new JobProgress(preview(), () -> !monitor.isCanceled(), share -> { }));
+                            new JobProgress(preview(), () -> !monitor.isCanceled(), share -> {}));
                     display.asyncExec(() -> show(found));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {

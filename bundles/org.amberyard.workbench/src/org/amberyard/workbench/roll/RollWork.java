@@ -92,7 +92,7 @@ final class RollWork extends Job {
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         Asked now = asked;
-        Progress progress = new JobProgress(owner, () -> now == asked && !monitor.isCanceled(), share -> { });
+        Progress progress = new JobProgress(owner, () -> now == asked && !monitor.isCanceled(), share -> {});
         try {
             Rolled rolled = rolled(now.study(), now.chosen(), progress);
             tell(now, () -> done.accept(rolled));
