@@ -17,11 +17,13 @@ public final class PriceBreakEvens {
 
     private final StudyResult result;
     private final int plan;
-    private final YardMemory yards = new YardMemory();
+    /** Knows the yards of the study as it is, most of which stay as they are. */
+    private final YardMemory yards;
 
     private PriceBreakEvens(StudyResult result, int plan) {
         this.result = result;
         this.plan = plan;
+        this.yards = result.plans().get(plan).yardComparison().memory().next();
     }
 
     /**
@@ -37,26 +39,29 @@ public final class PriceBreakEvens {
      * All prices of a study, one after the other.
      *
      * @param plan place of the plan, not the baseline
-     * @param progress asked before each price; stops the search by what it throws
+     * @param progress hears how far it is before each price and at each value tried anew; stops the search by what it throws
      */
     public static List<OfLever> of(StudyResult result, int plan, Progress progress) {
         PriceBreakEvens breakEvens = new PriceBreakEvens(result, plan);
         List<OfLever> found = new ArrayList<>();
-        for (PriceLever lever : PriceLever.of(result.input())) {
-            progress.at(0);
-            found.add(new OfLever(lever, BreakEvenSearch.of(value -> breakEvens.difference(lever, value), lever.from(), lever.to(),
+        List<PriceLever> levers = PriceLever.of(result.input());
+        for (PriceLever lever : levers) {
+            Progress ofLever = progress.part(found.size(), levers.size());
+            ofLever.at(0);
+            found.add(new OfLever(lever, BreakEvenSearch.of(value -> breakEvens.difference(lever, value, ofLever), lever.from(), lever.to(),
                     STEPS, TOLERANCE)));
         }
         return found;
     }
 
-    private double difference(PriceLever lever, double value) {
+    private double difference(PriceLever lever, double value, Progress ofLever) {
         StudyInput edited = lever.set().apply(result.input(), value);
         return StudyRecosting.of(edited, result).map(at -> at.plans().get(plan).measures().presentCost()
-                - at.baseline().measures().presentCost()).orElseGet(() -> foundAnew(edited));
+                - at.baseline().measures().presentCost()).orElseGet(() -> foundAnew(edited, ofLever));
     }
 
-    private double foundAnew(StudyInput edited) {
+    private double foundAnew(StudyInput edited, Progress ofLever) {
+        ofLever.at(0);
         StudyFigures figures = StudyFigures.of(edited, result.duty());
         return PlanEvaluation.presentCost(edited, edited.plans().get(plan), result.duty(), figures, yards)
                 - PlanEvaluation.presentCost(edited, edited.plans().get(edited.baseline()), result.duty(), figures, yards);
