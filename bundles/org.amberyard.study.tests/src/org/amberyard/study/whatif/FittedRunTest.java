@@ -93,7 +93,7 @@ class FittedRunTest {
         StudyResult whole = EVALUATOR.evaluate(new StudyVariants(strict).at(new UncertainInputs(strict).draws(EVALUATED).at(EVALUATED - 1)));
         assertEquals(whole.plans().get(PLAN).measures().presentCost(), all.presentCosts(PLAN)[EVALUATED - 1], 1e-6);
         StudyWhatIf counted = new StudyWhatIf(strict, base, 1);
-        assertTrue(new RunPlan(counted, 0, false).count(RunPart.SHARES) < new RunPlan(counted, 0, true).count(RunPart.SHARES) / 3);
+        assertTrue(new RunPlan(counted, 0, false).count(RunPart.SHARES) < new RunPlan(counted, 0, true).count(RunPart.SHARES) / 2);
         strict.getWhatIf().setFitErrorAllowed(0);
         assertTrue(new WhatIfRun(strict, base, 1, Optional.of(exact.saved())).results().fit().orElseThrow().goodEnough());
     }
