@@ -90,7 +90,7 @@ class DocumentsTest {
                 assertFalse(button(opened, "Write").getEnabled(), "one set at a time");
                 return opened;
             });
-            study.await(() -> says(shell, "Written: 1 files"));
+            study.await(() -> says(shell, "Written: one file into "));
             display.syncExec(shell::close);
         }
         assertEquals(List.of("grant-tables.html"), files(into));

@@ -50,7 +50,7 @@ public final class BenchPage {
         this.file = file;
         this.study = StudyCompiler.compile(StudyFile.load(file));
         this.drives = new TripDrives(DutyTable.of(study.duty()));
-        this.before = StudyEvaluation.of(study, drives, new YardMemory());
+        this.before = StudyEvaluation.of(study, drives, new YardMemory(), Progress.NONE);
         this.wholeMs = watch.ms(() -> StudyEvaluation.of(study, DutyTable.of(study.duty())));
     }
 
@@ -78,7 +78,7 @@ public final class BenchPage {
         double editMs = watch.ms(() -> StudyRecosting.of(study, before).orElseThrow());
         line("an edited price", editMs, "the whole study", wholeMs);
         line("the same", editMs, "its cash flow as a workbook, by POI", new WorkbookYardstick(study, before).poiMs());
-        line("an edited tariff", watch.ms(() -> StudyEvaluation.of(study, drives, new YardMemory())), "the whole study", wholeMs);
+        line("an edited tariff", watch.ms(() -> StudyEvaluation.of(study, drives, new YardMemory(), Progress.NONE)), "the whole study", wholeMs);
     }
 
     private static double arithmetic() {

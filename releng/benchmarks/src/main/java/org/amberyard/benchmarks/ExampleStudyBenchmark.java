@@ -8,6 +8,7 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyRecosting;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.TripDrives;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.yard.YardMemory;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
@@ -51,7 +52,7 @@ public class ExampleStudyBenchmark {
                 whole.plans().subList(0, plans), whole.baseline(), whole.trips());
         drives = new TripDrives(DutyTable.of(study.duty()));
         yards = new YardMemory();
-        before = StudyEvaluation.of(study, drives, yards);
+        before = StudyEvaluation.of(study, drives, yards, Progress.NONE);
     }
 
     /** Everything from the road load on. */
@@ -76,12 +77,12 @@ public class ExampleStudyBenchmark {
     @Benchmark
     public StudyResult afterPlanEdit() {
         yards = yards.next();
-        return StudyEvaluation.of(study, drives, yards);
+        return StudyEvaluation.of(study, drives, yards, Progress.NONE);
     }
 
     /** A tariff on which nothing is known: all yards are charged anew. */
     @Benchmark
     public StudyResult onUnknownTariff() {
-        return StudyEvaluation.of(study, drives, new YardMemory());
+        return StudyEvaluation.of(study, drives, new YardMemory(), Progress.NONE);
     }
 }
