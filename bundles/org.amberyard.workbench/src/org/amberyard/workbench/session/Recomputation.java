@@ -23,7 +23,7 @@ import org.eclipse.swt.widgets.Display;
 final class Recomputation {
 
     /** Edits that follow each other faster than this are evaluated together. */
-    private static final int PAUSE_MS = 80;
+    private static final int PAUSE_MS = 20;
     /** Figures that are there sooner than this need not fade before. */
     private static final int LATE_MS = 300;
     /** How often it is told how far a long evaluation is. */
