@@ -2,7 +2,6 @@ package org.amberyard.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -36,7 +35,7 @@ final class FactorTable {
             AirFactors air = result.input().air().factors();
             FactorUse use = FactorUse.of(result);
             air.fuels().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(fuel -> {
-                String name = "fuel " + fuel.getKey().name().toLowerCase(Locale.ROOT);
+                String name = "fuel " + fuel.getKey().word();
                 add(lines, name, "fuel burnt", fuel.getValue().burnt(), use.fuel(fuel.getKey()));
                 add(lines, name, "fuel, well to tank", fuel.getValue().upstream(), air.upstream() && use.fuel(fuel.getKey()));
             });

@@ -20,7 +20,6 @@ import org.amberyard.model.vehicles.VehiclesPackage;
 import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.views.ResultsView;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
@@ -31,7 +30,6 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -190,14 +188,7 @@ class ColumnsTest {
     }
 
     private static void execute(Display display, String command) {
-        display.asyncExec(() -> {
-            try {
-                OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class)
-                        .executeCommand("org.amberyard.workbench." + command, null);
-            } catch (CommandException e) {
-                throw new AssertionError(e);
-            }
-        });
+        display.asyncExec(() -> Commands.run(command));
     }
 
     private static void uncheck(OpenStudy study, String column) {

@@ -15,7 +15,6 @@ import org.amberyard.workbench.documents.DocumentsDialog;
 import org.amberyard.workbench.documents.SubmissionDialog;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -25,7 +24,6 @@ import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -180,14 +178,7 @@ class DocumentsTest {
     @Test
     void theCommandLeadsToTheDialog(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            display.asyncExec(() -> {
-                try {
-                    OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class)
-                            .executeCommand("org.amberyard.workbench.documents", null);
-                } catch (CommandException e) {
-                    throw new AssertionError(e);
-                }
-            });
+            display.asyncExec(() -> Commands.run("documents"));
             study.await(() -> dialog(display).isPresent());
             display.syncExec(() -> dialog(display).orElseThrow().close());
         }

@@ -24,7 +24,6 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.IViewReference;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -144,12 +143,7 @@ class LayoutTest {
     }
 
     private static void reset() {
-        try {
-            OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class)
-                    .executeCommand("org.eclipse.ui.window.resetPerspective", null);
-        } catch (Exception e) {
-            throw new AssertionError(e);
-        }
+        Commands.runAny("org.eclipse.ui.window.resetPerspective");
     }
 
     private static Shell dialog() {

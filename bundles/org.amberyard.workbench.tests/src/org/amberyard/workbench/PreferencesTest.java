@@ -19,7 +19,6 @@ import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.preferences.NewStudySettings;
 import org.amberyard.workbench.preferences.Preferences;
 import org.amberyard.workbench.session.SessionTools;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
@@ -31,8 +30,6 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -121,13 +118,7 @@ class PreferencesTest {
     }
 
     private static Shell open(Display display) {
-        display.asyncExec(() -> {
-            try {
-                PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.amberyard.workbench.preferences", null);
-            } catch (CommandException e) {
-                throw new AssertionError(e);
-            }
-        });
+        display.asyncExec(() -> Commands.run("preferences"));
         OpenStudy.await(display, () -> dialog(display).isPresent());
         return display.syncCall(() -> dialog(display).orElseThrow());
     }

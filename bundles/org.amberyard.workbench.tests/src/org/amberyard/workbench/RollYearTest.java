@@ -22,7 +22,6 @@ import org.amberyard.model.study.YearActuals;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.language.Catalogue;
 import org.amberyard.workbench.roll.RollDialog;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
@@ -39,7 +38,6 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,13 +110,7 @@ class RollYearTest {
     }
 
     private static void run(Display display) {
-        display.asyncExec(() -> {
-            try {
-                OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand("org.amberyard.workbench.rollYear", null);
-            } catch (CommandException e) {
-                throw new IllegalStateException(e);
-            }
-        });
+        display.asyncExec(() -> Commands.run("rollYear"));
     }
 
     @Test

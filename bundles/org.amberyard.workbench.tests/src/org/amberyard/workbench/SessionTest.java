@@ -34,11 +34,9 @@ import org.amberyard.workbench.session.Evaluation;
 import org.amberyard.workbench.session.SessionTools;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.UntitledStudy;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -174,25 +172,17 @@ class SessionTest {
             display.syncExec(() -> {
                 study.session().execute(SetCommand.create(study.session().domain(), charge,
                         DepotPackage.Literals.TARIFF_CHARGE__PRICE_PER_KWH, dearer));
-                run("org.amberyard.workbench.stopEvaluation");
+                Commands.run("stopEvaluation");
             });
             OpenStudy.pause(2000);
             assertEquals(Evaluation.Phase.STALE, study.evaluation().phase());
             assertTrue(study.evaluation().reason().contains("F5"), study.evaluation().reason());
             assertSame(before, study.result());
 
-            display.syncExec(() -> run("org.amberyard.workbench.evaluateAgain"));
+            display.syncExec(() -> Commands.run("evaluateAgain"));
 
             assertNotEquals(before.plans().get(1).costs().ledger().presentValue(),
                     study.awaitResultAfter(before).plans().get(1).costs().ledger().presentValue());
-        }
-    }
-
-    private static void run(String command) {
-        try {
-            OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand(command, null);
-        } catch (CommandException e) {
-            throw new AssertionError(e);
         }
     }
 

@@ -15,7 +15,6 @@ import org.amberyard.report.TaskSheet;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
 import org.amberyard.workbench.shop.TaskSheetDialog;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -28,7 +27,6 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,12 +82,7 @@ class TaskSheetTest {
     }
 
     private static void execute() {
-        try {
-            OpenStudy.page().getWorkbenchWindow().getService(IHandlerService.class)
-                    .executeCommand("org.amberyard.workbench.taskSheet", null);
-        } catch (CommandException e) {
-            throw new AssertionError(e);
-        }
+        Commands.run("taskSheet");
     }
 
     private static void closeSheet(OpenStudy study) {

@@ -8,15 +8,12 @@ import org.amberyard.workbench.charts.ChartCanvas;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.preferences.Preferences;
-import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Scale;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,10 +65,6 @@ class ThemeTest {
     }
 
     private static void toggle() {
-        try {
-            PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.amberyard.workbench.darkTheme", null);
-        } catch (CommandException e) {
-            throw new AssertionError(e);
-        }
+        Commands.run("darkTheme");
     }
 }

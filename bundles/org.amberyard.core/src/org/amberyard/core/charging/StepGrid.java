@@ -32,12 +32,12 @@ public record StepGrid(int steps, double stepMin) {
     }
 
     /** The step of a running number, which may lie in another turn of the stretch. */
-    int wrapped(int running) {
+    public int wrapped(int running) {
         return Math.floorMod(running, steps);
     }
 
     /** The step after one; the first after the last. */
-    int next(int step) {
+    public int next(int step) {
         return step + 1 < steps ? step + 1 : 0;
     }
 }

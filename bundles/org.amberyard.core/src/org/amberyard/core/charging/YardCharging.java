@@ -27,8 +27,10 @@ public record YardCharging(YardStretch stretch, List<PortUnit> units, ChargeRule
     public static YardCharging of(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
         PolicyRun run = new PolicyRun(stretch, units, rule);
         YardCharging best = DedicatedPlugs.of(stretch, units).map(a -> of(run, a)).orElse(null);
-        boolean unbeaten = best != null && (best.served() || best.atFullPower());
-        for (int attempt = 0; attempt < 2 && !unbeaten && (best == null || !best.served()); attempt++) {
+        if (best != null && (best.served() || best.atFullPower())) {
+            return best;
+        }
+        for (int attempt = 0; attempt < 2 && (best == null || !best.served()); attempt++) {
             YardCharging queue = of(run, ChargeQueue.of(stretch, units, rule, attempt == 0));
             best = best == null || queue.schedule.shortKwh() < best.schedule.shortKwh() ? queue : best;
         }

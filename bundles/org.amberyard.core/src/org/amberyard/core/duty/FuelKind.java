@@ -1,5 +1,7 @@
 package org.amberyard.core.duty;
 
+import java.util.Locale;
+
 /**
  * Fuels with their lower heating values per volume, kWh/L.
  *
@@ -15,6 +17,11 @@ public enum FuelKind {
 
     FuelKind(double btuPerGallon) {
         kwhPerL = btuPerGallon * KWH_PER_BTU / L_PER_GALLON;
+    }
+
+    /** Its name within a sentence, by which the price of it goes too: diesel, gasoline, propane. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** Lower heating value, kWh/L. */

@@ -2,7 +2,6 @@ package org.amberyard.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.duty.FuelKind;
 import org.amberyard.core.money.CostCategory;
@@ -29,8 +28,8 @@ enum PriceKind {
     /** Money of the base date that moves as prices of new buses of a type do. */
     BUS_PRICES("prices of buses", "", buses(), none()),
     FUEL("price of fuel", "money/L", new Path((s, of) -> new PriceField(Kind.FUEL_RISE, of),
-            (s, of) -> rise("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT))),
-            (s, of) -> ref("FuelPrice", FuelKind.values()[of].name().toLowerCase(Locale.ROOT), "pricePerL"), Kind.FUEL_PRICE),
+            (s, of) -> rise("FuelPrice", FuelKind.values()[of].word())),
+            (s, of) -> ref("FuelPrice", FuelKind.values()[of].word(), "pricePerL"), Kind.FUEL_PRICE),
     EXHAUST_FLUID("price of exhaust fluid", "money/L", new Path((s, of) -> new PriceField(Kind.FLUID_RISE, 0),
             (s, of) -> rise("FluidPrice", "")), (s, of) -> ref("FluidPrice", "", "pricePerL"), Kind.FLUID_PRICE),
     NEW_PACK("price of a new pack", "money/kWh", packs(), (s, of) -> ref("PackPrice", "", "pricePerKwh"), Kind.PACK_PRICE),

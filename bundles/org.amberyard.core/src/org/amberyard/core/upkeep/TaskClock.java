@@ -51,40 +51,4 @@ public record TaskClock(Meters since) {
         }
         return new Walk(parts, new TaskClock(current.plus(stretch.times(1 - done))));
     }
-
-    /** Told of a stretch in which the task falls due. */
-    interface Due {
-        /**
-         * Takes it.
-         *
-         * @param stretch number of the stretch, from 0
-         * @param times how often
-         */
-        void in(int stretch, int times);
-    }
-
-    /** Walks stretches one after the other; the clock at the end of the last. */
-    TaskClock through(TaskTrigger trigger, List<Meters> stretches, Due told) {
-        double km = since.km();
-        double months = since.months();
-        double hours = since.hours();
-        double brakeKwh = since.brakeKwh();
-        for (int i = 0; i < stretches.size(); i++) {
-            Meters stretch = stretches.get(i);
-            if (trigger.dueAfter(km, months, hours, brakeKwh, stretch) > 1 + ROUNDING) {
-                km += stretch.km();
-                months += stretch.months();
-                hours += stretch.hours();
-                brakeKwh += stretch.brakeKwh();
-            } else {
-                Walk walk = new TaskClock(new Meters(km, months, hours, brakeKwh)).walk(trigger, stretch);
-                told.in(i, walk.parts().size());
-                km = walk.after().since.km();
-                months = walk.after().since.months();
-                hours = walk.after().since.hours();
-                brakeKwh = walk.after().since.brakeKwh();
-            }
-        }
-        return new TaskClock(new Meters(km, months, hours, brakeKwh));
-    }
 }

@@ -69,9 +69,15 @@ public final class TaskSchedule {
 
     private void addDue(int index, List<Meters> months, double ageYears, List<TaskEvent> events) {
         MaintenanceTask task = tasks.get(index);
-        if (!task.trigger().equals(TaskTrigger.NEVER)) {
-            clocks.set(index, clocks.get(index).through(task.trigger(), months,
-                    (month, times) -> events.add(new TaskEvent(task, month, ageYears, times, false))));
+        if (task.trigger().equals(TaskTrigger.NEVER)) {
+            return;
+        }
+        for (int month = 0; month < WearYear.MONTHS; month++) {
+            TaskClock.Walk walk = clocks.get(index).walk(task.trigger(), months.get(month));
+            clocks.set(index, walk.after());
+            if (!walk.parts().isEmpty()) {
+                events.add(new TaskEvent(task, month, ageYears, walk.parts().size(), false));
+            }
         }
     }
 

@@ -32,14 +32,9 @@ public record TaskTrigger(double everyKm, double everyMonths, double everyHours,
 
     /** Part of a stretch, driven evenly, after which the task is due when {@code since} has passed; infinite for never. */
     double dueAfter(Meters since, Meters stretch) {
-        return dueAfter(since.km(), since.months(), since.hours(), since.brakeKwh(), stretch);
-    }
-
-    /** The same of what has passed in single figures, as {@link Meters} count it. */
-    double dueAfter(double km, double months, double hours, double brakeKwh, Meters stretch) {
-        double time = Math.min(part(everyKm, km, stretch.km()), part(everyMonths, months, stretch.months()));
-        return Math.min(time, Math.min(part(everyHours, hours, stretch.hours()),
-                part(1, linings.sets(brakeKwh), linings.sets(stretch.brakeKwh()))));
+        double time = Math.min(part(everyKm, since.km(), stretch.km()), part(everyMonths, since.months(), stretch.months()));
+        return Math.min(time, Math.min(part(everyHours, since.hours(), stretch.hours()),
+                part(1, linings.sets(since.brakeKwh()), linings.sets(stretch.brakeKwh()))));
     }
 
     private static double part(double interval, double since, double stretch) {

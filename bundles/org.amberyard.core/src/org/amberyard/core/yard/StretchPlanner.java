@@ -110,13 +110,12 @@ final class StretchPlanner {
         double[] kw = new double[grid.steps()];
         double stepMin = grid.stepMin();
         for (BusNeed.Heat heat : need.heat()) {
+            int first = (int) Math.floor(heat.fromMin() / stepMin);
             int last = (int) Math.ceil(heat.toMin() / stepMin);
-            int step = (int) Math.floor(heat.fromMin() / stepMin);
             double meterKw = heat.kw() / efficiency;
-            for (int place = Math.floorMod(step, kw.length); step < last; step++) {
-                double minutes = Math.min(heat.toMin(), (step + 1) * stepMin) - Math.max(heat.fromMin(), step * stepMin);
-                kw[place] += meterKw * minutes / stepMin;
-                place = place + 1 == kw.length ? 0 : place + 1;
+            for (int running = first, step = grid.wrapped(first); running < last; running++, step = grid.next(step)) {
+                double minutes = Math.min(heat.toMin(), (running + 1) * stepMin) - Math.max(heat.fromMin(), running * stepMin);
+                kw[step] += meterKw * minutes / stepMin;
             }
         }
         return kw;

@@ -20,25 +20,12 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Lists of buses into the invented example. */
-class BusSheetTest {
+class BusSheetTest extends ExampleSheets {
     private static final String HEADER = "bus_id,vin,role,body_type,fuel,assigned_route,chassis_model_year,engine_model_year,in_service_fy,"
             + "odometer_start_fy,odometer_end_fy,annual_miles,mpg_driving,planned_retire_fy\n";
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport.Preview preview(String rows) throws Exception {
         return SampleSheets.preview(samples.text("fleet.csv", HEADER + rows), study);

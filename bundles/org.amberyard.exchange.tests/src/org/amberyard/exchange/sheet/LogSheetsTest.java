@@ -13,26 +13,12 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.prices.PricePath;
 import org.amberyard.model.prices.PricePoint;
-import org.amberyard.model.study.Study;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Logs, invoices, bills and price tables into the invented example; expected values worked out by hand. */
-class LogSheetsTest {
+class LogSheetsTest extends ExampleSheets {
     private static final double KM = 1.609344;
     private static final double L = 3.785411784;
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport read(String kind, String text) throws Exception {
         SheetImport sheet = SheetImport.recognised(SampleSheets.only(samples.text("log.csv", text)), study).orElseThrow();

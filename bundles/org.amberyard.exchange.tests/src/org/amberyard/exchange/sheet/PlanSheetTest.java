@@ -14,29 +14,15 @@ import org.amberyard.model.common.Quality;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.Replacement;
-import org.amberyard.model.study.Study;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Replacement schedules into the invented example. */
-class PlanSheetTest {
+class PlanSheetTest extends ExampleSheets {
     private static final String HEADER = "Bus replacement schedule,,,,,,,,\nadopted in May,,,,,,,,\n"
             + "Plan,FY,Bus #,Action,Replace with,Grant,Used price,Used age,Battery health\n";
     private static final String PLAN = "Electric in stages";
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport made(String rows) throws Exception {
         return samples.recognised("schedule.csv", HEADER + rows, study);

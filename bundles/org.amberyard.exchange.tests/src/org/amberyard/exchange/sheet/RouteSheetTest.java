@@ -16,30 +16,16 @@ import org.amberyard.model.routes.RunKind;
 import org.amberyard.model.routes.Trip;
 import org.amberyard.model.site.ServiceCalendar;
 import org.amberyard.model.site.SiteFactory;
-import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.CalendarDays;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Route sheets and lists of trips into the invented example. */
-class RouteSheetTest {
+class RouteSheetTest extends ExampleSheets {
     private static final String HEADER = "route_id,body_type_required,school,am_depart,am_return,am_miles,midday_depart,midday_return,midday_miles,"
             + "pm_depart,pm_return,pm_miles,stops,max_riders,lift_required,elev_gain_ft_day,midday_layover\n";
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport read(String text) throws Exception {
         return samples.recognised("sheet.csv", text, study);

@@ -18,25 +18,12 @@ import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.prices.PricePath;
 import org.amberyard.model.routes.Trip;
 import org.amberyard.model.study.Study;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What was found out on a copy, done to the study itself. */
-class SheetEditsTest {
+class SheetEditsTest extends ExampleSheets {
     private static final String TRIPS = "trip_id,date,kind,depart,duration_h,round_trip_miles,seats_needed,assigned_bus\n";
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport.Preview preview(String text) throws Exception {
         return SampleSheets.preview(samples.text("table.csv", text), study);

@@ -3,29 +3,14 @@ package org.amberyard.exchange.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.exchange.ImportProblem;
-import org.amberyard.model.study.Study;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What was said of the columns of a sheet, and of which other sheets it holds. */
-class SheetMemoryTest {
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
-
+class SheetMemoryTest extends ExampleSheets {
     @Test
     void columnsAreRememberedByTheirHeaders() throws Exception {
         SheetImport odd = SheetImport.of(SheetKind.byId("odometers").orElseThrow(),

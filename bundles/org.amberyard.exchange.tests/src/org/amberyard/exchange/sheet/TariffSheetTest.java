@@ -14,31 +14,17 @@ import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.depot.TariffChargeKind;
 import org.amberyard.model.depot.TariffDays;
-import org.amberyard.model.study.Study;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sheets of electric tariffs into the invented example. */
-class TariffSheetTest {
+class TariffSheetTest extends ExampleSheets {
     private static final String HEADER = "Schedule EV-2 (invented),,,,,,\nRate name,Charge,Rate,Unit,Season,Days,Window\n";
     private static final String ENERGY = "EV-2,On-peak energy,0.31,USD/kWh,Jun-Sep,Mon-Fri,2-8 pm\n"
             + "EV-2,On-peak energy,$0.21/kWh,,Oct - May,weekdays,14:00-20:00\nEV-2,Off-peak energy,9.1 ¢/kWh,,all year,weekdays,20:00-14:00\n"
             + "EV-2,Off-peak energy,0.091,USD/kWh,,weekend,all day\n";
-
-    @TempDir
-    private Path folder;
-    private SampleSheets samples;
-    private Study study;
-
-    @BeforeEach
-    void prepare() throws Exception {
-        samples = new SampleSheets(folder);
-        study = SampleSheets.example();
-    }
 
     private SheetImport made(String rows) throws Exception {
         return samples.recognised("tariff.csv", HEADER + rows, study);

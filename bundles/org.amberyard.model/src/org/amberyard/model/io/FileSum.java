@@ -27,7 +27,8 @@ public record FileSum(String sha256) {
         }
     }
 
-    private static FileSum of(byte[] content) {
+    /** Of what a file holds. */
+    public static FileSum of(byte[] content) {
         try {
             return new FileSum(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content)));
         } catch (NoSuchAlgorithmException e) {

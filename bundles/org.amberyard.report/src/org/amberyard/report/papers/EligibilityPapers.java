@@ -1,7 +1,6 @@
 package org.amberyard.report.papers;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -63,7 +62,7 @@ final class EligibilityPapers {
 
     /** What the old bus runs on, as in table T1a. */
     private String fuel(ReplacedBus bus) {
-        return in.study().types().get(bus.old().vehicle().type()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse("electric");
+        return in.study().types().get(bus.old().vehicle().type()).engine().map(e -> e.fuel().word()).orElse("electric");
     }
 
     private DataTable table() {

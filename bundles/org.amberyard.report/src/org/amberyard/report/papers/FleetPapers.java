@@ -66,7 +66,7 @@ final class FleetPapers {
                 .year("Chassis model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.modelYear())).orElse(OptionalInt.empty()))
                 .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear()))
                         .orElse(OptionalInt.empty()))
-                .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse(""))
+                .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().word()).orElse(""))
                 .text("Body", 0.6, l -> type(l.old()).spec().body().bodyType())
                 .toFill("Make and model", 1.2).toFill("Engine serial and family", 1.2).toFill("GVWR, class", 0.9).toFill("Seats",
                         0.6)
@@ -120,7 +120,7 @@ final class FleetPapers {
                 .text("Replaces", 0.9, l -> l.old().unit()).text("New bus", 1, l -> l.bus().now().vehicle().unit())
                 .text("Type", 1.6, l -> now(l).name()).text("Body", 0.6, l -> now(l).spec().body().bodyType())
                 .text("Lift", 0.6, l -> in.facts().types().get(now(l).name()).lift() ? "yes" : "no")
-                .text("Fuel", 0.9, l -> now(l).engine().map(e -> e.fuel().name().toLowerCase(Locale.ROOT)).orElse("electric"))
+                .text("Fuel", 0.9, l -> now(l).engine().map(e -> e.fuel().word()).orElse("electric"))
                 .optional("Battery", "kWh", CellFormat.WHOLE, l -> now(l).electric()
                         .map(e -> OptionalDouble.of(e.battery().nominalKwh())).orElse(OptionalDouble.empty()))
                 .text("Route", 0.8, this::route)

@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import org.amberyard.model.io.FileSum;
 
 /**
  * The list of a submission's files with their SHA-256, a line each, as {@code sha256sum -c} reads it.
@@ -69,10 +67,6 @@ record SubmissionManifest(List<Entry> entries, String sum, String text) {
 
     /** SHA-256 in hexadecimal digits. */
     static String sum(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256", e);
-        }
+        return FileSum.of(bytes).sha256();
     }
 }

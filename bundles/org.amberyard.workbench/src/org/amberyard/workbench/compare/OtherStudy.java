@@ -10,6 +10,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
+import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -40,7 +41,7 @@ final class OtherStudy extends Job {
                 return Status.OK_STATUS;
             }
             Evaluated other = Evaluated.of(file.getFileName().toString(), study,
-                    new StudyEvaluator().evaluate(StudyCompiler.compile(study), done -> goOn(monitor)), units);
+                    new StudyEvaluator().evaluate(StudyCompiler.compile(study), done -> JobProgress.goOn(monitor)), units);
             if (!monitor.isCanceled()) {
                 whenDone.accept(other, "");
             }
@@ -50,11 +51,5 @@ final class OtherStudy extends Job {
             whenDone.accept(null, e.getMessage());
         }
         return monitor.isCanceled() ? Status.CANCEL_STATUS : Status.OK_STATUS;
-    }
-
-    private static void goOn(IProgressMonitor monitor) {
-        if (monitor.isCanceled()) {
-            throw new CancellationException();
-        }
     }
 }

@@ -18,6 +18,7 @@ import org.amberyard.study.roll.ActualProposal;
 import org.amberyard.study.roll.PastSteps;
 import org.amberyard.study.roll.RollChoice;
 import org.amberyard.study.roll.YearRoll;
+import org.amberyard.workbench.work.Failure;
 import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -100,7 +101,7 @@ final class RollWork extends Job {
             return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
-            String failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            String failure = Failure.words(e);
             ILog.of(RollWork.class).error(failure, e);
             tell(now, () -> failed.accept(failure));
         }

@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.study.StudyEvaluator;
+import org.amberyard.workbench.work.Failure;
+import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -44,7 +46,7 @@ final class EvaluationJob extends Job {
             return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             // A study that the rules let through may still be beyond the method; the user must hear of it and go on.
-            failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            failure = Failure.words(e);
             ILog.of(EvaluationJob.class).error(failure, e);
         }
         if (!monitor.isCanceled()) {
@@ -54,9 +56,7 @@ final class EvaluationJob extends Job {
     }
 
     private void goOn(double share, IProgressMonitor monitor) {
-        if (monitor.isCanceled()) {
-            throw new CancellationException();
-        }
+        JobProgress.goOn(monitor);
         done = share;
     }
 

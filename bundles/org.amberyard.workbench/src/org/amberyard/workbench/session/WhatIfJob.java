@@ -14,6 +14,8 @@ import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.whatif.SavedRun;
 import org.amberyard.study.whatif.StudyFingerprint;
 import org.amberyard.study.whatif.WhatIfRun;
+import org.amberyard.workbench.work.Failure;
+import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -89,7 +91,7 @@ final class WhatIfJob extends Job {
         } catch (RuntimeException | OutOfMemoryError e) {
             // A draw may be beyond the method or the memory; the user must hear which and go on.
             ILog.of(WhatIfJob.class).error(e.getMessage(), e);
-            failure = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            failure = Failure.words(e);
         }
         outcome = new Outcome(begun.map(this::kept), begun.filter(WhatIfRun::isComplete).isPresent(), failure);
         return Status.OK_STATUS;
@@ -104,9 +106,7 @@ final class WhatIfJob extends Job {
 
     private void at(double done, IProgressMonitor monitor) {
         share = done;
-        if (monitor.isCanceled()) {
-            throw new CancellationException();
-        }
+        JobProgress.goOn(monitor);
     }
 
     private void keep(SavedRun kept) {

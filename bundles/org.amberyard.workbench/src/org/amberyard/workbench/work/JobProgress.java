@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import org.amberyard.core.progress.Progress;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.widgets.Control;
 
 /** Ends a job's work when its result is not wanted any more, and tells of work that takes longer than a moment. */
@@ -28,6 +29,17 @@ public final class JobProgress implements Progress {
         this.owner = owner;
         this.wanted = wanted;
         this.told = told;
+    }
+
+    /**
+     * Goes on as long as a job is wanted; for work whose result is for no control.
+     *
+     * @throws CancellationException when the job was cancelled
+     */
+    public static void goOn(IProgressMonitor monitor) {
+        if (monitor.isCanceled()) {
+            throw new CancellationException();
+        }
     }
 
     @Override
