@@ -34,21 +34,28 @@ public record TaskClock(Meters since) {
         return new TaskClock(life.times(sinceShare));
     }
 
+    /** True when the task does not fall due on a stretch. */
+    boolean quiet(TaskTrigger trigger, Meters stretch) {
+        return trigger.dueAfter(since, stretch) > 1 + ROUNDING;
+    }
+
+    /** After a stretch on which the task does not fall due. */
+    TaskClock later(Meters stretch) {
+        return new TaskClock(since.plus(stretch));
+    }
+
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */
     public Walk walk(TaskTrigger trigger, Meters stretch) {
-        double due = trigger.dueAfter(since, stretch);
-        if (due > 1 + ROUNDING) {
-            return new Walk(List.of(), new TaskClock(since.plus(stretch)));
+        if (quiet(trigger, stretch)) {
+            return new Walk(List.of(), later(stretch));
         }
         List<Double> parts = new ArrayList<>();
+        double again = Math.max(ROUNDING, trigger.dueAfter(Meters.ZERO, stretch));
         double done = 0;
-        Meters current = since;
-        while (done + due <= 1 + ROUNDING) {
+        for (double due = trigger.dueAfter(since, stretch); done + due <= 1 + ROUNDING; due = again) {
             done = Math.min(1, done + due);
             parts.add(done);
-            current = Meters.ZERO;
-            due = Math.max(ROUNDING, trigger.dueAfter(current, stretch));
         }
-        return new Walk(parts, new TaskClock(current.plus(stretch.times(1 - done))));
+        return new Walk(parts, new TaskClock(stretch.times(1 - done)));
     }
 }

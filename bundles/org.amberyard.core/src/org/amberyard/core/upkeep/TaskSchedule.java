@@ -55,8 +55,8 @@ public final class TaskSchedule {
             if (renewals.get(i).isPresent()) {
                 WeibullRenewal renewal = renewals.get(i).get();
                 double to = odometerKm + year.km();
-                all = all.plus(new FailureSpread(renewal.expected(odometerKm, to), renewal.expected(odometerKm, to),
-                        renewal.variance(odometerKm, to)).costing(tasks.get(i).cost(ageYears, labourRatePerHour)));
+                double expected = renewal.expected(odometerKm, to);
+                all = all.plus(new FailureSpread(expected, expected, renewal.variance(odometerKm, to)).costing(tasks.get(i).cost(ageYears, labourRatePerHour)));
             }
         }
         return all;
@@ -72,13 +72,18 @@ public final class TaskSchedule {
         if (task.trigger().equals(TaskTrigger.NEVER)) {
             return;
         }
+        TaskClock clock = clocks.get(index);
         for (int month = 0; month < WearYear.MONTHS; month++) {
-            TaskClock.Walk walk = clocks.get(index).walk(task.trigger(), months.get(month));
-            clocks.set(index, walk.after());
-            if (!walk.parts().isEmpty()) {
+            Meters driven = months.get(month);
+            if (clock.quiet(task.trigger(), driven)) {
+                clock = clock.later(driven);
+            } else {
+                TaskClock.Walk walk = clock.walk(task.trigger(), driven);
+                clock = walk.after();
                 events.add(new TaskEvent(task, month, ageYears, walk.parts().size(), false));
             }
         }
+        clocks.set(index, clock);
     }
 
     private void addFailures(MaintenanceTask task, WeibullRenewal renewal, WearYear year, double ageYears,

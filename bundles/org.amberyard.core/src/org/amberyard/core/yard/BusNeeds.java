@@ -34,12 +34,21 @@ final class BusNeeds {
     private final YardInput yard;
     private final double batteryKw;
     private final EnergyUse otherOfDay;
+    /** Energy of a day beside the route but for the trips of busy days, kWh. */
+    private final double evenKwh;
+    private volatile Shares last;
+
+    /** What counts of the energy of days of a month from the battery, and from the grid for heat. */
+    private record Shares(ServiceMonth month, MonthShare battery, MonthShare grid) {
+    }
 
     BusNeeds(YardBus bus, YardInput yard) {
         this.bus = bus;
         this.yard = yard;
         this.batteryKw = Port.countedKw(yard.ports().stream().map(PortUnit::port).toList(), bus.acKw(), bus.dcKw());
-        this.otherOfDay = bus.other().times(1 / yard.calendar().serviceDays());
+        double serviceDays = yard.calendar().serviceDays();
+        this.otherOfDay = bus.other().times(1 / serviceDays);
+        this.evenKwh = Math.max(0, otherOfDay.batteryKwh() - bus.tripsKwh(yard.calendar()) / serviceDays);
     }
 
     /** Need on one stretch of a month of service. */
@@ -50,10 +59,20 @@ final class BusNeeds {
         if (normal.isEmpty()) {
             return parked(trip, freeMin);
         }
-        MonthShare energy = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::batteryKwh);
-        MonthShare grid = MonthShare.of(bus, month, normal.get(), yard.midday(), EnergyUse::gridKwh);
+        Shares shares = shares(month, normal.get());
         DayBlock day = kind.extreme() ? MonthShare.extreme(bus, month, kind).block(yard.midday()) : normal.get().block();
-        return driven(day, trip, energy.of(kind), grid.of(kind), freeMin);
+        return driven(day, trip, shares.battery.of(kind), shares.grid.of(kind), freeMin);
+    }
+
+    /** Shares of a month, which is asked for stretch by stretch. */
+    private Shares shares(ServiceMonth month, RouteUse.NormalDay normal) {
+        Shares known = last;
+        if (known == null || !known.month.equals(month)) {
+            known = new Shares(month, MonthShare.of(bus, month, normal, yard.midday(), EnergyUse::batteryKwh),
+                    MonthShare.of(bus, month, normal, yard.midday(), EnergyUse::gridKwh));
+            last = known;
+        }
+        return known;
     }
 
     private BusNeed parked(Optional<TripDay> trip, double freeMin) {
@@ -98,10 +117,9 @@ final class BusNeeds {
         return trip.map(t -> Math.max(usualMin, t.returnMin())).orElse(usualMin);
     }
 
-    /** Energy of a day beside the route: an even part of all that is not a trip of a busy day, and the trip of the day. */
+    /** Energy of a day beside the route: its even part, and the trip of the day. */
     private double besideRouteKwh(Optional<TripDay> trip) {
-        double evenKwh = otherOfDay.batteryKwh() - bus.tripsKwh(yard.calendar()) / yard.calendar().serviceDays();
-        return Math.max(0, evenKwh) + trip.map(TripDay::batteryKwh).orElse(0.0);
+        return evenKwh + trip.map(TripDay::batteryKwh).orElse(0.0);
     }
 
     private List<LayoverCharge> layovers(DayBlock day) {

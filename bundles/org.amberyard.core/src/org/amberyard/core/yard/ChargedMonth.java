@@ -40,19 +40,21 @@ record ChargedMonth(YardYear.Month figures, List<double[]> busKwh, List<double[]
             missing.add(lackedKwh);
         }
         boolean shared = yard.metering().shared();
-        MeterMonth apart = load.metered(false);
-        return new ChargedMonth(figures(load, apart.kwh()), needed, missing, shared ? load.metered(true) : apart,
-                shared ? Optional.of(load.buildingOnly()) : Optional.empty());
+        List<double[]> yardKw = load.stretchesKw(false);
+        List<double[]> serviceKw = load.stretchesKw(true);
+        MeterMonth apart = load.metered(false, yardKw);
+        return new ChargedMonth(figures(load, apart.kwh(), load.yardPeakKw(yardKw), load.servicePeakKw(serviceKw)), needed, missing,
+                shared ? load.metered(true, serviceKw) : apart, shared ? Optional.of(load.buildingOnly()) : Optional.empty());
     }
 
-    private static YardYear.Month figures(MonthLoad load, double kwh) {
+    private static YardYear.Month figures(MonthLoad load, double kwh, double yardPeakKw, double servicePeakKw) {
         List<YardYear.Shortfall> shortfalls = new ArrayList<>();
         double moved = 0;
         for (StretchLoad stretch : load.stretches()) {
             stretch.schedule().shortfalls().forEach(s -> shortfalls.add(new YardYear.Shortfall(stretch.label(), s.plugIn().bus(), s)));
             moved += stretch.times() * stretch.schedule().movedKwh();
         }
-        return new YardYear.Month(load.month(), kwh, load.yardPeakKw(), load.servicePeakKw(), load.swaps(), shortfalls, moved,
+        return new YardYear.Month(load.month(), kwh, yardPeakKw, servicePeakKw, load.swaps(), shortfalls, moved,
                 load.costGap());
     }
 }

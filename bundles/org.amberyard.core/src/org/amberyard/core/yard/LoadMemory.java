@@ -38,7 +38,16 @@ final class LoadMemory {
         }
     }
 
-    private record MonthKey(Key yard, int month) {
+    /**
+     * A month of a yard.
+     *
+     * @param yardHash hash of the yard, worked out once for all months
+     */
+    private record MonthKey(Key yard, int yardHash, int month) {
+        @Override
+        public int hashCode() {
+            return 31 * yardHash + month;
+        }
     }
 
     /** Nothing is known. */
@@ -58,12 +67,31 @@ final class LoadMemory {
 
     /** What each month comes to, from January to December. */
     List<ChargedMonth> months(YardInput yard) {
-        return IntStream.range(0, Climate.MONTHS).mapToObj(month -> month(yard, month)).toList();
+        Year year = new Year(yard);
+        return IntStream.range(0, Climate.MONTHS).mapToObj(year::month).toList();
     }
 
     /** What a month comes to. */
     ChargedMonth month(YardInput yard, int month) {
-        return months.to(new MonthKey(Key.of(yard), month), () -> ChargedMonth.of(unscheduled(yard).month(month), yard));
+        return new Year(yard).month(month);
+    }
+
+    /** A year of a yard that is asked for month by month. */
+    private final class Year {
+        private final YardInput yard;
+        private final Key key;
+        private final int hash;
+        private final WorkedOnce<UnscheduledLoads> loads = new WorkedOnce<>();
+
+        Year(YardInput yard) {
+            this.yard = yard;
+            this.key = Key.of(yard);
+            this.hash = key.hashCode();
+        }
+
+        ChargedMonth month(int month) {
+            return months.to(new MonthKey(key, hash, month), () -> ChargedMonth.of(loads.of(() -> unscheduled(yard)).month(month), yard));
+        }
     }
 
     /** Loads that are worked out now, for whoever wants them once. */
@@ -73,6 +101,6 @@ final class LoadMemory {
 
     private static long figures(List<MonthLoad> year) {
         return year.stream().flatMap(month -> month.stretches().stream()).mapToLong(stretch -> (long) stretch.schedule().grid().steps()
-                * (stretch.schedule().meterKw().length + stretch.heatKw().size() + 1)).sum();
+                * (stretch.schedule().meterKw().length + stretch.heat().size() + 1)).sum();
     }
 }

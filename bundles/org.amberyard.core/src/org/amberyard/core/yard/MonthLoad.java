@@ -65,8 +65,20 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
 
     /** What the meter of charging counts. */
     public MeterMonth metered(boolean shared) {
+        return metered(shared, stretchesKw(shared));
+    }
+
+    /** Loads of its stretches at the meter, kW. */
+    List<double[]> stretchesKw(boolean shared) {
+        return stretches.stream().map(s -> s.loadKw(shared)).toList();
+    }
+
+    /** What the meter counts with loads of its stretches, kW. */
+    MeterMonth metered(boolean shared, List<double[]> stretchesKw) {
         List<LoadDay> days = new ArrayList<>();
-        stretches.forEach(s -> addDays(s, s.loadKw(shared), days));
+        for (int place = 0; place < stretches.size(); place++) {
+            addDays(stretches.get(place), stretchesKw.get(place), days);
+        }
         idle.forEach(d -> days.add(new LoadDay(d.label(), d.dayClass(), d.days(), d.loadKw(shared))));
         return new MeterMonth(month, days);
     }
@@ -90,23 +102,36 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
 
     /** Highest demand of charging, heat and standby, kW. */
     public double yardPeakKw() {
+        return yardPeakKw(stretchesKw(false));
+    }
+
+    /** The same of loads of its stretches, kW. */
+    double yardPeakKw(List<double[]> stretchesKw) {
         double standbyKw = idle.stream().mapToDouble(IdleDay::standbyKw).max().orElse(0);
-        return Math.max(standbyKw, stretches.stream().mapToDouble(s -> highest(s.yardKw())).max().orElse(0));
+        return Math.max(standbyKw, stretchesKw.stream().mapToDouble(MonthLoad::highest).max().orElse(0));
     }
 
     /** Loads behind the service by step, the building included, of each stretch and of each kind of day without routes, kW. */
     public List<double[]> serviceKw() {
-        return Stream.concat(stretches.stream().map(StretchLoad::serviceKw), idle.stream().map(d -> d.loadKw(true))).toList();
+        return serviceKw(stretchesKw(true)).toList();
     }
 
-    /** Highest demand behind the service, the building included, kW. */
-    public double servicePeakKw() {
-        return serviceKw().stream().mapToDouble(MonthLoad::highest).max().orElse(0);
+    private Stream<double[]> serviceKw(List<double[]> stretchesKw) {
+        return Stream.concat(stretchesKw.stream(), idle.stream().map(d -> d.loadKw(true)));
+    }
+
+    /** Highest demand behind the service, the building included, with loads of its stretches there, kW. */
+    double servicePeakKw(List<double[]> stretchesKw) {
+        return serviceKw(stretchesKw).mapToDouble(MonthLoad::highest).max().orElse(0);
     }
 
     /** The highest of some powers; 0 of none. */
     static double highest(double[] kw) {
-        return Arrays.stream(kw).max().orElse(0);
+        double highest = kw.length == 0 ? 0 : kw[0];
+        for (double one : kw) {
+            highest = Math.max(highest, one);
+        }
+        return highest;
     }
 
     /** Plug swaps of the month. */

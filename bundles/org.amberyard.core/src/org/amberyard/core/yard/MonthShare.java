@@ -30,7 +30,7 @@ record MonthShare(double extremeDays, double otherDays) {
     }
 
     private static double dayKwh(DayBlock day, ToDoubleFunction<EnergyUse> energy) {
-        return day.uses().stream().mapToDouble(energy).sum();
+        return day.legs().stream().mapToDouble(leg -> energy.applyAsDouble(leg.use())).sum();
     }
 
     /** The coldest or the hottest day of a bus on a route. */

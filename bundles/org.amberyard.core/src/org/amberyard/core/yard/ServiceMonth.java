@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -19,7 +20,9 @@ public record ServiceMonth(int month, boolean extendedYear, int days, Map<Stretc
     private static final int LEAST_FOR_TRIPS = 4;
 
     public ServiceMonth {
-        times = Map.copyOf(times);
+        Map<StretchKind, Double> standing = new EnumMap<>(StretchKind.class);
+        standing.putAll(times);
+        times = Collections.unmodifiableMap(standing);
     }
 
     /**

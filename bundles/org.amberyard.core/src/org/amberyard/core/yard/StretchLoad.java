@@ -16,25 +16,30 @@ import org.amberyard.core.charging.YardCharging;
  * @param kind kind of stretch
  * @param charging who stands at which plug when
  * @param schedule what is charged when
- * @param heatKw heat of each bus at the meter, in the order of the yard's buses, kW
+ * @param heat heat of each bus at the meter, in the order of the yard's buses
  * @param standbyKw power that the ports draw at all hours, kW
  * @param buildingKw load of the building, kW
  */
 public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging charging, ChargeSchedule schedule,
-        List<double[]> heatKw, double standbyKw, double[] buildingKw) {
+        List<MeterHeat> heat, double standbyKw, double[] buildingKw) {
 
     public StretchLoad {
-        heatKw = List.copyOf(heatKw);
+        heat = List.copyOf(heat);
     }
 
     /** The same with another schedule. */
     StretchLoad with(ChargeSchedule other) {
-        return new StretchLoad(service, kind, charging, other, heatKw, standbyKw, buildingKw);
+        return new StretchLoad(service, kind, charging, other, heat, standbyKw, buildingKw);
     }
 
     /** How often it stands in the month. */
     public double times() {
         return service.times().get(kind);
+    }
+
+    /** Heat of each bus at the meter, in the order of the yard's buses, kW. */
+    public List<double[]> heatKw() {
+        return heat.stream().map(MeterHeat::kw).toList();
     }
 
     /** Words for tables and charts. */
@@ -61,7 +66,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
         for (int step = 0; step < sum.length; step++) {
             sum[step] += standbyKw;
         }
-        heatKw.forEach(heat -> add(heat, sum));
+        heat.forEach(bus -> add(bus.kw(), sum));
         return sum;
     }
 
@@ -90,7 +95,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Load of one bus, charging and heat, at the meter, kW; by its place among the yard's buses. */
     public double[] busKw(int bus) {
-        double[] sum = heatKw.get(bus).clone();
+        double[] sum = heat.get(bus).kw().clone();
         List<PlugIn> plugIns = charging.stretch().plugIns();
         for (int place = 0; place < plugIns.size(); place++) {
             if (plugIns.get(place).bus() == bus) {
@@ -104,11 +109,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
     double[] busesKwh(int buses) {
         double[] sums = new double[buses];
         for (int bus = 0; bus < buses; bus++) {
-            double heat = 0;
-            for (double kw : heatKw.get(bus)) {
-                heat += kw;
-            }
-            sums[bus] = heat * charging.stretch().grid().stepHours();
+            sums[bus] = heat.get(bus).kwh();
         }
         List<PlugIn> plugIns = charging.stretch().plugIns();
         for (int place = 0; place < plugIns.size(); place++) {

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.amberyard.core.charging.BusAcceptance;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.charging.PlugIn;
 import org.amberyard.core.charging.PlugWay;
@@ -29,7 +28,7 @@ final class StretchPlanner {
     }
 
     /** Charging with what the buses asked for. */
-    private record Charged(YardCharging charging, List<BusNeed> asked) {
+    private record Charged(YardCharging charging, List<StretchNeed> asked) {
         boolean betterThan(Charged other) {
             return charging.schedule().shortKwh() < other.charging.schedule().shortKwh();
         }
@@ -39,9 +38,9 @@ final class StretchPlanner {
     StretchLoad of(ServiceMonth service, StretchKind kind) {
         StepGrid grid = grid(kind);
         Charged charged = charged(service, kind);
-        List<double[]> heat = new ArrayList<>();
+        List<MeterHeat> heat = new ArrayList<>();
         for (int bus = 0; bus < charged.asked.size(); bus++) {
-            heat.add(heatKw(charged.asked.get(bus), grid, StretchLoad.efficiency(charged.charging, bus)));
+            heat.add(charged.asked.get(bus).heat(grid, StretchLoad.efficiency(charged.charging, bus)));
         }
         return new StretchLoad(service, kind, charged.charging, charged.charging.schedule(), heat, yard.standbyKw(),
                 yard.building().through(service.month(), kind));
@@ -75,49 +74,21 @@ final class StretchPlanner {
         return new PlugWay(yard.rule().with(policy), stretch(service, kind, asked(service, kind, policy)));
     }
 
-    private List<BusNeed> asked(ServiceMonth service, StretchKind kind, ChargePolicy policy) {
+    private List<StretchNeed> asked(ServiceMonth service, StretchKind kind, ChargePolicy policy) {
         return needs.computeIfAbsent(policy, p -> p == yard.rule().policy() ? own : own.under(yard.rule().with(p)))
                 .on(service, kind);
     }
 
-    private YardStretch stretch(ServiceMonth service, StretchKind kind, List<BusNeed> asked) {
+    private YardStretch stretch(ServiceMonth service, StretchKind kind, List<StretchNeed> asked) {
         StepGrid grid = grid(kind);
         List<PlugIn> plugIns = new ArrayList<>();
         for (int bus = 0; bus < asked.size(); bus++) {
-            for (BusNeed.Stay stay : asked.get(bus).stays()) {
-                plugIns.add(plugIn(bus, stay, grid.lengthMin()));
-            }
+            asked.get(bus).addTo(plugIns, bus, grid.lengthMin());
         }
         return new YardStretch(service.times().get(kind), grid, plugIns, yard.swaps().of(kind.days().size()));
     }
 
     private StepGrid grid(StretchKind kind) {
         return StepGrid.ofDays(kind.days().size(), yard.stepMin());
-    }
-
-    /** A bus that comes after the end of the stretch comes as it did before its start. */
-    private PlugIn plugIn(int bus, BusNeed.Stay stay, double lengthMin) {
-        YardBus of = yard.buses().get(bus);
-        double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
-        return new PlugIn(bus, of.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin,
-                stay.chargeByMin() - turnMin, stay.batteryKwh(), stay.leastKwh(), stay.endShare(),
-                BusAcceptance.of(of.acKw(), of.dcKw(), of.battery(), of.health(), stay.packC())
-                        .besideHeat(stay.heatKw()));
-    }
-
-    /** Mean power of each step, so that the energy is exact; a time over the end of the stretch goes on at its start. */
-    private static double[] heatKw(BusNeed need, StepGrid grid, double efficiency) {
-        double[] kw = new double[grid.steps()];
-        double stepMin = grid.stepMin();
-        for (BusNeed.Heat heat : need.heat()) {
-            int first = (int) Math.floor(heat.fromMin() / stepMin);
-            int last = (int) Math.ceil(heat.toMin() / stepMin);
-            double meterKw = heat.kw() / efficiency;
-            for (int running = first, step = grid.wrapped(first); running < last; running++, step = grid.next(step)) {
-                double minutes = Math.min(heat.toMin(), (running + 1) * stepMin) - Math.max(heat.fromMin(), running * stepMin);
-                kw[step] += meterKw * minutes / stepMin;
-            }
-        }
-        return kw;
     }
 }

@@ -37,10 +37,10 @@ public record YardBus(int place, String name, double acKw, double dcKw, BatteryS
         this(place, name, acKw, dcKw, battery, health, route, routeShare, other, List.of());
     }
 
-    /** Of what is quick to look at: the drives of a bus are large. */
+    /** Of what is quick to look at: the drives of a bus are large, so what they take in a year stands for them. */
     @Override
     public int hashCode() {
-        return Objects.hash(place, name, health);
+        return Objects.hash(place, name, health, route.map(use -> use.year().batteryKwh()), other.batteryKwh());
     }
 
     /** The bus's trip on the busiest day of a month of service. */

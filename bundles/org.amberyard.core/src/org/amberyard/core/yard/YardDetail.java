@@ -68,7 +68,7 @@ public record YardDetail(YardYear year, List<MonthLoad> loads) {
 
     /** The month with the highest demand of charging, heat and standby; the first of equals. */
     public MonthLoad peakMonth() {
-        return loads.stream().max(Comparator.comparingDouble(MonthLoad::yardPeakKw).thenComparing(m -> -m.month())).orElseThrow();
+        return loads.stream().max(Comparator.comparingDouble((MonthLoad month) -> month.yardPeakKw()).thenComparing(m -> -m.month())).orElseThrow();
     }
 
     /**

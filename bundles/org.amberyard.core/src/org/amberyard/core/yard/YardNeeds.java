@@ -2,7 +2,6 @@ package org.amberyard.core.yard;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.amberyard.core.charging.ChargeRule;
 
@@ -14,23 +13,25 @@ final class YardNeeds {
 
     /** Needs of a bus. */
     static final class OfBus {
+        private final YardBus bus;
         private final BusNeeds needs;
-        private final Map<When, BusNeed> known = new ConcurrentHashMap<>();
+        private final Map<When, StretchNeed> known = new ConcurrentHashMap<>();
 
         OfBus(YardBus bus, YardInput yard) {
-            needs = new BusNeeds(bus, yard);
+            this.bus = bus;
+            this.needs = new BusNeeds(bus, yard);
         }
 
-        private BusNeed on(When when) {
-            return known.computeIfAbsent(when, w -> needs.on(w.service, w.kind));
+        private StretchNeed on(When when) {
+            return known.computeIfAbsent(when, w -> new StretchNeed(bus, needs.on(w.service, w.kind)));
         }
     }
 
     private record When(ServiceMonth service, StretchKind kind) {
-        /** Of what is quick to look at. */
+        /** Of what is quick to look at; there are fewer than sixteen kinds. */
         @Override
         public int hashCode() {
-            return Objects.hash(service.month(), service.extendedYear(), kind);
+            return 32 * service.month() + (service.extendedYear() ? 16 : 0) + kind.ordinal();
         }
     }
 
@@ -47,7 +48,7 @@ final class YardNeeds {
     }
 
     /** Needs in the order of the buses. */
-    List<BusNeed> on(ServiceMonth service, StretchKind kind) {
+    List<StretchNeed> on(ServiceMonth service, StretchKind kind) {
         When when = new When(service, kind);
         return buses.stream().map(b -> b.on(when)).toList();
     }

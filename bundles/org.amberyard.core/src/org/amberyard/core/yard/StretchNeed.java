@@ -1,0 +1,58 @@
+package org.amberyard.core.yard;
+
+import java.util.List;
+import org.amberyard.core.charging.BusAcceptance;
+import org.amberyard.core.charging.PlugIn;
+import org.amberyard.core.charging.StepGrid;
+
+/**
+ * What a bus needs on a stretch, with all that follows from it whoever stands beside the bus; worked out once. Safe for use from
+ * several threads.
+ */
+final class StretchNeed {
+    private final YardBus bus;
+    private final BusNeed need;
+    private final List<BusAcceptance> acceptances;
+    private volatile Heat heat;
+
+    /** The heat that was asked for last. */
+    private record Heat(StepGrid grid, double efficiency, MeterHeat atMeter) {
+        boolean is(StepGrid otherGrid, double otherEfficiency) {
+            return grid.equals(otherGrid) && efficiency == otherEfficiency;
+        }
+    }
+
+    StretchNeed(YardBus bus, BusNeed need) {
+        this.bus = bus;
+        this.need = need;
+        this.acceptances = need.stays().stream().map(this::acceptance).toList();
+    }
+
+    private BusAcceptance acceptance(BusNeed.Stay stay) {
+        return BusAcceptance.of(bus.acKw(), bus.dcKw(), bus.battery(), bus.health(), stay.packC()).besideHeat(stay.heatKw());
+    }
+
+    /** Heat behind a port of an efficiency. */
+    MeterHeat heat(StepGrid grid, double efficiency) {
+        Heat known = heat;
+        if (known == null || !known.is(grid, efficiency)) {
+            known = new Heat(grid, efficiency, MeterHeat.of(need, grid, efficiency));
+            heat = known;
+        }
+        return known.atMeter;
+    }
+
+    /**
+     * Adds its stays to those of a yard. A bus that comes after the end of the stretch comes as it did before its start.
+     *
+     * @param place its place among the buses of the yard
+     */
+    void addTo(List<PlugIn> plugIns, int place, double lengthMin) {
+        for (int number = 0; number < acceptances.size(); number++) {
+            BusNeed.Stay stay = need.stays().get(number);
+            double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
+            plugIns.add(new PlugIn(place, bus.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin, stay.chargeByMin() - turnMin,
+                    stay.batteryKwh(), stay.leastKwh(), stay.endShare(), acceptances.get(number)));
+        }
+    }
+}
