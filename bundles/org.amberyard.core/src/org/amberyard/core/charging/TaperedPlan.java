@@ -102,18 +102,23 @@ final class TaperedPlan {
         return (storableShare - plannedShare) * kwhPerShare(charge) > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
     }
 
-    /** State of charge after a step: as wished, but not so low that full power could not make it up, nor what cannot be. */
+    /**
+     * State of charge after a step: as wished, but not so low that full power could not make it up, nor what cannot be. Bounds
+     * that make no difference are not worked out.
+     */
     private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare,
             LeastCharge least) {
         double before = charge.chargeShare();
-        double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
         double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
-        double leftHours = (charge.plugged.chargeToMin() - endMin) / 60;
-        double lowest = least.share(leftHours);
-        double wanted = Math.max(lowest, before + wishKwh / kwhPerShare(charge));
-        double highest = Math.min(charge.after(charge.limitKw, (endMin - startMin) / 60),
-                before + mostKwh / kwhPerShare(charge));
-        return Math.max(before, Math.min(wanted, Math.min(highest, targetShare)));
+        double wished = before + wishKwh / kwhPerShare(charge);
+        double most = Math.min(before + mostKwh / kwhPerShare(charge), targetShare);
+        double wanted = wished >= most ? wished : Math.max(wished, least.share((charge.plugged.chargeToMin() - endMin) / 60));
+        if (Math.min(wanted, most) <= before) {
+            return before;
+        }
+        double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
+        double takes = charge.after(charge.limitKw, (endMin - startMin) / 60);
+        return Math.max(before, Math.min(wanted, Math.min(takes, most)));
     }
 
     /** Energy at the meter for the whole pack, kWh. */

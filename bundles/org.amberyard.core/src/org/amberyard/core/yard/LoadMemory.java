@@ -101,6 +101,6 @@ final class LoadMemory {
 
     private static long figures(List<MonthLoad> year) {
         return year.stream().flatMap(month -> month.stretches().stream()).mapToLong(stretch -> (long) stretch.schedule().grid().steps()
-                * (stretch.schedule().meterKw().length + stretch.heat().size() + 1)).sum();
+                * (stretch.schedule().meterKw().length + stretch.base().heat().size() + 3)).sum();
     }
 }

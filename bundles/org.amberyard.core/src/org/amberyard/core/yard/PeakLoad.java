@@ -58,7 +58,7 @@ public record PeakLoad(List<BusDraw> buses, double standbyKw, double buildingKw)
         for (int bus = 0; bus < yard.buses().size(); bus++) {
             double kw = stretch.busKw(bus)[step];
             if (ChargeSpan.draws(kw)) {
-                draws.add(new BusDraw(yard.buses().get(bus).name(), kw, ChargeSpan.draws(kw - stretch.heat().get(bus).kw()[step])));
+                draws.add(new BusDraw(yard.buses().get(bus).name(), kw, ChargeSpan.draws(kw - stretch.base().heat().get(bus).kw()[step])));
             }
         }
         draws.sort(Comparator.comparingDouble(BusDraw::kw).reversed());

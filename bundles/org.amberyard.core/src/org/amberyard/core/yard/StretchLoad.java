@@ -16,20 +16,13 @@ import org.amberyard.core.charging.YardCharging;
  * @param kind kind of stretch
  * @param charging who stands at which plug when
  * @param schedule what is charged when
- * @param heat heat of each bus at the meter, in the order of the yard's buses
- * @param standbyKw power that the ports draw at all hours, kW
- * @param buildingKw load of the building, kW
+ * @param base load that cannot be moved
  */
-public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging charging, ChargeSchedule schedule,
-        List<MeterHeat> heat, double standbyKw, double[] buildingKw) {
-
-    public StretchLoad {
-        heat = List.copyOf(heat);
-    }
+public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging charging, ChargeSchedule schedule, BaseLoad base) {
 
     /** The same with another schedule. */
     StretchLoad with(ChargeSchedule other) {
-        return new StretchLoad(service, kind, charging, other, heat, standbyKw, buildingKw);
+        return new StretchLoad(service, kind, charging, other, base);
     }
 
     /** How often it stands in the month. */
@@ -39,7 +32,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Heat of each bus at the meter, in the order of the yard's buses, kW. */
     public List<double[]> heatKw() {
-        return heat.stream().map(MeterHeat::kw).toList();
+        return base.heat().stream().map(MeterHeat::kw).toList();
     }
 
     /** Words for tables and charts. */
@@ -60,14 +53,19 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
         return step * kind.days().size() / kw.length;
     }
 
+    /** Load of the building, kW. */
+    public double[] buildingKw() {
+        return base.buildingKw();
+    }
+
+    /** Power that the ports draw at all hours, kW. */
+    public double standbyKw() {
+        return base.standbyKw();
+    }
+
     /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building. */
     double[] baseKw(boolean shared) {
-        double[] sum = shared ? buildingKw.clone() : new double[buildingKw.length];
-        for (int step = 0; step < sum.length; step++) {
-            sum[step] += standbyKw;
-        }
-        heat.forEach(bus -> add(bus.kw(), sum));
-        return sum;
+        return base.kw(shared);
     }
 
     /** Load of charging with heat and standby, kW. */
@@ -82,7 +80,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Load at the meter, kW. */
     double[] loadKw(boolean shared) {
-        double[] sum = baseKw(shared);
+        double[] sum = baseKw(shared).clone();
         add(schedule.totalKw(), sum);
         return sum;
     }
@@ -95,7 +93,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Load of one bus, charging and heat, at the meter, kW; by its place among the yard's buses. */
     public double[] busKw(int bus) {
-        double[] sum = heat.get(bus).kw().clone();
+        double[] sum = base.heat().get(bus).kw().clone();
         List<PlugIn> plugIns = charging.stretch().plugIns();
         for (int place = 0; place < plugIns.size(); place++) {
             if (plugIns.get(place).bus() == bus) {
@@ -109,7 +107,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
     double[] busesKwh(int buses) {
         double[] sums = new double[buses];
         for (int bus = 0; bus < buses; bus++) {
-            sums[bus] = heat.get(bus).kwh();
+            sums[bus] = base.heat().get(bus).kwh();
         }
         List<PlugIn> plugIns = charging.stretch().plugIns();
         for (int place = 0; place < plugIns.size(); place++) {

@@ -42,8 +42,8 @@ final class StretchPlanner {
         for (int bus = 0; bus < charged.asked.size(); bus++) {
             heat.add(charged.asked.get(bus).heat(grid, StretchLoad.efficiency(charged.charging, bus)));
         }
-        return new StretchLoad(service, kind, charged.charging, charged.charging.schedule(), heat, yard.standbyKw(),
-                yard.building().through(service.month(), kind));
+        return new StretchLoad(service, kind, charged.charging, charged.charging.schedule(),
+                new BaseLoad(heat, yard.standbyKw(), yard.building().through(service.month(), kind)));
     }
 
     private Charged charged(ServiceMonth service, StretchKind kind) {
