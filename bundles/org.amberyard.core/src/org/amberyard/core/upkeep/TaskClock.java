@@ -1,8 +1,5 @@
 package org.amberyard.core.upkeep;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * How far a bus is on its way to the next time that a task is due.
  *
@@ -18,13 +15,10 @@ public record TaskClock(Meters since) {
     /**
      * A stretch of driving.
      *
-     * @param parts parts of the stretch after which the task fell due, rising, from 0 to 1
+     * @param times how often the task fell due on it
      * @param after the clock at the end of the stretch
      */
-    public record Walk(List<Double> parts, TaskClock after) {
-        public Walk {
-            parts = List.copyOf(parts);
-        }
+    public record Walk(int times, TaskClock after) {
     }
 
     /** The clock of a bus that has lived evenly, so that the task was done whenever it fell due. */
@@ -47,15 +41,15 @@ public record TaskClock(Meters since) {
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */
     public Walk walk(TaskTrigger trigger, Meters stretch) {
         if (quiet(trigger, stretch)) {
-            return new Walk(List.of(), later(stretch));
+            return new Walk(0, later(stretch));
         }
-        List<Double> parts = new ArrayList<>();
+        int times = 0;
         double again = Math.max(ROUNDING, trigger.dueAfter(Meters.ZERO, stretch));
         double done = 0;
         for (double due = trigger.dueAfter(since, stretch); done + due <= 1 + ROUNDING; due = again) {
             done = Math.min(1, done + due);
-            parts.add(done);
+            times++;
         }
-        return new Walk(parts, new TaskClock(stretch.times(1 - done)));
+        return new Walk(times, new TaskClock(stretch.times(1 - done)));
     }
 }

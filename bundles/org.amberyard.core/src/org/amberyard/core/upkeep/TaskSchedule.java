@@ -80,7 +80,7 @@ public final class TaskSchedule {
             } else {
                 TaskClock.Walk walk = clock.walk(task.trigger(), driven);
                 clock = walk.after();
-                events.add(new TaskEvent(task, month, ageYears, walk.parts().size(), false));
+                events.add(new TaskEvent(task, month, ageYears, walk.times(), false));
             }
         }
         clocks.set(index, clock);
