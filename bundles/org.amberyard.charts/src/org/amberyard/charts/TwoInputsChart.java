@@ -33,6 +33,8 @@ final class TwoInputsChart {
     private static final String TITLE = "Two inputs together";
     private static final int HEIGHT = 460;
     private static final MathContext DIGITS = new MathContext(12);
+    /** Smaller steps would not show in millions with two decimals. */
+    private static final double LEAST_TOLD_IN_MILLIONS = 10_000;
     private static final Shape AS_IT_IS = new Ellipse2D.Double(-4, -4, 8, 8);
 
     private final ComparedPlans plans;
@@ -80,7 +82,8 @@ final class TwoInputsChart {
 
     private SavingContours contours() {
         SavingContours contours = new SavingContours(run.grid().first(0), run.grid().first(run.grid().columns() - 1), theme);
-        bands.between().forEach(level -> contours.add(ContourLine.of(run.grid(), saving, level), plans.money(level)));
+        MoneyTickFormat amounts = MoneyTickFormat.reaching(bands.step() < LEAST_TOLD_IN_MILLIONS ? bands.step() : Math.max(-least(), most()));
+        bands.between().forEach(level -> contours.add(ContourLine.of(run.grid(), saving, level), amounts.format(level)));
         contours.addEven(even);
         asItIs().ifPresent(at -> contours.addPoint(at[0], at[1], AS_IT_IS));
         return contours;
