@@ -86,6 +86,49 @@ class WhatIfVerbTest {
         assertTrue(tornado.contains("Electric in stages,Policy,at once,least cost,"), tornado);
         assertTrue(out.toString(StandardCharsets.UTF_8).contains("“Electric in stages” costs less than “Like for like” in 0 % of 10 "
                 + "draws"), out.toString(StandardCharsets.UTF_8));
+        assertTrue(out.toString(StandardCharsets.UTF_8).contains("Only one uncertain input, “Diesel price”, takes any value of a range; a grid "
+                + "of two inputs takes a second one."), out.toString(StandardCharsets.UTF_8));
+    }
+
+    /** The study's own choice, that of the command line over it, and the paper of the appendix. */
+    @Test
+    void theGridIsOfTheInputsThatAreChosen() throws Exception {
+        Study study = StudyFile.load(EXAMPLE);
+        study.getWhatIf().getScenarios().clear();
+        study.getWhatIf().getInputs().subList(4, study.getWhatIf().getInputs().size()).clear();
+        study.getWhatIf().getCorrelations().clear();
+        study.getWhatIf().setDraws(10);
+        study.getWhatIf().setGridAcross(study.getWhatIf().getInputs().get(3));
+        study.getWhatIf().setGridUpward(study.getWhatIf().getInputs().get(0));
+        study.getWhatIf().setGridRows(4);
+        StudyFile.save(study, folder.resolve(STUDY));
+
+        assertEquals(0, run("what-if", STUDY, "--out", "own"), err.toString(StandardCharsets.UTF_8));
+        List<String> own = Files.readAllLines(folder.resolve("own/what_if_grid.csv"));
+        assertEquals("Plan,Demand charge rise,Diesel price,Saving (USD)", own.get(0));
+        assertEquals(1 + 11 * 4 * (study.getPlans().size() - 1), own.size());
+
+        assertEquals(0, run("what-if", STUDY, "--out", "asked", "--grid", "Diesel price;Electricity rise", "--grid-steps", "3x5"),
+                err.toString(StandardCharsets.UTF_8));
+        List<String> asked = Files.readAllLines(folder.resolve("asked/what_if_grid.csv"));
+        assertEquals("Plan,Diesel price,Electricity rise,Saving (USD)", asked.get(0));
+        assertEquals(1 + 3 * 5 * (study.getPlans().size() - 1), asked.size());
+    }
+
+    @Test
+    void aGridThatCannotBeIsRefused() throws Exception {
+        StudyFile.save(StudyFile.load(EXAMPLE), folder.resolve(STUDY));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--grid", "Diesel price"));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--grid", "Diesel price;Bread"));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--grid-steps", "25x52"));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--grid", "Diesel price;Diesel price"));
+        assertEquals(2, run("what-if", STUDY, "--out", "out", "--kept", "--grid", "Diesel price;Electricity rise"));
+        String said = err.toString(StandardCharsets.UTF_8) + out.toString(StandardCharsets.UTF_8);
+        assertTrue(said.contains("--grid is “Diesel price”; it must name two uncertain inputs with a semicolon between them."), said);
+        assertTrue(said.contains("--grid is “Bread”; it must be one of Diesel price, "), said);
+        assertTrue(said.contains("--grid-steps is “25x52”; it must be a whole number from 3 to 51, or two of them with an x between them."), said);
+        assertTrue(said.contains("“Diesel price” runs across the grid already"), said);
+        assertTrue(said.contains("--grid cannot be given with --kept, which runs nothing."), said);
     }
 
     /** Prices below 0, which a check of the study would refuse, come up among the draws only. */

@@ -10,6 +10,7 @@ import org.amberyard.core.consumption.FitSettings;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.VehiclesPackage;
+import org.amberyard.report.CurveChangeTable;
 import org.amberyard.report.ResidualTable;
 import org.amberyard.study.CurveFitting;
 import org.amberyard.study.CurveLogs;
@@ -91,6 +92,8 @@ final class FitCurveVerb implements Verb {
     private static void print(CurveFitting fitting, PrintStream out) {
         CurveWords.of(fitting).forEach(out::println);
         if (fitting.fit().isPresent()) {
+            out.println();
+            out.print(TextTable.of(CurveChangeTable.of(fitting)));
             out.println();
             out.print(TextTable.of(ResidualTable.of(fitting)));
         }

@@ -53,7 +53,7 @@ final class SweepVerb implements Verb {
     }
 
     private static int sweep(Path file, int threads, Arguments arguments, Console console) throws WrongUse, IOException {
-        Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
+        Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console, (words, whatIf) -> {});
         if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.WhatIf;
 
 /**
  * A study whose what-if is to be run as a command asks.
@@ -40,8 +41,14 @@ record WhatIfStudy(Study study, StudyResult base) {
         }
     }
 
+    /** What a verb asks of a what-if besides. */
+    @FunctionalInterface
+    interface Asked {
+        void take(Arguments arguments, WhatIf whatIf) throws WrongUse;
+    }
+
     /** Reads and evaluates it; empty when it cannot be evaluated, which has been said. */
-    static Optional<WhatIfStudy> of(Arguments arguments, Console console) throws WrongUse, IOException {
+    static Optional<WhatIfStudy> of(Arguments arguments, Console console, Asked more) throws WrongUse, IOException {
         Path file = arguments.study(console.folder());
         Study study = StudyArgument.load(file);
         if (study.getWhatIf() == null || study.getWhatIf().getInputs().isEmpty()) {
@@ -49,6 +56,7 @@ record WhatIfStudy(Study study, StudyResult base) {
         }
         arguments.whole(DRAWS, 10, 10_000_000).ifPresent(study.getWhatIf()::setDraws);
         arguments.whole(SEED, 0, Integer.MAX_VALUE).ifPresent(study.getWhatIf()::setSeed);
+        more.take(arguments, study.getWhatIf());
         return EvaluatedStudy.of(study, console).map(e -> new WhatIfStudy(study, e.result()));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTable;
@@ -28,12 +29,13 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public String usage() {
-        return "what-if STUDY " + OUT + " DIR [" + KEPT + "] " + WhatIfStudy.USAGE;
+        return "what-if STUDY " + OUT + " DIR [" + KEPT + "] " + WhatIfStudy.USAGE + " " + GridOption.USAGE;
     }
 
     @Override
     public String summary() {
-        return "varies the uncertain inputs of STUDY one at a time, the two widest together and all together, runs its scenarios, and "
+        return "varies the uncertain inputs of STUDY one at a time, two together (those that --grid or STUDY names, else the two widest) and all "
+                + "together, runs its scenarios, and "
                 + "writes tables and charts into DIR; the same study and seed give the same figures on any number of threads; " + KEPT
                 + " runs nothing and writes the what-if that is "
                 + "kept beside STUDY, with what has changed since if it is of an earlier version of the study";
@@ -41,7 +43,7 @@ final class WhatIfVerb implements Verb {
 
     @Override
     public Set<String> options() {
-        return Stream.concat(Stream.of(OUT), WhatIfStudy.options().stream()).collect(Collectors.toSet());
+        return Stream.of(Set.of(OUT), WhatIfStudy.options(), GridOption.options()).flatMap(Set::stream).collect(Collectors.toSet());
     }
 
     @Override
@@ -59,10 +61,11 @@ final class WhatIfVerb implements Verb {
         Path folder = arguments.path(OUT, console.folder());
         if (arguments.has(KEPT)) {
             WhatIfStudy.refuseSettings(arguments, KEPT);
+            GridOption.refuse(arguments, KEPT);
             KeptWhatIf.beside(arguments.study(console.folder())).write(folder, console);
             return ExitCode.DONE;
         }
-        Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console);
+        Optional<WhatIfStudy> asked = WhatIfStudy.of(arguments, console, GridOption::take);
         if (asked.isEmpty()) {
             return ExitCode.WRONG_USE;
         }
@@ -86,6 +89,7 @@ final class WhatIfVerb implements Verb {
     static void write(WhatIfResults results, List<ResultTable> more, UnitSystem units, Path folder, Console console) throws IOException {
         ResultFolder.write(results, more, units, folder);
         WhatIfWords.of(results).forEach(sentence -> console.out().println(sentence + System.lineSeparator()));
+        TwoTogether.whyNone(results.inputs()).ifPresent(why -> console.out().println(why + "." + System.lineSeparator()));
         console.out().println("Results are in " + folder);
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -35,6 +36,8 @@ import org.amberyard.core.whatif.SortedDraws;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.TornadoPlan;
 import org.amberyard.testsupport.SampleDistrict;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.plot.XYPlot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -58,6 +61,11 @@ class WhatIfChartsTest {
         @Override
         public String words(int input, double value) {
             return String.valueOf(value);
+        }
+
+        @Override
+        public boolean varies(int input) {
+            return true;
         }
     };
 
@@ -172,7 +180,61 @@ class WhatIfChartsTest {
     void theGridTellsWhereBothCostTheSame() {
         Chart chart = WhatIfChart.GRID.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
         assertTrue(chart.textAlternative().contains("On the line both cost the same."), chart.textAlternative());
-        assertEquals(25, chart.data().rows().size());
+        assertEquals(List.of("Saving (USD): B down, A across", "0", "0.5", "1", "1.5", "2"), chart.data().columns());
+        assertEquals(5, chart.data().rows().size());
+        assertEquals(List.of(0.5, -35.0, 15.0, 65.0, 115.0, 165.0), chart.data().rows().get(1), "B at 0.5, A from 0 to 2");
+    }
+
+    /** Savings go from −80 to 180: bands of 50, of which the lines bear the amounts. */
+    @Test
+    void theGridHasLinesAtRoundSavings() {
+        XYPlot plot = (XYPlot) WhatIfChart.GRID.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).chart().getPlot();
+        List<String> amounts = plot.getAnnotations().stream().map(a -> ((XYTextAnnotation) a).getText()).toList();
+        assertEquals(List.of("−50", "50", "100", "150"), amounts);
+        assertEquals(4 + 1 + 1, plot.getDataset(1).getSeriesCount(), "a line for each, that of costing the same, the point of the study");
+        XYTextAnnotation hundred = (XYTextAnnotation) plot.getAnnotations().get(2);
+        assertEquals(100, 100 * hundred.getX() - 30 * hundred.getY() - 20, 1e-9, "the amount stands on its line");
+    }
+
+    @Test
+    void bandsAreRoundAndStrongestFarFromCostingTheSame() {
+        SavingBands bands = SavingBands.of(-320_000, 130_000);
+        assertEquals(50_000, bands.step(), 0);
+        assertEquals(List.of(-300_000.0, -250_000.0, -200_000.0, -150_000.0, -100_000.0, -50_000.0, 50_000.0, 100_000.0), bands.between());
+        ChartTheme theme = ChartTheme.light();
+        assertEquals(bands.colour(60_000, theme), bands.colour(90_000, theme));
+        assertNotEquals(bands.colour(-1, theme), bands.colour(1, theme));
+        assertTrue(bands.colour(-310_000, theme).getGreen() < bands.colour(-60_000, theme).getGreen(), "paler near costing the same");
+        assertEquals(List.of(), SavingBands.of(7, 7).between());
+    }
+
+    @Test
+    void oneInputOfARangeMakesNoGridAndThatIsSaid() {
+        VariedInputs one = new VariedInputs() {
+            @Override
+            public List<String> names() {
+                return INPUTS.names();
+            }
+
+            @Override
+            public List<String> groups() {
+                return List.of();
+            }
+
+            @Override
+            public String words(int input, double value) {
+                return INPUTS.words(input, value);
+            }
+
+            @Override
+            public boolean varies(int input) {
+                return input == 1;
+            }
+        };
+        WhatIfResults results = new WhatIfResults(BASE, one, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
+                List.of(), Optional.empty(), Optional.empty(), BreakEvens.NONE);
+        assertTrue(WhatIfChart.GRID.of(results, PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative()
+                .contains("Only one uncertain input, “B”, takes any value of a range"));
     }
 
     @Test

@@ -1,40 +1,47 @@
 package org.amberyard.charts;
 
-import java.awt.Color;
 import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.ContourLine;
 import org.amberyard.core.whatif.Grid;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.PaintScale;
 import org.jfree.chart.renderer.xy.XYBlockRenderer;
-import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.data.xy.DefaultXYDataset;
 import org.jfree.data.xy.DefaultXYZDataset;
 
-/** The saving of a plan over two uncertain inputs, in steps of colour, with the line on which it costs as much as the baseline. */
+/**
+ * The saving of a plan over two uncertain inputs, in round steps of colour with lines between them, and the line on which it costs as
+ * much as the baseline.
+ */
 final class TwoInputsChart {
     private static final String NAME = "what_if_grid";
     private static final String TITLE = "Two inputs together";
     private static final int HEIGHT = 460;
-    private static final int LEVELS = 5;
-    private static final int LEGEND = 4;
-    private static final double PALEST = 0.15;
-    private static final double STRONGEST = 0.85;
+    private static final MathContext DIGITS = new MathContext(12);
+    /** Smaller steps would not show in millions with two decimals. */
+    private static final double LEAST_TOLD_IN_MILLIONS = 10_000;
+    private static final Shape AS_IT_IS = new Ellipse2D.Double(-4, -4, 8, 8);
 
     private final ComparedPlans plans;
     private final TwoTogether run;
     private final double[] saving;
     private final List<ContourLine> even;
+    private final SavingBands bands;
     private final ChartTheme theme;
 
     private TwoInputsChart(ComparedPlans plans, TwoTogether run, ChartTheme theme) {
@@ -42,12 +49,13 @@ final class TwoInputsChart {
         this.run = run;
         this.saving = run.saving(plans.plan());
         this.even = run.breakEven(plans.plan());
+        this.bands = SavingBands.of(least(), most());
         this.theme = theme;
     }
 
     static Chart of(WhatIfResults results, int plan, ChartTheme theme) {
         if (results.grid().isEmpty()) {
-            return ChartFrame.none(NAME, TITLE, "Not worked out yet; it takes two inputs that are no lists", HEIGHT, theme);
+            return ChartFrame.none(NAME, TITLE, TwoTogether.whyNone(results.inputs()).orElse("Not worked out yet"), HEIGHT, theme);
         }
         TwoInputsChart build = new TwoInputsChart(new ComparedPlans(results, plan), results.grid().get(), theme);
         return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
@@ -67,9 +75,18 @@ final class TwoInputsChart {
                 axis(run.second(), blocks.getBlockHeight(), grid.second(0), grid.second(grid.evaluations() - 1)), blocks);
         ChartFrame.style(plot, theme);
         plot.setRangeZeroBaselineVisible(false);
-        addLines(plot);
+        contours().addTo(plot);
         plot.setFixedLegendItems(legend());
         return ChartFrame.around(plot, TITLE, caption(), theme);
+    }
+
+    private SavingContours contours() {
+        SavingContours contours = new SavingContours(run.grid().first(0), run.grid().first(run.grid().columns() - 1), theme);
+        MoneyTickFormat amounts = MoneyTickFormat.reaching(bands.step() < LEAST_TOLD_IN_MILLIONS ? bands.step() : Math.max(-least(), most()));
+        bands.between().forEach(level -> contours.add(ContourLine.of(run.grid(), saving, level), amounts.format(level)));
+        contours.addEven(even);
+        asItIs().ifPresent(at -> contours.addPoint(at[0], at[1], AS_IT_IS));
+        return contours;
     }
 
     private NumberAxis axis(int input, double step, double low, double high) {
@@ -78,39 +95,12 @@ final class TwoInputsChart {
         return axis;
     }
 
-    private void addLines(XYPlot plot) {
-        XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
-        DefaultXYDataset data = new DefaultXYDataset();
-        for (int i = 0; i < even.size(); i++) {
-            List<ContourLine.Point> points = new ArrayList<>(even.get(i).points());
-            if (even.get(i).closed()) {
-                points.add(points.get(0));
-            }
-            data.addSeries(i, new double[][] {points.stream().mapToDouble(ContourLine.Point::first).toArray(),
-                points.stream().mapToDouble(ContourLine.Point::second).toArray()});
-            lines.setSeriesPaint(i, theme.text());
-            lines.setSeriesStroke(i, theme.planStroke(0));
-        }
-        plot.setDataset(1, data);
-        plot.setRenderer(1, lines);
-        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
-    }
-
     private double least() {
         return Arrays.stream(saving).min().orElseThrow();
     }
 
     private double most() {
         return Arrays.stream(saving).max().orElseThrow();
-    }
-
-    /** Equal steps, so that they show in print too; the strongest colour lies farthest from costing the same. */
-    private Color colour(double value) {
-        double nearest = least() < 0 && most() > 0 ? 0 : Math.min(Math.abs(least()), Math.abs(most()));
-        double farthest = Math.max(Math.abs(least()), Math.abs(most()));
-        double share = farthest > nearest ? (Math.abs(value) - nearest) / (farthest - nearest) : 1;
-        double strength = Math.min(LEVELS - 1, Math.floor(LEVELS * share)) / (LEVELS - 1);
-        return ChartTheme.between(theme.background(), value < 0 ? theme.fails(false) : theme.passes(false), PALEST + (STRONGEST - PALEST) * strength);
     }
 
     private PaintScale scale() {
@@ -127,21 +117,38 @@ final class TwoInputsChart {
 
             @Override
             public Paint getPaint(double value) {
-                return colour(value);
+                return bands.colour(value, theme);
             }
         };
     }
 
     private LegendItemCollection legend() {
         LegendItemCollection items = new LegendItemCollection();
-        for (int level = 0; level < LEGEND; level++) {
-            double at = least() + (most() - least()) * level / (LEGEND - 1);
-            items.add(ChartFrame.swatch(plans.saving(at), colour(at)));
+        if (least() < 0) {
+            items.add(ChartFrame.swatch("costs more", bands.colour(least(), theme)));
+        }
+        if (most() >= 0) {
+            items.add(ChartFrame.swatch("costs less", bands.colour(most(), theme)));
         }
         if (!even.isEmpty()) {
             items.add(ChartFrame.line("costs the same", theme.planStroke(0), theme.text()));
         }
+        items.add(ChartFrame.line("steps of " + plans.money(bands.step()), ChartFrame.THIN, theme.quietText()));
+        if (asItIs().isPresent()) {
+            items.add(new LegendItem("the study as it is", null, null, null, AS_IT_IS, theme.text()));
+        }
         return items;
+    }
+
+    /** The point of the study's own values, where the grid has it. */
+    private Optional<double[]> asItIs() {
+        return plans.results().single().map(s -> new double[] {s.spread(run.first()).base(), s.spread(run.second()).base()})
+                .filter(at -> within(at[0], run.grid().first(0), run.grid().first(run.grid().columns() - 1))
+                        && within(at[1], run.grid().second(0), run.grid().second(run.grid().evaluations() - 1)));
+    }
+
+    private static boolean within(double value, double low, double high) {
+        return low <= value && value <= high;
     }
 
     private String tip(int item) {
@@ -164,9 +171,19 @@ final class TwoInputsChart {
         return caption() + " Across: " + plans.input(run.first()) + "; upward: " + plans.input(run.second()) + ".";
     }
 
+    /** A row for each value of the input that runs upward, as a spreadsheet has a table of two inputs. */
     private ChartData data() {
         Grid grid = run.grid();
-        return new ChartData(List.of(plans.input(run.first()), plans.input(run.second()), "Saving (" + plans.currency() + ")"),
-                IntStream.range(0, grid.evaluations()).mapToObj(e -> List.<Object>of(grid.first(e), grid.second(e), saving[e])).toList());
+        List<String> columns = new ArrayList<>(List.of("Saving (" + plans.currency() + "): " + plans.input(run.second()) + " down, "
+                + plans.input(run.first()) + " across"));
+        IntStream.range(0, grid.columns()).forEach(column -> columns.add(new BigDecimal(grid.first(column)).round(DIGITS)
+                .stripTrailingZeros().toPlainString()));
+        return new ChartData(columns, IntStream.range(0, grid.rows()).mapToObj(this::row).toList());
+    }
+
+    private List<Object> row(int row) {
+        int first = row * run.grid().columns();
+        return Stream.concat(Stream.of(run.grid().second(first)), IntStream.range(first, first + run.grid().columns()).mapToObj(e -> saving[e]))
+                .map(Object.class::cast).toList();
     }
 }

@@ -16,6 +16,7 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.study.InputSource;
+import org.amberyard.study.VariedNumber;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -92,7 +93,7 @@ public final class InputRegister {
         FieldInfo info = FieldInfo.of(field);
         String currency = StudyUnits.currency(study);
         FieldFormat format = FieldFormat.of(field, system, currency, Locale.ROOT);
-        Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
+        Unit unit = VariedNumber.isOne(field) ? VariedNumber.unit(study, element) : Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         Object value = element.eGet(field);
         InputSource source = InputSource.of(element, field);
         List<Object> row = new ArrayList<>();

@@ -34,6 +34,8 @@ import org.amberyard.report.ResultRows.OfPlan;
  * factor, an addition or a value in the unit in which the study stores it, or a word.
  */
 public final class WhatIfTables {
+    /** Name of the table of two inputs together. */
+    public static final String GRID = "what_if_grid";
     private static final double CONFIDENCE = 0.95;
     private static final double KG_PER_TONNE = 1000;
 
@@ -199,7 +201,7 @@ public final class WhatIfTables {
                 rows.add(List.of(name(plan), grid.first(e), grid.second(e), saving[e]));
             }
         }
-        return new ResultTable("what_if_grid", whatIf.names().get(run.first()) + " and " + whatIf.names().get(run.second()),
+        return new ResultTable(GRID, whatIf.names().get(run.first()) + " and " + whatIf.names().get(run.second()),
                 List.of(text("plan", "Plan", "Name of the plan."), number("first", whatIf.names().get(run.first()), "First input."),
                         number("second", whatIf.names().get(run.second()), "Second input."),
                         amount("saving", "Saving", "Present cost of the baseline less that of the plan.")),

@@ -9,6 +9,7 @@ import org.amberyard.core.consumption.ConsumptionCurve;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.fleet.ConsumptionLog;
+import org.amberyard.model.routes.EnergyModel;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.HeatSource;
@@ -65,6 +66,25 @@ class CurveFittingTest {
         assertEquals("Logs without time in service: 1. They are taken at the mean speed of the others.", words.get(6));
         assertEquals("The site's coldest day, -12 °F, is colder than any log; there the curve only carries on what it has "
                 + "seen.", words.get(7));
+        assertEquals("No route goes by consumption curves yet, so this one decides nothing until some do; choose it as their energy model on "
+                + "the page Routes.", words.get(8));
+        study.getRoutes().get(0).setEnergyModel(EnergyModel.CURVE);
+        assertTrue(CurveWords.of(fitting()).contains("Routes that go by consumption curves: 1 of 18."));
+    }
+
+    /** What is on offer is what writing does, and nothing is on offer where nothing would change. */
+    @Test
+    void changesAreThoseOfWriting() {
+        CurveFitting fitting = fitting();
+        List<CurveWriter.Change> changes = CurveWriter.changes(fitting);
+        assertEquals(List.of("curveBaseKwhPerKm", "curveRisePerK", "curveHeatKwPerK"),
+                changes.stream().map(c -> c.field().getName()).limit(3).toList());
+        assertEquals(0, changes.get(0).before());
+        CurveWriter.write(fitting);
+        changes.forEach(c -> assertEquals(c.after(), type.eGet(c.field())));
+        assertEquals(List.of(), CurveWriter.changes(fitting()));
+        study.getConsumptionLogs().clear();
+        assertEquals(List.of(), CurveWriter.changes(fitting()));
     }
 
     @Test

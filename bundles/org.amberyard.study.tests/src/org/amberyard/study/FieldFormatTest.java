@@ -70,6 +70,16 @@ class FieldFormatTest {
         assertEquals("18 mi", us(DISTANCE).textWithUnit(18 * 1.609344));
     }
 
+    /** A price year of 0 is no year; other years say themselves. */
+    @Test
+    void aYearThatIsLeftToTheBaseYearSaysSo() throws FieldFormatException {
+        FieldFormat year = us(StudyPackage.Literals.SETTINGS__PRICE_YEAR);
+        assertEquals("as the base year", year.textWithUnit(0));
+        assertEquals("2025", year.textWithUnit(2025));
+        assertEquals(0, year.parse("As the base year"));
+        assertEquals("0", us(StudyPackage.Literals.SETTINGS__BASE_YEAR).textWithUnit(0));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {"4.5;0.045", "4.5 %;0.045", "4.5%;0.045", "0;0"})
     void sharesAreTypedAsPercent(String typed, double share) throws FieldFormatException {

@@ -92,6 +92,8 @@ class RolledFleetTest {
         pair.setFirst(gone);
         pair.setSecond(place);
         whatIf.getCorrelations().add(pair);
+        whatIf.setGridAcross(place);
+        whatIf.setGridUpward(gone);
         int pairs = whatIf.getCorrelations().size();
         Scenario scenario = WhatifFactory.eINSTANCE.createScenario();
         scenario.setName("Other");
@@ -107,6 +109,8 @@ class RolledFleetTest {
         assertEquals(inputs + 1, now.getInputs().size());
         assertEquals("B01-2", now.getInputs().get(inputs).getElement());
         assertEquals(pairs - 1, now.getCorrelations().size());
+        assertTrue(now.getGridAcross() == now.getInputs().get(inputs) && now.getGridUpward() == null, "the grid loses the input that goes");
+        assertTrue(roll.changes().stream().anyMatch(c -> c.field().equals("Grid upward") && c.before().equals("Permit amount")));
         List<ScenarioChange> left = now.getScenarios().get(now.getScenarios().size() - 1).getChanges();
         assertEquals("B01-2", left.get(0).getElement());
         assertTrue(roll.changes().stream().anyMatch(c -> c.words().endsWith("Permit amount goes: what it points at has gone")), "it is told");

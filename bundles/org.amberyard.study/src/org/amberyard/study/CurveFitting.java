@@ -2,6 +2,7 @@ package org.amberyard.study;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.amberyard.core.consumption.ConsumptionCurve;
 import org.amberyard.core.consumption.CurveFit;
 import org.amberyard.core.consumption.FitOutcome;
 import org.amberyard.core.consumption.FitSettings;
@@ -47,6 +48,11 @@ public record CurveFitting(CurveLogs logs, FitOutcome outcome) {
     /** The fit, when there is one. */
     public Optional<CurveFit> fit() {
         return outcome instanceof CurveFit fit ? Optional.of(fit) : Optional.empty();
+    }
+
+    /** The curve that the type has so far. */
+    public Optional<ConsumptionCurve> before() {
+        return CurveCompiler.curve(type());
     }
 
     /** The electric type. */

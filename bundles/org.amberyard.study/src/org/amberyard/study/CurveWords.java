@@ -9,6 +9,8 @@ import org.amberyard.core.consumption.FitRefusal;
 import org.amberyard.core.consumption.TermEstimate;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.routes.EnergyModel;
+import org.amberyard.model.routes.Route;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.vehicles.VehiclesPackage.Literals;
 import org.eclipse.emf.ecore.EAttribute;
@@ -36,6 +38,7 @@ public final class CurveWords {
             fit.terms().forEach(t -> sentences.add(words.term(t)));
             sentences.add(words.heatLimit(fit));
             sentences.addAll(words.cautions(fit));
+            sentences.add(words.routes());
         } else if (fitting.outcome() instanceof FitRefusal refusal) {
             sentences.add(RefusalWords.of(fitting, refusal));
         }
@@ -92,6 +95,14 @@ public final class CurveWords {
                     + ", is colder than any log; there the curve only carries on what it has seen.");
         }
         return cautions;
+    }
+
+    /** A curve changes nothing where no route goes by it. */
+    private String routes() {
+        List<Route> routes = fitting.study().getRoutes();
+        long by = routes.stream().filter(r -> r.getEnergyModel() == EnergyModel.CURVE).count();
+        return by == 0 ? "No route goes by consumption curves yet, so this one decides nothing until some do; choose it as their energy model on "
+                + "the page Routes." : "Routes that go by consumption curves: " + by + " of " + routes.size() + ".";
     }
 
     private String degrees(double celsius) {

@@ -1,6 +1,7 @@
 package org.amberyard.study;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.amberyard.core.consumption.ConsumptionCurve;
 import org.amberyard.core.consumption.CurveFit;
@@ -34,6 +35,22 @@ public final class CurveWriter {
         if (fit.heatLimitSeen()) {
             note(fitting.type(), Literals.ELECTRIC_TYPE__CURVE_HEAT_CAP_KW, citation(fitting, fit));
         }
+    }
+
+    /**
+     * A field of the type that a fit would change.
+     *
+     * @param field the field
+     * @param before what it holds
+     * @param after what the fit puts there
+     */
+    public record Change(EAttribute field, double before, double after) {
+    }
+
+    /** What writing a fit would change, in the order of the fields; none where there is no fit. */
+    public static List<Change> changes(CurveFitting fitting) {
+        return fitting.fit().map(CurveWriter::values).orElse(Map.of()).entrySet().stream()
+                .map(e -> new Change(e.getKey(), (double) fitting.type().eGet(e.getKey()), e.getValue())).filter(c -> c.before() != c.after()).toList();
     }
 
     private static Map<EAttribute, Double> values(CurveFit fit) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.amberyard.core.units.Unit;
@@ -14,6 +15,7 @@ import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage.Literals;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EEnum;
@@ -28,6 +30,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 public final class FieldFormat {
     /** Stands between the names of several elements in one field. */
     private static final String BETWEEN_NAMES = ";";
+    /** Years that are those of the study where they are 0. */
+    private static final Set<EStructuralFeature> LEFT_TO_BASE_YEAR = Set.of(Literals.SETTINGS__PRICE_YEAR, Literals.SETTINGS__CALENDAR_YEAR);
     private static final List<String> YES = List.of("true", "yes", "y", "x", "1");
     private static final List<String> NO = List.of("false", "no", "n", "", "0");
 
@@ -40,12 +44,11 @@ public final class FieldFormat {
     private final NumberText numbers;
     private final Locale locale;
 
-    private FieldFormat(EStructuralFeature feature, UnitSystem system, String currency, Locale locale, ModelWords words) {
+    private FieldFormat(EStructuralFeature feature, Unit unit, UnitSystem system, String currency, Locale locale, ModelWords words) {
         this.feature = feature;
         this.words = words;
         this.info = words.field(feature);
-        this.unit = Unit.ofToken(info.unitToken()).orElseThrow(() -> new IllegalArgumentException(
-                "Field " + feature.getName() + " has the unknown unit " + info.unitToken()));
+        this.unit = unit;
         this.system = system;
         this.currency = currency;
         this.numbers = new NumberText(locale);
@@ -59,13 +62,23 @@ public final class FieldFormat {
 
     /** Format of a field in given units and a given locale. */
     public static FieldFormat of(EStructuralFeature feature, UnitSystem system, String currency, Locale locale) {
-        return new FieldFormat(feature, system, currency, locale, ModelWords.ENGLISH);
+        return new FieldFormat(feature, unit(feature), system, currency, locale, ModelWords.ENGLISH);
     }
 
     /** Format of a field in a study's units, the locale of the program and the words of a language. */
     public static FieldFormat of(EStructuralFeature feature, Study study, ModelWords words) {
-        return new FieldFormat(feature, StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT),
+        return new FieldFormat(feature, unit(feature), StudyUnits.of(study), StudyUnits.currency(study), Locale.getDefault(Locale.Category.FORMAT),
                 words);
+    }
+
+    private static Unit unit(EStructuralFeature feature) {
+        String token = FieldInfo.of(feature).unitToken();
+        return Unit.ofToken(token).orElseThrow(() -> new IllegalArgumentException("Field " + feature.getName() + " has the unknown unit " + token));
+    }
+
+    /** The same of values in another unit. */
+    FieldFormat in(Unit other) {
+        return new FieldFormat(feature, other, system, currency, locale, words);
     }
 
     /** Label with unit, as a column header: {@code Distance (mi)}. */
@@ -125,8 +138,16 @@ public final class FieldFormat {
         return Arrays.stream(text.split(BETWEEN_NAMES)).map(String::strip).filter(n -> !n.isEmpty()).toList();
     }
 
+    /** True for a year that is left to be the base year, which no number says. */
+    public boolean isLeftToBaseYear(Object value) {
+        return LEFT_TO_BASE_YEAR.contains(feature) && Integer.valueOf(0).equals(value);
+    }
+
     /** Text of a value with its unit, for messages: {@code 18.6 mi}. */
     public String textWithUnit(Object value) {
+        if (isLeftToBaseYear(value)) {
+            return words.asBaseYear();
+        }
         String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
         return symbol.isEmpty() || value == null ? text(value) : text(value) + " " + symbol;
     }
@@ -195,6 +216,9 @@ public final class FieldFormat {
     }
 
     private Integer parseWhole(String text) throws FieldFormatException {
+        if (LEFT_TO_BASE_YEAR.contains(feature) && text.equalsIgnoreCase(words.asBaseYear())) {
+            return 0;
+        }
         double number = parseNumber(text);
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
             throw failure(text, "a whole number");

@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Inputs in which elements of the same kind differ, field by field: plans of a study, or whole studies. What they hold is
@@ -82,10 +83,15 @@ public final class InputDifferences {
             return;
         }
         FieldFormat format = FieldFormat.of(feature, units);
-        List<String> values = all.stream().map(e -> format.textWithUnit(e.eGet(feature))).toList();
+        List<String> values = all.stream().map(e -> VariedNumber.text(format, study(e), e, feature, e.eGet(feature))).toList();
         if (values.stream().distinct().count() > 1) {
             found.add(new Difference(element, FieldInfo.of(feature).label(), values));
         }
+    }
+
+    /** The study that an element stands in. */
+    private Study study(EObject element) {
+        return EcoreUtil.getRootContainer(element) instanceof Study own ? own : units;
     }
 
     private void compareHeld(List<EObject> all, EStructuralFeature feature) {

@@ -37,7 +37,11 @@ public final class RoundedText {
 
     /** The stored value whose shown figure has a handful of digits: a converted 29.9338 km reads 18.6 mi, not 18.59998757. */
     public double readable(EStructuralFeature field, double stored) {
-        Unit unit = Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE);
+        return readable(Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE), stored);
+    }
+
+    /** The same of a value in a unit. */
+    public double readable(Unit unit, double stored) {
         double figure = unit.show(stored, StudyUnits.of(study));
         if (!Double.isFinite(figure) || figure == 0) {
             return stored;

@@ -15,7 +15,7 @@ public final class StudyFindings {
     /** Findings of the rules of the model in the order of the study; a study without errors is looked at further. */
     public static List<Finding> of(Study study) {
         List<Finding> findings = new ArrayList<>(
-                new StudyValidation((feature, owner, value) -> FieldFormat.of(feature, study).textWithUnit(value)).check(study));
+                new StudyValidation((feature, owner, value) -> VariedNumber.text(FieldFormat.of(feature, study), study, owner, feature, value)).check(study));
         if (canEvaluate(findings)) {
             findings.addAll(TraceFindings.of(study));
             findings.addAll(TariffFindings.of(study));

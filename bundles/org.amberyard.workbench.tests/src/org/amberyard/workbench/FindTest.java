@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.PlansPackage;
+import org.amberyard.model.study.UnitChoice;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.handlers.ImportFolderHandler;
 import org.amberyard.workbench.editor.StudyEditor;
@@ -20,6 +22,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,6 +67,47 @@ class FindTest {
             find(study, "shop hours");
             study.await(() -> OpenStudy.page().getActivePart().getSite().getId().equals("org.amberyard.workbench.shopHours"));
         }
+    }
+
+    /** By its words or by its key; it is done for the table that had the focus. */
+    @Test
+    void aCommandIsDoneByItsName(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            int buses = study.study().getBuses().size();
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            find(study, "add row");
+            study.await(() -> study.study().getBuses().size() == buses + 1);
+            display.syncExec(study.session()::undo);
+            study.awaitResult();
+            display.syncExec(grid::forceFocus);
+            find(study, "ctrl+l i");
+            study.await(() -> study.study().getSettings().getUnits() == UnitChoice.METRIC);
+            display.syncExec(study.session()::undo);
+            study.awaitResult();
+        }
+    }
+
+    /** Nothing is being worked out that could be stopped, so that is not on offer; what is, stands with its key. */
+    @Test
+    void commandsThatCanBeDoneStandWithTheirKeys(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+            new Keyboard(display).pressWith(SWT.CTRL, 'f');
+            study.await(() -> list(display).isPresent());
+            display.syncExec(() -> {
+                Shell list = list(display).orElseThrow();
+                assertEquals(List.of("Calibrate consumption by logs… – Ctrl+L C"), found(list, "commands calibrate"));
+                assertTrue(found(list, "commands units").stream().anyMatch(c -> c.matches("Units: .* – Ctrl\\+L U")), "in the words of their menu");
+                assertEquals(List.of(), found(list, "commands stop evaluation"));
+                list.close();
+            });
+        }
+    }
+
+    /** The lines below the first title of the list for some words. */
+    private static List<String> found(Shell list, String text) {
+        View.all(list, Text.class).get(0).setText(text);
+        return Arrays.stream(View.all(list, Tree.class).get(0).getItem(0).getItems()).map(TreeItem::getText).toList();
     }
 
     @Test

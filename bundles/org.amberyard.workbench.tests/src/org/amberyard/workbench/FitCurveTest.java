@@ -10,6 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.study.CurveLogs;
+import org.amberyard.study.whatif.StudyFingerprint;
+import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.measurements.FitCurveDialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
@@ -37,6 +40,13 @@ class FitCurveTest {
             FitCurveDialog dialog = open(study, type);
             study.await(() -> accept(dialog).isEnabled());
             assertTrue(display.syncCall(() -> texts(dialog).stream().anyMatch(t -> t.startsWith("Good fit"))));
+            study.await(() -> canvas(dialog).textAlternative().startsWith("Electric C 150, 15 logs; curves at their mean speed of "));
+            Grid changes = display.syncCall(() -> grids(dialog).get(0));
+            Grid residuals = display.syncCall(() -> grids(dialog).get(1));
+            assertEquals(List.of("Curve: base use", "0 kWh/mi"), display.syncCall(() -> List.of(changes.model().text(0, 0), changes.model().text(0, 1))));
+            assertTrue(display.syncCall(() -> changes.model().text(0, 2)).matches("1\\.\\d+ kWh/mi"), display.syncCall(() -> changes.model().text(0, 2)));
+            assertEquals(15, display.syncCall(() -> residuals.model().rows()));
+            assertEquals("Curve: rise in the cold", display.syncCall(() -> changes.model().text(1, 0)), "the temperatures stay as they are");
 
             display.syncExec(() -> press(accept(dialog)));
 
@@ -53,6 +63,21 @@ class FitCurveTest {
             display.syncExec(() -> study.session().redo());
 
             assertTrue(type.getCurveHeatKwPerK() > 0);
+        }
+    }
+
+    /** Rejected, the study is as it was to the last byte, and nothing can be undone. */
+    @Test
+    void aRejectedCurveChangesNothing(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ElectricType type = CurveLogs.typesWithLogs(study.study()).get(0);
+            String before = StudyFingerprint.of(study.study());
+            FitCurveDialog dialog = open(study, type);
+            study.await(() -> accept(dialog).isEnabled());
+            display.syncExec(() -> press(button(dialog, IDialogConstants.CANCEL_ID)));
+            assertTrue(display.syncCall(() -> dialog.getShell() == null));
+            assertEquals(before, StudyFingerprint.of(study.study()));
+            assertFalse(display.syncCall(() -> study.session().history().undoable().isPresent()));
         }
     }
 
@@ -91,9 +116,21 @@ class FitCurveTest {
         });
     }
 
+    private static ChartCanvas canvas(FitCurveDialog dialog) {
+        return controls(dialog.getShell()).stream().filter(ChartCanvas.class::isInstance).map(ChartCanvas.class::cast).findFirst().orElseThrow();
+    }
+
+    private static List<Grid> grids(FitCurveDialog dialog) {
+        return controls(dialog.getShell()).stream().filter(Grid.class::isInstance).map(Grid.class::cast).toList();
+    }
+
     private static Button accept(FitCurveDialog dialog) {
+        return button(dialog, IDialogConstants.OK_ID);
+    }
+
+    private static Button button(FitCurveDialog dialog, int id) {
         return controls(dialog.getShell()).stream().filter(Button.class::isInstance).map(Button.class::cast)
-                .filter(b -> Integer.valueOf(IDialogConstants.OK_ID).equals(b.getData())).findFirst().orElseThrow();
+                .filter(b -> Integer.valueOf(id).equals(b.getData())).findFirst().orElseThrow();
     }
 
     private static void press(Button button) {

@@ -13,15 +13,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.whatif.Scenario;
+import org.amberyard.model.whatif.ScenarioChange;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.look.StatusText;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -43,6 +50,56 @@ class PlainWordsTest {
             assertEquals(2025, study.study().getSettings().getPriceYear());
             put(display, settings, "as the base year");
             assertEquals(0, study.study().getSettings().getPriceYear());
+            study.awaitResult();
+        }
+    }
+
+    /** By its key the text of the status bar is selected; copied, it is what the bar says; Escape leads back. */
+    @Test
+    void theTextOfTheStatusBarIsCopied(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid settings = study.goTo(study.study().getSettings(), StudyPackage.Literals.SETTINGS__PRICE_YEAR);
+            StatusText status = display.syncCall(() -> StatusText.of(OpenStudy.page().getWorkbenchWindow().getShell()).orElseThrow());
+            display.syncExec(status::select);
+            Text text = display.syncCall(() -> (Text) display.getFocusControl());
+            assertTrue(display.syncCall(text::getText).startsWith("Year of the money"), display.syncCall(text::getText));
+            assertEquals(display.syncCall(text::getText), display.syncCall(text::getSelectionText));
+            display.syncExec(text::copy);
+            assertEquals(display.syncCall(text::getText), display.syncCall(() -> {
+                Clipboard clipboard = new Clipboard(display);
+                try {
+                    return clipboard.getContents(TextTransfer.getInstance());
+                } finally {
+                    clipboard.dispose();
+                }
+            }));
+            display.syncExec(() -> {
+                Event escape = new Event();
+                escape.keyCode = SWT.ESC;
+                text.notifyListeners(SWT.KeyDown, escape);
+            });
+            study.await(text::isDisposed);
+            assertTrue(display.syncCall(settings::isFocusControl));
+        }
+    }
+
+    /** Diesel at 5 dollars a gallon is that, whatever the study stores; a change typed as a line is read in the unit of its own field. */
+    @Test
+    void aScenarioSaysItsNumbersInTheUnitsOfTheStudy(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Scenario scenario = study.study().getWhatIf().getScenarios().get(0);
+            ScenarioChange diesel = scenario.getChanges().get(0);
+            Grid changes = study.goTo(diesel, WhatifPackage.Literals.SCENARIO_CHANGE__NUMBER);
+            assertEquals("5 USD/gal", cell(display, changes));
+            put(display, changes, "6");
+            assertEquals(6 / 3.785411784, diesel.getNumber(), 1e-12);
+            assertEquals("6 USD/gal", cell(display, changes));
+            display.syncExec(() -> assertDoesNotThrow(() -> changes.model().put(1, 0, List.of(List.of("Cost index", "electric energy", "Rise per year",
+                    "plus", "2.5")))));
+            assertEquals(0.025, scenario.getChanges().get(1).getNumber(), 1e-12);
+            display.syncExec(study.session()::undo);
+            display.syncExec(study.session()::undo);
+            assertEquals("5 USD/gal", cell(display, changes));
             study.awaitResult();
         }
     }

@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -11,12 +12,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.charts.WhatIfChart;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.TwoTogether;
+import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
 import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.whatif.UncertainInput;
+import org.amberyard.model.whatif.WhatIf;
 import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.workbench.charts.ChartCanvas;
 import org.amberyard.workbench.editor.PageKind;
@@ -25,10 +32,15 @@ import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.session.WhatIfWork.Phase;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.HTMLTransfer;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -121,6 +133,71 @@ class WhatIfTest {
             assertEquals("PackPrice", input.getKind());
             display.syncExec(study.session()::undo);
             study.awaitResult();
+        }
+    }
+
+    /** Puts a text into the cell of a field of the what-if. */
+    private static void put(OpenStudy study, EStructuralFeature field, String text) {
+        Grid grid = study.goTo(study.study().getWhatIf(), field);
+        study.display().syncExec(() -> assertDoesNotThrow(() -> grid.model().put(grid.selection().row(), 1, List.of(List.of(text)))));
+    }
+
+    /** The inputs of the grid are chosen by name, refused where there is none, marked where they are the same, and undone. */
+    @Test
+    void theGridIsOfTheInputsThatAreChosen(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            set(study, 20);
+            WhatIf whatIf = study.study().getWhatIf();
+            Grid grid = study.goTo(whatIf, WhatifPackage.Literals.WHAT_IF__GRID_ACROSS);
+            List<String> choices = display.syncCall(() -> grid.model().choices(grid.selection().row(), 1));
+            assertEquals(List.of("", "Diesel price"), choices.subList(0, 2));
+            display.syncExec(() -> assertThrows(CellRefusal.class, () -> grid.model().put(grid.selection().row(), 1, List.of(List.of("Bread")))));
+            put(study, WhatifPackage.Literals.WHAT_IF__GRID_ACROSS, "diesel price");
+            put(study, WhatifPackage.Literals.WHAT_IF__GRID_UPWARD, "Diesel price");
+            study.await(() -> study.session().evaluation().findings().stream()
+                    .anyMatch(f -> f.feature() == WhatifPackage.Literals.WHAT_IF__GRID_UPWARD && f.message().contains("runs across the grid already")));
+            display.syncExec(study.session()::undo);
+            assertNull(whatIf.getGridUpward());
+            put(study, WhatifPackage.Literals.WHAT_IF__GRID_UPWARD, "Electricity rise");
+            put(study, WhatifPackage.Literals.WHAT_IF__GRID_COLUMNS, "25");
+            study.awaitResult();
+
+            Composite view = open(study);
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+            TwoTogether found = study.session().whatIf().upToDate().orElseThrow().grid().orElseThrow();
+            assertEquals(List.of(0, 2, 25, 11), List.of(found.first(), found.second(), found.grid().columns(), found.grid().rows()));
+            AllTogether drawn = study.session().whatIf().results().orElseThrow().all().orElseThrow();
+
+            put(study, WhatifPackage.Literals.WHAT_IF__GRID_COLUMNS, "5");
+            study.awaitResult();
+            study.await(() -> study.session().whatIf().isOutdated());
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE && !study.session().whatIf().isOutdated());
+            WhatIfResults again = study.session().whatIf().upToDate().orElseThrow();
+            assertEquals(5, again.grid().orElseThrow().grid().columns());
+            assertArrayEquals(drawn.presentCosts(1), again.all().orElseThrow().presentCosts(1), 0);
+
+            Combo kinds = display.syncCall(() -> View.all(view, Combo.class).get(0));
+            display.syncExec(() -> {
+                kinds.select(WhatIfChart.GRID.ordinal());
+                kinds.notifyListeners(SWT.Selection, new Event());
+            });
+            study.await(() -> canvas(view).textAlternative().contains("Across: Diesel price; upward: Electricity rise."));
+            display.syncExec(() -> Stream.of(canvas(view).getMenu().getItems()).filter(i -> i.getText().equals("Copy &data")).findFirst().orElseThrow()
+                    .notifyListeners(SWT.Selection, new Event()));
+            String[] copied = display.syncCall(() -> {
+                Clipboard clipboard = new Clipboard(display);
+                try {
+                    return new String[] {(String) clipboard.getContents(TextTransfer.getInstance()),
+                        (String) clipboard.getContents(HTMLTransfer.getInstance())};
+                } finally {
+                    clipboard.dispose();
+                }
+            });
+            assertEquals(12, copied[0].lines().count());
+            assertTrue(copied[0].startsWith("Saving (USD): Electricity rise down, Diesel price across\t0."), copied[0]);
+            assertEquals(12, copied[1].split("<tr>").length - 1);
         }
     }
 

@@ -5,12 +5,15 @@ import org.amberyard.workbench.handlers.FirstStudy;
 import org.amberyard.workbench.handlers.ShownHistory;
 import org.amberyard.workbench.layout.ShownPurpose;
 import org.amberyard.workbench.layout.ViewTitles;
+import org.amberyard.workbench.look.StatusText;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.welcome.Welcome;
+import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -60,6 +63,10 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         ShownHistory.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
+        if (getWindowConfigurer().getActionBarConfigurer().getStatusLineManager() instanceof StatusLineManager status
+                && status.getControl() instanceof Composite bar) {
+            StatusText.follow(bar, shell);
+        }
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());
         ActiveSession.here().follow(shell, session -> getWindowConfigurer().setTitle(session.map(StudySession::title)
                 .map(t -> NLS.bind(Messages.Window_titleWithStudy, t)).orElse(Messages.Window_title)));

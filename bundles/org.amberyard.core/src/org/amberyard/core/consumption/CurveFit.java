@@ -70,4 +70,11 @@ public record CurveFit(ConsumptionCurve curve, List<TermEstimate> terms, List<Re
     public TermEstimate term(CurveTerm term) {
         return terms.get(term.ordinal());
     }
+
+    /** Mean speed of the logs that tell their hours, km/h; empty where none does. */
+    public OptionalDouble meanSpeedKmh() {
+        List<LogEntry> timed = residuals.stream().map(Residual::entry).filter(e -> e.hours() > 0).toList();
+        double hours = timed.stream().mapToDouble(LogEntry::hours).sum();
+        return hours > 0 ? OptionalDouble.of(timed.stream().mapToDouble(LogEntry::km).sum() / hours) : OptionalDouble.empty();
+    }
 }

@@ -50,6 +50,8 @@ public enum Unit {
             return system == UnitSystem.US ? (shown - 32) / 1.8 : shown;
         }
     },
+    /** A difference of temperatures. */
+    KELVIN("K", "°F", "K", 1.8),
     PER_KELVIN("1/K", "1/°F", "1/K", 1 / 1.8),
     SHARE_PER_KELVIN("share/K", "%/°F", "%/K", 100 / 1.8, 100),
     KW_PER_KELVIN("kW/K", "kW/°F", "kW/K", 1 / 1.8),

@@ -1,6 +1,8 @@
 package org.amberyard.core.variants;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.core.whatif.ContourLine;
 import org.amberyard.core.whatif.Grid;
 import org.amberyard.core.whatif.PlanDraws;
@@ -19,6 +21,17 @@ public final class TwoTogether {
         this.grid = grid;
         this.presentCosts = presentCosts;
         this.baseline = baseline;
+    }
+
+    /** Why there is no grid: it takes two inputs of a range; empty where there are two, so that it is not worked out yet. */
+    public static Optional<String> whyNone(VariedInputs inputs) {
+        List<String> ranges = IntStream.range(0, inputs.names().size()).filter(inputs::varies).mapToObj(inputs::name).toList();
+        return switch (ranges.size()) {
+            case 0 -> Optional.of("No uncertain input takes any value of a range; a grid of two inputs takes two of them");
+            case 1 -> Optional.of("Only one uncertain input, “" + ranges.get(0) + "”, takes any value of a range; a grid of two inputs takes "
+                    + "a second one");
+            default -> Optional.empty();
+        };
     }
 
     /** Place of the input that runs along the columns. */

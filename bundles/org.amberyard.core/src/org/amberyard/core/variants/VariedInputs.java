@@ -19,4 +19,7 @@ public interface VariedInputs {
 
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value);
+
+    /** True for an input that takes any value of a range that has a length; between the values of a list there is nothing. */
+    boolean varies(int input);
 }

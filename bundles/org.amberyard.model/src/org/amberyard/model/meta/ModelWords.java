@@ -86,6 +86,11 @@ public final class ModelWords {
         return value ? said("word.yes", "yes") : said("word.no", "no");
     }
 
+    /** That a year is left to be the base year of the study. */
+    public String asBaseYear() {
+        return said("word.asBaseYear", "as the base year");
+    }
+
     /** Kind and name of an element, and its owner. */
     String ofOwner(String named, String owner) {
         return named + " " + said("word.of", "of") + " " + owner;

@@ -7,7 +7,6 @@ import java.util.List;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.NumberSeries;
-import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Shape;
 import org.amberyard.model.whatif.UncertainInput;
@@ -88,8 +87,8 @@ final class InputShapes {
         boolean inOrder = input.getLow() < input.getHigh()
                 && (!usesLikely || input.getLow() <= input.getLikely() && input.getLikely() <= input.getHigh());
         if (!inOrder) {
-            findings.error(input, Literals.UNCERTAIN_INPUT__HIGH, "low, likely and high are " + PlainNumber.text(input.getLow()) + ", "
-                    + PlainNumber.text(input.getLikely()) + " and " + PlainNumber.text(input.getHigh()) + "; enter them rising.");
+            findings.error(input, Literals.UNCERTAIN_INPUT__HIGH, "low, likely and high are " + text(input, input.getLow()) + ", "
+                    + text(input, input.getLikely()) + " and " + text(input, input.getHigh()) + "; enter them rising.");
         } else if (input.getShape() == Shape.LOG_NORMAL && (input.getLikely() <= 0 || input.getLikely() == input.getHigh())) {
             findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "a log-normal input has a likely value above 0 and a high one above "
                     + "that.");
@@ -107,22 +106,26 @@ final class InputShapes {
     private void checkTails(UncertainInput input) {
         double middle = (input.getLow() + input.getHigh()) / 2;
         if (input.getShape() == Shape.NORMAL && Math.abs(input.getLikely() - middle) > ROUNDED * (input.getHigh() - input.getLow())) {
-            findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "likely is " + PlainNumber.text(input.getLikely())
-                    + ", but a normal input lies alike on both sides; enter the middle of low and high, " + written(middle)
+            findings.error(input, Literals.UNCERTAIN_INPUT__LIKELY, "likely is " + text(input, input.getLikely())
+                    + ", but a normal input lies alike on both sides; enter the middle of low and high, " + written(input, middle)
                     + ", or choose another shape.");
         }
         double low = input.getLikely() * input.getLikely() / input.getHigh();
         if (input.getShape() == Shape.LOG_NORMAL && Math.abs(input.getLow() - low) > ROUNDED * low) {
-            findings.error(input, Literals.UNCERTAIN_INPUT__LOW, "low is " + PlainNumber.text(input.getLow()) + ", but by likely and high "
-                    + "one in ten of a log-normal input stays below " + written(low) + "; enter that, or choose another shape.");
+            findings.error(input, Literals.UNCERTAIN_INPUT__LOW, "low is " + text(input, input.getLow()) + ", but by likely and high "
+                    + "one in ten of a log-normal input stays below " + written(input, low) + "; enter that, or choose another shape.");
         }
     }
 
-    private static String written(double number) {
-        return PlainNumber.text(new BigDecimal(number).round(DIGITS).doubleValue());
+    private String written(UncertainInput input, double number) {
+        return text(input, new BigDecimal(number).round(DIGITS).doubleValue());
     }
 
     private void checkWithin(UncertainInput input, List<InputPlace> places, double number) {
-        WhatIfRule.checkWithin(input, input.getEffect(), places, number, Literals.UNCERTAIN_INPUT__EFFECT, findings);
+        WhatIfRule.checkWithin(input, input.getEffect(), places, number, Literals.UNCERTAIN_INPUT__LOW, Literals.UNCERTAIN_INPUT__EFFECT, findings);
+    }
+
+    private String text(UncertainInput input, double number) {
+        return findings.value(input, Literals.UNCERTAIN_INPUT__LOW, number);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
-import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.InputCorrelation;
@@ -53,7 +52,8 @@ final class WhatIfRule implements Rule {
         if (FieldWords.isChoice(places.get(0).field())) {
             checkChoice(study, change, places.get(0), change.getChoice(), Literals.SCENARIO_CHANGE__CHOICE, findings);
         } else {
-            checkWithin(change, change.getEffect(), places, change.getNumber(), Literals.SCENARIO_CHANGE__NUMBER, findings);
+            checkWithin(change, change.getEffect(), places, change.getNumber(), Literals.SCENARIO_CHANGE__NUMBER, Literals.SCENARIO_CHANGE__NUMBER,
+                    findings);
         }
     }
 
@@ -89,13 +89,18 @@ final class WhatIfRule implements Rule {
         return true;
     }
 
-    /** What each field would hold at a number is within its limits; the first that is not is told. */
-    static void checkWithin(EObject owner, Effect effect, List<InputPlace> places, double number, EStructuralFeature where,
-            Findings findings) {
+    /**
+     * What each field would hold at a number is within its limits; the first that is not is told.
+     *
+     * @param holder field of the owner that holds such numbers
+     * @param where field of the owner at which it is told
+     */
+    static void checkWithin(EObject owner, Effect effect, List<InputPlace> places, double number, EStructuralFeature holder,
+            EStructuralFeature where, Findings findings) {
         for (InputPlace place : places) {
             double then = InputPlace.after(effect, ((Number) place.value()).doubleValue(), number);
             if (!FieldInfo.of(place.field()).allows(then)) {
-                findings.error(owner, where, "at " + PlainNumber.text(number) + " " + Findings.label(place.field()) + " would be "
+                findings.error(owner, where, "at " + findings.value(owner, holder, number) + " " + Findings.label(place.field()) + " would be "
                         + findings.value(place.element(), place.field(), FieldWords.number(place.field(), then))
                         + ", which the field does not allow.");
                 return;

@@ -34,6 +34,8 @@ class SensitivityPapersTest {
         study.getWhatIf().getInputs().subList(2, study.getWhatIf().getInputs().size()).clear();
         study.getWhatIf().getCorrelations().clear();
         study.getWhatIf().getScenarios().clear();
+        study.getWhatIf().setGridColumns(14);
+        study.getWhatIf().setGridRows(3);
         StudyResult result = example.evaluated(study);
         WhatIfRun run = new WhatIfRun(study, result, 2, Optional.empty());
         run.run(Progress.NONE, soFar -> {});
@@ -52,6 +54,24 @@ class SensitivityPapersTest {
         List<DataTable> tables = section.blocks().stream().filter(DataTable.class::isInstance).map(DataTable.class::cast).toList();
         assertTrue(tables.get(0).title().startsWith("Table 70. "), tables.get(0).title());
         assertTrue(tables.get(1).title().startsWith("Table 71. "), tables.get(1).title());
+    }
+
+    /** Fourteen values are more than a page has room for: the ends and those between, as the chart has them, and all on a sheet. */
+    @Test
+    void theGridGoesTwoWaysOnPaper() {
+        List<Block> blocks = SensitivityPapers.section(with, 70).blocks();
+        DataTable grid = blocks.stream().filter(DataTable.class::isInstance).map(DataTable.class::cast)
+                .filter(t -> t.name().equals("two_inputs")).findFirst().orElseThrow();
+        assertEquals("Table 71. Diesel price and Diesel price rise: what the plan saves", grid.title());
+        assertEquals(1 + 11, grid.columns().size());
+        assertEquals(3, grid.rows().size());
+        ResultTable whole = table("what_if_grid");
+        List<List<Object>> own = whole.rows().stream().filter(r -> r.get(0).equals("Electric in stages")).toList();
+        List<Object> last = grid.rows().get(2).cells();
+        assertEquals(Math.rint((double) own.get(2 * 14).get(3)), ((Number) last.get(1)).doubleValue(), 0.5);
+        assertEquals(Math.rint((double) own.get(2 * 14 + 13).get(3)), ((Number) last.get(11)).doubleValue(), 0.5);
+        assertTrue(grid.notes().contains("11 by 3 of 14 by 3 values."), grid.notes().toString());
+        assertTrue(blocks.stream().anyMatch(b -> b instanceof Block.OnSheet sheet && sheet.table().rows().size() == 14 * 3));
     }
 
     /** What decides, and what it explains together, in a sentence of the appendix, and below the shares in their table. */

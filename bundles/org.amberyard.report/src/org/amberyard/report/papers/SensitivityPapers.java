@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.WhatIfChart;
+import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.WhatIfTables;
@@ -39,8 +40,11 @@ final class SensitivityPapers {
         charts(results).forEach(c -> blocks.add(new Block.Figure(c.of(results, in.planIndex(), in.system(), ChartTheme.light()), c.label(), CHART_HEIGHT)));
         int number = firstNumber;
         for (ResultTable table : WhatIfTables.of(results, in.system())) {
-            blocks.add(Appendix.onPaper(PrintedResults.of(table, in.plan().name(), number++)));
+            blocks.addAll(table.name().equals(WhatIfTables.GRID) ? TwoInputsPaper.of(in, results, table, number)
+                    : List.of(Appendix.onPaper(PrintedResults.of(table, in.plan().name(), number))));
+            number++;
         }
+        TwoTogether.whyNone(results.inputs()).ifPresent(why -> blocks.add(new Block.Paragraph(why + ".")));
         return new Section(heading, true, true, blocks);
     }
 

@@ -24,8 +24,8 @@ record WhatIfParts(StudyWhatIf whatIf) {
     }
 
     TwoTogether twoTogether(int first, int second, Progress progress) {
-        int[] both = {first, second};
-        return whatIf.grid(both, all(whatIf.grid(both), progress));
+        GridPart grid = whatIf.grid(new int[] {first, second});
+        return grid.found(all(grid.evaluations(), progress));
     }
 
     Scenarios scenarios(Progress progress) {

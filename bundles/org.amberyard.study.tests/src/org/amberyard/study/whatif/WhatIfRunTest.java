@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.amberyard.core.duty.FuelKind;
@@ -27,6 +28,7 @@ import org.amberyard.core.variants.BreakEvenSurface;
 import org.amberyard.core.variants.BreakEvensAlone;
 import org.amberyard.core.variants.DrawnInput;
 import org.amberyard.core.variants.PriceFan;
+import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Band;
 import org.amberyard.core.whatif.BreakEvenCurve;
@@ -123,6 +125,53 @@ class WhatIfRunTest {
         WhatIfRun opened = run(Optional.of(whole.saved()));
         assertTrue(opened.isComplete());
         assertEquals(whole.results().single().orElseThrow().saving(REBATE, 0), opened.results().single().orElseThrow().saving(REBATE, 0));
+    }
+
+    /** The three inputs decide in the order bus, diesel, pack: a grid takes those that are named, and the widest of the others. */
+    @Test
+    void theGridIsOfTheInputsThatAreNamed() {
+        assertArrayEquals(new int[] {1, 0}, grid(study -> {}));
+        assertArrayEquals(new int[] {2, 0}, grid(study -> {
+            study.getWhatIf().setGridAcross(study.getWhatIf().getInputs().get(2));
+            study.getWhatIf().setGridUpward(study.getWhatIf().getInputs().get(0));
+        }));
+        assertArrayEquals(new int[] {0, 1}, grid(study -> study.getWhatIf().setGridUpward(study.getWhatIf().getInputs().get(1))));
+        assertArrayEquals(new int[] {2, 1}, grid(study -> study.getWhatIf().setGridAcross(study.getWhatIf().getInputs().get(2))));
+    }
+
+    /** Inputs across and upward of the grid of a run that goes on from the whole one, once the study chooses another grid. */
+    private static int[] grid(Consumer<Study> choice) {
+        TwoTogether grid = goneOn(choice).results().grid().orElseThrow();
+        return new int[] {grid.first(), grid.second()};
+    }
+
+    private static WhatIfRun goneOn(Consumer<Study> choice) {
+        Study edited = EcoreUtil.copy(study);
+        choice.accept(edited);
+        WhatIfRun run = new WhatIfRun(edited, base, 2, Optional.of(whole.saved()));
+        go(run, Progress.NONE);
+        return run;
+    }
+
+    /** All but the grid is taken over; the grid is never that of another choice. */
+    @Test
+    void anotherGridIsWorkedOutByItself() {
+        Study edited = EcoreUtil.copy(study);
+        edited.getWhatIf().setGridColumns(4);
+        edited.getWhatIf().setGridRows(7);
+        WhatIfRun run = new WhatIfRun(edited, base, 2, Optional.of(whole.saved()));
+        assertFalse(run.isComplete());
+        assertTrue(run.results().grid().isEmpty());
+        assertTrue(run.results().all().isPresent() && run.results().shares().isPresent() && run.results().breakEven().isPresent());
+        go(run, Progress.NONE);
+        TwoTogether grid = run.results().grid().orElseThrow();
+        assertEquals(List.of(4, 7), List.of(grid.grid().columns(), grid.grid().rows()));
+        TwoTogether before = whole.results().grid().orElseThrow();
+        assertEquals(before.saving(REBATE)[120], grid.saving(REBATE)[27], 1e-6, "both inputs high");
+        assertNotEquals(whole.saved().fingerprint(), run.saved().fingerprint());
+        assertFalse(run.saved().isOf(study));
+        edited.getSettings().setDiscountRate(0.061);
+        assertTrue(new WhatIfRun(edited, base, 2, Optional.of(whole.saved())).results().all().isEmpty(), "another study altogether");
     }
 
     @Test

@@ -116,6 +116,8 @@ final class WhatIfRoll {
             log.goes(p, GONE);
             study.getWhatIf().getCorrelations().remove(p);
         });
+        Stream.of(Literals.WHAT_IF__GRID_ACROSS, Literals.WHAT_IF__GRID_UPWARD).filter(f -> study.getWhatIf().eGet(f) == input)
+                .forEach(f -> log.set(study.getWhatIf(), f, null, GONE));
         log.goes(input, GONE);
         EcoreUtil.remove(input);
     }

@@ -3,6 +3,8 @@ package org.amberyard.study.whatif;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
@@ -10,6 +12,8 @@ import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.PlainNumber;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
+import org.amberyard.study.StudyUnits;
+import org.amberyard.study.VariedNumber;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** An input of a study that takes other values, and can be put back; it may stand in several places, which move together. */
@@ -69,11 +73,14 @@ final class InputChange {
         return FieldWords.isChoice(first().at().field());
     }
 
-    /** A number in words: a factor, an addition or a value, shares as percentages. */
+    /** A number in words: a factor, or an addition or a value in the units of the study. */
     String words(double number) {
-        boolean share = effect != Effect.TIMES && first().limits().unitToken().equals("share");
-        String text = new BigDecimal(share ? 100 * number : number).round(DIGITS).stripTrailingZeros().toPlainString().replace('-', '−');
-        return (effect == Effect.TIMES ? "× " : effect == Effect.PLUS && number > 0 ? "+" : "") + text + (share ? " %" : "");
+        Unit unit = VariedNumber.unit(effect, places.stream().map(p -> p.at().field()).toList());
+        UnitSystem system = StudyUnits.of(study);
+        String text = new BigDecimal(unit.show(number, system)).round(unit == Unit.CALENDAR ? MathContext.UNLIMITED : DIGITS).stripTrailingZeros()
+                .toPlainString().replace('-', '−');
+        String symbol = unit.symbol(system, StudyUnits.currency(study));
+        return (effect == Effect.TIMES ? "× " : effect == Effect.PLUS && number > 0 ? "+" : "") + text + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
     /** The number that leaves the field as it is. */

@@ -10,7 +10,7 @@ public enum RunPart {
     FIT("Evaluations to fit to and to check on"),
     /** Draws of all inputs together. */
     ALL("All together"),
-    /** The two widest inputs together. */
+    /** Two inputs together: those that the study names, else the widest. */
     GRID("Two together"),
     /** What explains the variance. */
     SHARES("Variance"),

@@ -29,7 +29,7 @@ final class RunPlan {
         this.fit = fitted ? FitSteps.of(whatIf).evaluations(step) : new Evaluations(0, e -> new double[0]);
     }
 
-    /** The parts that the study has, by its two widest inputs, or fewer. */
+    /** The parts that the study has, by its widest inputs. */
     List<RunPart> parts(int[] widest) {
         List<RunPart> parts = new ArrayList<>(List.of(RunPart.SINGLE));
         if (!whatIf.study().getWhatIf().getScenarios().isEmpty()) {
@@ -39,7 +39,7 @@ final class RunPlan {
             parts.add(RunPart.FIT);
         }
         parts.add(RunPart.ALL);
-        if (widest.length > 1) {
+        if (whatIf.grid(widest).exists()) {
             parts.add(RunPart.GRID);
         }
         parts.add(RunPart.SHARES);
@@ -60,7 +60,7 @@ final class RunPlan {
             case SCENARIOS -> whatIf.study().getWhatIf().getScenarios().size();
             case FIT -> fit.count();
             case ALL -> whatIf.study().getWhatIf().getDraws();
-            case GRID -> StudyWhatIf.GRID_STEPS * StudyWhatIf.GRID_STEPS;
+            case GRID -> GridPart.count(whatIf);
             case SHARES -> shares;
             case BREAK_EVENS_ALONE, BREAK_EVEN, BREAK_EVEN_SURFACE -> SEARCH_EVALUATIONS * new BreakEvenParts(whatIf).count(part);
         };
@@ -72,7 +72,7 @@ final class RunPlan {
             case SINGLE -> whatIf.single();
             case FIT -> fit;
             case ALL -> whatIf.together();
-            case GRID -> whatIf.grid(widest);
+            case GRID -> whatIf.grid(widest).evaluations();
             case SHARES -> whatIf.shares(readOff);
             case SCENARIOS, BREAK_EVENS_ALONE, BREAK_EVEN, BREAK_EVEN_SURFACE -> throw new IllegalArgumentException(part.label() + " has no list of variants");
         };

@@ -22,4 +22,19 @@ public record SavedRun(String fingerprint, Map<RunPart, double[][]> parts, Optio
     public boolean isOf(Study now) {
         return fingerprint.equals(StudyFingerprint.of(now));
     }
+
+    /**
+     * The parts that are of a study as it is now: all when it was run on it; all but the grid of two inputs when the study chooses
+     * another grid and is otherwise the same. Empty where it is of another study, or that cannot be told.
+     */
+    Optional<Map<RunPart, double[][]>> of(Study now) {
+        if (isOf(now)) {
+            return Optional.of(parts);
+        }
+        boolean otherGrid = study.filter(this::isOf).filter(then -> StudyFingerprint.withoutGrid(then).equals(StudyFingerprint.withoutGrid(now)))
+                .isPresent();
+        Map<RunPart, double[][]> others = new EnumMap<>(parts);
+        others.remove(RunPart.GRID);
+        return otherGrid ? Optional.of(others) : Optional.empty();
+    }
 }

@@ -6,8 +6,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import org.amberyard.core.plan.EngineVersion;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.WhatifPackage.Literals;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -18,12 +20,17 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 public final class StudyFingerprint {
     /** Counts changes of what the draws of a seed are, which no run may go on across. */
     private static final String DRAWS = "6";
+    /** The choice of the grid of two inputs. */
+    private static final Set<EStructuralFeature> GRID = Set.of(Literals.WHAT_IF__GRID_ACROSS, Literals.WHAT_IF__GRID_UPWARD,
+            Literals.WHAT_IF__GRID_COLUMNS, Literals.WHAT_IF__GRID_ROWS);
 
     private final Study study;
+    private final boolean grid;
     private final MessageDigest digest;
 
-    private StudyFingerprint(Study study) {
+    private StudyFingerprint(Study study, boolean grid) {
         this.study = study;
+        this.grid = grid;
         try {
             this.digest = MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
@@ -36,22 +43,30 @@ public final class StudyFingerprint {
         return of(study, EngineVersion.VALUE);
     }
 
+    /** Of all inputs but the choice of the grid of two inputs, on which no other part of a what-if hangs. */
+    static String withoutGrid(Study study) {
+        return new StudyFingerprint(study, false).of(EngineVersion.VALUE);
+    }
+
     static String of(Study study, String engineVersion) {
-        StudyFingerprint print = new StudyFingerprint(study);
-        print.add(engineVersion);
-        print.add(DRAWS);
-        print.add(study);
+        return new StudyFingerprint(study, true).of(engineVersion);
+    }
+
+    private String of(String engineVersion) {
+        add(engineVersion);
+        add(DRAWS);
+        add(study);
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-            print.add(all.next());
+            add(all.next());
         }
-        return HexFormat.of().formatHex(print.digest.digest());
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     private void add(EObject element) {
         add(element.eClass().getName() + " in " + (element.eContainingFeature() == null ? "" : element.eContainingFeature().getName()));
         for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
             boolean contained = feature instanceof EReference reference && (reference.isContainment() || reference.isContainer());
-            if (!contained && !feature.isDerived()) {
+            if (!contained && !feature.isDerived() && (grid || !GRID.contains(feature))) {
                 add(feature.getName());
                 add(element.eGet(feature));
             }

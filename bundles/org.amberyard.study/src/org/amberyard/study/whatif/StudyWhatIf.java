@@ -17,7 +17,6 @@ import org.amberyard.core.variants.FitErrors;
 import org.amberyard.core.variants.OneAtATime;
 import org.amberyard.core.variants.PriceFan;
 import org.amberyard.core.variants.Scenarios;
-import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.VariedInputs;
 import org.amberyard.core.variants.VarianceShares;
 import org.amberyard.core.whatif.BlockSink;
@@ -36,7 +35,6 @@ import org.amberyard.model.whatif.Scenario;
  * variant is evaluated as the study itself is. Results depend on the study alone, not on the number of threads.
  */
 public final class StudyWhatIf implements VariedInputs {
-    static final int GRID_STEPS = 11;
     private static final int MOST_WIDE = 3;
     private static final int LEAST_ROWS = 32;
     /** Enough for intervals of a few hundredths. */
@@ -156,8 +154,8 @@ public final class StudyWhatIf implements VariedInputs {
                 .sorted(Comparator.comparingDouble((Integer i) -> -swings[i])).limit(MOST_WIDE).mapToInt(i -> i).toArray();
     }
 
-    /** True for an input that takes any value of a range; between the values of a list there is nothing. */
-    boolean varies(int input) {
+    @Override
+    public boolean varies(int input) {
         return inputs.ofRange(input) && inputs.spreads().get(input).low() != inputs.spreads().get(input).high();
     }
 
@@ -223,17 +221,9 @@ public final class StudyWhatIf implements VariedInputs {
                 .orElseGet(() -> part.stream().map(inputs.names()::get).collect(Collectors.joining(" with ")));
     }
 
-    Evaluations grid(int[] widest) {
-        Grid grid = gridOf(widest[0], widest[1]);
-        return new Evaluations(grid.evaluations(), e -> inputs.alone(widest[0], grid.first(e), widest[1], grid.second(e)));
-    }
-
-    TwoTogether grid(int[] widest, KeptDraws kept) {
-        return new TwoTogether(widest[0], widest[1], gridOf(widest[0], widest[1]), plans(kept), base.input().baseline());
-    }
-
-    private Grid gridOf(int first, int second) {
-        return new Grid(steps(first, GRID_STEPS), steps(second, GRID_STEPS));
+    /** The grid of two inputs, by the inputs that decide most, the widest first. */
+    GridPart grid(int[] widest) {
+        return GridPart.of(this, widest);
     }
 
     /** Values of an input from its low to its high value. */
@@ -249,7 +239,7 @@ public final class StudyWhatIf implements VariedInputs {
         return new Scenarios(names, plans(kept), co2eKg);
     }
 
-    private double[][] plans(KeptDraws kept) {
+    double[][] plans(KeptDraws kept) {
         return IntStream.range(0, base.plans().size()).mapToObj(p -> kept.column(outcomes.columns().presentCost(p))).toArray(double[][]::new);
     }
 

@@ -47,7 +47,7 @@ public final class WhatIfRun {
      * @param study a study with a what-if
      * @param base its results
      * @param threads threads that work at the same time
-     * @param before what an earlier run of the same study, by {@link StudyFingerprint}, has kept
+     * @param before what an earlier run has kept, of which is taken over what is {@link SavedRun#of} the study
      * @throws IllegalArgumentException when an uncertain input points at nothing or its distribution is none
      */
     public WhatIfRun(Study study, StudyResult base, int threads, Optional<SavedRun> before) {
@@ -55,7 +55,7 @@ public final class WhatIfRun {
         this.blockDraws = whatIf.outcomes().blockDraws();
         this.fitted = FittedDraws.wanted(whatIf);
         this.plan = new RunPlan(whatIf, step, fitted);
-        before.ifPresent(saved -> saved.parts().forEach(this::take));
+        before.flatMap(saved -> saved.of(study)).ifPresent(parts -> parts.forEach(this::take));
         fitWhereDone();
     }
 
@@ -205,11 +205,11 @@ public final class WhatIfRun {
     public WhatIfResults results() {
         Optional<OneAtATime> single = single();
         int[] widest = widest();
-        boolean two = widest.length > 1;
+        GridPart grid = whatIf.grid(widest);
         lookAtDraws();
         return new WhatIfResults(whatIf.base(), whatIf, single, complete(RunPart.SCENARIOS).map(whatIf::named),
                 fit.map(FittedDraws::check), all(), prices, drawn,
-                two ? complete(RunPart.GRID).map(k -> whatIf.grid(widest, k)) : Optional.empty(),
+                complete(RunPart.GRID).filter(k -> grid.exists()).map(grid::found),
                 complete(RunPart.SHARES).map(k -> whatIf.shares(k, surfaces())),
                 new BreakEvenParts(whatIf, widest).found(part -> Optional.ofNullable(kept.get(part)).map(KeptDraws::columns)));
     }

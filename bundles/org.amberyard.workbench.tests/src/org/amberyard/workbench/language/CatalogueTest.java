@@ -7,21 +7,32 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.amberyard.charts.Chart;
+import org.amberyard.charts.ChartTheme;
+import org.amberyard.charts.CurveFitChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.routes.EnergyModel;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.report.Cautions;
+import org.amberyard.report.CurveChangeTable;
 import org.amberyard.report.Headline;
+import org.amberyard.report.ResidualTable;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
+import org.amberyard.study.CurveFitting;
+import org.amberyard.study.CurveLogs;
+import org.amberyard.study.CurveWords;
 import org.amberyard.study.ResultFindings;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
@@ -88,6 +99,47 @@ class CatalogueTest {
         List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
                 .distinct().toList();
         assertTrue(mixed.isEmpty(), String.join("\n", mixed));
+    }
+
+    /** All that a calibration by logs may say: of the fit, of each reason against one, and of its tables. */
+    @Test
+    void whatACalibrationSaysIsKnown() throws StudyFileException {
+        Study study = StudyFile.load(Path.of(System.getProperty("basedir", "."))
+                .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        List<String> texts = new ArrayList<>();
+        fitInto(texts, study, OptionalDouble.empty());
+        fitInto(texts, study, OptionalDouble.of(0.004));
+        study.getRoutes().get(0).setEnergyModel(EnergyModel.CURVE);
+        CurveLogs.typesWithLogs(study).get(0).setHeaterKw(3);
+        study.getConsumptionLogs().get(3).setEnergyKwh(0);
+        fitInto(texts, study, OptionalDouble.empty());
+        study.getConsumptionLogs().forEach(l -> l.setHours(0));
+        fitInto(texts, study, OptionalDouble.empty());
+        study.getConsumptionLogs().forEach(l -> l.setHours(l.getDistanceKm() / 30));
+        fitInto(texts, study, OptionalDouble.empty());
+        study.getConsumptionLogs().forEach(l -> l.setOutsideC(15.0));
+        fitInto(texts, study, OptionalDouble.empty());
+        study.getConsumptionLogs().subList(2, 15).clear();
+        fitInto(texts, study, OptionalDouble.empty());
+        assertEquals(List.of(), texts.stream().filter(t -> SPANISH.found(t).isEmpty()).distinct().toList());
+        assertEquals("Buen ajuste: la curva yerra en 3 % sobre 15 registros de -4 °F a 84 °F.",
+                SPANISH.say("Good fit: the curve is off by 3 % on 15 logs from -4 °F to 84 °F."));
+    }
+
+    private static void fitInto(List<String> texts, Study study, OptionalDouble rise) {
+        ElectricType type = CurveLogs.typesWithLogs(study).get(0);
+        CurveFitting fitting = CurveLogs.of(study, type).fit(CurveFitting.settings(type, rise));
+        texts.addAll(CurveWords.of(fitting));
+        List.of(ResidualTable.of(fitting), CurveChangeTable.of(fitting)).forEach(table -> {
+            texts.add(table.title());
+            addColumns(texts, table);
+        });
+        CurveChangeTable.of(fitting).rows().forEach(row -> texts.add(String.valueOf(row.get(0))));
+        fitting.fit().ifPresent(fit -> {
+            Chart chart = CurveFitChart.of(type.getName(), fit, fitting.before(), UnitSystem.US, ChartTheme.light());
+            texts.add(chart.title());
+            texts.add(chart.textAlternative());
+        });
     }
 
     /** Kinds of tables and their columns, as the import of a table offers them. */

@@ -14,6 +14,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.BusyIndicator;
 import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.HTMLTransfer;
 import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
@@ -95,16 +96,17 @@ final class ChartMenu {
     }
 
     private void copyPicture() {
-        canvas.picture().ifPresent(p -> copy(p.pixels(), ImageTransfer.getInstance()));
+        canvas.picture().ifPresent(p -> copy(new Object[] {p.pixels()}, ImageTransfer.getInstance()));
     }
 
     private void copyData() {
-        canvas.chart().ifPresent(c -> copy(c.data().toTsv(), TextTransfer.getInstance()));
+        canvas.chart().map(Chart::data).ifPresent(data -> copy(new Object[] {data.toTsv(), ChartMarkup.of(data)}, TextTransfer.getInstance(),
+                HTMLTransfer.getInstance()));
     }
 
-    private void copy(Object content, Transfer transfer) {
+    private void copy(Object[] contents, Transfer... transfers) {
         Clipboard clipboard = new Clipboard(canvas.getDisplay());
-        clipboard.setContents(new Object[] {content}, new Transfer[] {transfer});
+        clipboard.setContents(contents, transfers);
         clipboard.dispose();
     }
 

@@ -8,6 +8,7 @@ import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.LegendItemSource;
 import org.jfree.chart.annotations.TextAnnotation;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -145,6 +146,8 @@ final class SpokenChart {
 
     private static void sayText(Object annotation) {
         if (annotation instanceof TextAnnotation text) {
+            text.setText(Words.say(text.getText()));
+        } else if (annotation instanceof XYTextAnnotation text) {
             text.setText(Words.say(text.getText()));
         }
     }

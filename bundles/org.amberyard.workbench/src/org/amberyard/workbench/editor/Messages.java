@@ -125,6 +125,7 @@ final class Messages extends NLS {
     public static String Table_scenarios;
     public static String Table_correlations;
     public static String Table_changes;
+    public static String Table_twoInputs;
     public static String WhatIf_begin;
     public static String WhatIf_begin_tip;
     public static String WhatIf_vary;

@@ -11,13 +11,16 @@ import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.fields.Sheets;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
-/** Uncertain inputs, what goes together, draws, and scenarios with the changes of the one in focus. */
+/** Uncertain inputs, what goes together, draws, the grid of two inputs, and scenarios with the changes of the one in focus. */
 final class WhatIfPage extends StudyPage {
+    private static final EStructuralFeature[] TWO_INPUTS = {Literals.WHAT_IF__GRID_ACROSS, Literals.WHAT_IF__GRID_UPWARD,
+        Literals.WHAT_IF__GRID_COLUMNS, Literals.WHAT_IF__GRID_ROWS};
 
     WhatIfPage(PageSite site) {
         super(site);
@@ -30,7 +33,11 @@ final class WhatIfPage extends StudyPage {
                 Literals.WHAT_IF__INPUTS, Literals.UNCERTAIN_INPUT), Columns.ownFirst(Literals.UNCERTAIN_INPUT));
         inputs.addTool(Messages.WhatIf_begin, Messages.WhatIf_begin_tip, () -> begin(inputs));
         SashForm below = columns(parts);
-        one(below, Messages.Table_draws, this::whatIf, Literals.WHAT_IF);
+        Sheets settings = new Sheets(below);
+        FeatureTable draws = one(settings.area(), Messages.Table_draws, this::whatIf, Literals.WHAT_IF, TWO_INPUTS);
+        FeatureTable grid = one(settings.area(), Messages.Table_twoInputs, this::whatIf, Literals.WHAT_IF, Columns.of(Literals.WHAT_IF, TWO_INPUTS)
+                .toArray(EStructuralFeature[]::new));
+        settings.share(draws, grid);
         Sheets sheets = new Sheets(below);
         FeatureTable scenarios = rows(sheets.area(), Messages.Table_scenarios, new ElementList(session(), this::whatIf,
                 Literals.WHAT_IF__SCENARIOS, Literals.SCENARIO), Columns.of(Literals.SCENARIO));

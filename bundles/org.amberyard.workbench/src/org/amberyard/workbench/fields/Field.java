@@ -2,13 +2,12 @@ package org.amberyard.workbench.fields;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.VariedNumber;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
@@ -21,10 +20,6 @@ public final class Field {
 
     /** How the model says that a default only stands in for the user's own figure. */
     private static final String NO_SOURCE = "none: ";
-
-    /** Years that are those of the study where they are 0. */
-    private static final Set<EStructuralFeature> LEFT_TO_BASE_YEAR = Set.of(StudyPackage.Literals.SETTINGS__PRICE_YEAR,
-            StudyPackage.Literals.SETTINGS__CALENDAR_YEAR);
 
     private final EStructuralFeature feature;
     private final FieldFormat format;
@@ -82,19 +77,20 @@ public final class Field {
         return element.eClass().getEAllStructuralFeatures().contains(feature);
     }
 
-    /** Text at a length for reading. */
+    /** Text at a length for reading; a number that stands for another field's with its unit, which no header can name. */
     String text(EObject element) {
-        return places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> text(element.eGet(feature)));
+        return isVaried() ? VariedNumber.text(format, study, element, feature, element.eGet(feature))
+                : places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> text(element.eGet(feature)));
+    }
+
+    /** True for a number that stands for that of another field, whose unit is another from element to element. */
+    boolean isVaried() {
+        return VariedNumber.isOne(feature);
     }
 
     /** Text of a value at a length for reading. */
     public String text(Object value) {
-        return isBaseYear(value) ? Messages.Field_asBaseYear : format.text(readable(value));
-    }
-
-    /** True for a year that is left to be the base year, which no number says. */
-    private boolean isBaseYear(Object value) {
-        return LEFT_TO_BASE_YEAR.contains(feature) && Integer.valueOf(0).equals(value);
+        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.text(readable(value));
     }
 
     /** The value of a field that is cleared. */
@@ -108,11 +104,12 @@ public final class Field {
 
     /** Text that loses nothing, for editing and copying. */
     String fullText(EObject element) {
-        return places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> fullText(element.eGet(feature)));
+        return isVaried() ? VariedNumber.format(format, study, element, feature).text(element.eGet(feature))
+                : places.map(p -> p.shown(element, (String) element.eGet(feature))).orElseGet(() -> fullText(element.eGet(feature)));
     }
 
     private String fullText(Object value) {
-        return isBaseYear(value) ? Messages.Field_asBaseYear : format.text(value);
+        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.text(value);
     }
 
     /** Names of kinds or fields that it holds; empty for other fields. */
@@ -146,12 +143,18 @@ public final class Field {
      * @throws FieldRefusal when the text is no value of the field or lies outside its limits
      */
     public Object value(String typed) throws FieldRefusal {
+        return value(format, typed);
+    }
+
+    /** The value of a text that was typed for an element. */
+    Object value(EObject element, String typed) throws FieldRefusal {
+        return value(VariedNumber.format(format, study, element, feature), typed);
+    }
+
+    private Object value(FieldFormat format, String typed) throws FieldRefusal {
         if (feature instanceof EReference reference) {
             Candidates candidates = new Candidates(reference, study);
             return reference.isMany() ? candidates.several(FieldFormat.names(typed)) : candidates.named(typed.strip());
-        }
-        if (LEFT_TO_BASE_YEAR.contains(feature) && typed.strip().equalsIgnoreCase(Messages.Field_asBaseYear)) {
-            return 0;
         }
         try {
             Object value = format.parse(typed);

@@ -57,7 +57,6 @@ final class Messages extends NLS {
     public static String Place_noKind;
     public static String Place_noField;
     public static String Place_kindFirst;
-    public static String Field_asBaseYear;
     public static String Title_remark;
 
     static {

@@ -16,6 +16,7 @@ import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.graphics.Point;
 
 /** Elements as rows, fields as columns. */
@@ -191,10 +192,16 @@ final class RowModel implements ElementModel {
         Entry entry = new Entry(session);
         for (int i = 0; i < block.size(); i++) {
             EObject element = row + i < rows.size() ? rows.get(row + i) : added(entry);
+            EObject asTyped = fields.stream().anyMatch(Field::isVaried) ? EcoreUtil.copy(element) : element;
             for (int j = 0; j < block.get(i).size(); j++) {
                 String text = block.get(i).get(j);
                 if (text != null) {
-                    entry.set(element, fields.get(column + j), value(row + i, column + j, text, block, kind(element, column + j, column, block.get(i))));
+                    String kind = kind(element, column + j, column, block.get(i));
+                    Object value = value(row + i, column + j, text, block, kind, asTyped);
+                    entry.set(element, fields.get(column + j), value);
+                    if (asTyped != element) {
+                        asTyped.eSet(fields.get(column + j).feature(), value);
+                    }
                 }
             }
         }
@@ -221,10 +228,11 @@ final class RowModel implements ElementModel {
         }
     }
 
-    private Object value(int row, int column, String text, List<List<String>> block, String kind) throws CellRefusal {
+    /** @param asTyped the element of the row with what the line of the block has said of it so far */
+    private Object value(int row, int column, String text, List<List<String>> block, String kind, EObject asTyped) throws CellRefusal {
         Field field = fields.get(column);
         try {
-            return field.places().isPresent() ? field.places().get().stored(kind, text) : field.value(text);
+            return field.places().isPresent() ? field.places().get().stored(kind, text) : field.value(asTyped, text);
         } catch (FieldRefusal refusal) {
             throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row, block), row, column);
         }

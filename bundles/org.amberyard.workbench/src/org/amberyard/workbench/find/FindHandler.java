@@ -8,7 +8,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.HandlerUtil;
 
-/** Asks for a part of any name in the window or in the study, and goes to what has it. */
+/** Asks for a part of any name in the window, in its menus or in the study, and goes to what has it or does it. */
 public final class FindHandler extends AbstractHandler {
     private static final int FROM_TOP = 4;
 

@@ -25,7 +25,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.views.IViewDescriptor;
 
-/** Everything in a window that has a name, with the way to it. */
+/** Everything in a window that has a name, with the way to it, and what can be done by a menu. */
 final class Places {
     private static final String VIEWS = "org.amberyard.workbench.";
 
@@ -38,14 +38,18 @@ final class Places {
     /** All of it; fields and elements as far as a study is open. */
     List<Section> sections() {
         List<Section> all = new ArrayList<>(List.of(new Section(Messages.Find_views, views())));
+        Section commands = new Section(Messages.Find_commands, new MenuCommands(page.getWorkbenchWindow()).lines());
         if (page.getActiveEditor() instanceof StudyEditor editor) {
             all.add(new Section(Messages.Find_pages, Arrays.stream(PageKind.values())
                     .map(kind -> new Line(kind.title(), () -> editor.show(kind))).toList()));
+            all.add(commands);
             all.add(new Section(Messages.Find_tables, tables()));
             List<EObject> elements = elements(editor);
             all.add(new Section(Messages.Find_fields, fields(elements)));
             all.add(new Section(Messages.Find_elements, elements.stream().map(this::line).toList()));
             all.add(new Section(Messages.Find_notes, notes(elements)));
+        } else {
+            all.add(commands);
         }
         return all;
     }

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.find;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -24,11 +25,12 @@ public record Section(String title, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** The same with those lines only that have every word, be it in the title. */
+    /** The same with those lines only that have every word, be it in the title; those that have the words as they stand come first. */
     Section having(List<String> words) {
+        String together = String.join(" ", words);
         return new Section(title, lines.stream().filter(line -> {
             String sought = (title + " " + line.text()).toLowerCase(Locale.ROOT);
             return words.stream().allMatch(sought::contains);
-        }).toList());
+        }).sorted(Comparator.comparing(line -> !line.text().toLowerCase(Locale.ROOT).contains(together))).toList());
     }
 }

@@ -1,36 +1,49 @@
 package org.amberyard.workbench.measurements;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.amberyard.model.vehicles.ElectricType;
+import org.amberyard.report.CurveChangeTable;
 import org.amberyard.report.ResidualTable;
+import org.amberyard.report.ResultTable;
 import org.amberyard.study.CurveFitting;
 import org.amberyard.study.CurveLogs;
 import org.amberyard.study.CurveWords;
+import org.amberyard.study.CurveWriter;
+import org.amberyard.workbench.charts.CurveFitPane;
 import org.amberyard.workbench.fields.FieldRefusal;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.views.ResultModel;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Text;
 
-/** Shows the curve that fits the logs of a type, how well it does and what it makes of every log; OK writes it. */
+/**
+ * Shows the curve that fits the logs of a type, how well it does, what it makes of every log and what it would change; accepting writes
+ * it, rejecting changes nothing.
+ */
 public final class FitCurveDialog extends SizedDialog {
 
-    private static final Point SIZE = new Point(860, 640);
-    private static final int WORDS_HEIGHT = 190;
+    private static final Point SIZE = new Point(1000, 720);
 
     private final StudySession session;
     private final List<ElectricType> types;
     private FitForm form;
     private Text words;
+    private CurveFitPane chart;
+    private Grid changes;
     private Grid residuals;
     private FitJob job;
     private CurveFitting shown;
@@ -46,17 +59,31 @@ public final class FitCurveDialog extends SizedDialog {
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
         form = new FitForm(area, session.study(), types, this::refit);
-        words = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WORDS_HEIGHT).applyTo(words);
-        residuals = new Grid(area, new ResultModel(ResidualTable.NONE));
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(residuals);
+        SashForm parts = new SashForm(area, SWT.VERTICAL | SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(parts);
+        SashForm above = new SashForm(parts, SWT.HORIZONTAL | SWT.SMOOTH);
+        words = new Text(above, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        chart = new CurveFitPane(above);
+        above.setWeights(2, 3);
+        TabFolder tables = new TabFolder(parts, SWT.NONE);
+        changes = table(tables, CurveChangeTable.NONE);
+        residuals = table(tables, ResidualTable.NONE);
+        parts.setWeights(3, 2);
         return area;
+    }
+
+    private static Grid table(TabFolder tables, ResultTable empty) {
+        Grid grid = new Grid(tables, new ResultModel(empty));
+        TabItem tab = new TabItem(tables, SWT.NONE);
+        tab.setText(Words.say(empty.title()));
+        tab.setControl(grid);
+        return grid;
     }
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, Messages.Fit_accept, true);
-        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+        createButton(parent, IDialogConstants.OK_ID, Messages.Fit_accept, true).setToolTipText(Messages.Fit_accept_tip);
+        createButton(parent, IDialogConstants.CANCEL_ID, Messages.Fit_reject, false).setToolTipText(Messages.Fit_reject_tip);
         refit();
     }
 
@@ -65,6 +92,7 @@ public final class FitCurveDialog extends SizedDialog {
         try {
             CurveLogs logs = CurveLogs.of(session.study(), form.type());
             job = new FitJob(logs, form.settings(), getShell().getDisplay(), this::show);
+            words.setText(Messages.Fit_fitting);
             job.schedule();
         } catch (FieldRefusal refusal) {
             words.setText(refusal.getMessage());
@@ -79,6 +107,8 @@ public final class FitCurveDialog extends SizedDialog {
         }
         shown = null;
         accept().setEnabled(false);
+        chart.say(Messages.Fit_noChart);
+        changes.setModel(new ResultModel(CurveChangeTable.NONE));
         residuals.setModel(new ResultModel(ResidualTable.NONE));
     }
 
@@ -88,9 +118,12 @@ public final class FitCurveDialog extends SizedDialog {
             return;
         }
         shown = fitting;
-        words.setText(String.join("\n", CurveWords.of(fitting)));
+        words.setText(CurveWords.of(fitting).stream().map(Words::say).collect(Collectors.joining("\n")));
+        chart.show(fitting);
+        chart.say(fitting.fit().isPresent() ? "" : Messages.Fit_noChart);
+        changes.setModel(new ResultModel(CurveChangeTable.of(fitting)));
         residuals.setModel(new ResultModel(ResidualTable.of(fitting)));
-        accept().setEnabled(fitting.fit().isPresent());
+        accept().setEnabled(!CurveWriter.changes(fitting).isEmpty());
     }
 
     private Button accept() {

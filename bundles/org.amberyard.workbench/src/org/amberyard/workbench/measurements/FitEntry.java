@@ -18,6 +18,8 @@ final class FitEntry {
 
     private final Field field;
     private final Text text;
+    private double shown;
+    private String shownText = "";
 
     FitEntry(Composite parent, EAttribute attribute, Study study) {
         field = new Field(attribute, study);
@@ -38,7 +40,9 @@ final class FitEntry {
     }
 
     void show(double value) {
-        text.setText(field.text((Object) value));
+        shown = value;
+        shownText = field.text((Object) value);
+        text.setText(shownText);
     }
 
     /** The figure; empty for a blank. */
@@ -46,8 +50,8 @@ final class FitEntry {
         return text.getText().isBlank() ? OptionalDouble.empty() : OptionalDouble.of(required());
     }
 
-    /** The figure, which must be there. */
+    /** The figure, which must be there; one that nobody has touched to its last digit. */
     double required() throws FieldRefusal {
-        return (double) field.value(text.getText());
+        return text.getText().equals(shownText) ? shown : (double) field.value(text.getText());
     }
 }

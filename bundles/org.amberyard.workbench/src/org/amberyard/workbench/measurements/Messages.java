@@ -5,11 +5,16 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of this package. */
 final class Messages extends NLS {
     public static String Fit_accept;
+    public static String Fit_accept_tip;
     public static String Fit_blankRise;
     public static String Fit_command;
     public static String Fit_coolsBelowMild;
+    public static String Fit_fitting;
     public static String Fit_job;
+    public static String Fit_noChart;
     public static String Fit_noLogs;
+    public static String Fit_reject;
+    public static String Fit_reject_tip;
     public static String Fit_title;
     public static String Fit_type;
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
+import org.amberyard.study.VariedNumber;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
@@ -63,8 +64,9 @@ final class ChangeLog extends EContentAdapter {
 
     private Change worded(Place place, Values values) {
         FieldFormat format = FieldFormat.of(place.feature(), study, Words.model());
-        return new Change(values.element(), Words.field(place.feature()).label(), format.textWithUnit(values.before()),
-                format.textWithUnit(values.after()));
+        return new Change(values.element(), Words.field(place.feature()).label(),
+                VariedNumber.text(format, study, place.element(), place.feature(), values.before()),
+                VariedNumber.text(format, study, place.element(), place.feature(), values.after()));
     }
 
     @Override

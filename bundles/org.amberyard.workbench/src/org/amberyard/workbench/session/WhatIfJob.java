@@ -78,8 +78,7 @@ final class WhatIfJob extends Job {
             String fingerprint = StudyFingerprint.of(asked.study());
             StudyResult base = asked.base().orElseGet(() -> new StudyEvaluator().evaluate(StudyCompiler.compile(asked.study()),
                     done -> at(0, monitor)));
-            WhatIfRun run = new WhatIfRun(asked.study(), base, Runtime.getRuntime().availableProcessors(),
-                    asked.before().filter(kept -> kept.fingerprint().equals(fingerprint)));
+            WhatIfRun run = new WhatIfRun(asked.study(), base, Runtime.getRuntime().availableProcessors(), asked.before());
             begun = Optional.of(run);
             if (!asked.openOnly()) {
                 run.run(done -> at(done, monitor), results -> listener.found(results, fingerprint));

@@ -1,0 +1,90 @@
+package org.amberyard.charts;
+
+import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.amberyard.core.whatif.ContourLine;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/** Lines of equal saving over the cells of a grid: thin ones with their amount, a strong one where both plans cost the same. */
+final class SavingContours {
+    private static final int LAYER = 1;
+    /** Part of the width at either side in which an amount stands beside its line, not over it, lest it is cut off. */
+    private static final double EDGE = 0.07;
+
+    private final double low;
+    private final double high;
+    private final ChartTheme theme;
+    private final DefaultXYDataset data = new DefaultXYDataset();
+    private final XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
+    private final List<XYTextAnnotation> labels = new ArrayList<>();
+
+    /**
+     * @param low lowest value of the input across
+     * @param high highest
+     */
+    SavingContours(double low, double high, ChartTheme theme) {
+        this.low = low;
+        this.high = high;
+        this.theme = theme;
+    }
+
+    /** Thin lines of an amount, which stands at the middle of the longest. */
+    void add(List<ContourLine> level, String amount) {
+        level.forEach(line -> add(line, theme.quietText(), ChartFrame.THIN));
+        level.stream().map(ContourLine::points).max(Comparator.comparingInt(List::size)).ifPresent(points -> {
+            ContourLine.Point middle = points.get(points.size() / 2);
+            XYTextAnnotation label = new XYTextAnnotation(amount, middle.first(), middle.second());
+            label.setFont(theme.tickFont());
+            label.setPaint(theme.text());
+            label.setBackgroundPaint(theme.background());
+            label.setTextAnchor(anchor((middle.first() - low) / (high - low)));
+            labels.add(label);
+        });
+    }
+
+    private static TextAnchor anchor(double share) {
+        return share < EDGE ? TextAnchor.CENTER_LEFT : share > 1 - EDGE ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER;
+    }
+
+    /** The lines on which both plans cost the same. */
+    void addEven(List<ContourLine> even) {
+        even.forEach(line -> add(line, theme.text(), theme.planStroke(0)));
+    }
+
+    private void add(ContourLine line, Paint paint, Stroke stroke) {
+        List<ContourLine.Point> points = new ArrayList<>(line.points());
+        if (line.closed()) {
+            points.add(points.get(0));
+        }
+        int series = data.getSeriesCount();
+        data.addSeries(series, new double[][] {points.stream().mapToDouble(ContourLine.Point::first).toArray(),
+            points.stream().mapToDouble(ContourLine.Point::second).toArray()});
+        lines.setSeriesPaint(series, paint);
+        lines.setSeriesStroke(series, stroke);
+    }
+
+    void addPoint(double first, double second, Shape shape) {
+        int series = data.getSeriesCount();
+        data.addSeries(series, new double[][] {{first}, {second}});
+        lines.setSeriesPaint(series, theme.text());
+        lines.setSeriesShape(series, shape);
+        lines.setSeriesShapesVisible(series, true);
+    }
+
+    /** Draws them over the cells of a plot. */
+    void addTo(XYPlot plot) {
+        plot.setDataset(LAYER, data);
+        plot.setRenderer(LAYER, lines);
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+        labels.forEach(plot::addAnnotation);
+    }
+}
