@@ -131,6 +131,85 @@ class TariffRulesTest {
     }
 
     @Test
+    void aPeriodCoversMinutesFromItsStartToItsEnd() {
+        TariffPeriod night = new TariffPeriod(ExampleTariffs.SUMMER, ExampleTariffs.WEEKDAYS, List.of(ExampleTariffs.NIGHT));
+        assertTrue(night.covers(6, DayClass.WEEKDAY, 22 * 60) && night.covers(6, DayClass.WEEKDAY, 0) && night.covers(6, DayClass.WEEKDAY, 359));
+        assertFalse(night.covers(6, DayClass.WEEKDAY, 360) || night.covers(6, DayClass.WEEKDAY, 22 * 60 - 1));
+        assertFalse(night.covers(6, DayClass.SATURDAY, 0) || night.covers(0, DayClass.WEEKDAY, 0));
+        TariffPeriod day = hours(ExampleTariffs.ON_PEAK);
+        assertTrue(day.covers(0, DayClass.WEEKDAY, 840) && day.covers(0, DayClass.WEEKDAY, 1199));
+        assertFalse(day.covers(0, DayClass.WEEKDAY, 839) || day.covers(0, DayClass.WEEKDAY, 1200));
+    }
+
+    /** 22 days of 24 h at 50 kW and 9 at 20 kW. */
+    @Test
+    void energyAndPeakOfAMonth() {
+        MeterMonth month = Loads.month(0, Loads.flat(50), Loads.flat(20));
+        assertEquals(22 * 1200 + 9 * 480, month.kwh(), 1e-9);
+        assertEquals(50, month.peakKw(), 0);
+        LoadDay never = new LoadDay("never", DayClass.SUNDAY, 0, Loads.flat(99));
+        assertEquals(20, new MeterMonth(0, List.of(month.days().get(1), never)).peakKw(), 0, "a kind of day that no day is like");
+    }
+
+    /** Night energy and rider with 6 % of tax and 2 % of losses; the second block of the tariff by blocks. */
+    @Test
+    void noEnergyIsCheaperThanTheLeastPrice() {
+        assertEquals(0.066 + 0.0062, LeastEnergyPrice.of(ExampleTariffs.generalService()), 1e-12);
+        assertEquals(0.05, LeastEnergyPrice.of(MarginalPricesTest.hoursOfUse()), 1e-12);
+        Tariff flat = Tariff.flat("Flat", 10, 0.1, 0.02, 8, 0.06);
+        Tariff primary = new Tariff(flat.name(), flat.customer(), flat.minimum(), flat.energy(), flat.demand(), flat.riders(), flat.taxes(), 1.02);
+        assertEquals(0.12 * 1.06 * 1.02, LeastEnergyPrice.of(primary), 1e-12);
+        ChargeRate later = new ChargeRate(ALWAYS, ContractYears.from(3), BlockPrices.flat(0.07));
+        ChargeRate first = new ChargeRate(ALWAYS, new ContractYears(1, 2), BlockPrices.flat(0.11));
+        assertEquals(0.07, LeastEnergyPrice.of(of(MinimumBill.NONE, List.of(new EnergyCharge("Energy", List.of(first, later))), List.of(), Riders.NONE)),
+                1e-12, "in a later year of the contract");
+    }
+
+    /** Six tenths of 400 kW, and losses of 5 % on them, are billed and hold the schedule at 240 kW at the meter. */
+    @Test
+    void aRatchetCountsLosses() {
+        DemandCharge ratcheted = new DemandCharge("Demand", List.of(ChargeRate.of(ALWAYS, 5)), 0, Optional.of(Ratchet.anyTime(0.6, 11)));
+        Tariff tariff = new Tariff("Primary", List.of(), MinimumBill.NONE, List.of(), List.of(ratcheted), Riders.NONE, List.of(), 1.05);
+        PeakHistory history = PeakHistory.ofPeaks(5, 400);
+        MeterMonth july = Loads.month(6, Loads.flat(50), Loads.flat(20));
+        BillLine line = Bill.of(tariff, 1, july, history).lines().get(0);
+        assertEquals(252, line.quantity(), 1e-9);
+        assertEquals(5, line.peak().orElseThrow().month());
+        assertArrayEquals(new double[] {240}, new MarginalPrices(tariff.inForce(6, 1), july, history).demandFloorsKw(history), 1e-9);
+    }
+
+    /** From 20 kW on a kW costs 5 instead of 9, so a schedule that counts on 5 must not fall below 20 kW. */
+    @Test
+    void aBlockThatIsCheaperHoldsTheDemandUp() {
+        DemandCharge falling = new DemandCharge("Demand", List.of(new ChargeRate(ALWAYS, ContractYears.ALL,
+                new BlockPrices(List.of(new PriceBlock(0, 9), new PriceBlock(20, 5))))), 0, Optional.empty());
+        DemandCharge rising = new DemandCharge("Demand", List.of(new ChargeRate(ALWAYS, ContractYears.ALL,
+                new BlockPrices(List.of(new PriceBlock(0, 5), new PriceBlock(20, 9))))), 0, Optional.empty());
+        assertArrayEquals(new double[] {20}, prices(falling).demandFloorsKw(PeakHistory.NONE), 1e-9);
+        assertArrayEquals(new double[] {0}, prices(rising).demandFloorsKw(PeakHistory.NONE), 1e-9);
+        assertEquals(List.of("Demand, first 20 kW", "Demand, over 20 kW"), Bill.of(billing(rising), 1,
+                Loads.month(0, Loads.flat(50), Loads.flat(20)), PeakHistory.NONE).lines().stream().map(BillLine::label).toList());
+    }
+
+    @Test
+    void blocksAreNamedByTheirWidths() {
+        BlockPrices three = new BlockPrices(List.of(new PriceBlock(0, 0.1), new PriceBlock(500, 0.09), new PriceBlock(750, 150, 0.08),
+                new PriceBlock(750, 300, 0.07)));
+        EnergyCharge charge = new EnergyCharge("Energy", List.of(new ChargeRate(ALWAYS, ContractYears.ALL, three)));
+        Bill bill = Bill.of(of(MinimumBill.NONE, List.of(charge), List.of(), Riders.NONE), 1, Loads.month(0, Loads.flat(50), Loads.flat(50)), PeakHistory.NONE);
+        assertEquals(List.of("Energy, first 500 kWh", "Energy, next 250 and 150 kWh per kW", "Energy, next 150 kWh per kW",
+                "Energy, over 750 and 300 kWh per kW"), bill.lines().stream().map(BillLine::label).toList());
+    }
+
+    /** 0.3333 of a kW at 1 is 33 cents a month; twelve of them are 3.96 and not 4. */
+    @Test
+    void aPrintedYearIsTheSumOfItsPrintedMonths() {
+        BillYear year = BillYear.printedSteady(billing(demand("Demand", ALWAYS, 1)), 1, Loads.year(0.3333));
+        assertEquals(3.96, year.total(), 1e-9);
+        assertEquals(3.96, year.parts().demand(), 1e-9);
+    }
+
+    @Test
     void aPeakIsTheFirstOfEqualOnes() {
         double[] load = Loads.flat(10);
         Arrays.fill(load, 60, 64, 90);
