@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.MissingResourceException;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -20,6 +21,7 @@ final class SafeXml {
     private static final int MOST_TEXT = 4000;
     private static final int MOST_LEAVES = 500;
     private static final int MOST_DEPTH = 40;
+    private static final String DAMAGED = "The file is not XML, or it is damaged there.";
 
     private SafeXml() {
     }
@@ -45,6 +47,9 @@ final class SafeXml {
             }
         } catch (XMLStreamException e) {
             tellDamage(e, problems);
+        } catch (MissingResourceException e) {
+            // The parser has no words of its own for a document type that is damaged.
+            problems.add(0, "", DAMAGED);
         } catch (CharacterCodingException e) {
             problems.add(0, "", "Bytes of the file stand for no character of its encoding; save it anew as UTF-8.");
         } catch (IOException e) {
@@ -78,7 +83,7 @@ final class SafeXml {
 
     private static void tellDamage(XMLStreamException damage, ProblemList problems) {
         problems.add(damage.getLocation() == null ? 0 : Math.max(0, damage.getLocation().getLineNumber()), "",
-                "The file is not XML, or it is damaged there.");
+                DAMAGED);
     }
 
     /**

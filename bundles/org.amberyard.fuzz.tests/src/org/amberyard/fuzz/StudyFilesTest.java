@@ -59,6 +59,13 @@ class StudyFilesTest {
         assertTrue(refusal.contains("unknown kind of element “prices;PackPrice”"), refusal);
     }
 
+    /** A document type whose declaration is damaged, for which the parser of XML has no message. */
+    @Example
+    void aDamagedDocumentTypeIsRefused() throws IOException {
+        Path file = Files.writeString(folder.resolve("damaged.amberyard"), "<!DOCTYPE x [<!ENTITY a '\013'>]>");
+        assertTrue(assertThrows(StudyFileException.class, () -> StudyFile.load(file)).getMessage().contains("it is not XML"));
+    }
+
     @Property
     void damagedStudiesAreOpenedOrRefused(@ForAll("mutations") List<Mutation> changes) throws IOException {
         Path file = folder.resolve("damaged.amberyard");

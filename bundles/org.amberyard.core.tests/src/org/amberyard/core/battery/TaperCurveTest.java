@@ -31,6 +31,16 @@ class TaperCurveTest {
         }
     }
 
+    /** From 95 % at 52.5 kW to 97 % at 33.5 kW, all of it in the taper. */
+    @Test
+    void withinTheTaperTheLeastChargeIsWhereItStarts() {
+        double hours = 90 / 950.0 * Math.log(52.5 / 33.5);
+        assertEquals(hours, CURVE.hours(0.95, 0.97, 500), 1e-12);
+        assertEquals(0.95, CURVE.startShare(0.97, 500, hours), 1e-12);
+        assertEquals(0.97, CURVE.endShare(0.95, 500, hours), 1e-12);
+        assertEquals(0.97, CURVE.startShare(0.97, 0, hours), 0, "nothing is brought in");
+    }
+
     /** The even power ends at the wanted charge and no lower one does. */
     @Property(tries = 500)
     void evenPowerIsJustEnough(@ForAll @DoubleRange(min = 0, max = 0.98) double start,

@@ -27,6 +27,14 @@ class PeakShavingTest {
         assertEquals(80 / ONE_WAY - 10 * ONE_WAY, battery.kwh(), 1e-9);
     }
 
+    /** Energy is power over time: in quarter hours 40 kW above the limit are 10 kWh each, and 10 kW below it 2.5 kWh back. */
+    @Test
+    void stepsCountByTheirLength() {
+        PeakShaving battery = PeakShaving.of(new double[] {140, 90, 140, 20, 20, 20, 20}, 0.25, 100).orElseThrow();
+        assertEquals(40, battery.kw(), 1e-12);
+        assertEquals(20 / ONE_WAY - 2.5 * ONE_WAY, battery.kwh(), 1e-9);
+    }
+
     @Test
     void withoutRoomToChargeNoBatteryHelps() {
         assertEquals(Optional.empty(), PeakShaving.of(new double[] {130, 95, 95}, 1, 100));

@@ -18,11 +18,15 @@ class LeastLayoverChargeTest {
     private static final BatterySpec PACK = SampleBus.battery(100, 0, 2000, 0.7, new LinearFade(0.01, 0));
 
     private static DayBlock day(double... kwh) {
+        return dayAt(15, kwh);
+    }
+
+    private static DayBlock dayAt(double packC, double... kwh) {
         List<DayBlock.Leg> legs = new ArrayList<>();
         for (int place = 0; place < kwh.length; place++) {
             double departureMin = 360 + 240.0 * place;
             legs.add(new DayBlock.Leg("Run " + place, departureMin, departureMin + 60, true, 15,
-                    new EnergyUse(20, 1, kwh[place], 0, EnergyCauses.ZERO, 0, 0, 0, 0), 15, 0));
+                    new EnergyUse(20, 1, kwh[place], 0, EnergyCauses.ZERO, 0, 0, 0, 0), packC, 0));
         }
         return new DayBlock(legs, 15);
     }
@@ -39,6 +43,16 @@ class LeastLayoverChargeTest {
     @Test
     void whatIsMissingIsTakenAtTheLatestStand() {
         assertEquals(List.of(new LayoverCharge(660, 840, 10)), of(day(20, 30, 41), 20));
+    }
+
+    /** At -10 °C four thousandths of the 90 kWh for each of 25 degrees, 9 kWh, cannot be drawn, and lie above the reserve. */
+    @Test
+    void whatColdLocksUpIsTakenToo() {
+        BatterySpec cold = SampleBus.battery(100, 0.004, 2000, 0.7, new LinearFade(0.01, 0));
+        List<LayoverCharge> charges = new LeastLayoverCharge(dayAt(-10, 20, 20, 41), cold, 1, 0.1).at(20);
+        assertEquals(1, charges.size());
+        assertEquals(9, charges.get(0).batteryKwh(), 1e-9);
+        assertEquals(List.of(), new LeastLayoverCharge(dayAt(15, 20, 20, 41), cold, 1, 0.1).at(20));
     }
 
     @Test

@@ -79,6 +79,24 @@ class BreakEvenTest {
         assertEquals(6, found.values().get(1), 1e-6);
     }
 
+    /** Ends between the steps of the scan, which are half apart. */
+    @Test
+    void aStretchWithoutDifferenceEndsWhereItEnds() {
+        BreakEven found = BreakEvenSearch.of(x -> x < 2.2 ? x - 2.2 : x > 6.3 ? x - 6.3 : 0, 0, 10, 20, 1e-9);
+        assertEquals(List.of(Cheaper.PLAN, Cheaper.NEITHER, Cheaper.OTHER),
+                found.stretches().stream().map(BreakEven.Stretch::cheaper).toList());
+        assertEquals(2.2, found.values().get(0), 1e-7);
+        assertEquals(6.3, found.values().get(1), 1e-7);
+        assertTrue(found.stretches().stream().noneMatch(BreakEven.Stretch::jumps));
+    }
+
+    @Test
+    void aJumpOutOfAStretchWithoutDifferenceIsMarked() {
+        BreakEven found = BreakEvenSearch.of(x -> x < 2.2 ? 0 : 300, 0, 10, 20, CENT);
+        assertEquals(2.2, found.values().get(0), 1e-7);
+        assertTrue(found.stretches().get(0).jumps());
+    }
+
     /** Put back into the difference, each value gives none, and stretches cover the range with the signs that they name. */
     @Property(tries = 100)
     void valuesAreVerifiedAndStretchesCoverTheRange(@ForAll long seed, @ForAll @IntRange(min = 0, max = 6) int roots) {

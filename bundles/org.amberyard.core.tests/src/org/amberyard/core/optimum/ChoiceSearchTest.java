@@ -1,10 +1,13 @@
 package org.amberyard.core.optimum;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -87,8 +90,66 @@ class ChoiceSearchTest {
         ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of(), Progress.NONE);
         double least = least(problem);
         assertTrue(found.within());
+        assertTrue(found.proven(), "there are few enough branches to go through all");
         assertEquals(least, found.cost(), 1e-6 * least);
         assertEquals(found.cost(), problem.cost(found.picks()), 1e-9);
+    }
+
+    /**
+     * Invented: fifty groups of eight options, of which not all choices can be tried. The bound breaks up as many groups
+     * at most as there are resources, so the least of all lies little above it.
+     */
+    private static ChoiceProblem large(long seed) {
+        RandomGenerator random = new MersenneTwister(seed);
+        List<List<Choice>> groups = IntStream.range(0, 50).mapToObj(g -> IntStream.range(0, 8).mapToObj(o -> {
+            double first = 10 * random.nextDouble();
+            double second = 10 * random.nextDouble();
+            return choice(200 - 8 * first - 6 * second + 20 * random.nextDouble(), first, second);
+        }).toList()).toList();
+        return new ChoiceProblem(groups, new double[] {200, 180});
+    }
+
+    @Property(tries = 6)
+    void ofVeryManyChoicesTheCostIsLittleAboveTheBound(@ForAll @LongRange(min = 1, max = 1_000_000) long seed) {
+        ChoiceProblem problem = large(seed);
+        ChoiceBound bound = ChoiceBound.of(problem, Progress.NONE);
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, bound, List.of(), Progress.NONE);
+        assertTrue(found.within());
+        assertTrue(found.cost() >= bound.cost() && found.cost() <= 1.002 * bound.cost(), found.cost() + " beside " + bound.cost());
+        assertTrue(IntStream.range(0, 2).allMatch(r -> problem.taken(found.picks())[r] <= problem.limit(r) + 1e-6));
+    }
+
+    /** From options that take far too much back within the limits; without prices too many branches are left to prove anything. */
+    @Test
+    void aStartBeyondTheLimitsIsMended() {
+        ChoiceProblem problem = large(5);
+        int[] most = IntStream.range(0, 50).map(g -> IntStream.range(0, 8).boxed()
+                .max(Comparator.comparingDouble(o -> problem.groups().get(g).get(o).use(0))).orElseThrow()).toArray();
+        assertTrue(problem.taken(most)[0] > 400, "twice the limit");
+        ChoiceBound free = new ChoiceBound(0, new double[2], List.of(problem.cheapest(new double[2])));
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, free, List.of(most), Progress.NONE);
+        assertTrue(found.within());
+        assertFalse(found.proven());
+        assertTrue(found.cost() <= 1.01 * ChoiceBound.of(problem, Progress.NONE).cost());
+    }
+
+    @Test
+    void optionsAreAlikeByWhatTheyCostAndTake() {
+        assertEquals(choice(3, 1, 2), choice(3, 1, 2));
+        assertEquals(choice(3, 1, 2).hashCode(), choice(3, 1, 2).hashCode());
+        assertNotEquals(choice(3, 1, 2), choice(3, 1, 1));
+        assertNotEquals(choice(3, 1, 2), choice(2, 1, 2));
+        assertEquals("3.0 taking [1.0, 2.0]", choice(3, 1, 2).toString());
+    }
+
+    /** What a group without a second option costs is known, so it decides nothing. */
+    @Test
+    void groupsOfOneOptionAreTakenAsTheyAre() {
+        ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(7, 1)), List.of(choice(10, 0), choice(4, 1)), List.of(choice(1, 0))),
+                new double[] {1.5});
+        ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem, Progress.NONE), List.of(), Progress.NONE);
+        assertEquals(18, found.cost(), 0);
+        assertTrue(found.proven());
     }
 
     @Test
@@ -116,7 +177,7 @@ class ChoiceSearchTest {
     void whereNoChoiceIsWithinItSaysSo() {
         ChoiceProblem problem = new ChoiceProblem(List.of(List.of(choice(1, 3), choice(2, 2))), new double[] {1});
         ChoiceSearch.Found found = ChoiceSearch.of(problem, ChoiceBound.of(problem, Progress.NONE), List.of(), Progress.NONE);
-        assertTrue(!found.within());
+        assertFalse(found.within() || found.proven());
         assertEquals(2, found.cost(), 0);
     }
 

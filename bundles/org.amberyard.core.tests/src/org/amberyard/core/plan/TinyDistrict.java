@@ -45,7 +45,7 @@ import org.amberyard.core.upkeep.UpkeepRate;
 import org.amberyard.core.yard.Metering;
 
 /** A small invented district for tests: two route buses and a spare, a diesel and an electric type, two plans. */
-final class TinyDistrict {
+public final class TinyDistrict {
     static final int DIESEL = 0;
     static final int ELECTRIC = 1;
     static final int YEARS = 4;
@@ -53,7 +53,7 @@ final class TinyDistrict {
     private TinyDistrict() {
     }
 
-    static StudyInput study() {
+    public static StudyInput study() {
         return study(new MoneyRules(new MoneyRates(0.02, 0.025), MoneyBasis.CONSTANT, false));
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class BillTest {
@@ -132,6 +133,41 @@ class BillTest {
         EnergyCharge start = EnergyCharge.of("Start", untilSevenMinutesPast, 1);
         Tariff tariff = new Tariff("Start", List.of(), MinimumBill.NONE, List.of(start), List.of(), Riders.NONE, List.of(), 1);
         assertEquals(22 * 50 * 7 / 60.0, Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE).total(), 1e-9);
+    }
+
+    /** From 0:08 to 0:22 seven minutes of the first quarter of an hour count, at 50 kW, and seven of the second, at 80 kW. */
+    @Test
+    void hoursThatBeginAndEndWithinStepsShareTheirEnergy() {
+        TariffPeriod minutes = new TariffPeriod(ExampleTariffs.YEAR, ExampleTariffs.WEEKDAYS, List.of(new TariffPeriod.Hours(8, 22)));
+        EnergyCharge charge = EnergyCharge.of("Minutes", minutes, 1);
+        Tariff tariff = new Tariff("Minutes", List.of(), MinimumBill.NONE, List.of(charge), List.of(), Riders.NONE, List.of(), 1);
+        MeterMonth month = Loads.month(JULY, Loads.flatWithPeak(50, 0, 15, 80), Loads.flat(20));
+        assertEquals(22 * (50 + 80) * 7 / 60.0, Bill.of(tariff, 1, month, PeakHistory.NONE).total(), 1e-9);
+    }
+
+    /** A rider of 0.5 on 200 kW, one of 12 a month, and a charge of the second and third years of the contract. */
+    @Test
+    void ridersOnDemandAndByTheMonthStandOnTheBill() {
+        DemandCharge perKw = new DemandCharge("Wildfire rider", List.of(ChargeRate.of(TariffPeriod.ALWAYS, 0.5)), 0, Optional.empty());
+        FixedCharge connection = new FixedCharge("Connection", 40, BillUnit.MONTH, new ContractYears(2, 3));
+        Tariff tariff = new Tariff("Riders", List.of(connection), MinimumBill.NONE, List.of(), List.of(),
+                new Riders(List.of(), List.of(perKw), List.of(FixedCharge.monthly("Bond rider", 12)), List.of()), List.of(), 1);
+        assertEquals(List.of("Wildfire rider 200.0 kW 0.5000 100.000", "Bond rider 1.0 month 12.0000 12.000"),
+                lines(Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE)));
+        assertEquals(List.of(112.0, 152.0, 152.0, 112.0),
+                IntStream.rangeClosed(1, 4).mapToObj(year -> Bill.of(tariff, year, JULY_LOAD, PeakHistory.NONE).total()).toList());
+    }
+
+    /** Without a demand charge blocks go by the highest demand with its losses: 1.02 x 200 kW x 150 kWh are 30,600 kWh. */
+    @Test
+    void blocksByHoursOfUseGoByTheMeteredDemandWhereNoneIsBilled() {
+        ChargeRate rate = new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
+                new BlockPrices(List.of(new PriceBlock(0, 0.09), new PriceBlock(0, 150, 0.05))));
+        Tariff tariff = new Tariff("Hours of use", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy", List.of(rate))),
+                List.of(), Riders.NONE, List.of(), 1.02);
+        List<BillLine> bill = Bill.of(tariff, 1, JULY_LOAD, PeakHistory.NONE).lines();
+        assertEquals(30_600, bill.get(0).quantity(), 1e-9);
+        assertEquals(1.02 * (22 * (1200 + 37.5) + 9 * 480) - 30_600, bill.get(1).quantity(), 1e-9);
     }
 
     @Test

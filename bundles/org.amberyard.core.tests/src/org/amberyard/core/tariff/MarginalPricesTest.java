@@ -2,13 +2,20 @@ package org.amberyard.core.tariff;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.amberyard.core.tariff.TariffPeriod.Hours;
 import org.junit.jupiter.api.Test;
 
 class MarginalPricesTest {
@@ -108,10 +115,83 @@ class MarginalPricesTest {
     }
 
     static Tariff hoursOfUse() {
-        ChargeRate rate = new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
-                new BlockPrices(List.of(new PriceBlock(0, 0.09), new PriceBlock(0, 150, 0.05))));
-        return new Tariff("Hours of use", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy", List.of(rate))),
-                List.of(new DemandCharge("Demand", List.of(ChargeRate.of(TariffPeriod.ALWAYS, 6)), 0, Optional.empty())),
+        return blocks(0.09, 0.05, demand("Demand", TariffPeriod.ALWAYS, 6));
+    }
+
+    private static DemandCharge demand(String name, TariffPeriod period, double price) {
+        return new DemandCharge(name, List.of(ChargeRate.of(period, price)), 0, Optional.empty());
+    }
+
+    /** The first 150 kWh for each kW at a price, the rest at another. */
+    private static Tariff blocks(double first, double rest, DemandCharge... demand) {
+        return energy(new BlockPrices(List.of(new PriceBlock(0, first), new PriceBlock(0, 150, rest))), demand);
+    }
+
+    private static Tariff energy(BlockPrices prices, DemandCharge... demand) {
+        ChargeRate rate = new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL, prices);
+        return new Tariff("Blocks", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy", List.of(rate))), List.of(demand),
                 Riders.NONE, List.of(), 1);
+    }
+
+    private static MarginalPrices january(Tariff tariff, OptionalInt block) {
+        return new MarginalPrices(tariff.inForce(0, 1), Loads.month(0, Loads.flat(50), Loads.flat(20)), PeakHistory.NONE, block);
+    }
+
+    private static double[] demandPrices(Tariff tariff) {
+        return january(tariff, OptionalInt.empty()).demandPrices();
+    }
+
+    /** A kW more moves 150 kWh from 0.05 to 0.09, which is 6, whether or not a charge asks for demand besides. */
+    @Test
+    void blocksByHoursOfUseFallOnTheGreatestDemand() {
+        TariffPeriod weekends = new TariffPeriod(ExampleTariffs.YEAR, ExampleTariffs.FREE_DAYS, List.of(Hours.ALL_DAY));
+        MarginalPrices bare = january(blocks(0.09, 0.05), OptionalInt.empty());
+        assertEquals(List.of("Greatest demand, by hours of use"), bare.demandNames());
+        assertArrayEquals(new double[] {6}, bare.demandPrices(), 1e-12);
+        assertEquals(1, bare.demandSet(DayClass.SUNDAY, 0, 15));
+        assertArrayEquals(new double[] {4, 9}, demandPrices(blocks(0.09, 0.05, demand("Weekend", weekends, 4),
+                demand("Any time", TariffPeriod.ALWAYS, 3))), 1e-12);
+        assertArrayEquals(new double[] {9, 4}, demandPrices(blocks(0.09, 0.05, demand("Any time", TariffPeriod.ALWAYS, 3),
+                demand("Weekend", weekends, 4))), 1e-12);
+        assertArrayEquals(new double[] {2}, demandPrices(blocks(0.05, 0.09, demand("Demand", TariffPeriod.ALWAYS, 8))), 1e-12);
+        assertArrayEquals(new double[] {0}, demandPrices(blocks(0.05, 0.09, demand("Demand", TariffPeriod.ALWAYS, 4))), 1e-12,
+                "nobody is paid for drawing more");
+        assertArrayEquals(new double[0], demandPrices(blocks(0.05, 0.09)), 1e-12);
+    }
+
+    @Test
+    void pricesOfABlockAreAskedWhereverTheLoadEnds() {
+        MarginalPrices first = january(hoursOfUse(), OptionalInt.of(0));
+        assertEquals(0.09, first.pricePerKwh(DayClass.WEEKDAY, 0, 15), 1e-12);
+        assertArrayEquals(new double[] {6}, first.demandPrices(), 1e-12);
+        MarginalPrices last = january(hoursOfUse(), OptionalInt.of(5));
+        assertEquals(0.05, last.pricePerKwh(DayClass.WEEKDAY, 0, 15), 1e-12);
+        assertArrayEquals(new double[] {12}, last.demandPrices(), 1e-12);
+        assertEquals(List.of(0.05, 12.0, 0.0), last.figures());
+    }
+
+    /** Where more is cheaper by the unit, a load far from the expected one can cost less than its price says. */
+    @Test
+    void pricesBoundAllBillsWhereAllBlocksRise() {
+        BlockPrices rising = new BlockPrices(List.of(new PriceBlock(0, 0.05), new PriceBlock(1000, 0.09)));
+        BlockPrices falling = new BlockPrices(List.of(new PriceBlock(0, 0.09), new PriceBlock(1000, 0.05)));
+        DemandCharge flat = demand("Demand", TariffPeriod.ALWAYS, 6);
+        DemandCharge fallingKw = new DemandCharge("Demand", List.of(new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
+                new BlockPrices(List.of(new PriceBlock(0, 9), new PriceBlock(20, 5))))), 0, Optional.empty());
+        assertTrue(january(energy(rising, flat), OptionalInt.empty()).support());
+        assertFalse(january(energy(falling, flat), OptionalInt.empty()).support());
+        assertFalse(january(energy(rising, fallingKw), OptionalInt.empty()).support());
+        assertFalse(january(hoursOfUse(), OptionalInt.empty()).support(), "blocks by demand");
+        assertFalse(january(energy(rising, flat), OptionalInt.of(0)).support(), "prices of a block alone");
+        DemandCharge paid = demand("Credit", new TariffPeriod(ExampleTariffs.YEAR, ExampleTariffs.FREE_DAYS, List.of(Hours.ALL_DAY)), -1);
+        assertFalse(january(energy(rising, flat, paid), OptionalInt.empty()).support(), "a credit that no charge of its hours outweighs");
+    }
+
+    @Test
+    void ofMoreDemandChargesThanFitASetNoneAreTaken() {
+        DemandCharge[] many = IntStream.range(0, 32).mapToObj(i -> demand("Demand " + i, TariffPeriod.ALWAYS, 1)).toArray(DemandCharge[]::new);
+        assertEquals("Blocks has 32 demand charges in a month but must have no more than 31", assertThrows(IllegalArgumentException.class,
+                () -> demandPrices(energy(BlockPrices.flat(0.1), many))).getMessage());
+        assertEquals(31, demandPrices(energy(BlockPrices.flat(0.1), Arrays.copyOf(many, 31))).length);
     }
 }

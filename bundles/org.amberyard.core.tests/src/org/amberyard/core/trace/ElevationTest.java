@@ -93,6 +93,50 @@ class ElevationTest {
         assertEquals(120, cleaned.elevationM().get(SECONDS), 0.5);
     }
 
+    /** In a tunnel of 3 km nothing is received; the road goes on as straight as it can. */
+    @Test
+    void elevationsMissingInBetweenLieOnALine() throws UnusableTrackException {
+        List<TrackPoint> points = new ArrayList<>();
+        for (int s = 0; s <= SECONDS; s++) {
+            double elevation = s > 300 && s < 600 ? Double.NaN : s <= 300 ? 100 : 190;
+            points.add(new TrackPoint(s, Double.NaN, Double.NaN, Math.min(10, Math.min(s, SECONDS - s)), elevation));
+        }
+        CleanedTrack cleaned = TrackCleaning.clean(new Track(points));
+        assertEquals(90, cleaned.report().cleanClimbM(), 1);
+        assertEquals(145, cleaned.elevationM().get(450), 0.5);
+        assertEquals(122.5, cleaned.elevationM().get(375), 0.5);
+    }
+
+    /** Points every two and a half seconds, so that every second one stands between full seconds. */
+    @Test
+    void elevationsBelongToThePlaceWhereTheyWereMeasured() throws UnusableTrackException {
+        List<TrackPoint> points = new ArrayList<>();
+        for (int i = 0; i <= SECONDS / 2.5; i++) {
+            double s = 2.5 * i;
+            double speed = Math.min(10, Math.min(s, SECONDS - s));
+            double m = s < 10 ? s * s / 2 : Math.min(s, SECONDS - 10) * 10 - 50 + (s > SECONDS - 10 ? 50 - Math.pow(SECONDS - s, 2) / 2 : 0);
+            points.add(new TrackPoint(s, Double.NaN, Double.NaN, speed, 100 + 0.06 * m));
+        }
+        CleanedTrack cleaned = TrackCleaning.clean(new Track(points));
+        for (int s = 100; s <= 900; s += 100) {
+            assertEquals(100 + 0.06 * (10 * s - 50), cleaned.elevationM().get(s), 0.2);
+        }
+    }
+
+    @Test
+    void aSlopeIsReadBetweenTheTensOfMetres() {
+        double[] atM = new double[101];
+        double[] heightM = new double[101];
+        Arrays.setAll(atM, i -> 10.0 * i);
+        Arrays.setAll(heightM, i -> 100 + 0.4 * i);
+        ElevationProfile profile = ElevationProfile.of(atM, heightM, 1000);
+        for (double m : new double[] {0, 4, 505, 508, 1000}) {
+            assertEquals(100 + 0.04 * m, profile.elevationM(m), 1e-6);
+        }
+        assertEquals(140, profile.elevationM(1200), 1e-6, "level beyond the end");
+        assertEquals(300, ElevationProfile.of(new double[] {0}, new double[] {300}, 0).elevationM(0), 1e-9);
+    }
+
     @Test
     void theDeadBandKeepsTurnsAndTakesRipples() {
         assertEquals(List.of(0.0, 0.0, 0.0), list(DeadBand.applied(new double[] {0, 0, 0}, 4)));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -244,6 +245,15 @@ class TrackCleaningTest {
         assertEquals("2 of 4 points cannot be right, because no bus moves like that; up to a fifth may be left out. "
                 + "Check the units and the columns.",
                 refusal(TrackPoint.ofSpeed(0, 9), TrackPoint.ofSpeed(1, 9), TrackPoint.ofSpeed(2, 90), TrackPoint.ofSpeed(3, 90)));
+    }
+
+    /** Half a degree of longitude is 42 km at 41 degrees north; of four points none tells that the last is off. */
+    @Test
+    void aTrackThatNoBusDrivesIsRefused() {
+        TrackPoint[] points = IntStream.range(0, 4).mapToObj(s -> new TrackPoint(s, 41, s == 3 ? -93 : -93.5, Double.NaN, 300)).toArray(TrackPoint[]::new);
+        String refusal = refusal(points);
+        assertTrue(refusal.matches("Between its points the track moves at up to [\\d,]+ km/h, as no bus does; they cannot be right. "
+                + "Check the units and the columns."), refusal);
     }
 
     private static String refusal(TrackPoint... points) {

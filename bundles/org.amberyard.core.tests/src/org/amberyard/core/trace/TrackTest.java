@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.core.duty.SpeedTrace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -59,6 +60,25 @@ class TrackTest {
         assertEquals(1, told.stops());
         assertEquals(200 * 0.05 / Math.sqrt(1 + 0.0025), told.climbM(), 1e-9);
         assertEquals(1, told.meanAccelerationMps2(), 1e-12);
+    }
+
+    /** 6 m/s in 3 s and 6 m/s more in 12 s. */
+    @Test
+    void theMeanAccelerationIsThatOfTheTimeInWhichItGetsFaster() {
+        SpeedTrace trace = new SpeedTrace(new double[] {0, 3, 15, 30, 40}, new double[] {0, 6, 12, 12, 0}, new double[4]);
+        assertEquals(0.8, DriveStatistics.of(trace).meanAccelerationMps2(), 1e-12);
+        assertEquals(0, DriveStatistics.of(new SpeedTrace(new double[] {0, 10}, new double[] {0, 0}, new double[1])).meanAccelerationMps2());
+    }
+
+    /** Mean speeds of 2, 6, 6 and 2 m/s over 2 s each; 3 m and 4 m up, where elevations were measured. */
+    @Test
+    void theRawDistanceAndClimbAreThoseOfThePoints() {
+        double[] speeds = {0, 4, 8, 4, 0};
+        double[] heights = {100, 103, NONE, 101, 105};
+        Track track = new Track(IntStream.range(0, 5).mapToObj(i -> new TrackPoint(2 * i, NONE, NONE, speeds[i], heights[i])).toList());
+        assertEquals(32, RawTrack.distanceM(track), 1e-12);
+        assertEquals(7, RawTrack.climbM(track).orElseThrow(), 1e-12);
+        assertTrue(RawTrack.climbM(new Track(List.of(TrackPoint.ofSpeed(0, 1), TrackPoint.ofSpeed(1, 1)))).isEmpty());
     }
 
     @Test

@@ -64,6 +64,24 @@ class WeibullRenewalTest {
         return counts;
     }
 
+    /** The rate tends to one failure a mean life, so that is what lies beyond the longest age. */
+    @Test
+    void beyondTheLongestAgeFailuresComeAtTheLongRunRate() {
+        WeibullRenewal renewal = new WeibullRenewal(2.5, 3, 12);
+        assertEquals(renewal.expected(12) + 2, renewal.expected(18), 1e-12);
+        assertEquals(new WeibullRenewal(2.5, 3, 30).expected(18), renewal.expected(18), 0.01);
+        assertEquals(renewal.expected(12), renewal.expected(12 - 1e-9), 1e-8);
+    }
+
+    /** Steps are so short that it does not matter up to which age the equation is solved. */
+    @Test
+    void countsDoNotHangOnTheLongestAge() {
+        for (double age : new double[] {10_000, 35_000, 90_000}) {
+            double near = new WeibullRenewal(2.5, MEAN_KM, 100_000).expected(age);
+            assertEquals(near, new WeibullRenewal(2.5, MEAN_KM, 1_000_000).expected(age), 1e-3 * near);
+        }
+    }
+
     @Property(tries = 50)
     void partsOfAStretchAddUpAndCountsNeverFall(@ForAll @DoubleRange(min = 0.8, max = 5) double shape,
             @ForAll @DoubleRange(min = 0, max = 5) double cut) {

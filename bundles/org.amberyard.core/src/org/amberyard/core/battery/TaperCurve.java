@@ -55,11 +55,11 @@ public record TaperCurve(double fullKw, double leastKw, double taperFromShare, d
     }
 
     private double tapered(double startShare, double hours) {
+        if (!(startShare < 1)) {
+            return 1;
+        }
         double startKw = acceptanceKw(startShare);
         double slope = kwPerShare();
-        if (!(startShare < 1) || !(slope > 0)) {
-            return Math.min(1, startShare + startKw * hours / usableKwh);
-        }
         double endKw = startKw * Math.exp(-slope * hours / usableKwh);
         return Math.min(1, startShare + (startKw - endKw) / slope);
     }

@@ -24,9 +24,15 @@ record PlanCourse(FleetHistory fleet, List<UpkeepYear> upkeep, PortFleet ports, 
 
     /** What happens in a plan of a study, from the duty table and the yards that are known. */
     static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
+        return of(study, plan, duty, figures, memory, fleet -> FleetUpkeep.of(study, fleet, figures));
+    }
+
+    /** The same with upkeep of one's own. */
+    static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory,
+            Function<FleetHistory, List<UpkeepYear>> upkeep) {
         PortFleet ports = new PortFleet(study.depot(), plan.ports());
         PlanYards planYards = new PlanYards(study, duty, ports);
-        return of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory, Progress.NONE));
+        return of(study, plan, duty, figures, ports, driven -> planYards.all(driven, memory, Progress.NONE), upkeep);
     }
 
     /**
@@ -37,10 +43,15 @@ record PlanCourse(FleetHistory fleet, List<UpkeepYear> upkeep, PortFleet ports, 
      */
     static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, PortFleet ports,
             Function<FleetHistory, List<YardYear>> yards) {
+        return of(study, plan, duty, figures, ports, yards, fleet -> FleetUpkeep.of(study, fleet, figures));
+    }
+
+    private static PlanCourse of(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, PortFleet ports,
+            Function<FleetHistory, List<YardYear>> yards, Function<FleetHistory, List<UpkeepYear>> upkeep) {
         FleetHistory driven = FleetRollForward.of(study, plan, duty, ports, figures);
         List<YardYear> charged = yards.apply(driven);
         FleetHistory fleet = driven.withMeterKwh(charged).withScrapped(PlanAwards.scrapped(study,
                 PlanAwards.of(new PriceBook(study), plan, new PurchaseLines(study, plan, driven))));
-        return new PlanCourse(fleet, FleetUpkeep.of(study, fleet, figures), ports, charged);
+        return new PlanCourse(fleet, upkeep.apply(fleet), ports, charged);
     }
 }

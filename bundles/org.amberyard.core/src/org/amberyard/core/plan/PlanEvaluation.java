@@ -38,8 +38,10 @@ public final class PlanEvaluation {
     }
 
     /** Present cost of a plan of a study and nothing else. */
-    static double presentCost(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory) {
-        return PlanCosts.of(study, plan, PlanCourse.of(study, plan, duty, figures, memory)).ledger().presentValue();
+    static double presentCost(StudyInput study, PlanInput plan, DutyTable duty, StudyFigures figures, YardMemory memory,
+            KnownUpkeep upkeep) {
+        return PlanCosts.of(study, plan, PlanCourse.of(study, plan, duty, figures, memory,
+                fleet -> upkeep.of(study, fleet, figures))).ledger().presentValue();
     }
 
     private static List<ServiceYear> service(StudyInput study, PlanInput plan, PortFleet ports, List<YardYear> yards) {

@@ -19,6 +19,7 @@ public final class PriceBreakEvens {
     private final int plan;
     /** Knows the yards of the study as it is, most of which stay as they are. */
     private final YardMemory yards;
+    private final KnownUpkeep upkeep = new KnownUpkeep();
 
     private PriceBreakEvens(StudyResult result, int plan) {
         this.result = result;
@@ -62,8 +63,11 @@ public final class PriceBreakEvens {
 
     private double foundAnew(StudyInput edited, Progress ofLever) {
         ofLever.at(0);
-        StudyFigures figures = StudyFigures.of(edited, result.duty());
-        return PlanEvaluation.presentCost(edited, edited.plans().get(plan), result.duty(), figures, yards)
-                - PlanEvaluation.presentCost(edited, edited.plans().get(edited.baseline()), result.duty(), figures, yards);
+        StudyFigures figures = result.figures().anew(edited, result.duty());
+        return presentCost(edited, plan, figures) - presentCost(edited, edited.baseline(), figures);
+    }
+
+    private double presentCost(StudyInput edited, int of, StudyFigures figures) {
+        return PlanEvaluation.presentCost(edited, edited.plans().get(of), result.duty(), figures, yards, upkeep);
     }
 }

@@ -36,7 +36,9 @@ public final class TrackCleaning {
         TrackLimits.checkPoints(track, cleaning.kept);
         List<PathStep> steps = cleaning.steps();
         TrackLimits.checkDistance(steps, cleaning.gaps);
-        return cleaning.drive(steps);
+        double[] speedMps = SecondSpeeds.of(steps);
+        TrackLimits.checkSpeeds(speedMps);
+        return cleaning.drive(speedMps);
     }
 
     private List<PathStep> steps() {
@@ -50,8 +52,8 @@ public final class TrackCleaning {
         return steps;
     }
 
-    private CleanedTrack drive(List<PathStep> steps) {
-        RestEnds drive = RestEnds.of(Standing.atRest(SecondSpeeds.of(steps), source.standingBelowMps()));
+    private CleanedTrack drive(double[] secondMps) {
+        RestEnds drive = RestEnds.of(Standing.atRest(secondMps, source.standingBelowMps()));
         double[] speedMps = drive.speedMps();
         double[] timeS = IntStream.range(0, speedMps.length).mapToDouble(s -> s).toArray();
         double[] distanceM = distances(speedMps);

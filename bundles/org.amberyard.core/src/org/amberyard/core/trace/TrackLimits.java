@@ -1,5 +1,6 @@
 package org.amberyard.core.trace;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -9,6 +10,8 @@ final class TrackLimits {
     private static final double MOST_LEFT_OUT = 0.2;
     private static final double MOST_BRIDGED = 0.1;
     private static final double SHORTEST_M = 100;
+    /** What a logger may tell of a bus, and more than any bus drives, m/s. */
+    private static final double FASTEST_MPS = 100;
 
     private TrackLimits() {
     }
@@ -36,6 +39,15 @@ final class TrackLimits {
         if (gaps.bridgedM() > MOST_BRIDGED * lengthM) {
             throw refusal("%.0f %% of the distance lies in gaps of more than 10 s; up to 10 %% may be bridged. "
                     + "Points every second are best, every 5 s will do.", 100 * gaps.bridgedM() / lengthM);
+        }
+    }
+
+    /** Where few points tell how far they scatter, one that is far off is not known for it. */
+    static void checkSpeeds(double[] speedMps) throws UnusableTrackException {
+        double fastestMps = Arrays.stream(speedMps).max().orElse(0);
+        if (fastestMps > FASTEST_MPS) {
+            throw refusal("Between its points the track moves at up to %,.0f km/h, as no bus does; they cannot be right. "
+                    + "Check the units and the columns.", 3.6 * fastestMps);
         }
     }
 

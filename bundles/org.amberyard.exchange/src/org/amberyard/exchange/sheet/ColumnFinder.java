@@ -23,6 +23,7 @@ final class ColumnFinder {
 
     private final Sheet sheet;
     private final List<SheetColumn> columns;
+    private final List<Sought> sought;
     private final UnitSystem usual;
     private final String currency;
 
@@ -32,6 +33,7 @@ final class ColumnFinder {
     ColumnFinder(Sheet sheet, List<SheetColumn> columns, UnitSystem usual, String currency) {
         this.sheet = sheet;
         this.columns = columns;
+        this.sought = columns.stream().map(c -> Sought.of(c, currency)).toList();
         this.usual = usual;
         this.currency = currency;
     }
@@ -47,6 +49,20 @@ final class ColumnFinder {
          */
         boolean tells(int missing) {
             return mapping.columns().size() >= FEWEST + Math.min(1, missing);
+        }
+    }
+
+    /**
+     * A column and what it goes by.
+     *
+     * @param headers its headers as a file that came from a study has them, with their units
+     * @param names its names
+     * @param unitWords words that name its unit
+     */
+    private record Sought(SheetColumn column, List<HeaderWords> headers, List<HeaderWords> names, List<String> unitWords) {
+        static Sought of(SheetColumn column, String currency) {
+            return new Sought(column, Stream.of(UnitSystem.values()).map(s -> HeaderWords.of(column.header(s, currency))).toList(),
+                    column.names().toList(), new UnitWords(column.unit(), currency).all());
         }
     }
 
@@ -86,10 +102,11 @@ final class ColumnFinder {
         List<Match> matches = new ArrayList<>();
         for (int place = 0; place < headers.cells().size(); place++) {
             SheetCell header = headers.cell(place);
-            for (SheetColumn column : header.kind() == SheetCell.Kind.TEXT ? columns : List.<SheetColumn>of()) {
-                int score = score(column, header.text());
-                if (score > 0 && !isAnother(column, place, headers.number())) {
-                    matches.add(new Match(place, column, score));
+            HeaderWords words = HeaderWords.of(header.text());
+            for (Sought each : header.kind() == SheetCell.Kind.TEXT ? sought : List.<Sought>of()) {
+                int score = score(each, words);
+                if (score > 0 && !isAnother(each.column(), place, headers.number())) {
+                    matches.add(new Match(place, each.column(), score));
                 }
             }
         }
@@ -103,13 +120,12 @@ final class ColumnFinder {
     }
 
     /** The same words, as a file that came from a study has them with their unit, else all words of a name among others, which count the less the more others there are. */
-    private int score(SheetColumn column, String header) {
-        HeaderWords whole = HeaderWords.of(header);
-        if (Stream.of(UnitSystem.values()).anyMatch(s -> HeaderWords.of(column.header(s, currency)).equals(whole))) {
+    private static int score(Sought column, HeaderWords whole) {
+        if (column.headers().contains(whole)) {
             return EXACT + whole.words().size();
         }
-        HeaderWords words = whole.without(new UnitWords(column.unit(), currency).all());
-        return column.names().mapToInt(name -> {
+        HeaderWords words = whole.without(column.unitWords());
+        return column.names().stream().mapToInt(name -> {
             if (name.equals(words) || name.equals(whole)) {
                 return EXACT + name.words().size();
             }

@@ -1,9 +1,9 @@
 package org.amberyard.exchange.sheet;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The words of a header, in small letters: {@code AM_depart}, {@code AmDepart} and {@code AM depart} are alike.
@@ -14,14 +14,16 @@ record HeaderWords(List<String> words) {
 
     private static final List<String> UNIT = List.of("unit");
     private static final Set<String> PRICES = Set.of("price", "cost", "rate", "amount");
+    private static final Pattern BORDER = Pattern.compile("(?<=[A-Za-z][a-z])(?=[A-Z][a-z])");
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}%$°²³#]+");
 
     HeaderWords {
         words = List.copyOf(words);
     }
 
     static HeaderWords of(String header) {
-        String parted = header.replaceAll("(?<=[A-Za-z][a-z])(?=[A-Z][a-z])", " ").toLowerCase(Locale.ROOT);
-        return new HeaderWords(Arrays.stream(parted.split("[^\\p{L}\\p{N}%$°²³#]+")).filter(w -> !w.isEmpty())
+        String parted = BORDER.matcher(header).replaceAll(" ").toLowerCase(Locale.ROOT);
+        return new HeaderWords(BETWEEN.splitAsStream(parted).filter(w -> !w.isEmpty())
                 .map(w -> w.equals("#") || w.equals("no") || w.equals("nr") ? "number" : w).toList());
     }
 

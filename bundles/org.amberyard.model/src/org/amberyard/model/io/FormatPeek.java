@@ -1,6 +1,7 @@
 package org.amberyard.model.io;
 
 import java.io.ByteArrayInputStream;
+import java.util.MissingResourceException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -27,6 +28,9 @@ final class FormatPeek {
         } catch (XMLStreamException e) {
             throw reader.damaged(LoadProblems.at(e.getLocation().getLineNumber())
                     + "it is not XML, or it is damaged there.", e);
+        } catch (MissingResourceException e) {
+            // The parser has no words of its own for a document type that is damaged.
+            throw reader.damaged("it is not XML, or it is damaged at its beginning.", e);
         }
     }
 
