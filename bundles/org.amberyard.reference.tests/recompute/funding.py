@@ -140,17 +140,19 @@ class Funding:
     @staticmethod
     def _room(holder, payer, line, federal):
         """Most that a programme may pay so that the match of another, or of itself, is still met."""
-        own = holder.match_own
-        if holder.match <= 0 or not (own or payer.federal):
+        own, base = holder.match_own, holder.match_base
+        if holder.match <= 0:
             return math.inf
-        covered = holder.covered(line)
-        shared = sum(line.left[i] for i in payer.covered(line) if i in covered)
+        covered = range(len(line.parts)) if base == "whole cost" else holder.covered(line)
+        counted = sum(line.left[i] if own else line.parts[i] - federal[i] for i in covered)
+        paid = sum(amount for programme, _, amount in line.awards if programme is holder)
+        counted -= 0.0 if own or holder.federal else paid
+        wanted = holder.match * (paid if base == "award" else sum(line.parts[i] for i in covered))
         all_left = sum(line.left[i] for i in payer.covered(line))
-        if not shared:
-            return math.inf
-        cost = sum(line.parts[i] for i in covered)
-        counted = sum(line.left[i] for i in covered) if own else cost - sum(federal[i] for i in covered)
-        return max(0.0, counted - holder.match * cost) * all_left / shared
+        per_unit = holder.match if base == "award" and payer is holder else 0.0
+        if all_left > 0 and (own or payer.federal or payer is holder):
+            per_unit += sum(line.left[i] for i in payer.covered(line) if i in covered) / all_left
+        return max(0.0, counted - wanted) / per_unit if per_unit > 0 else math.inf
 
     def _pay(self, programme, line, amount):
         payments = self.tax.payments(programme, line.year, amount)

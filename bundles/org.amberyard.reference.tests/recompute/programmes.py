@@ -44,6 +44,7 @@ class Programme:
         self.federal = row.text("Kind of money") == "federal"
         self.lag, self.hold = int(row.number("Paid after", "yr", 0.0)), row.number("Years to serve", "yr", 0.0)
         self.match, self.match_own = row.number("Match", "%", 0.0), row.text("Match from", "own money") == "own money"
+        self.match_base = row.text("Match is a share of", "cost that it covers")
         self.buses_left = row.number("Most buses", "", math.inf)
         self._budget, self._per_year = row.number("Budget", "USD", math.inf), row.number(
             "Budget per year", "USD", math.inf

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.papers.DocumentFolder;
+import org.amberyard.report.papers.NarrativeFigures;
+import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.PaperInput;
 
 /** Writes documents for a grant agency, a board, a utility, the shop and a consultant. */
@@ -28,6 +30,16 @@ final class DocumentsVerb extends PapersVerb {
 
     @Override
     List<String> write(PaperInput in, Study study, DocumentFolder.Wanted wanted, Path folder, Console console) throws IOException {
+        tellChanges(in, console);
         return DocumentFolder.write(in, wanted, folder, new ProgressLines(console.err(), "Documents")).stream().map(Path::toString).toList();
+    }
+
+    /** Texts that were given out with other figures of this plan: whoever has them must be told. */
+    private static void tellChanges(PaperInput in, Console console) {
+        NarrativeFigures figures = new NarrativeFigures(in);
+        String plan = in.result().plans().get(in.planIndex()).name();
+        in.facts().narratives().stream().filter(n -> n.givenOutFor().equals(plan)).forEach(n -> new NarrativeFilling(n.parts(), figures)
+                .changes(n.givenOut()).forEach(c -> console.err().println("Changed since “" + n.heading() + "” was given out on "
+                        + n.givenOutOn() + ": " + c.words())));
     }
 }

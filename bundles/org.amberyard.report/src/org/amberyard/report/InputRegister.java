@@ -11,6 +11,8 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.study.GivenOutFigure;
+import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.FieldFormat;
@@ -48,7 +50,7 @@ public final class InputRegister {
         register.add(study);
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
             EObject element = all.next();
-            if (!(element instanceof SourceNote)) {
+            if (!(element instanceof SourceNote || element instanceof Narrative || element instanceof GivenOutFigure)) {
                 register.add(element);
             }
         }

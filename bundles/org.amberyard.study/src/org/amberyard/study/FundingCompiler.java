@@ -65,6 +65,10 @@ final class FundingCompiler {
         return new Match(programme.getMatchShare(), switch (programme.getMatchFrom()) {
             case OWN -> Match.From.OWN;
             case NON_FEDERAL -> Match.From.NON_FEDERAL;
+        }, switch (programme.getMatchBase()) {
+            case COVERED -> Match.Base.COVERED;
+            case WHOLE -> Match.Base.WHOLE;
+            case AWARD -> Match.Base.AWARD;
         });
     }
 

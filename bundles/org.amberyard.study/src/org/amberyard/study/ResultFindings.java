@@ -9,7 +9,7 @@ import org.amberyard.model.validation.Finding;
 /**
  * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, schedules that
  * cannot be driven, cold cabins, trips and routes that no bus can cover, packs that wear out, too few ports, a service that
- * is too small, awards that are cut or paid back, years above the budget.
+ * is too small, buses ordered before their quote, awards that are cut or paid back, years above the budget.
  */
 public final class ResultFindings {
     private ResultFindings() {
@@ -25,6 +25,7 @@ public final class ResultFindings {
             findings.addAll(new SpareFindings(study, result, plan).list());
             findings.addAll(new PackFindings(study, result, plan).list());
             findings.addAll(new PortFindings(study, result, plan).list());
+            findings.addAll(new QuoteFindings(study, result, plan).list());
             findings.addAll(new FundingFindings(study, result, plan).list());
             findings.addAll(new BudgetFindings(study, result, plan).list());
         }

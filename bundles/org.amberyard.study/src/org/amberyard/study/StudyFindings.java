@@ -20,6 +20,7 @@ public final class StudyFindings {
             findings.addAll(TraceFindings.of(study));
             findings.addAll(TariffFindings.of(study));
         }
+        findings.addAll(NarrativeFindings.of(study));
         return List.copyOf(findings);
     }
 

@@ -65,7 +65,11 @@ public record SampleProgramme(Programme built) {
     }
 
     public SampleProgramme match(double share, Match.From from) {
-        return of(built.kind(), built.priority(), built.probability(), built.offer(), built.budget(), new Match(share, from),
+        return match(share, from, Match.Base.COVERED);
+    }
+
+    public SampleProgramme match(double share, Match.From from, Match.Base base) {
+        return of(built.kind(), built.priority(), built.probability(), built.offer(), built.budget(), new Match(share, from, base),
                 built.conditions(), built.payout());
     }
 

@@ -31,7 +31,7 @@ class StackingPropertyTest {
                         PortAward.Cover.values()[random.nextInt(3)]))
                 .budget(random.nextInt(8), random.nextBoolean() ? Double.POSITIVE_INFINITY : 50_000.0 * random.nextInt(12),
                         random.nextBoolean() ? Double.POSITIVE_INFINITY : 40_000.0 * random.nextInt(6))
-                .match(random.nextInt(4) / 4.0, Match.From.values()[random.nextInt(2)]);
+                .match(random.nextInt(4) / 4.0, Match.From.values()[random.nextInt(2)], Match.Base.values()[random.nextInt(3)]);
         return (random.nextInt(4) == 0 ? base.afterOthers() : base).built();
     }
 
@@ -115,9 +115,14 @@ class StackingPropertyTest {
             for (Award award : line.awards()) {
                 Programme programme = programmes.get(award.programme());
                 boolean own = programme.match().from() == Match.From.OWN;
-                double counted = own ? line.own() : line.purchase().cost() - federal;
-                boolean binds = award.paid() > 0 && (own || programme.kind() == MoneyKind.FEDERAL);
-                assertTrue(!binds || counted >= programme.match().share() * line.purchase().cost() - CENT);
+                double itself = programme.kind() == MoneyKind.FEDERAL ? 0 : award.paid();
+                double counted = own ? line.own() : line.purchase().cost() - federal - itself;
+                boolean binds = award.paid() > 0;
+                double base = programme.match().base() == Match.Base.AWARD ? award.paid() : line.purchase().cost();
+                assertTrue(!binds || counted >= programme.match().share() * base - CENT);
+                LineMatch match = LineMatch.of(programmes, line, award.programme());
+                assertEquals(base, match.base(), CENT);
+                assertEquals(counted, match.counted(), CENT);
             }
         }
     }

@@ -103,6 +103,29 @@ class StackingTest {
         assertEquals(Limit.MATCH, alone.awards().get(0).limit());
     }
 
+    /** For each unit of award a quarter must be own money: of 300,000 at most 240,000 are paid, to which 60,000 are the quarter. */
+    @Test
+    void matchMayBeAShareOfTheAward() {
+        FundedLine alone = line(SamplePurchase.bus(0, 0, 300_000, 150_000, 0), fixed("A", 280_000).match(0.25, Match.From.OWN,
+                Match.Base.AWARD));
+        assertEquals(240_000, alone.funded(), CENT);
+        assertEquals(Limit.MATCH, alone.awards().get(0).limit());
+        SampleProgramme wantsOwn = fixed("A", 180_000).match(0.25, Match.From.OWN, Match.Base.AWARD);
+        FundedLine line = line(SamplePurchase.bus(0, 0, 300_000, 150_000, 0, 1), wantsOwn, fixed("B", 100_000));
+        assertArrayEquals(new double[] {180_000, 75_000}, SamplePurchase.paid(line), CENT);
+    }
+
+    /** Two ports with hardware of 40,000 and installation of 60,000: hardware alone is covered, and a half must be own money. */
+    @Test
+    void matchMayBeAShareOfTheWholeCost() {
+        SampleProgramme hardware = SampleProgramme.named("A").forPorts(new PortAward(0, 1, NO_LIMIT, PortAward.Cover.HARDWARE));
+        Purchase ports = SamplePurchase.ports(0, 2, 40_000, 60_000, 0);
+        assertEquals(40_000, line(ports, hardware).funded(), CENT);
+        assertEquals(20_000, line(ports, hardware.match(0.5, Match.From.OWN)).funded(), CENT);
+        assertEquals(40_000, line(ports, hardware.match(0.5, Match.From.OWN, Match.Base.WHOLE)).funded(), CENT);
+        assertEquals(30_000, line(ports, hardware.match(0.7, Match.From.OWN, Match.Base.WHOLE)).funded(), CENT);
+    }
+
     @Test
     void federalMoneyMatchesNoFederalMoney() {
         SampleProgramme first = fixed("A", 100_000).kind(MoneyKind.FEDERAL).match(0.5, Match.From.NON_FEDERAL);

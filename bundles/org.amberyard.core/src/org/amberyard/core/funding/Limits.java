@@ -66,8 +66,17 @@ final class Limits {
                 "cost of which the match is still met",
                 new Derivation[] {Derivation.input("Match", holder.match().share(), "",
                         new InputRef("Programme", holder.name(), "matchShare")),
-                    purchase.covered(holder)});
+                    matchBase(holder)});
         add(Limit.MATCH, "match of " + holder.name() + " from " + holder.match().from().label(), amount);
+    }
+
+    private Derivation matchBase(Programme holder) {
+        return switch (holder.match().base()) {
+            case COVERED -> purchase.covered(holder);
+            case WHOLE -> Derivation.of("Whole cost", stack.matchBase(holder), Derivation.MONEY, "cost of the purchase, all of it");
+            case AWARD -> Derivation.of("Award of " + holder.name(), stack.matchBase(holder), Derivation.MONEY,
+                    "what it pays of the purchase so far; of what it pays beyond that the match is a share as well");
+        };
     }
 
     private Derivation less(String name, double left, String field, double total) {

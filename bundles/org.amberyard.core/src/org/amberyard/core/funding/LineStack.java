@@ -1,6 +1,7 @@
 package org.amberyard.core.funding;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ final class LineStack {
     private final double[] left;
     private final double[] federal;
     private final List<Programme> paying = new ArrayList<>();
+    private final List<Double> amounts = new ArrayList<>();
 
     LineStack(Purchase purchase) {
         this(purchase.kind() == Purchase.Kind.PORTS, purchase.parts().stream().mapToDouble(part -> part.value()).toArray());
@@ -46,26 +48,53 @@ final class LineStack {
         return sum(left, programme);
     }
 
+    /** What a match is a share of, by what is paid so far. */
+    double matchBase(Programme holder) {
+        return switch (holder.match().base()) {
+            case COVERED -> covered(holder);
+            case WHOLE -> Arrays.stream(parts).sum();
+            case AWARD -> paid(holder);
+        };
+    }
+
+    private double paid(Programme programme) {
+        int place = paying.indexOf(programme);
+        return place < 0 ? 0 : amounts.get(place);
+    }
+
     /**
      * Most that a programme may pay so that the match of one of the programmes on the line, itself included, is still met;
      * infinite when it does not bear on it.
      */
     double room(Programme holder, Programme payer) {
         Match match = holder.match();
-        if (match.share() <= 0 || match.from() != Match.From.OWN && payer.kind() != MoneyKind.FEDERAL) {
+        if (match.share() <= 0) {
             return Double.POSITIVE_INFINITY;
         }
+        boolean takes = match.from() == Match.From.OWN || payer.kind() == MoneyKind.FEDERAL || payer == holder;
+        double asks = match.base() == Match.Base.AWARD && payer == holder ? match.share() : 0;
+        double weight = (takes ? shared(holder, payer) : 0) + asks;
+        return weight <= 0 ? Double.POSITIVE_INFINITY : Math.max(0, counted(holder) - match.share() * matchBase(holder)) / weight;
+    }
+
+    /** Money that counts for the match of a programme as long as nothing more is paid; its own award never does. */
+    double counted(Programme holder) {
+        boolean own = holder.match().from() == Match.From.OWN;
+        double[] counted = left.clone();
+        if (!own) {
+            Arrays.setAll(counted, i -> parts[i] - federal[i]);
+        }
+        double all = holder.match().base() == Match.Base.WHOLE ? Arrays.stream(counted).sum() : sum(counted, holder);
+        return own || holder.kind() == MoneyKind.FEDERAL ? all : all - paid(holder);
+    }
+
+    /** Part of what a programme pays that is taken off the cost of which the match of another is a share. */
+    private double shared(Programme holder, Programme payer) {
         double shared = 0;
         for (int i = 0; i < left.length; i++) {
-            shared += covers(payer, i) && covers(holder, i) ? left[i] : 0;
+            shared += covers(payer, i) && (holder.match().base() == Match.Base.WHOLE || covers(holder, i)) ? left[i] : 0;
         }
-        double weight = left(payer) > 0 ? shared / left(payer) : 0;
-        if (weight <= 0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double covered = covered(holder);
-        double counted = match.from() == Match.From.OWN ? sum(left, holder) : covered - sum(federal, holder);
-        return Math.max(0, counted - match.share() * covered) / weight;
+        return left(payer) > 0 ? shared / left(payer) : 0;
     }
 
     /** Takes an award off the cost. */
@@ -82,6 +111,7 @@ final class LineStack {
             }
         }
         paying.add(programme);
+        amounts.add(amount);
     }
 
     private double sum(double[] amounts, Programme programme) {

@@ -1,12 +1,14 @@
 package org.amberyard.model.validation;
 
 import org.amberyard.model.SmallStudy;
+import org.amberyard.model.funding.AwardStatus;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.FundingFactory;
 import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.OperatingAid;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.OneOffCost;
+import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.prices.PricePoint;
 import org.amberyard.model.prices.PricesFactory;
@@ -44,6 +46,35 @@ class FundingRulesTest {
         fund.getExcludes().add(fund);
         small.replacement.getProgrammes().remove(fund);
         Said.of(small, "ERROR: Programme Fund: it is said not to be combined with itself; name others only.");
+    }
+
+    @Test
+    void howFarMoneyIsSecuredAgreesWithHowItIsCounted() {
+        small.rebate.setStatus(AwardStatus.APPLIED);
+        Said.of(small, "WARNING: Programme Rebate: its status is “applied for”, yet its award is counted as certain; enter how probable it is.");
+        small.rebate.setProbability(0.6);
+        Said.of(small);
+        small.rebate.setStatus(AwardStatus.COMMITTED);
+        small.rebate.setLetter("Award of 2026-03-16");
+        Said.of(small, "WARNING: Programme Rebate: its status is “committed”, yet its probability of award is 0.6 share; one of the two is not so.");
+        small.rebate.setProbability(1);
+        Said.of(small);
+        small.rebate.setLetter(" ");
+        Said.of(small, "INFO: Programme Rebate: it is said to be committed, but no letter or document is named that says so.");
+    }
+
+    @Test
+    void ownMoneyThatIsAMatchIsToBeCommitted() {
+        Plan plan = (Plan) small.replacement.eContainer();
+        plan.setOwnStatus(AwardStatus.PLANNED);
+        Said.of(small);
+        small.rebate.setMatchShare(0.2);
+        Said.of(small, "WARNING: Plan Electric: its own money is the match of “Rebate” and only “planned”; applications ask for a letter "
+                + "or resolution that commits it.");
+        plan.setOwnStatus(AwardStatus.COMMITTED);
+        Said.of(small, "INFO: Plan Electric: it is said to be committed, but no letter or document is named that says so.");
+        plan.setOwnLetter("Resolution 26-014");
+        Said.of(small);
     }
 
     @Test

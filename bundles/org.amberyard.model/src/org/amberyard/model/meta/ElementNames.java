@@ -24,6 +24,7 @@ import org.amberyard.model.prices.PricePoint;
 import org.amberyard.model.site.MonthClimate;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.ChartNote;
+import org.amberyard.model.study.GivenOutFigure;
 import org.amberyard.model.study.YearActuals;
 import org.amberyard.model.whatif.InputCorrelation;
 import org.amberyard.model.whatif.ScenarioChange;
@@ -46,6 +47,7 @@ public final class ElementNames {
             new Naming<>(CostIndex.class, i -> i.getSubject().getLiteral()),
             new Naming<>(PricePoint.class, p -> String.valueOf(p.getYear())),
             new Naming<>(ChartNote.class, n -> n.getChart() + (n.getShown() == null || n.getShown().isBlank() ? "" : ": " + n.getShown())),
+            new Naming<>(GivenOutFigure.class, f -> f.getFigure() == null ? "?" : f.getFigure()),
             new Naming<>(YearActuals.class, a -> String.valueOf(a.getYear())),
             new Naming<>(BusAward.class, a -> a.getBodyType().getLiteral()),
             new Naming<>(TariffCharge.class, ChargeName::of),

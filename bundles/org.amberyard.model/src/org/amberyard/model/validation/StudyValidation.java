@@ -21,7 +21,7 @@ public final class StudyValidation {
             new DepotRule(), new BuildingLoadRule(),
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PriceYearRule(), new PricePointsRule(), new ActualsRule(), new CentsRule(), new DiscountRateRule(), new WhatIfRule(), new TwoInputsRule(),
-            new ProgrammeRule(), new OperatingMoneyRule(),
+            new ProgrammeRule(), new AwardStatusRule(), new OperatingMoneyRule(),
             new EngineEmissionRule(), new GridEmissionRule(), new FactorChoiceRule(), new HarmRule(), new PlaceholderRule(),
             new PlansRule(), new PlanYearsRule(), new ReplacementRule(), new UsedBusRule(), new CascadeRule(), new FirstPortRule(), new StandingPortsRule(),
             new StepFundingRule(),

@@ -316,7 +316,7 @@ class GrantTablesTest {
     void tablesAreChosenAndOrdered() {
         Document document = GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(), ExamplePapers.tables(GrantTable.T7,
                 GrantTable.T4)));
-        assertEquals(List.of("T7", "T4a", "T4b"), document.tables().stream().map(DataTable::name).toList());
+        assertEquals(List.of("N1", "T7", "T4a", "T4b"), document.tables().stream().map(DataTable::name).toList());
     }
 
     @Test

@@ -3,13 +3,9 @@ package org.amberyard.report.papers;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
-import org.amberyard.core.funding.Award;
-import org.amberyard.core.funding.Programme;
 import org.amberyard.core.funding.Purchase;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.report.document.CellFormat;
@@ -37,11 +33,6 @@ final class BudgetPapers {
         return List.of(papers.byActivity(), papers.byClass());
     }
 
-    static List<DataTable> sources(PaperInput in) {
-        BudgetPapers papers = new BudgetPapers(in);
-        return List.of(papers.bySource(), papers.stacking());
-    }
-
     static List<DataTable> narrative(PaperInput in) {
         return List.of(new BudgetPapers(in).narrative());
     }
@@ -62,16 +53,6 @@ final class BudgetPapers {
                         .map(a -> a.verdictWithRules(l.funded())).orElse(""))
                 .toFill("Category of the notice", 0.6).toFill("Meter side", 0.6)
                 .toFill("Safety listing", 0.6).toFill("Quote", 0.6).sums(ProjectMoney.ROUNDING).of(lines);
-    }
-
-    private Programme programme(Award award) {
-        return in.study().funding().programmes().get(award.programme());
-    }
-
-    /** Cost of the lines that a programme does not refuse, of ports the part that it covers; money of the years of purchase. */
-    private double eligibleCost(Programme programme) {
-        return money.lines().stream().map(Line::funded).filter(f -> f.awards().stream().anyMatch(a -> programme(a) == programme
-                && !a.limit().refuses() && a.asked().value() > 0)).mapToDouble(f -> f.purchase().covered(programme).value()).sum();
     }
 
     private String parts(Purchase purchase) {
@@ -141,52 +122,6 @@ final class BudgetPapers {
                 money.unrounded(column));
     }
 
-    /** A source of money; empty for own money. */
-    private record Source(Optional<Programme> programme, BigDecimal amount) {
-    }
-
-    private DataTable bySource() {
-        List<Source> sources = new ArrayList<>();
-        in.study().funding().programmes().forEach(p -> sources.add(new Source(Optional.of(p), money.paidBy(p.name()))));
-        sources.removeIf(s -> s.amount().signum() == 0);
-        sources.add(new Source(Optional.empty(), money.own()));
-        double total = money.total().doubleValue();
-        TableBuilder<Source> table = new TableBuilder<Source>("T5a", "T5a. Sources of funds")
-                .text("Source", 1.8, s -> s.programme().map(Programme::name).orElse("Own money, cash"))
-                .text("Kind of money", 1, s -> s.programme().map(p -> p.kind().label()).orElse("own"))
-                .sum("Amount", in.currency(), CellFormat.MONEY, s -> s.amount().doubleValue())
-                .optional("Share of the cost", "", CellFormat.PERCENT, s -> total > 0
-                        ? OptionalDouble.of(s.amount().doubleValue() / total) : OptionalDouble.empty())
-                .optional("Share of the eligible cost applied for", "", CellFormat.PERCENT, s -> s.programme()
-                        .map(p -> OptionalDouble.of(s.amount().doubleValue() / eligibleCost(p))).orElse(OptionalDouble.empty()))
-                .text("In the study", 1.8, s -> s.programme().map(p -> p.isCertain() ? "counted as certain"
-                        : String.format(Locale.ROOT, "probability %.0f %%, counted in full", 100 * p.probability())).orElse(""))
-                .text("Restrictions", 3, s -> s.programme().map(p -> Restrictions.of(in, p)).orElse(""))
-                .toFill("Status (committed, applied, planned)", 1.3).toFill("Letter or document", 1.2);
-        sources.stream().flatMap(s -> s.programme().stream()).map(Programme::name).forEach(p -> table.note("Rules of “" + p
-                + "”: " + in.facts().rules().of(p) + "."));
-        return table.note(AwardCertainty.of(in).words()).sums(ProjectMoney.ROUNDING).of(sources);
-    }
-
-    private DataTable stacking() {
-        return new TableBuilder<Line>("T5b", "T5b. Each purchase and its sources")
-                .year("Year", l -> OptionalInt.of(in.calendar(l.funded().purchase().year())))
-                .text("Purchase", 3, l -> l.funded().purchase().name())
-                .sum("Cost", in.currency(), CellFormat.MONEY, l -> l.cost().doubleValue())
-                .sum("Programmes", in.currency(), CellFormat.MONEY, l -> l.cost().subtract(l.own()).doubleValue())
-                .sum("Own money", in.currency(), CellFormat.MONEY, l -> l.own().doubleValue())
-                .text("Programmes applied", 3.4, this::applied)
-                .note("On no line do the sources come to more than its cost. Programmes are applied in the order of their "
-                        + "priority; where two may not be combined, the first that is applied pays.")
-                .note(AwardCertainty.of(in).words()).sums(ProjectMoney.ROUNDING)
-                .of(money.lines());
-    }
-
-    private String applied(Line line) {
-        return String.join("; ", line.shares().stream().filter(s -> s.programme().isPresent() && s.amount().signum() != 0)
-                .map(s -> s.programme().orElseThrow().name() + " " + CellFormat.MONEY.print(s.amount())).toList());
-    }
-
     private DataTable narrative() {
         return new TableBuilder<Line>("T11", "T11. Budget in words").text("Line", 4, this::sentence).toFill("Quote and its date",
                 1.4)
@@ -198,7 +133,7 @@ final class BudgetPapers {
         String cost = in.currency() + " " + CellFormat.MONEY.print(line.cost());
         String amount = purchase.count() > 1 ? purchase.count() + " at " + in.currency() + " "
                 + cents(purchase.cost() / purchase.count()) + " make " + cost : cost;
-        String paid = applied(line);
+        String paid = line.programmeWords();
         return in.calendar(purchase.year()) + ": " + purchase.name() + ", " + amount + ". "
                 + (paid.isEmpty() ? "Own money alone." : "Paid by " + paid + "; own money " + CellFormat.MONEY.print(line.own())
                         + ".");

@@ -24,6 +24,7 @@ final class GrantSet {
     static Document of(PaperInput in) {
         List<Section> sections = new ArrayList<>();
         sections.add(summary(in));
+        sections.addAll(NarrativePaper.of(in));
         for (GrantTable table : in.choices().tables()) {
             sections.addAll(sections(table.name() + " " + table.title(), table.of(in)));
         }

@@ -18,7 +18,7 @@ public enum GrantTable {
     /** Budget summary. */
     T4("Budget", BudgetPapers::summary),
     /** Sources of funds. */
-    T5("Cost share and sources", BudgetPapers::sources),
+    T5("Cost share and sources", SourcePapers::of),
     /** Emissions in a year. */
     T6("Emissions a year", AirPapers::annual),
     /** Emissions over remaining lives. */

@@ -56,6 +56,9 @@ final class NeedPapers {
         add(rows, "Fuel of the fleet" + year, in.shown(Unit.LITRE, fuelL(in.result().baseline(), 0)), in.symbol(Unit.LITRE));
         add(rows, "Fuel not burnt over the study, beside “" + in.result().baseline().name() + "”", in.shown(Unit.LITRE,
                 in.result().baseline().measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
+        add(rows, "Electricity at the meter over the study", in.plan().measures().meterKwh(), "kWh");
+        add(rows, "Mean temperature of the coldest operated day", in.shown(Unit.CELSIUS, in.study().duty().climate().months().stream()
+                .mapToDouble(m -> m.coldest().meanAirC()).min().orElseThrow()), in.symbol(Unit.CELSIUS));
         add(rows, "Failures of buses to be expected" + year, in.result().baseline().failures(0).failures(), "a year");
         repairs(buses).ifPresent(rows::add);
         for (String missing : List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",

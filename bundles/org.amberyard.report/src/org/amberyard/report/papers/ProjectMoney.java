@@ -66,6 +66,13 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
         BigDecimal own() {
             return shares.get(shares.size() - 1).amount();
         }
+
+        /** Programmes that pay, each with its amount, in words. */
+        String programmeWords() {
+            return shares.stream().filter(s -> s.programme().isPresent() && s.amount().signum() != 0)
+                    .map(s -> s.programme().orElseThrow().name() + " " + CellFormat.MONEY.print(s.amount()))
+                    .collect(Collectors.joining("; "));
+        }
     }
 
     /** The purchases that belong to the project: buses that replace others, and all that is no bus. */

@@ -19,7 +19,8 @@ final class Restrictions {
         }
         add(clauses, asks.domesticContent(), "domestic content declared");
         if (programme.match().share() > 0) {
-            clauses.add("match of " + ProgrammeTerms.percent(programme.match().share()) + " from " + programme.match().from().label());
+            clauses.add("match of " + ProgrammeTerms.percent(programme.match().share()) + " of " + programme.match().base().label()
+                    + " from " + programme.match().from().label());
         }
         for (Exclusion exclusion : in.study().funding().exclusions()) {
             if (exclusion.one().equals(programme.name()) || exclusion.other().equals(programme.name())) {
@@ -28,6 +29,8 @@ final class Restrictions {
         }
         int closeOut = in.facts().dates().of(programme.name()).closeOutDays();
         add(clauses, closeOut > 0, "closed out within " + Milestone.count(closeOut, "day") + " of the last purchase");
+        String others = in.facts().funding().ofProgramme(programme.name()).restrictions();
+        add(clauses, !others.isEmpty(), others);
         return String.join("; ", clauses);
     }
 

@@ -123,11 +123,21 @@ final class RiskPapers {
             if (money.paidBy(programme.name()).signum() > 0) {
                 add("“" + programme.name() + "” pays less, later or nothing", "The plan counts on " + in.currency() + " "
                         + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it in money of the years of purchase"
-                        + (programme.isCertain() ? ", taken as certain." : "; its probability is " + CellFormat.PERCENT.print(
-                                CellFormat.PERCENT.rounded(programme.probability())) + "."),
+                        + (programme.isCertain() ? ", taken as certain" : "; its probability is " + CellFormat.PERCENT.print(
+                                CellFormat.PERCENT.rounded(programme.probability())))
+                        + status(in.facts().funding().ofProgramme(programme.name())) + ".",
                         "Orders wait for the award; own money stands by, or the plan shrinks.");
             }
         }
+        ProgrammeMatch.all(in, money).stream().filter(m -> m.isAsked() && !m.open().isEmpty()).forEach(m -> add("The match of “"
+                + m.programme().name() + "” is not secured", "It asks for " + in.currency() + " " + CellFormat.MONEY.print(
+                        CellFormat.MONEY.rounded(m.asked().orElseThrow())) + "; of what counts, nobody has committed: "
+                        + String.join("; ", m.open()) + ".", "Letters and resolutions are asked for before the application.",
+                "See table T5c."));
+    }
+
+    private static String status(FundingFacts.Secured secured) {
+        return secured.status().isEmpty() ? "" : "; status: " + secured.words();
     }
 
     private void addPacks() {

@@ -1,6 +1,7 @@
 package org.amberyard.report.papers;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
@@ -27,10 +28,12 @@ import org.amberyard.study.StudyUnits;
  * @param service what a utility must know of the yard's service
  * @param rules where the rules of programmes come from
  * @param dates awards and deadlines of programmes
+ * @param funding how far sources of money are secured
+ * @param narratives texts for applications
  */
 public record StudyFacts(String version, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
         Map<String, String> routes, ResultTable inputs, ApplicantFacts applicant,
-        ServiceFacts service, RuleSources rules, ProgrammeDates dates) {
+        ServiceFacts service, RuleSources rules, ProgrammeDates dates, FundingFacts funding, List<NarrativeFacts> narratives) {
     /**
      * A bus of today.
      *
@@ -68,7 +71,7 @@ public record StudyFacts(String version, String description, UnitSystem system, 
         }
         return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs,
                 ApplicantFacts.of(study), ServiceFacts.of(study.getDepot()), RuleSources.of(study),
-                ProgrammeDates.of(study));
+                ProgrammeDates.of(study), FundingFacts.of(study), NarrativeFacts.of(study));
     }
 
     private static String text(String value) {

@@ -5,7 +5,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.study.GivenOutFigure;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage;
 import org.eclipse.emf.common.util.TreeIterator;
@@ -18,6 +20,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 /** A short sum over everything in a study: the same for the same study, another for any change, wherever it is stored. */
 final class StudyVersion {
     private static final int SHOWN_DIGITS = 12;
+    /** That a text was given out changes nothing that it says; else a document would bear another version than its study. */
+    private static final Set<EStructuralFeature> KEPT_FOR_THE_READER = Set.of(StudyPackage.Literals.STUDY__FORMAT_VERSION,
+            StudyPackage.Literals.NARRATIVE__GIVEN_OUT_FOR, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_ON);
 
     private final MessageDigest digest;
 
@@ -30,7 +35,10 @@ final class StudyVersion {
             StudyVersion version = new StudyVersion(MessageDigest.getInstance("SHA-256"));
             version.add(study);
             for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-                version.add(all.next());
+                EObject element = all.next();
+                if (!(element instanceof GivenOutFigure)) {
+                    version.add(element);
+                }
             }
             return HexFormat.of().formatHex(version.digest.digest()).substring(0, SHOWN_DIGITS);
         } catch (NoSuchAlgorithmException e) {
@@ -41,7 +49,7 @@ final class StudyVersion {
     private void add(EObject element) {
         add(element.eClass().getName());
         for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
-            boolean stored = !feature.isTransient() && feature != StudyPackage.Literals.STUDY__FORMAT_VERSION;
+            boolean stored = !feature.isTransient() && !KEPT_FOR_THE_READER.contains(feature);
             if (stored && element.eGet(feature) != null) {
                 add(element, feature);
             }

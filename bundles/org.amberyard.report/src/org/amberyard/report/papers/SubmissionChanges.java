@@ -105,6 +105,7 @@ public record SubmissionChanges(List<String> broken, List<String> inputs, List<S
     private static NamedValues inputs(Study study) {
         ResultTable register = InputRegister.of(study);
         NamedValues values = new NamedValues();
+        NarrativeFacts.of(study).forEach(n -> values.put("narrative " + n.heading() + ", text", n.text()));
         for (ResultLine line : ResultLine.all(register, "")) {
             String value = line.number("value").isPresent() ? InputFigure.of(line.number("value").getAsDouble()).toPlainString()
                     : line.text("value");

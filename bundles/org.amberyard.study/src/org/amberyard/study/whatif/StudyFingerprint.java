@@ -8,6 +8,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import org.amberyard.core.plan.EngineVersion;
+import org.amberyard.model.study.GivenOutFigure;
+import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
 import org.eclipse.emf.common.util.TreeIterator;
@@ -38,7 +40,7 @@ public final class StudyFingerprint {
         }
     }
 
-    /** Of all inputs of a study, its what-if among them. */
+    /** Of all inputs of a study, its what-if among them; narratives, which move no figure, are none. */
     public static String of(Study study) {
         return of(study, EngineVersion.VALUE);
     }
@@ -57,7 +59,10 @@ public final class StudyFingerprint {
         add(DRAWS);
         add(study);
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-            add(all.next());
+            EObject element = all.next();
+            if (!(element instanceof Narrative || element instanceof GivenOutFigure)) {
+                add(element);
+            }
         }
         return HexFormat.of().formatHex(digest.digest());
     }

@@ -34,6 +34,7 @@ import org.amberyard.study.CurveFitting;
 import org.amberyard.study.CurveLogs;
 import org.amberyard.study.CurveWords;
 import org.amberyard.study.ResultFindings;
+import org.amberyard.study.FigureName;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
@@ -59,11 +60,26 @@ class CatalogueTest {
             Annual saving (USD) | Ahorro anual (USD)
             By the last edit “A” costs USD 1,234 less: −1,000 energy, −234 other. | \
             Tras la última edición «A» cuesta USD 1,234 menos: −1,000 energía, −234 otros.
+            Narrative Need: “{buses replacd}” names no figure. Near are “buses replaced”, “electric buses bought”. | \
+            Texto para solicitud Need: «{buses replacd}» no nombra ninguna cifra. Parecidas son “buses replaced”, “electric buses bought”.
+            Programme Fund: its status is “applied for”, yet its award is counted as certain; enter how probable it is. | \
+            Programa Fund: su estado es «solicitado», pero su subvención se cuenta como segura; indique qué tan probable es.
+            Programme Fund: its status is “committed”, yet its probability of award is 60 %; one of the two is not so. | \
+            Programa Fund: su estado es «comprometido», pero su probabilidad de subvención es 60 %; una de las dos cosas no es así.
+            Plan “A”: B01-2 must be ordered by 2026-04-01, before the price of its type “E” was quoted on 2026-05-15. Name the quote that the order rests on, or move the purchase. | \
+            Plan «A»: B01-2 debe pedirse a más tardar el 2026-04-01, antes de que se cotizara el precio de su tipo «E» el 2026-05-15. Nombre la cotización en que se apoya el pedido, o mueva la compra.
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             """)
     void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
         assertEquals(spanish, SPANISH.say(english));
+    }
+
+    @Test
+    void everyFigureOfNarrativesHasASpanishName() {
+        for (FigureName name : FigureName.values()) {
+            assertTrue(SPANISH.found(name.words()).isPresent(), name.words());
+        }
     }
 
     @Test

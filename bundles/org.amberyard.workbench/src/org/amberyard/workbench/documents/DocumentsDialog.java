@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
@@ -13,6 +16,9 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
+import org.amberyard.report.papers.DocumentKind;
+import org.amberyard.report.papers.NarrativeFigures;
+import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.report.papers.Submission;
@@ -54,6 +60,7 @@ public final class DocumentsDialog extends SizedDialog {
     private Text words;
     private ProgressBar bar;
     private Job job;
+    private BiConsumer<Integer, List<Map<String, String>>> whenGivenOut = (plan, figures) -> {};
 
     /**
      * @param study the study of the results, which nobody edits while the dialog is open
@@ -75,6 +82,15 @@ public final class DocumentsDialog extends SizedDialog {
         this.whatIf = whatIf;
         this.choices = choices;
         this.chooser = chooser;
+    }
+
+    /**
+     * Tells of documents that have been written with narratives in them.
+     *
+     * @param listener hears the place of the plan, and for each narrative what stood in the place of each name
+     */
+    public void onGivenOut(BiConsumer<Integer, List<Map<String, String>>> listener) {
+        whenGivenOut = listener;
     }
 
     private static Optional<Path> askFolder(Shell shell, Optional<Path> near) {
@@ -161,7 +177,11 @@ public final class DocumentsDialog extends SizedDialog {
                 try {
                     String done = writing.files(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
                             s -> tell(s)));
-                    later(() -> finish(done));
+                    List<Map<String, String>> given = wanted.kinds().contains(DocumentKind.GRANT) ? givenOut(in) : List.of();
+                    later(() -> {
+                        finish(done);
+                        whenGivenOut.accept(in.planIndex(), given);
+                    });
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     later(() -> finish(Messages.Documents_stopped));
@@ -184,6 +204,11 @@ public final class DocumentsDialog extends SizedDialog {
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CANCEL_LABEL);
         tell(0);
         job.schedule();
+    }
+
+    private static List<Map<String, String>> givenOut(PaperInput in) {
+        NarrativeFigures figures = new NarrativeFigures(in);
+        return in.facts().narratives().stream().map(n -> new NarrativeFilling(n.parts(), figures).givenOut()).toList();
     }
 
     private void tell(double share) {

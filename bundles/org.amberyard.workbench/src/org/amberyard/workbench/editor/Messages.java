@@ -22,6 +22,7 @@ final class Messages extends NLS {
     public static String FitCurve;
     public static String FitCurve_tip;
     public static String Page_chartNotes;
+    public static String Page_narrative;
     public static String Page_study;
     public static String Page_climate;
     public static String Page_routes;
@@ -42,6 +43,7 @@ final class Messages extends NLS {
     public static String Plan_copy;
     public static String Plan_fill;
     public static String Table_chartNotes;
+    public static String Table_narratives;
     public static String Table_busRecords;
     public static String Table_study;
     public static String Table_settings;

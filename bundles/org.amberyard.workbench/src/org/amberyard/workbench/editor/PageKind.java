@@ -64,6 +64,8 @@ public enum PageKind {
             FleetPackage.Literals.BUS_RECORD),
     /** Uncertain inputs and scenarios. */
     WHAT_IF(Messages.Page_whatIf, WhatIfPage::new, WhatifPackage.Literals.WHAT_IF),
+    /** Texts for applications. */
+    NARRATIVE(Messages.Page_narrative, NarrativePage::new, StudyPackage.Literals.NARRATIVE),
     /** Notes on charts. */
     CHART_NOTES(Messages.Page_chartNotes, ChartNotesPage::new, StudyPackage.Literals.CHART_NOTE);
 

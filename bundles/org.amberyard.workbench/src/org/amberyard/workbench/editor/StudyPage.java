@@ -156,8 +156,14 @@ abstract class StudyPage {
         return grids.stream().map(Grid::entry);
     }
 
+    /** Enters what is being typed beside the tables. */
+    void enter() {
+        // most pages have tables alone
+    }
+
     /** Enters what is being typed; false when it is refused. */
     final boolean closeEntries() {
+        enter();
         return entries().allMatch(CellEntry::close);
     }
 

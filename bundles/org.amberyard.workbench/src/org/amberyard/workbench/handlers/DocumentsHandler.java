@@ -1,9 +1,14 @@
 package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.study.Narrative;
 import org.amberyard.workbench.documents.DocumentsDialog;
+import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.swt.widgets.Shell;
 
@@ -13,6 +18,12 @@ public final class DocumentsHandler extends ResultHandler {
     @Override
     void take(Shell shell, StudySession session, StudyResult result) {
         Optional<Path> near = session.file().map(Path::getParent);
-        new DocumentsDialog(shell, result, session.study(), session.whatIf().upToDate(), session.choices(), near).open();
+        DocumentsDialog dialog = new DocumentsDialog(shell, result, session.study(), session.whatIf().upToDate(), session.choices(), near);
+        dialog.onGivenOut((plan, figures) -> {
+            List<Narrative> narratives = session.study().getNarratives();
+            GiveOut.keep(session, IntStream.range(0, figures.size()).mapToObj(i -> new GiveOut.Given(narratives.get(i), figures.get(i)))
+                    .toList(), result.plans().get(plan).name(), LocalDate.now());
+        });
+        dialog.open();
     }
 }

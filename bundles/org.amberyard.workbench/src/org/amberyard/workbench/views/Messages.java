@@ -41,6 +41,7 @@ final class Messages extends NLS {
     public static String History_undone;
     public static String History_where;
     public static String Outline_chartNotes;
+    public static String Outline_narratives;
     public static String Outline_busRecords;
     public static String Results_choose;
     public static String Results_chosen;

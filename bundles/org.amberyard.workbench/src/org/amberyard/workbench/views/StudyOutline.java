@@ -49,6 +49,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_aids, PageKind.FUNDING, study.getOperatingAids()));
         lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
         lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.ACTUALS, study.getActuals()));
+        lines.add(OutlineNode.of(Messages.Outline_narratives, PageKind.NARRATIVE, study.getNarratives()));
         lines.add(OutlineNode.of(Messages.Outline_chartNotes, PageKind.CHART_NOTES, study.getChartNotes()));
         lines.add(OutlineNode.of(Messages.Outline_busRecords, PageKind.ACTUALS, study.getBusRecords()));
         return lines;

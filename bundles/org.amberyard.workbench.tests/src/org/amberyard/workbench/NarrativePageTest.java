@@ -1,0 +1,114 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.study.Narrative;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.edit.command.ChangeCommand;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Writes texts with figures, copies them, and changes the study behind them. */
+@ExtendWith(WorkbenchExtension.class)
+class NarrativePageTest {
+
+    @TempDir
+    private Path folder;
+
+    private static <T extends Control> List<T> all(Class<T> kind) {
+        return View.all(OpenStudy.page().getWorkbenchWindow().getShell(), kind);
+    }
+
+    private static StyledText entry() {
+        return all(StyledText.class).stream().filter(t -> t.isVisible() && t.getEditable()).findFirst().orElseThrow();
+    }
+
+    private static StyledText preview() {
+        return all(StyledText.class).stream().filter(t -> t.isVisible() && !t.getEditable() && t.getParent() != entry().getParent()
+                && t.getParent().getParent() == entry().getParent().getParent()).findFirst().orElseThrow();
+    }
+
+    private static boolean says(String words) {
+        return all(Text.class).stream().anyMatch(t -> t.isVisible() && t.getText().contains(words));
+    }
+
+    private static void press(String text) {
+        all(Button.class).stream().filter(b -> b.isVisible() && b.getText().equals(text)).findFirst().orElseThrow().notifyListeners(SWT.Selection,
+                new Event());
+    }
+
+    @Test
+    void aTextIsWrittenBesideWhatItReadsCopiedAndToldToHaveChanged(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> entry().setText("{buses replaced} buses, {buses replacd}"));
+            study.await(() -> preview().getText().equals("13 buses, {buses replacd}"));
+            study.await(() -> says("“{buses replacd}” names no figure. Near are “buses replaced”."));
+            study.await(() -> study.study().getNarratives().get(0).getText().startsWith("{buses replaced} buses,"));
+
+            display.syncExec(() -> entry().setText("{total project cost} in all"));
+            study.await(() -> preview().getText().equals("USD\u00a05,133,021 in all") && !says("names no figure"));
+            display.syncExec(() -> press("Copy text"));
+            assertEquals("USD\u00a05,133,021 in all", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
+            assertEquals("USD\u00a05,133,021", need.getGivenOut().get(0).getPrinted());
+            study.await(() -> says("No figure has changed since the text was given out on"));
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+            assertEquals("USD\u00a05,133,021", StudyFile.load(study.file()).getNarratives().get(0).getGivenOut().get(0).getPrinted());
+
+            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+                @Override
+                protected void doExecute() {
+                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
+                }
+            }));
+            study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
+            display.syncExec(study.session()::undo);
+            display.syncExec(study.session()::undo);
+            assertTrue(need.getGivenOut().isEmpty());
+            display.syncExec(study.session()::undo);
+            study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+        }
+    }
+
+    @Test
+    void aFigureOfTheListIsPutAtTheCaret(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> {
+                entry().setText("We ask for .");
+                entry().setSelection(11);
+            });
+            Text search = display.syncCall(() -> all(Text.class).stream().filter(t -> t.getMessage().equals("Find a figure")).findFirst().orElseThrow());
+            display.syncExec(() -> search.setText("grant requested"));
+            display.syncExec(() -> all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() == 3
+                    && g.model().header(0).equals("Now")).findFirst().orElseThrow().forceFocus());
+            new Keyboard(display).press(SWT.CR);
+            assertEquals("We ask for {grant requested}.", display.syncCall(() -> entry().getText()));
+            study.await(() -> preview().getText().startsWith("We ask for USD\u00a0651,401."));
+            assertFalse(display.syncCall(() -> says("names no figure")));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package org.amberyard.workbench.narrative;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.amberyard.report.papers.NarrativeFigures;
+import org.amberyard.report.papers.PrintedFigure;
+import org.amberyard.study.FigureName;
+import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.RowWords;
+import org.amberyard.workbench.language.Words;
+
+/** The figures that a narrative can name, each with what it is now and the table that it is from. */
+final class FigureList implements GridModel {
+    private static final List<String> HEADERS = List.of(Messages.Figures_now, Messages.Figures_figure, Messages.Figures_table,
+            Messages.Figures_name);
+    /** Where the window says names as texts have them, the last column would only repeat them. */
+    private static final boolean SAID_ALIKE = Words.say(FigureName.BUSES_REPLACED.words()).equals(FigureName.BUSES_REPLACED.words());
+
+    private final List<FigureName> names;
+    private final Optional<NarrativeFigures> figures;
+
+    /**
+     * The figures in which words stand.
+     *
+     * @param figures what they are now; empty as long as there are no results
+     */
+    FigureList(String search, Optional<NarrativeFigures> figures) {
+        this.figures = figures;
+        RowWords words = new RowWords(search);
+        this.names = Arrays.stream(FigureName.values()).filter(n -> words.in(() -> Stream.of(n.words(), Words.say(n.words())))).toList();
+    }
+
+    /** The name in a row. */
+    Optional<FigureName> name(int row) {
+        return row >= 0 && row < names.size() ? Optional.of(names.get(row)) : Optional.empty();
+    }
+
+    @Override
+    public int rows() {
+        return names.size();
+    }
+
+    @Override
+    public int columns() {
+        return SAID_ALIKE ? HEADERS.size() - 1 : HEADERS.size();
+    }
+
+    @Override
+    public String header(int column) {
+        return HEADERS.get(column);
+    }
+
+    @Override
+    public String text(int row, int column) {
+        FigureName name = names.get(row);
+        Optional<PrintedFigure> figure = figures.flatMap(f -> f.of(name));
+        return switch (column) {
+            case 0 -> figure.map(PrintedFigure::words).orElse("–");
+            case 1 -> Words.say(name.words());
+            case 2 -> figure.map(PrintedFigure::table).orElse("");
+            default -> "{" + name.words() + "}";
+        };
+    }
+
+    @Override
+    public String tip(int row, int column) {
+        return Messages.Figures_tip;
+    }
+
+    @Override
+    public boolean isFigure(int row, int column) {
+        return column == 0;
+    }
+
+    @Override
+    public int headerLines() {
+        return 1;
+    }
+
+    @Override
+    public boolean stretchesLast() {
+        return true;
+    }
+}

@@ -1,0 +1,96 @@
+package org.amberyard.workbench.narrative;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.report.papers.NarrativeFigures;
+import org.amberyard.report.papers.PaperChoices;
+import org.amberyard.report.papers.PaperInput;
+import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.study.FigureName;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Control;
+
+/** Reads the figures of narratives off the tables in the background; of several requests only the last counts. */
+final class FigureWork extends Job {
+
+    /**
+     * Figures of plans.
+     *
+     * @param plan name of the plan that is looked at
+     * @param byPlan figures by the name of their plan
+     */
+    record Found(String plan, Map<String, NarrativeFigures> byPlan) {
+        NarrativeFigures figures() {
+            return byPlan.get(plan);
+        }
+    }
+
+    private record Request(StudyResult result, StudyFacts facts, int plan, Set<String> others) {
+    }
+
+    private final Control owner;
+    private final Consumer<Found> listener;
+    private volatile Request wanted;
+
+    /** @param listener hears on the event thread, as long as its control is there */
+    FigureWork(Control owner, Consumer<Found> listener) {
+        super(Messages.Narrative_reading);
+        this.owner = owner;
+        this.listener = listener;
+        setSystem(true);
+    }
+
+    /**
+     * Asks for the figures of a plan, and of others whose figures were given out.
+     *
+     * @param others names of other plans
+     */
+    void find(StudyResult result, StudyFacts facts, int plan, Set<String> others) {
+        wanted = new Request(result, facts, plan, Set.copyOf(others));
+        schedule();
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        Request request = wanted;
+        try {
+            Map<String, NarrativeFigures> byPlan = new LinkedHashMap<>();
+            for (int plan = 0; plan < request.result().plans().size(); plan++) {
+                String name = request.result().plans().get(plan).name();
+                if (plan == request.plan() || request.others().contains(name)) {
+                    byPlan.put(name, figures(request, plan));
+                }
+            }
+            answer(request, new Found(request.result().plans().get(request.plan()).name(), byPlan));
+        } catch (RuntimeException e) {
+            // A table that cannot be made must not take the window down.
+            ILog.of(FigureWork.class).error(e.getMessage(), e);
+        }
+        return Status.OK_STATUS;
+    }
+
+    private static NarrativeFigures figures(Request request, int plan) {
+        NarrativeFigures figures = new NarrativeFigures(new PaperInput(request.result(), plan, request.facts(), PaperChoices.STANDARD));
+        for (FigureName name : FigureName.values()) {
+            figures.of(name);
+        }
+        return figures;
+    }
+
+    private void answer(Request request, Found found) {
+        if (!owner.isDisposed()) {
+            owner.getDisplay().asyncExec(() -> {
+                if (request == wanted && !owner.isDisposed()) {
+                    listener.accept(found);
+                }
+            });
+        }
+    }
+}

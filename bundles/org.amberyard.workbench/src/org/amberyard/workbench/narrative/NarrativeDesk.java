@@ -1,0 +1,218 @@
+package org.amberyard.workbench.narrative;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.study.Narrative;
+import org.amberyard.report.papers.NarrativeFacts;
+import org.amberyard.report.papers.NarrativeFilling;
+import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.study.NarrativeText;
+import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.Fonts;
+import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.Choices;
+import org.amberyard.workbench.session.Options;
+import org.amberyard.workbench.session.PlanOptions;
+import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** Where a narrative is written: the text, what it will read, the figures to choose from, and what has changed since it was given out. */
+public final class NarrativeDesk {
+    private static final int SEARCH_WIDTH = 130;
+    private static final int STATE_HEIGHT = 36;
+    private static final int BAR_COLUMNS = 3;
+
+    private final StudySession session;
+    private final Supplier<Optional<Narrative>> selected;
+    private final SashForm area;
+    private final NarrativeEntry entry;
+    private final FilledView preview;
+    private final Combo plans;
+    private final Button copy;
+    private final Text state;
+    private final Text search;
+    private final Grid grid;
+    private final FigureWork work;
+    private FigureList figures = new FigureList("", Optional.empty());
+    private Optional<FigureWork.Found> found = Optional.empty();
+    private StudyResult asked;
+    private int askedPlan = -1;
+
+    /** @param selected the narrative in focus */
+    public NarrativeDesk(Composite parent, StudySession session, Supplier<Optional<Narrative>> selected) {
+        this.session = session;
+        this.selected = selected;
+        area = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
+        area.setBackground(Palette.PAPER.color());
+        Composite top = paper(area, 1);
+        Composite bar = new Composite(top, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(BAR_COLUMNS).applyTo(bar);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        new Label(bar, SWT.NONE).setText(Messages.Narrative_plan);
+        plans = new Combo(bar, SWT.READ_ONLY);
+        plans.addListener(SWT.Selection, e -> choosePlan());
+        copy = new Button(bar, SWT.PUSH);
+        copy.setText(Messages.Narrative_copy);
+        copy.setToolTipText(Messages.Narrative_copy_tip);
+        copy.addListener(SWT.Selection, e -> copy());
+        SashForm texts = new SashForm(top, SWT.HORIZONTAL | SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(texts);
+        entry = new NarrativeEntry(titled(texts, Messages.Narrative_text), session, this::preview);
+        preview = new FilledView(titled(texts, Messages.Narrative_preview));
+        entry.control().setToolTipText(Messages.Narrative_hint);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(entry.control());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(preview.control());
+        state = new Text(top, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        state.setBackground(Palette.PAPER.color());
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, STATE_HEIGHT).applyTo(state);
+        Composite below = paper(area, 2);
+        title(below, Messages.Figures_title);
+        search = new Text(below, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        search.setMessage(Messages.Figures_search);
+        search.addListener(SWT.Modify, e -> list());
+        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.END, SWT.CENTER).applyTo(search);
+        grid = new Grid(below, figures);
+        grid.markRow();
+        grid.onOpen(place -> insert(place.y));
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
+        area.setWeights(64, 36);
+        work = new FigureWork(area, this::found);
+    }
+
+    private static Composite paper(Composite parent, int columns) {
+        Composite made = new Composite(parent, SWT.NONE);
+        made.setBackground(Palette.PAPER.color());
+        made.setBackgroundMode(SWT.INHERIT_DEFAULT);
+        GridLayoutFactory.fillDefaults().margins(8, 3).spacing(6, 3).numColumns(columns).applyTo(made);
+        return made;
+    }
+
+    private static Composite titled(Composite parent, String words) {
+        Composite made = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(made);
+        title(made, words);
+        return made;
+    }
+
+    private static void title(Composite parent, String words) {
+        Label title = new Label(parent, SWT.NONE);
+        title.setText(words);
+        title.setFont(Fonts.TITLE.font());
+        title.setForeground(Palette.INK.color());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(title);
+    }
+
+    /** The list of figures. */
+    public Grid grid() {
+        return grid;
+    }
+
+    /** Enters what is being typed. */
+    public void enter() {
+        entry.enter();
+    }
+
+    /** Reads the study, the results and the user's choice again. */
+    public void update() {
+        entry.show(selected.get());
+        ask();
+        preview();
+    }
+
+    /** Figures are looked for where results or plan are others; those of plans whose figures were given out come along. */
+    private void ask() {
+        StudyResult result = session.evaluation().current().orElse(null);
+        if (result == null) {
+            return;
+        }
+        Options options = PlanOptions.of(result);
+        int plan = options.pick(session.choices().of(Choices.Kind.PLAN)).map(Choices.Chosen::place).orElse(0);
+        if (result != asked || plan != askedPlan) {
+            asked = result;
+            askedPlan = plan;
+            plans.setItems(options.names().toArray(String[]::new));
+            plans.select(plan);
+            plans.requestLayout();
+            Set<String> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
+            work.find(result, StudyFacts.of(session.study()), plan, others);
+        }
+    }
+
+    private void choosePlan() {
+        if (asked != null) {
+            session.choices().choose(Choices.Kind.PLAN, PlanOptions.of(asked).list().get(plans.getSelectionIndex()));
+        }
+    }
+
+    private void found(FigureWork.Found now) {
+        found = Optional.of(now);
+        list();
+        preview();
+    }
+
+    private void list() {
+        int row = grid.selection().row();
+        figures = new FigureList(search.getText(), found.map(FigureWork.Found::figures));
+        grid.setModel(figures);
+        grid.goTo(Math.max(0, Math.min(row, figures.rows() - 1)), 0);
+    }
+
+    private void insert(int row) {
+        figures.name(row).ifPresent(name -> entry.insert("{" + name.words() + "}"));
+    }
+
+    private Optional<NarrativeFilling> filling() {
+        return found.map(f -> new NarrativeFilling(NarrativeText.of(entry.typed()), f.figures()));
+    }
+
+    private void preview() {
+        Optional<NarrativeFilling> filling = filling();
+        filling.ifPresentOrElse(f -> preview.show(f, entry.control().getCaretOffset()), () -> preview.show(entry.typed()));
+        copy.setEnabled(filling.isPresent() && selected.get().isPresent());
+        List<String> faults = filling.map(NarrativeFilling::faults).orElseGet(() -> NarrativeText.of(entry.typed()).faults());
+        String changed = selected.get().map(this::changed).orElse("");
+        state.setForeground((faults.isEmpty() ? Palette.WARNING : Palette.ERROR).color());
+        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + changed).strip());
+    }
+
+    /** What has changed in the figures of a text since it was copied or written, in the plan that it was for. */
+    private String changed(Narrative narrative) {
+        NarrativeFacts facts = NarrativeFacts.of(narrative);
+        return found.map(FigureWork.Found::byPlan).map(p -> p.get(facts.givenOutFor())).map(figures -> {
+            List<NarrativeFilling.Change> changes = new NarrativeFilling(NarrativeText.of(entry.typed()), figures).changes(facts.givenOut());
+            return changes.isEmpty() ? NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor())
+                    : NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
+                            .map(NarrativeFilling.Change::words).collect(Collectors.joining("; "))});
+        }).orElse("");
+    }
+
+    private void copy() {
+        entry.enter();
+        Optional<Narrative> narrative = selected.get();
+        filling().filter(f -> narrative.isPresent() && !f.printed().isEmpty()).ifPresent(f -> {
+            Clipboard clipboard = new Clipboard(area.getDisplay());
+            clipboard.setContents(new Object[] {f.printed()}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+            GiveOut.keep(session, List.of(new GiveOut.Given(narrative.orElseThrow(), f.givenOut())), found.orElseThrow().plan(), LocalDate
+                    .now());
+        });
+    }
+}
