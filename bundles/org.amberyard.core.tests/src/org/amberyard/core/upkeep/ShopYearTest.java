@@ -31,8 +31,8 @@ class ShopYearTest {
         TaskTrigger linings = new TaskTrigger(INF, INF, INF, new BrakeWear(900));
         Meters stretch = new Meters(3000, 1, 100, 400);
         TaskClock after = TaskClock.NEW.walk(hours, stretch).after().walk(hours, stretch).after();
-        assertEquals(0.5, after.walk(hours, stretch).parts().get(0), 1e-12, "250 h, of which 200 have passed");
-        assertEquals(0.25, after.walk(linings, stretch).parts().get(0), 1e-12, "900 kWh, of which 800 have passed");
+        assertEquals(50, after.walk(hours, stretch).after().since().hours(), 1e-9, "due after 250 h, of which 200 have passed");
+        assertEquals(300, after.walk(linings, stretch).after().since().brakeKwh(), 1e-9, "due after 900 kWh, of which 800 have passed");
     }
 
     /** 1,100 h at 250 h each are 4 times and 100 h more; 2,250 kWh at 900 kWh are twice and 450 kWh more. */

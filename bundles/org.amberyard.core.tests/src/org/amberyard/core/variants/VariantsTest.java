@@ -41,6 +41,11 @@ class VariantsTest {
         public String words(int input, double value) {
             return names().get(input) + " " + value;
         }
+
+        @Override
+        public boolean varies(int input) {
+            return true;
+        }
     };
 
     private static SobolIndices shares(double... first) {
