@@ -62,10 +62,11 @@ class PlainWordsTest {
             StatusText status = display.syncCall(() -> StatusText.of(OpenStudy.page().getWorkbenchWindow().getShell()).orElseThrow());
             display.syncExec(status::select);
             Text text = display.syncCall(() -> (Text) display.getFocusControl());
-            assertTrue(display.syncCall(text::getText).startsWith("Year of the money"), display.syncCall(text::getText));
-            assertEquals(display.syncCall(text::getText), display.syncCall(text::getSelectionText));
+            String said = display.syncCall(text::getText);
+            assertTrue(said.startsWith("Fiscal year in whose money"), said);
+            assertEquals(said, display.syncCall(text::getSelectionText));
             display.syncExec(text::copy);
-            assertEquals(display.syncCall(text::getText), display.syncCall(() -> {
+            assertEquals(said, display.syncCall(() -> {
                 Clipboard clipboard = new Clipboard(display);
                 try {
                     return clipboard.getContents(TextTransfer.getInstance());

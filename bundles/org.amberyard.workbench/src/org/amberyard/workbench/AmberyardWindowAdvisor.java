@@ -13,7 +13,6 @@ import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -63,8 +62,7 @@ final class AmberyardWindowAdvisor extends WorkbenchWindowAdvisor {
         ShownPurpose.follow(getWindowConfigurer().getWindow());
         ShownHistory.follow(getWindowConfigurer().getWindow());
         Welcome.follow(getWindowConfigurer().getWindow().getActivePage());
-        if (getWindowConfigurer().getActionBarConfigurer().getStatusLineManager() instanceof StatusLineManager status
-                && status.getControl() instanceof Composite bar) {
+        if (getWindowConfigurer().getActionBarConfigurer().getStatusLineManager() instanceof StatusLineManager bar) {
             StatusText.follow(bar, shell);
         }
         FileDrop.hook(shell, getWindowConfigurer().getWindow().getActivePage());

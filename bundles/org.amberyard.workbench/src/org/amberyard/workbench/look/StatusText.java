@@ -2,6 +2,7 @@ package org.amberyard.workbench.look;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.Rectangle;
@@ -17,20 +18,20 @@ import org.eclipse.swt.widgets.Text;
 public final class StatusText {
     private static final String KEY = StatusText.class.getName();
 
-    private final CLabel label;
+    private final StatusLineManager bar;
+    private CLabel label;
     private Text text;
     private Control before;
 
-    private StatusText(CLabel label) {
-        this.label = label;
-        label.setCursor(label.getDisplay().getSystemCursor(SWT.CURSOR_IBEAM));
-        label.addListener(SWT.MouseDown, e -> select());
+    private StatusText(StatusLineManager bar) {
+        this.bar = bar;
     }
 
-    /** Makes the text of a status bar selectable in its window. */
-    public static void follow(Composite statusBar, Shell window) {
-        Arrays.stream(statusBar.getChildren()).filter(CLabel.class::isInstance).map(CLabel.class::cast).findFirst()
-                .ifPresent(label -> window.setData(KEY, new StatusText(label)));
+    /** Makes the text of a status bar selectable in its window, once the bar is there. */
+    public static void follow(StatusLineManager bar, Shell window) {
+        StatusText made = new StatusText(bar);
+        window.setData(KEY, made);
+        window.getDisplay().asyncExec(made::find);
     }
 
     /** That of a window. */
@@ -38,9 +39,21 @@ public final class StatusText {
         return Optional.ofNullable((StatusText) window.getData(KEY));
     }
 
+    /** Looks for what shows the text, as long as it has not been found. */
+    private void find() {
+        if (label == null && bar.getControl() instanceof Composite area && !area.isDisposed()) {
+            Arrays.stream(area.getChildren()).filter(CLabel.class::isInstance).map(CLabel.class::cast).findFirst().ifPresent(found -> {
+                label = found;
+                label.setCursor(label.getDisplay().getSystemCursor(SWT.CURSOR_IBEAM));
+                label.addListener(SWT.MouseDown, e -> select());
+            });
+        }
+    }
+
     /** Selects what the status bar says, to be copied or selected otherwise; nothing where it says nothing. */
     public void select() {
-        if (text != null || label.getText() == null || label.getText().isBlank()) {
+        find();
+        if (label == null || text != null || label.getText() == null || label.getText().isBlank()) {
             return;
         }
         before = label.getDisplay().getFocusControl();
