@@ -129,10 +129,10 @@ class EvidenceTablesTest {
     }
 
     @Test
-    void theSetHasThirtyPagesAtMost() throws Exception {
+    void theSetWithItsNarrativeHasThirtyThreePagesAtMost() throws Exception {
         try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(),
                 PaperChoices.STANDARD))))) {
-            assertTrue(pdf.getNumberOfPages() <= 30, "pages: " + pdf.getNumberOfPages());
+            assertTrue(pdf.getNumberOfPages() <= 33, "pages: " + pdf.getNumberOfPages());
         }
     }
 
