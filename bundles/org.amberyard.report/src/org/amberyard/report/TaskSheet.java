@@ -13,7 +13,7 @@ import org.amberyard.core.upkeep.TaskEvent;
 public final class TaskSheet {
     /** Cautions printed on every sheet; common practice. */
     public static final List<String> CAUTIONS = List.of(
-            "High voltage can kill. Only professionals trained and authorised for it work on high-voltage parts, and never alone.",
+            "High voltage can kill. Only professionals trained and authorized for it work on high-voltage parts, and never alone.",
             "Isolate, lock out and wait as the maker says; verify the absence of voltage with a tester that is proven before and "
                     + "after.",
             "Never open the battery pack. A damaged, hot or flooded pack is for the maker and the fire service.",

@@ -90,7 +90,7 @@ class EvidenceTablesTest {
         List<DataTable> tables = GrantTable.T12.of(in);
         String main = printed(tables.get(0), "Inputs").toString();
         for (String input : List.of("Price 338,000 USD", "On-peak energy, weekdays, 14:00 to 20:00, Price per kWh 0.232 USD/kWh",
-                "Share of infrastructure 80 %", "Hardware price 6200 USD", "Base year 2026; ")) {
+                "Share of infrastructure 80 %", "Hardware price 6,200 USD", "Base year 2026; ")) {
             assertTrue(main.contains(input), input + " in " + main);
         }
         for (String other : List.of("Driver hurry", "10.21", "Straight-line years", "Currency")) {
@@ -129,10 +129,10 @@ class EvidenceTablesTest {
     }
 
     @Test
-    void theSetHasThirtyPagesAtMost() throws Exception {
+    void theSetWithItsNarrativeHasThirtyThreePagesAtMost() throws Exception {
         try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(GrantSet.of(new PaperInput(in.result(), in.planIndex(), in.facts(),
                 PaperChoices.STANDARD))))) {
-            assertTrue(pdf.getNumberOfPages() <= 30, "pages: " + pdf.getNumberOfPages());
+            assertTrue(pdf.getNumberOfPages() <= 33, "pages: " + pdf.getNumberOfPages());
         }
     }
 

@@ -136,6 +136,15 @@ class NarrativePapersTest {
     }
 
     @Test
+    void theBoardAcceptsWhatIsCommittedAndAppliesForTheRest() {
+        assertTrue(BoardDecision.of(in).blocks().toString().contains("; accepts “Clean Fleet Fund” for USD 651,401 and “Make-ready”"));
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setStatus(AwardStatus.APPLIED);
+        String decision = BoardDecision.of(EXAMPLE.in(study, PaperChoices.STANDARD)).blocks().toString();
+        assertTrue(decision.contains("; authorizes an application to “Clean Fleet Fund” for USD 651,401; accepts “Make-ready”"), decision);
+    }
+
+    @Test
     void aMatchThatNobodyHasCommittedIsARisk() {
         assertTrue(RiskPapers.all(in).stream().noneMatch(r -> r.what().startsWith("The match")));
         Study study = EXAMPLE.study();

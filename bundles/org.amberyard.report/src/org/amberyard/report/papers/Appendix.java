@@ -38,7 +38,7 @@ final class Appendix {
         sections.add(SensitivityPapers.section(in, place + 1));
         sections.add(new Section("Inputs", true, true, List.of(onPaper(RegisterPapers.all(in)))));
         progress.at(1);
-        return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE),
+        return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running("Appendix"),
                 AirPapers.mark(in), sections);
     }
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.PlanResult;
@@ -60,7 +61,7 @@ final class BoardDecision {
         List<String> points = new ArrayList<>();
         points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
         if (money.total().signum() > 0) {
-            points.add("Whether to " + money.payingProgramme().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
+            points.add("Whether to " + appliedTo().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
                     + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse(others().isEmpty() ? ""
                             : "take " + words(others()) + ", and to ")
                     + "commit own money of " + amount(money.own())
@@ -78,7 +79,7 @@ final class BoardDecision {
         StringBuilder text = new StringBuilder("RESOLVED, that the Board adopts “").append(in.plan().name())
                 .append("” as its plan of bus replacement, to be reviewed each year");
         if (money.total().signum() > 0) {
-            money.payingProgramme().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
+            appliedTo().ifPresent(p -> text.append("; authorizes an application to ").append(amount(new Part(p, money.paidBy(p)))));
             if (!others().isEmpty()) {
                 text.append("; accepts ").append(words(others()));
             }
@@ -91,9 +92,14 @@ final class BoardDecision {
         return text.append('.').toString();
     }
 
+    /** The programme that is still to be applied to; one that is committed already is only to be accepted. */
+    private Optional<String> appliedTo() {
+        return money.payingProgramme().filter(p -> !in.facts().funding().ofProgramme(p).committed());
+    }
+
     /** All that pay beside the programme that is applied to. */
     private List<Part> others() {
-        return money.programmes().stream().map(Programme::name).filter(n -> !money.programme().filter(n::equals).isPresent())
+        return money.programmes().stream().map(Programme::name).filter(n -> !appliedTo().filter(n::equals).isPresent())
                 .map(n -> new Part(n, money.paidBy(n))).filter(p -> p.amount().signum() > 0).toList();
     }
 

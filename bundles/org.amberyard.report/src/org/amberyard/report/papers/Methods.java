@@ -11,7 +11,7 @@ final class Methods {
 
     static List<Section> sections(PaperInput in) {
         return List.of(
-                new Section("Method", false, true, List.of(new Block.Paragraph("Inputs are compiled once into a study; plans are "
+                new Section("Method", false, false, List.of(new Block.Paragraph("Inputs are compiled once into a study; plans are "
                         + "evaluated year by year; every amount can be traced to its quantity, price and source (“why” of the "
                         + "program). The same study gives the same figures on any machine."))),
                 Section.of("Energy of a route", new Block.Paragraph("Each run is driven second by second: rolling resistance, "

@@ -77,10 +77,10 @@ public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, Pa
     String moneyWords() {
         MoneyRules money = study().money();
         boolean nominal = money.basis() == MoneyBasis.NOMINAL;
-        return String.format(Locale.ROOT, "Costs are in %s, discounted to the start of %s at %.2f %% a year %s.",
+        return String.format(Locale.ROOT, "Costs are in %s, discounted to the start of %s at %.2f\u00a0%% a year %s.",
                 statedMoney(), money.fiscal().name(study().baseYear()),
                 100 * money.rates().rateFor(money.basis()), nominal ? "nominal" : "above general inflation of "
-                        + String.format(Locale.ROOT, "%.1f %%", 100 * money.rates().inflation()));
+                        + String.format(Locale.ROOT, "%.1f\u00a0%%", 100 * money.rates().inflation()));
     }
 
     /** The money that costs are stated in, such as constant 2026 USD. */

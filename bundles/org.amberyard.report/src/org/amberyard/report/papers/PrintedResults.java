@@ -12,6 +12,8 @@ final class PrintedResults {
     private static final double WORDS = 1.6;
     /** Column of money over masses, which has no more digits than they. */
     private static final String COST_OF_A_TON = "cost_per_short_ton";
+    /** Table that has every category in every year; on paper most of its rows would say nothing. */
+    private static final String BY_CATEGORY = "cost_by_year";
     private static final CellFormat FINEST = CellFormat.decimals(4);
 
     private PrintedResults() {
@@ -23,7 +25,8 @@ final class PrintedResults {
      * @param number number of the table in the document
      */
     static DataTable of(ResultTable table, String plan, int number) {
-        List<ResultLine> lines = ResultLine.all(table, plan);
+        boolean sparse = table.name().equals(BY_CATEGORY);
+        List<ResultLine> lines = ResultLine.all(table, plan).stream().filter(l -> !sparse || l.number("amount").orElse(0) != 0).toList();
         TableBuilder<ResultLine> printed = new TableBuilder<ResultLine>(table.name(), "Table " + number + ". " + table.title())
                 .mark(table.watermark());
         for (ResultColumn column : table.columns()) {
@@ -31,7 +34,7 @@ final class PrintedResults {
                 add(printed, column);
             }
         }
-        return printed.of(lines);
+        return (sparse ? printed.note("Categories without an amount in a year are left out.") : printed).of(lines);
     }
 
     private static void add(TableBuilder<ResultLine> printed, ResultColumn column) {

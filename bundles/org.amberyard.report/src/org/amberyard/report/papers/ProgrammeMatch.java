@@ -27,8 +27,10 @@ record ProgrammeMatch(PaperInput in, Programme programme, List<Line> lines) {
     /** Matches of the programmes that pay: of that which is applied to, and of each other that asks for one. */
     static List<ProgrammeMatch> all(PaperInput in, ProjectMoney money) {
         return money.programmes().stream().map(p -> new ProgrammeMatch(in, p, money.lines().stream().filter(l -> paid(l, p).signum() > 0)
-                .toList())).filter(m -> !m.lines.isEmpty() && (m.isAsked() || money.payingProgramme().filter(m.programme.name()::equals)
-                        .isPresent())).toList();
+                .toList())).filter(m -> !m.lines.isEmpty()
+                        && (m.isAsked() || money.payingProgramme().filter(m.programme.name()::equals)
+                                .isPresent()))
+                .toList();
     }
 
     private static BigDecimal paid(Line line, Programme by) {

@@ -70,7 +70,8 @@ final class RegisterPapers {
     }
 
     private static String input(ResultLine line) {
-        String value = CellFormat.VALUE.print(value(line));
+        // Years have no unit; all else is grouped as in the tables beside.
+        String value = (line.text("unit").isEmpty() ? CellFormat.VALUE : CellFormat.WHOLE).print(value(line));
         String named = kind(line).map(k -> line.text("element").substring(k.length()).strip() + ", ").orElse("");
         return (named + line.text("field") + " " + value + " " + line.text("unit")).strip();
     }

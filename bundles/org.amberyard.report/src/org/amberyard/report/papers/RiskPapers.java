@@ -130,14 +130,16 @@ final class RiskPapers {
             }
         }
         ProgrammeMatch.all(in, money).stream().filter(m -> m.isAsked() && !m.open().isEmpty()).forEach(m -> add("The match of “"
-                + m.programme().name() + "” is not secured", "It asks for " + in.currency() + " " + CellFormat.MONEY.print(
+                + m.programme().name() + "” is not secured",
+                "It asks for " + in.currency() + " " + CellFormat.MONEY.print(
                         CellFormat.MONEY.rounded(m.asked().orElseThrow())) + "; of what counts, nobody has committed: "
-                        + String.join("; ", m.open()) + ".", "Letters and resolutions are asked for before the application.",
+                        + String.join("; ", m.open()) + ".",
+                "Letters and resolutions are asked for before the application.",
                 "See table T5c."));
     }
 
     private static String status(FundingFacts.Secured secured) {
-        return secured.status().isEmpty() ? "" : "; status: " + secured.words();
+        return secured.status().isEmpty() || secured.committed() ? "" : "; it is " + secured.status();
     }
 
     private void addPacks() {
