@@ -218,7 +218,8 @@ public final class CurveFitChart {
 
     private ChartData data() {
         return new ChartData(List.of("Outside temperature (" + unit(Unit.CELSIUS) + ")", "Measured (" + unit(Unit.KWH_PER_KM) + ")",
-                "By the curve (" + unit(Unit.KWH_PER_KM) + ")", "Difference (%)"), fit.residuals().stream().map(r -> List.<Object>of(
+                "By the curve (" + unit(Unit.KWH_PER_KM) + ")", "Difference (%)"),
+                fit.residuals().stream().map(r -> List.<Object>of(
                         air(r.entry().outsideC()), use(r.entry().kwhPerKm()), use(fitted(r)), 100 * r.share())).toList());
     }
 }
