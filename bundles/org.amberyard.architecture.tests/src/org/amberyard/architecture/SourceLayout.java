@@ -15,8 +15,8 @@ import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.Document;
 import org.eclipse.text.edits.TextEdit;
 
-/** The one layout of all sources, that of the formatter under the settings in {@code layout.properties}; run, it lays them out. */
-final class SourceLayout {
+/** The one layout of all sources, that of the formatter under the settings in {@code layout.properties}; run, it lays them out; public, so that the build tool can run it. */
+public final class SourceLayout {
     private static final String PREFIX = "org.eclipse.jdt.core.formatter.";
 
     private final CodeFormatter formatter;
