@@ -72,6 +72,7 @@ class FundingFindingsTest {
         Programme rebate = study.getProgrammes().get(1);
         rebate.getExcludes().clear();
         fund.getExcludes().clear();
+        fund.setMatchShare(0);
         step("B01").getProgrammes().add(rebate);
         List<Finding> found = findings();
         assertEquals(0, found.size(), found.toString());

@@ -142,6 +142,15 @@ class WhatIfTest {
         study.display().syncExec(() -> assertDoesNotThrow(() -> grid.model().put(grid.selection().row(), 1, List.of(List.of(text)))));
     }
 
+    /** Shows one of the charts of the view, which remembers it. */
+    private static void show(Display display, Composite view, WhatIfChart chart) {
+        display.syncExec(() -> {
+            Combo kinds = View.all(view, Combo.class).get(0);
+            kinds.select(chart.ordinal());
+            kinds.notifyListeners(SWT.Selection, new Event());
+        });
+    }
+
     /** The inputs of the grid are chosen by name, refused where there is none, marked where they are the same, and undone. */
     @Test
     void theGridIsOfTheInputsThatAreChosen(Display display) throws IOException {
@@ -178,11 +187,7 @@ class WhatIfTest {
             assertEquals(5, again.grid().orElseThrow().grid().columns());
             assertArrayEquals(drawn.presentCosts(1), again.all().orElseThrow().presentCosts(1), 0);
 
-            Combo kinds = display.syncCall(() -> View.all(view, Combo.class).get(0));
-            display.syncExec(() -> {
-                kinds.select(WhatIfChart.GRID.ordinal());
-                kinds.notifyListeners(SWT.Selection, new Event());
-            });
+            show(display, view, WhatIfChart.GRID);
             study.await(() -> canvas(view).textAlternative().contains("Across: Diesel price; upward: Electricity rise."));
             display.syncExec(() -> Stream.of(canvas(view).getMenu().getItems()).filter(i -> i.getText().equals("Copy &data")).findFirst().orElseThrow()
                     .notifyListeners(SWT.Selection, new Event()));
@@ -230,6 +235,7 @@ class WhatIfTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Composite view = open(study);
             study.await(() -> canvas(view).textAlternative().startsWith("Not run yet."));
+            show(display, view, WhatIfChart.TORNADO);
             set(study, DRAWS);
             press(study, view);
             study.await(() -> study.session().whatIf().phase() == Phase.DONE);

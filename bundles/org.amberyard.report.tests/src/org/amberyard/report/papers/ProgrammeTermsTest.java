@@ -32,8 +32,9 @@ class ProgrammeTermsTest {
         assertEquals("purchases of 2027 to 2028; electric bus of body type A: 50 % of the price above the like-for-like bus, at most "
                 + "USD 140,000; electric bus of body type C: 50 % of the price above the like-for-like bus, at most USD 190,000; "
                 + "charging ports: 50 % of the cost, at most USD 20,000 each; site works: 50 % of the cost; at most 10 buses; "
-                + "new buses only; old bus scrapped within 90 days; not with National Fleet Rebate; closed out within 180 days of the last "
-                + "purchase", terms.get("Clean Fleet Fund"));
+                + "new buses only; old bus scrapped within 90 days; match of 25 % of the cost that it covers from non-federal money; "
+                + "not with National Fleet Rebate; closed out within 180 days of the last purchase; yearly report of distance and energy "
+                + "for five years", terms.get("Clean Fleet Fund"));
         assertEquals("purchases of 2027 to 2040; charging ports: 80 % of the cost, at most USD 14,000 each; site works: 80 % of the "
                 + "cost", terms.get("Make-ready"), "no bus is paid for, so nothing is asked of buses");
         assertTrue(sources.notes().contains("Rules of “Make-ready”: published: Kestrow Electric Cooperative, make-ready terms, sheet "
@@ -56,7 +57,7 @@ class ProgrammeTermsTest {
         String told = Restrictions.of(limited, limited.study().funding().programmes().get(2)).replace('\u00a0', ' ');
         assertEquals("purchases of 2027 to 2040; charging ports: USD 500 each and 80 % of the cost, at most USD 14,000 each; site "
                 + "works: 80 % of the cost; training and tools: 12.5 % of the cost, at most USD 9,000 each; at most USD 400,000 in "
-                + "all; at most USD 125,000 for the purchases of a year; paid years after the purchase: 1; match of 20 % from own "
-                + "money", told);
+                + "all; at most USD 125,000 for the purchases of a year; paid years after the purchase: 1; match of 20 % of the "
+                + "cost that it covers from own money", told);
     }
 }

@@ -6,7 +6,6 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
-import org.amberyard.workbench.measurements.FitCurve;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 
@@ -21,7 +20,7 @@ final class MeasurementsPage extends StudyPage {
         SashForm parts = stack(parent);
         FeatureTable logs = rows(parts, Messages.Table_logs, this::study, StudyPackage.Literals.STUDY__CONSUMPTION_LOGS,
                 FleetPackage.Literals.CONSUMPTION_LOG);
-        logs.addTool(Messages.FitCurve, Messages.FitCurve_tip, () -> FitCurve.ask(parent.getShell(), session()));
+        logs.addTool(Messages.FitCurve, Messages.FitCurve_tip, () -> MenuCommand.run(MenuCommand.FIT_CURVE));
         FeatureTable traces = rows(parts, Messages.Table_traces,
                 list(StudyPackage.Literals.STUDY__TRACES, RoutesPackage.Literals.DRIVE_TRACE).importedOnly(),
                 Columns.of(RoutesPackage.Literals.DRIVE_TRACE, RoutesPackage.Literals.DRIVE_TRACE__TIMES_S,
