@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.lang.ref.WeakReference;
 import java.util.List;
 import org.amberyard.core.charging.BusAcceptance;
 import org.amberyard.core.charging.PlugIn;
@@ -13,7 +14,8 @@ final class StretchNeed {
     private final YardBus bus;
     private final BusNeed need;
     private final List<BusAcceptance> acceptances;
-    private volatile Heat heat;
+    /** Weakly, because the figures of all buses of a large yard would fill the memory; found again they are the same. */
+    private volatile WeakReference<Heat> heat = new WeakReference<>(null);
 
     /** The heat that was asked for last. */
     private record Heat(StepGrid grid, double efficiency, MeterHeat atMeter) {
@@ -34,10 +36,10 @@ final class StretchNeed {
 
     /** Heat behind a port of an efficiency. */
     MeterHeat heat(StepGrid grid, double efficiency) {
-        Heat known = heat;
+        Heat known = heat.get();
         if (known == null || !known.is(grid, efficiency)) {
             known = new Heat(grid, efficiency, MeterHeat.of(need, grid, efficiency));
-            heat = known;
+            heat = new WeakReference<>(known);
         }
         return known.atMeter;
     }
