@@ -44,7 +44,7 @@ final class UpkeepLogSheet implements SheetKind {
     public List<SheetColumn> columns(Study study) {
         List<SheetColumn> columns = new ArrayList<>(BusLog.columns());
         columns.add(money(TOTAL, "Total", "Labour, parts and work done by others.", "total usd", "cost", "total cost", "amount"));
-        columns.add(money(LABOUR, "Labor cost", "Where no column holds the total.", "labor", "labour", "labor usd"));
+        columns.add(money(LABOUR, "Labour cost", "Where no column holds the total.", "labor", "labour", "labor cost", "labor usd", "labour usd"));
         columns.add(money(PARTS, "Parts cost", "Where no column holds the total.", "parts", "materials", "parts usd"));
         columns.add(SheetColumn.derived(WORK, "Work", SheetColumn.Content.TEXT, Unit.NONE,
                 "What was done; words such as warranty, accident or collision leave the row out.", "system", "description", "repair", "type", "category",
@@ -115,7 +115,7 @@ final class UpkeepLogSheet implements SheetKind {
     /** The cost of an order; 0 where something is wrong, which is told. */
     private static double cost(MappedRow row, RowReading cells) {
         if (!row.has(TOTAL) && !row.has(LABOUR) && !row.has(PARTS)) {
-            cells.wrong(row.wrong(TOTAL, "The row has no cost; enter the total, or labor and parts."));
+            cells.wrong(row.wrong(TOTAL, "The row has no cost; enter the total, or labour and parts."));
         }
         return row.has(TOTAL) ? cells.number(TOTAL, 0) : cells.number(LABOUR, 0) + cells.number(PARTS, 0);
     }

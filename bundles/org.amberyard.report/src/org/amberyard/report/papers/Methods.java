@@ -32,7 +32,7 @@ final class Methods {
                         + "moves of plugs, limits of service and port. Charging is at once, at a set time, spread, or at least "
                         + "cost, which is solved exactly. The bill follows the tariff line by line with demand windows, "
                         + "ratchets, riders and taxes.")),
-                Section.of("Upkeep", new Block.Paragraph("Tasks fall due by miles, months and hours and cost parts and labor; "
+                Section.of("Upkeep", new Block.Paragraph("Tasks fall due by miles, months and hours and cost parts and labour; "
                         + "failures are expected by a Weibull law of distance. Work orders calibrate a vehicle type as a whole.")),
                 Section.of("Money", new Block.Paragraph(in.moneyWords()
                         + " Costs are quantities at prices, each price along its own path. Purchases fall at the start of a year, "
@@ -44,7 +44,7 @@ final class Methods {
                         + "cost. Awards that come late, are paid back or lower a tax are placed in the year in which the money "
                         + "moves.")),
                 Section.of("Air", new Block.Paragraph("Exhaust by model year of the engine, miles, idling and fuel; power plants "
-                        + "for the energy at the meter with line losses; dust of brakes by the heat of friction, of tires by "
+                        + "for the energy at the meter with line losses; dust of brakes by the heat of friction, of tyres by "
                         + "wear. Lifetime reductions end in the year in which the old bus would have gone. A factor that is not "
                         + "known leaves every sum that holds it unknown.")));
     }

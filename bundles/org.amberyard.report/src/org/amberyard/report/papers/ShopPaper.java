@@ -96,7 +96,7 @@ final class ShopPaper {
         return new TableBuilder<Task>(MonthNames.full(month), MonthNames.full(month) + " " + in.calendar(0))
                 .text("Bus", 0.9, t -> t.of().record().vehicle().unit()).text("Task", 3.2, t -> t.event().task().name())
                 .number("Times", "", CellFormat.WHOLE, t -> t.event().times())
-                .sum("Labor", "h", CellFormat.decimals(1), t -> t.event().labourHours())
+                .sum("Labour", "h", CellFormat.decimals(1), t -> t.event().labourHours())
                 .sum("Parts", in.currency(), CellFormat.MONEY, t -> t.event().partsCost())
                 .text("Who", 1.6, t -> t.event().task().skill().word()).sums("").toFill("Done on", 0.9).toFill("By", 0.9)
                 .of(tasks.stream().filter(t -> t.event().month() == month).toList());
