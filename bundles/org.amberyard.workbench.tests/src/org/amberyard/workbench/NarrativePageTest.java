@@ -50,9 +50,12 @@ class NarrativePageTest {
         return all(Text.class).stream().anyMatch(t -> t.isVisible() && t.getText().contains(words));
     }
 
+    private static Button button(String text) {
+        return all(Button.class).stream().filter(b -> b.isVisible() && b.getText().equals(text)).findFirst().orElseThrow();
+    }
+
     private static void press(String text) {
-        all(Button.class).stream().filter(b -> b.isVisible() && b.getText().equals(text)).findFirst().orElseThrow().notifyListeners(SWT.Selection,
-                new Event());
+        button(text).notifyListeners(SWT.Selection, new Event());
     }
 
     @Test
@@ -69,6 +72,7 @@ class NarrativePageTest {
 
             display.syncExec(() -> entry().setText("{total project cost} in all"));
             study.await(() -> preview().getText().equals("USD\u00a05,133,021 in all") && !says("names no figure"));
+            study.await(() -> button("Copy text").isEnabled());
             display.syncExec(() -> press("Copy text"));
             assertEquals("USD\u00a05,133,021 in all", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
             assertEquals("USD\u00a05,133,021", need.getGivenOut().get(0).getPrinted());

@@ -63,7 +63,7 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
         return base.standbyKw();
     }
 
-    /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building. */
+    /** Load that cannot be moved, kW: heat, standby and, when they share the meter, the building; not to be changed. */
     double[] baseKw(boolean shared) {
         return base.kw(shared);
     }

@@ -14,13 +14,16 @@ final class StretchNeed {
     private final YardBus bus;
     private final BusNeed need;
     private final List<BusAcceptance> acceptances;
-    /** Weakly, because the figures of all buses of a large yard would fill the memory; found again they are the same. */
-    private volatile WeakReference<Heat> heat = new WeakReference<>(null);
+    private volatile Heat heat = new Heat(null, Double.NaN, new WeakReference<>(null));
 
-    /** The heat that was asked for last. */
-    private record Heat(StepGrid grid, double efficiency, MeterHeat atMeter) {
+    /**
+     * The heat that was asked for last.
+     *
+     * @param atMeter held weakly, because the figures of all buses of a large yard would fill the memory; found again they are the same
+     */
+    private record Heat(StepGrid grid, double efficiency, WeakReference<MeterHeat> atMeter) {
         boolean is(StepGrid otherGrid, double otherEfficiency) {
-            return grid.equals(otherGrid) && efficiency == otherEfficiency;
+            return efficiency == otherEfficiency && otherGrid.equals(grid);
         }
     }
 
@@ -36,12 +39,13 @@ final class StretchNeed {
 
     /** Heat behind a port of an efficiency. */
     MeterHeat heat(StepGrid grid, double efficiency) {
-        Heat known = heat.get();
-        if (known == null || !known.is(grid, efficiency)) {
-            known = new Heat(grid, efficiency, MeterHeat.of(need, grid, efficiency));
-            heat = new WeakReference<>(known);
+        Heat last = heat;
+        MeterHeat known = last.is(grid, efficiency) ? last.atMeter.get() : null;
+        if (known == null) {
+            known = MeterHeat.of(need, grid, efficiency);
+            heat = new Heat(grid, efficiency, new WeakReference<>(known));
         }
-        return known.atMeter;
+        return known;
     }
 
     /**

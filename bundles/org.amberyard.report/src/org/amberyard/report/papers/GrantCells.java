@@ -65,10 +65,14 @@ final class GrantCells {
                 .flatMap(r -> figure(t, r, column(t, column))));
     }
 
-    /** What a column has in the first line that a column of words begins with some words. */
+    /** What a column has in the line of which a column of words has some words, else in the first of which it begins so. */
     Optional<PrintedFigure> cell(String table, String words, String begins, String column) {
-        return table(table).flatMap(t -> lines(t).filter(r -> t.printed(r, column(t, words)).startsWith(begins)).findFirst()
+        return table(table).flatMap(t -> line(t, words, begins::equals).or(() -> line(t, words, w -> w.startsWith(begins)))
                 .flatMap(r -> figure(t, r, column(t, column))));
+    }
+
+    private static Optional<DataTable.Row> line(DataTable table, String column, Predicate<String> words) {
+        return lines(table).filter(r -> words.test(table.printed(r, column(table, column)))).findFirst();
     }
 
     /** The same where a second column of words has other words. */

@@ -89,7 +89,7 @@ public final class NarrativeFigures {
         addMatch(places, FigureName.MATCH_REQUIRED_SHARE, "Match asked for, share");
         addMatch(places, FigureName.MATCH, "Match provided");
         addMatch(places, FigureName.MATCH_SHARE, "Match provided, share");
-        places.put(FigureName.AWARD_DATE, c -> c.programme().flatMap(p -> c.cell("T9", "Milestone", "Award: “" + p, "Date in the study")));
+        places.put(FigureName.AWARD_DATE, c -> c.programme().flatMap(p -> c.cell("T9", "Milestone", "Award: “" + p + "”", "Date in the study")));
         places.put(FigureName.COMPLETION, c -> c.cell("T9", "Milestone", "Close-out of the whole plan", "Date in the study"));
     }
 

@@ -39,7 +39,7 @@ public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
         return "no figure for " + name.words();
     }
 
-    /** What keeps the text from being given out: unknown names, and figures that this plan has not; empty when it is whole. */
+    /** What is wrong with the text, as it also prints: unknown names, and figures that this plan has not; empty when it is whole. */
     public List<String> faults() {
         List<String> faults = new ArrayList<>(text.faults());
         text.figures().stream().filter(f -> figures.of(f).isEmpty()).forEach(f -> faults.add("There is " + nothing(f)

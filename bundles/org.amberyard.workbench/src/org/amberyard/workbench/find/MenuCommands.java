@@ -12,6 +12,7 @@ import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.commands.common.NotDefinedException;
 import org.eclipse.core.runtime.IConfigurationElement;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.bindings.TriggerSequence;
@@ -108,7 +109,8 @@ final class MenuCommands {
             try {
                 handlers.executeCommand(command, null);
             } catch (CommandException e) {
-                throw new IllegalStateException(e);
+                // It could be done when it was listed, and cannot any more.
+                ILog.of(MenuCommands.class).error(e.getMessage(), e);
             }
         });
     }

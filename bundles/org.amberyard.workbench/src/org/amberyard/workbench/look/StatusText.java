@@ -85,7 +85,7 @@ public final class StatusText {
     private void leave() {
         Text left = text;
         text = null;
-        if (left != null) {
+        if (left != null && !label.isDisposed()) {
             // Not while it tells that its focus goes.
             label.getDisplay().asyncExec(left::dispose);
         }

@@ -10,6 +10,7 @@ import org.amberyard.report.papers.PaperChoices;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.study.FigureName;
+import org.amberyard.workbench.work.Failure;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -23,10 +24,17 @@ final class FigureWork extends Job {
     /**
      * Figures of plans.
      *
+     * @param result results that they are of
+     * @param place place of the plan that is looked at
      * @param plan name of the plan that is looked at
      * @param byPlan figures by the name of their plan
      */
-    record Found(String plan, Map<String, NarrativeFigures> byPlan) {
+    record Found(StudyResult result, int place, String plan, Map<String, NarrativeFigures> byPlan) {
+        /** True when they are of a plan of some results. */
+        boolean of(StudyResult other, int plan) {
+            return result == other && place == plan;
+        }
+
         NarrativeFigures figures() {
             return byPlan.get(plan);
         }
@@ -37,13 +45,18 @@ final class FigureWork extends Job {
 
     private final Control owner;
     private final Consumer<Found> listener;
+    private final Consumer<String> failed;
     private volatile Request wanted;
 
-    /** @param listener hears on the event thread, as long as its control is there */
-    FigureWork(Control owner, Consumer<Found> listener) {
+    /**
+     * @param listener hears on the event thread, as long as its control is there
+     * @param failed hears why there are no figures, likewise
+     */
+    FigureWork(Control owner, Consumer<Found> listener, Consumer<String> failed) {
         super(Messages.Narrative_reading);
         this.owner = owner;
         this.listener = listener;
+        this.failed = failed;
         setSystem(true);
     }
 
@@ -68,10 +81,11 @@ final class FigureWork extends Job {
                     byPlan.put(name, figures(request, plan));
                 }
             }
-            answer(request, new Found(request.result().plans().get(request.plan()).name(), byPlan));
+            answer(request, () -> listener.accept(new Found(request.result(), request.plan(), request.result().plans().get(request.plan()).name(), byPlan)));
         } catch (RuntimeException e) {
             // A table that cannot be made must not take the window down.
             ILog.of(FigureWork.class).error(e.getMessage(), e);
+            answer(request, () -> failed.accept(Failure.words(e)));
         }
         return Status.OK_STATUS;
     }
@@ -84,11 +98,11 @@ final class FigureWork extends Job {
         return figures;
     }
 
-    private void answer(Request request, Found found) {
+    private void answer(Request request, Runnable heard) {
         if (!owner.isDisposed()) {
             owner.getDisplay().asyncExec(() -> {
                 if (request == wanted && !owner.isDisposed()) {
-                    listener.accept(found);
+                    heard.run();
                 }
             });
         }

@@ -55,6 +55,7 @@ public final class NarrativeDesk {
     private Optional<FigureWork.Found> found = Optional.empty();
     private StudyResult asked;
     private int askedPlan = -1;
+    private String failure = "";
 
     /** @param selected the narrative in focus */
     public NarrativeDesk(Composite parent, StudySession session, Supplier<Optional<Narrative>> selected) {
@@ -94,7 +95,7 @@ public final class NarrativeDesk {
         grid.onOpen(place -> insert(place.y));
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
         area.setWeights(64, 36);
-        work = new FigureWork(area, this::found);
+        work = new FigureWork(area, this::found, this::failed);
     }
 
     private static Composite paper(Composite parent, int columns) {
@@ -164,8 +165,21 @@ public final class NarrativeDesk {
 
     private void found(FigureWork.Found now) {
         found = Optional.of(now);
+        failure = "";
         list();
         preview();
+    }
+
+    private void failed(String why) {
+        found = Optional.empty();
+        failure = why;
+        list();
+        preview();
+    }
+
+    /** True when the figures are those of the study as it is, in the plan that is chosen. */
+    private boolean isUpToDate() {
+        return session.evaluation().current().filter(now -> found.filter(f -> f.of(now, askedPlan)).isPresent()).isPresent();
     }
 
     private void list() {
@@ -186,11 +200,11 @@ public final class NarrativeDesk {
     private void preview() {
         Optional<NarrativeFilling> filling = filling();
         filling.ifPresentOrElse(f -> preview.show(f, entry.control().getCaretOffset()), () -> preview.show(entry.typed()));
-        copy.setEnabled(filling.isPresent() && selected.get().isPresent());
+        copy.setEnabled(isUpToDate() && selected.get().isPresent());
         List<String> faults = filling.map(NarrativeFilling::faults).orElseGet(() -> NarrativeText.of(entry.typed()).faults());
         String changed = selected.get().map(this::changed).orElse("");
         state.setForeground((faults.isEmpty() ? Palette.WARNING : Palette.ERROR).color());
-        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + changed).strip());
+        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + changed + "\n" + failure).strip());
     }
 
     /** What has changed in the figures of a text since it was copied or written, in the plan that it was for. */
@@ -200,11 +214,15 @@ public final class NarrativeDesk {
             List<NarrativeFilling.Change> changes = new NarrativeFilling(NarrativeText.of(entry.typed()), figures).changes(facts.givenOut());
             return changes.isEmpty() ? NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor())
                     : NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
-                            .map(NarrativeFilling.Change::words).collect(Collectors.joining("; "))});
+                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))});
         }).orElse("");
     }
 
+    /** Only figures of the study as it is are given out; entering the text moves none of them. */
     private void copy() {
+        if (!isUpToDate()) {
+            return;
+        }
         entry.enter();
         Optional<Narrative> narrative = selected.get();
         filling().filter(f -> narrative.isPresent() && !f.printed().isEmpty()).ifPresent(f -> {
