@@ -11,6 +11,7 @@ import org.eclipse.core.commands.Parameterization;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.commands.common.NotDefinedException;
+import org.eclipse.core.expressions.IEvaluationContext;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
@@ -18,6 +19,7 @@ import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.bindings.TriggerSequence;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.ISources;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -107,7 +109,10 @@ final class MenuCommands {
                 focus.setFocus();
             }
             try {
-                handlers.executeCommand(command, null);
+                IEvaluationContext here = handlers.createContextSnapshot(false);
+                // That of the list is still said to be the active one.
+                here.addVariable(ISources.ACTIVE_SHELL_NAME, window.getShell());
+                handlers.executeCommandInContext(command, null, here);
             } catch (CommandException e) {
                 // It could be done when it was listed, and cannot any more.
                 ILog.of(MenuCommands.class).error(e.getMessage(), e);

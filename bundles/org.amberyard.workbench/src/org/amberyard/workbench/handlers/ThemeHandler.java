@@ -6,11 +6,9 @@ import org.amberyard.workbench.preferences.Preferences;
 import org.amberyard.workbench.session.ActiveSession;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
-import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.menus.UIElement;
 
 /** Makes the window dark, or light again, at once. */
@@ -19,9 +17,9 @@ public final class ThemeHandler extends AbstractHandler implements IElementUpdat
     private static final String COMMAND = "org.amberyard.workbench.darkTheme";
 
     @Override
-    public Object execute(ExecutionEvent event) throws ExecutionException {
+    public Object execute(ExecutionEvent event) {
         Preferences.THEME.set(Theme.shown() == Theme.DARK ? "light" : "dark");
-        Theme.use(HandlerUtil.getActiveShellChecked(event).getDisplay());
+        Theme.use(PlatformUI.getWorkbench().getDisplay());
         ActiveSession.here().tellAgain();
         PlatformUI.getWorkbench().getService(ICommandService.class).refreshElements(COMMAND, null);
         return null;

@@ -37,7 +37,7 @@ import org.eclipse.swt.widgets.Text;
 /** Where a narrative is written: the text, what it will read, the figures to choose from, and what has changed since it was given out. */
 public final class NarrativeDesk {
     private static final int SEARCH_WIDTH = 130;
-    private static final int STATE_HEIGHT = 36;
+    private static final int STATE_HEIGHT = 54;
     private static final int BAR_COLUMNS = 3;
 
     private final StudySession session;
@@ -202,20 +202,26 @@ public final class NarrativeDesk {
         filling.ifPresentOrElse(f -> preview.show(f, entry.control().getCaretOffset()), () -> preview.show(entry.typed()));
         copy.setEnabled(isUpToDate() && selected.get().isPresent());
         List<String> faults = filling.map(NarrativeFilling::faults).orElseGet(() -> NarrativeText.of(entry.typed()).faults());
-        String changed = selected.get().map(this::changed).orElse("");
-        state.setForeground((faults.isEmpty() ? Palette.WARNING : Palette.ERROR).color());
-        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + changed + "\n" + failure).strip());
+        Since since = selected.get().flatMap(this::since).orElse(Since.NOTHING);
+        state.setForeground((faults.isEmpty() && failure.isEmpty() ? since.colour() : Palette.ERROR).color());
+        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + since.words() + "\n" + failure).strip());
+        state.setToolTipText(state.getText());
+    }
+
+    /** What is said of the time since a text was given out; a warning only where a figure is another. */
+    private record Since(String words, Palette colour) {
+        private static final Since NOTHING = new Since("", Palette.MUTED);
     }
 
     /** What has changed in the figures of a text since it was copied or written, in the plan that it was for. */
-    private String changed(Narrative narrative) {
+    private Optional<Since> since(Narrative narrative) {
         NarrativeFacts facts = NarrativeFacts.of(narrative);
         return found.map(FigureWork.Found::byPlan).map(p -> p.get(facts.givenOutFor())).map(figures -> {
             List<NarrativeFilling.Change> changes = new NarrativeFilling(NarrativeText.of(entry.typed()), figures).changes(facts.givenOut());
-            return changes.isEmpty() ? NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor())
-                    : NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
-                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))});
-        }).orElse("");
+            return changes.isEmpty() ? new Since(NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor()), Palette.MUTED)
+                    : new Since(NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
+                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))}), Palette.WARNING);
+        });
     }
 
     /** Only figures of the study as it is are given out; entering the text moves none of them. */
