@@ -28,7 +28,7 @@ class LayersTest {
 
     /** The libraries that each may use, by the beginnings of package names. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(
-            "core", List.of("java.util", "java.time", "java.math", "org.apache.commons.math3"),
+            "core", List.of("java.util", "java.lang.ref", "java.time", "java.math", "org.apache.commons.math3"),
             "model", List.of("java.", "javax.xml.stream", "org.xml.sax", "org.eclipse.emf"),
             "study", List.of("java.util", "java.time", "java.math", "java.text", "java.nio", "java.security", "org.eclipse.emf"),
             "exchange", List.of("java.", "javax.xml", "org.xml.sax", "org.eclipse.emf", "org.apache.commons.csv", "org.apache.poi"),

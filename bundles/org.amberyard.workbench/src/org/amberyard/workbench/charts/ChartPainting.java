@@ -147,6 +147,10 @@ final class ChartPainting extends Job {
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
+            if (canvas.isDisposed()) {
+                // Whoever wanted the chart went meanwhile.
+                return Status.CANCEL_STATUS;
+            }
             // One chart that cannot be painted must not take the window down.
             ILog.of(ChartPainting.class).error(e.getMessage(), e);
             tellFailure(request, e);

@@ -220,7 +220,8 @@ public final class NarrativeDesk {
             List<NarrativeFilling.Change> changes = new NarrativeFilling(NarrativeText.of(entry.typed()), figures).changes(facts.givenOut());
             return changes.isEmpty() ? new Since(NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor()), Palette.MUTED)
                     : new Since(NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
-                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))}), Palette.WARNING);
+                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))}),
+                            Palette.WARNING);
         });
     }
 
