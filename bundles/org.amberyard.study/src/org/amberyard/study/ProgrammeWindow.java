@@ -1,10 +1,9 @@
 package org.amberyard.study;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.Optional;
 import org.amberyard.core.money.FiscalYears;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.IsoDay;
 
 /**
  * Fiscal years whose purchases a programme pays for: those that it names, as far as their first day lies within its delivery
@@ -16,22 +15,14 @@ import org.amberyard.model.funding.Programme;
 record ProgrammeWindow(int first, int last) {
 
     static ProgrammeWindow of(Programme programme, FiscalYears fiscal) {
-        int first = date(programme.getFirstDate()).map(from -> firstYear(from, fiscal)).orElse(Integer.MIN_VALUE);
-        int last = date(programme.getLastDate()).map(fiscal::of).orElse(Integer.MAX_VALUE);
+        int first = IsoDay.of(programme.getFirstDate()).map(from -> firstYear(from, fiscal)).orElse(Integer.MIN_VALUE);
+        int last = IsoDay.of(programme.getLastDate()).map(fiscal::of).orElse(Integer.MAX_VALUE);
         return new ProgrammeWindow(Math.max(programme.getFirstYear(), first), Math.min(programme.getLastYear(), last));
     }
 
     private static int firstYear(LocalDate from, FiscalYears fiscal) {
         int year = fiscal.of(from);
         return fiscal.start(year).equals(from) ? year : year + 1;
-    }
-
-    private static Optional<LocalDate> date(String text) {
-        try {
-            return text == null || text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text.strip()));
-        } catch (DateTimeParseException e) {
-            return Optional.empty(); // Found by the rules of the model, which keep the study from being evaluated.
-        }
     }
 
     /** True when it pays for purchases of a fiscal year. */

@@ -1,7 +1,6 @@
 package org.amberyard.study;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,7 @@ import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.common.Quality;
-import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
@@ -38,15 +37,7 @@ final class QuoteFindings {
     /** Day of the quote of a type's price; empty without one. */
     private static Optional<LocalDate> quoted(VehicleType type) {
         return SourceNotes.find(type, VehiclesPackage.Literals.VEHICLE_TYPE__PURCHASE_PRICE.getName())
-                .filter(n -> n.getQuality() == Quality.QUOTED).flatMap(QuoteFindings::date);
-    }
-
-    private static Optional<LocalDate> date(SourceNote note) {
-        try {
-            return Optional.ofNullable(note.getDate()).filter(d -> !d.isBlank()).map(d -> LocalDate.parse(d.strip()));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
+                .filter(n -> n.getQuality() == Quality.QUOTED).flatMap(n -> IsoDay.of(n.getDate()));
     }
 
     private Optional<Finding> early(VehicleType type, LocalDate quoted) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.plans.PlansPackage;
@@ -91,17 +92,21 @@ class FindTest {
     @Test
     void commandsThatCanBeDoneStandWithTheirKeys(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
-            new Keyboard(display).pressWith(SWT.CTRL, 'f');
-            study.await(() -> list(display).isPresent());
-            display.syncExec(() -> {
-                Shell list = list(display).orElseThrow();
+            inList(study, list -> {
                 assertEquals(List.of("Calibrate consumption by logs… – Ctrl+L C"), found(list, "commands calibrate"));
                 assertTrue(found(list, "commands units").stream().anyMatch(c -> c.matches("Units: .* – Ctrl\\+L U")), "in the words of their menu");
                 assertEquals(List.of(), found(list, "commands stop evaluation"));
                 list.close();
             });
         }
+    }
+
+    /** Opens the list of Find on the page of the buses and does something there, on the event thread. */
+    private static void inList(OpenStudy study, Consumer<Shell> what) {
+        study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
+        new Keyboard(study.display()).pressWith(SWT.CTRL, 'f');
+        study.await(() -> list(study.display()).isPresent());
+        study.display().syncExec(() -> what.accept(list(study.display()).orElseThrow()));
     }
 
     /** The lines below the first title of the list for some words. */
@@ -113,11 +118,7 @@ class FindTest {
     @Test
     void thatNothingHasTheWordsIsSaid(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);
-            new Keyboard(display).pressWith(SWT.CTRL, 'f');
-            study.await(() -> list(display).isPresent());
-            display.syncExec(() -> {
-                Shell list = list(display).orElseThrow();
+            inList(study, list -> {
                 Text filter = View.all(list, Text.class).get(0);
                 filter.setText("quizzaciously");
                 assertEquals("Nothing has these words; try fewer, or a part of one.", View.all(list, Tree.class).get(0).getItem(0).getText());

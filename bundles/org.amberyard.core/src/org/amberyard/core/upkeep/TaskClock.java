@@ -28,26 +28,18 @@ public record TaskClock(Meters since) {
         return new TaskClock(life.times(sinceShare));
     }
 
-    /** True when the task does not fall due on a stretch. */
-    boolean quiet(TaskTrigger trigger, Meters stretch) {
-        return trigger.dueAfter(since, stretch) > 1 + ROUNDING;
-    }
-
-    /** After a stretch on which the task does not fall due. */
-    TaskClock later(Meters stretch) {
-        return new TaskClock(since.plus(stretch));
-    }
-
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */
     public Walk walk(TaskTrigger trigger, Meters stretch) {
-        if (quiet(trigger, stretch)) {
-            return new Walk(0, later(stretch));
+        double due = trigger.dueAfter(since, stretch);
+        if (due > 1 + ROUNDING) {
+            return new Walk(0, new TaskClock(since.plus(stretch)));
         }
-        int times = 0;
         double again = Math.max(ROUNDING, trigger.dueAfter(Meters.ZERO, stretch));
+        int times = 0;
         double done = 0;
-        for (double due = trigger.dueAfter(since, stretch); done + due <= 1 + ROUNDING; due = again) {
+        while (done + due <= 1 + ROUNDING) {
             done = Math.min(1, done + due);
+            due = again;
             times++;
         }
         return new Walk(times, new TaskClock(stretch.times(1 - done)));

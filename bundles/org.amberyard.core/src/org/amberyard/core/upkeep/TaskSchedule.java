@@ -74,12 +74,9 @@ public final class TaskSchedule {
         }
         TaskClock clock = clocks.get(index);
         for (int month = 0; month < WearYear.MONTHS; month++) {
-            Meters driven = months.get(month);
-            if (clock.quiet(task.trigger(), driven)) {
-                clock = clock.later(driven);
-            } else {
-                TaskClock.Walk walk = clock.walk(task.trigger(), driven);
-                clock = walk.after();
+            TaskClock.Walk walk = clock.walk(task.trigger(), months.get(month));
+            clock = walk.after();
+            if (walk.times() > 0) {
                 events.add(new TaskEvent(task, month, ageYears, walk.times(), false));
             }
         }

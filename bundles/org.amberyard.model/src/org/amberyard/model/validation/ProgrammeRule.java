@@ -1,7 +1,6 @@
 package org.amberyard.model.validation;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +9,7 @@ import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.FundingPackage.Literals;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -34,13 +34,12 @@ final class ProgrammeRule implements Rule {
         if (date == null || date.isBlank()) {
             return Optional.empty();
         }
-        try {
-            return Optional.of(LocalDate.parse(date.strip()));
-        } catch (DateTimeParseException e) {
+        Optional<LocalDate> day = IsoDay.of(date);
+        if (day.isEmpty()) {
             findings.error(programme, field, Findings.label(field) + " is “" + date
                     + "”; it must be a day of the calendar as year, month and day, such as 2026-07-01.");
-            return Optional.empty();
         }
+        return day;
     }
 
     private static void checkDates(Programme programme, Findings findings) {

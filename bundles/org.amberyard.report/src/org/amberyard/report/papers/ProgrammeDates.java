@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.model.funding.Programme;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.model.study.Study;
 
 /**
@@ -27,9 +28,7 @@ record ProgrammeDates(Map<String, Dates> dates) {
     static ProgrammeDates of(Study study) {
         Map<String, Dates> dates = new LinkedHashMap<>();
         for (Programme programme : study.getProgrammes()) {
-            String award = programme.getAwardDate();
-            dates.put(programme.getName(), new Dates(award == null || award.isBlank() ? Optional.empty()
-                    : Optional.of(LocalDate.parse(award.strip())), programme.getScrapWithinDays(), programme.getCloseOutDays()));
+            dates.put(programme.getName(), new Dates(IsoDay.of(programme.getAwardDate()), programme.getScrapWithinDays(), programme.getCloseOutDays()));
         }
         return new ProgrammeDates(Map.copyOf(dates));
     }

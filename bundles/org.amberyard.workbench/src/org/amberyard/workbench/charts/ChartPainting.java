@@ -11,6 +11,7 @@ import org.amberyard.charts.ChartRemark;
 import org.amberyard.charts.ChartZoom;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.amberyard.workbench.work.WorkStrip;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -37,6 +38,7 @@ final class ChartPainting extends Job {
     }
 
     private final ChartCanvas canvas;
+    private final Owner owner;
     private Function<Progress, Chart> source;
     private WorkStrip strip;
     private boolean stopped;
@@ -50,6 +52,7 @@ final class ChartPainting extends Job {
     ChartPainting(ChartCanvas canvas) {
         super(Messages.Chart_painting);
         this.canvas = canvas;
+        this.owner = new Owner(canvas);
         setSystem(true);
     }
 
@@ -134,23 +137,19 @@ final class ChartPainting extends Job {
         }
         try {
             if (madeFrom != request.source()) {
-                made = request.source().apply(new JobProgress(canvas, () -> isFor(request.source()), this::tell));
+                made = request.source().apply(new JobProgress(owner, () -> isFor(request.source()), this::tell));
                 lens = new ChartLens(made);
                 madeFrom = request.source();
             }
             ChartLook look = new ChartLook(HiddenSeries.of(made.name()), request.part(), request.on(made.name()));
             ChartPicture picture = ChartPicture.paint(made, lens, look, request.width(), request.height(), request.zoom());
-            if (request == wanted && !canvas.isDisposed()) {
-                Image image = picture.image(canvas.getDisplay());
-                canvas.getDisplay().asyncExec(() -> publish(request, picture, image));
+            if (request == wanted && !owner.isGone()) {
+                Image image = picture.image(owner.display());
+                owner.display().asyncExec(() -> publish(request, picture, image));
             }
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
-            if (canvas.isDisposed()) {
-                // Whoever wanted the chart went meanwhile.
-                return Status.CANCEL_STATUS;
-            }
             // One chart that cannot be painted must not take the window down.
             ILog.of(ChartPainting.class).error(e.getMessage(), e);
             tellFailure(request, e);
@@ -171,14 +170,10 @@ final class ChartPainting extends Job {
     }
 
     private void tellFailure(Request request, RuntimeException e) {
-        if (!canvas.isDisposed()) {
-            canvas.getDisplay().asyncExec(() -> {
-                if (request == wanted && !canvas.isDisposed()) {
-                    endOfWork();
-                    canvas.fail(NLS.bind(Messages.Chart_failed, e.getMessage()));
-                }
-            });
-        }
+        owner.tell(() -> request == wanted, () -> {
+            endOfWork();
+            canvas.fail(NLS.bind(Messages.Chart_failed, e.getMessage()));
+        });
     }
 
     private void publish(Request request, ChartPicture picture, Image image) {

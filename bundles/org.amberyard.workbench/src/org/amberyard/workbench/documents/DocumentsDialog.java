@@ -25,6 +25,7 @@ import org.amberyard.report.papers.Submission;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -171,30 +172,31 @@ public final class DocumentsDialog extends SizedDialog {
     private void write(Path folder, Writing writing) {
         PaperInput in = new PaperInput(result, form.plan(), facts, form.choices(), whatIf);
         DocumentFolder.Wanted wanted = form.wanted();
+        Owner owner = new Owner(words);
         job = new Job(Messages.Documents_title) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    String done = writing.files(in, wanted, folder, new JobProgress(words, () -> !monitor.isCanceled(),
+                    String done = writing.files(in, wanted, folder, new JobProgress(owner, () -> !monitor.isCanceled(),
                             s -> tell(s)));
                     List<Map<String, String>> given = wanted.kinds().contains(DocumentKind.GRANT) ? givenOut(in) : List.of();
-                    later(() -> {
+                    owner.tell(() -> {
                         finish(done);
                         whenGivenOut.accept(in.planIndex(), given);
                     });
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
-                    later(() -> finish(Messages.Documents_stopped));
+                    owner.tell(() -> finish(Messages.Documents_stopped));
                     return Status.CANCEL_STATUS;
                 } catch (FileSystemException e) {
-                    later(() -> failed(e.getReason() == null ? e.getMessage() : NLS.bind(Messages.Documents_folder, folder, e.getReason())));
+                    owner.tell(() -> failed(e.getReason() == null ? e.getMessage() : NLS.bind(Messages.Documents_folder, folder, e.getReason())));
                     return Status.OK_STATUS;
                 } catch (IOException e) {
-                    later(() -> failed(e.getMessage()));
+                    owner.tell(() -> failed(e.getMessage()));
                     return Status.OK_STATUS;
                 } catch (RuntimeException e) {
                     ILog.of(DocumentsDialog.class).error(e.getMessage(), e);
-                    later(() -> failed(e.toString()));
+                    owner.tell(() -> failed(e.toString()));
                     return Status.OK_STATUS;
                 }
             }
@@ -215,16 +217,6 @@ public final class DocumentsDialog extends SizedDialog {
         int percent = (int) Math.round(PERCENT * share);
         bar.setSelection(percent);
         say(NLS.bind(Messages.Documents_working, percent));
-    }
-
-    private void later(Runnable run) {
-        if (!words.isDisposed()) {
-            words.getDisplay().asyncExec(() -> {
-                if (!words.isDisposed()) {
-                    run.run();
-                }
-            });
-        }
     }
 
     private void finish(String text) {

@@ -9,6 +9,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.papers.SubmissionChanges;
 import org.amberyard.workbench.look.SizedDialog;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -82,7 +83,11 @@ public final class SubmissionDialog extends SizedDialog {
         words.setText(NLS.bind(Messages.Submission_working, folder));
         Optional<String> expected = Optional.of(typed).filter(t -> !t.isEmpty());
         int asked = ++started;
-        Job.create(Messages.Submission_title, (ICoreRunnable) monitor -> show(asked, compared(expected))).schedule();
+        Owner owner = new Owner(words);
+        Job.create(Messages.Submission_title, (ICoreRunnable) monitor -> {
+            String text = compared(expected);
+            owner.tell(() -> asked == started, () -> words.setText(text));
+        }).schedule();
     }
 
     @Override
@@ -97,16 +102,6 @@ public final class SubmissionDialog extends SizedDialog {
             return NLS.bind(Messages.Submission_failed, folder, e.getReason() == null ? e.getMessage() : e.getReason());
         } catch (IOException e) {
             return NLS.bind(Messages.Submission_failed, folder, e.getMessage());
-        }
-    }
-
-    private void show(int asked, String text) {
-        if (!words.isDisposed()) {
-            words.getDisplay().asyncExec(() -> {
-                if (!words.isDisposed() && asked == started) {
-                    words.setText(text);
-                }
-            });
         }
     }
 }

@@ -11,6 +11,7 @@ import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.study.FigureName;
 import org.amberyard.workbench.work.Failure;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -43,7 +44,7 @@ final class FigureWork extends Job {
     private record Request(StudyResult result, StudyFacts facts, int plan, Set<String> others) {
     }
 
-    private final Control owner;
+    private final Owner owner;
     private final Consumer<Found> listener;
     private final Consumer<String> failed;
     private volatile Request wanted;
@@ -54,7 +55,7 @@ final class FigureWork extends Job {
      */
     FigureWork(Control owner, Consumer<Found> listener, Consumer<String> failed) {
         super(Messages.Narrative_reading);
-        this.owner = owner;
+        this.owner = new Owner(owner);
         this.listener = listener;
         this.failed = failed;
         setSystem(true);
@@ -99,12 +100,6 @@ final class FigureWork extends Job {
     }
 
     private void answer(Request request, Runnable heard) {
-        if (!owner.isDisposed()) {
-            owner.getDisplay().asyncExec(() -> {
-                if (request == wanted && !owner.isDisposed()) {
-                    heard.run();
-                }
-            });
-        }
+        owner.tell(() -> request == wanted, heard);
     }
 }

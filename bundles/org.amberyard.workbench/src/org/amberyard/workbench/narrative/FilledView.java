@@ -12,17 +12,11 @@ import org.eclipse.swt.widgets.Composite;
 
 /** A narrative as it will be read: its figures stand out, and so does what is missing. */
 final class FilledView {
-    private static final int MARGIN = 6;
-
     private final StyledText text;
 
     FilledView(Composite parent) {
-        text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER | SWT.READ_ONLY);
-        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
-        text.setBackground(Palette.BAND.color());
-        text.setForeground(Palette.INK.color());
+        text = NarrativeField.of(parent, SWT.READ_ONLY, Palette.BAND);
         text.setCaret(null);
-        text.addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS || e.doit);
     }
 
     StyledText control() {

@@ -16,7 +16,6 @@ import org.eclipse.swt.widgets.Composite;
 /** Takes the text of a narrative: names of figures are coloured, unknown ones marked; a pause in typing enters it. */
 final class NarrativeEntry {
     private static final int PAUSE_MS = 700;
-    private static final int MARGIN = 6;
 
     private final StudySession session;
     private final Runnable typed;
@@ -30,14 +29,9 @@ final class NarrativeEntry {
     NarrativeEntry(Composite parent, StudySession session, Runnable typed) {
         this.session = session;
         this.typed = typed;
-        text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
-        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
-        text.setBackground(Palette.PAPER.color());
-        text.setForeground(Palette.INK.color());
+        text = NarrativeField.of(parent, SWT.NONE, Palette.PAPER);
         text.addListener(SWT.Modify, e -> modified());
         text.addListener(SWT.FocusOut, e -> enter());
-        // Tab goes on to the next control, as in a form; a narrative has no tabs.
-        text.addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS || e.doit);
     }
 
     StyledText control() {

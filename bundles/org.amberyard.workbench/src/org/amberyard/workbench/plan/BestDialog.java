@@ -10,6 +10,7 @@ import org.amberyard.study.BestWords;
 import org.amberyard.study.PlanBest;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -20,7 +21,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 
 /** Asks what the best plan may decide, looks for it beside the window, shows it, and writes it on OK. */
@@ -67,23 +67,23 @@ public final class BestDialog extends PlanPreviewDialog {
         }
         stop();
         preview(Messages.Best_searching, Optional.empty());
-        search = search(aim.get(), session().study().getPlans().indexOf(plan()), preview().getDisplay());
+        search = search(aim.get(), session().study().getPlans().indexOf(plan()), new Owner(preview()));
         search.schedule();
     }
 
-    private Job search(BestPlanAim aim, int place, Display display) {
+    private Job search(BestPlanAim aim, int place, Owner owner) {
         return new Job(Messages.Best_searching) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    BestPlan found = PlanBest.search(result, place, aim, new JobProgress(preview(), () -> !monitor.isCanceled(),
+                    BestPlan found = PlanBest.search(result, place, aim, new JobProgress(owner, () -> !monitor.isCanceled(),
                             share -> tell(this, share)));
-                    display.asyncExec(() -> show(this, aim, found));
+                    owner.tell(() -> show(this, aim, found));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     return Status.CANCEL_STATUS;
                 } catch (IllegalArgumentException e) {
-                    display.asyncExec(() -> refuse(this, e.getMessage()));
+                    owner.tell(() -> refuse(this, e.getMessage()));
                     return Status.OK_STATUS;
                 }
             }
@@ -92,7 +92,7 @@ public final class BestDialog extends PlanPreviewDialog {
 
     /** A search to other entries may end just when they change; what it tells is thrown away. */
     private boolean isWanted(Job of) {
-        return of == search && !preview().isDisposed();
+        return of == search;
     }
 
     private void tell(Job of, double share) {

@@ -9,12 +9,12 @@ import org.amberyard.study.LevelWords;
 import org.amberyard.study.PlanLevel;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 
 /** Looks beside the window for moves that keep a plan within its cap, shows them, and makes them on OK. */
@@ -33,18 +33,18 @@ public final class LevelDialog extends PlanPreviewDialog {
     @Override
     void opened() {
         preview(Messages.Level_searching, Optional.empty());
-        search = search(session().study().getPlans().indexOf(plan()), preview().getDisplay());
+        search = search(session().study().getPlans().indexOf(plan()), new Owner(preview()));
         search.schedule();
     }
 
-    private Job search(int place, Display display) {
+    private Job search(int place, Owner owner) {
         return new Job(Messages.Level_searching) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
                     CapLevelling found = PlanLevel.levelling(result, place,
-                            new JobProgress(preview(), () -> !monitor.isCanceled(), share -> {}));
-                    display.asyncExec(() -> show(found));
+                            new JobProgress(owner, () -> !monitor.isCanceled(), share -> {}));
+                    owner.tell(() -> show(found));
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     return Status.CANCEL_STATUS;
@@ -54,10 +54,8 @@ public final class LevelDialog extends PlanPreviewDialog {
     }
 
     private void show(CapLevelling found) {
-        if (!preview().isDisposed()) {
-            PlanLevel level = new PlanLevel(session().study(), plan(), found);
-            preview(String.join("\n", LevelWords.of(level)), level.isEmpty() ? Optional.empty() : Optional.of(level::write));
-        }
+        PlanLevel level = new PlanLevel(session().study(), plan(), found);
+        preview(String.join("\n", LevelWords.of(level)), level.isEmpty() ? Optional.empty() : Optional.of(level::write));
     }
 
     @Override

@@ -20,13 +20,13 @@ import org.amberyard.study.roll.RollChoice;
 import org.amberyard.study.roll.YearRoll;
 import org.amberyard.workbench.work.Failure;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 
 /** Rolls copies of a study off the event thread, one at a time; only what was asked last is told, and what was asked before stops. */
 final class RollWork extends Job {
@@ -64,8 +64,7 @@ final class RollWork extends Job {
     }
 
     private final StudyEvaluator evaluator = new StudyEvaluator();
-    private final Control owner;
-    private final Display display;
+    private final Owner owner;
     private final Consumer<Rolled> done;
     private final Consumer<String> failed;
     private volatile Asked asked;
@@ -77,8 +76,7 @@ final class RollWork extends Job {
      */
     RollWork(Control owner, Consumer<Rolled> done, Consumer<String> failed) {
         super(Messages.Roll_title);
-        this.owner = owner;
-        this.display = owner.getDisplay();
+        this.owner = new Owner(owner);
         this.done = done;
         this.failed = failed;
     }
@@ -109,13 +107,7 @@ final class RollWork extends Job {
     }
 
     private void tell(Asked of, Runnable telling) {
-        if (!display.isDisposed()) {
-            display.asyncExec(() -> {
-                if (of == asked && !owner.isDisposed()) {
-                    telling.run();
-                }
-            });
-        }
+        owner.tell(() -> of == asked, telling);
     }
 
     private Rolled rolled(Study study, Chosen chosen, Progress progress) {

@@ -7,6 +7,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.work.JobProgress;
+import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -35,14 +36,14 @@ final class TableWork extends Job {
     private record Request(int place, StudyResult result, UnitSystem units) {
     }
 
-    private final Control owner;
+    private final Owner owner;
     private final Listener listener;
     private volatile Request wanted;
 
     /** Work for a control, with which it ends. */
     TableWork(Control owner, Listener listener) {
         super(Messages.Results_making);
-        this.owner = owner;
+        this.owner = new Owner(owner);
         this.listener = listener;
         setSystem(true);
     }
@@ -79,12 +80,6 @@ final class TableWork extends Job {
     }
 
     private void answer(Request request, Consumer<Listener> what) {
-        if (!owner.isDisposed()) {
-            owner.getDisplay().asyncExec(() -> {
-                if (request == wanted && !owner.isDisposed()) {
-                    what.accept(listener);
-                }
-            });
-        }
+        owner.tell(() -> request == wanted, () -> what.accept(listener));
     }
 }

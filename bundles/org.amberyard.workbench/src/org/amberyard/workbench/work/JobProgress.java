@@ -6,14 +6,13 @@ import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import org.amberyard.core.progress.Progress;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.swt.widgets.Control;
 
 /** Ends a job's work when its result is not wanted any more, and tells of work that takes longer than a moment. */
 public final class JobProgress implements Progress {
     private static final long FIRST_TOLD_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
     private static final long TOLD_AGAIN_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
 
-    private final Control owner;
+    private final Owner owner;
     private final BooleanSupplier wanted;
     private final DoubleConsumer told;
     private long dueNanos = System.nanoTime() + FIRST_TOLD_NANOS;
@@ -21,11 +20,11 @@ public final class JobProgress implements Progress {
     /**
      * Progress of work that starts now.
      *
-     * @param owner what the result is for; nothing is told once it is disposed
+     * @param owner what the result is for; nothing is told once it is gone
      * @param wanted whether the result is still wanted, asked from any thread
      * @param told hears on the event thread what part of the work is done, as long as it is wanted
      */
-    public JobProgress(Control owner, BooleanSupplier wanted, DoubleConsumer told) {
+    public JobProgress(Owner owner, BooleanSupplier wanted, DoubleConsumer told) {
         this.owner = owner;
         this.wanted = wanted;
         this.told = told;
@@ -44,11 +43,11 @@ public final class JobProgress implements Progress {
 
     @Override
     public void at(double share) {
-        if (owner.isDisposed() || !wanted.getAsBoolean()) {
+        if (owner.isGone() || !wanted.getAsBoolean()) {
             throw new CancellationException();
         }
         if (due()) {
-            owner.getDisplay().asyncExec(() -> tell(share));
+            owner.tell(wanted, () -> told.accept(share));
         }
     }
 
@@ -59,11 +58,5 @@ public final class JobProgress implements Progress {
         }
         dueNanos = now + TOLD_AGAIN_NANOS;
         return true;
-    }
-
-    private void tell(double share) {
-        if (!owner.isDisposed() && wanted.getAsBoolean()) {
-            told.accept(share);
-        }
     }
 }
