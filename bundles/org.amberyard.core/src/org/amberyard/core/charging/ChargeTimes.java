@@ -1,6 +1,5 @@
 package org.amberyard.core.charging;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +16,10 @@ record ChargeTimes(List<Span> spans) {
      * @param toMin end, after the start
      */
     record Span(double fromMin, double toMin) {
+
+        private Span between(double from, double to) {
+            return new Span(Math.max(from, fromMin), Math.min(to, toMin));
+        }
     }
 
     ChargeTimes {
@@ -25,15 +28,11 @@ record ChargeTimes(List<Span> spans) {
 
     /** Those between two moments. */
     ChargeTimes between(double fromMin, double toMin) {
-        List<Span> within = new ArrayList<>(spans.size());
-        for (Span span : spans) {
-            double start = Math.max(fromMin, span.fromMin);
-            double end = Math.min(toMin, span.toMin);
-            if (start < end) {
-                within.add(new Span(start, end));
-            }
+        if (spans.size() == 1) {
+            Span within = spans.get(0).between(fromMin, toMin);
+            return new ChargeTimes(within.fromMin < within.toMin ? List.of(within) : List.of());
         }
-        return new ChargeTimes(within);
+        return new ChargeTimes(spans.stream().map(s -> s.between(fromMin, toMin)).filter(s -> s.fromMin < s.toMin).toList());
     }
 
     /** The same so many minutes later. */

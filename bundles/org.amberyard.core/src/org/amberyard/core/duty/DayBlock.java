@@ -1,6 +1,7 @@
 package org.amberyard.core.duty;
 
 import java.util.List;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * One bus's day on a route: its runs with the energy that each takes and where the bus stands after it.
@@ -50,7 +51,7 @@ public record DayBlock(List<Leg> legs, double nightPackC) {
 
     /** Net battery energy of the day, kWh. */
     public double batteryKwh() {
-        return legs.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
+        return CompensatedSum.of(legs, l -> l.use().batteryKwh());
     }
 
     /** Coldest pack at the end of a run, °C. */

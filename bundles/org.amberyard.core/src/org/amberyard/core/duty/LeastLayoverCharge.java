@@ -3,6 +3,7 @@ package org.amberyard.core.duty;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.battery.BatterySpec;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * Least energy that a bus must take in between its runs to stay above its reserve, when its day starts with a full pack and the
@@ -16,6 +17,8 @@ public final class LeastLayoverCharge {
     private final BatterySpec battery;
     private final double reserveShare;
     private final double usableKwh;
+    /** Energy drawn by the end of each run, kWh. */
+    private final double[] drawnKwh;
 
     /**
      * @param day a bus's day
@@ -28,6 +31,7 @@ public final class LeastLayoverCharge {
         this.battery = battery;
         this.reserveShare = reserveShare;
         this.usableKwh = battery.usableKwh(health);
+        this.drawnKwh = CompensatedSum.upTo(day.legs(), leg -> leg.use().batteryKwh());
     }
 
     /** A stand at the yard between the run at a place of the day and the next. */
@@ -79,15 +83,11 @@ public final class LeastLayoverCharge {
     /** How far a bus that is not charged between runs falls below its reserve by the end of a run, kWh. */
     private double belowReserveKwh(int leg) {
         double floorShare = reserveShare + battery.lockedShare(day.legs().get(leg).packC());
-        return drawnKwh(leg) + floorShare * usableKwh - usableKwh;
-    }
-
-    private double drawnKwh(int untilLeg) {
-        return day.legs().subList(0, untilLeg + 1).stream().mapToDouble(l -> l.use().batteryKwh()).sum();
+        return drawnKwh[leg] + floorShare * usableKwh - usableKwh;
     }
 
     private static double taken(List<Stand> stands, int beforeLeg) {
-        return stands.stream().filter(s -> s.afterLeg() < beforeLeg).mapToDouble(Stand::batteryKwh).sum();
+        return CompensatedSum.of(stands, s -> s.afterLeg() < beforeLeg ? s.batteryKwh() : 0);
     }
 
     /**
@@ -100,7 +100,7 @@ public final class LeastLayoverCharge {
         double byTime = batteryKw * stand.hours() - heatKwh - stand.batteryKwh();
         double byPack = Double.POSITIVE_INFINITY;
         for (int later = place; later < stands.size(); later++) {
-            byPack = Math.min(byPack, drawnKwh(stands.get(later).afterLeg()) - taken(stands, stands.get(later).afterLeg() + 1));
+            byPack = Math.min(byPack, drawnKwh[stands.get(later).afterLeg()] - taken(stands, stands.get(later).afterLeg() + 1));
         }
         return Math.max(0, Math.min(byTime, byPack));
     }

@@ -1,6 +1,8 @@
 package org.amberyard.core.plan;
 
+import java.util.List;
 import java.util.Map;
+import org.amberyard.core.math.CompensatedSum;
 import org.amberyard.core.upkeep.FailureSpread;
 import org.amberyard.core.upkeep.ShopCalendar;
 import org.amberyard.core.upkeep.UpkeepCause;
@@ -18,6 +20,8 @@ import org.amberyard.core.why.Derivation;
 public record UpkeepYear(VehicleYear record, Map<UpkeepCause, Double> costs, ShopCalendar calendar, double factor,
         FailureSpread failures) {
 
+    private static final List<UpkeepCause> CAUSES = List.of(UpkeepCause.values());
+
     public UpkeepYear {
         costs = Map.copyOf(costs);
     }
@@ -32,6 +36,6 @@ public record UpkeepYear(VehicleYear record, Map<UpkeepCause, Double> costs, Sho
 
     /** Cost of the year at base-date prices. */
     public double cost() {
-        return costs.entrySet().stream().sorted(Map.Entry.comparingByKey()).mapToDouble(Map.Entry::getValue).sum();
+        return CompensatedSum.of(CAUSES, cause -> costs.getOrDefault(cause, 0.0));
     }
 }

@@ -1,5 +1,7 @@
 package org.amberyard.core.upkeep;
 
+import java.util.List;
+
 /**
  * How far a bus is on its way to the next time that a task is due.
  *
@@ -8,6 +10,7 @@ package org.amberyard.core.upkeep;
 public record TaskClock(Meters since) {
     /** Two events closer than this part of a stretch would be one counted twice by rounding. */
     private static final double ROUNDING = 1e-12;
+    private static final double CLEARLY_MORE = 1 + 1e-6;
 
     /** A new bus. */
     public static final TaskClock NEW = new TaskClock(Meters.ZERO);
@@ -26,6 +29,26 @@ public record TaskClock(Meters since) {
         double events = trigger.perStretch(life);
         double sinceShare = events > 0 ? (events - Math.floor(events)) / events : 1;
         return new TaskClock(life.times(sinceShare));
+    }
+
+    /** True when the task does not fall due while so much is driven, by far more than rounding, in whatever parts it is driven. */
+    boolean restsFor(TaskTrigger trigger, Meters driven) {
+        return trigger.dueAfter(since, driven) > CLEARLY_MORE;
+    }
+
+    /** The clock after stretches on which the task does not fall due. */
+    TaskClock past(List<Meters> stretches) {
+        double km = since.km();
+        double months = since.months();
+        double hours = since.hours();
+        double brakeKwh = since.brakeKwh();
+        for (Meters stretch : stretches) {
+            km += stretch.km();
+            months += stretch.months();
+            hours += stretch.hours();
+            brakeKwh += stretch.brakeKwh();
+        }
+        return new TaskClock(new Meters(km, months, hours, brakeKwh));
     }
 
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */

@@ -38,10 +38,10 @@ public final class TaskSchedule {
     /** Drives the next year and tells what falls due, task by task and month by month. */
     public List<TaskEvent> next(WearYear year, double ageYears) {
         List<TaskEvent> events = new ArrayList<>();
-        List<Meters> plain = byMonth(Meters.of(year), year);
+        Driven plain = Driven.of(Meters.of(year), year);
         for (int i = 0; i < tasks.size(); i++) {
             MaintenanceTask task = tasks.get(i);
-            addDue(i, task.tyres().isPresent() ? byMonth(task.meters(year), year) : plain, ageYears, events);
+            addDue(i, task.tyres().isPresent() ? Driven.of(task.meters(year), year) : plain, ageYears, events);
             renewals.get(i).ifPresent(r -> addFailures(task, r, year, ageYears, events));
         }
         odometerKm += year.km();
@@ -62,19 +62,31 @@ public final class TaskSchedule {
         return all;
     }
 
-    private static List<Meters> byMonth(Meters whole, WearYear year) {
-        return year.monthShares().stream().map(share -> new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share))
-                .toList();
+    /**
+     * What a task's meters count.
+     *
+     * @param year in the year
+     * @param months in each month, January first
+     */
+    private record Driven(Meters year, List<Meters> months) {
+        static Driven of(Meters whole, WearYear year) {
+            return new Driven(whole, year.monthShares().stream()
+                    .map(share -> new Meters(whole.km() * share, 1, whole.hours() * share, whole.brakeKwh() * share)).toList());
+        }
     }
 
-    private void addDue(int index, List<Meters> months, double ageYears, List<TaskEvent> events) {
+    private void addDue(int index, Driven driven, double ageYears, List<TaskEvent> events) {
         MaintenanceTask task = tasks.get(index);
         if (task.trigger().equals(TaskTrigger.NEVER)) {
             return;
         }
         TaskClock clock = clocks.get(index);
+        if (clock.restsFor(task.trigger(), driven.year)) {
+            clocks.set(index, clock.past(driven.months));
+            return;
+        }
         for (int month = 0; month < WearYear.MONTHS; month++) {
-            TaskClock.Walk walk = clock.walk(task.trigger(), months.get(month));
+            TaskClock.Walk walk = clock.walk(task.trigger(), driven.months.get(month));
             clock = walk.after();
             if (walk.times() > 0) {
                 events.add(new TaskEvent(task, month, ageYears, walk.times(), false));

@@ -14,6 +14,7 @@ import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.LayoverCharge;
 import org.amberyard.core.duty.LeastLayoverCharge;
 import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * What a bus needs from the ports on the stretches of a month. The energy of the month is that of its normal days as often
@@ -37,6 +38,22 @@ final class BusNeeds {
     /** Energy of a day beside the route but for the trips of busy days, kWh. */
     private final double evenKwh;
     private volatile Shares last;
+    private volatile Layovers lastDay;
+
+    /**
+     * What a bus takes in between the runs of a day.
+     *
+     * @param day the day
+     * @param taken what it takes
+     * @param least what it must take to come home
+     */
+    private record Layovers(DayBlock day, List<LayoverCharge> taken, List<LayoverCharge> least) {
+
+        /** Least energy in a stand at the yard, kWh. */
+        double leastKwh(LayoverCharge layover) {
+            return CompensatedSum.of(least, l -> l.fromMin() == layover.fromMin() ? l.batteryKwh() : 0);
+        }
+    }
 
     /** What counts of the energy of days of a month from the battery, and from the grid for heat. */
     private record Shares(ServiceMonth month, MonthShare battery, MonthShare grid) {
@@ -83,15 +100,18 @@ final class BusNeeds {
     }
 
     private BusNeed driven(DayBlock day, Optional<TripDay> trip, double energyFactor, double heatFactor, double freeMin) {
-        List<LayoverCharge> layovers = layovers(day).stream()
-                .filter(l -> trip.isEmpty() || !trip.get().awayBetween(l.fromMin(), l.toMin())).toList();
-        double middayKwh = layovers.stream().mapToDouble(LayoverCharge::batteryKwh).sum();
+        Layovers between = layovers(day);
+        List<LayoverCharge> layovers = trip.isEmpty() ? between.taken
+                : between.taken.stream().filter(l -> !trip.get().awayBetween(l.fromMin(), l.toMin())).toList();
+        double middayKwh = CompensatedSum.of(layovers, LayoverCharge::batteryKwh);
         double lastMin = arrivalMin(day.legs().get(day.legs().size() - 1).arrivalMin(), trip);
         double nextMin = Math.max(day.nextMorningMin(), lastMin + LEAST_STAY_MIN) + freeMin;
         double nightKwh = Math.max(0, energyFactor * (day.batteryKwh() - middayKwh)) + besideRouteKwh(trip);
         YardHeat heat = YardHeat.of(day, heatFactor, lastMin, nextMin, otherOfDay.gridKwh(), batteryKw);
-        List<BusNeed.Stay> byDay = layovers.stream().map(l -> stay(day, l, energyFactor, layovers, plugged(heat)))
-                .toList();
+        List<BusNeed.Stay> byDay = new ArrayList<>(layovers.size() + 1);
+        for (LayoverCharge layover : layovers) {
+            byDay.add(stay(between, layover, energyFactor, layovers, plugged(heat)));
+        }
         return need(byDay, lastMin, nextMin, nightKwh, day.nightPackC(), heat);
     }
 
@@ -105,8 +125,9 @@ final class BusNeeds {
         YardHeat plugged = plugged(heat);
         List<BusNeed.Stay> stays = new ArrayList<>(byDay);
         stays.addAll(night(fromMin, toMin, nightKwh + heat.lackingKwh() + heat.kwh() - plugged.kwh(), packC, plugged));
-        return new BusNeed(stays.stream().map(s -> s.taking(plugged.besideKwh(s))).toList(), plugged.apartFrom(stays)
-                .all());
+        YardHeat apart = plugged.apartFrom(stays);
+        stays.replaceAll(s -> s.taking(plugged.besideKwh(s)));
+        return new BusNeed(stays, apart.all());
     }
 
     private YardHeat plugged(YardHeat heat) {
@@ -122,29 +143,31 @@ final class BusNeeds {
         return evenKwh + trip.map(TripDay::batteryKwh).orElse(0.0);
     }
 
-    private List<LayoverCharge> layovers(DayBlock day) {
-        if (!yard.midday()) {
-            return List.of();
+    /** What is taken in between the runs of a day, which is asked for stretch by stretch. */
+    private Layovers layovers(DayBlock day) {
+        Layovers known = lastDay;
+        if (known == null || known.day != day) {
+            known = yard.midday() ? charged(day) : new Layovers(day, List.of(), List.of());
+            lastDay = known;
         }
-        return yard.rule().managed() ? leastLayovers(day)
-                : new BlockCheck(batteryKw, ALL_DAY, true, yard.reserveShare()).layovers(day, bus.battery(), bus.health());
+        return known;
+    }
+
+    private Layovers charged(DayBlock day) {
+        List<LayoverCharge> least = leastLayovers(day);
+        return new Layovers(day, yard.rule().managed() ? least
+                : new BlockCheck(batteryKw, ALL_DAY, true, yard.reserveShare()).layovers(day, bus.battery(), bus.health()), least);
     }
 
     private List<LayoverCharge> leastLayovers(DayBlock day) {
         return new LeastLayoverCharge(day, bus.battery(), bus.health(), yard.reserveShare()).at(batteryKw);
     }
 
-    private double leastKwh(DayBlock day, LayoverCharge layover) {
-        return yard.rule().managed() ? layover.batteryKwh() : leastLayovers(day).stream()
-                .filter(l -> l.fromMin() == layover.fromMin()).mapToDouble(LayoverCharge::batteryKwh).sum();
-    }
-
-    private BusNeed.Stay stay(DayBlock day, LayoverCharge layover, double factor, List<LayoverCharge> all,
+    private BusNeed.Stay stay(Layovers between, LayoverCharge layover, double factor, List<LayoverCharge> all,
             YardHeat heat) {
-        List<DayBlock.Leg> before = day.legs().stream().filter(l -> l.arrivalMin() <= layover.fromMin()).toList();
-        double drawnKwh = before.stream().mapToDouble(l -> l.use().batteryKwh()).sum();
-        double chargedKwh = all.stream().filter(l -> l.fromMin() <= layover.fromMin())
-                .mapToDouble(LayoverCharge::batteryKwh).sum();
+        List<DayBlock.Leg> before = between.day.legs().stream().filter(l -> l.arrivalMin() <= layover.fromMin()).toList();
+        double drawnKwh = CompensatedSum.of(before, l -> l.use().batteryKwh());
+        double chargedKwh = CompensatedSum.of(all, l -> l.fromMin() <= layover.fromMin() ? l.batteryKwh() : 0);
         double endShare = Math.min(1, 1 - (drawnKwh - chargedKwh) / bus.battery().usableKwh(bus.health()));
         double packC = before.get(before.size() - 1).packC();
         double kwh = factor * layover.batteryKwh();
@@ -152,7 +175,7 @@ final class BusNeeds {
                 heat)
                 : Math.max(layover.fromMin() + LEAST_STAY_MIN, heat.beginsMin(layover.toMin()));
         return new BusNeed.Stay(layover.fromMin(), layover.toMin(), Math.min(byMin, layover.toMin()), kwh,
-                factor * leastKwh(day, layover), endShare, packC, heat.standingKw(layover.fromMin(), layover.toMin()));
+                factor * between.leastKwh(layover), endShare, packC, heat.standingKw(layover.fromMin(), layover.toMin()));
     }
 
     private List<BusNeed.Stay> night(double fromMin, double toMin, double batteryKwh, double packC, YardHeat heat) {

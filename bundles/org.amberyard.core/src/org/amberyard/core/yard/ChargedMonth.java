@@ -32,9 +32,10 @@ record ChargedMonth(YardYear.Month figures, List<double[]> busKwh, List<double[]
             double[] broughtKwh = stretch.busesKwh(buses);
             double[] lackedKwh = stretch.missingKwh(buses);
             double[] neededKwh = new double[buses];
+            double times = stretch.times();
             for (int bus = 0; bus < buses; bus++) {
-                neededKwh[bus] = stretch.times() * (broughtKwh[bus] + lackedKwh[bus]);
-                lackedKwh[bus] *= stretch.times();
+                neededKwh[bus] = times * (broughtKwh[bus] + lackedKwh[bus]);
+                lackedKwh[bus] *= times;
             }
             needed.add(neededKwh);
             missing.add(lackedKwh);

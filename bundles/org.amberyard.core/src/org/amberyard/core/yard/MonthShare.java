@@ -4,6 +4,7 @@ import java.util.function.ToDoubleFunction;
 import org.amberyard.core.duty.DayBlock;
 import org.amberyard.core.duty.EnergyUse;
 import org.amberyard.core.duty.RouteUse;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * How much of a day's energy counts on the days of a month, so that all days together take what the month's normal days take.
@@ -30,7 +31,7 @@ record MonthShare(double extremeDays, double otherDays) {
     }
 
     private static double dayKwh(DayBlock day, ToDoubleFunction<EnergyUse> energy) {
-        return day.legs().stream().mapToDouble(leg -> energy.applyAsDouble(leg.use())).sum();
+        return CompensatedSum.of(day.legs(), leg -> energy.applyAsDouble(leg.use()));
     }
 
     /** The coldest or the hottest day of a bus on a route. */

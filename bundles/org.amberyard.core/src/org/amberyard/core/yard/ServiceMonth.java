@@ -3,6 +3,7 @@ package org.amberyard.core.yard;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * How often each stretch of days stands in a month of service: a week has five service days and ends with a weekend; one day is
@@ -18,11 +19,33 @@ public record ServiceMonth(int month, boolean extendedYear, int days, Map<Stretc
     private static final int LEAST_FOR_COLDEST = 2;
     private static final int LEAST_FOR_BOTH = 3;
     private static final int LEAST_FOR_TRIPS = 4;
+    private static final StretchKind[] KINDS = StretchKind.values();
 
     public ServiceMonth {
         Map<StretchKind, Double> standing = new EnumMap<>(StretchKind.class);
         standing.putAll(times);
         times = Collections.unmodifiableMap(standing);
+    }
+
+    /** Without going through the entries of both maps, which takes long for what is asked so often. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof ServiceMonth o && month == o.month && extendedYear == o.extendedYear && days == o.days
+                && times.size() == o.times.size() && sameTimes(o);
+    }
+
+    private boolean sameTimes(ServiceMonth other) {
+        for (StretchKind kind : KINDS) {
+            if (!Objects.equals(times.get(kind), other.times.get(kind))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(month, extendedYear, days);
     }
 
     /**

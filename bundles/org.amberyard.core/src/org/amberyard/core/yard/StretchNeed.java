@@ -1,6 +1,7 @@
 package org.amberyard.core.yard;
 
 import java.lang.ref.WeakReference;
+import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.core.charging.BusAcceptance;
 import org.amberyard.core.charging.PlugIn;
@@ -15,6 +16,11 @@ final class StretchNeed {
     private final BusNeed need;
     private final List<BusAcceptance> acceptances;
     private volatile Heat heat = new Heat(null, Double.NaN, new WeakReference<>(null));
+    private volatile Placed placed = new Placed(-1, Double.NaN, List.of());
+
+    /** Its stays among those of a yard, which mostly are asked for at the same place again. */
+    private record Placed(int place, double lengthMin, List<PlugIn> plugIns) {
+    }
 
     /**
      * The heat that was asked for last.
@@ -54,11 +60,22 @@ final class StretchNeed {
      * @param place its place among the buses of the yard
      */
     void addTo(List<PlugIn> plugIns, int place, double lengthMin) {
+        Placed known = placed;
+        if (known.place != place || known.lengthMin != lengthMin) {
+            known = new Placed(place, lengthMin, plugIns(place, lengthMin));
+            placed = known;
+        }
+        plugIns.addAll(known.plugIns);
+    }
+
+    private List<PlugIn> plugIns(int place, double lengthMin) {
+        List<PlugIn> plugIns = new ArrayList<>(acceptances.size());
         for (int number = 0; number < acceptances.size(); number++) {
             BusNeed.Stay stay = need.stays().get(number);
             double turnMin = Math.floor(stay.fromMin() / lengthMin) * lengthMin;
             plugIns.add(new PlugIn(place, bus.name(), stay.fromMin() - turnMin, stay.toMin() - turnMin, stay.chargeByMin() - turnMin,
                     stay.batteryKwh(), stay.leastKwh(), stay.endShare(), acceptances.get(number)));
         }
+        return plugIns;
     }
 }

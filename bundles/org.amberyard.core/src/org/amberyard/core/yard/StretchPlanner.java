@@ -59,7 +59,8 @@ final class StretchPlanner {
     }
 
     private Charged charged(ServiceMonth service, StretchKind kind, ChargePolicy way) {
-        return new Charged(way(service, kind, way).charging(yard.ports(), yard.rule()), asked(service, kind, way));
+        List<StretchNeed> asked = asked(service, kind, way);
+        return new Charged(way(service, kind, way, asked).charging(yard.ports(), yard.rule()), asked);
     }
 
     /** All stretches of the year with the buses that are to be charged, in the policy's own way and then in others. */
@@ -67,11 +68,11 @@ final class StretchPlanner {
         List<ChargePolicy> ways = new ArrayList<>(List.of(yard.rule().policy()));
         ways.addAll(yard.rule().policy().otherWays());
         return yard.calendar().months().stream().flatMap(service -> service.times().keySet().stream().sorted()
-                .map(kind -> ways.stream().map(policy -> way(service, kind, policy)).toList()));
+                .map(kind -> ways.stream().map(policy -> way(service, kind, policy, asked(service, kind, policy))).toList()));
     }
 
-    private PlugWay way(ServiceMonth service, StretchKind kind, ChargePolicy policy) {
-        return new PlugWay(yard.rule().with(policy), stretch(service, kind, asked(service, kind, policy)));
+    private PlugWay way(ServiceMonth service, StretchKind kind, ChargePolicy policy, List<StretchNeed> asked) {
+        return new PlugWay(yard.rule().with(policy), stretch(service, kind, asked));
     }
 
     private List<StretchNeed> asked(ServiceMonth service, StretchKind kind, ChargePolicy policy) {

@@ -1,8 +1,9 @@
 package org.amberyard.core.yard;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.amberyard.core.duty.DayBlock;
+import org.amberyard.core.math.CompensatedSum;
 
 /**
  * Heat from the yard for a bus's day.
@@ -70,27 +71,33 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
     }
 
     private static List<BusNeed.Heat> joined(List<BusNeed.Heat> first, List<BusNeed.Heat> second) {
-        return Stream.concat(first.stream(), second.stream()).toList();
+        if (first.isEmpty() || second.isEmpty()) {
+            return first.isEmpty() ? second : first;
+        }
+        List<BusNeed.Heat> both = new ArrayList<>(first.size() + second.size());
+        both.addAll(first);
+        both.addAll(second);
+        return both;
     }
 
     /** All that the port gives, kWh. */
     double kwh() {
-        return all().stream().mapToDouble(BusNeed.Heat::kwh).sum();
+        return CompensatedSum.of(all(), BusNeed.Heat::kwh);
     }
 
     /** Heat before the departure of a stay that is charged meanwhile, kWh. */
     double besideKwh(BusNeed.Stay stay) {
         return stay.chargeByMin() > beginsMin(stay.toMin())
-                ? beforeDepartures.stream().filter(h -> h.toMin() == stay.toMin()).mapToDouble(BusNeed.Heat::kwh)
-                        .sum()
+                ? CompensatedSum.of(beforeDepartures, heat -> heat.toMin() == stay.toMin() ? heat.kwh() : 0)
                 : 0;
     }
 
     /** The same but for heat beside the charge of some stays. */
     YardHeat apartFrom(List<BusNeed.Stay> stays) {
-        return new YardHeat(beforeDepartures.stream()
-                .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(),
-                standing, lackingKwh);
+        return beforeDepartures.isEmpty() ? this
+                : new YardHeat(beforeDepartures.stream()
+                        .filter(h -> stays.stream().noneMatch(s -> s.toMin() == h.toMin() && besideKwh(s) > 0)).toList(),
+                        standing, lackingKwh);
     }
 
     /** All of it. */
@@ -100,13 +107,18 @@ record YardHeat(List<BusNeed.Heat> beforeDepartures, List<BusNeed.Heat> standing
 
     /** Power that holds the pack while the bus stands at the yard from one moment to another, kW. */
     double standingKw(double fromMin, double toMin) {
-        return standing.stream().filter(h -> h.fromMin() < toMin && fromMin < h.toMin()).mapToDouble(BusNeed.Heat::kw).sum();
+        return CompensatedSum.of(standing, heat -> heat.fromMin() < toMin && fromMin < heat.toMin() ? heat.kw() : 0);
     }
 
     /** Moment at which heating before a departure begins; the departure itself where the bus is not heated. */
     double beginsMin(double departureMin) {
-        return beforeDepartures.stream().filter(h -> h.toMin() == departureMin).mapToDouble(BusNeed.Heat::fromMin).min()
-                .orElse(departureMin);
+        double begins = departureMin;
+        for (BusNeed.Heat heat : beforeDepartures) {
+            if (heat.toMin() == departureMin) {
+                begins = Math.min(begins, heat.fromMin());
+            }
+        }
+        return begins;
     }
 
     private static List<BusNeed.Heat> span(double fromMin, double toMin, double kwh) {

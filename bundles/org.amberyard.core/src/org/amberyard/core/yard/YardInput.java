@@ -80,7 +80,11 @@ public record YardInput(List<YardBus> buses, List<PortUnit> ports, ChargeRule ru
 
     /** True when every bus has a plug of its own. */
     boolean ownPlugs() {
-        return ports.stream().mapToInt(PortUnit::plugs).sum() >= buses.size();
+        int plugs = 0;
+        for (PortUnit unit : ports) {
+            plugs += unit.plugs();
+        }
+        return plugs >= buses.size();
     }
 
     /** Power that the ports draw at all hours, kW. */

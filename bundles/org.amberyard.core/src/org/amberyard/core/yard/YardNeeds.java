@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,9 +14,12 @@ final class YardNeeds {
 
     /** Needs of a bus. */
     static final class OfBus {
+        /** Room for all stretches of a year without making more. */
+        private static final int STRETCHES = 128;
+
         private final YardBus bus;
         private final BusNeeds needs;
-        private final Map<When, StretchNeed> known = new ConcurrentHashMap<>();
+        private final Map<When, StretchNeed> known = new ConcurrentHashMap<>(STRETCHES);
 
         OfBus(YardBus bus, YardInput yard) {
             this.bus = bus;
@@ -23,7 +27,8 @@ final class YardNeeds {
         }
 
         private StretchNeed on(When when) {
-            return known.computeIfAbsent(when, w -> new StretchNeed(bus, needs.on(w.service, w.kind)));
+            StretchNeed need = known.get(when);
+            return need != null ? need : known.computeIfAbsent(when, w -> new StretchNeed(bus, needs.on(w.service, w.kind)));
         }
     }
 
@@ -50,6 +55,10 @@ final class YardNeeds {
     /** Needs in the order of the buses. */
     List<StretchNeed> on(ServiceMonth service, StretchKind kind) {
         When when = new When(service, kind);
-        return buses.stream().map(b -> b.on(when)).toList();
+        List<StretchNeed> all = new ArrayList<>(buses.size());
+        for (OfBus bus : buses) {
+            all.add(bus.on(when));
+        }
+        return all;
     }
 }

@@ -26,15 +26,36 @@ public final class NumberSeries {
      * @throws NumberFormatException when a word is no number; the message names its place and the word
      */
     public static double[] parse(String text) {
-        String[] words = text == null || text.isBlank() ? new String[0] : text.strip().split("\\s+", MOST + 1);
-        if (words.length > MOST) {
-            throw new NumberFormatException("there are more than " + MOST + " numbers");
+        String all = text == null ? "" : text;
+        double[] numbers = new double[Math.min(MOST, all.length() / 2 + 1)];
+        int count = 0;
+        int from = blanksEnd(all, 0);
+        while (from < all.length()) {
+            if (count == MOST) {
+                throw new NumberFormatException("there are more than " + MOST + " numbers");
+            }
+            int to = wordEnd(all, from);
+            numbers[count] = number(all.substring(from, to), count);
+            count++;
+            from = blanksEnd(all, to);
         }
-        double[] numbers = new double[words.length];
-        for (int i = 0; i < words.length; i++) {
-            numbers[i] = number(words[i], i);
+        return Arrays.copyOf(numbers, count);
+    }
+
+    private static int blanksEnd(String text, int from) {
+        int at = from;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
         }
-        return numbers;
+        return at;
+    }
+
+    private static int wordEnd(String text, int from) {
+        int at = from;
+        while (at < text.length() && !Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at;
     }
 
     private static double number(String word, int place) {
