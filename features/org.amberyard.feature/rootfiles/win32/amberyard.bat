@@ -38,5 +38,8 @@ start "" "%JAVAW%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUN
 exit /b 0
 
 :headless
-"%JAVA%" %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -application org.amberyard.batch.headless -nosplash -data @none %*
+rem Nobody waits for a moment of a run without a window, so its memory is collected by what costs least in all.
+set "COLLECTOR=-XX:+UseParallelGC"
+if defined AMBERYARD_JAVA_OPTIONS if not "%AMBERYARD_JAVA_OPTIONS%"=="%AMBERYARD_JAVA_OPTIONS:GC=%" set "COLLECTOR="
+"%JAVA%" %COLLECTOR% %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -application org.amberyard.batch.headless -nosplash -data @none %*
 exit /b %ERRORLEVEL%
