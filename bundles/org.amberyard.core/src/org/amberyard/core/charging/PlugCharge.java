@@ -10,6 +10,8 @@ final class PlugCharge {
     /** Largest power into the battery, kW. */
     final double limitKw;
     final double targetShare;
+    /** Energy at the meter for the whole pack, kWh. */
+    final double kwhPerShare;
     private final StepGrid grid;
     private final double[] meterKw;
     private double chargeShare;
@@ -25,6 +27,7 @@ final class PlugCharge {
         this.efficiency = efficiency;
         this.limitKw = limitKw;
         this.targetShare = stay.endShare();
+        this.kwhPerShare = curve.usableKwh() / efficiency;
         this.chargeShare = stay.startShare();
         this.grid = grid;
         this.meterKw = meterKw;

@@ -82,8 +82,9 @@ final class TaperedPlan {
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
                 double wishKwh = plannedKwh + Math.min(owedKwh, Math.max(0, spare.belowDemand()[step]) * grid.stepHours());
                 double mostKwh = plannedKwh + Math.min(spareKwh[step], spare.belowLimit()[step] * grid.stepHours());
-                double share = share(charge, running, wishKwh, mostKwh, targetShare, least);
-                double tookKwh = (share - charge.chargeShare()) * kwhPerShare(charge);
+                double share = targetShare <= charge.chargeShare() ? charge.chargeShare()
+                        : share(charge, running, wishKwh, mostKwh, targetShare, least);
+                double tookKwh = (share - charge.chargeShare()) * charge.kwhPerShare;
                 charge.reach(share, running);
                 owedKwh += plannedKwh - tookKwh;
                 movedKwh += Math.abs(tookKwh - plannedKwh) / 2;
@@ -98,8 +99,8 @@ final class TaperedPlan {
     private double targetShare(PlugCharge charge, double[] planKw) {
         double storableShare = charging.schedule().endShares()[charge.plugged.place()];
         double plannedKwh = CompensatedSum.of(planKw) * grid.stepHours();
-        double plannedShare = charge.chargeShare() + plannedKwh / kwhPerShare(charge);
-        return (storableShare - plannedShare) * kwhPerShare(charge) > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
+        double plannedShare = charge.chargeShare() + plannedKwh / charge.kwhPerShare;
+        return (storableShare - plannedShare) * charge.kwhPerShare > SOLVER_ROUNDING_KWH ? plannedShare : storableShare;
     }
 
     /**
@@ -110,8 +111,8 @@ final class TaperedPlan {
             LeastCharge least) {
         double before = charge.chargeShare();
         double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
-        double wished = before + wishKwh / kwhPerShare(charge);
-        double most = Math.min(before + mostKwh / kwhPerShare(charge), targetShare);
+        double wished = before + wishKwh / charge.kwhPerShare;
+        double most = Math.min(before + mostKwh / charge.kwhPerShare, targetShare);
         double wanted = wished >= most ? wished : Math.max(wished, least.share((charge.plugged.chargeToMin() - endMin) / 60));
         if (Math.min(wanted, most) <= before) {
             return before;
@@ -119,10 +120,5 @@ final class TaperedPlan {
         double startMin = Math.max(charge.plugged.fromMin(), running * grid.stepMin());
         double takes = charge.after(charge.limitKw, (endMin - startMin) / 60);
         return Math.max(before, Math.min(wanted, Math.min(takes, most)));
-    }
-
-    /** Energy at the meter for the whole pack, kWh. */
-    private static double kwhPerShare(PlugCharge charge) {
-        return charge.curve.usableKwh() / charge.efficiency;
     }
 }

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.amberyard.core.duty.DutyTable;
-import org.amberyard.core.yard.YardDetail;
 
 /** All results of a study, with the input that they were computed from. Immutable and safe for use from several threads. */
 public final class StudyResult {
@@ -62,13 +61,13 @@ public final class StudyResult {
     }
 
     /**
-     * What electricity costs at the yard of a plan in the last year; the yard is planned again when it is first asked
-     * for.
+     * What electricity costs at the yard of a plan in the last year; where it goes by blocks the yard is planned again when it is
+     * first asked for.
      */
     synchronized YardPrices yardPrices(int plan) {
         return yardPrices.computeIfAbsent(plan, p -> {
             PlanResult of = plans.get(p);
-            return new YardPrices(YardDetail.of(of.yards().get(of.yards().size() - 1), of.yardComparison().memory()));
+            return YardPrices.of(of.yards().get(of.yards().size() - 1), of.yardComparison().memory());
         });
     }
 

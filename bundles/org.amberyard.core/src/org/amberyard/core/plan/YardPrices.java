@@ -9,6 +9,8 @@ import org.amberyard.core.tariff.MeterMonth;
 import org.amberyard.core.tariff.PeakHistory;
 import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.YardDetail;
+import org.amberyard.core.yard.YardMemory;
+import org.amberyard.core.yard.YardYear;
 
 /**
  * What electricity costs on weekdays by month and hour, base-date money: the prices of the tariff in use when its introductory
@@ -30,9 +32,11 @@ final class YardPrices {
         this(metering, IntStream.range(0, Climate.MONTHS).mapToObj(m -> new MeterMonth(m, List.of())).toList());
     }
 
-    /** Prices of the blocks that a yard's year reaches. */
-    YardPrices(YardDetail yard) {
-        this(yard.year().input().metering(), yard.metered());
+    /** Prices of the blocks that a yard's year reaches; its loads are planned again only where the tariff has blocks. */
+    static YardPrices of(YardYear year, YardMemory memory) {
+        Metering metering = year.input().metering();
+        return metering.tariff().mostBlocks() == 1 ? new YardPrices(metering)
+                : new YardPrices(metering, YardDetail.of(year, memory).metered());
     }
 
     private YardPrices(Metering metering, List<MeterMonth> metered) {

@@ -27,6 +27,11 @@ final class YearPrices {
     private final List<MarginalPrices> months;
     private final List<String> charges;
     private final int[][] placeOfCharge;
+    private final DayPrices[][] days;
+
+    /** What steps of a kind of day cost, and which demand charges count them. */
+    private record DayPrices(double[] perKwh, int[] demandSets) {
+    }
 
     /** Prices around expected loads. */
     YearPrices(YardInput yard, List<MonthLoad> expected) {
@@ -42,6 +47,7 @@ final class YearPrices {
         this.charges = months.stream().flatMap(m -> m.demandNames().stream()).distinct().toList();
         this.placeOfCharge = months.stream().map(m -> m.demandNames().stream().mapToInt(charges::indexOf).toArray())
                 .toArray(int[][]::new);
+        this.days = new DayPrices[expected.size()][DayClass.values().length];
     }
 
     /**
@@ -97,13 +103,34 @@ final class YearPrices {
 
     /** Price of energy through a stretch of days, money/kWh. */
     double[] perKwh(int month, StretchKind kind) {
-        return IntStream.range(0, steps(kind)).mapToDouble(step -> months.get(month).pricePerKwh(day(kind, step), fromMin(step),
-                fromMin(step) + yard.stepMin())).toArray();
+        double[] prices = new double[kind.days().size() * steps()];
+        for (int day = 0; day < kind.days().size(); day++) {
+            System.arraycopy(of(month, kind.days().get(day)).perKwh, 0, prices, day * steps(), steps());
+        }
+        return prices;
     }
 
     /** Demand charges that count each step of a stretch of days. */
     int[] demandSets(int month, StretchKind kind) {
-        return IntStream.range(0, steps(kind)).map(step -> set(month, day(kind, step), step)).toArray();
+        int[] sets = new int[kind.days().size() * steps()];
+        for (int day = 0; day < kind.days().size(); day++) {
+            System.arraycopy(of(month, kind.days().get(day)).demandSets, 0, sets, day * steps(), steps());
+        }
+        return sets;
+    }
+
+    private DayPrices of(int month, DayClass day) {
+        DayPrices known = days[month][day.ordinal()];
+        if (known == null) {
+            known = new DayPrices(IntStream.range(0, steps()).mapToDouble(step -> perKwh(month, day, step)).toArray(),
+                    IntStream.range(0, steps()).map(step -> set(month, day, step)).toArray());
+            days[month][day.ordinal()] = known;
+        }
+        return known;
+    }
+
+    private double perKwh(int month, DayClass day, int step) {
+        return months.get(month).pricePerKwh(day, fromMin(step), fromMin(step) + yard.stepMin());
     }
 
     private int set(int month, DayClass day, int step) {
@@ -115,17 +142,14 @@ final class YearPrices {
         return set;
     }
 
-    private int steps(StretchKind kind) {
-        return kind.days().size() * DAY_MIN / yard.stepMin();
+    /** Steps of a day. */
+    private int steps() {
+        return DAY_MIN / yard.stepMin();
     }
 
-    private DayClass day(StretchKind kind, int step) {
-        return kind.days().get(step * yard.stepMin() / DAY_MIN);
-    }
-
-    /** Start of a step, minutes after midnight. */
+    /** Start of a step of a day, minutes after midnight. */
     private double fromMin(int step) {
-        return step * yard.stepMin() % DAY_MIN;
+        return step * yard.stepMin();
     }
 
     /** Demand that each charge bills in a month however the buses are charged, kW. */
@@ -134,7 +158,7 @@ final class YearPrices {
         for (MonthLoad.IdleDay day : month.idle()) {
             double[] kw = day.loadKw(yard.metering().shared());
             for (int step = 0; step < kw.length; step++) {
-                int counted = set(month.month(), day.dayClass(), step);
+                int counted = of(month.month(), day.dayClass()).demandSets[step];
                 for (int charge = 0; charge < floors.length; charge++) {
                     floors[charge] = (counted >> charge & 1) == 1 ? Math.max(floors[charge], kw[step]) : floors[charge];
                 }

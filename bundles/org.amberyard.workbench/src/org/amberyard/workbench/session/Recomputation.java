@@ -22,8 +22,11 @@ import org.eclipse.swt.widgets.Display;
  */
 final class Recomputation {
 
-    /** Edits that follow each other faster than this are evaluated together. */
+    /** Edits that follow each other faster than this are evaluated together; the first of them is evaluated at once. */
     private static final int PAUSE_MS = 20;
+    /** An edit after so long a time is taken for one by itself. */
+    private static final long REST_MS = 200;
+    private static final long NANOS_PER_MS = 1_000_000;
     /** Figures that are there sooner than this need not fade before. */
     private static final int LATE_MS = 300;
     /** How often it is told how far a long evaluation is. */
@@ -35,6 +38,7 @@ final class Recomputation {
     private final Runnable compile = this::compile;
     private final Runnable late = this::late;
     private EvaluationJob running;
+    private long lastEditNanos = System.nanoTime();
     private boolean stopped;
 
     Recomputation(StudySession session, StudyEvaluator evaluator, Display display) {
@@ -55,7 +59,9 @@ final class Recomputation {
             display.timerExec(LATE_MS, late);
         }
         session.publish(session.evaluation().computing());
-        display.timerExec(PAUSE_MS, compile);
+        long now = System.nanoTime();
+        display.timerExec(now - lastEditNanos > NANOS_PER_MS * REST_MS ? 0 : PAUSE_MS, compile);
+        lastEditNanos = now;
     }
 
     void stop() {
