@@ -1,11 +1,14 @@
 package org.amberyard.fuzz;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +60,26 @@ class StudyFilesTest {
         String refusal = assertThrows(StudyFileException.class, () -> StudyFile.load(file)).getMessage();
         assertTrue(refusal.contains("an element does not say of which part of a study it is."), refusal);
         assertTrue(refusal.contains("unknown kind of element “prices;PackPrice”"), refusal);
+    }
+
+    /** Bytes that are no text, near the beginning or far down, are said once, in the refusal, and not on the error stream too. */
+    @Example
+    void bytesThatAreNoTextAreRefusedWithoutNoise() throws IOException {
+        ByteArrayOutputStream noise = new ByteArrayOutputStream();
+        PrintStream before = System.err;
+        System.setErr(new PrintStream(noise, true, StandardCharsets.UTF_8));
+        try {
+            for (int at : new int[] {800, seed.length / 2}) {
+                byte[] wrong = seed.clone();
+                System.arraycopy(new byte[] {(byte) 0xf4, ' ', (byte) 0xff}, 0, wrong, at, 3);
+                Path file = Files.write(folder.resolve("damaged.amberyard"), wrong);
+                String refusal = assertThrows(StudyFileException.class, () -> StudyFile.load(file)).getMessage();
+                assertTrue(refusal.contains("it is damaged there: these bytes are not text."), refusal);
+            }
+        } finally {
+            System.setErr(before);
+        }
+        assertEquals("", noise.toString(StandardCharsets.UTF_8));
     }
 
     /** A document type whose declaration is damaged, for which the parser of XML has no message. */

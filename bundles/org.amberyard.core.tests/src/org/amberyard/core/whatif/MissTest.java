@@ -44,6 +44,16 @@ class MissTest {
         held(random -> Math.pow(random.nextDouble(), -1), 20, 0.935);
     }
 
+    /** Misses of 1 and 3 have a mean of 2 that is known to 1, times 12.706 by Student's distribution of one degree of freedom (from memory). */
+    @Test
+    void twoMissesByHand() {
+        Miss miss = Miss.of(new double[] {-1, -3});
+        assertEquals(-2, miss.mean(), 1e-12);
+        assertEquals(12.7062047, miss.meanReach(), 1e-6);
+        assertEquals(3, miss.largest(), 0);
+        assertEquals(Double.POSITIVE_INFINITY, miss.within(), "two are too few for a bound");
+    }
+
     /** One draw in twelve takes a pack more: what most draws miss says nothing of it, the bound does. */
     @Test
     void stepsAreNotOverlooked() {

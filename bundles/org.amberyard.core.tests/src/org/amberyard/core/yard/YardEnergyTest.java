@@ -79,21 +79,36 @@ class YardEnergyTest {
         assertEquals(40 / AC.efficiency(), year.busKwh().get(0), 1e-9);
     }
 
-    /** The peak of a building in July, in which no bus drives, is on the bill with and without charging. */
-    @Test
-    void aBuildingPeaksInMonthsWithoutService() {
+    /** A building of nothing but a quarter of an hour at 300 kW on its peak day, behind the meter of a bus. */
+    private static List<MonthLoad> besidePeaks(int days) {
         double[] mean = new double[SampleBuses.STEPS];
         double[] peak = new double[SampleBuses.STEPS];
         peak[60] = 300;
         List<double[]> means = Collections.nCopies(12, mean);
         BuildingLoad building = new BuildingLoad(means, means, Collections.nCopies(12, peak));
         Metering shared = new Metering(OWN.tariff(), true, OWN.holidays(), OWN.contractStart());
-        YardInput yard = SampleBuses.yard(List.of(SampleBuses.bus(0, SampleBuses.route(15, 20, 5, 20), 1, EnergyUse.ZERO)),
-                PortUnit.of(AC, 1, 1), ChargeRule.of(ChargePolicy.SPREAD), false, shared, building, 15);
-        MonthLoad july = new YardPlanner(yard).year().get(SampleBuses.JULY);
+        YardInput yard = SampleBuses.yard(List.of(SampleBuses.bus(0, SampleBuses.route(days, 20, 5, 20), 1, EnergyUse.ZERO)),
+                PortUnit.of(AC, 1, 1), ChargeRule.of(ChargePolicy.SPREAD), false, shared, building, days);
+        return new YardPlanner(yard).year();
+    }
+
+    /** The peak of a building in July, in which no bus drives, is on the bill with and without charging. */
+    @Test
+    void aBuildingPeaksInMonthsWithoutService() {
+        MonthLoad july = besidePeaks(15).get(SampleBuses.JULY);
         assertEquals(300.02, july.metered(true).peakKw(), 1e-9);
         assertEquals(30, july.metered(true).dayCount(), 1e-9);
         assertEquals(300, july.buildingOnly().peakKw(), 1e-9);
         assertEquals(0.02, july.yardPeakKw(), 1e-9);
+    }
+
+    /** 75 kWh on each day of the building's peak: on both days of extreme weather, or on a free day of a month with neither. */
+    @Test
+    void theBuildingsPeakStandsInEachMonth() {
+        assertEquals(2 * 75, besidePeaks(15).get(0).buildingOnly().kwh(), 1e-9);
+        assertEquals(2 * 75, besidePeaks(3).get(0).buildingOnly().kwh(), 1e-9);
+        assertEquals(75, besidePeaks(2).get(0).buildingOnly().kwh(), 1e-9, "a coldest day alone");
+        assertEquals(75, besidePeaks(1).get(0).buildingOnly().kwh(), 1e-9, "a free weekday");
+        assertEquals(75, besidePeaks(15).get(SampleBuses.JULY).buildingOnly().kwh(), 1e-9);
     }
 }

@@ -80,10 +80,7 @@ public final class AwardSums {
             return 0;
         }
         int year = line.purchase.year();
-        double paid = Math.min(Math.min(asked, offered.ask.cap()), Math.min(left, stack.room(of, of)));
-        for (Programme holder : stack.paying()) {
-            paid = Math.min(paid, stack.room(holder, of));
-        }
+        double paid = roomLeft(of, stack, Math.min(Math.min(asked, offered.ask.cap()), left));
         paid = Math.min(paid, Math.min(purse.left(year), purse.left()));
         if (of.payout().against().isPresent()) {
             paid = Math.min(paid, taxes.left(of.payout().against().get(), year + of.payout().lagYears()));
@@ -98,6 +95,15 @@ public final class AwardSums {
         }
         stack.take(of, paid);
         return paid;
+    }
+
+    /** As much of a sum as the programme itself and those that pay already leave room for. */
+    private static double roomLeft(Programme of, LineStack stack, double sum) {
+        double room = Math.min(sum, stack.room(of, of));
+        for (Programme holder : stack.paying()) {
+            room = Math.min(room, stack.room(holder, of));
+        }
+        return room;
     }
 
     private boolean excluded(Programme of, LineStack stack) {

@@ -162,7 +162,7 @@ final class BestPlanSearch {
                 .anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent()), BestPlan.NoBound.SHARED_PORTS_OR_METER, reasons);
         boolean capped = before.plan().payment().yearlyCap().isPresent();
         add(capped && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty()), BestPlan.NoBound.MONEY_MOVES_UNDER_CAP, reasons);
-        add(aim.programmes().size() > 2 || left.plan().replacements().stream()
+        add(aim.programmes().size() > PlaceChoices.MOST_IN_SETS || left.plan().replacements().stream()
                 .anyMatch(r -> r.programmes().stream().anyMatch(aim.programmes()::contains)), BestPlan.NoBound.SHARED_PROGRAMMES, reasons);
         add(prices.leastPerKwh() < 0 || !study.depot().metering().tariff().addsUp(), BestPlan.NoBound.TARIFF, reasons);
         return reasons;

@@ -12,13 +12,16 @@ import org.amberyard.core.progress.Progress;
 /**
  * What can be done in each place that the best plan decides on: leave the bus to the rule of its type, or replace it in a year no
  * later than the rule would or than the plan does, by an electric type that does the route to the end of its pack, or by the engine
- * type that follows; without money of programmes, with that of each that pays, and with that of all. Places between which buses move,
+ * type that follows; without money of programmes, with that of each that pays, and with that of several together: of all, and of every
+ * set of as few as can be tried. Places between which buses move,
  * from which steps retire a bus, for which the plan buys a used one or a bus in other years, are left as the plan has them.
  *
  * @param places places in the list of buses that are decided on
  * @param options options by place; the first leaves the bus to the rule
  */
 record PlaceChoices(List<Integer> places, List<List<Option>> options) {
+    /** Programmes of which every set is tried. */
+    static final int MOST_IN_SETS = 3;
 
     /**
      * An option.
@@ -106,16 +109,21 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
             BusInput bus = study.buses().get(place);
             List<Integer> open = aim.programmes().stream().filter(p -> study.funding().programmes().get(p).paysIn(year)).toList();
             for (int type : electricTypes(bus)) {
-                steps.add(step(place, year, type, List.of()));
-                open.forEach(p -> steps.add(step(place, year, type, List.of(p))));
-                if (open.size() > 1) {
-                    steps.add(step(place, year, type, open));
-                }
+                sets(open).forEach(paying -> steps.add(step(place, year, type, paying)));
             }
             boolean follows = study.types().get(study.types().get(bus.type()).successor()).engine().isPresent();
             if (aim.engines() && follows && !ruleYear.equals(OptionalInt.of(year))) {
                 steps.add(step(place, year, study.types().get(bus.type()).successor(), List.of()));
             }
+        }
+
+        /** Sets of programmes to be asked, none first. */
+        private static List<List<Integer>> sets(List<Integer> open) {
+            if (open.size() <= MOST_IN_SETS) {
+                return IntStream.range(0, 1 << open.size()).mapToObj(set -> IntStream.range(0, open.size())
+                        .filter(p -> (set >> p & 1) != 0).mapToObj(open::get).toList()).toList();
+            }
+            return Stream.of(Stream.of(List.<Integer>of()), open.stream().map(List::of), Stream.of(open)).flatMap(s -> s).toList();
         }
 
         private static PlanInput.Replacement step(int place, int year, int type, List<Integer> programmes) {

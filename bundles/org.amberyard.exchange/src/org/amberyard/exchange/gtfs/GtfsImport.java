@@ -85,6 +85,12 @@ public final class GtfsImport {
         headways().ifPresent(sentences::add);
         sentences.add("The schedule does not tell riders, top speed and climb: new runs have the usual ones and no climb. Between its runs a "
                 + "bus stands away from the yard.");
+        addPeculiar(sentences);
+        return sentences;
+    }
+
+    /** What is not so in every schedule. */
+    private void addPeculiar(List<String> sentences) {
         if (runs.joined() > 0) {
             sentences.add("Trips that begin after midnight are joined to the run before them: " + runs.joined() + ".");
         }
@@ -101,7 +107,6 @@ public final class GtfsImport {
         if (feed.otherRoutes() > 0) {
             sentences.add("Routes of trains, trams, ferries and the like, which are left out: " + feed.otherRoutes() + ".");
         }
-        return sentences;
     }
 
     private Optional<String> ways(RoundedText figures) {

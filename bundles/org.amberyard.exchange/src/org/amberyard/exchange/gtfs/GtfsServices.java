@@ -61,9 +61,13 @@ final class GtfsServices {
             row.refuse("service_id", "The service “" + service + "” stands there twice; keep one row.");
             return;
         }
-        BitSet runsOn = days(service);
-        int weekday = first.get().getDayOfWeek().getValue() - 1;
-        for (int day = index(first.get()); day <= index(last.get()); day++) {
+        setWeekly(days(service), first.get(), last.get(), runs);
+    }
+
+    /** @param runs by day of the week, from Monday */
+    private static void setWeekly(BitSet runsOn, LocalDate first, LocalDate last, boolean[] runs) {
+        int weekday = first.getDayOfWeek().getValue() - 1;
+        for (int day = index(first); day <= index(last); day++) {
             runsOn.set(day, runs[weekday]);
             weekday = (weekday + 1) % runs.length;
         }

@@ -157,13 +157,21 @@ final class BusSheet implements SheetKind {
             }
             Optional<VehicleType> named = body.flatMap(types::named);
             if (named.isPresent()) {
-                if (fuel.isPresent() && !TypeGuess.burns(named.get(), fuel.get())) {
-                    throw row.wrong(FUEL, "“" + named.get().getName() + "” runs on " + TypeGuess.fuel(named.get()) + ", but the row says “" + fuel.get()
-                            + "”; mend one of the two.");
-                }
-                outcome.set(row.number(), BODY, bus, Literals.BUS__TYPE, named.get());
-                return;
+                named(row, bus, named.get(), fuel);
+            } else {
+                fitting(row, bus, body, fuel);
             }
+        }
+
+        private void named(MappedRow row, Bus bus, VehicleType named, Optional<String> fuel) throws CellFault {
+            if (fuel.isPresent() && !TypeGuess.burns(named, fuel.get())) {
+                throw row.wrong(FUEL, "“" + named.getName() + "” runs on " + TypeGuess.fuel(named) + ", but the row says “" + fuel.get()
+                        + "”; mend one of the two.");
+            }
+            outcome.set(row.number(), BODY, bus, Literals.BUS__TYPE, named);
+        }
+
+        private void fitting(MappedRow row, Bus bus, Optional<String> body, Optional<String> fuel) throws CellFault {
             if (body.isPresent() && !TypeGuess.isBody(body.get())) {
                 throw row.wrong(BODY, "“" + body.get() + "” is neither a body type, which are " + TypeGuess.bodies()
                         + ", nor the name of a vehicle type of the study, which has " + types.names() + "; write one of them.");

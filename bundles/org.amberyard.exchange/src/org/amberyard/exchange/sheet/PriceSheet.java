@@ -83,15 +83,7 @@ final class PriceSheet implements SheetKind {
         String id = PATH + ElementNames.of(path);
         TreeMap<Integer, Double> prices = new TreeMap<>();
         Map<Integer, Integer> rows = new TreeMap<>();
-        sheet.rows().stream().filter(row -> row.has(id)).forEach(row -> {
-            RowReading cells = outcome.reading(row);
-            double price = cells.of(() -> price(row, id), 0.0);
-            int year = cells.of(() -> year(row), 0);
-            if (cells.isSound() && prices.putIfAbsent(year, price) != null) {
-                cells.wrong(row.fault(YEAR, "a year that no other row has; it stands in row " + rows.get(year) + " too"));
-            }
-            rows.putIfAbsent(year, row.number());
-        });
+        sheet.rows().stream().filter(row -> row.has(id)).forEach(row -> take(row, id, prices, rows, outcome));
         if (prices.isEmpty()) {
             outcome.remark("Nothing stands in “" + sheet.header(id) + "”; that price stays as it is.");
             return;
@@ -104,6 +96,16 @@ final class PriceSheet implements SheetKind {
         }
         new PriceDoubts(sheet.header(id), base, prices, rows).tell(outcome);
         set(path, prices, rows, id, outcome);
+    }
+
+    private static void take(MappedRow row, String id, Map<Integer, Double> prices, Map<Integer, Integer> rows, SheetOutcome outcome) {
+        RowReading cells = outcome.reading(row);
+        double price = cells.of(() -> price(row, id), 0.0);
+        int year = cells.of(() -> year(row), 0);
+        if (cells.isSound() && prices.putIfAbsent(year, price) != null) {
+            cells.wrong(row.fault(YEAR, "a year that no other row has; it stands in row " + rows.get(year) + " too"));
+        }
+        rows.putIfAbsent(year, row.number());
     }
 
     private static double price(MappedRow row, String id) throws CellFault {

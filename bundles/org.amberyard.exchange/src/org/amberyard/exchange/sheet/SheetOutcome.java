@@ -161,10 +161,16 @@ final class SheetOutcome {
             changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), isNew, FieldInfo.of(field).label(), typed,
                     isNew ? "" : figures.shown(field, before), figures.shown(field, value)));
         }
-        if (!same && !isNew) {
+        if (!same) {
+            took(element, isNew, field, value);
+        }
+    }
+
+    private void took(EObject element, boolean isNew, EStructuralFeature field, Object value) {
+        if (!isNew) {
             edits.put(element, field, value);
         }
-        if (!same && (!isNew || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD))) {
+        if (!isNew || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD)) {
             note(element, field.getName());
         }
     }

@@ -1,6 +1,9 @@
 package org.amberyard.model.io;
 
 import java.io.ByteArrayInputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.util.MissingResourceException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,7 +26,7 @@ final class FormatPeek {
     static void check(byte[] bytes, StudyReader reader) throws StudyFileException {
         FormatPeek peek = new FormatPeek(reader);
         try {
-            XMLStreamReader xml = factory().createXMLStreamReader(new ByteArrayInputStream(bytes));
+            XMLStreamReader xml = factory().createXMLStreamReader(text(bytes));
             peek.checkRoot(peek.toRoot(xml));
         } catch (XMLStreamException e) {
             throw reader.damaged(LoadProblems.at(e.getLocation().getLineNumber())
@@ -32,6 +35,18 @@ final class FormatPeek {
             // The parser has no words of its own for a document type that is damaged.
             throw reader.damaged("it is not XML, or it is damaged at its beginning.", e);
         }
+    }
+
+    /**
+     * The text of a file. The parser complains on the error stream of bytes that are no text, so it is given characters; whoever reads
+     * the whole file says where such bytes stand.
+     */
+    private static Reader text(byte[] bytes) {
+        boolean wide = bytes.length > 1 && (bytes[0] == (byte) 0xfe && bytes[1] == (byte) 0xff || bytes[0] == (byte) 0xff && bytes[1] == (byte) 0xfe);
+        boolean marked = bytes.length > 2 && bytes[0] == (byte) 0xef && bytes[1] == (byte) 0xbb && bytes[2] == (byte) 0xbf;
+        int from = marked ? 3 : 0;
+        return new InputStreamReader(new ByteArrayInputStream(bytes, from, bytes.length - from),
+                wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
     }
 
     private static XMLInputFactory factory() {

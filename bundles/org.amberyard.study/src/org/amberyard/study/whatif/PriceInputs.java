@@ -69,18 +69,19 @@ final class PriceInputs {
         for (PriceField field : PriceField.all(base)) {
             double slope = (field.in(high) - field.in(low)) / (spread.high() - spread.low());
             PriceLine line = new PriceLine(input, field, field.in(base), field.in(low) - slope * spread.low(), slope);
-            for (int i = 0; i < tried.length; i++) {
-                double price = field.in(between.get(i));
-                double largest = Math.max(Math.abs(price), Math.max(Math.abs(field.in(low)), Math.abs(field.in(high))));
-                if (Math.abs(line.at(tried[i]) - price) > CLOSE * largest) {
-                    return Optional.empty();
-                }
+            double largest = Math.max(Math.abs(field.in(low)), Math.abs(field.in(high)));
+            if (!IntStream.range(0, tried.length).allMatch(i -> isNear(line, tried[i], field.in(between.get(i)), largest))) {
+                return Optional.empty();
             }
             if (slope != 0) {
                 lines.add(line);
             }
         }
         return Optional.of(lines);
+    }
+
+    private static boolean isNear(PriceLine line, double value, double price, double largest) {
+        return Math.abs(line.at(value) - price) <= CLOSE * Math.max(Math.abs(price), largest);
     }
 
     /** Values at which a price must lie on the line from low to high: one between, and the ends of what is drawn. */

@@ -2,11 +2,12 @@ package org.amberyard.workbench.session;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.ILog;
 
 /**
@@ -16,6 +17,11 @@ import org.eclipse.core.runtime.ILog;
 public final class StudyLock implements AutoCloseable {
 
     private static final String ENDING = ".lock";
+    /**
+     * Files of locks that this very program has, by their real names. On many systems a process that closes a file loses all locks that
+     * it has on it, so a file that is locked here must not be opened a second time to ask.
+     */
+    private static final Set<Path> OWN = ConcurrentHashMap.newKeySet();
 
     private final Path file;
     private final FileChannel channel;
@@ -44,25 +50,36 @@ public final class StudyLock implements AutoCloseable {
         if (study == null) {
             return new StudyLock(null, null, false);
         }
-        Path file = of(study);
+        try {
+            Path real = of(study.toAbsolutePath().getParent().toRealPath().resolve(study.getFileName()));
+            return OWN.add(real) ? locked(real) : new StudyLock(real, null, true);
+        } catch (IOException e) {
+            // A folder that is not there holds nothing that could be taken.
+            return new StudyLock(of(study), null, false);
+        }
+    }
+
+    private static StudyLock locked(Path file) {
         FileChannel channel = null;
         try {
             channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = channel.tryLock();
-            if (lock != null) {
+            if (channel.tryLock() != null) {
                 return new StudyLock(file, channel, false);
             }
         } catch (OverlappingFileLockException e) {
-            // Another session of this very program has it.
-            closeQuietly(channel);
-            return new StudyLock(file, null, true);
+            // This program has it by a name that is spelt otherwise.
         } catch (IOException e) {
             // A folder that is only read, or a drive that knows no locks, must not keep anyone from opening the study.
-            closeQuietly(channel);
+            giveUp(file, channel);
             return new StudyLock(file, null, false);
         }
-        closeQuietly(channel);
+        giveUp(file, channel);
         return new StudyLock(file, null, true);
+    }
+
+    private static void giveUp(Path file, FileChannel channel) {
+        closeQuietly(channel);
+        OWN.remove(file);
     }
 
     /** True where another session or program had the study file when this one asked for it. */
@@ -78,7 +95,7 @@ public final class StudyLock implements AutoCloseable {
             } catch (IOException e) {
                 ILog.of(StudyLock.class).warn(e.getMessage(), e);
             }
-            closeQuietly(channel);
+            giveUp(file, channel);
         }
     }
 
