@@ -119,7 +119,7 @@ public final class Field {
 
     /** What may be chosen for an element; null for one that is yet to come. */
     List<String> choices(EObject element) {
-        return places.map(p -> p.choices(element)).orElseGet(this::choices);
+        return places.map(p -> p.choices(element, study)).orElseGet(this::choices);
     }
 
     /** What may be chosen; empty when the field takes any text. */

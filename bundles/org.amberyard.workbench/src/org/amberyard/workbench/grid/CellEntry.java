@@ -132,7 +132,7 @@ public final class CellEntry {
         boolean shift = (event.stateMask & SWT.SHIFT) != 0;
         switch (event.detail) {
             case SWT.TRAVERSE_ESCAPE -> cancel();
-            case SWT.TRAVERSE_RETURN -> commit(() -> keys().moveByEnter(shift ? -1 : 1));
+            case SWT.TRAVERSE_RETURN -> commit(() -> keys().goOnByEnter(shift ? -1 : 1));
             case SWT.TRAVERSE_TAB_NEXT -> commit(() -> keys().moveByTab(1));
             case SWT.TRAVERSE_TAB_PREVIOUS -> commit(() -> keys().moveByTab(-1));
             default -> {
