@@ -90,7 +90,7 @@ public final class Field {
 
     /** Text of a value at a length for reading. */
     public String text(Object value) {
-        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.text(readable(value));
+        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.shown(readable(value));
     }
 
     /** The value of a field that is cleared. */

@@ -86,8 +86,7 @@ public final class CellEntry {
         text.setFocus();
         List<String> offered = grid.model().choices(row, column);
         if (!offered.isEmpty()) {
-            choices.open(offered, grid.toDisplay(geometry.x(column), geometry.y(row) + geometry.rowHeight()),
-                    geometry.width(column), typed == null ? own : null);
+            choices.open(offered, grid.getDisplay().map(grid, null, geometry.cell(row, column)), typed == null ? own : null);
             choices.narrow(typed);
         }
     }
