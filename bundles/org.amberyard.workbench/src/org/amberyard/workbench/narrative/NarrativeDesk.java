@@ -15,6 +15,7 @@ import org.amberyard.study.NarrativeText;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.FieldBorder;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices;
@@ -95,6 +96,7 @@ public final class NarrativeDesk {
         Composite below = paper(area, 2);
         title(below, Messages.Figures_title);
         search = new Text(below, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        FieldBorder.around(search);
         search.setMessage(Messages.Figures_search);
         search.addListener(SWT.Modify, e -> list());
         GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.END, SWT.CENTER).applyTo(search);
@@ -123,7 +125,7 @@ public final class NarrativeDesk {
 
     private static Composite titled(Composite parent, String words) {
         Composite made = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(made);
+        GridLayoutFactory.fillDefaults().margins(1, 1).spacing(0, 3).applyTo(made);
         title(made, words);
         return made;
     }
