@@ -33,7 +33,7 @@ class PublishedFormatsTest {
         Files.writeString(folder.resolve("vale.epw"), epw);
         assertEquals(0, console.run("import-weather", ExampleConsole.STUDY, "vale.epw"), console.err());
         assertTrue(console.out().startsWith("31 days of hourly weather at Vale, OS (1), at latitude 41.50° and 300 m above sea level."), console.out());
-        assertTrue(console.out().contains("  month climate January, mean daily low: 4 °F → -5.8 °F"), console.out());
+        assertTrue(console.out().contains("  month climate January, mean daily low: 4 °F → −5.8 °F"), console.out());
         assertEquals(-21, console.study().getSite().getClimate().get(0).getMeanLowC());
         assertEquals(0, console.run("import-weather", ExampleConsole.STUDY, "vale.epw"), console.err());
         assertTrue(console.out().endsWith(String.format("Nothing changed.%n")), console.out());

@@ -1,11 +1,13 @@
 package org.amberyard.batch;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.whatif.Shape;
 import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatIf;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
@@ -45,6 +47,7 @@ final class GridOption {
             }
             whatIf.setGridAcross(input(names[0], whatIf));
             whatIf.setGridUpward(input(names[1], whatIf));
+            check(whatIf);
         }
         Optional<String> steps = arguments.value(STEPS);
         if (steps.isPresent()) {
@@ -54,6 +57,20 @@ final class GridOption {
             }
             whatIf.setGridColumns(count(counts.group(1), steps.get()));
             whatIf.setGridRows(count(counts.group(2) == null ? counts.group(1) : counts.group(2), steps.get()));
+        }
+    }
+
+    /** Whoever asks for a grid is told when there can be none of it, before anything is run. */
+    private static void check(WhatIf whatIf) throws WrongUse {
+        if (whatIf.getGridAcross() != null && whatIf.getGridAcross() == whatIf.getGridUpward()) {
+            throw new WrongUse(GRID + ": “" + whatIf.getGridUpward().getName() + "” runs across the grid already; name another input to run "
+                    + "upward, or none.");
+        }
+        for (UncertainInput input : Arrays.asList(whatIf.getGridAcross(), whatIf.getGridUpward())) {
+            if (input != null && input.getShape() == Shape.LIST) {
+                throw new WrongUse(GRID + ": “" + input.getName() + "” is a list, which has nothing between its values; name an input of another "
+                        + "shape.");
+            }
         }
     }
 

@@ -66,6 +66,15 @@ class ChartFitTest {
     }
 
     @Test
+    void aTitleWithoutUnitIsCutNotLost() {
+        XYPlot plot = plot("Diesel price rise");
+        try (ChartFit fit = ChartFit.of(ChartFrame.around(plot, "A title", SAID, theme), 500, 160)) {
+            String cut = plot.getRangeAxis().getLabel();
+            assertTrue(cut.startsWith("Diesel") && cut.endsWith("…"), cut);
+        }
+    }
+
+    @Test
     void eachOfSeveralPlotsIsHighEnough() {
         CombinedDomainXYPlot plots = new CombinedDomainXYPlot(new NumberAxis("Year"));
         for (int i = 0; i < 5; i++) {

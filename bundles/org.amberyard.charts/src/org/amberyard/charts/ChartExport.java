@@ -1,7 +1,6 @@
 package org.amberyard.charts;
 
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.BufferedOutputStream;
@@ -40,8 +39,7 @@ public final class ChartExport {
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            ChartHints.set(graphics);
             graphics.scale(scale, scale);
             chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, width, height));
         } finally {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
@@ -29,6 +30,8 @@ public final class ChartFit implements AutoCloseable {
     /** Of several plots one below the other. */
     private static final double LEAST_OF_SEVERAL = 56;
     private static final int MOST_ROUNDS = 5;
+    /** Share of a title that is enough to tell it. */
+    private static final double LEAST_TOLD = 0.6;
 
     private final JFreeChart chart;
     private final Map<Axis, String> whole = new LinkedHashMap<>();
@@ -42,6 +45,7 @@ public final class ChartFit implements AutoCloseable {
     public static ChartFit of(JFreeChart chart, double width, double height) {
         ChartFit fit = new ChartFit(chart);
         Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        ChartHints.set(graphics);
         try {
             fit.fit(graphics, width, height);
         } finally {
@@ -114,12 +118,14 @@ public final class ChartFit implements AutoCloseable {
         }
     }
 
-    /** Without what is said beside the unit, then the unit alone. */
+    /** Without what is said beside the unit, then the unit alone; one without unit letter by letter, as long as it can be told what it was. */
     private static Stream<String> shorter(String title) {
         int open = title.lastIndexOf('(');
         int comma = title.indexOf(',', Math.max(0, open));
         String plain = open > 0 && comma > 0 && title.endsWith(")") ? title.substring(0, comma) + ")" : title;
-        return open > 0 ? Stream.of(plain, plain.substring(open + 1, plain.length() - 1)) : Stream.empty();
+        return open > 0 ? Stream.of(plain, plain.substring(open + 1, plain.length() - 1))
+                : IntStream.iterate(title.length() - 1, length -> length > LEAST_TOLD * title.length(), length -> length - 1)
+                        .mapToObj(length -> title.substring(0, length).strip() + "…");
     }
 
     @Override

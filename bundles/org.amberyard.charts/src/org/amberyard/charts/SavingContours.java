@@ -7,52 +7,29 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.amberyard.core.whatif.ContourLine;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** Lines of equal saving over the cells of a grid: thin ones with their amount, a strong one where both plans cost the same. */
 final class SavingContours {
     private static final int LAYER = 1;
-    /** Part of the width at either side in which an amount stands beside its line, not over it, lest it is cut off. */
-    private static final double EDGE = 0.07;
 
-    private final double low;
-    private final double high;
     private final ChartTheme theme;
     private final DefaultXYDataset data = new DefaultXYDataset();
     private final XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
-    private final List<XYTextAnnotation> labels = new ArrayList<>();
+    private final ContourLabels labels;
 
-    /**
-     * @param low lowest value of the input across
-     * @param high highest
-     */
-    SavingContours(double low, double high, ChartTheme theme) {
-        this.low = low;
-        this.high = high;
+    SavingContours(ChartTheme theme) {
         this.theme = theme;
+        this.labels = new ContourLabels(theme);
     }
 
-    /** Thin lines of an amount, which stands at the middle of the longest. */
+    /** Thin lines of an amount, which stands on the longest. */
     void add(List<ContourLine> level, String amount) {
         level.forEach(line -> add(line, theme.quietText(), ChartFrame.THIN));
-        level.stream().map(ContourLine::points).max(Comparator.comparingInt(List::size)).ifPresent(points -> {
-            ContourLine.Point middle = points.get(points.size() / 2);
-            XYTextAnnotation label = new XYTextAnnotation(amount, middle.first(), middle.second());
-            label.setFont(theme.tickFont());
-            label.setPaint(theme.text());
-            label.setBackgroundPaint(theme.background());
-            label.setTextAnchor(anchor((middle.first() - low) / (high - low)));
-            labels.add(label);
-        });
-    }
-
-    private static TextAnchor anchor(double share) {
-        return share < EDGE ? TextAnchor.CENTER_LEFT : share > 1 - EDGE ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER;
+        level.stream().map(ContourLine::points).max(Comparator.comparingInt(List::size)).ifPresent(points -> labels.add(amount, points));
     }
 
     /** The lines on which both plans cost the same. */
@@ -85,6 +62,6 @@ final class SavingContours {
         plot.setDataset(LAYER, data);
         plot.setRenderer(LAYER, lines);
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
-        labels.forEach(plot::addAnnotation);
+        plot.addAnnotation(labels);
     }
 }

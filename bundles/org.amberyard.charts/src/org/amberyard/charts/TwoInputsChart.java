@@ -32,6 +32,8 @@ final class TwoInputsChart {
     private static final String NAME = "what_if_grid";
     private static final String TITLE = "Two inputs together";
     private static final int HEIGHT = 460;
+    /** Rows of cells are high enough for the amounts, and the name of the input beside them is whole. */
+    private static final int LEAST_HEIGHT = 240;
     private static final MathContext DIGITS = new MathContext(12);
     /** Smaller steps would not show in millions with two decimals. */
     private static final double LEAST_TOLD_IN_MILLIONS = 10_000;
@@ -58,7 +60,7 @@ final class TwoInputsChart {
             return ChartFrame.none(NAME, TITLE, TwoTogether.whyNone(results.inputs()).orElse("Not worked out yet"), HEIGHT, theme);
         }
         TwoInputsChart build = new TwoInputsChart(new ComparedPlans(results, plan), results.grid().get(), theme);
-        return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT, ChartFrame.LEAST_HEIGHT, Subjects.NONE);
+        return new Chart(NAME, TITLE, build.chart(), build.sentences(), build.data(), HEIGHT, LEAST_HEIGHT, Subjects.NONE);
     }
 
     private JFreeChart chart() {
@@ -81,7 +83,7 @@ final class TwoInputsChart {
     }
 
     private SavingContours contours() {
-        SavingContours contours = new SavingContours(run.grid().first(0), run.grid().first(run.grid().columns() - 1), theme);
+        SavingContours contours = new SavingContours(theme);
         MoneyTickFormat amounts = MoneyTickFormat.reaching(bands.step() < LEAST_TOLD_IN_MILLIONS ? bands.step() : Math.max(-least(), most()));
         bands.between().forEach(level -> contours.add(ContourLine.of(run.grid(), saving, level), amounts.format(level)));
         contours.addEven(even);

@@ -20,13 +20,13 @@ public final class CurveChangeTable {
     /** The table of a fitting, in the study's units; without rows when there is no fit or it changes nothing. */
     public static ResultTable of(CurveFitting fitting) {
         RoundedText text = new RoundedText(fitting.study());
-        return new ResultTable(NAME, TITLE, List.of(column("field", "Field", "Field of the vehicle type."),
-                column("now", "Now", "What it holds."), column("then", "By the logs", "What it would hold.")),
+        return new ResultTable(NAME, TITLE, List.of(column("field", "Field", Type.TEXT, "Field of the vehicle type."),
+                column("now", "Now", Type.FIGURE, "What it holds."), column("then", "By the logs", Type.FIGURE, "What it would hold.")),
                 CurveWriter.changes(fitting).stream().map(c -> List.<Object>of(FieldInfo.of(c.field()).label(), text.shown(c.field(), c.before()),
                         text.of(c.field(), c.after()))).toList());
     }
 
-    private static ResultColumn column(String name, String label, String meaning) {
-        return new ResultColumn(name, label, "", Type.TEXT, meaning);
+    private static ResultColumn column(String name, String label, Type type, String meaning) {
+        return new ResultColumn(name, label, "", type, meaning);
     }
 }

@@ -43,7 +43,7 @@ final class ElementInputs {
         if (value instanceof Number number) {
             return Derivation.input(info.label(), number.doubleValue(), info.unitToken(), ref);
         }
-        String text = InputRegister.brief(FieldFormat.of(field, study).text(value));
+        String text = InputRegister.brief(FieldFormat.of(field, study).shown(value));
         return Derivation.input(info.label() + ": " + (text.isEmpty() ? "none" : text), Double.NaN, "", ref);
     }
 

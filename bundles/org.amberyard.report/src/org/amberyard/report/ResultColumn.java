@@ -15,6 +15,8 @@ public record ResultColumn(String name, String label, String unit, Type type, St
     public enum Type {
         /** Words. */
         TEXT,
+        /** Figures of which each has a unit of its own, with it. */
+        FIGURE,
         /** Whole numbers. */
         INTEGER,
         /** Numbers. */

@@ -108,7 +108,7 @@ public final class ResultsSchema {
 
     private static String jsonType(ResultColumn.Type type) {
         return switch (type) {
-            case TEXT -> "string";
+            case TEXT, FIGURE -> "string";
             case INTEGER -> "integer";
             case NUMBER, MONEY -> "number";
         };

@@ -58,16 +58,16 @@ class CurveFittingTest {
     @Test
     void theWordsTellCurveTrustAndCautionsInTheUnitsOfTheStudy() {
         List<String> words = CurveWords.of(fitting());
-        assertTrue(words.get(0).matches("Good fit: the curve is off by [\\d.]+ % on 15 logs from -4 °F to 84 °F and explains "
+        assertTrue(words.get(0).matches("Good fit: the curve is off by [\\d.]+ % on 15 logs from −4 °F to 84 °F and explains "
                 + "[\\d.]+ % of the variation in energy per distance\\."), words.get(0));
-        assertTrue(words.get(1).matches("Base use: 1\\.\\d+ kWh/mi, with 95 % confidence between 1\\.\\d+ kWh/mi and "
-                + "1\\.\\d+ kWh/mi\\."), words.get(1));
-        assertEquals("Heating limit: 20 kW, the heater's own; the logs show no limit.", words.get(5));
-        assertEquals("Logs without time in service: 1. They are taken at the mean speed of the others.", words.get(6));
-        assertEquals("The site's coldest day, -12 °F, is colder than any log; there the curve only carries on what it has "
-                + "seen.", words.get(7));
+        assertTrue(words.get(4).matches("Base use: 1\\.\\d+ kWh/mi, with 95 % confidence between 1\\.\\d+ kWh/mi and "
+                + "1\\.\\d+ kWh/mi\\."), words.get(4));
+        assertEquals("Heating limit: 20 kW, the heater's own; the logs show no limit.", words.get(8));
+        assertEquals("Logs without time in service: 1. They are taken at the mean speed of the others.", words.get(2));
+        assertEquals("The site's coldest day, −12 °F, is colder than any log; there the curve only carries on what it has "
+                + "seen.", words.get(3));
         assertEquals("No route goes by consumption curves yet, so this one decides nothing until some do; choose it as their energy model on "
-                + "the page Routes.", words.get(8));
+                + "the page Routes.", words.get(1));
         study.getRoutes().get(0).setEnergyModel(EnergyModel.CURVE);
         assertTrue(CurveWords.of(fitting()).contains("Routes that go by consumption curves: 1 of 18."));
     }

@@ -71,6 +71,17 @@ class FieldFormatTest {
     }
 
     /** A price year of 0 is no year; other years say themselves. */
+    /** What is typed, edited and filed has the minus of keyboards, what is read that of print; both are taken. */
+    @Test
+    void aMinusIsReadInBothSigns() throws FieldFormatException {
+        FieldFormat outside = us(FleetPackage.Literals.CONSUMPTION_LOG__OUTSIDE_C);
+        assertEquals("-4", outside.text(-20.0));
+        assertEquals("−4", outside.shown(-20.0));
+        assertEquals("−4 °F", outside.textWithUnit(-20.0));
+        assertEquals(-20, (double) outside.parse("−4"), 1e-12);
+        assertEquals(-20, (double) outside.parse("-4 °F"), 1e-12);
+    }
+
     @Test
     void aYearThatIsLeftToTheBaseYearSaysSo() throws FieldFormatException {
         FieldFormat year = us(StudyPackage.Literals.SETTINGS__PRICE_YEAR);

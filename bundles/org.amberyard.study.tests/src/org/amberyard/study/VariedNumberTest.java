@@ -73,7 +73,7 @@ class VariedNumberTest {
     @Test
     void sharesArePercent() throws FieldFormatException {
         UncertainInput rise = study.getWhatIf().getInputs().get(1);
-        assertEquals("-1 %", shown(rise, Literals.UNCERTAIN_INPUT__LOW));
+        assertEquals("−1 %", shown(rise, Literals.UNCERTAIN_INPUT__LOW));
         assertEquals(0.025, typed(rise, Literals.UNCERTAIN_INPUT__HIGH, "2.5"), 1e-12);
     }
 
@@ -94,7 +94,7 @@ class VariedNumberTest {
         other.getWhatIf().getScenarios().get(0).getChanges().get(0).setNumber(4 / 3.785411784);
         assertTrue(InputDifferences.of(List.of(study, other), study).stream().anyMatch(d -> d.values().equals(List.of("5 USD/gal", "4 USD/gal"))));
         diesel.setNumber(-1 / 3.785411784);
-        assertTrue(StudyFindings.of(study).stream().anyMatch(f -> f.message().contains("at -1 USD/gal price would be -1 USD/gal, which the field")),
+        assertTrue(StudyFindings.of(study).stream().anyMatch(f -> f.message().contains("at −1 USD/gal price would be −1 USD/gal, which the field")),
                 StudyFindings.of(study).toString());
     }
 }

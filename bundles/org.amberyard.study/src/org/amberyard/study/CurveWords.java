@@ -29,16 +29,16 @@ public final class CurveWords {
         this.text = new RoundedText(fitting.study());
     }
 
-    /** Sentences on a fitting: the curve term by term and how far to trust it, or why there is none. */
+    /** Sentences on a fitting: how far to trust it and what it is good for, then the curve term by term; or why there is none. */
     public static List<String> of(CurveFitting fitting) {
         CurveWords words = new CurveWords(fitting);
         List<String> sentences = new ArrayList<>();
         if (fitting.outcome() instanceof CurveFit fit) {
             sentences.add(words.quality(fit));
+            sentences.add(words.routes());
+            sentences.addAll(words.cautions(fit));
             fit.terms().forEach(t -> sentences.add(words.term(t)));
             sentences.add(words.heatLimit(fit));
-            sentences.addAll(words.cautions(fit));
-            sentences.add(words.routes());
         } else if (fitting.outcome() instanceof FitRefusal refusal) {
             sentences.add(RefusalWords.of(fitting, refusal));
         }

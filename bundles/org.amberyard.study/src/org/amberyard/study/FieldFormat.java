@@ -116,6 +116,11 @@ public final class FieldFormat {
         return value instanceof EObject element ? ElementNames.of(element) : value.toString();
     }
 
+    /** Text of a value for reading: as {@link #text}, with the sign that is printed for minus; both signs are read. */
+    public String shown(Object value) {
+        return value instanceof Number ? text(value).replace('-', '−') : text(value);
+    }
+
     /**
      * Text of a value for files that are read back: as {@link #text}, but of as many digits as the value needs. Reading it gives the same value,
      * but for the last bit of some numbers of which no figure in the unit is read as just them.
@@ -149,7 +154,7 @@ public final class FieldFormat {
             return words.asBaseYear();
         }
         String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
-        return symbol.isEmpty() || value == null ? text(value) : text(value) + " " + symbol;
+        return symbol.isEmpty() || value == null ? shown(value) : shown(value) + " " + symbol;
     }
 
     /**

@@ -12,7 +12,10 @@ import org.eclipse.core.commands.Command;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.bindings.Binding;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.keys.IBindingService;
 import org.junit.jupiter.api.Test;
@@ -56,6 +59,17 @@ class CommandsTest {
             }
         }));
         assertEquals(Set.of(), twice);
+    }
+
+    /** GTK leaves keys of two strokes out of its menus; other platforms show what stands behind a tab. */
+    @Test
+    void menusShowKeysOfTwoStrokes(Display display) {
+        Menu edit = display.syncCall(() -> OpenStudy.page().getWorkbenchWindow().getShell().getMenuBar().getItem(1).getMenu());
+        display.syncExec(() -> edit.notifyListeners(SWT.Show, new Event()));
+        String keys = "gtk".equals(SWT.getPlatform()) ? "   (Ctrl+L P)" : "\tCtrl+L P";
+        OpenStudy.await(display, () -> Arrays.stream(edit.getItems()).map(item -> item.getText().replace("&", ""))
+                .anyMatch(("Copy without thousands separators" + keys)::equals));
+        display.syncExec(() -> edit.notifyListeners(SWT.Hide, new Event()));
     }
 
     private static List<Binding> bindings() {

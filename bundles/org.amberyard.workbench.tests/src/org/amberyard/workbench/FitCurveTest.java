@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.study.CurveLogs;
 import org.amberyard.study.whatif.StudyFingerprint;
@@ -46,6 +47,8 @@ class FitCurveTest {
             assertEquals(List.of("Curve: base use", "0 kWh/mi"), display.syncCall(() -> List.of(changes.model().text(0, 0), changes.model().text(0, 1))));
             assertTrue(display.syncCall(() -> changes.model().text(0, 2)).matches("1\\.\\d+ kWh/mi"), display.syncCall(() -> changes.model().text(0, 2)));
             assertEquals(15, display.syncCall(() -> residuals.model().rows()));
+            assertEquals(List.of(false, true, true), display.syncCall(() -> IntStream.range(0, 3).mapToObj(c -> changes.model().isFigure(0, c)).toList()));
+            assertTrue(display.syncCall(() -> IntStream.range(1, 8).allMatch(c -> residuals.model().isFigure(0, c))));
             assertEquals("Curve: rise in the cold", display.syncCall(() -> changes.model().text(1, 0)), "the temperatures stay as they are");
 
             display.syncExec(() -> press(accept(dialog)));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
@@ -21,6 +23,8 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -92,6 +96,125 @@ class NarrativePageTest {
             assertTrue(need.getGivenOut().isEmpty());
             display.syncExec(study.session()::undo);
             study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+        }
+    }
+
+    private static Grid grid(String header) {
+        return all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() > 0 && g.model().header(0).equals(header)).findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void enterInAHeadingGoesOnInItsText(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            int before = study.study().getNarratives().size();
+            Grid headings = display.syncCall(() -> grid("Heading"));
+            display.syncExec(() -> headings.goTo(before, 0));
+            assertFalse(display.syncCall(() -> field().isEnabled()));
+            display.syncExec(headings::forceFocus);
+            new Keyboard(display).type("Jobs");
+            new Keyboard(display).press(SWT.CR);
+            assertTrue(display.syncCall(() -> field().isFocusControl()));
+            new Keyboard(display).type("We train people");
+            study.await(() -> "We train people".equals(study.study().getNarratives().get(before).getText()));
+            assertEquals(before + 1, study.study().getNarratives().size());
+
+            display.syncExec(headings::forceFocus);
+            new Keyboard(display).press(SWT.F2);
+            new Keyboard(display).type("Work");
+            new Keyboard(display).press(SWT.CR);
+            assertEquals("Work", study.study().getNarratives().get(before).getName());
+            assertTrue(display.syncCall(() -> field().isFocusControl() && field().getCaretOffset() == field().getCharCount()));
+        }
+    }
+
+    private static StyledText field() {
+        return all(StyledText.class).stream().filter(t -> t.isVisible() && t.getEditable()).findFirst().orElseThrow();
+    }
+
+    /** The list of all texts says which are to be given out again, and of a text that has got more figures nothing is said of these. */
+    @Test
+    void aHeadingIsMarkedWhoseFiguresHaveChangedSinceItWasGivenOut(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> entry().setText("{total project cost} in all"));
+            study.await(() -> button("Copy text").isEnabled());
+            display.syncExec(() -> press("Copy text"));
+            Grid headings = display.syncCall(() -> grid("Heading"));
+            assertTrue(display.syncCall(() -> headings.model().mark(0, 0)).isEmpty());
+
+            display.syncExec(() -> entry().setText("{total project cost} for {buses replaced} buses"));
+            study.await(() -> says("No figure that the text was given out with on") && says("Put in since then: buses replaced."));
+            study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+                @Override
+                protected void doExecute() {
+                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
+                }
+            }));
+            study.await(() -> headings.model().mark(0, 0).isPresent());
+            String words = display.syncCall(() -> headings.words(0, 0));
+            assertTrue(words.startsWith("Heading: Need. Changed since the text was given out on "), words);
+            assertTrue(words.contains("total project cost: USD\u00a05,133,021 → USD\u00a04,"), words);
+        }
+    }
+
+    @Test
+    void aTextThatIsNotWholeIsCopiedOnlyWhenTheUserSaysSo(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> entry().setText("{routes} routes, {buses replacd}"));
+            study.await(() -> button("Copy text").isEnabled());
+            int before = need.getGivenOut().size();
+            copyAnswering(study, "Cancel");
+            assertEquals(before, need.getGivenOut().size());
+            copyAnswering(study, "Copy all the same");
+            assertEquals("18 routes, {buses replacd}", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
+        }
+    }
+
+    private static void copyAnswering(OpenStudy study, String answer) {
+        study.display().asyncExec(() -> press("Copy text"));
+        study.await(() -> dialog().isPresent());
+        study.display().syncExec(() -> {
+            Shell dialog = dialog().orElseThrow();
+            assertTrue(View.all(dialog, Label.class).stream().anyMatch(l -> l.getText().contains("“{buses replacd}” names no figure.")));
+            View.all(dialog, Button.class).stream().filter(b -> b.getText().equals(answer)).findFirst().orElseThrow()
+                    .notifyListeners(SWT.Selection, new Event());
+        });
+        study.await(() -> dialog().isEmpty());
+    }
+
+    private static Optional<Shell> dialog() {
+        return Stream.of(Display.getCurrent().getShells()).filter(s -> s.isVisible() && s.getText().equals("Copy a text with faults")).findFirst();
+    }
+
+    @Test
+    void aSearchForAFigureThatThereIsNotSaysSo(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
+            Text search = display.syncCall(() -> all(Text.class).stream().filter(t -> t.getMessage().equals("Find a figure")).findFirst().orElseThrow());
+            String before = display.syncCall(() -> entry().getText());
+            display.syncExec(() -> search.setText("bread"));
+            assertEquals("No figure of that name", display.syncCall(() -> grid("Now").model().text(0, 1)));
+            display.syncExec(() -> search.notifyListeners(SWT.DefaultSelection, new Event()));
+            assertEquals(before, display.syncCall(() -> entry().getText()));
+            display.syncExec(() -> search.setText("grant requested"));
+            display.syncExec(() -> {
+                entry().setSelection(0);
+                search.notifyListeners(SWT.DefaultSelection, new Event());
+            });
+            assertEquals("{grant requested}" + before, display.syncCall(() -> entry().getText()));
         }
     }
 

@@ -150,15 +150,20 @@ class TableImportTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             int before = study.study().getBuses().size();
             double odometer = study.study().getBuses().get(0).getOdometerKm();
+            int told;
             try (Open open = Open.on(study, list)) {
                 open.await(open::importable);
                 assertEquals("Problems (0)", open.tab(0));
                 assertEquals(List.of("2", "bus B01"), open.row(1, 0).subList(0, 2));
-                List<List<String>> rows = IntStream.range(0, Integer.parseInt(open.tab(1).replaceAll("\\D", ""))).mapToObj(r -> open.row(1, r)).toList();
+                told = Integer.parseInt(open.tab(1).replaceAll("\\D", ""));
+                List<List<String>> rows = IntStream.range(0, display.syncCall(() -> open.all(Table.class).get(3).getItemCount()))
+                        .mapToObj(r -> open.row(1, r)).toList();
                 assertTrue(rows.contains(List.of("3", "bus Z99", "", "new")), rows.toString());
                 assertTrue(rows.contains(List.of("3", "bus Z99", "150000", "Odometer: 150,000 mi")), rows.toString());
                 display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
             }
+            assertEquals(told, display.syncCall(() -> study.session().history().undoable().orElseThrow().count()),
+                    () -> "as many as the tab has told, not: " + study.session().history().undoable().orElseThrow());
             Bus added = study.study().getBuses().get(before);
             assertEquals("Z99", added.getName());
             assertEquals(123_456 * 1.609344, study.study().getBuses().get(0).getOdometerKm(), 1e-6);

@@ -151,7 +151,7 @@ class WhatIfTest {
         });
     }
 
-    /** The inputs of the grid are chosen by name, refused where there is none, marked where they are the same, and undone. */
+    /** The inputs of the grid are chosen by name, refused where there is none, marked where they are the same, which takes the grid alone away, and undone. */
     @Test
     void theGridIsOfTheInputsThatAreChosen(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
@@ -165,15 +165,21 @@ class WhatIfTest {
             put(study, WhatifPackage.Literals.WHAT_IF__GRID_UPWARD, "Diesel price");
             study.await(() -> study.session().evaluation().findings().stream()
                     .anyMatch(f -> f.feature() == WhatifPackage.Literals.WHAT_IF__GRID_UPWARD && f.message().contains("runs across the grid already")));
+            study.awaitResult();
+            Composite view = open(study);
+            press(study, view);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+            show(display, view, WhatIfChart.GRID);
+            study.await(() -> canvas(view).textAlternative().contains("“Diesel price” is chosen to run both across and upward"));
             display.syncExec(study.session()::undo);
             assertNull(whatIf.getGridUpward());
             put(study, WhatifPackage.Literals.WHAT_IF__GRID_UPWARD, "Electricity rise");
             put(study, WhatifPackage.Literals.WHAT_IF__GRID_COLUMNS, "25");
             study.awaitResult();
 
-            Composite view = open(study);
+            study.await(() -> study.session().whatIf().isOutdated());
             press(study, view);
-            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE && !study.session().whatIf().isOutdated());
             TwoTogether found = study.session().whatIf().upToDate().orElseThrow().grid().orElseThrow();
             assertEquals(List.of(0, 2, 25, 11), List.of(found.first(), found.second(), found.grid().columns(), found.grid().rows()));
             AllTogether drawn = study.session().whatIf().results().orElseThrow().all().orElseThrow();

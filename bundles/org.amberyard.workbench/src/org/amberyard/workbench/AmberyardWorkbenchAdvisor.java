@@ -1,6 +1,7 @@
 package org.amberyard.workbench;
 
 import org.amberyard.workbench.layout.Purpose;
+import org.amberyard.workbench.look.MenuKeys;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -13,6 +14,7 @@ public class AmberyardWorkbenchAdvisor extends WorkbenchAdvisor {
     public void initialize(IWorkbenchConfigurer configurer) {
         super.initialize(configurer);
         configurer.setSaveAndRestore(true);
+        MenuKeys.follow(configurer.getWorkbench().getDisplay());
     }
 
     @Override

@@ -23,8 +23,12 @@ public final class TwoTogether {
         this.baseline = baseline;
     }
 
-    /** Why there is no grid: it takes two inputs of a range; empty where there are two, so that it is not worked out yet. */
+    /** Why there is no grid: it takes two different inputs of a range; empty where there are two, so that it is not worked out yet. */
     public static Optional<String> whyNone(VariedInputs inputs) {
+        if (inputs.chosenTwice().isPresent()) {
+            return Optional.of("“" + inputs.name(inputs.chosenTwice().getAsInt()) + "” is chosen to run both across and upward; a grid of two "
+                    + "inputs takes another one for one of the ways");
+        }
         List<String> ranges = IntStream.range(0, inputs.names().size()).filter(inputs::varies).mapToObj(inputs::name).toList();
         return switch (ranges.size()) {
             case 0 -> Optional.of("No uncertain input takes any value of a range; a grid of two inputs takes two of them");

@@ -1,6 +1,7 @@
 package org.amberyard.core.variants;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /** The inputs that vary, for tables and charts. */
 public interface VariedInputs {
@@ -22,4 +23,9 @@ public interface VariedInputs {
 
     /** True for an input that takes any value of a range that has a length; between the values of a list there is nothing. */
     boolean varies(int input);
+
+    /** Place of the input that is chosen for both ways of the grid of two inputs, which so has none; empty where that is not so. */
+    default OptionalInt chosenTwice() {
+        return OptionalInt.empty();
+    }
 }

@@ -11,8 +11,10 @@ package org.amberyard.exchange.sheet;
  * @param typed what stands in the cell that tells the value; empty where it is worked out from several, or from none
  * @param before what the field held; empty for a new element
  * @param after what it holds then, with its unit
+ * @param isWhole true for a change by itself; false for what an element holds that comes or goes, which is one change
  */
-public record SheetChange(String sheet, int row, String element, boolean isNew, String field, String typed, String before, String after) {
+public record SheetChange(String sheet, int row, String element, boolean isNew, String field, String typed, String before, String after,
+        boolean isWhole) {
 
     /** True when the element is new in the study. */
     public boolean isAddition() {

@@ -124,11 +124,12 @@ final class SheetOutcome {
     /** A new element of the study. */
     void added(int row, EObject element) {
         rowOf.putIfAbsent(element, row);
-        if (!added.contains(element.eContainer())) {
+        boolean isWhole = !added.contains(element.eContainer());
+        if (isWhole) {
             edits.added(element);
         }
         added.add(element);
-        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), true, "", "", "", ""));
+        changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), true, "", "", "", "", isWhole));
         note(element, SourceNotes.EVERY_FIELD);
     }
 
@@ -159,7 +160,7 @@ final class SheetOutcome {
         boolean told = element.eIsSet(field) || !typed.isEmpty() && sheet.idOf(field).isPresent();
         if (!same || isNew && told) {
             changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), isNew, FieldInfo.of(field).label(), typed,
-                    isNew ? "" : figures.shown(field, before), figures.shown(field, value)));
+                    isNew ? "" : figures.shown(field, before), figures.shown(field, value), !isNew));
         }
         if (!same) {
             took(element, isNew, field, value);
@@ -190,7 +191,7 @@ final class SheetOutcome {
      */
     void removed(int row, EObject element, List<? extends EStructuralFeature> fields) {
         fields.stream().filter(f -> f == fields.get(0) || element.eIsSet(f)).forEach(f -> changes.add(new SheetChange(sheet.sheet().name(), row,
-                ElementNames.withKind(element), false, FieldInfo.of(f).label(), "", figures.shown(f, element.eGet(f)), "")));
+                ElementNames.withKind(element), false, FieldInfo.of(f).label(), "", figures.shown(f, element.eGet(f)), "", f == fields.get(0))));
         edits.removed(element.eContainer(), element.eContainmentFeature(), element);
         EcoreUtil.remove(element);
     }

@@ -2,6 +2,7 @@ package org.amberyard.model.meta;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Locale;
 import org.amberyard.model.SmallStudy;
 import org.amberyard.model.common.CommonFactory;
 import org.amberyard.model.common.SourceNote;
@@ -12,6 +13,12 @@ import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.depot.TariffDays;
 import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.WorkOrder;
+import org.amberyard.model.study.ChartNote;
+import org.amberyard.model.study.StudyFactory;
+import org.amberyard.model.whatif.Scenario;
+import org.amberyard.model.whatif.ScenarioChange;
+import org.amberyard.model.whatif.WhatIf;
+import org.amberyard.model.whatif.WhatifFactory;
 import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +57,38 @@ class ElementNamesTest {
         small.diesel.getSources().add(note);
         assertNames("?", "source note ? of engine bus type C diesel", note);
         note.setField("curbMassKg");
-        assertNames("curbMassKg", "source note curbMassKg of engine bus type C diesel", note);
+        assertNames("curbMassKg", "source note curb mass of engine bus type C diesel", note);
+        note.setField("*");
+        assertNames("*", "source note all fields of engine bus type C diesel", note);
+    }
+
+    /** Files have the names of the data dictionary, people the labels. */
+    @Test
+    void changesOfScenariosAreReadByTheLabelsOfWhatTheyChange() {
+        WhatIf whatIf = WhatifFactory.eINSTANCE.createWhatIf();
+        Scenario scenario = WhatifFactory.eINSTANCE.createScenario();
+        whatIf.getScenarios().add(scenario);
+        scenario.setName("Dear");
+        ScenarioChange change = WhatifFactory.eINSTANCE.createScenarioChange();
+        scenario.getChanges().add(change);
+        change.setKind("FuelPrice");
+        change.setElement("diesel");
+        change.setField("pricePerL; escalationPerYear");
+        assertNames("diesel pricePerL; escalationPerYear", "change diesel, price, rise per year of scenario Dear", change);
+        change.setElement("*");
+        change.setField("pricePerL");
+        assertNames("* pricePerL", "change fuel price, price of scenario Dear", change);
+        assertEquals("precio del combustible, precio", ElementNames.read(change, ModelWords.of(new Locale("es"))));
+        change.setKind("Bread");
+        assertNames("* pricePerL", "change bread, pricePerL of scenario Dear", change);
+    }
+
+    @Test
+    void notesOnChartsAreReadByWordsNotByTheNamesOfFiles() {
+        ChartNote note = StudyFactory.eINSTANCE.createChartNote();
+        note.setChart("electric_bill");
+        note.setShown("Electric, 2030");
+        assertNames("electric_bill: Electric, 2030", "chart note Electric bill: Electric, 2030", note);
     }
 
     @Test

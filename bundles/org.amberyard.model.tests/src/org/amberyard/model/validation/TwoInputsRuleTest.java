@@ -44,7 +44,8 @@ class TwoInputsRuleTest {
     void oneInputDoesNotRunBothWays() {
         whatIf.setGridAcross(diesel);
         whatIf.setGridUpward(diesel);
-        Said.of(small, "ERROR: What if: “Diesel price” runs across the grid already; choose another input to run upward, or none.");
+        Said.of(small, "WARNING: What if: “Diesel price” runs across the grid already, so there is no grid; choose another input to run "
+                + "upward, or none.");
     }
 
     @Test
@@ -53,8 +54,8 @@ class TwoInputsRuleTest {
         gasoline.setChoices("0.8; 1.2");
         whatIf.setGridAcross(gasoline);
         whatIf.setGridUpward(diesel);
-        Said.of(small, "ERROR: What if: “Gasoline price” is a list, which has nothing between its values; choose an input of another shape "
-                + "for the grid, or none.");
+        Said.of(small, "WARNING: What if: “Gasoline price” is a list, which has nothing between its values, so the grid takes the input that "
+                + "decides most in its place; choose an input of another shape for the grid, or none.");
     }
 
     @Test

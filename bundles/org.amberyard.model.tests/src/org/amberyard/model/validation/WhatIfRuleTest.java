@@ -35,8 +35,8 @@ class WhatIfRuleTest {
     @Test
     void anInputPointsAtAFieldOfTheStudy() {
         input.setField("price");
-        Said.of(small, "ERROR: Uncertain input Diesel price: the study has no field “price” of a FuelPrice named “diesel”; see the data "
-                + "dictionary.");
+        Said.of(small, "ERROR: Uncertain input Diesel price: the study has no “price” of a fuel price named “diesel”; choose each from "
+                + "its list.");
     }
 
     @Test
@@ -78,7 +78,7 @@ class WhatIfRuleTest {
         change.setNumber(-1);
         scenario.getChanges().add(change);
         small.study.getWhatIf().getScenarios().add(scenario);
-        Said.of(small, "ERROR: Change diesel pricePerL of scenario Gift: at -1 price would be -1 money/L, which the field does not allow.");
+        Said.of(small, "ERROR: Change diesel, price of scenario Gift: at -1 price would be -1 money/L, which the field does not allow.");
     }
 
     @Test
@@ -144,7 +144,7 @@ class WhatIfRuleTest {
         change.setChoice("slowly");
         scenario.getChanges().add(change);
         small.study.getWhatIf().getScenarios().add(scenario);
-        Said.of(small, "ERROR: Change chargingPolicy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
+        Said.of(small, "ERROR: Change depot, charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
                 + "at a set time, spread to departure, least cost.");
     }
 }

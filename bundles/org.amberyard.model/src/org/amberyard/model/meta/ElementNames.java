@@ -2,6 +2,7 @@ package org.amberyard.model.meta;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.amberyard.model.air.EngineEmission;
 import org.amberyard.model.air.FuelEmission;
 import org.amberyard.model.air.GridEmission;
@@ -32,7 +33,10 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-/** Names of elements for people: in outlines, tables, messages and choices. */
+/**
+ * Names of elements for people: in outlines, tables, messages and choices. {@link #of} is also the key of an element in files, so where
+ * it is made of names of the data dictionary, {@link #read} says their labels instead.
+ */
 public final class ElementNames {
     private static final String NAME = "name";
 
@@ -95,6 +99,31 @@ public final class ElementNames {
                 .orElseGet(() -> kind(element));
     }
 
+    /** Name of an element as people read it, in a language: kinds, fields and charts of which it is made by their labels. */
+    public static String read(EObject element, ModelWords words) {
+        if (element instanceof ScenarioChange change && change.getField() != null) {
+            return whatChanges(change, words) + ", " + fields(change.getKind(), change.getField(), words);
+        }
+        if (element instanceof SourceNote note && note.getField() != null && note.eContainer() != null) {
+            return SourceNotes.EVERY_FIELD.equals(note.getField()) ? words.allFields()
+                    : fields(note.eContainer().eClass().getName(), note.getField(), words);
+        }
+        if (element instanceof ChartNote note && note.getChart() != null) {
+            return Phrase.start(note.getChart().replace('_', ' ')) + of(note).substring(note.getChart().length());
+        }
+        return of(element);
+    }
+
+    private static String fields(String kind, String names, ModelWords words) {
+        return PlaceWords.fieldLabels(kind, names, words).stream().map(Phrase::inside).collect(Collectors.joining(", "));
+    }
+
+    /** The element that is named, else the kind, of which there is one or every one is meant. */
+    private static String whatChanges(ScenarioChange change, ModelWords words) {
+        boolean named = change.getElement() != null && !change.getElement().isBlank() && !InputPlace.EVERY.equals(change.getElement());
+        return named ? change.getElement() : change.getKind() == null ? "?" : Phrase.inside(PlaceWords.kindLabel(change.getKind(), words));
+    }
+
     private static String ownName(EObject element, EStructuralFeature feature) {
         Object name = element.eGet(feature);
         return name == null || name.toString().isBlank() ? placeAmongSiblings(element) : name.toString();
@@ -112,7 +141,7 @@ public final class ElementNames {
      * {@code run AM of route R01}.
      */
     public static String withKind(EObject element) {
-        return withKind(element, ModelWords.ENGLISH, ElementNames::of);
+        return withKind(element, ModelWords.ENGLISH, e -> read(e, ModelWords.ENGLISH));
     }
 
     /**

@@ -17,7 +17,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param field the field of the element
  */
 public record InputPlace(EObject element, EStructuralFeature field) {
-    private static final String EVERY = "*";
+    /** Name that means every element of a kind. */
+    static final String EVERY = "*";
 
     /**
      * The first place of that description; empty where the study has none.

@@ -91,6 +91,11 @@ public final class ModelWords {
         return said("word.asBaseYear", "as the base year");
     }
 
+    /** That a source note is of all fields of its element. */
+    String allFields() {
+        return said("word.allFields", "all fields");
+    }
+
     /** Kind and name of an element, and its owner. */
     String ofOwner(String named, String owner) {
         return named + " " + said("word.of", "of") + " " + owner;

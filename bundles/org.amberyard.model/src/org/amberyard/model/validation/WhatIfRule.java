@@ -1,9 +1,13 @@
 package org.amberyard.model.validation;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
+import org.amberyard.model.meta.ModelWords;
+import org.amberyard.model.meta.Phrase;
+import org.amberyard.model.meta.PlaceWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.Effect;
 import org.amberyard.model.whatif.InputCorrelation;
@@ -65,17 +69,26 @@ final class WhatIfRule implements Rule {
         }
         List<InputPlace> places = InputPlace.all(study, kind, element, field);
         if (places.isEmpty()) {
-            findings.error(owner, where, "the study has no field “" + field + "” of a " + kind
-                    + (element == null || element.isBlank() ? "" : " named “" + element + "”") + "; see the data dictionary.");
+            findings.error(owner, where, "the study has no “" + labels(kind, field) + "” of a " + label(kind)
+                    + (element == null || element.isBlank() ? "" : " named “" + element + "”") + "; choose each from its list.");
             return List.of();
         }
         boolean held = places.stream().allMatch(place -> holds(place, places.size() > 1, owner, where, findings));
         return held ? places : List.of();
     }
 
+    private static String label(String kind) {
+        return Phrase.inside(PlaceWords.kindLabel(kind, ModelWords.ENGLISH));
+    }
+
+    private static String labels(String kind, String fields) {
+        return PlaceWords.fieldLabels(kind, fields, ModelWords.ENGLISH).stream().map(Phrase::inside).collect(Collectors.joining(", "));
+    }
+
     /** A place holds a number that can be varied or, where it is alone, a choice. */
     private static boolean holds(InputPlace place, boolean several, EObject owner, EStructuralFeature where, Findings findings) {
-        String field = "the field “" + place.field().getName() + "” of a " + place.element().eClass().getName();
+        String kind = place.element().eClass().getName();
+        String field = "“" + labels(kind, place.field().getName()) + "” of a " + label(kind);
         boolean number = FieldWords.isNumber(place.field());
         if (!number && (several || !FieldWords.isChoice(place.field()))) {
             findings.error(owner, where, field + (several ? " holds no number, so it cannot vary with others; "

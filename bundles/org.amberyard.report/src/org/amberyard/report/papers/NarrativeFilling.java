@@ -66,4 +66,9 @@ public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
         });
         return changes;
     }
+
+    /** Names of figures that the text has and was not given out with. */
+    public List<String> added(Map<String, String> givenOut) {
+        return givenOut().keySet().stream().filter(name -> !givenOut.containsKey(name)).toList();
+    }
 }

@@ -40,7 +40,7 @@ final class PrintedResults {
     private static void add(TableBuilder<ResultLine> printed, ResultColumn column) {
         String name = column.name();
         switch (column.type()) {
-            case TEXT -> printed.text(column.label(), WORDS, l -> l.text(name));
+            case TEXT, FIGURE -> printed.text(column.label(), WORDS, l -> l.text(name));
             case INTEGER -> {
                 if (column.unit().equals("calendar year")) {
                     printed.year(column.label(), l -> l.year(name));

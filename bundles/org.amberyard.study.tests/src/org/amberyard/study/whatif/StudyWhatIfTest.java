@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
@@ -187,6 +188,19 @@ class StudyWhatIfTest {
         WhatIfParts whatIf = whatIf(2);
         assertArrayEquals(new int[] {1}, whatIf.whatIf().widest(whatIf.oneAtATime(Progress.NONE)));
         diesel.setShape(Shape.TRIANGULAR);
+    }
+
+    @Test
+    void anInputThatIsChosenForBothWaysMakesNoGridAndThatIsSaid() {
+        Study twice = EcoreUtil.copy(study);
+        twice.getWhatIf().setGridAcross(twice.getWhatIf().getInputs().get(DIESEL));
+        StudyWhatIf whatIf = new StudyWhatIf(twice, base, 2);
+        assertTrue(whatIf.grid(new int[] {0, 1}).exists(), "the other one is left to the run");
+        assertEquals(Optional.empty(), TwoTogether.whyNone(whatIf));
+        twice.getWhatIf().setGridUpward(twice.getWhatIf().getInputs().get(DIESEL));
+        assertFalse(whatIf.grid(new int[] {0, 1}).exists());
+        assertEquals(Optional.of("“Diesel price” is chosen to run both across and upward; a grid of two inputs takes another one for one of the ways"),
+                TwoTogether.whyNone(whatIf));
     }
 
     @Test

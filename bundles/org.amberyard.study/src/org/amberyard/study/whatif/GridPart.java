@@ -1,6 +1,7 @@
 package org.amberyard.study.whatif;
 
 import java.util.Arrays;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.whatif.Grid;
@@ -39,6 +40,12 @@ final class GridPart {
     private static int chosen(StudyWhatIf whatIf, UncertainInput input) {
         int place = settings(whatIf).getInputs().indexOf(input);
         return place < 0 || !whatIf.varies(place) ? -1 : place;
+    }
+
+    /** Place of the input that the study has chosen for both ways; empty where it has chosen two, or leaves one to the run. */
+    static OptionalInt chosenTwice(StudyWhatIf whatIf) {
+        int across = chosen(whatIf, settings(whatIf).getGridAcross());
+        return across >= 0 && across == chosen(whatIf, settings(whatIf).getGridUpward()) ? OptionalInt.of(across) : OptionalInt.empty();
     }
 
     /** Number of evaluations, whichever the inputs are. */

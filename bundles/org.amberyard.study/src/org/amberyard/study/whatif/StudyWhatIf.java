@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -157,6 +158,11 @@ public final class StudyWhatIf implements VariedInputs {
     @Override
     public boolean varies(int input) {
         return inputs.ofRange(input) && inputs.spreads().get(input).low() != inputs.spreads().get(input).high();
+    }
+
+    @Override
+    public OptionalInt chosenTwice() {
+        return GridPart.chosenTwice(this);
     }
 
     Evaluations together() {

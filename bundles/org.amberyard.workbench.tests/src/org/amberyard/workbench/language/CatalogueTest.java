@@ -89,6 +89,8 @@ class CatalogueTest {
         assertEquals("Bus “1.5” needs 1.234,5 kWh, see 2026-08-31.", new Catalogue(Locale.ENGLISH, Locale.GERMANY).say(
                 "Bus “1.5” needs 1,234.5 kWh, see 2026-08-31."));
         assertEquals("PM2.5", OF_SPAIN.say("PM2.5"));
+        assertEquals("Bus “-5” of B-12 at −5 °F from 2026-08-31 on, in 3-4 h", new Catalogue(Locale.ENGLISH, Locale.US).say(
+                "Bus “-5” of B-12 at -5 °F from 2026-08-31 on, in 3-4 h"));
     }
 
     @Test
@@ -138,7 +140,7 @@ class CatalogueTest {
         study.getConsumptionLogs().subList(2, 15).clear();
         fitInto(texts, study, OptionalDouble.empty());
         assertEquals(List.of(), texts.stream().filter(t -> SPANISH.found(t).isEmpty()).distinct().toList());
-        assertEquals("Buen ajuste: la curva yerra en 3 % sobre 15 registros de -4 °F a 84 °F.",
+        assertEquals("Buen ajuste: la curva yerra en 3 % sobre 15 registros de −4 °F a 84 °F.",
                 SPANISH.say("Good fit: the curve is off by 3 % on 15 logs from -4 °F to 84 °F."));
     }
 

@@ -1,7 +1,6 @@
 package org.amberyard.workbench.charts;
 
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartFit;
+import org.amberyard.charts.ChartHints;
 import org.amberyard.charts.ChartLens;
 import org.amberyard.charts.ChartLook;
 import org.amberyard.charts.ChartPoint;
@@ -65,8 +65,7 @@ record ChartPicture(Chart chart, ChartLens lens, ChartLook look, int width, int 
         ChartRenderingInfo info = new ChartRenderingInfo();
         Graphics2D graphics = image.createGraphics();
         try {
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            ChartHints.set(graphics);
             graphics.scale(scale * zoom / 100, scale * zoom / 100);
             chart.chart().draw(graphics, new Rectangle2D.Double(0, 0, size.x / scale, size.y / scale), info);
         } finally {

@@ -24,7 +24,9 @@ final class NarrativePage extends StudyPage {
         FeatureTable narratives = rows(columns, Messages.Table_narratives, this::study, Literals.STUDY__NARRATIVES,
                 Literals.NARRATIVE, Literals.NARRATIVE__TEXT, Literals.NARRATIVE__GIVEN_OUT_FOR,
                 Literals.NARRATIVE__GIVEN_OUT_ON);
-        desk = new NarrativeDesk(columns, session(), () -> selected(narratives));
+        desk = new NarrativeDesk(columns, session(), () -> selected(narratives), narratives.grid()::redraw);
+        narratives.markAlso(narrative -> desk.mark((Narrative) narrative));
+        narratives.grid().leadEnter(desk::write);
         keep(desk.grid());
         narratives.drives(desk::update);
         columns.setWeights(20, 80);

@@ -10,6 +10,7 @@ import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
 import org.amberyard.workbench.grid.CellEntry;
+import org.amberyard.workbench.look.DarkTabs;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.SessionListener;
 import org.amberyard.workbench.session.StudySession;
@@ -86,6 +87,7 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
         faults = new FaultStrip(area, this::open);
         folder = new CTabFolder(area, SWT.BOTTOM | SWT.FLAT);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(folder);
+        folder.setRenderer(new DarkTabs(folder));
         folder.setData("org.eclipse.e4.ui.css.id", "StudyPages");
         for (PageKind kind : PageKind.values()) {
             CTabItem tab = new CTabItem(folder, SWT.NONE);

@@ -47,7 +47,8 @@ final class WhatIfPage extends StudyPage {
         FeatureTable changes = rows(below, Messages.Table_changes, scenarios::selected, Literals.SCENARIO__CHANGES,
                 Literals.SCENARIO_CHANGE);
         drive(scenarios, changes);
-        parts.setWeights(58, 42);
+        // Below, the four settings of the grid have room.
+        parts.setWeights(50, 50);
         below.setWeights(25, 30, 45);
         return parts;
     }

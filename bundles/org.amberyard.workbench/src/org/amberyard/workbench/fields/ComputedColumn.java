@@ -26,6 +26,6 @@ public record ComputedColumn(String label, String meaning, Unit unit, int decima
     String text(EObject element, UnitSystem system) {
         double stored = figure.applyAsDouble(element);
         return Double.isNaN(stored) ? MISSING
-                : String.format(Locale.getDefault(Locale.Category.FORMAT), "%,." + decimals + "f", unit.show(stored, system));
+                : String.format(Locale.getDefault(Locale.Category.FORMAT), "%,." + decimals + "f", unit.show(stored, system)).replace('-', '−');
     }
 }

@@ -1,5 +1,8 @@
 package org.amberyard.workbench.fields;
 
+import java.util.Optional;
+import java.util.function.Function;
+import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
 import org.eclipse.emf.ecore.EObject;
@@ -15,6 +18,11 @@ interface ElementModel extends GridModel {
     /** Shows the rows only in which words stand; what is added meanwhile is shown, and what is edited stays. */
     default void filter(RowWords words) {
         // a table of a few elements shows them all
+    }
+
+    /** Lets more be said of rows than the findings say, at their first cell; for tables of rows. */
+    default void markAlso(Function<EObject, Optional<CellMark>> more) {
+        // elements beside each other have no first cell
     }
 
     /** Number of rows without a filter. */

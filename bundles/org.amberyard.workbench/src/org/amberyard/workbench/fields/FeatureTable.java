@@ -3,12 +3,14 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.columns.ColumnMenu;
+import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.RowWords;
@@ -179,6 +181,11 @@ public final class FeatureTable {
     void share(List<String> titles, IntConsumer choose, Runnable bringUp) {
         head.share(titles, choose);
         front = bringUp;
+    }
+
+    /** Lets more be said of its rows than the findings say, at their first cell. */
+    public void markAlso(Function<EObject, Optional<CellMark>> more) {
+        model.markAlso(more);
     }
 
     /** Adds a command beside the title and to the menu of the cells; for tables whose elements come and go. */

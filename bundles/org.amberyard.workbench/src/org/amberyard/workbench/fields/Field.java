@@ -90,7 +90,7 @@ public final class Field {
 
     /** Text of a value at a length for reading. */
     public String text(Object value) {
-        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.text(readable(value));
+        return format.isLeftToBaseYear(value) ? Words.model().asBaseYear() : format.shown(readable(value));
     }
 
     /** The value of a field that is cleared. */
@@ -119,7 +119,7 @@ public final class Field {
 
     /** What may be chosen for an element; null for one that is yet to come. */
     List<String> choices(EObject element) {
-        return places.map(p -> p.choices(element)).orElseGet(this::choices);
+        return places.map(p -> p.choices(element, study)).orElseGet(this::choices);
     }
 
     /** What may be chosen; empty when the field takes any text. */

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.study.InputSource;
@@ -24,18 +26,25 @@ public final class Marks {
     private List<Finding> indexed = List.of();
     private Map<Place, CellMark> marks = Map.of();
     private Map<EObject, CellMark> wholes = Map.of();
+    private Function<EObject, Optional<CellMark>> also = element -> Optional.empty();
 
     /** Marks by the findings of a study. */
     public Marks(StudySession session) {
         this.session = session;
     }
 
-    /** The gravest mark of a cell; findings about an element as a whole mark its first cell. */
+    /** Lets more be said of elements as a whole than the findings say. */
+    void also(Function<EObject, Optional<CellMark>> more) {
+        also = more;
+    }
+
+    /** The gravest mark of a cell; what is said about an element as a whole marks its first cell. */
     Optional<CellMark> of(EObject element, EStructuralFeature feature, boolean first) {
         index();
-        CellMark own = marks.get(new Place(element, feature));
-        CellMark whole = first ? marks.get(new Place(element, null)) : null;
-        return Optional.ofNullable(own == null ? whole : whole == null ? own : graver(own, whole));
+        Stream<CellMark> own = Stream.ofNullable(marks.get(new Place(element, feature)));
+        Stream<CellMark> whole = first ? Stream.concat(Stream.ofNullable(marks.get(new Place(element, null))), also.apply(element).stream())
+                : Stream.empty();
+        return Stream.concat(own, whole).reduce(Marks::graver);
     }
 
     /** The gravest mark of an element as a whole or any of its fields. */

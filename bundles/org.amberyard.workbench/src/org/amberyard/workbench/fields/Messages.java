@@ -56,6 +56,7 @@ final class Messages extends NLS {
     public static String Menu_vary;
     public static String Place_noKind;
     public static String Place_noField;
+    public static String Place_every;
     public static String Place_kindFirst;
     public static String Title_remark;
 

@@ -90,6 +90,11 @@ final class PropertyModel implements ElementModel {
         return column == 0;
     }
 
+    @Override
+    public boolean hasHeader() {
+        return !stretchesLast();
+    }
+
     /** The fields of one element use the room that there is; elements of a list stand at their own width. */
     @Override
     public boolean stretchesLast() {

@@ -139,6 +139,11 @@ final class RowModel implements ElementModel {
     }
 
     @Override
+    public void markAlso(Function<EObject, Optional<CellMark>> more) {
+        marks.also(more);
+    }
+
+    @Override
     public boolean isEditable(int row, int column) {
         return row < rows.size() || hasEntryRow();
     }

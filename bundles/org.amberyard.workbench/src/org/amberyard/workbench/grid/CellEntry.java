@@ -86,8 +86,7 @@ public final class CellEntry {
         text.setFocus();
         List<String> offered = grid.model().choices(row, column);
         if (!offered.isEmpty()) {
-            choices.open(offered, grid.toDisplay(geometry.x(column), geometry.y(row) + geometry.rowHeight()),
-                    geometry.width(column), typed == null ? own : null);
+            choices.open(offered, grid.getDisplay().map(grid, null, geometry.cell(row, column)), typed == null ? own : null);
             choices.narrow(typed);
         }
     }
@@ -132,7 +131,7 @@ public final class CellEntry {
         boolean shift = (event.stateMask & SWT.SHIFT) != 0;
         switch (event.detail) {
             case SWT.TRAVERSE_ESCAPE -> cancel();
-            case SWT.TRAVERSE_RETURN -> commit(() -> keys().moveByEnter(shift ? -1 : 1));
+            case SWT.TRAVERSE_RETURN -> commit(() -> keys().goOnByEnter(shift ? -1 : 1));
             case SWT.TRAVERSE_TAB_NEXT -> commit(() -> keys().moveByTab(1));
             case SWT.TRAVERSE_TAB_PREVIOUS -> commit(() -> keys().moveByTab(-1));
             default -> {

@@ -7,6 +7,7 @@ import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
@@ -20,6 +21,7 @@ final class ChoiceList {
     private final Grid grid;
     private final Consumer<String> onChoice;
     private List<String> offered = List.of();
+    private Rectangle cell;
     private Shell shell;
     private Table table;
 
@@ -28,9 +30,11 @@ final class ChoiceList {
         this.onChoice = onChoice;
     }
 
-    void open(List<String> texts, Point place, int width, String current) {
+    /** @param around the cell, on the screen; the list stands below it or, where the screen ends, above it */
+    void open(List<String> texts, Rectangle around, String current) {
         close();
         offered = texts;
+        cell = around;
         shell = new Shell(grid.getShell(), SWT.NO_TRIM | SWT.ON_TOP);
         shell.setLayout(new FillLayout());
         shell.setBackground(Palette.RULE.color());
@@ -42,15 +46,23 @@ final class ChoiceList {
         if (current != null) {
             table.setSelection(texts.indexOf(current));
         }
-        shell.setLocation(place.x, place.y);
-        fit(width);
+        fit(cell.width);
         shell.setVisible(true);
     }
 
     private void fit(int width) {
         int rows = Math.min(MOST_SHOWN, Math.max(1, table.getItemCount()));
         int natural = table.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        shell.setSize(Math.max(width, natural), rows * table.getItemHeight() + 4);
+        Point size = new Point(Math.max(width, natural), rows * table.getItemHeight() + 4);
+        shell.setBounds(placed(cell, size, grid.getMonitor().getClientArea()));
+    }
+
+    /** Where a list of a size stands at a cell so that the screen has all of it. */
+    static Rectangle placed(Rectangle cell, Point size, Rectangle screen) {
+        int below = cell.y + cell.height;
+        boolean above = below + size.y > screen.y + screen.height && cell.y - size.y >= screen.y;
+        int x = Math.max(screen.x, Math.min(cell.x, screen.x + screen.width - size.x));
+        return new Rectangle(x, above ? cell.y - size.y : below, size.x, size.y);
     }
 
     private void fill(List<String> texts) {

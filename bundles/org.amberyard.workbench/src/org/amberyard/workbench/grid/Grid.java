@@ -3,6 +3,7 @@ package org.amberyard.workbench.grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
@@ -120,6 +121,15 @@ public final class Grid extends Canvas {
 
     void giveUpStroke() {
         mouse.giveUpStroke();
+    }
+
+    /**
+     * Lets Enter lead out of the table, after an entry and without one, instead of a row down.
+     *
+     * @param there goes there; false when there is nowhere to go from the focus cell
+     */
+    public void leadEnter(BooleanSupplier there) {
+        keys.leadBy(there);
     }
 
     GridKeys keys() {

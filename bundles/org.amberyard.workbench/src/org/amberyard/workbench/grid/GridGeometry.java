@@ -21,6 +21,8 @@ final class GridGeometry {
     private static final int SAMPLE_ROWS = 200;
     private static final int BORDER_REACH = 4;
     private static final int MOST_HEADER_LINES = 3;
+    /** Height of what is left of a header without words: the line above the rows. */
+    private static final int EDGE = 1;
     private static final List<String> NO_CHOICES = List.of();
 
     private final Grid grid;
@@ -126,6 +128,9 @@ final class GridGeometry {
     }
 
     private int headerHeight(GC gc, GridModel model) {
+        if (!model.hasHeader()) {
+            return EDGE;
+        }
         int lines = 1;
         for (int column = 0; column < widths.length; column++) {
             int room = widths[column] - 2 * PADDING;
@@ -220,9 +225,9 @@ final class GridGeometry {
         return y < headerHeight || row >= grid.shownRows() ? -1 : row;
     }
 
-    /** Column whose right border is near a place in the header, or -1. */
+    /** Column whose right border is near a place in the header, or anywhere where there is none; -1 for none. */
     int borderAt(Point place) {
-        if (place.y < headerHeight) {
+        if (place.y < headerHeight || !grid.model().hasHeader()) {
             for (int column = 0; column < widths.length; column++) {
                 if (Math.abs(x(column) + widths[column] - place.x) <= BORDER_REACH) {
                     return column;

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.grid;
 
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
@@ -10,6 +11,7 @@ final class GridKeys {
     private final GridGeometry geometry;
     /** Column in which a run of Tab keys began; Enter goes back to it. */
     private int tabColumn = -1;
+    private BooleanSupplier lead = () -> false;
 
     GridKeys(Grid grid, GridGeometry geometry) {
         this.grid = grid;
@@ -49,8 +51,18 @@ final class GridKeys {
         return true;
     }
 
-    /** Moves down, or up, as Enter does after an entry. */
-    void moveByEnter(int step) {
+    void leadBy(BooleanSupplier there) {
+        lead = there;
+    }
+
+    /** Goes on as Enter does after an entry: down, up, or to where Enter leads from this table. */
+    void goOnByEnter(int step) {
+        if (step < 0 || !lead.getAsBoolean()) {
+            moveByEnter(step);
+        }
+    }
+
+    private void moveByEnter(int step) {
         int column = tabColumn < 0 ? grid.selection().column() : tabColumn;
         moveTo(grid.selection().row() + step, column, false);
     }
@@ -118,7 +130,7 @@ final class GridKeys {
         if (editable && grid.model().isCompact()) {
             grid.entry().open(null);
         } else if (editable) {
-            moveByEnter(step);
+            goOnByEnter(step);
         } else {
             grid.tellOpened(row, column);
         }

@@ -129,6 +129,11 @@ public interface GridModel {
         // a table that is only read has nothing to empty
     }
 
+    /** False for a table of one element, whose single column of values needs no words above it. */
+    default boolean hasHeader() {
+        return true;
+    }
+
     /** Lines that headers may take before columns grow wider for them. */
     default int headerLines() {
         return 2;

@@ -11,9 +11,9 @@ public final class RowWords {
 
     private final List<String> words;
 
-    /** The words of a text, whose case does not count; none for a blank. */
+    /** The words of a text, whose case does not count, nor which minus it has; none for a blank. */
     public RowWords(String text) {
-        words = Arrays.stream(text.toLowerCase(Locale.getDefault()).split("\\s+")).filter(w -> !w.isEmpty()).toList();
+        words = Arrays.stream(plain(text).split("\\s+")).filter(w -> !w.isEmpty()).toList();
     }
 
     /** True when there is nothing to look for. */
@@ -23,6 +23,10 @@ public final class RowWords {
 
     /** True when all words stand in the texts of a row. */
     public boolean in(Supplier<Stream<String>> cells) {
-        return words.stream().allMatch(w -> cells.get().anyMatch(c -> c.toLowerCase(Locale.getDefault()).contains(w)));
+        return words.stream().allMatch(w -> cells.get().anyMatch(c -> plain(c).contains(w)));
+    }
+
+    private static String plain(String text) {
+        return text.toLowerCase(Locale.getDefault()).replace('−', '-');
     }
 }

@@ -15,6 +15,9 @@ final class LocalFigures {
     private static final Pattern IN_SENTENCE = Pattern.compile(
             "“[^”]*”|(?<![\\p{L}\\d.,:/-])(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+\\.\\d+)(?![\\d\\p{L}:/-]|[.,]\\d)");
 
+    /** A minus before a figure, as it is typed; not a dash within a name, a date or a span. */
+    private static final Pattern TYPED_MINUS = Pattern.compile("“[^”]*”|(?<![\\p{L}\\d.,:/)-])-(?=\\d)");
+
     private final char group;
     private final char decimal;
 
@@ -25,7 +28,8 @@ final class LocalFigures {
     }
 
     /** The text as the locale writes it where it is a figure, else the text itself. */
-    String of(String text) {
+    String of(String figureOrText) {
+        String text = withMinus(figureOrText);
         if (group == ',' && decimal == '.') {
             return text;
         }
@@ -34,11 +38,17 @@ final class LocalFigures {
     }
 
     /** A sentence with its figures as the locale writes them; names in quotation marks stay. */
-    String inSentence(String text) {
+    String inSentence(String sentence) {
+        String text = withMinus(sentence);
         if (group == ',' && decimal == '.') {
             return text;
         }
         return IN_SENTENCE.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group(1) == null ? m.group() : swapped(m.group(1))));
+    }
+
+    private static String withMinus(String text) {
+        return text.indexOf('-') < 0 ? text : TYPED_MINUS.matcher(text).replaceAll(m -> Matcher.quoteReplacement(m.group().equals("-") ? "−"
+                : m.group()));
     }
 
     private String swapped(String digits) {

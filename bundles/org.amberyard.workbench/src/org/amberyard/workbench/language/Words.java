@@ -51,7 +51,7 @@ public final class Words {
 
     /** Name of an element: the user's own as it is, one made of words of the model in the language. */
     public static String name(EObject element) {
-        String name = ElementNames.of(element);
+        String name = ElementNames.read(element, MODEL);
         EStructuralFeature own = element == null ? null : element.eClass().getEStructuralFeature("name");
         return own != null && name.equals(element.eGet(own)) ? name : say(name);
     }

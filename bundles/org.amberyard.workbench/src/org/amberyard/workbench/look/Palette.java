@@ -9,9 +9,9 @@ public enum Palette {
     /** Band behind headers and the headline strip. */
     BAND(0xF6F6F3, 0x282C32),
     /** Lines between cells. */
-    HAIRLINE(0xE4E4DE, 0x343A42),
+    HAIRLINE(0xE4E4DE, 0x3D444D),
     /** Lines that part areas. */
-    RULE(0xC4C4BC, 0x565E69),
+    RULE(0xC4C4BC, 0x68717D),
     /** Text. */
     INK(0x212529, 0xE8EAED),
     /** Text that steps back: units, labels, hints. */

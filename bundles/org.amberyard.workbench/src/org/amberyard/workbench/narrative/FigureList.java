@@ -11,7 +11,7 @@ import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 
-/** The figures that a narrative can name, each with what it is now and the table that it is from. */
+/** The figures that a narrative can name, each with what it is now and the table that it is from; where none is found, a row that says so. */
 final class FigureList implements GridModel {
     private static final List<String> HEADERS = List.of(Messages.Figures_now, Messages.Figures_figure, Messages.Figures_table,
             Messages.Figures_name);
@@ -39,7 +39,7 @@ final class FigureList implements GridModel {
 
     @Override
     public int rows() {
-        return names.size();
+        return Math.max(1, names.size());
     }
 
     @Override
@@ -54,6 +54,9 @@ final class FigureList implements GridModel {
 
     @Override
     public String text(int row, int column) {
+        if (names.isEmpty()) {
+            return column == 1 ? Messages.Figures_none : "";
+        }
         FigureName name = names.get(row);
         Optional<PrintedFigure> figure = figures.flatMap(f -> f.of(name));
         return switch (column) {
@@ -66,7 +69,7 @@ final class FigureList implements GridModel {
 
     @Override
     public String tip(int row, int column) {
-        return Messages.Figures_tip;
+        return names.isEmpty() ? "" : Messages.Figures_tip;
     }
 
     @Override

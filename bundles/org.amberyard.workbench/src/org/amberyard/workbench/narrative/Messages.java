@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
     public static String Figures_figure;
     public static String Figures_name;
+    public static String Figures_none;
     public static String Figures_now;
     public static String Figures_search;
     public static String Figures_table;
@@ -13,10 +14,16 @@ final class Messages extends NLS {
     public static String Figures_title;
     public static String GiveOut_edit;
     public static String GiveOut_edits;
+    public static String Narrative_added;
     public static String Narrative_changed;
     public static String Narrative_copy;
+    public static String Narrative_copyAnyway;
+    public static String Narrative_copyFaults;
+    public static String Narrative_copyFaultsTitle;
     public static String Narrative_copy_tip;
     public static String Narrative_hint;
+    public static String Narrative_none;
+    public static String Narrative_othersSame;
     public static String Narrative_plan;
     public static String Narrative_preview;
     public static String Narrative_reading;

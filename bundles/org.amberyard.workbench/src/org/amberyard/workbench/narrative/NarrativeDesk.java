@@ -12,14 +12,18 @@ import org.amberyard.report.papers.NarrativeFacts;
 import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.study.NarrativeText;
+import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.FieldBorder;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.session.Options;
 import org.amberyard.workbench.session.PlanOptions;
 import org.amberyard.workbench.session.StudySession;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -37,11 +41,12 @@ import org.eclipse.swt.widgets.Text;
 /** Where a narrative is written: the text, what it will read, the figures to choose from, and what has changed since it was given out. */
 public final class NarrativeDesk {
     private static final int SEARCH_WIDTH = 130;
-    private static final int STATE_HEIGHT = 54;
+    private static final int STATE_HEIGHT = 38;
     private static final int BAR_COLUMNS = 3;
 
     private final StudySession session;
     private final Supplier<Optional<Narrative>> selected;
+    private final Runnable marked;
     private final SashForm area;
     private final NarrativeEntry entry;
     private final FilledView preview;
@@ -57,10 +62,14 @@ public final class NarrativeDesk {
     private int askedPlan = -1;
     private String failure = "";
 
-    /** @param selected the narrative in focus */
-    public NarrativeDesk(Composite parent, StudySession session, Supplier<Optional<Narrative>> selected) {
+    /**
+     * @param selected the narrative in focus
+     * @param marked is run whenever other things may be said of narratives by {@link #mark}
+     */
+    public NarrativeDesk(Composite parent, StudySession session, Supplier<Optional<Narrative>> selected, Runnable marked) {
         this.session = session;
         this.selected = selected;
+        this.marked = marked;
         area = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         area.setBackground(Palette.PAPER.color());
         Composite top = paper(area, 1);
@@ -87,12 +96,20 @@ public final class NarrativeDesk {
         Composite below = paper(area, 2);
         title(below, Messages.Figures_title);
         search = new Text(below, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        FieldBorder.around(search);
         search.setMessage(Messages.Figures_search);
         search.addListener(SWT.Modify, e -> list());
         GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.END, SWT.CENTER).applyTo(search);
         grid = new Grid(below, figures);
         grid.markRow();
         grid.onOpen(place -> insert(place.y));
+        search.addListener(SWT.DefaultSelection, e -> insert(grid.selection().row()));
+        search.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.ARROW_DOWN) {
+                e.doit = false;
+                grid.setFocus();
+            }
+        });
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
         area.setWeights(64, 36);
         work = new FigureWork(area, this::found, this::failed);
@@ -108,7 +125,7 @@ public final class NarrativeDesk {
 
     private static Composite titled(Composite parent, String words) {
         Composite made = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(made);
+        GridLayoutFactory.fillDefaults().margins(1, 1).spacing(0, 3).applyTo(made);
         title(made, words);
         return made;
     }
@@ -202,27 +219,34 @@ public final class NarrativeDesk {
         filling.ifPresentOrElse(f -> preview.show(f, entry.control().getCaretOffset()), () -> preview.show(entry.typed()));
         copy.setEnabled(isUpToDate() && selected.get().isPresent());
         List<String> faults = filling.map(NarrativeFilling::faults).orElseGet(() -> NarrativeText.of(entry.typed()).faults());
-        Since since = selected.get().flatMap(this::since).orElse(Since.NOTHING);
-        state.setForeground((faults.isEmpty() && failure.isEmpty() ? since.colour() : Palette.ERROR).color());
-        state.setText((faults.stream().map(Words::say).collect(Collectors.joining("\n")) + "\n" + since.words() + "\n" + failure).strip());
+        Optional<SinceGiven> since = selected.get().flatMap(n -> since(n, entry.typed()));
+        Palette colour = since.filter(SinceGiven::hasChanged).isPresent() ? Palette.WARNING : Palette.MUTED;
+        state.setForeground((faults.isEmpty() && failure.isEmpty() ? colour : Palette.ERROR).color());
+        state.setText((said(faults) + "\n" + since.map(SinceGiven::words).orElse("") + "\n" + failure).strip());
         state.setToolTipText(state.getText());
+        marked.run();
     }
 
-    /** What is said of the time since a text was given out; a warning only where a figure is another. */
-    private record Since(String words, Palette colour) {
-        private static final Since NOTHING = new Since("", Palette.MUTED);
+    private static String said(List<String> faults) {
+        return faults.stream().map(Words::say).collect(Collectors.joining("\n"));
     }
 
-    /** What has changed in the figures of a text since it was copied or written, in the plan that it was for. */
-    private Optional<Since> since(Narrative narrative) {
-        NarrativeFacts facts = NarrativeFacts.of(narrative);
-        return found.map(FigureWork.Found::byPlan).map(p -> p.get(facts.givenOutFor())).map(figures -> {
-            List<NarrativeFilling.Change> changes = new NarrativeFilling(NarrativeText.of(entry.typed()), figures).changes(facts.givenOut());
-            return changes.isEmpty() ? new Since(NLS.bind(Messages.Narrative_same, facts.givenOutOn(), facts.givenOutFor()), Palette.MUTED)
-                    : new Since(NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(), changes.stream()
-                            .map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))}),
-                            Palette.WARNING);
-        });
+    private Optional<SinceGiven> since(Narrative narrative, String text) {
+        return found.flatMap(f -> SinceGiven.of(NarrativeFacts.of(narrative), text, f.byPlan()));
+    }
+
+    /** What is to be said of a text in the list of all: what is wrong in it, and which figures have changed since it was given out. */
+    public Optional<CellMark> mark(Narrative narrative) {
+        String text = narrative.getText() == null ? "" : narrative.getText();
+        String changed = since(narrative, text).filter(SinceGiven::hasChanged).map(SinceGiven::words).orElse("");
+        String words = (said(NarrativeText.of(text).faults()) + "\n" + changed).strip();
+        return words.isEmpty() ? Optional.empty() : Optional.of(new CellMark(CellMark.Level.WARNING, words));
+    }
+
+    /** Goes on in the text of the narrative in focus, behind what it says; false when there is none. */
+    public boolean write() {
+        update();
+        return entry.goToEnd();
     }
 
     /** Only figures of the study as it is are given out; entering the text moves none of them. */
@@ -232,12 +256,19 @@ public final class NarrativeDesk {
         }
         entry.enter();
         Optional<Narrative> narrative = selected.get();
-        filling().filter(f -> narrative.isPresent() && !f.printed().isEmpty()).ifPresent(f -> {
+        filling().filter(f -> narrative.isPresent() && !f.printed().isEmpty() && isWanted(f)).ifPresent(f -> {
             Clipboard clipboard = new Clipboard(area.getDisplay());
             clipboard.setContents(new Object[] {f.printed()}, new Transfer[] {TextTransfer.getInstance()});
             clipboard.dispose();
             GiveOut.keep(session, List.of(new GiveOut.Given(narrative.orElseThrow(), f.givenOut())), found.orElseThrow().plan(), LocalDate
                     .now());
         });
+    }
+
+    /** A text that is not whole leaves the program only when the user says so. */
+    private boolean isWanted(NarrativeFilling filling) {
+        return filling.faults().isEmpty() || new MessageDialog(area.getShell(), Messages.Narrative_copyFaultsTitle, null,
+                NLS.bind(Messages.Narrative_copyFaults, said(filling.faults())), MessageDialog.WARNING, 1,
+                Messages.Narrative_copyAnyway, IDialogConstants.CANCEL_LABEL).open() == 0;
     }
 }

@@ -11,6 +11,7 @@ import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 
 /** Takes the text of a narrative: names of figures are coloured, unknown ones marked; a pause in typing enters it. */
@@ -32,6 +33,15 @@ final class NarrativeEntry {
         text = NarrativeField.of(parent, SWT.NONE, Palette.PAPER);
         text.addListener(SWT.Modify, e -> modified());
         text.addListener(SWT.FocusOut, e -> enter());
+        text.addListener(SWT.Paint, e -> sayWhyNone(e.gc));
+    }
+
+    /** Without a heading there is nothing to write into, and that is said where it would be written. */
+    private void sayWhyNone(GC gc) {
+        if (narrative.isEmpty()) {
+            gc.setForeground(Palette.MUTED.color());
+            gc.drawText(Messages.Narrative_none, text.getLeftMargin(), text.getTopMargin(), true);
+        }
     }
 
     StyledText control() {
@@ -53,6 +63,17 @@ final class NarrativeEntry {
             load();
         }
         text.setEnabled(narrative.isPresent());
+        text.setBackground((narrative.isPresent() ? Palette.PAPER : Palette.BAND).color());
+        text.redraw();
+    }
+
+    /** Goes to the end of the text; false when there is none to write. */
+    boolean goToEnd() {
+        if (narrative.isPresent()) {
+            text.setSelection(text.getCharCount());
+            text.setFocus();
+        }
+        return narrative.isPresent();
     }
 
     private void load() {

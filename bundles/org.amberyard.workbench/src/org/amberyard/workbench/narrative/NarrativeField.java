@@ -1,5 +1,6 @@
 package org.amberyard.workbench.narrative;
 
+import org.amberyard.workbench.look.FieldBorder;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -14,7 +15,8 @@ final class NarrativeField {
 
     /** Makes it. Tab goes on to the next control, as in a form; a narrative has no tabs. */
     static StyledText of(Composite parent, int more, Palette background) {
-        StyledText text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER | more);
+        StyledText text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | more);
+        FieldBorder.around(text);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setBackground(background.color());
         text.setForeground(Palette.INK.color());

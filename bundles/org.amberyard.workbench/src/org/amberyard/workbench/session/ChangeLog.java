@@ -5,6 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.amberyard.model.common.SourceNote;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.VariedNumber;
@@ -15,7 +21,10 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EContentAdapter;
 
-/** Watches what an edit does to a study, whatever kind of command it is, and puts it into words while the names still hold. */
+/**
+ * Watches what an edit does to a study, whatever kind of command it is, and puts it into words while the names still hold. That the source
+ * of a value is another one is part of the change of the value, and no change besides.
+ */
 final class ChangeLog extends EContentAdapter {
 
     /** More changes of one edit nobody reads; they are counted. */
@@ -25,12 +34,19 @@ final class ChangeLog extends EContentAdapter {
     }
 
     private record Values(String element, Object before, Object after) {
+        boolean differ() {
+            return !Objects.equals(before, after);
+        }
+    }
+
+    /** An element that has come or gone; without words where there are too many. */
+    private record Member(EObject holder, EObject element, Optional<Change> words) {
     }
 
     private final Study study;
     private final Map<Place, Values> values = new LinkedHashMap<>();
-    private final List<Change> members = new ArrayList<>();
-    private int memberCount;
+    private final List<Member> members = new ArrayList<>();
+    private int count;
     private boolean watching;
 
     ChangeLog(Study study) {
@@ -41,25 +57,38 @@ final class ChangeLog extends EContentAdapter {
     void begin() {
         values.clear();
         members.clear();
-        memberCount = 0;
         watching = true;
     }
 
     /** What has changed since the beginning: elements that have come and gone, then values. */
     List<Change> end() {
         watching = false;
-        List<Change> worded = new ArrayList<>(members);
-        values.forEach((place, v) -> {
-            if (worded.size() < MOST_WORDED && !Objects.equals(v.before(), v.after())) {
-                worded.add(worded(place, v));
-            }
-        });
-        return worded;
+        values.values().removeIf(v -> !v.differ());
+        Set<EObject> come = members.stream().map(Member::element).collect(Collectors.toSet());
+        values.keySet().removeIf(p -> isWithin(p.element(), come));
+        members.removeIf(m -> isWithin(m.holder(), come));
+        Set<EObject> changed = values.keySet().stream().map(Place::element).collect(Collectors.toSet());
+        members.removeIf(m -> m.element() instanceof SourceNote note && isPart(note, m.holder(), changed));
+        values.keySet().removeIf(p -> p.element() instanceof SourceNote note && isPart(note, note.eContainer(), changed));
+        count = members.size() + values.size();
+        Stream<Change> elements = members.stream().flatMap(m -> m.words().stream());
+        return Stream.concat(elements, values.entrySet().stream().map(e -> worded(e.getKey(), e.getValue()))).limit(MOST_WORDED).toList();
+    }
+
+    /** True for what an element holds that has come or gone, which is one change. */
+    private static boolean isWithin(EObject element, Set<EObject> members) {
+        return Stream.iterate(element, Objects::nonNull, EObject::eContainer).anyMatch(members::contains);
+    }
+
+    /** True when a value has changed of which a note tells the source. */
+    private boolean isPart(SourceNote note, EObject holder, Set<EObject> changed) {
+        return SourceNotes.EVERY_FIELD.equals(note.getField()) ? changed.contains(holder)
+                : holder != null && values.containsKey(new Place(holder, holder.eClass().getEStructuralFeature(note.getField())));
     }
 
     /** Number of all changes, those without words included. */
     int count() {
-        return memberCount + (int) values.values().stream().filter(v -> !Objects.equals(v.before(), v.after())).count();
+        return count;
     }
 
     private Change worded(Place place, Values values) {
@@ -116,23 +145,23 @@ final class ChangeLog extends EContentAdapter {
     }
 
     private void member(Notification notification) {
-        for (Object old : elements(notification.getOldValue())) {
-            member(old, true);
-        }
-        for (Object come : elements(notification.getNewValue())) {
-            member(come, false);
-        }
+        EObject holder = (EObject) notification.getNotifier();
+        elements(notification.getOldValue()).forEach(gone -> member(holder, gone, true));
+        elements(notification.getNewValue()).forEach(come -> member(holder, come, false));
     }
 
-    private static List<?> elements(Object value) {
-        return value instanceof List<?> list ? list : value instanceof EObject ? List.of(value) : List.of();
+    private static List<EObject> elements(Object value) {
+        List<?> all = value instanceof List<?> list ? list : Stream.ofNullable(value).toList();
+        return all.stream().filter(EObject.class::isInstance).map(EObject.class::cast).toList();
     }
 
-    private void member(Object element, boolean gone) {
-        memberCount++;
-        if (members.size() < MOST_WORDED && element instanceof EObject of) {
-            String name = Words.name(of);
-            members.add(new Change(Words.withKind(of), "", gone ? name : "", gone ? "" : name));
-        }
+    private void member(EObject holder, EObject element, boolean gone) {
+        Optional<Change> words = members.size() < MOST_WORDED ? Optional.of(worded(element, gone)) : Optional.empty();
+        members.add(new Member(holder, element, words));
+    }
+
+    private static Change worded(EObject element, boolean gone) {
+        String name = Words.name(element);
+        return new Change(Words.withKind(element), "", gone ? name : "", gone ? "" : name);
     }
 }

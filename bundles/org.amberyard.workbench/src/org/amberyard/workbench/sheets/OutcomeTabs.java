@@ -105,7 +105,7 @@ final class OutcomeTabs {
         fill(changes, changed.stream().map(this::cells).toList());
         fill(notes, remarks.stream().map(r -> new String[] {Words.say(r)}).toList());
         title(0, Messages.Table_problems, wrong.size());
-        title(1, Messages.Table_changes, changed.size());
+        title(1, Messages.Table_changes, (int) changed.stream().filter(SheetChange::isWhole).count());
         title(2, Messages.Table_notes, remarks.size());
     }
 

@@ -131,7 +131,8 @@ public final class ResultModel implements GridModel {
         if (cell instanceof Double number) {
             return formats.get(column).format(number).replace('-', '−');
         }
-        return cell == null ? "" : isVocabulary(column(column)) ? Words.say(cell.toString()) : cell.toString();
+        return cell == null ? "" : isVocabulary(column(column)) ? Words.say(cell.toString())
+                : column(column).type() == ResultColumn.Type.FIGURE ? Words.figure(cell.toString()) : cell.toString();
     }
 
     @Override
