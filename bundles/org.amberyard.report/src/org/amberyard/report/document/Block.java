@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.amberyard.charts.Chart;
 
 /** What stands in a section. */
-public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, Block.OnSheet, DataTable {
+public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, Block.OnSheet, Block.Condensed, DataTable {
 
     /**
      * A paragraph.
@@ -37,6 +37,37 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
         String words() {
             return String.format(Locale.ROOT, "%s: %,d rows, in the workbook (XLSX) of this document.", table.title(), table.rows()
                     .size());
+        }
+    }
+
+    /**
+     * A table of which pages say once what its rows repeat; all other formats have it whole.
+     *
+     * @param table the table
+     * @param onPaper the same as pages have it, in one table or several
+     */
+    record Condensed(DataTable table, List<DataTable> onPaper) implements Block {
+        /** Lines that a page in landscape has for each line of an upright one. */
+        private static final double LANDSCAPE_LINES = 0.6;
+
+        public Condensed {
+            onPaper = List.copyOf(onPaper);
+        }
+
+        /** With what its rows repeat below it. */
+        public static Condensed of(DataTable table) {
+            return new Condensed(table, List.of(CondensedTable.of(table)));
+        }
+
+        /** True where it needs pages in landscape, or fewer of them than upright ones. */
+        public boolean isWide(Paper paper) {
+            return onPaper.stream().map(t -> new ColumnWidths(t, RowSetting.CLOSE)).anyMatch(w -> w.dense(paper.textWidth(false))
+                    || LANDSCAPE_LINES * w.lines(paper.textWidth(false)) > w.lines(paper.textWidth(true)));
+        }
+
+        /** Lines that it takes on an upright page. */
+        public int lines(Paper paper) {
+            return onPaper.stream().mapToInt(t -> new ColumnWidths(t, RowSetting.CLOSE).lines(paper.textWidth(false)) + t.notes().size()).sum();
         }
     }
 

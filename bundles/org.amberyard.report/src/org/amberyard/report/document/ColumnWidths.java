@@ -1,6 +1,7 @@
 package org.amberyard.report.document;
 
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -10,8 +11,6 @@ import java.util.stream.Stream;
  * page goes to columns with more to say. A table that needs more than the page gets smaller letters.
  */
 final class ColumnWidths {
-    private static final double CHARACTER_POINTS = 4.7;
-    private static final double PADDING_POINTS = 9;
     private static final int LONGEST_WORD = 20;
     /** Words that a column of width 1 would like to have on a line. */
     private static final int CHARACTERS_PER_PART = 14;
@@ -19,36 +18,54 @@ final class ColumnWidths {
     private static final int HEADING_LINES = 3;
 
     private final DataTable table;
+    private final RowSetting setting;
 
-    ColumnWidths(DataTable table) {
+    ColumnWidths(DataTable table, RowSetting setting) {
         this.table = table;
+        this.setting = setting;
     }
 
     /** True when the table needs smaller letters. */
     boolean dense(double textPoints) {
-        return IntStream.range(0, table.columns().size()).mapToDouble(c -> points(least(c))).sum() > textPoints;
+        return IntStream.range(0, table.columns().size()).mapToDouble(c -> setting.points(least(c))).sum() > textPoints;
     }
 
     /** Shares of the width; together 1. */
     double[] shares(double textPoints) {
-        int columns = table.columns().size();
-        double[] least = IntStream.range(0, columns).mapToDouble(c -> points(least(c))).toArray();
-        double[] wanted = IntStream.range(0, columns).mapToDouble(c -> points(Math.max(least(c), wanted(c)))).toArray();
-        double spare = textPoints - Arrays.stream(least).sum();
-        double asked = Arrays.stream(wanted).sum() - Arrays.stream(least).sum();
-        double granted = asked <= 0 ? 0 : Math.min(1, Math.max(0, spare) / asked);
-        double[] widths = IntStream.range(0, columns).mapToDouble(c -> least[c] + granted * (wanted[c] - least[c])).toArray();
+        double[] widths = widths(textPoints);
         double all = Arrays.stream(widths).sum();
         return Arrays.stream(widths).map(w -> w / all).toArray();
+    }
+
+    /** Each column first gets what it needs, then what it would like, then what its longest words would take on one line. */
+    private double[] widths(double textPoints) {
+        double[] least = of(this::least);
+        double[] liked = grown(least, of(c -> Math.max(least(c), wanted(c))), textPoints);
+        return grown(liked, of(c -> Math.max(wanted(c), longest(c))), textPoints);
+    }
+
+    private double[] of(IntUnaryOperator characters) {
+        return IntStream.range(0, table.columns().size()).mapToDouble(c -> setting.points(characters.applyAsInt(c))).toArray();
+    }
+
+    /** Widths on their way to others, as far as the page allows. */
+    private static double[] grown(double[] from, double[] to, double textPoints) {
+        double spare = Math.max(0, textPoints - Arrays.stream(from).sum());
+        double asked = IntStream.range(0, from.length).mapToDouble(c -> Math.max(0, to[c] - from[c])).sum();
+        double granted = asked <= 0 ? 0 : Math.min(1, spare / asked);
+        return IntStream.range(0, from.length).mapToDouble(c -> from[c] + granted * Math.max(0, to[c] - from[c])).toArray();
+    }
+
+    /** Lines of all rows on a page of a width, about. */
+    int lines(double textPoints) {
+        double[] shares = shares(textPoints);
+        return table.rows().stream().mapToInt(r -> IntStream.range(0, shares.length).map(c -> setting.lines(table.printed(r, c).length(),
+                shares[c] * textPoints)).max().orElse(1)).sum();
     }
 
     /** Characters of a column on one line, for a spreadsheet. */
     int characters(int column) {
         return Math.max(least(column), wanted(column));
-    }
-
-    private static double points(int characters) {
-        return characters * CHARACTER_POINTS + PADDING_POINTS;
     }
 
     private int least(int column) {
@@ -62,6 +79,10 @@ final class ColumnWidths {
         int most = (int) (of.width() * CHARACTERS_PER_PART);
         int heading = of.heading().length() / HEADING_LINES;
         return of.toFill() ? most : Math.max(heading, Math.min(most, cells(column).mapToInt(String::length).max().orElse(0)));
+    }
+
+    private int longest(int column) {
+        return table.columns().get(column).toFill() ? 0 : cells(column).mapToInt(String::length).max().orElse(0);
     }
 
     private Stream<String> cells(int column) {

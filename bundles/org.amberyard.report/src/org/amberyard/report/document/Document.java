@@ -44,6 +44,9 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
     }
 
     private static Stream<DataTable> tables(Block block) {
+        if (block instanceof Block.Condensed condensed) {
+            return Stream.of(condensed.table());
+        }
         return block instanceof DataTable table ? Stream.of(table)
                 : block instanceof Block.OnSheet longTable ? Stream.of(longTable.table()) : Stream.empty();
     }

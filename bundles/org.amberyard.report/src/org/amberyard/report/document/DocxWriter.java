@@ -89,14 +89,20 @@ final class DocxWriter {
             add("FigureCaption", figure.caption());
         } else if (block instanceof Block.OnSheet longTable) {
             add("Normal", longTable.words());
+        } else if (block instanceof Block.Condensed condensed) {
+            condensed.onPaper().forEach(t -> add(t, wide, RowSetting.CLOSE));
         } else if (block instanceof DataTable table) {
-            add("Caption", table.title());
-            if (!table.mark().isEmpty()) {
-                add("Strong", table.mark());
-            }
-            tables.add(table, wide);
-            table.notes().forEach(n -> add("TableNote", n));
+            add(table, wide, RowSetting.OPEN);
         }
+    }
+
+    private void add(DataTable table, boolean wide, RowSetting setting) {
+        add("Caption", table.title());
+        if (!table.mark().isEmpty()) {
+            add("Strong", table.mark());
+        }
+        tables.add(table, wide, setting);
+        table.notes().forEach(n -> add("TableNote", n));
     }
 
     private void add(String style, String text) {

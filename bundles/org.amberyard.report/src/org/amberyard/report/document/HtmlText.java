@@ -155,8 +155,10 @@ final class HtmlText {
             html.append("</div>\n");
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
+        } else if (block instanceof Block.Condensed condensed) {
+            condensed.onPaper().forEach(t -> table(t, textPoints, movable, RowSetting.CLOSE));
         } else if (block instanceof DataTable table) {
-            table(table, textPoints, movable);
+            table(table, textPoints, movable, RowSetting.OPEN);
         }
     }
 
@@ -166,15 +168,16 @@ final class HtmlText {
 
     /**
      * @param movable true when the table may go to the next page as a whole; else it stays below its heading
+     * @param setting how its rows are set
      */
-    private void table(DataTable table, double textPoints, boolean movable) {
+    private void table(DataTable table, double textPoints, boolean movable, RowSetting setting) {
         html.append(movable && table.isShort() ? "<div class=\"table whole\">\n" : "<div class=\"table\">\n");
         paragraph("caption", table.title());
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
         }
-        ColumnWidths widths = new ColumnWidths(table);
-        html.append(widths.dense(textPoints) ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
+        ColumnWidths widths = new ColumnWidths(table, setting);
+        html.append("<table class=\"data").append(setting.look()).append(widths.dense(textPoints) ? " dense" : "").append("\"><colgroup>");
         for (double share : widths.shares(textPoints)) {
             html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * share));
         }

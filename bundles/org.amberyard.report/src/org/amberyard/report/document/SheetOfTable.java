@@ -37,7 +37,7 @@ final class SheetOfTable {
         this.table = table;
         this.document = document;
         this.styles = styles;
-        ColumnWidths widths = new ColumnWidths(table);
+        ColumnWidths widths = new ColumnWidths(table, RowSetting.OPEN);
         this.characters = IntStream.range(0, table.columns().size())
                 .map(c -> Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, widths.characters(c) + 2))).toArray();
     }

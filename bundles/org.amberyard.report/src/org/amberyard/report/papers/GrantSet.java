@@ -26,25 +26,11 @@ final class GrantSet {
         sections.add(summary(in));
         sections.addAll(NarrativePaper.of(in));
         for (GrantTable table : in.choices().tables()) {
-            sections.addAll(sections(table.name() + " " + table.title(), table.of(in)));
+            sections.addAll(TurnedPages.of(table.name() + " " + table.title(), table.of(in), b -> b instanceof DataTable t && t.isWide()));
         }
         sections.add(new Section("Cautions", false, false, List.of(new Block.Bullets(Cautions.SENTENCES))));
         return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in),
                 sections);
-    }
-
-    /** Tables that follow each other with pages of the same orientation share them; only the first has the heading. */
-    private static List<Section> sections(String heading, List<DataTable> tables) {
-        List<Section> made = new ArrayList<>();
-        for (int from = 0, to; from < tables.size(); from = to) {
-            boolean wide = tables.get(from).isWide();
-            to = from + 1;
-            while (to < tables.size() && tables.get(to).isWide() == wide) {
-                to++;
-            }
-            made.add(new Section(from == 0 ? heading : "", wide, true, List.copyOf(tables.subList(from, to))));
-        }
-        return made;
     }
 
     private static Section summary(PaperInput in) {
