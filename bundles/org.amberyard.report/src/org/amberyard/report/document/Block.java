@@ -45,8 +45,9 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
      *
      * @param table the table
      * @param onPaper the same as pages have it, in one table or several
+     * @param setting how its rows are set
      */
-    record Condensed(DataTable table, List<DataTable> onPaper) implements Block {
+    record Condensed(DataTable table, List<DataTable> onPaper, RowSetting setting) implements Block {
         /** Lines that a page in landscape has for each line of an upright one. */
         private static final double LANDSCAPE_LINES = 0.6;
 
@@ -56,18 +57,28 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
 
         /** With what its rows repeat below it. */
         public static Condensed of(DataTable table) {
-            return new Condensed(table, List.of(CondensedTable.of(table)));
+            return of(table, List.of(CondensedTable.of(table)));
+        }
+
+        /** As pages have it, its rows set close. */
+        public static Condensed of(DataTable table, List<DataTable> onPaper) {
+            return new Condensed(table, onPaper, RowSetting.CLOSE);
+        }
+
+        /** With all its columns; long words that rows repeat below it. */
+        public static Condensed cited(DataTable table) {
+            return new Condensed(table, List.of(CondensedTable.cited(table)), RowSetting.OPEN);
         }
 
         /** True where it needs pages in landscape, or fewer of them than upright ones. */
         public boolean isWide(Paper paper) {
-            return onPaper.stream().map(t -> new ColumnWidths(t, RowSetting.CLOSE)).anyMatch(w -> w.dense(paper.textWidth(false))
+            return onPaper.stream().map(t -> new ColumnWidths(t, setting)).anyMatch(w -> w.dense(paper.textWidth(false))
                     || LANDSCAPE_LINES * w.lines(paper.textWidth(false)) > w.lines(paper.textWidth(true)));
         }
 
         /** Lines that it takes on an upright page. */
         public int lines(Paper paper) {
-            return onPaper.stream().mapToInt(t -> new ColumnWidths(t, RowSetting.CLOSE).lines(paper.textWidth(false)) + t.notes().size()).sum();
+            return onPaper.stream().mapToInt(t -> new ColumnWidths(t, setting).lines(paper.textWidth(false)) + t.notes().size()).sum();
         }
     }
 

@@ -1,8 +1,8 @@
 package org.amberyard.report.document;
 
 import java.util.Arrays;
-import java.util.function.IntUnaryOperator;
-import java.util.function.ToIntFunction;
+import java.util.function.IntToDoubleFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -12,10 +12,12 @@ import java.util.stream.Stream;
  */
 final class ColumnWidths {
     private static final int LONGEST_WORD = 20;
-    /** Words that a column of width 1 would like to have on a line. */
-    private static final int CHARACTERS_PER_PART = 14;
+    /** Letters that a column of width 1 would like to have on a line. */
+    private static final int LETTERS_PER_PART = 14;
     /** Lines that a heading may take. */
     private static final int HEADING_LINES = 3;
+    /** Bold letters of headings are wider. */
+    private static final double BOLD = 1.08;
 
     private final DataTable table;
     private final RowSetting setting;
@@ -27,7 +29,7 @@ final class ColumnWidths {
 
     /** True when the table needs smaller letters. */
     boolean dense(double textPoints) {
-        return IntStream.range(0, table.columns().size()).mapToDouble(c -> setting.points(least(c))).sum() > textPoints;
+        return Arrays.stream(of(this::least)).sum() > textPoints;
     }
 
     /** Shares of the width; together 1. */
@@ -39,13 +41,12 @@ final class ColumnWidths {
 
     /** Each column first gets what it needs, then what it would like, then what its longest words would take on one line. */
     private double[] widths(double textPoints) {
-        double[] least = of(this::least);
-        double[] liked = grown(least, of(c -> Math.max(least(c), wanted(c))), textPoints);
-        return grown(liked, of(c -> Math.max(wanted(c), longest(c))), textPoints);
+        double[] liked = grown(of(this::least), of(this::wanted), textPoints);
+        return grown(liked, of(this::longest), textPoints);
     }
 
-    private double[] of(IntUnaryOperator characters) {
-        return IntStream.range(0, table.columns().size()).mapToDouble(c -> setting.points(characters.applyAsInt(c))).toArray();
+    private double[] of(IntToDoubleFunction points) {
+        return IntStream.range(0, table.columns().size()).mapToDouble(points).toArray();
     }
 
     /** Widths on their way to others, as far as the page allows. */
@@ -59,37 +60,32 @@ final class ColumnWidths {
     /** Lines of all rows on a page of a width, about. */
     int lines(double textPoints) {
         double[] shares = shares(textPoints);
-        return table.rows().stream().mapToInt(r -> IntStream.range(0, shares.length).map(c -> setting.lines(table.printed(r, c).length(),
+        return table.rows().stream().mapToInt(r -> IntStream.range(0, shares.length).map(c -> setting.lines(table.printed(r, c),
                 shares[c] * textPoints)).max().orElse(1)).sum();
     }
 
-    /** Characters of a column on one line, for a spreadsheet. */
-    int characters(int column) {
-        return Math.max(least(column), wanted(column));
+    private double least(int column) {
+        double heading = BOLD * longestWord(table.columns().get(column).heading());
+        ToDoubleFunction<String> width = table.columns().get(column).format().right() ? setting::points : this::longestWord;
+        return Math.min(setting.points(LONGEST_WORD), Math.max(heading, cells(column).mapToDouble(width).max().orElse(0)));
     }
 
-    private int least(int column) {
-        int heading = longestWord(table.columns().get(column).heading());
-        ToIntFunction<String> length = table.columns().get(column).format().right() ? String::length : ColumnWidths::longestWord;
-        return Math.min(LONGEST_WORD, Math.max(heading, cells(column).mapToInt(length).max().orElse(0)));
-    }
-
-    private int wanted(int column) {
+    private double wanted(int column) {
         DataTable.Column of = table.columns().get(column);
-        int most = (int) (of.width() * CHARACTERS_PER_PART);
-        int heading = of.heading().length() / HEADING_LINES;
-        return of.toFill() ? most : Math.max(heading, Math.min(most, cells(column).mapToInt(String::length).max().orElse(0)));
+        double most = setting.points((int) (of.width() * LETTERS_PER_PART));
+        double heading = BOLD * setting.points(of.heading()) / HEADING_LINES;
+        return of.toFill() ? most : Math.max(heading, Math.min(most, longest(column)));
     }
 
-    private int longest(int column) {
-        return table.columns().get(column).toFill() ? 0 : cells(column).mapToInt(String::length).max().orElse(0);
+    private double longest(int column) {
+        return table.columns().get(column).toFill() ? 0 : cells(column).mapToDouble(setting::points).max().orElse(0);
     }
 
     private Stream<String> cells(int column) {
         return table.rows().stream().filter(r -> r.kind() != DataTable.Kind.GROUP).map(r -> table.printed(r, column));
     }
 
-    private static int longestWord(String text) {
-        return Arrays.stream(text.split("\\s+")).mapToInt(String::length).max().orElse(0);
+    private double longestWord(String text) {
+        return Arrays.stream(text.split("\\s+")).mapToDouble(setting::points).max().orElse(0);
     }
 }

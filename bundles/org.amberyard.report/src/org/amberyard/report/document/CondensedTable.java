@@ -14,14 +14,17 @@ import java.util.stream.IntStream;
  * figure and no word is lost and a row takes a line. Columns in which nothing stands are named below it too.
  */
 final class CondensedTable {
+    /** Words that no column has room for on a line; a column without such words keeps all of its own. */
+    private static final int LONGEST_WORDS = 45;
     /** Words as long as this fit into a cell beside others; longer ones take several lines. */
     private static final int LONG_WORDS = 28;
-    /** Rows that a note must stand for on average to be shorter than its words in their cells. */
+    /** Rows that there must be for each note, so that fewer lines are taken than with its words in their cells. */
     private static final double ROWS_A_NOTE = 1.5;
     private static final double NUMBER_WIDTH = 0.5;
     private static final double LABEL_WIDTH = 3;
 
     private final DataTable table;
+    private final boolean allColumns;
     private final List<DataTable.Column> columns = new ArrayList<>();
     private final List<List<Object>> cells = new ArrayList<>();
     private final List<String> shared = new ArrayList<>();
@@ -29,15 +32,22 @@ final class CondensedTable {
     private final List<String> numbered = new ArrayList<>();
     private int numbers;
 
-    private CondensedTable(DataTable table) {
+    /** @param allColumns true where each column stays, whatever stands in it */
+    private CondensedTable(DataTable table, boolean allColumns) {
         this.table = table;
+        this.allColumns = allColumns;
+    }
+
+    /** A table that keeps all its columns and rows; only long words that rows repeat are said once below it. */
+    static DataTable cited(DataTable table) {
+        return new CondensedTable(table, true).made();
     }
 
     static DataTable of(DataTable table) {
         if (table.rows().stream().anyMatch(r -> r.kind() != DataTable.Kind.LINE)) {
             return table;
         }
-        return table.rows().size() == 1 ? turned(table) : new CondensedTable(table).made();
+        return table.rows().size() == 1 ? turned(table) : new CondensedTable(table, false).made();
     }
 
     /** The one row of a table as a list of its columns. */
@@ -56,7 +66,7 @@ final class CondensedTable {
         if (columns.isEmpty()) {
             return table;
         }
-        List<DataTable.Row> rows = IntStream.range(0, table.rows().size()).mapToObj(r -> new DataTable.Row(DataTable.Kind.LINE,
+        List<DataTable.Row> rows = IntStream.range(0, table.rows().size()).mapToObj(r -> new DataTable.Row(table.rows().get(r).kind(),
                 cells.stream().map(c -> c.get(r)).collect(Collectors.toCollection(ArrayList::new)))).toList();
         return new DataTable(table.name(), table.title(), columns, rows, notes(), table.mark());
     }
@@ -77,9 +87,10 @@ final class CondensedTable {
     private void add(int column) {
         DataTable.Column of = table.columns().get(column);
         List<Object> all = table.rows().stream().map(r -> r.cells().get(column)).collect(Collectors.toCollection(ArrayList::new));
-        if (all.stream().allMatch(CondensedTable::isEmpty) && !of.toFill()) {
+        boolean mayGo = !allColumns && !of.toFill();
+        if (mayGo && all.stream().allMatch(CondensedTable::isEmpty)) {
             empty.add(of.heading());
-        } else if (all.stream().distinct().count() == 1 && !of.toFill()) {
+        } else if (mayGo && all.stream().distinct().count() == 1) {
             shared.add(of.heading() + " " + table.printed(table.rows().get(0), column));
         } else if (repeatsLongWords(all)) {
             columns.add(new DataTable.Column(of.label(), of.unit(), of.format(), false, NUMBER_WIDTH));
@@ -97,7 +108,7 @@ final class CondensedTable {
     private static boolean repeatsLongWords(List<Object> all) {
         List<String> words = all.stream().filter(c -> !(c instanceof BigDecimal)).filter(Objects::nonNull).map(Object::toString)
                 .filter(w -> w.length() > LONG_WORDS).toList();
-        return words.size() >= ROWS_A_NOTE * words.stream().distinct().count() && words.size() > 1;
+        return words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && all.size() >= ROWS_A_NOTE * words.stream().distinct().count();
     }
 
     /** Long words as the numbers of their notes; short ones stay. */

@@ -90,7 +90,7 @@ final class DocxWriter {
         } else if (block instanceof Block.OnSheet longTable) {
             add("Normal", longTable.words());
         } else if (block instanceof Block.Condensed condensed) {
-            condensed.onPaper().forEach(t -> add(t, wide, RowSetting.CLOSE));
+            condensed.onPaper().forEach(t -> add(t, wide, condensed.setting()));
         } else if (block instanceof DataTable table) {
             add(table, wide, RowSetting.OPEN);
         }

@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
-    /** Words with digits and hyphens, such as numbers of buses, that no line may part. */
-    private static final Pattern IDENTIFIER = Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])");
+    /** What no line may part: words with digits and hyphens, such as numbers of buses, times of day, and units with a slash. */
+    private static final Pattern IDENTIFIER = Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])|\\b\\d+:\\d\\d\\b|\\(?\\b\\p{L}+/\\p{L}+\\b\\)?");
 
     private final Document document;
     private final Function<Block.Figure, String> picture;
@@ -156,7 +156,7 @@ final class HtmlText {
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
         } else if (block instanceof Block.Condensed condensed) {
-            condensed.onPaper().forEach(t -> table(t, textPoints, movable, RowSetting.CLOSE));
+            condensed.onPaper().forEach(t -> table(t, textPoints, movable, condensed.setting()));
         } else if (block instanceof DataTable table) {
             table(table, textPoints, movable, RowSetting.OPEN);
         }
@@ -183,7 +183,7 @@ final class HtmlText {
         }
         html.append("</colgroup><thead><tr>");
         table.columns().forEach(c -> html.append("<th scope=\"col\"").append(c.format().right() ? " class=\"r\">" : ">")
-                .append(escaped(c.heading())).append("</th>"));
+                .append(whole(c.heading())).append("</th>"));
         html.append("</tr></thead>\n<tbody>\n");
         table.rows().forEach(r -> row(table, r));
         html.append("</tbody></table>\n");
@@ -220,7 +220,10 @@ final class HtmlText {
             styles.add("fill");
         }
         html.append(styles.isEmpty() ? "<td>" : "<td class=\"" + String.join(" ", styles) + "\">")
-                .append(IDENTIFIER.matcher(escaped(table.printed(row, column))).replaceAll("<span class=\"id\">$0</span>"))
-                .append("</td>");
+                .append(whole(table.printed(row, column))).append("</td>");
+    }
+
+    private static String whole(String text) {
+        return IDENTIFIER.matcher(escaped(text)).replaceAll("<span class=\"id\">$0</span>");
     }
 }

@@ -1,22 +1,25 @@
 package org.amberyard.report.document;
 
 /** How the rows of a table are set on paper. */
-enum RowSetting {
+public enum RowSetting {
     /** Eight points, with room around them. */
-    OPEN("", "Table", 4.7, 9),
+    OPEN("", "Table", 8),
     /** Half a point less and little room, for tables of many rows. */
-    CLOSE(" close", "Close", 4.4, 8);
+    CLOSE(" close", "Close", 7.5);
+
+    /** Room left and right of words, points; a little more than there is, for letters are wider than others. */
+    private static final double PADDING_POINTS = 9;
+    /** Width of a letter in the size of the letters, on the average. */
+    private static final double LETTER = 0.55;
 
     private final String look;
     private final String style;
-    private final double characterPoints;
-    private final double paddingPoints;
+    private final double fontPoints;
 
-    RowSetting(String look, String style, double characterPoints, double paddingPoints) {
+    RowSetting(String look, String style, double fontPoints) {
         this.look = look;
         this.style = style;
-        this.characterPoints = characterPoints;
-        this.paddingPoints = paddingPoints;
+        this.fontPoints = fontPoints;
     }
 
     /** Class of the style sheet of pages, after a blank. */
@@ -29,13 +32,18 @@ enum RowSetting {
         return style;
     }
 
-    /** Width of words in a cell with what is left and right of them, points. */
-    double points(int characters) {
-        return characters * characterPoints + paddingPoints;
+    /** Width of words with the room around them, points. */
+    double points(String words) {
+        return TextWidth.em(words) * fontPoints + PADDING_POINTS;
+    }
+
+    /** Width of so many letters with the room around them, points. */
+    double points(int letters) {
+        return letters * LETTER * fontPoints + PADDING_POINTS;
     }
 
     /** Lines that words take in a cell of a width. */
-    int lines(int characters, double points) {
-        return Math.max(1, (int) Math.ceil(characters * characterPoints / Math.max(1, points - paddingPoints)));
+    int lines(String words, double points) {
+        return Math.max(1, (int) Math.ceil((points(words) - PADDING_POINTS) / Math.max(1, points - PADDING_POINTS)));
     }
 }

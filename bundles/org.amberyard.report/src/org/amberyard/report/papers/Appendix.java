@@ -42,7 +42,7 @@ final class Appendix {
     /** Every input for programs, the main ones for pages. */
     private static Section inputs(PaperInput in) {
         List<Block> blocks = new ArrayList<>(List.of(new Block.Paragraph("The main assumptions and what they rest on.")));
-        RegisterPapers.inShort(in).forEach(t -> blocks.add(new Block.Condensed(t, List.of(t))));
+        RegisterPapers.inShort(in).forEach(t -> blocks.add(Block.Condensed.of(t, List.of(t))));
         blocks.add(new Block.OnSheet(RegisterPapers.all(in)));
         return new Section("Inputs", true, true, blocks);
     }

@@ -30,7 +30,7 @@ final class FactorPaper {
                 .note("Quality “placeholder”: figures that rest on it are not for submission. The workbook (XLSX) of this document has each "
                         + "factor in a row of its own, in metric and in US units.")
                 .mark(whole.mark()).of(rows);
-        return new Block.Condensed(whole, Block.Condensed.of(grouped).onPaper());
+        return Block.Condensed.of(whole, Block.Condensed.of(grouped).onPaper());
     }
 
     /** A factor without a source stands in as one that is called a placeholder does. */

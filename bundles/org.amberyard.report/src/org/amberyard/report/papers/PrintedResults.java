@@ -107,7 +107,7 @@ final class PrintedResults {
     /** By the unit, whatever the currency and the system of units: what goes by distance is small. */
     static int decimals(String unit) {
         return switch (unit) {
-            case "%", "h", "mi", "km", "gal", "L", "yr", "count", "d" -> 1;
+            case "%", "h", "mi", "km", "gal", "L", "yr", "count", "d", "kWh", "kW", "kVA", "cycles" -> 1;
             case "short ton" -> 4;
             default -> PER_SMALL.stream().anyMatch(unit::endsWith) ? 4 : 2;
         };

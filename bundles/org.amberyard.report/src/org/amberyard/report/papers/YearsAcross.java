@@ -39,7 +39,7 @@ final class YearsAcross {
         for (int from = 0; from < across.years.size(); from += YEARS_A_TABLE) {
             parts.add(across.part(across.years.subList(from, Math.min(across.years.size(), from + YEARS_A_TABLE))));
         }
-        return new Block.Condensed(whole, parts);
+        return Block.Condensed.of(whole, parts);
     }
 
     private void add(DataTable.Row row) {
