@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.amberyard.charts.Chart;
 
 /** What stands in a section. */
-public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, Block.OnSheet, Block.Condensed, DataTable {
+public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caution, Block.Figure, Block.OnSheet, Block.Condensed, Block.Contents, DataTable {
 
     /**
      * A paragraph.
@@ -65,6 +65,11 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
             return new Condensed(table, onPaper, RowSetting.CLOSE);
         }
 
+        /** As it is, its rows set close. */
+        public static Condensed close(DataTable table) {
+            return of(table, List.of(table));
+        }
+
         /** With all its columns; long words that rows repeat below it. */
         public static Condensed cited(DataTable table) {
             return new Condensed(table, List.of(CondensedTable.cited(table)), RowSetting.OPEN);
@@ -72,7 +77,7 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
 
         /** True where it needs pages in landscape, or fewer of them than upright ones. */
         public boolean isWide(Paper paper) {
-            return onPaper.stream().map(t -> new ColumnWidths(t, setting)).anyMatch(w -> w.dense(paper.textWidth(false))
+            return onPaper.stream().map(t -> new ColumnWidths(t, setting)).anyMatch(w -> !w.fit(paper.textWidth(false))
                     || LANDSCAPE_LINES * w.lines(paper.textWidth(false)) > w.lines(paper.textWidth(true)));
         }
 
@@ -80,6 +85,10 @@ public sealed interface Block permits Block.Paragraph, Block.Bullets, Block.Caut
         public int lines(Paper paper) {
             return onPaper.stream().mapToInt(t -> new ColumnWidths(t, setting).lines(paper.textWidth(false)) + t.notes().size()).sum();
         }
+    }
+
+    /** The headings of the document and the titles of its tables, each a way to its place. */
+    record Contents() implements Block {
     }
 
     /**

@@ -27,9 +27,20 @@ final class ColumnWidths {
         this.setting = setting;
     }
 
-    /** True when the table needs smaller letters. */
-    boolean dense(double textPoints) {
-        return Arrays.stream(of(this::least)).sum() > textPoints;
+    /** Those of a table on a page, in smaller letters where it has no room for it otherwise. */
+    static ColumnWidths on(DataTable table, RowSetting setting, double textPoints) {
+        ColumnWidths widths = new ColumnWidths(table, setting);
+        return widths.fit(textPoints) ? widths : new ColumnWidths(table, RowSetting.DENSE);
+    }
+
+    /** How rows are set. */
+    RowSetting setting() {
+        return setting;
+    }
+
+    /** True when a page has room for the table. */
+    boolean fit(double textPoints) {
+        return Arrays.stream(of(this::least)).sum() <= textPoints;
     }
 
     /** Shares of the width; together 1. */

@@ -18,7 +18,7 @@ final class CondensedTable {
     private static final int LONGEST_WORDS = 45;
     /** Words as long as this fit into a cell beside others; longer ones take several lines. */
     private static final int LONG_WORDS = 28;
-    /** Rows that there must be for each note, so that fewer lines are taken than with its words in their cells. */
+    /** Rows that there must be for each note, so that fewer lines are taken than with words in cells; of a cited table rows with words. */
     private static final double ROWS_A_NOTE = 1.5;
     private static final double NUMBER_WIDTH = 0.5;
     private static final double LABEL_WIDTH = 3;
@@ -105,10 +105,11 @@ final class CondensedTable {
         return cell == null || cell.toString().isEmpty();
     }
 
-    private static boolean repeatsLongWords(List<Object> all) {
+    private boolean repeatsLongWords(List<Object> all) {
         List<String> words = all.stream().filter(c -> !(c instanceof BigDecimal)).filter(Objects::nonNull).map(Object::toString)
                 .filter(w -> w.length() > LONG_WORDS).toList();
-        return words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && all.size() >= ROWS_A_NOTE * words.stream().distinct().count();
+        int rows = allColumns ? words.size() : all.size();
+        return words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && rows >= ROWS_A_NOTE * words.stream().distinct().count();
     }
 
     /** Long words as the numbers of their notes; short ones stay. */

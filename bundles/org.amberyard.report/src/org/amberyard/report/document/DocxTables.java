@@ -48,9 +48,9 @@ final class DocxTables {
 
     /** A table of data. */
     void add(DataTable table, boolean wide, RowSetting setting) {
-        ColumnWidths columns = new ColumnWidths(table, setting);
+        ColumnWidths columns = ColumnWidths.on(table, setting, (double) pages.textWidth(wide) / POINT);
         XWPFTable made = empty(table.rows().size() + 1, widths(columns, pages.textWidth(wide)));
-        String size = columns.dense((double) pages.textWidth(wide) / POINT) ? "Dense" : setting.style();
+        String size = columns.setting().style();
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         for (int column = 0; column < table.columns().size(); column++) {

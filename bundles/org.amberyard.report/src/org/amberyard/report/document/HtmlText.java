@@ -19,6 +19,8 @@ final class HtmlText {
     private final Function<Block.Figure, String> picture;
     private final boolean browsed;
     private final StringBuilder html = new StringBuilder();
+    /** Name of the place of the table that comes next; empty where it has none. */
+    private String here = "";
 
     /** @param browsed true for a page in a browser, where tables are read and copied one by one */
     private HtmlText(Document document, Function<Block.Figure, String> picture, boolean browsed) {
@@ -112,7 +114,7 @@ final class HtmlText {
         for (int i = 0; i < document.sections().size(); i++) {
             String heading = document.sections().get(i).heading();
             if (!heading.isEmpty()) {
-                marks.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#s").append(i).append("\"/>");
+                marks.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#").append(Document.place(i)).append("\"/>");
             }
         }
         return marks.append("</bookmarks>").toString();
@@ -132,9 +134,10 @@ final class HtmlText {
         html.append("<div class=\"").append(section.newPage() ? "page" : "flow").append(section.wide() ? " wide" : "")
                 .append("\">\n");
         if (!section.heading().isEmpty()) {
-            html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
+            html.append("<h2 id=\"").append(Document.place(place)).append("\">").append(escaped(section.heading())).append("</h2>\n");
         }
         for (int i = 0; i < section.blocks().size(); i++) {
+            here = Document.place(place, i);
             block(section.blocks().get(i), document.paper().textWidth(section.wide()), i > 0);
         }
         html.append("</div>\n");
@@ -153,6 +156,10 @@ final class HtmlText {
             html.append("<div class=\"figure\">").append(picture.apply(figure));
             paragraph("caption", figure.caption());
             html.append("</div>\n");
+        } else if (block instanceof Block.Contents) {
+            document.contents().forEach(e -> html.append(e.table() ? "<p class=\"entry of\">" : "<p class=\"entry\">").append("<a href=\"#")
+                    .append(e.place()).append("\" title=\"").append(escaped(e.words())).append("\">").append(escaped(e.words())).append(
+                            "</a></p>\n"));
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
         } else if (block instanceof Block.Condensed condensed) {
@@ -172,12 +179,14 @@ final class HtmlText {
      */
     private void table(DataTable table, double textPoints, boolean movable, RowSetting setting) {
         html.append(movable && table.isShort() ? "<div class=\"table whole\">\n" : "<div class=\"table\">\n");
-        paragraph("caption", table.title());
+        html.append("<p class=\"caption\"").append(here.isEmpty() ? "" : " id=\"" + here + "\"").append(">").append(escaped(table.title()))
+                .append("</p>\n");
+        here = "";
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
         }
-        ColumnWidths widths = new ColumnWidths(table, setting);
-        html.append("<table class=\"data").append(setting.look()).append(widths.dense(textPoints) ? " dense" : "").append("\"><colgroup>");
+        ColumnWidths widths = ColumnWidths.on(table, setting, textPoints);
+        html.append("<table class=\"data").append(widths.setting().look()).append("\"><colgroup>");
         for (double share : widths.shares(textPoints)) {
             html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * share));
         }

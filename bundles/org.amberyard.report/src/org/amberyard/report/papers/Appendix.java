@@ -18,7 +18,7 @@ final class Appendix {
     }
 
     static Document of(PaperInput in, Progress progress) {
-        List<Section> sections = new ArrayList<>();
+        List<Section> sections = new ArrayList<>(List.of(Section.of("Contents", new Block.Contents())));
         sections.addAll(Methods.sections(in));
         sections.add(Section.of("Cautions", new Block.Bullets(Cautions.SENTENCES)));
         List<ResultTables.Group> groups = ResultTables.groups();
@@ -42,7 +42,7 @@ final class Appendix {
     /** Every input for programs, the main ones for pages. */
     private static Section inputs(PaperInput in) {
         List<Block> blocks = new ArrayList<>(List.of(new Block.Paragraph("The main assumptions and what they rest on.")));
-        RegisterPapers.inShort(in).forEach(t -> blocks.add(Block.Condensed.of(t, List.of(t))));
+        RegisterPapers.inShort(in).forEach(t -> blocks.add(Block.Condensed.close(t)));
         blocks.add(new Block.OnSheet(RegisterPapers.all(in)));
         return new Section("Inputs", true, true, blocks);
     }
