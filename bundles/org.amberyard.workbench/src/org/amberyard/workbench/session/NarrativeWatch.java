@@ -14,6 +14,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Display;
 
 /**
@@ -64,7 +65,7 @@ final class NarrativeWatch {
     }
 
     private void begin() {
-        looking = new Look(wanted, StudyFacts.of(study));
+        looking = new Look(wanted, EcoreUtil.copy(study));
         looking.schedule();
     }
 
@@ -82,12 +83,13 @@ final class NarrativeWatch {
     /** Looks at the figures of a state of the study. */
     private final class Look extends Job {
         private final StudyResult result;
-        private final StudyFacts facts;
+        private final Study of;
 
-        Look(StudyResult result, StudyFacts facts) {
+        /** @param of a copy of the study of the results, which nobody edits */
+        Look(StudyResult result, Study of) {
             super(Messages.NarrativeWatch_name);
             this.result = result;
-            this.facts = facts;
+            this.of = of;
             setSystem(true);
             setPriority(DECORATE);
         }
@@ -95,7 +97,7 @@ final class NarrativeWatch {
         @Override
         protected IStatus run(IProgressMonitor monitor) {
             try {
-                List<StaleNarrative> now = StaleNarrative.all(result, facts, share -> JobProgress.goOn(monitor));
+                List<StaleNarrative> now = StaleNarrative.all(result, StudyFacts.of(of), share -> JobProgress.goOn(monitor));
                 if (!display.isDisposed()) {
                     display.asyncExec(() -> found(this, result, now));
                 }
