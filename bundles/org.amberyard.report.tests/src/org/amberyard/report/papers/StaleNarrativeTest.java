@@ -59,7 +59,7 @@ class StaleNarrativeTest {
         assertEquals(study.getNarratives().get(0), finding.element());
         assertEquals(StudyPackage.Literals.NARRATIVE__TEXT, finding.feature());
         assertTrue(finding.message().matches("Narrative Need: figures in it are others than when it was given out on 2026-05-01 for “Electric in "
-                + "stages”\\. “total project cost” was USD\u00a05,133,021 and is USD\u00a04,\\d{3},\\d{3} now\\. “buses replaced” was 12 and is "
+                + "stages”\\. “total project cost” was USD\u00a05,133,021\\. It is USD\u00a04,\\d{3},\\d{3} now\\. “buses replaced” was 12\\. It is "
                 + "13 now\\. Whoever has the old text needs the new one\\."), finding.message());
     }
 
@@ -68,7 +68,7 @@ class StaleNarrativeTest {
         Study study = givenOut("grant share of the cost", "12.7 %");
         study.getNarratives().get(0).setText("{grant share of the cost}");
         study.getNarratives().get(0).setGivenOutFor(study.getPlans().get(0));
-        assertTrue(found(study).get(0).message().contains("“grant share of the cost” was 12.7 % and has no figure now."), found(study)
+        assertTrue(found(study).get(0).message().contains("“grant share of the cost” was 12.7 %. It has no figure now."), found(study)
                 .toString());
     }
 

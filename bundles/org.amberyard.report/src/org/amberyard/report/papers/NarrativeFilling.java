@@ -24,9 +24,9 @@ public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
             return figure + ": " + was + " → " + now;
         }
 
-        /** The same as a sentence. */
+        /** The same in sentences. */
         String sentence() {
-            return "“" + figure + "” was " + was + " and " + (now.startsWith(NO_FIGURE) ? "has no figure" : "is " + now) + " now.";
+            return "“" + figure + "” was " + was + ". It " + (now.startsWith(NO_FIGURE) ? "has no figure" : "is " + now) + " now.";
         }
     }
 
