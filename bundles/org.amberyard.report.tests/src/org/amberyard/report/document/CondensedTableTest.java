@@ -142,7 +142,7 @@ class CondensedTableTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"1,273,140.00", "T001", "Diesel C 2010-2015", "Greenhouse gas saved", "placeholder", "HIGH-VOLTAGE", "−1,599,383.55",
-            "Mean of the district's invoices, delivery included", "kWh/mi", "2026-01-01"})
+        "Mean of the district's invoices, delivery included", "kWh/mi", "2026-01-01"})
     void widthsAreAboutThoseOfTheLetters(String words) throws IOException, FontFormatException {
         try (InputStream file = Document.class.getResourceAsStream("fonts/LiberationSans-Regular.ttf")) {
             Font font = Font.createFont(Font.TRUETYPE_FONT, file).deriveFont(100f);

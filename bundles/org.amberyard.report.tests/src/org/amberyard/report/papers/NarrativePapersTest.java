@@ -144,8 +144,9 @@ class NarrativePapersTest {
                 .empty()));
         NarrativeFigures read = new NarrativeFigures(alike);
         List.of(FigureName.REQUESTED, FigureName.REQUESTED_SHARE, FigureName.MATCH_BASE, FigureName.MATCH_REQUIRED, FigureName.MATCH,
-                FigureName.MATCH_SHARE, FigureName.AWARD_DATE).forEach(name -> assertEquals(number(name), read.of(name).orElseThrow()
-                        .number(), name.words()));
+                FigureName.MATCH_SHARE, FigureName.AWARD_DATE).forEach(
+                        name -> assertEquals(number(name), read.of(name).orElseThrow()
+                                .number(), name.words()));
         DataTable sources = GrantTable.T5.of(alike).get(0);
         assertEquals(List.of("Clean Fleet Fund of the utility", "Clean Fleet Fund", "Own money, cash"), sources.rows().stream().filter(r -> r
                 .kind() == DataTable.Kind.LINE).map(r -> sources.printed(r, 0)).toList(), "the longer name stands first");

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
     /** What no line may part: words with digits and hyphens, such as numbers of buses, times of day, and units with a slash. */
-    private static final Pattern IDENTIFIER = Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])|\\b\\d+:\\d\\d\\b|\\(?\\b\\p{L}+/\\p{L}+\\b\\)?");
+    private static final Pattern IDENTIFIER =
+            Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])|\\b\\d+:\\d\\d\\b|\\(?\\b\\p{L}+/\\p{L}+\\b\\)?");
 
     private final Document document;
     private final Function<Block.Figure, String> picture;

@@ -50,7 +50,8 @@ final class UtilityLetter {
 
     private Section equipment() {
         LetterTables tables = new LetterTables(in);
-        return Section.of("Equipment and phases", tables.equipment(), tables.phases(), new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________"));
+        return Section.of("Equipment and phases", tables.equipment(), tables.phases(),
+                new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________"));
     }
 
     private Section byYear() {
