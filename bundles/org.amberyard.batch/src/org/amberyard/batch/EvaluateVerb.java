@@ -3,9 +3,10 @@ package org.amberyard.batch;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
@@ -16,6 +17,7 @@ import org.amberyard.report.InputRegister;
 import org.amberyard.report.ResultFolder;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
+import org.amberyard.report.papers.StaleNarrative;
 import org.amberyard.study.ResultFindings;
 import org.amberyard.study.StudyUnits;
 
@@ -52,8 +54,8 @@ final class EvaluateVerb implements Verb {
         Study study = evaluated.get().study();
         StudyResult result = evaluated.get().result();
         print(result, StudyUnits.of(study), console.out());
-        FindingsText.print(Stream.concat(evaluated.get().findings().stream(), ResultFindings.of(study, result).stream())
-                .toList(), console.out());
+        FindingsText.print(Stream.of(evaluated.get().findings(), ResultFindings.of(study, result), StaleNarrative.findings(study, result))
+                .flatMap(List::stream).toList(), console.out());
         Progress progress = new ProgressLines(console.err(), "Tables, ports by number among them");
         folder.write(f -> ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), f, progress));
         console.out().println("Results are in " + folder.path());

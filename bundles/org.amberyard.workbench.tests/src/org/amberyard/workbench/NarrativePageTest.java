@@ -13,6 +13,7 @@ import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.session.Evaluation;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.swt.SWT;
@@ -62,6 +63,10 @@ class NarrativePageTest {
         button(text).notifyListeners(SWT.Selection, new Event());
     }
 
+    private static boolean isFound(OpenStudy study, Narrative of, String words) {
+        return study.session().evaluation().findings().stream().anyMatch(f -> f.element() == of && f.message().contains(words));
+    }
+
     @Test
     void aTextIsWrittenBesideWhatItReadsCopiedAndToldToHaveChanged(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
@@ -91,7 +96,10 @@ class NarrativePageTest {
                 }
             }));
             study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
+            study.await(() -> isFound(study, need, "“total project cost” was USD\u00a05,133,021. It is USD\u00a04,"));
+            assertEquals(Evaluation.Phase.CURRENT, study.session().evaluation().phase());
             display.syncExec(study.session()::undo);
+            study.await(() -> !isFound(study, need, "figures in it are others"));
             display.syncExec(study.session()::undo);
             assertTrue(need.getGivenOut().isEmpty());
             display.syncExec(study.session()::undo);

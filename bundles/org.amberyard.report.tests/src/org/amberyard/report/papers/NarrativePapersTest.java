@@ -8,10 +8,12 @@ import java.io.ByteArrayInputStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.model.funding.AwardStatus;
 import org.amberyard.model.funding.MatchBase;
+import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.DataTable;
@@ -70,6 +72,84 @@ class NarrativePapersTest {
         assertEquals("25.0 %", filled("{match required, share}").replace('\u00a0', ' '));
         assertEquals(String.valueOf(table("T1a").rows().size()), filled("{buses replaced}"));
         assertTrue(filled("{mean age of the fleet}").endsWith("\u00a0years"), filled("{mean age of the fleet}"));
+    }
+
+    /** Where a figure stands: the line that a column of words tells, the column by its whole heading. */
+    private static String cell(String table, String words, String line, String heading) {
+        DataTable of = table(table);
+        int told = ExamplePapers.column(of, words);
+        DataTable.Row row = of.rows().stream().filter(r -> of.printed(r, told).equals(line)).findFirst().orElseThrow(() -> new AssertionError(
+                table + " has no line " + line));
+        int column = IntStream.range(0, of.columns().size()).filter(c -> of.columns().get(c).heading().replace('\u00a0', ' ').equals(heading))
+                .findFirst().orElseThrow(() -> new AssertionError(table + " has no column " + heading));
+        return of.printed(row, column);
+    }
+
+    private static String number(FigureName name) {
+        return figures.of(name).orElseThrow().number();
+    }
+
+    @Test
+    void sharesAndMatchAreThoseOfTheProgrammeAndOfOwnMoney() {
+        String fund = "Clean Fleet Fund";
+        assertEquals(cell("T5a", "Source", fund, "Share of the cost"), number(FigureName.REQUESTED_SHARE) + " %");
+        assertEquals(cell("T5a", "Source", "Own money, cash", "Share of the cost"), number(FigureName.OWN_SHARE) + " %");
+        assertEquals(cell("T5c", "Programme", fund, "Comes to (USD)"), number(FigureName.MATCH_BASE));
+        assertEquals(cell("T5c", "Programme", fund, "Match asked for (USD)"), number(FigureName.MATCH_REQUIRED));
+        assertEquals(cell("T5c", "Programme", fund, "Match asked for, share"), number(FigureName.MATCH_REQUIRED_SHARE) + " %");
+        assertEquals(cell("T5c", "Programme", fund, "Match provided (USD)"), number(FigureName.MATCH));
+        assertEquals(cell("T5c", "Programme", fund, "Match provided, share"), number(FigureName.MATCH_SHARE) + " %");
+    }
+
+    @Test
+    void tonsAndWhatTheyCostAreThoseOfTheirPollutant() {
+        Map<String, FigureName> year = Map.of("NOx", FigureName.NOX_YEAR, "PM2.5", FigureName.PM25_YEAR, "HC", FigureName.HC_YEAR, "CO",
+                FigureName.CO_YEAR, "CO2", FigureName.CO2_YEAR, "CO2e", FigureName.CO2E_YEAR);
+        year.forEach((pollutant, name) -> assertEquals(cell("T6b", "Pollutant", pollutant, "Reduced (short tons)"), number(name), pollutant));
+        assertEquals(cell("T8a", "NOx, remaining life", "capital"), number(FigureName.NOX_TON));
+        assertEquals(cell("T8a", "NOx, remaining life", "grant only"), number(FigureName.NOX_GRANT_TON));
+        assertEquals(cell("T8a", "PM2.5, remaining life", "capital"), number(FigureName.PM25_TON));
+        assertEquals(cell("T8a", "CO2, remaining life", "capital"), number(FigureName.CO2_TON));
+        assertEquals(cell("T8a", "CO2, remaining life", "grant only"), number(FigureName.CO2_GRANT_TON));
+    }
+
+    /** The cost of a ton by a measure and whose money it is. */
+    private static String cell(String table, String measure, String money) {
+        DataTable of = table(table);
+        int told = ExamplePapers.column(of, "Money");
+        return of.rows().stream().filter(r -> of.printed(r, 0).equals(measure) && of.printed(r, told).equals(money)).findFirst().map(r -> of
+                .printed(r, ExamplePapers.column(of, "Cost of a short ton (USD)"))).orElseThrow();
+    }
+
+    @Test
+    void datesAndTheYardAreThoseOfTheirLines() {
+        assertEquals(cell("T9", "Milestone", "Award: “Clean Fleet Fund”", "Date in the study"), number(FigureName.AWARD_DATE));
+        assertEquals(cell("T9", "Milestone", "Close-out of the whole plan, not before", "Date in the study"), number(FigureName.COMPLETION));
+        assertEquals(cell("T17a", "Year", "2040", "Ports"), number(FigureName.PORTS));
+        assertEquals(cell("T17a", "Year", "2040", "Connected power (kW)"), number(FigureName.CONNECTED));
+        assertEquals(cell("T17a", "Year", "2040", "Demand of charging as planned (kW)"), number(FigureName.MANAGED_DEMAND));
+        assertEquals(cell("T17a", "Year", "2040", "Transformer (kVA)"), number(FigureName.TRANSFORMER));
+        assertEquals(cell("T17b", "Used by the study", "yes", "Bill (USD)"), number(FigureName.ELECTRIC_BILL));
+    }
+
+    @Test
+    void programmesWhoseNamesBeginAlikeAreNotMixedUp() {
+        Study study = EXAMPLE.study();
+        Programme fund = study.getProgrammes().get(0);
+        Programme other = study.getProgrammes().stream().filter(p -> p.getName().equals("Make-ready")).findFirst().orElseThrow();
+        other.setName(fund.getName() + " of the utility");
+        other.setAwardDate("2026-05-04");
+        study.getProgrammes().move(0, other);
+        PaperInput alike = EXAMPLE.in(study, new PaperChoices(PaperChoices.STANDARD.tables(), Optional.of("Clean Fleet Fund"), false, Optional
+                .empty()));
+        NarrativeFigures read = new NarrativeFigures(alike);
+        List.of(FigureName.REQUESTED, FigureName.REQUESTED_SHARE, FigureName.MATCH_BASE, FigureName.MATCH_REQUIRED, FigureName.MATCH,
+                FigureName.MATCH_SHARE, FigureName.AWARD_DATE).forEach(
+                        name -> assertEquals(number(name), read.of(name).orElseThrow()
+                                .number(), name.words()));
+        DataTable sources = GrantTable.T5.of(alike).get(0);
+        assertEquals(List.of("Clean Fleet Fund of the utility", "Clean Fleet Fund", "Own money, cash"), sources.rows().stream().filter(r -> r
+                .kind() == DataTable.Kind.LINE).map(r -> sources.printed(r, 0)).toList(), "the longer name stands first");
     }
 
     private static DataTable table(String name) {

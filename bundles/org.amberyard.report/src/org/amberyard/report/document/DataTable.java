@@ -19,7 +19,7 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
         implements Block {
 
     /** Note on columns that the study has no data for. */
-    public static final String TO_FILL = "† To be filled in by the applicant; the study does not hold it.";
+    public static final String TO_FILL = "† To be filled in; the study does not hold it.";
 
     /** Columns that an upright page has room for. */
     private static final int MOST_UPRIGHT_COLUMNS = 7;
@@ -36,10 +36,12 @@ public record DataTable(String name, String title, List<Column> columns, List<Ro
      * @param width share of the table's width, in any unit
      */
     public record Column(String label, String unit, CellFormat format, boolean toFill, double width) {
+        private static final int LONGEST_WHOLE_UNIT = 10;
 
-        /** Heading as printed. */
+        /** Heading as printed; no line parts a short unit. */
         public String heading() {
-            return label + (unit.isEmpty() ? "" : " (" + unit + ")") + (toFill ? "\u00A0†" : "");
+            String whole = unit.length() > LONGEST_WHOLE_UNIT ? unit : unit.replace(' ', '\u00A0');
+            return label + (unit.isEmpty() ? "" : " (" + whole + ")") + (toFill ? "\u00A0†" : "");
         }
 
         /** Unit of figures for programs: shares are told in per cent. */

@@ -1,5 +1,6 @@
 package org.amberyard.report.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -38,12 +39,56 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
         return new Document(name, title, subtitle, facts, running, mark, sections, other);
     }
 
+    /**
+     * A line of the contents.
+     *
+     * @param words heading, or title of a table
+     * @param place name of the place that it leads to
+     * @param table true for a table
+     */
+    record Entry(String words, String place, boolean table) {
+    }
+
+    /** Lines of the contents; tables that stand in several parts on pages have one for the first. */
+    List<Entry> contents() {
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++) {
+            boolean itself = sections.get(i).blocks().stream().anyMatch(Block.Contents.class::isInstance);
+            if (!sections.get(i).heading().isEmpty() && !itself) {
+                entries.add(new Entry(sections.get(i).heading(), place(i), false));
+            }
+            for (int b = 0; b < sections.get(i).blocks().size(); b++) {
+                String place = place(i, b);
+                onPaper(sections.get(i).blocks().get(b)).findFirst().ifPresent(t -> entries.add(new Entry(t.title(), place, true)));
+            }
+        }
+        return entries;
+    }
+
+    /** Name of the place of a section. */
+    static String place(int section) {
+        return "s" + section;
+    }
+
+    /** Name of the place of a table in a section. */
+    static String place(int section, int block) {
+        return "s" + section + "t" + block;
+    }
+
+    private static Stream<DataTable> onPaper(Block block) {
+        return block instanceof Block.Condensed condensed ? condensed.onPaper().stream()
+                : block instanceof DataTable table ? Stream.of(table) : Stream.empty();
+    }
+
     /** All tables, in their order; those too long for paper too. */
     public List<DataTable> tables() {
         return sections.stream().flatMap(s -> s.blocks().stream()).flatMap(Document::tables).toList();
     }
 
     private static Stream<DataTable> tables(Block block) {
+        if (block instanceof Block.Condensed condensed) {
+            return Stream.of(condensed.table());
+        }
         return block instanceof DataTable table ? Stream.of(table)
                 : block instanceof Block.OnSheet longTable ? Stream.of(longTable.table()) : Stream.empty();
     }

@@ -47,9 +47,10 @@ final class DocxTables {
     }
 
     /** A table of data. */
-    void add(DataTable table, boolean wide) {
-        XWPFTable made = empty(table.rows().size() + 1, widths(table, pages.textWidth(wide)));
-        String size = new ColumnWidths(table).dense((double) pages.textWidth(wide) / POINT) ? "Dense" : "Table";
+    void add(DataTable table, boolean wide, RowSetting setting) {
+        ColumnWidths columns = ColumnWidths.on(table, setting, (double) pages.textWidth(wide) / POINT);
+        XWPFTable made = empty(table.rows().size() + 1, widths(columns, pages.textWidth(wide)));
+        String size = columns.setting().style();
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         for (int column = 0; column < table.columns().size(); column++) {
@@ -105,8 +106,8 @@ final class DocxTables {
         }
     }
 
-    private static int[] widths(DataTable table, int text) {
-        return Arrays.stream(new ColumnWidths(table).shares((double) text / POINT)).mapToInt(s -> (int) (text * s)).toArray();
+    private static int[] widths(ColumnWidths columns, int text) {
+        return Arrays.stream(columns.shares((double) text / POINT)).mapToInt(s -> (int) (text * s)).toArray();
     }
 
     private XWPFTable empty(int rows, int[] widths) {

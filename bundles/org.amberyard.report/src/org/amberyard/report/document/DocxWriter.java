@@ -16,6 +16,9 @@ final class DocxWriter {
     private final DocxPages pages;
     private final DocxTables tables;
     private final DocxFigures figures;
+    private final DocxPlaces places = new DocxPlaces();
+    /** Name of the place of the table that comes next; empty where it has none. */
+    private String here = "";
 
     private DocxWriter(Document document) {
         this.document = document;
@@ -35,9 +38,9 @@ final class DocxWriter {
         addStyles();
         pages.start(document.running(), document.mark());
         addTitle();
-        for (Section section : document.sections()) {
-            pages.turn(section);
-            addSection(section);
+        for (int i = 0; i < document.sections().size(); i++) {
+            pages.turn(document.sections().get(i));
+            addSection(i, document.sections().get(i));
         }
         pages.end();
         OfficeProperties.set(docx.getProperties(), document.title(), document.subtitle());
@@ -68,12 +71,13 @@ final class DocxWriter {
         }
     }
 
-    private void addSection(Section section) throws IOException {
+    private void addSection(int place, Section section) throws IOException {
         if (!section.heading().isEmpty()) {
-            add("Heading1", section.heading());
+            places.mark(add("Heading1", section.heading()), Document.place(place));
         }
-        for (Block block : section.blocks()) {
-            add(block, section.wide());
+        for (int i = 0; i < section.blocks().size(); i++) {
+            here = Document.place(place, i);
+            add(section.blocks().get(i), section.wide());
         }
     }
 
@@ -87,22 +91,32 @@ final class DocxWriter {
         } else if (block instanceof Block.Figure figure) {
             figures.add(figure);
             add("FigureCaption", figure.caption());
+        } else if (block instanceof Block.Contents) {
+            document.contents().forEach(e -> places.lead(docx.createParagraph(), e));
         } else if (block instanceof Block.OnSheet longTable) {
             add("Normal", longTable.words());
+        } else if (block instanceof Block.Condensed condensed) {
+            condensed.onPaper().forEach(t -> add(t, wide, condensed.setting()));
         } else if (block instanceof DataTable table) {
-            add("Caption", table.title());
-            if (!table.mark().isEmpty()) {
-                add("Strong", table.mark());
-            }
-            tables.add(table, wide);
-            table.notes().forEach(n -> add("TableNote", n));
+            add(table, wide, RowSetting.OPEN);
         }
     }
 
-    private void add(String style, String text) {
+    private void add(DataTable table, boolean wide, RowSetting setting) {
+        places.mark(add("Caption", table.title()), here);
+        here = "";
+        if (!table.mark().isEmpty()) {
+            add("Strong", table.mark());
+        }
+        tables.add(table, wide, setting);
+        table.notes().forEach(n -> add("TableNote", n));
+    }
+
+    private XWPFParagraph add(String style, String text) {
         XWPFParagraph paragraph = DocxText.add(docx.createParagraph(), style, text);
         if (pages.takeBreak()) {
             paragraph.setPageBreak(true);
         }
+        return paragraph;
     }
 }

@@ -12,13 +12,16 @@ import java.util.regex.Pattern;
 
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
-    /** Words with digits and hyphens, such as numbers of buses, that no line may part. */
-    private static final Pattern IDENTIFIER = Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])");
+    /** What no line may part: words with digits and hyphens, such as numbers of buses, times of day, and units with a slash. */
+    private static final Pattern IDENTIFIER =
+            Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])|\\b\\d+:\\d\\d\\b|\\(?\\b\\p{L}+/\\p{L}+\\b\\)?");
 
     private final Document document;
     private final Function<Block.Figure, String> picture;
     private final boolean browsed;
     private final StringBuilder html = new StringBuilder();
+    /** Name of the place of the table that comes next; empty where it has none. */
+    private String here = "";
 
     /** @param browsed true for a page in a browser, where tables are read and copied one by one */
     private HtmlText(Document document, Function<Block.Figure, String> picture, boolean browsed) {
@@ -112,7 +115,7 @@ final class HtmlText {
         for (int i = 0; i < document.sections().size(); i++) {
             String heading = document.sections().get(i).heading();
             if (!heading.isEmpty()) {
-                marks.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#s").append(i).append("\"/>");
+                marks.append("<bookmark name=\"").append(escaped(heading)).append("\" href=\"#").append(Document.place(i)).append("\"/>");
             }
         }
         return marks.append("</bookmarks>").toString();
@@ -132,9 +135,10 @@ final class HtmlText {
         html.append("<div class=\"").append(section.newPage() ? "page" : "flow").append(section.wide() ? " wide" : "")
                 .append("\">\n");
         if (!section.heading().isEmpty()) {
-            html.append("<h2 id=\"s").append(place).append("\">").append(escaped(section.heading())).append("</h2>\n");
+            html.append("<h2 id=\"").append(Document.place(place)).append("\">").append(escaped(section.heading())).append("</h2>\n");
         }
         for (int i = 0; i < section.blocks().size(); i++) {
+            here = Document.place(place, i);
             block(section.blocks().get(i), document.paper().textWidth(section.wide()), i > 0);
         }
         html.append("</div>\n");
@@ -153,10 +157,16 @@ final class HtmlText {
             html.append("<div class=\"figure\">").append(picture.apply(figure));
             paragraph("caption", figure.caption());
             html.append("</div>\n");
+        } else if (block instanceof Block.Contents) {
+            document.contents().forEach(e -> html.append(e.table() ? "<p class=\"entry of\">" : "<p class=\"entry\">").append("<a href=\"#")
+                    .append(e.place()).append("\" title=\"").append(escaped(e.words())).append("\">").append(escaped(e.words())).append(
+                            "</a></p>\n"));
         } else if (block instanceof Block.OnSheet longTable) {
             paragraph("text", longTable.words());
+        } else if (block instanceof Block.Condensed condensed) {
+            condensed.onPaper().forEach(t -> table(t, textPoints, movable, condensed.setting()));
         } else if (block instanceof DataTable table) {
-            table(table, textPoints, movable);
+            table(table, textPoints, movable, RowSetting.OPEN);
         }
     }
 
@@ -166,21 +176,24 @@ final class HtmlText {
 
     /**
      * @param movable true when the table may go to the next page as a whole; else it stays below its heading
+     * @param setting how its rows are set
      */
-    private void table(DataTable table, double textPoints, boolean movable) {
+    private void table(DataTable table, double textPoints, boolean movable, RowSetting setting) {
         html.append(movable && table.isShort() ? "<div class=\"table whole\">\n" : "<div class=\"table\">\n");
-        paragraph("caption", table.title());
+        html.append("<p class=\"caption\"").append(here.isEmpty() ? "" : " id=\"" + here + "\"").append(">").append(escaped(table.title()))
+                .append("</p>\n");
+        here = "";
         if (!table.mark().isEmpty()) {
             paragraph("mark", table.mark());
         }
-        ColumnWidths widths = new ColumnWidths(table);
-        html.append(widths.dense(textPoints) ? "<table class=\"data dense\"><colgroup>" : "<table class=\"data\"><colgroup>");
+        ColumnWidths widths = ColumnWidths.on(table, setting, textPoints);
+        html.append("<table class=\"data").append(widths.setting().look()).append("\"><colgroup>");
         for (double share : widths.shares(textPoints)) {
             html.append(String.format(Locale.ROOT, "<col style=\"width:%.2f%%\"/>", 100 * share));
         }
         html.append("</colgroup><thead><tr>");
         table.columns().forEach(c -> html.append("<th scope=\"col\"").append(c.format().right() ? " class=\"r\">" : ">")
-                .append(escaped(c.heading())).append("</th>"));
+                .append(whole(c.heading())).append("</th>"));
         html.append("</tr></thead>\n<tbody>\n");
         table.rows().forEach(r -> row(table, r));
         html.append("</tbody></table>\n");
@@ -217,7 +230,10 @@ final class HtmlText {
             styles.add("fill");
         }
         html.append(styles.isEmpty() ? "<td>" : "<td class=\"" + String.join(" ", styles) + "\">")
-                .append(IDENTIFIER.matcher(escaped(table.printed(row, column))).replaceAll("<span class=\"id\">$0</span>"))
-                .append("</td>");
+                .append(whole(table.printed(row, column))).append("</td>");
+    }
+
+    private static String whole(String text) {
+        return IDENTIFIER.matcher(escaped(text)).replaceAll("<span class=\"id\">$0</span>");
     }
 }

@@ -56,6 +56,7 @@ final class PdfWriter {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
+            PdfLinks.describe(renderer.getPdfDocument());
             SteadyPdf.settle(renderer.getPdfDocument(), document.title(), html);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             renderer.getPdfDocument().save(out);

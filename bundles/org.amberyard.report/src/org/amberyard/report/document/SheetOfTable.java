@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -21,6 +23,8 @@ final class SheetOfTable {
     private static final int UNIT_WIDTH = 256;
     private static final int LEAST_CHARACTERS = 11;
     private static final int MOST_CHARACTERS = 60;
+    private static final int CHARACTERS_PER_PART = 14;
+    private static final int LONGEST_WORD = 20;
     private static final float LINE_POINTS = 13.5f;
     /** Bold words and breaks between words take more room than characters. */
     private static final int HEAD_SPARE = 4;
@@ -37,9 +41,22 @@ final class SheetOfTable {
         this.table = table;
         this.document = document;
         this.styles = styles;
-        ColumnWidths widths = new ColumnWidths(table);
         this.characters = IntStream.range(0, table.columns().size())
-                .map(c -> Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, widths.characters(c) + 2))).toArray();
+                .map(c -> Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, characters(c) + 2))).toArray();
+    }
+
+    /** Characters of a column on one line: as many as its longest word or figure has, or as its share of the width. */
+    private int characters(int column) {
+        DataTable.Column of = table.columns().get(column);
+        int most = (int) (of.width() * CHARACTERS_PER_PART);
+        List<String> cells = table.rows().stream().filter(r -> r.kind() != DataTable.Kind.GROUP).map(r -> table.printed(r, column)).toList();
+        int longest = cells.stream().mapToInt(String::length).max().orElse(0);
+        int word = Stream.concat(Stream.of(of.heading()), cells.stream()).mapToInt(SheetOfTable::longestWord).max().orElse(0);
+        return Math.max(Math.min(LONGEST_WORD, of.format().right() ? Math.max(word, longest) : word), of.toFill() ? most : Math.min(most, longest));
+    }
+
+    private static int longestWord(String text) {
+        return Arrays.stream(text.split("\\s+")).mapToInt(String::length).max().orElse(0);
     }
 
     void write() {

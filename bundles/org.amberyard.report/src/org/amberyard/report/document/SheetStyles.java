@@ -17,6 +17,9 @@ public final class SheetStyles {
     private static final short TEXT_POINTS = 10;
     private static final short TITLE_POINTS = 12;
 
+    /** Words stand off from the figures of the column before them. */
+    private static final short FROM_FIGURES = 1;
+
     private final XSSFWorkbook workbook;
     private final Map<String, CellStyle> made = new HashMap<>();
     private final XSSFFont plain;
@@ -58,6 +61,7 @@ public final class SheetStyles {
             style.setWrapText(true);
             style.setVerticalAlignment(VerticalAlignment.BOTTOM);
             style.setAlignment(right ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+            style.setIndention(right ? 0 : FROM_FIGURES);
             return style;
         });
     }
@@ -70,7 +74,9 @@ public final class SheetStyles {
             boolean words = format.equals(CellFormat.TEXT.spreadsheet());
             style.setWrapText(words);
             style.setVerticalAlignment(VerticalAlignment.TOP);
-            style.setAlignment(words || format.equals(DATE) ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+            boolean left = words || format.equals(DATE);
+            style.setAlignment(left ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+            style.setIndention(left ? FROM_FIGURES : 0);
             if (strong) {
                 style.setBorderTop(BorderStyle.THIN);
             }

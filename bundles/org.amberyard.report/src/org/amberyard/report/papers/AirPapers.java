@@ -68,13 +68,13 @@ final class AirPapers {
     }
 
     private DataTable byBus() {
-        TableBuilder<ReplacedBus> table = named("T6a", "T6a. Emissions a year by bus: before, after, reduced");
+        TableBuilder<ReplacedBus> table = named("T6a", "T6a. Emissions a year by bus, short tons: before, after, reduced");
         TAILPIPE.forEach(p -> beforeAndAfter(table, p));
         return table.note(A_YEAR).note(METHOD).mark(mark).of(buses);
     }
 
     private DataTable warming() {
-        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, as CO2e");
+        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, short tons CO2e");
         beforeAndAfter(table, Pollutant.CO2E);
         return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
                 .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.")

@@ -7,21 +7,18 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
 import org.amberyard.report.document.Block;
-import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.Section;
 
 /** The consultant's appendix: how everything was computed, all results of the plan, all inputs with their sources. */
 final class Appendix {
     private static final String TITLE = "Appendix: methods, results, inputs";
-    /** Longer tables are for a workbook alone. */
-    private static final int LONGEST_ON_PAPER = 400;
 
     private Appendix() {
     }
 
     static Document of(PaperInput in, Progress progress) {
-        List<Section> sections = new ArrayList<>();
+        List<Section> sections = new ArrayList<>(List.of(Section.of("Contents", new Block.Contents())));
         sections.addAll(Methods.sections(in));
         sections.add(Section.of("Cautions", new Block.Bullets(Cautions.SENTENCES)));
         List<ResultTables.Group> groups = ResultTables.groups();
@@ -31,22 +28,22 @@ final class Appendix {
             for (int i = 0; i < group.tables().size(); i++) {
                 progress.at((double) place / ResultTables.titles().size());
                 ResultTable table = ResultTables.of(place++, in.result(), in.system(), Progress.NONE);
-                blocks.add(onPaper(PrintedResults.of(table, in.plan().name(), place)));
+                blocks.add(PrintedResults.block(in, table, place));
             }
-            sections.add(new Section("Results: " + group.title(), true, true, blocks));
+            sections.addAll(TurnedPages.of("Results: " + group.title(), blocks, in.choices().paper()));
         }
         sections.add(SensitivityPapers.section(in, place + 1));
-        sections.add(new Section("Inputs", true, true, List.of(onPaper(RegisterPapers.all(in)))));
+        sections.add(inputs(in));
         progress.at(1);
         return new Document("consultants-appendix", TITLE, in.study().name(), in.documentFacts(), in.running("Appendix"),
                 AirPapers.mark(in), sections);
     }
 
-    /** A table, or where to find it when it is too long for paper. */
-    static Block onPaper(DataTable table) {
-        if (table.rows().isEmpty()) {
-            return new Block.Paragraph(table.title() + ": no rows for this plan.");
-        }
-        return table.rows().size() > LONGEST_ON_PAPER ? new Block.OnSheet(table) : table;
+    /** Every input for programs, the main ones for pages. */
+    private static Section inputs(PaperInput in) {
+        List<Block> blocks = new ArrayList<>(List.of(new Block.Paragraph("The main assumptions and what they rest on.")));
+        RegisterPapers.inShort(in).forEach(t -> blocks.add(Block.Condensed.close(t)));
+        blocks.add(new Block.OnSheet(RegisterPapers.all(in)));
+        return new Section("Inputs", true, true, blocks);
     }
 }

@@ -26,25 +26,18 @@ final class GrantSet {
         sections.add(summary(in));
         sections.addAll(NarrativePaper.of(in));
         for (GrantTable table : in.choices().tables()) {
-            sections.addAll(sections(table.name() + " " + table.title(), table.of(in)));
+            sections.addAll(TurnedPages.of(table.name() + " " + table.title(), table.of(in).stream().map(GrantSet::onPaper).toList(),
+                    b -> b instanceof Block.Condensed t && t.onPaper().get(0).isWide()));
         }
         sections.add(new Section("Cautions", false, false, List.of(new Block.Bullets(Cautions.SENTENCES))));
         return new Document("grant-tables", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), AirPapers.mark(in),
                 sections);
     }
 
-    /** Tables that follow each other with pages of the same orientation share them; only the first has the heading. */
-    private static List<Section> sections(String heading, List<DataTable> tables) {
-        List<Section> made = new ArrayList<>();
-        for (int from = 0, to; from < tables.size(); from = to) {
-            boolean wide = tables.get(from).isWide();
-            to = from + 1;
-            while (to < tables.size() && tables.get(to).isWide() == wide) {
-                to++;
-            }
-            made.add(new Section(from == 0 ? heading : "", wide, true, List.copyOf(tables.subList(from, to))));
-        }
-        return made;
+    /** A table of one wide line is easier to read as a list; of others only long words that rows repeat stand below. */
+    private static Block.Condensed onPaper(DataTable table) {
+        boolean oneWideLine = table.isWide() && table.rows().size() == 1 && table.columns().stream().noneMatch(DataTable.Column::toFill);
+        return oneWideLine ? Block.Condensed.of(table) : Block.Condensed.cited(table);
     }
 
     private static Section summary(PaperInput in) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.study.FigureName;
 
 /**
@@ -33,6 +34,20 @@ public final class NarrativeFigures {
     /** A figure; empty where the grant set has nothing in its place. */
     public Optional<PrintedFigure> of(FigureName name) {
         return found.computeIfAbsent(name, n -> PLACES.get(n).in(cells));
+    }
+
+    /**
+     * Finds all figures, so that asking for one takes no time later.
+     *
+     * @param progress hears after each; may end it
+     */
+    public void readAll(Progress progress) {
+        FigureName[] names = FigureName.values();
+        for (int i = 0; i < names.length; i++) {
+            progress.at((double) i / names.length);
+            of(names[i]);
+        }
+        progress.at(1);
     }
 
     private static Map<FigureName, Place> places() {

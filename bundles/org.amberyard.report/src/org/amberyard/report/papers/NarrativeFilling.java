@@ -15,12 +15,18 @@ import org.amberyard.study.NarrativeText;
  * @param figures figures of a plan
  */
 public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
+    private static final String NO_FIGURE = "no figure for ";
 
     /** A figure that is another one than when its text was given out. */
     public record Change(String figure, String was, String now) {
         /** In words. */
         public String words() {
             return figure + ": " + was + " → " + now;
+        }
+
+        /** The same in sentences. */
+        String sentence() {
+            return "“" + figure + "” was " + was + ". It " + (now.startsWith(NO_FIGURE) ? "has no figure" : "is " + now) + " now.";
         }
     }
 
@@ -36,7 +42,7 @@ public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
     }
 
     private static String nothing(FigureName name) {
-        return "no figure for " + name.words();
+        return NO_FIGURE + name.words();
     }
 
     /** What is wrong with the text, as it also prints: unknown names, and figures that this plan has not; empty when it is whole. */

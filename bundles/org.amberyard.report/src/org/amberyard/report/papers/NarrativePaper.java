@@ -27,7 +27,7 @@ final class NarrativePaper {
         for (NarrativeFacts narrative : paper.narratives) {
             sections.add(new Section("Narrative: " + narrative.heading(), false, sections.isEmpty(), paper.blocks(narrative)));
         }
-        paper.table().ifPresent(t -> sections.add(new Section("", false, false, List.of(t))));
+        paper.table().ifPresent(t -> sections.add(new Section("", false, false, List.of(Block.Condensed.close(t)))));
         return sections;
     }
 

@@ -19,6 +19,10 @@ import org.amberyard.report.document.TableBuilder;
 /** Tables of need and benefit, and of the people that the project needs. */
 final class NeedPapers {
     private static final String STUDY = "study";
+    /** What the study does not hold and the applicant says. */
+    private static final List<String> TO_SAY = List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",
+            "Air-quality status of the county", "Failures in service, last three years",
+            "Repair cost by distance, trend of the last three years");
 
     private final PaperInput in;
 
@@ -40,34 +44,44 @@ final class NeedPapers {
 
     private DataTable need() {
         List<Item> rows = new ArrayList<>();
-        FleetYear now = FleetYear.of(in.study(), in.result().baseline().fleet()).get(0);
         List<VehicleYear> buses = in.result().baseline().fleet().inYear(0);
-        String year = ", " + in.calendar(0);
-        add(rows, "Buses" + year, now.electric() + now.engine(), "");
+        addFleet(rows, buses);
+        addUse(rows, buses);
+        repairs(buses).ifPresent(rows::add);
+        TO_SAY.forEach(missing -> rows.add(new Item(missing, "", "", "†")));
+        return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).value("Value", 1.2, Item::value)
+                .text("Unit", 0.8, Item::unit).text("Source", 1, Item::source).note(DataTable.TO_FILL).of(rows);
+    }
+
+    /** How many buses there are and how old they are. */
+    private void addFleet(List<Item> rows, List<VehicleYear> buses) {
+        FleetYear now = FleetYear.of(in.study(), in.result().baseline().fleet()).get(0);
+        add(rows, "Buses" + year(), now.electric() + now.engine(), "");
         add(rows, "of these with an engine", now.engine(), "");
         List<VehicleYear> past = buses.stream().filter(b -> yearsOver(b) >= 0).toList();
         add(rows, "of these at or past the retirement age of their type", past.size(), "");
         past.stream().mapToDouble(this::yearsOver).average().ifPresent(over -> rows.add(new Item("Mean years of these past it",
                 CellFormat.decimals(1).rounded(over), "yr", STUDY)));
-        rows.add(new Item("Mean age" + year, CellFormat.decimals(1).rounded(now.meanAgeYears()), "yr", STUDY));
+        rows.add(new Item("Mean age" + year(), CellFormat.decimals(1).rounded(now.meanAgeYears()), "yr", STUDY));
         add(rows, "Oldest bus", now.oldestAgeYears(), "yr");
-        add(rows, "Distance of the fleet" + year, in.shown(Unit.KILOMETRE, buses.stream().mapToDouble(b -> b.use().km()).sum()),
+    }
+
+    /** What they drive and burn, what the plan saves of it, and under which conditions. */
+    private void addUse(List<Item> rows, List<VehicleYear> buses) {
+        PlanResult baseline = in.result().baseline();
+        add(rows, "Distance of the fleet" + year(), in.shown(Unit.KILOMETRE, buses.stream().mapToDouble(b -> b.use().km()).sum()),
                 in.symbol(Unit.KILOMETRE));
-        add(rows, "Fuel of the fleet" + year, in.shown(Unit.LITRE, fuelL(in.result().baseline(), 0)), in.symbol(Unit.LITRE));
-        add(rows, "Fuel not burnt over the study, beside “" + in.result().baseline().name() + "”", in.shown(Unit.LITRE,
-                in.result().baseline().measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
+        add(rows, "Fuel of the fleet" + year(), in.shown(Unit.LITRE, fuelL(baseline, 0)), in.symbol(Unit.LITRE));
+        add(rows, "Fuel not burnt over the study, beside “" + baseline.name() + "”", in.shown(Unit.LITRE,
+                baseline.measures().fuelL() - in.plan().measures().fuelL()), in.symbol(Unit.LITRE));
         add(rows, "Electricity at the meter over the study", in.plan().measures().meterKwh(), "kWh");
         add(rows, "Mean temperature of the coldest operated day", in.shown(Unit.CELSIUS, in.study().duty().climate().months().stream()
                 .mapToDouble(m -> m.coldest().meanAirC()).min().orElseThrow()), in.symbol(Unit.CELSIUS));
-        add(rows, "Failures of buses to be expected" + year, in.result().baseline().failures(0).failures(), "a year");
-        repairs(buses).ifPresent(rows::add);
-        for (String missing : List.of("Enrollment", "Riders a day", "Share of riders from low-income families", "Locale",
-                "Air-quality status of the county", "Failures in service, last three years",
-                "Repair cost by distance, trend of the last three years")) {
-            rows.add(new Item(missing, "", "", "†"));
-        }
-        return new TableBuilder<Item>("T10", "T10. Need and benefit").text("Figure", 4, Item::what).value("Value", 1.2, Item::value)
-                .text("Unit", 0.8, Item::unit).text("Source", 1, Item::source).note(DataTable.TO_FILL).of(rows);
+        add(rows, "Failures of buses to be expected" + year(), baseline.failures(0).failures(), "a year");
+    }
+
+    private String year() {
+        return ", " + in.calendar(0);
     }
 
     private static void add(List<Item> rows, String what, double value, String unit) {

@@ -1,14 +1,10 @@
 package org.amberyard.report.papers;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.document.CellFormat;
@@ -43,14 +39,29 @@ final class RegisterPapers {
     private RegisterPapers() {
     }
 
-    static List<DataTable> sources(PaperInput in) {
-        SourceList sources = new SourceList();
-        DataTable main = main(in, sources);
-        DataTable factors = factors(in, sources);
-        return List.of(main, bySource(in, sources), factors);
+    /** Name and title of a table, and what it says of inputs that stand elsewhere. */
+    private record Caption(String name, String title, String elsewhere) {
     }
 
-    private static DataTable main(PaperInput in, SourceList sources) {
+    static List<DataTable> sources(PaperInput in) {
+        SourceList sources = new SourceList();
+        DataTable main = main(in, sources, new Caption("T12a", "T12a. Main assumptions", "sources by their number in table T12b, emission factors "
+                + "in T12c. The consultant's appendix lists every input by itself."));
+        DataTable factors = factors(in, sources);
+        return List.of(main, bySource(in, sources, new Caption("T12b", "T12b. Sources and what rests on them",
+                "Cited in none of these tables: see the consultant's appendix")), factors);
+    }
+
+    /** The main assumptions and their sources, for pages that have no room for every input. */
+    static List<DataTable> inShort(PaperInput in) {
+        SourceList sources = new SourceList();
+        DataTable main = main(in, sources, new Caption("Main", "Main assumptions", "sources by their number in the next table, emission factors "
+                + "among the results."));
+        return List.of(main, bySource(in, sources, new Caption("Sources", "Sources and what rests on them",
+                "Cited by other inputs alone: see the workbook (XLSX) of this document")));
+    }
+
+    private static DataTable main(PaperInput in, SourceList sources, Caption caption) {
         List<ResultLine> all = lines(in);
         Set<String> idle = idle(in);
         boolean taxed = all.stream().anyMatch(l -> l.text("field").equals(INCOME_TAX) && l.number("value").orElse(0) > 0);
@@ -58,10 +69,9 @@ final class RegisterPapers {
                 && idle.stream().noneMatch(l.text("element")::endsWith) && (taxed || !ASKED_FOR_TAXES.contains(l.text("field")))),
                 l -> List.of(kind(l).orElse(l.text("element")), l.text("quality"), sources.cite(Source.of(l, "source"))),
                 RegisterPapers::input);
-        return new TableBuilder<Together>("T12a", "T12a. Main assumptions").text("Element", 2.4, t -> t.key(0))
+        return new TableBuilder<Together>(caption.name(), caption.title()).text("Element", 2.4, t -> t.key(0))
                 .text("Inputs", 5, Together::words).text("Quality", 0.9, t -> t.key(1)).text("Source", 0.6, t -> t.key(2))
-                .note("Settings, prices, programmes and what emissions rest on, as far as they decide; sources by their number in "
-                        + "table T12b, emission factors in T12c. The consultant's appendix lists every input by itself.")
+                .note("Settings, prices, programmes and what emissions rest on, as far as they decide; " + caption.elsewhere())
                 .of(rows);
     }
 
@@ -100,7 +110,7 @@ final class RegisterPapers {
         List<Together> rows = Together.of(ResultLine.of(in, "emission_factors").stream().filter(l -> l.text("used").equals("yes")),
                 l -> List.of(l.text("group"), l.text("cause"), l.text("unit" + us), l.text("quality"),
                         sources.cite(Source.of(l, "citation"))),
-                l -> (l.text("pollutant") + " " + CellFormat.VALUE.print(figure(l, "value" + us))).strip());
+                l -> (l.text("pollutant") + " " + CellFormat.VALUE.print(InputFigure.orWords(l, "value" + us))).strip());
         return new TableBuilder<Together>("T12c", "T12c. Emission factors that took part").text("Holds for", 2, t -> t.key(0))
                 .text("By", 1.4, t -> t.key(1)).text("Factors", 3, Together::words).text("Unit", 0.8, t -> t.key(2))
                 .text("Quality", 0.9, t -> t.key(3)).text("Source", 0.6, t -> t.key(4))
@@ -121,45 +131,26 @@ final class RegisterPapers {
         return ResultLine.all(in.facts().inputs(), "");
     }
 
-    /** Lines that have all but one thing in common, which is said of each in turn. */
-    private record Together(List<String> key, String words) {
-        static List<Together> of(Stream<ResultLine> lines, Function<ResultLine, List<String>> key,
-                Function<ResultLine, String> word) {
-            return lines.collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.mapping(word, Collectors.joining("; "))))
-                    .entrySet().stream().map(e -> new Together(e.getKey(), e.getValue())).toList();
-        }
-
-        String key(int place) {
-            return key.get(place);
-        }
-    }
-
     /** The value of an input. */
     private static Object value(ResultLine line) {
         boolean base = OF_THE_BASE_YEAR.contains(line.text("field")) && line.number("value").orElse(1) == 0;
-        return base ? "the base year" : figure(line, "value");
-    }
-
-    /** A figure with as many digits as tell the input apart, and no more; else the words. */
-    private static Object figure(ResultLine line, String column) {
-        OptionalDouble figure = line.number(column);
-        return figure.isPresent() && Double.isFinite(figure.getAsDouble()) ? InputFigure.of(figure.getAsDouble()) : line.text(column);
+        return base ? "the base year" : InputFigure.orWords(line, "value");
     }
 
     /** A row of the list of sources and how many inputs rest on it. */
     private record Cited(String number, Source source, long inputs) {
     }
 
-    private static DataTable bySource(PaperInput in, SourceList sources) {
+    private static DataTable bySource(PaperInput in, SourceList sources, Caption caption) {
         List<Source> ofInputs = lines(in).stream().map(l -> Source.of(l, "source")).toList();
         List<Cited> rows = new ArrayList<>();
         for (Source source : sources.cited()) {
             rows.add(new Cited(sources.cite(source), source, ofInputs.stream().filter(source::equals).count()));
         }
-        rows.add(new Cited("–", new Source("Cited in none of these tables: see the consultant's appendix", "", ""),
+        rows.add(new Cited("–", new Source(caption.elsewhere(), "", ""),
                 ofInputs.stream().filter(s -> !s.citation().isEmpty() && !sources.cites(s)).count()));
         rows.add(new Cited("–", new Source("No source noted", "", ""), ofInputs.stream().filter(s -> s.citation().isEmpty()).count()));
-        return new TableBuilder<Cited>("T12b", "T12b. Sources and what rests on them").text("Number", 0.6, Cited::number)
+        return new TableBuilder<Cited>(caption.name(), caption.title()).text("Number", 0.6, Cited::number)
                 .text("Source", 4, c -> c.source().citation()).text("Quality", 1, c -> c.source().quality())
                 .text("Date", 1, c -> c.source().date()).number("Inputs", "", CellFormat.WHOLE, Cited::inputs)
                 .note("Inputs: how many of the study's inputs rest on it, the program's own defaults too; those of tables of factors "

@@ -41,7 +41,7 @@ final class SensitivityPapers {
         int number = firstNumber;
         for (ResultTable table : WhatIfTables.of(results, in.system())) {
             blocks.addAll(table.name().equals(WhatIfTables.GRID) ? TwoInputsPaper.of(in, results, table, number)
-                    : List.of(Appendix.onPaper(PrintedResults.of(table, in.plan().name(), number))));
+                    : List.of(PrintedResults.block(in, table, number)));
             number++;
         }
         TwoTogether.whyNone(results.inputs()).ifPresent(why -> blocks.add(new Block.Paragraph(why + ".")));

@@ -94,7 +94,7 @@ final class ShopPaper {
 
     private DataTable month(int month, List<Task> tasks) {
         return new TableBuilder<Task>(MonthNames.full(month), MonthNames.full(month) + " " + in.calendar(0))
-                .text("Bus", 0.9, t -> t.of().record().vehicle().unit()).text("Task", 3.2, t -> t.event().task().name())
+                .text("Bus", 0.9, t -> t.of().record().vehicle().unit()).text("Task", 3.8, t -> t.event().task().name())
                 .number("Times", "", CellFormat.WHOLE, t -> t.event().times())
                 .sum("Labour", "h", CellFormat.decimals(1), t -> t.event().labourHours())
                 .sum("Parts", in.currency(), CellFormat.MONEY, t -> t.event().partsCost())

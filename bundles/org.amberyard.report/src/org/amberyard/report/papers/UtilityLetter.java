@@ -45,13 +45,13 @@ final class UtilityLetter {
                 + "given and must not be mixed: all ports at full power, and charging as planned, which counts for sizing only "
                 + "under a listed load-management system. Please tell us what the existing service can carry, what has to be "
                 + "built, what it costs us and how long it takes."),
-                new LetterTables(in).customer());
+                Block.Condensed.close(new LetterTables(in).customer()));
     }
 
     private Section equipment() {
         LetterTables tables = new LetterTables(in);
-        return new Section("Equipment and phases", false, true, List.of(tables.equipment(), tables.phases(),
-                new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________")));
+        return Section.of("Equipment and phases", tables.equipment(), tables.phases(),
+                new Block.Paragraph("Signed for the applicant: ______________________________   Date: ______________"));
     }
 
     private Section byYear() {
@@ -69,7 +69,7 @@ final class UtilityLetter {
                     figure(season.label()), SEASON_HEIGHT));
         }
         if (!blocks.isEmpty()) {
-            blocks.add(profiles.table(table("Load by hour in winter and summer")));
+            blocks.add(Block.Condensed.close(profiles.table(table("Load by hour in winter and summer"))));
         }
         return new Section("Winter and summer", false, true, blocks);
     }
@@ -83,12 +83,12 @@ final class UtilityLetter {
         if (hours.isEmpty()) {
             blocks.add(new Block.Paragraph("The plan has no charging in its last year."));
         } else {
-            blocks.add(shape(hours));
+            blocks.add(Block.Condensed.of(shape(hours)));
         }
         blocks.add(new Block.Caution("The local electrical code, the utility and a licensed electrician decide what may be built "
                 + "and connected. Charging counts as a continuous load and the building's measured demand as an existing one, "
                 + "both at 125 % (NFPA 70, 625.42 and 220.87; check the edition in force)."));
-        return new Section("Load through the day", false, true, blocks);
+        return new Section("Load through the day", false, false, blocks);
     }
 
     private Optional<YardDay> day() {

@@ -8,6 +8,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import org.amberyard.core.plan.EngineVersion;
+import org.amberyard.model.funding.FundingPackage;
+import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.study.GivenOutFigure;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
@@ -25,6 +27,10 @@ public final class StudyFingerprint {
     /** The choice of the grid of two inputs. */
     private static final Set<EStructuralFeature> GRID = Set.of(Literals.WHAT_IF__GRID_ACROSS, Literals.WHAT_IF__GRID_UPWARD,
             Literals.WHAT_IF__GRID_COLUMNS, Literals.WHAT_IF__GRID_ROWS);
+    /** How far money is secured and what a notice asks for: documents and findings say it, no calculation reads it. */
+    static final Set<EStructuralFeature> NO_FIGURE = Set.of(FundingPackage.Literals.PROGRAMME__STATUS,
+            FundingPackage.Literals.PROGRAMME__LETTER, FundingPackage.Literals.PROGRAMME__RESTRICTIONS,
+            PlansPackage.Literals.PLAN__OWN_STATUS, PlansPackage.Literals.PLAN__OWN_LETTER);
 
     private final Study study;
     private final boolean grid;
@@ -40,7 +46,7 @@ public final class StudyFingerprint {
         }
     }
 
-    /** Of all inputs of a study, its what-if among them; narratives, which move no figure, are none. */
+    /** Of all inputs of a study, its what-if among them; narratives and how far money is secured, which move no figure, are none. */
     public static String of(Study study) {
         return of(study, EngineVersion.VALUE);
     }
@@ -71,7 +77,7 @@ public final class StudyFingerprint {
         add(element.eClass().getName() + " in " + (element.eContainingFeature() == null ? "" : element.eContainingFeature().getName()));
         for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
             boolean contained = feature instanceof EReference reference && (reference.isContainment() || reference.isContainer());
-            if (!contained && !feature.isDerived() && (grid || !GRID.contains(feature))) {
+            if (!contained && !feature.isDerived() && !NO_FIGURE.contains(feature) && (grid || !GRID.contains(feature))) {
                 add(feature.getName());
                 add(element.eGet(feature));
             }

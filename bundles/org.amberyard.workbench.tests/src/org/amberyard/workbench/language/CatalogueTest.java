@@ -68,6 +68,8 @@ class CatalogueTest {
             Programa Fund: su estado es «comprometido», pero su probabilidad de subvención es 60 %; una de las dos cosas no es así.
             Plan “A”: B01-2 must be ordered by 2026-04-01, before the price of its type “E” was quoted on 2026-05-15. Name the quote that the order rests on, or move the purchase. | \
             Plan «A»: B01-2 debe pedirse a más tardar el 2026-04-01, antes de que se cotizara el precio de su tipo «E» el 2026-05-15. Nombre la cotización en que se apoya el pedido, o mueva la compra.
+            Narrative Need: figures in it are others than when it was given out on 2026-05-01 for “A”. “total project cost” was USD 5,133,021. It is USD 4,900,000 now. “grant requested” was USD 1. It has no figure now. Whoever has the old text needs the new one. | \
+            Texto para solicitud Need: sus cifras son otras que cuando se entregó el 2026-05-01 para «A». «costo total del proyecto» era USD 5,133,021. Ahora es USD 4,900,000. «subvención solicitada» era USD 1. Ahora no tiene cifra. Quien tenga el texto anterior necesita el nuevo.
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             """)

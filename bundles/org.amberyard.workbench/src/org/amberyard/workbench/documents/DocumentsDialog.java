@@ -1,13 +1,11 @@
 package org.amberyard.workbench.documents;
 
 import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.amberyard.core.plan.StudyResult;
@@ -16,20 +14,12 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
-import org.amberyard.report.papers.DocumentKind;
-import org.amberyard.report.papers.NarrativeFigures;
-import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.report.papers.Submission;
 import org.amberyard.workbench.look.SizedDialog;
 import org.amberyard.workbench.session.Choices;
-import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.Owner;
-import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -164,43 +154,9 @@ public final class DocumentsDialog extends SizedDialog {
         return NLS.bind(Messages.Documents_frozen, new Object[] {frozen.files().size(), folder, frozen.sum()});
     }
 
-    /** What writes files into a folder; answers what to say of it. */
-    private interface Writing {
-        String files(PaperInput in, DocumentFolder.Wanted wanted, Path folder, Progress progress) throws IOException;
-    }
-
-    private void write(Path folder, Writing writing) {
+    private void write(Path folder, WritingJob.Writing writing) {
         PaperInput in = new PaperInput(result, form.plan(), facts, form.choices(), whatIf);
-        DocumentFolder.Wanted wanted = form.wanted();
-        Owner owner = new Owner(words);
-        job = new Job(Messages.Documents_title) {
-            @Override
-            protected IStatus run(IProgressMonitor monitor) {
-                try {
-                    String done = writing.files(in, wanted, folder, new JobProgress(owner, () -> !monitor.isCanceled(),
-                            s -> tell(s)));
-                    List<Map<String, String>> given = wanted.kinds().contains(DocumentKind.GRANT) ? givenOut(in) : List.of();
-                    owner.tell(() -> {
-                        finish(done);
-                        whenGivenOut.accept(in.planIndex(), given);
-                    });
-                    return Status.OK_STATUS;
-                } catch (CancellationException e) {
-                    owner.tell(() -> finish(Messages.Documents_stopped));
-                    return Status.CANCEL_STATUS;
-                } catch (FileSystemException e) {
-                    owner.tell(() -> failed(e.getReason() == null ? e.getMessage() : NLS.bind(Messages.Documents_folder, folder, e.getReason())));
-                    return Status.OK_STATUS;
-                } catch (IOException e) {
-                    owner.tell(() -> failed(e.getMessage()));
-                    return Status.OK_STATUS;
-                } catch (RuntimeException e) {
-                    ILog.of(DocumentsDialog.class).error(e.getMessage(), e);
-                    owner.tell(() -> failed(e.toString()));
-                    return Status.OK_STATUS;
-                }
-            }
-        };
+        job = new WritingJob(in, form.wanted(), folder, writing, new Owner(words), new Ending(in.planIndex()), this::tell);
         form.setEnabled(false);
         allow(false);
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CANCEL_LABEL);
@@ -208,9 +164,30 @@ public final class DocumentsDialog extends SizedDialog {
         job.schedule();
     }
 
-    private static List<Map<String, String>> givenOut(PaperInput in) {
-        NarrativeFigures figures = new NarrativeFigures(in);
-        return in.facts().narratives().stream().map(n -> new NarrativeFilling(n.parts(), figures).givenOut()).toList();
+    /** Says what has become of the documents of a plan. */
+    private final class Ending implements WritingJob.Listener {
+        private final int plan;
+
+        Ending(int plan) {
+            this.plan = plan;
+        }
+
+        @Override
+        public void written(String what, List<Map<String, String>> given) {
+            finish(what);
+            whenGivenOut.accept(plan, given);
+        }
+
+        @Override
+        public void stopped() {
+            finish(Messages.Documents_stopped);
+        }
+
+        @Override
+        public void failed(String why) {
+            finish(Messages.Documents_failed);
+            MessageDialog.openError(getShell(), Messages.Documents_failed, why);
+        }
     }
 
     private void tell(double share) {
@@ -226,11 +203,6 @@ public final class DocumentsDialog extends SizedDialog {
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CLOSE_LABEL);
         show();
         say(text);
-    }
-
-    private void failed(String text) {
-        finish(Messages.Documents_failed);
-        MessageDialog.openError(getShell(), Messages.Documents_failed, text);
     }
 
     /** The first press stops what is being written, the next one closes. A job that has not begun yet says nothing of its end. */

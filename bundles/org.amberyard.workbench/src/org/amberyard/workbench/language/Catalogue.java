@@ -116,12 +116,20 @@ public final class Catalogue {
         if (text.contains("\n")) {
             return Optional.of(text.lines().map(this::say).collect(Collectors.joining("\n")));
         }
-        return Optional.ofNullable(whole.get(text))
+        return Optional.ofNullable(whole.get(text)).or(() -> eachSentence(text))
                 .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? sentences(text) : first(names, text));
     }
 
     private Optional<String> first(List<Phrasing> of, String text) {
         return of.stream().flatMap(p -> p.of(text, this::found, figures::of).stream()).findFirst();
+    }
+
+    /** A paragraph of which every sentence is known is said so: a phrasing that joins two words would also match across sentences. */
+    private Optional<String> eachSentence(String text) {
+        List<String> parts = SENTENCE.matcher(text).find() ? Stream.of(text.split("(?<=[.!?])\\s+")).toList() : List.of();
+        List<Optional<String>> said = parts.size() > 1 ? parts.stream().map(this::found).toList() : List.of();
+        return said.isEmpty() || said.stream().anyMatch(Optional::isEmpty) ? Optional.empty()
+                : Optional.of(said.stream().map(Optional::orElseThrow).collect(Collectors.joining(" ")));
     }
 
     /** A paragraph is said sentence by sentence; one of which no sentence is known is not. */

@@ -1,16 +1,20 @@
 package org.amberyard.workbench.narrative;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.report.papers.NarrativeFigures;
 import org.amberyard.report.papers.PaperChoices;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
-import org.amberyard.study.FigureName;
 import org.amberyard.workbench.work.Failure;
+import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.Owner;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -75,14 +79,10 @@ final class FigureWork extends Job {
     protected IStatus run(IProgressMonitor monitor) {
         Request request = wanted;
         try {
-            Map<String, NarrativeFigures> byPlan = new LinkedHashMap<>();
-            for (int plan = 0; plan < request.result().plans().size(); plan++) {
-                String name = request.result().plans().get(plan).name();
-                if (plan == request.plan() || request.others().contains(name)) {
-                    byPlan.put(name, figures(request, plan));
-                }
-            }
-            answer(request, () -> listener.accept(new Found(request.result(), request.plan(), request.result().plans().get(request.plan()).name(), byPlan)));
+            Found found = found(request, new JobProgress(owner, () -> request == wanted && !monitor.isCanceled(), share -> {}));
+            answer(request, () -> listener.accept(found));
+        } catch (CancellationException e) {
+            return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             // A table that cannot be made must not take the window down.
             ILog.of(FigureWork.class).error(e.getMessage(), e);
@@ -91,12 +91,18 @@ final class FigureWork extends Job {
         return Status.OK_STATUS;
     }
 
-    private static NarrativeFigures figures(Request request, int plan) {
-        NarrativeFigures figures = new NarrativeFigures(new PaperInput(request.result(), plan, request.facts(), PaperChoices.STANDARD));
-        for (FigureName name : FigureName.values()) {
-            figures.of(name);
+    private static Found found(Request request, Progress progress) {
+        List<PlanResult> plans = request.result().plans();
+        Map<String, NarrativeFigures> byPlan = new LinkedHashMap<>();
+        for (int plan = 0; plan < plans.size(); plan++) {
+            String name = plans.get(plan).name();
+            if (plan == request.plan() || request.others().contains(name)) {
+                NarrativeFigures figures = new NarrativeFigures(new PaperInput(request.result(), plan, request.facts(), PaperChoices.STANDARD));
+                figures.readAll(progress);
+                byPlan.put(name, figures);
+            }
         }
-        return figures;
+        return new Found(request.result(), request.plan(), plans.get(request.plan()).name(), byPlan);
     }
 
     private void answer(Request request, Runnable heard) {

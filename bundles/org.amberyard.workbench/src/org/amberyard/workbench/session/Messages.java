@@ -9,6 +9,7 @@ final class Messages extends NLS {
     public static String Evaluation_findings;
     public static String Evaluation_stopped;
     public static String Evaluation_finding;
+    public static String NarrativeWatch_name;
     public static String RecoveryJob_name;
     public static String Session_untitled;
     public static String WhatIf_job;

@@ -37,6 +37,8 @@ final class Recomputation {
     private final StudyEvaluator evaluator;
     private final Runnable compile = this::compile;
     private final Runnable late = this::late;
+    private final NarrativeWatch narratives;
+    private List<Finding> found = List.of();
     private EvaluationJob running;
     private long lastEditNanos = System.nanoTime();
     private boolean stopped;
@@ -45,6 +47,7 @@ final class Recomputation {
         this.session = session;
         this.evaluator = evaluator;
         this.display = display;
+        this.narratives = new NarrativeWatch(session.study(), display, this::publishAgain);
     }
 
     /** Evaluates at once; for a study that has just been opened, or whose evaluation was stopped. */
@@ -55,6 +58,7 @@ final class Recomputation {
 
     void studyChanged() {
         supersede();
+        narratives.stop();
         if (session.evaluation().phase() != Evaluation.Phase.COMPUTING) {
             display.timerExec(LATE_MS, late);
         }
@@ -67,6 +71,7 @@ final class Recomputation {
     void stop() {
         stopped = true;
         supersede();
+        narratives.stop();
         display.timerExec(-1, compile);
         display.timerExec(-1, late);
     }
@@ -136,8 +141,22 @@ final class Recomputation {
     }
 
     private void publish(StudyResult result, List<Finding> findings) {
-        List<Finding> all = new ArrayList<>(findings);
-        all.addAll(ResultFindings.of(session.study(), result));
+        found = new ArrayList<>(findings);
+        found.addAll(ResultFindings.of(session.study(), result));
+        publishFound(result);
+        narratives.look(result);
+    }
+
+    /** Narratives may be found to be stale when their results are on show already. */
+    private void publishAgain(StudyResult result) {
+        if (session.evaluation().current().filter(r -> r == result).isPresent()) {
+            publishFound(result);
+        }
+    }
+
+    private void publishFound(StudyResult result) {
+        List<Finding> all = new ArrayList<>(found);
+        all.addAll(narratives.findings());
         session.publish(new Evaluation(Evaluation.Phase.CURRENT, Optional.of(result), "", all, OptionalDouble.empty()));
     }
 }

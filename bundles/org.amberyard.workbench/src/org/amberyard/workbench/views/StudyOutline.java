@@ -18,8 +18,22 @@ final class StudyOutline {
     }
 
     static List<OutlineNode> of(Study study) {
-        Depot depot = study.getDepot();
         List<OutlineNode> lines = new ArrayList<>();
+        addPlace(lines, study);
+        addFleet(lines, study);
+        if (study.getDepot() != null) {
+            addDepot(lines, study.getDepot());
+        }
+        addMoney(lines, study);
+        lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
+        lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.ACTUALS, study.getActuals()));
+        lines.add(OutlineNode.of(Messages.Outline_narratives, PageKind.NARRATIVE, study.getNarratives()));
+        lines.add(OutlineNode.of(Messages.Outline_chartNotes, PageKind.CHART_NOTES, study.getChartNotes()));
+        lines.add(OutlineNode.of(Messages.Outline_busRecords, PageKind.ACTUALS, study.getBusRecords()));
+        return lines;
+    }
+
+    private static void addPlace(List<OutlineNode> lines, Study study) {
         addSingle(lines, Messages.Outline_settings, study.getSettings());
         if (study.getSite() != null) {
             addSingle(lines, Words.kind(study.getSite().eClass()), study.getSite());
@@ -27,6 +41,9 @@ final class StudyOutline {
         }
         addSingle(lines, Messages.Outline_emissions, study.getEmissionFactors());
         lines.add(OutlineNode.of(Messages.Outline_calendars, PageKind.CLIMATE, study.getCalendars()));
+    }
+
+    private static void addFleet(List<OutlineNode> lines, Study study) {
         lines.add(OutlineNode.of(Messages.Outline_routes, PageKind.ROUTES, study.getRoutes(), Route::getRuns));
         lines.add(OutlineNode.of(Messages.Outline_buses, PageKind.BUSES, study.getBuses()));
         lines.add(OutlineNode.of(Messages.Outline_trips, PageKind.TRIPS, study.getTrips()));
@@ -34,25 +51,23 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_traces, PageKind.MEASUREMENTS, study.getTraces()));
         lines.add(OutlineNode.of(Messages.Outline_tasks, PageKind.UPKEEP, study.getMaintenanceTasks()));
         lines.add(OutlineNode.of(Messages.Outline_types, PageKind.TYPES, study.getVehicleTypes()));
-        if (depot != null) {
-            addSingle(lines, Messages.Outline_service, depot);
-            lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
-            lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
-            lines.add(OutlineNode.of(Messages.Outline_upgrades, PageKind.DEPOT, depot.getUpgrades()));
-            addSingle(lines, Messages.Outline_tariff, depot.getTariff());
-            lines.add(OutlineNode.of(Messages.Outline_tariffs, PageKind.TARIFFS, depot.getAlternativeTariffs()));
-            lines.add(OutlineNode.of(Messages.Outline_building, PageKind.BUILDING, depot.getBuildingMonths()));
-        }
+    }
+
+    private static void addDepot(List<OutlineNode> lines, Depot depot) {
+        addSingle(lines, Messages.Outline_service, depot);
+        lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
+        lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
+        lines.add(OutlineNode.of(Messages.Outline_upgrades, PageKind.DEPOT, depot.getUpgrades()));
+        addSingle(lines, Messages.Outline_tariff, depot.getTariff());
+        lines.add(OutlineNode.of(Messages.Outline_tariffs, PageKind.TARIFFS, depot.getAlternativeTariffs()));
+        lines.add(OutlineNode.of(Messages.Outline_building, PageKind.BUILDING, depot.getBuildingMonths()));
+    }
+
+    private static void addMoney(List<OutlineNode> lines, Study study) {
         lines.add(OutlineNode.of(Messages.Outline_prices, PageKind.PRICES, study.getPrices()));
         lines.add(OutlineNode.of(Messages.Outline_funding, PageKind.FUNDING, study.getProgrammes()));
         lines.add(OutlineNode.of(Messages.Outline_credits, PageKind.FUNDING, study.getLowCarbonCredits()));
         lines.add(OutlineNode.of(Messages.Outline_aids, PageKind.FUNDING, study.getOperatingAids()));
-        lines.add(OutlineNode.of(Messages.Outline_plans, PageKind.PLANS, study.getPlans(), StudyOutline::steps));
-        lines.add(OutlineNode.of(Messages.Outline_actuals, PageKind.ACTUALS, study.getActuals()));
-        lines.add(OutlineNode.of(Messages.Outline_narratives, PageKind.NARRATIVE, study.getNarratives()));
-        lines.add(OutlineNode.of(Messages.Outline_chartNotes, PageKind.CHART_NOTES, study.getChartNotes()));
-        lines.add(OutlineNode.of(Messages.Outline_busRecords, PageKind.ACTUALS, study.getBusRecords()));
-        return lines;
     }
 
     private static void addSingle(List<OutlineNode> lines, String label, EObject element) {

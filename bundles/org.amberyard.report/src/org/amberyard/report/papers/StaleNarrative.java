@@ -1,0 +1,81 @@
+package org.amberyard.report.papers;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.Phrase;
+import org.amberyard.model.study.Narrative;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.validation.Finding;
+import org.amberyard.model.validation.Severity;
+
+/**
+ * A narrative that somebody has with figures that are others by now.
+ *
+ * @param place place of the narrative in the study
+ * @param facts the narrative and what was given out
+ * @param changes figures that have changed since
+ */
+public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFilling.Change> changes) {
+
+    public StaleNarrative {
+        changes = List.copyOf(changes);
+    }
+
+    /** True when a figure of a study was ever given out, so that it is worth looking. */
+    public static boolean isPossible(Study study) {
+        return study.getNarratives().stream().anyMatch(n -> n.getGivenOutFor() != null && !n.getGivenOut().isEmpty());
+    }
+
+    /**
+     * The narratives of a study that were given out with figures of a plan that are others by now; only figures that were given out
+     * are read off their tables.
+     *
+     * @param facts what documents say of the study of the results
+     * @param progress hears after each narrative; may end it
+     */
+    public static List<StaleNarrative> all(StudyResult result, StudyFacts facts, Progress progress) {
+        Map<String, NarrativeFigures> byPlan = new HashMap<>();
+        List<StaleNarrative> stale = new ArrayList<>();
+        for (int i = 0; i < facts.narratives().size(); i++) {
+            progress.at((double) i / facts.narratives().size());
+            NarrativeFacts narrative = facts.narratives().get(i);
+            int place = i;
+            IntStream.range(0, result.plans().size()).filter(p -> result.plans().get(p).name().equals(narrative.givenOutFor())).findFirst()
+                    .ifPresent(plan -> {
+                        NarrativeFigures figures = byPlan.computeIfAbsent(narrative.givenOutFor(), p -> new NarrativeFigures(new PaperInput(
+                                result, plan, facts, PaperChoices.STANDARD)));
+                        stale.add(new StaleNarrative(place, narrative, new NarrativeFilling(narrative.parts(), figures).changes(narrative
+                                .givenOut())));
+                    });
+        }
+        stale.removeIf(s -> s.changes().isEmpty());
+        return stale;
+    }
+
+    /** All of them as findings; the study must be the one of the results. */
+    public static List<Finding> findings(Study study, StudyResult result) {
+        return isPossible(study) ? all(result, StudyFacts.of(study), Progress.NONE).stream().map(s -> s.finding(study)).toList() : List.of();
+    }
+
+    /** True while the narrative at its place in a study is as it was looked at. */
+    public boolean isOf(Study study) {
+        return place < study.getNarratives().size() && NarrativeFacts.of(study.getNarratives().get(place)).equals(facts);
+    }
+
+    /** What is found, of the narrative at its place in the study. */
+    public Finding finding(Study study) {
+        Narrative narrative = study.getNarratives().get(place);
+        String changed = changes.stream().map(NarrativeFilling.Change::sentence).collect(Collectors.joining(" "));
+        return new Finding(Severity.WARNING, narrative, StudyPackage.Literals.NARRATIVE__TEXT, Phrase.start(ElementNames.withKind(narrative))
+                + ": figures in it are others than when it was given out on " + facts.givenOutOn() + " for “" + facts.givenOutFor() + "”. "
+                + changed + " Whoever has the old text needs the new one.");
+    }
+}
