@@ -173,7 +173,7 @@ public final class ChartCanvas extends Canvas {
     }
 
     /** True as long as the chart asked for is not on show. */
-    boolean isUnderWay() {
+    public boolean isUnderWay() {
         return painting.isUnderWay();
     }
 
