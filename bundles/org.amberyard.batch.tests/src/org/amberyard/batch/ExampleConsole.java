@@ -11,7 +11,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 
-/** A folder with a copy of the example, and the command line in it. */
+/** A folder with a copy of the example, and the command line in it, which keeps what is worked out. */
 final class ExampleConsole {
     /** Name of the copy. */
     static final String STUDY = "district.amberyard";
@@ -19,6 +19,7 @@ final class ExampleConsole {
             .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize();
 
     private final Path folder;
+    private final CommandLine line = new CommandLine();
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
@@ -31,7 +32,7 @@ final class ExampleConsole {
     int run(String... words) {
         out.reset();
         err.reset();
-        return new CommandLine().run(List.of(words), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
+        return line.run(List.of(words), folder, new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
     }
 

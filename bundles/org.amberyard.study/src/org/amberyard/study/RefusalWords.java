@@ -12,8 +12,8 @@ final class RefusalWords {
     static String of(CurveFitting fitting, FitRefusal refusal) {
         RoundedText text = new RoundedText(fitting.study());
         return switch (refusal.cause()) {
-            case TOO_FEW_ENTRIES -> String.format("%s has %.0f usable consumption logs but a curve needs %.0f.",
-                    ElementNames.of(fitting.type()), refusal.found(), refusal.needed());
+            case TOO_FEW_ENTRIES -> ElementNames.of(fitting.type()) + " has " + Math.round(refusal.found())
+                    + " usable consumption logs but a curve needs " + Math.round(refusal.needed()) + ".";
             case NOTHING_COLD -> "The coldest log is of " + text.of(Literals.CONSUMPTION_LOG__OUTSIDE_C, refusal.found())
                     + ", so nothing tells what cold takes; add logs of "
                     + text.of(Literals.CONSUMPTION_LOG__OUTSIDE_C, refusal.needed()) + " or colder.";

@@ -13,6 +13,7 @@ import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.air.SampleAir;
 import org.amberyard.core.duty.DutyTable;
+import org.amberyard.core.duty.Heater;
 import org.junit.jupiter.api.Test;
 
 class BusAirTest {
@@ -104,6 +105,22 @@ class BusAirTest {
         double fuelL = electric.fleet().inYear(3).stream().mapToDouble(r -> r.use().fuelL()).sum();
         assertEquals(0.6 * fuelL, year.emissions().of(EmissionSource.UPSTREAM).kg(Pollutant.CO2E), 1e-9);
         assertEquals(year.totalKg(), year.emissions().total().kg(Pollutant.CO2E), 1e-9);
+    }
+
+    /** Its heater burns diesel, which counts in the air and upstream of it: 0.6 kg a litre; that of an engine bus adds to its engine's. */
+    @Test
+    void aFuelFiredHeaterEmitsAndItsFuelCountsUpstream() {
+        StudyInput fired = TinyPacks.withHeater(study, new Heater(Heater.Source.FUEL_FIRED, 20, 2.2, 0.05, 0.8));
+        StudyResult heated = StudyEvaluation.of(fired, DutyTable.of(fired.duty()));
+        BusAir buses = new BusAir(fired, heated.duty());
+        VehicleYear bus = record(heated.plans().get(1), 3, 0);
+        double litres = bus.use().heaterFuelL();
+        assertTrue(litres > 0);
+        Emissions emissions = buses.of(bus);
+        assertEquals(0.6 * litres, emissions.of(EmissionSource.UPSTREAM).kg(Pollutant.CO2E), 1e-9);
+        assertEquals(SampleAir.CO2_KG_PER_L * litres, emissions.of(EmissionSource.HEATER).kg(Pollutant.CO2), 1e-9);
+        VehicleYear old = record(heated.baseline(), 0, 0);
+        assertEquals(0.6 * (old.use().fuelL() + old.use().heaterFuelL()), buses.of(old).of(EmissionSource.UPSTREAM).kg(Pollutant.CO2E), 1e-9);
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.funding.BusAward;
 import org.amberyard.core.funding.Conditions;
 import org.amberyard.core.funding.EnergyCredit;
+import org.amberyard.core.funding.FundingFlow;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.OperatingAid;
 import org.amberyard.core.funding.Payout;
@@ -26,6 +27,7 @@ import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.money.PricePath;
+import org.amberyard.core.yard.YardYear;
 import org.junit.jupiter.api.Test;
 
 /** Funding of whole plans: how awards, credits and aid reach the ledger. */
@@ -258,5 +260,23 @@ class PlanFundingTest {
             assertEquals(factor < 2, recosted.isPresent());
             recosted.ifPresent(r -> assertEquals(whole.plans().get(1).measures(), r.plans().get(1).measures()));
         }
+    }
+
+    /**
+     * Of 100 kWh that a bus needs the yard brings 70, of another's 50 none: credits are earned on 70 kWh, at 0.06 less 3 % a year and
+     * with 2.5 % of inflation, at the ends of the years in which they are paid.
+     */
+    @Test
+    void creditsAreEarnedOnWhatIsBroughtAlone() {
+        StudyResult result = evaluated(CONSTANT, new FundingInput(List.of(), List.of(), List.of(CREDIT), List.of(), FundingInput.Declared.NOTHING),
+                steps(electric(0, 0), electric(0, 1)));
+        List<YardYear> yards = result.plans().get(1).yards().stream().map(y -> new YardYear(y.input(), y.months(), List.of(100.0, 50.0),
+                List.of(30.0, 50.0), y.bills(), y.withoutCharging())).toList();
+        List<FundingFlow> flows = CreditFlows.of(result.input(), yards);
+        assertEquals(List.of(1, 2), flows.stream().map(FundingFlow::year).toList());
+        assertEquals(70 * 0.06 * Math.pow(0.97 * 1.025, 2), flows.get(0).amount(), 1e-9);
+        assertEquals(70 * 0.06 * Math.pow(0.97 * 1.025, 3), flows.get(1).amount(), 1e-9);
+        assertEquals(0, flows.get(0).row(), "the place of the bus");
+        assertEquals(List.of(), CreditFlows.of(result.input(), yards.subList(0, 1)), "not before its first year");
     }
 }

@@ -143,6 +143,22 @@ class YearsBeforeTest {
         }
     }
 
+    /** Built in 12 and in 30 months: ordered before the base year and in service by then is nothing to come; the next in service is first. */
+    @Test
+    void servicesToComeStandInTheOrderInWhichTheyWillBeThere() {
+        DepotInput depot = TinyDistrict.study().depot();
+        DepotInput.Upgrade quick = new DepotInput.Upgrade(500, 1000, 12);
+        DepotInput.Upgrade slow = new DepotInput.Upgrade(750, 1200, 30);
+        DepotInput on = new DepotInput(depot.ports(), List.of(new DepotInput.SiteWork("Trench", 1, 30),
+                new DepotInput.SiteWork("Quick", 1, 30, Optional.of(quick)), new DepotInput.SiteWork("Slow", 1, 30, Optional.of(slow))),
+                depot.service(), depot.window(), depot.metering(), depot.alternatives(), depot.charging());
+        List<PlanInput.WorkOrder> orders = List.of(new PlanInput.WorkOrder(0, 2, List.of()), new PlanInput.WorkOrder(0, 0, List.of()),
+                new PlanInput.WorkOrder(1, 1, List.of()), new PlanInput.WorkOrder(-1, 1, List.of()), new PlanInput.WorkOrder(-1, 2, List.of()),
+                new PlanInput.WorkOrder(-3, 2, List.of()));
+        assertEquals(List.of(new ServiceYears.Ordered(1, 2, quick), new ServiceYears.Ordered(-1, 2, slow), new ServiceYears.Ordered(0, 3, slow)),
+                ServiceYears.toCome(on, new PlanInput("P", List.of(), List.of(), orders, List.of())));
+    }
+
     @Test
     void whatStandsAtTheStartOfAYearIsWhatTheYearFinds() {
         FleetHistory fleet = TinyDistrict.evaluated(TinyDistrict.study(), DUTY, 1).fleet();

@@ -1,18 +1,22 @@
 package org.amberyard.exchange.sheet;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Date;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.amberyard.model.io.QuietLogging;
+import org.amberyard.model.io.SteadyZip;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.StudyUnits;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
@@ -81,7 +85,7 @@ public final class SheetTemplate {
 
     private void writeWorkbook(Path path) throws IOException {
         QuietLogging.set();
-        try (XSSFWorkbook book = new XSSFWorkbook(); OutputStream out = Files.newOutputStream(path)) {
+        try (XSSFWorkbook book = new XSSFWorkbook()) {
             CellStyle head = head(book);
             XSSFSheet sheet = book.createSheet(kind.label());
             row(sheet, 0, columns.stream().map(this::header).toList(), head);
@@ -89,7 +93,12 @@ public final class SheetTemplate {
             columns.forEach(c -> sheet.setColumnWidth(columns.indexOf(c), WIDTH));
             sheet.createFreezePane(1, 1);
             writeMeanings(book.createSheet("Columns"), head);
-            book.write(out);
+            POIXMLProperties.CoreProperties core = book.getProperties().getCoreProperties();
+            core.setCreated(Optional.of(new Date(SteadyZip.ALWAYS_MS)));
+            core.setModified(Optional.of(new Date(SteadyZip.ALWAYS_MS)));
+            ByteArrayOutputStream packed = new ByteArrayOutputStream();
+            book.write(packed);
+            Files.write(path, SteadyZip.of(packed.toByteArray()));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.amberyard.charts.DelimitedText;
+import org.amberyard.model.io.SteadyZip;
 
 /**
  * Writes the tables of a document as comma-separated values, RFC 4180 in UTF-8, a file for each in a zip archive, and beside them

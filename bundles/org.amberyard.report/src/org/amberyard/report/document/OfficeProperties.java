@@ -2,13 +2,11 @@ package org.amberyard.report.document;
 
 import java.util.Date;
 import java.util.Optional;
+import org.amberyard.model.io.SteadyZip;
 import org.apache.poi.ooxml.POIXMLProperties;
 
 /** Title, subject and maker of an Office file, without the time of the clock. */
 public final class OfficeProperties {
-    /** 1 January 2000 in UTC, in milliseconds. */
-    private static final long ALWAYS_MS = 946_684_800_000L;
-
     private OfficeProperties() {
     }
 
@@ -18,8 +16,8 @@ public final class OfficeProperties {
         core.setTitle(title);
         core.setSubjectProperty(subject);
         core.setCreator("Amberyard");
-        core.setCreated(Optional.of(new Date(ALWAYS_MS)));
-        core.setModified(Optional.of(new Date(ALWAYS_MS)));
+        core.setCreated(Optional.of(new Date(SteadyZip.ALWAYS_MS)));
+        core.setModified(Optional.of(new Date(SteadyZip.ALWAYS_MS)));
         core.setLastModifiedByUser("Amberyard");
         properties.getExtendedProperties().setApplication("Amberyard");
     }
