@@ -141,8 +141,8 @@ class ChartLookTest {
 
     private static void drag(Display display, ChartCanvas canvas) {
         display.syncExec(() -> {
-            canvas.notifyListeners(SWT.MouseDown, at(canvas, 0.4, 0.3));
-            canvas.notifyListeners(SWT.MouseMove, at(canvas, 0.5, 0.4));
+            canvas.notifyListeners(SWT.MouseDown, at(canvas, 0.4, 0.45));
+            canvas.notifyListeners(SWT.MouseMove, at(canvas, 0.5, 0.5));
             canvas.notifyListeners(SWT.MouseMove, at(canvas, 0.7, 0.6));
             canvas.notifyListeners(SWT.MouseUp, at(canvas, 0.7, 0.6));
         });

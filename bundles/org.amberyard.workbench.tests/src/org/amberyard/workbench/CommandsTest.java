@@ -65,7 +65,10 @@ class CommandsTest {
     @Test
     void menusShowKeysOfTwoStrokes(Display display) {
         Menu edit = display.syncCall(() -> OpenStudy.page().getWorkbenchWindow().getShell().getMenuBar().getItem(1).getMenu());
-        display.syncExec(() -> edit.notifyListeners(SWT.Show, new Event()));
+        // When it opens for the first time, its items are made.
+        for (int type : new int[] {SWT.Show, SWT.Hide, SWT.Show}) {
+            display.syncExec(() -> edit.notifyListeners(type, new Event()));
+        }
         String keys = "gtk".equals(SWT.getPlatform()) ? "   (Ctrl+L P)" : "\tCtrl+L P";
         OpenStudy.await(display, () -> Arrays.stream(edit.getItems()).map(item -> item.getText().replace("&", ""))
                 .anyMatch(("Copy without thousands separators" + keys)::equals));

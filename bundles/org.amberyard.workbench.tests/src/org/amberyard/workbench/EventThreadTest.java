@@ -6,19 +6,23 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.layout.Purpose;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.WorkbenchException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The window answers within 50 ms while people type, paste, undo, go back in the history, sort and leaf through the pages. What
+ * The window answers within 50 ms while people type, paste, undo, go back in the history, sort, leaf through the pages and change layouts. What
  * counts is time at work of the event thread and time that it waits for others; the first rounds let classes load and be compiled.
  */
 @ExtendWith(WorkbenchExtension.class)
@@ -67,7 +71,18 @@ class EventThreadTest {
         }), new Work("sorting", () -> study.display().syncExec(() -> {
             grid.model().sort(1, true);
             FeatureTable.of(grid).orElseThrow().update();
-        })), new Work("leafing", () -> Arrays.stream(PageKind.values()).forEach(study::show)));
+        })), new Work("another layout", () -> Stream.of(Purpose.WHAT_IF, Purpose.ROUTES, Purpose.DEPOT, Purpose.AIR, Purpose.MONEY)
+                .forEach(purpose -> study.display().syncExec(() -> layOut(purpose)))),
+                // Behind the layouts: the platform takes all that was ever on show of the study to the layout that comes.
+                new Work("leafing", () -> Arrays.stream(PageKind.values()).forEach(study::show)));
+    }
+
+    private static void layOut(Purpose purpose) {
+        try {
+            PlatformUI.getWorkbench().showPerspective(purpose.id(), PlatformUI.getWorkbench().getActiveWorkbenchWindow());
+        } catch (WorkbenchException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static long watched(OpenStudy study, Runnable work) {

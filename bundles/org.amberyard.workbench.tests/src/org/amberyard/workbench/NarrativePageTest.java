@@ -151,7 +151,7 @@ class NarrativePageTest {
             Narrative need = study.study().getNarratives().get(0);
             study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
             display.syncExec(() -> entry().setText("{total project cost} in all"));
-            study.await(() -> button("Copy text").isEnabled());
+            awaitEntered(study, need, "{total project cost} in all");
             display.syncExec(() -> press("Copy text"));
             Grid headings = display.syncCall(() -> grid("Heading"));
             assertTrue(display.syncCall(() -> headings.model().mark(0, 0)).isEmpty());
@@ -180,13 +180,20 @@ class NarrativePageTest {
             Narrative need = study.study().getNarratives().get(0);
             study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
             display.syncExec(() -> entry().setText("{routes} routes, {buses replacd}"));
-            study.await(() -> button("Copy text").isEnabled());
+            awaitEntered(study, need, "{routes} routes, {buses replacd}");
             int before = need.getGivenOut().size();
             copyAnswering(study, "Cancel");
             assertEquals(before, need.getGivenOut().size());
             copyAnswering(study, "Copy all the same");
             assertEquals("18 routes, {buses replacd}", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
         }
+    }
+
+    /** The text is in the study, and the figures are those of the study with it. */
+    private static void awaitEntered(OpenStudy study, Narrative narrative, String text) {
+        study.await(() -> text.equals(narrative.getText()));
+        study.awaitResult();
+        study.await(() -> button("Copy text").isEnabled());
     }
 
     private static void copyAnswering(OpenStudy study, String answer) {

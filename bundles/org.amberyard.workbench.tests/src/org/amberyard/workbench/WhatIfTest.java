@@ -126,6 +126,18 @@ class WhatIfTest {
             assertEquals("Price", display.syncCall(() -> grid.model().text(cell.y, field)));
             assertTrue(display.syncCall(() -> grid.model().choices(cell.y, field)).contains("Rise per year"));
 
+            List<String> kinds = display.syncCall(() -> grid.model().choices(cell.y, cell.x));
+            assertTrue(kinds.containsAll(List.of("Fuel price", "Depot", "Settings", "Electric bus type", "Vehicle type")), kinds.toString());
+            assertTrue(List.of("Chart note", "Change", "Uncertain input", "Source note", "Narrative", "Study", "Element").stream()
+                    .noneMatch(kinds::contains), kinds.toString());
+            study.goTo(input, WhatifPackage.Literals.UNCERTAIN_INPUT__ELEMENT);
+            int element = display.syncCall(() -> grid.selection().column());
+            assertEquals(List.of("every one", "diesel"), display.syncCall(() -> grid.model().choices(cell.y, element)).subList(0, 2));
+            display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, element, List.of(List.of("every one")))));
+            assertEquals("*", input.getElement());
+            assertEquals("every one", display.syncCall(() -> grid.model().text(cell.y, element)));
+            display.syncExec(study.session()::undo);
+
             display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, field, List.of(List.of("rise per year")))));
             assertEquals("escalationPerYear", input.getField());
             display.syncExec(() -> assertThrows(CellRefusal.class, () -> grid.model().put(cell.y, field, List.of(List.of("Battery")))));

@@ -99,7 +99,7 @@ class EpwTest {
         assertEquals(-20, month(1).getColdestHighC());
         assertTrue(read.sentences().get(1).startsWith("The coldest and hottest days are those of Mondays to Fridays without holidays of the "
                 + "file (1)"), read.sentences().get(1));
-        assertTrue(read.sentences().get(2).startsWith("Coldest: Mon 20 Jan 2025 -22 °F; "), read.sentences().get(2));
+        assertTrue(read.sentences().get(2).startsWith("Coldest: Mon 20 Jan 2025 −22 °F; "), read.sentences().get(2));
     }
 
     /** January of 1997 before February of 1985, as typical years are put together. */

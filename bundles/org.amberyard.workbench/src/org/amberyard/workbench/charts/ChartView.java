@@ -85,7 +85,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             canvas.onOpen(this::open);
             new InputsMenu(canvas, this::label, this::open);
         }
-        ActiveSession.here().followSoon(canvas, this::update);
+        ActiveSession.here().follow(canvas, this::update);
     }
 
     /** The chart on show as it leaves the window: on white, whatever the window is. */

@@ -73,7 +73,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(canvas);
         notes = new ChartNotes(canvas, () -> session);
         new ChartMenu(canvas, notes, () -> chart(shown, Theme.LIGHT.charts()));
-        ActiveSession.here().followSoon(canvas, this::update);
+        ActiveSession.here().follow(canvas, this::update);
     }
 
     private void choose(WhatIfChart next) {

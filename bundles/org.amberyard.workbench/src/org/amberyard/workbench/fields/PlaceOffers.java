@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.PlaceWords;
@@ -20,12 +21,12 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
  * What an uncertain input or a change of a scenario can point at in a study: kinds of which the study has an element, and of them
- * those that results hang on. Notes, texts, what was measured of past years and the what-if itself are no inputs that could be otherwise.
+ * those that results hang on. Notes, texts, what was measured and the what-if itself are no inputs that could be otherwise.
  */
 final class PlaceOffers {
     private static final Set<EClass> NO_INPUTS = Set.of(CommonPackage.Literals.SOURCED, CommonPackage.Literals.SOURCE_NOTE,
             StudyPackage.Literals.STUDY, StudyPackage.Literals.NARRATIVE, StudyPackage.Literals.GIVEN_OUT_FIGURE,
-            StudyPackage.Literals.CHART_NOTE, StudyPackage.Literals.YEAR_ACTUALS);
+            StudyPackage.Literals.CHART_NOTE, StudyPackage.Literals.YEAR_ACTUALS, FleetPackage.Literals.CONSUMPTION_LOG);
     /** Of which years a study is and how it says figures; another choice would be another study. */
     private static final Set<EStructuralFeature> NO_FIELDS = Set.of(StudyPackage.Literals.SETTINGS__BASE_YEAR,
             StudyPackage.Literals.SETTINGS__FISCAL_YEAR_START, StudyPackage.Literals.SETTINGS__FISCAL_YEAR_NAMING,

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.look;
 
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
@@ -10,9 +11,22 @@ public final class FieldBorder {
     private FieldBorder() {
     }
 
-    /** Draws it on what holds the field, which leaves a pixel for it at each side. */
+    /** Draws it on what holds a field without a border, which leaves a pixel for it at each side. */
     public static void around(Control field) {
-        field.getParent().addListener(SWT.Paint, e -> paint(field, e));
+        around(field, () -> true);
+    }
+
+    /** The same for a field that has a border of the platform, which is seen well in a light window. */
+    public static void inDark(Control field) {
+        around(field, () -> Theme.shown() == Theme.DARK);
+    }
+
+    private static void around(Control field, BooleanSupplier wanted) {
+        field.getParent().addListener(SWT.Paint, e -> {
+            if (wanted.getAsBoolean()) {
+                paint(field, e);
+            }
+        });
         field.addListener(SWT.FocusIn, e -> field.getParent().redraw());
         field.addListener(SWT.FocusOut, e -> field.getParent().redraw());
     }

@@ -15,7 +15,6 @@ import org.amberyard.study.NarrativeText;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
-import org.amberyard.workbench.look.FieldBorder;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices;
@@ -40,7 +39,6 @@ import org.eclipse.swt.widgets.Text;
 
 /** Where a narrative is written: the text, what it will read, the figures to choose from, and what has changed since it was given out. */
 public final class NarrativeDesk {
-    private static final int SEARCH_WIDTH = 130;
     private static final int STATE_HEIGHT = 38;
     private static final int BAR_COLUMNS = 3;
 
@@ -53,10 +51,8 @@ public final class NarrativeDesk {
     private final Combo plans;
     private final Button copy;
     private final Text state;
-    private final Text search;
-    private final Grid grid;
+    private final FigureChooser figures;
     private final FigureWork work;
-    private FigureList figures = new FigureList("", Optional.empty());
     private Optional<FigureWork.Found> found = Optional.empty();
     private StudyResult asked;
     private int askedPlan = -1;
@@ -79,40 +75,34 @@ public final class NarrativeDesk {
         new Label(bar, SWT.NONE).setText(Messages.Narrative_plan);
         plans = new Combo(bar, SWT.READ_ONLY);
         plans.addListener(SWT.Selection, e -> choosePlan());
-        copy = new Button(bar, SWT.PUSH);
-        copy.setText(Messages.Narrative_copy);
-        copy.setToolTipText(Messages.Narrative_copy_tip);
-        copy.addListener(SWT.Selection, e -> copy());
+        copy = copyButton(bar);
         SashForm texts = new SashForm(top, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(texts);
         entry = new NarrativeEntry(titled(texts, Messages.Narrative_text), session, this::preview);
         preview = new FilledView(titled(texts, Messages.Narrative_preview));
         entry.control().setToolTipText(Messages.Narrative_hint);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(entry.control());
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(preview.control());
-        state = new Text(top, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
-        state.setBackground(Palette.PAPER.color());
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, STATE_HEIGHT).applyTo(state);
+        List.of(entry.control(), preview.control()).forEach(text -> GridDataFactory.fillDefaults().grab(true, true).applyTo(text));
+        state = stateText(top);
         Composite below = paper(area, 2);
         title(below, Messages.Figures_title);
-        search = new Text(below, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        FieldBorder.around(search);
-        search.setMessage(Messages.Figures_search);
-        search.addListener(SWT.Modify, e -> list());
-        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.END, SWT.CENTER).applyTo(search);
-        grid = new Grid(below, figures);
-        grid.markRow();
-        grid.onOpen(place -> insert(place.y));
-        search.addListener(SWT.DefaultSelection, e -> insert(grid.selection().row()));
-        search.addListener(SWT.KeyDown, e -> {
-            if (e.keyCode == SWT.ARROW_DOWN) {
-                e.doit = false;
-                grid.setFocus();
-            }
-        });
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
+        figures = new FigureChooser(below, name -> entry.insert("{" + name.words() + "}"));
         area.setWeights(64, 36);
         work = new FigureWork(area, this::found, this::failed);
+    }
+
+    private Button copyButton(Composite bar) {
+        Button made = new Button(bar, SWT.PUSH);
+        made.setText(Messages.Narrative_copy);
+        made.setToolTipText(Messages.Narrative_copy_tip);
+        made.addListener(SWT.Selection, e -> copy());
+        return made;
+    }
+
+    private static Text stateText(Composite parent) {
+        Text made = new Text(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        made.setBackground(Palette.PAPER.color());
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, STATE_HEIGHT).applyTo(made);
+        return made;
     }
 
     private static Composite paper(Composite parent, int columns) {
@@ -140,7 +130,7 @@ public final class NarrativeDesk {
 
     /** The list of figures. */
     public Grid grid() {
-        return grid;
+        return figures.grid();
     }
 
     /** Enters what is being typed. */
@@ -183,31 +173,20 @@ public final class NarrativeDesk {
     private void found(FigureWork.Found now) {
         found = Optional.of(now);
         failure = "";
-        list();
+        figures.show(found.map(FigureWork.Found::figures));
         preview();
     }
 
     private void failed(String why) {
         found = Optional.empty();
         failure = why;
-        list();
+        figures.show(found.map(FigureWork.Found::figures));
         preview();
     }
 
     /** True when the figures are those of the study as it is, in the plan that is chosen. */
     private boolean isUpToDate() {
         return session.evaluation().current().filter(now -> found.filter(f -> f.of(now, askedPlan)).isPresent()).isPresent();
-    }
-
-    private void list() {
-        int row = grid.selection().row();
-        figures = new FigureList(search.getText(), found.map(FigureWork.Found::figures));
-        grid.setModel(figures);
-        grid.goTo(Math.max(0, Math.min(row, figures.rows() - 1)), 0);
-    }
-
-    private void insert(int row) {
-        figures.name(row).ifPresent(name -> entry.insert("{" + name.words() + "}"));
     }
 
     private Optional<NarrativeFilling> filling() {

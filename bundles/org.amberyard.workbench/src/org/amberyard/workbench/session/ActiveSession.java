@@ -77,18 +77,6 @@ public final class ActiveSession {
         follower.accept(get());
     }
 
-    /**
-     * The same from when what is being done now is done: several views that come up together have their places before they are filled,
-     * and the window answers in between.
-     */
-    public void followSoon(Control control, Consumer<Optional<StudySession>> follower) {
-        control.getDisplay().asyncExec(() -> {
-            if (!control.isDisposed()) {
-                follow(control, follower);
-            }
-        });
-    }
-
     /** Calls all followers, since what they show of the same study is to look otherwise. */
     public void tellAgain() {
         tell();
