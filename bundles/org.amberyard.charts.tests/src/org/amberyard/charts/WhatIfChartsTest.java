@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -197,27 +194,6 @@ class WhatIfChartsTest {
         assertEquals(4 + 1 + 1, plot.getDataset(1).getSeriesCount(), "a line for each, that of costing the same, the point of the study");
         ContourLine.Point hundred = labels.get(2).points().get(0);
         assertEquals(100, 100 * hundred.first() - 30 * hundred.second() - 20, 1e-9, "the amount stands on its line");
-    }
-
-    /** The smaller the plot, the fewer amounts. */
-    @Test
-    void amountsStandOnTheirLinesAndNoneOverAnother() {
-        XYPlot plot = (XYPlot) WhatIfChart.GRID.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).chart().getPlot();
-        ContourLabels labels = (ContourLabels) plot.getAnnotations().get(0);
-        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        int[] shown = IntStream.of(400, 120, 40).map(width -> {
-            List<Rectangle2D> boxes = labels.boxes(graphics, new Rectangle2D.Double(0, 0, width, width / 2.0), plot.getDomainAxis(), plot.getRangeAxis())
-                    .values().stream().toList();
-            for (int i = 0; i < boxes.size(); i++) {
-                Rectangle2D box = boxes.get(i);
-                assertTrue(boxes.subList(0, i).stream().noneMatch(box::intersects), boxes.toString());
-            }
-            return boxes.size();
-        }).toArray();
-        graphics.dispose();
-        assertEquals(4, shown[0]);
-        assertTrue(shown[1] <= shown[0] && shown[2] < shown[1], Arrays.toString(shown));
     }
 
     @Test
