@@ -41,8 +41,9 @@ record ChargedMonth(YardYear.Month figures, List<double[]> busKwh, List<double[]
             missing.add(lackedKwh);
         }
         boolean shared = yard.metering().shared();
-        List<double[]> yardKw = load.stretchesKw(false);
-        List<double[]> serviceKw = load.stretchesKw(true);
+        List<double[]> chargingKw = load.chargingKw();
+        List<double[]> yardKw = load.stretchesKw(false, chargingKw);
+        List<double[]> serviceKw = load.stretchesKw(true, chargingKw);
         MeterMonth apart = load.metered(false, yardKw);
         return new ChargedMonth(figures(load, apart.kwh(), load.yardPeakKw(yardKw), load.servicePeakKw(serviceKw)), needed, missing,
                 shared ? load.metered(true, serviceKw) : apart, shared ? Optional.of(load.buildingOnly()) : Optional.empty());

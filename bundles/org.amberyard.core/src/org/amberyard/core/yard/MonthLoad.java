@@ -70,7 +70,21 @@ public record MonthLoad(int month, List<StretchLoad> stretches, List<IdleDay> id
 
     /** Loads of its stretches at the meter, kW. */
     List<double[]> stretchesKw(boolean shared) {
-        return stretches.stream().map(s -> s.loadKw(shared)).toList();
+        return stretchesKw(shared, chargingKw());
+    }
+
+    /** Power of charging on its stretches, kW. */
+    List<double[]> chargingKw() {
+        return stretches.stream().map(s -> s.schedule().totalKw()).toList();
+    }
+
+    /** Loads of its stretches at the meter where the power of charging is known, kW. */
+    List<double[]> stretchesKw(boolean shared, List<double[]> chargingKw) {
+        List<double[]> loads = new ArrayList<>(chargingKw.size());
+        for (int place = 0; place < chargingKw.size(); place++) {
+            loads.add(stretches.get(place).loadKw(shared, chargingKw.get(place)));
+        }
+        return loads;
     }
 
     /** What the meter counts with loads of its stretches, kW. */

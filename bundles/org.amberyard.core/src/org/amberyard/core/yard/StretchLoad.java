@@ -1,5 +1,6 @@
 package org.amberyard.core.yard;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -80,8 +81,13 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Load at the meter, kW. */
     double[] loadKw(boolean shared) {
+        return loadKw(shared, schedule.totalKw());
+    }
+
+    /** The same where the power of charging is known, kW. */
+    double[] loadKw(boolean shared, double[] chargingKw) {
         double[] sum = baseKw(shared).clone();
-        add(schedule.totalKw(), sum);
+        add(chargingKw, sum);
         return sum;
     }
 
@@ -132,16 +138,26 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
 
     /** Efficiency of the port at which a bus stands; of the yard's first where it stands at none. */
     double efficiency(int bus) {
-        return efficiency(charging, bus);
-    }
-
-    static double efficiency(YardCharging charging, int bus) {
         for (Plugged one : charging.assignment().plugged()) {
             if (one.plugIn().bus() == bus) {
                 return charging.units().get(one.unit()).port().efficiency();
             }
         }
         return charging.units().get(0).port().efficiency();
+    }
+
+    /** Efficiencies of the ports at which so many buses stand, in one pass; of the yard's first where a bus stands at none. */
+    static double[] efficiencies(YardCharging charging, int buses) {
+        double[] all = new double[buses];
+        if (buses > 0) {
+            Arrays.fill(all, charging.units().get(0).port().efficiency());
+        }
+        List<Plugged> plugged = charging.assignment().plugged();
+        for (int last = plugged.size() - 1; last >= 0; last--) {
+            Plugged one = plugged.get(last);
+            all[one.plugIn().bus()] = charging.units().get(one.unit()).port().efficiency();
+        }
+        return all;
     }
 
     /** Buses at plugs. */

@@ -39,8 +39,9 @@ final class StretchPlanner {
         StepGrid grid = grid(kind);
         Charged charged = charged(service, kind);
         List<MeterHeat> heat = new ArrayList<>();
-        for (int bus = 0; bus < charged.asked.size(); bus++) {
-            heat.add(charged.asked.get(bus).heat(grid, StretchLoad.efficiency(charged.charging, bus)));
+        double[] efficiencies = StretchLoad.efficiencies(charged.charging, charged.asked.size());
+        for (int bus = 0; bus < efficiencies.length; bus++) {
+            heat.add(charged.asked.get(bus).heat(grid, efficiencies[bus]));
         }
         return new StretchLoad(service, kind, charged.charging, charged.charging.schedule(),
                 new BaseLoad(heat, yard.standbyKw(), yard.building().through(service.month(), kind)));
