@@ -9,6 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.plans.Plan;
+import org.amberyard.model.study.GivenOutFigure;
+import org.amberyard.model.study.Narrative;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
 import org.amberyard.report.Cautions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -26,13 +32,31 @@ class EvaluateVerbTest {
     @BeforeAll
     static void evaluate() throws Exception {
         Path bundle = Path.of(System.getProperty("basedir", "."));
-        Files.copy(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard"), folder.resolve("district.amberyard"));
+        Study study = StudyFile.load(bundle.resolve("../../examples/ostrick-vale/ostrick-vale.amberyard"));
+        giveOut(study.getNarratives().get(0), study.getPlans().get(1));
+        StudyFile.save(study, folder.resolve("district.amberyard"));
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         ByteArrayOutputStream complaints = new ByteArrayOutputStream();
         code = new CommandLine().run(List.of("evaluate", "district.amberyard", "--out", "results"), folder,
                 new PrintStream(printed, true, StandardCharsets.UTF_8), new PrintStream(complaints, true, StandardCharsets.UTF_8));
         out = printed.toString(StandardCharsets.UTF_8);
         err = complaints.toString(StandardCharsets.UTF_8);
+    }
+
+    /** As if the need had been told of a smaller fleet. */
+    private static void giveOut(Narrative need, Plan plan) {
+        need.setGivenOutFor(plan);
+        need.setGivenOutOn("2026-05-01");
+        GivenOutFigure figure = StudyFactory.eINSTANCE.createGivenOutFigure();
+        figure.setFigure("buses in the fleet");
+        figure.setPrinted("23");
+        need.getGivenOut().add(figure);
+    }
+
+    @Test
+    void aTextGivenOutWithOtherFiguresIsAmongTheFindings() {
+        assertTrue(out.contains("Narrative Need: figures in it are others than when it was given out on 2026-05-01 for “Electric in stages”. "
+                + "“buses in the fleet” was 23. It is 24 now. Whoever has the old text needs the new one."), out);
     }
 
     @Test
