@@ -83,6 +83,18 @@ class CondensedTableTest {
     }
 
     @Test
+    void wordsOfEachRowItsOwnStayWhereARowIsReadByThem() {
+        String sentence = "A sentence that no column has room for, because it says at length what must be kept in mind of the figures beside it.";
+        DataTable items = new TableBuilder<Line>("I", "Items").text("Item", l -> "Highest demand of charging without management in " + l.number())
+                .number("Value", "kW", CellFormat.WHOLE, Line::number).text("Said", l -> l.number() == 3 ? sentence : "study " + l.number())
+                .of(lines(6));
+        DataTable paper = CondensedTable.of(items);
+        assertEquals("Highest demand of charging without management in 2", paper.rows().get(2).cells().get(0));
+        assertEquals(List.of("[1]", "study 4"), List.of(paper.rows().get(3).cells().get(2), paper.rows().get(4).cells().get(2)));
+        assertEquals(List.of("[1] Said: " + sentence), paper.notes());
+    }
+
+    @Test
     void oneRowIsAListOfItsColumns() {
         DataTable paper = CondensedTable.of(table(1));
         assertEquals(5, paper.rows().size());

@@ -1,11 +1,9 @@
 package org.amberyard.report.document;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -18,7 +16,9 @@ final class CondensedTable {
     private static final int LONGEST_WORDS = 45;
     /** Words as long as this fit into a cell beside others; longer ones take several lines. */
     private static final int LONG_WORDS = 28;
-    /** Rows that there must be for each note, so that fewer lines are taken than with words in cells; of a cited table rows with words. */
+    /** Words that make a row of several lines in any column, so that a note is shorter even where nothing repeats them. */
+    private static final int SENTENCE = 90;
+    /** Rows that there must be for each note, so that fewer lines are taken than with words in cells. */
     private static final double ROWS_A_NOTE = 1.5;
     private static final double NUMBER_WIDTH = 0.5;
     private static final double LABEL_WIDTH = 3;
@@ -92,9 +92,10 @@ final class CondensedTable {
             empty.add(of.heading());
         } else if (mayGo && all.stream().distinct().count() == 1) {
             shared.add(of.heading() + " " + table.printed(table.rows().get(0), column));
-        } else if (repeatsLongWords(all)) {
-            columns.add(new DataTable.Column(of.label(), of.unit(), of.format(), false, NUMBER_WIDTH));
-            cells.add(numbered(of, all));
+        } else if (notedFrom(all) < Integer.MAX_VALUE) {
+            boolean narrow = notedFrom(all) == LONG_WORDS;
+            columns.add(narrow ? new DataTable.Column(of.label(), of.unit(), of.format(), false, NUMBER_WIDTH) : of);
+            cells.add(numbered(of, all, notedFrom(all)));
         } else {
             columns.add(of);
             cells.add(all);
@@ -105,20 +106,28 @@ final class CondensedTable {
         return cell == null || cell.toString().isEmpty();
     }
 
-    private boolean repeatsLongWords(List<Object> all) {
-        List<String> words = all.stream().filter(c -> !(c instanceof BigDecimal)).filter(Objects::nonNull).map(Object::toString)
-                .filter(w -> w.length() > LONG_WORDS).toList();
-        int rows = allColumns ? words.size() : all.size();
-        return words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && rows >= ROWS_A_NOTE * words.stream().distinct().count();
+    /** Length above which words of a column become notes: of long ones that rows repeat, or else of sentences in few of many rows. */
+    private int notedFrom(List<Object> all) {
+        List<String> words = longerThan(LONG_WORDS, all);
+        if (words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && words.size() >= ROWS_A_NOTE * words.stream().distinct().count()) {
+            return LONG_WORDS;
+        }
+        List<String> sentences = longerThan(SENTENCE, all);
+        boolean few = all.size() >= ROWS_A_NOTE * sentences.stream().distinct().count();
+        return !allColumns && few && !sentences.isEmpty() ? SENTENCE : Integer.MAX_VALUE;
     }
 
-    /** Long words as the numbers of their notes; short ones stay. */
-    private List<Object> numbered(DataTable.Column column, List<Object> all) {
+    private static List<String> longerThan(int length, List<Object> all) {
+        return all.stream().filter(c -> c instanceof String words && words.length() > length).map(Object::toString).toList();
+    }
+
+    /** Words above a length as the numbers of their notes; shorter ones stay. */
+    private List<Object> numbered(DataTable.Column column, List<Object> all, int from) {
         Map<String, String> known = new LinkedHashMap<>();
         List<Object> found = new ArrayList<>();
         for (Object cell : all) {
-            boolean isLong = cell instanceof String words && words.length() > LONG_WORDS;
-            found.add(isLong ? known.computeIfAbsent(cell.toString(), w -> note(column, w)) : cell);
+            boolean isNoted = cell instanceof String words && words.length() > from;
+            found.add(isNoted ? known.computeIfAbsent(cell.toString(), w -> note(column, w)) : cell);
         }
         return found;
     }
