@@ -54,6 +54,10 @@ class MeanErrorTest {
         // Samples 10 and 30, 20, 40: means 20, 20, 40 scatter by 11.547, and the mean of four draws is 25.
         assertEquals(25, three.mean(), 1e-12);
         assertEquals(4.3026527 / NORMAL * Math.sqrt(400.0 / 3) / Math.sqrt(3), three.standardError(), 1e-5);
+        MeanError parts = new MeanError(3);
+        parts.add(new double[] {0, 10, 20}, 0, 1, 3);
+        parts.add(new double[] {0, 40, 30}, 2, 1, 3);
+        assertEquals(three.standardError(), parts.standardError(), 1e-9);
     }
 
     @Test
