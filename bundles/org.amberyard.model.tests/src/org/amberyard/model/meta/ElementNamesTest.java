@@ -58,6 +58,8 @@ class ElementNamesTest {
         assertNames("?", "source note ? of engine bus type C diesel", note);
         note.setField("curbMassKg");
         assertNames("curbMassKg", "source note curb mass of engine bus type C diesel", note);
+        assertEquals("curve – base use", Phrase.inName("Curve: base use"));
+        assertEquals("NOx – idling", Phrase.inName("NOx, idling"));
         note.setField("*");
         assertNames("*", "source note all fields of engine bus type C diesel", note);
     }
@@ -74,13 +76,13 @@ class ElementNamesTest {
         change.setKind("FuelPrice");
         change.setElement("diesel");
         change.setField("pricePerL; escalationPerYear");
-        assertNames("diesel pricePerL; escalationPerYear", "change diesel, price, rise per year of scenario Dear", change);
+        assertNames("diesel pricePerL; escalationPerYear", "change diesel / price + rise per year of scenario Dear", change);
         change.setElement("*");
         change.setField("pricePerL");
-        assertNames("* pricePerL", "change fuel price, price of scenario Dear", change);
-        assertEquals("precio del combustible, precio", ElementNames.read(change, ModelWords.of(new Locale("es"))));
+        assertNames("* pricePerL", "change fuel price / price of scenario Dear", change);
+        assertEquals("precio del combustible / precio", ElementNames.read(change, ModelWords.of(new Locale("es"))));
         change.setKind("Bread");
-        assertNames("* pricePerL", "change bread, pricePerL of scenario Dear", change);
+        assertNames("* pricePerL", "change bread / pricePerL of scenario Dear", change);
     }
 
     @Test

@@ -40,6 +40,13 @@ class WhatIfRuleTest {
     }
 
     @Test
+    void fieldsThatMoveTogetherAreNamedTogether() {
+        input.setField("pricePerL; price");
+        Said.of(small, "ERROR: Uncertain input Diesel price: the study has no “price + price” of a fuel price named “diesel”; choose each from "
+                + "its list.");
+    }
+
+    @Test
     void endsRise() {
         input.setLow(1.4);
         Said.of(small, "ERROR: Uncertain input Diesel price: low, likely and high are 1.4, 1 and 1.2; enter them rising.");
@@ -78,7 +85,7 @@ class WhatIfRuleTest {
         change.setNumber(-1);
         scenario.getChanges().add(change);
         small.study.getWhatIf().getScenarios().add(scenario);
-        Said.of(small, "ERROR: Change diesel, price of scenario Gift: at -1 price would be -1 money/L, which the field does not allow.");
+        Said.of(small, "ERROR: Change diesel / price of scenario Gift: at -1 price would be -1 money/L, which the field does not allow.");
     }
 
     @Test
@@ -144,7 +151,7 @@ class WhatIfRuleTest {
         change.setChoice("slowly");
         scenario.getChanges().add(change);
         small.study.getWhatIf().getScenarios().add(scenario);
-        Said.of(small, "ERROR: Change depot, charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
+        Said.of(small, "ERROR: Change depot / charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
                 + "at a set time, spread to departure, least cost.");
     }
 }

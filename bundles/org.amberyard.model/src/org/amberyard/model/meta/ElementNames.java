@@ -2,7 +2,6 @@ package org.amberyard.model.meta;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.amberyard.model.air.EngineEmission;
 import org.amberyard.model.air.FuelEmission;
 import org.amberyard.model.air.GridEmission;
@@ -102,20 +101,16 @@ public final class ElementNames {
     /** Name of an element as people read it, in a language: kinds, fields and charts of which it is made by their labels. */
     public static String read(EObject element, ModelWords words) {
         if (element instanceof ScenarioChange change && change.getField() != null) {
-            return whatChanges(change, words) + ", " + fields(change.getKind(), change.getField(), words);
+            return whatChanges(change, words) + " / " + PlaceWords.fieldsInName(change.getKind(), change.getField(), words);
         }
         if (element instanceof SourceNote note && note.getField() != null && note.eContainer() != null) {
             return SourceNotes.EVERY_FIELD.equals(note.getField()) ? words.allFields()
-                    : fields(note.eContainer().eClass().getName(), note.getField(), words);
+                    : PlaceWords.fieldsInName(note.eContainer().eClass().getName(), note.getField(), words);
         }
         if (element instanceof ChartNote note && note.getChart() != null) {
             return Phrase.start(note.getChart().replace('_', ' ')) + of(note).substring(note.getChart().length());
         }
         return of(element);
-    }
-
-    private static String fields(String kind, String names, ModelWords words) {
-        return PlaceWords.fieldLabels(kind, names, words).stream().map(Phrase::inside).collect(Collectors.joining(", "));
     }
 
     /** The element that is named, else the kind, of which there is one or every one is meant. */

@@ -11,6 +11,14 @@ public final class Phrase {
         return label.isEmpty() || abbreviation ? label : Character.toLowerCase(label.charAt(0)) + label.substring(1);
     }
 
+    /**
+     * The label within a name: no comma and no colon of it is taken for one of the sentence. {@code Curve: base use} becomes
+     * {@code curve – base use}.
+     */
+    public static String inName(String label) {
+        return inside(label).replace(": ", " – ").replace(", ", " – ");
+    }
+
     /** The text at the start of a sentence. */
     public static String start(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

@@ -3,6 +3,7 @@ package org.amberyard.model.meta;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -49,5 +50,10 @@ public final class PlaceWords {
         List<EStructuralFeature> fields = kind(kindName).map(PlaceWords::fields).orElse(List.of());
         return Arrays.stream(names.split(SEPARATOR)).map(String::strip).map(part -> fields.stream().filter(f -> f.getName().equals(part))
                 .findFirst().map(f -> words.field(f).label()).orElse(part)).toList();
+    }
+
+    /** Labels of fields, as {@link #fieldLabels}, within a name: {@code price + rise per year}. */
+    public static String fieldsInName(String kindName, String names, ModelWords words) {
+        return fieldLabels(kindName, names, words).stream().map(Phrase::inName).collect(Collectors.joining(" + "));
     }
 }

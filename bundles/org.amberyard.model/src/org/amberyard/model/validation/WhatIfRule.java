@@ -1,7 +1,6 @@
 package org.amberyard.model.validation;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
@@ -82,7 +81,7 @@ final class WhatIfRule implements Rule {
     }
 
     private static String labels(String kind, String fields) {
-        return PlaceWords.fieldLabels(kind, fields, ModelWords.ENGLISH).stream().map(Phrase::inside).collect(Collectors.joining(", "));
+        return PlaceWords.fieldsInName(kind, fields, ModelWords.ENGLISH);
     }
 
     /** A place holds a number that can be varied or, where it is alone, a choice. */

@@ -70,6 +70,20 @@ class CatalogueTest {
             Plan «A»: B01-2 debe pedirse a más tardar el 2026-04-01, antes de que se cotizara el precio de su tipo «E» el 2026-05-15. Nombre la cotización en que se apoya el pedido, o mueva la compra.
             Narrative Need: figures in it are others than when it was given out on 2026-05-01 for “A”. “total project cost” was USD 5,133,021. It is USD 4,900,000 now. “grant requested” was USD 1. It has no figure now. Whoever has the old text needs the new one. | \
             Texto para solicitud Need: sus cifras son otras que cuando se entregó el 2026-05-01 para «A». «costo total del proyecto» era USD 5,133,021. Ahora es USD 4,900,000. «subvención solicitada» era USD 1. Ahora no tiene cifra. Quien tenga el texto anterior necesita el nuevo.
+            Change diesel / price of scenario Gift: at -1 price would be -1 money/L, which the field does not allow. | \
+            Cambio diésel / precio de escenario Gift: con −1, precio sería −1 money/L, lo que el campo no permite.
+            Change R01 / AM / distance of scenario Gift: at -1 distance would be -1 km, which the field does not allow. | \
+            Cambio R01 / AM / distancia de escenario Gift: con −1, distancia sería −1 km, lo que el campo no permite.
+            Change diesel / price + rise per year of scenario Gift: at -1 price would be -1 money/L, which the field does not allow. | \
+            Cambio diésel / precio + aumento al año de escenario Gift: con −1, precio sería −1 money/L, lo que el campo no permite.
+            Change depot / charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once. | \
+            Cambio depósito / política de carga de escenario Slow: “slowly” no es nada que el campo pueda contener; puede contener at once.
+            Uncertain input Diesel price: the study has no “price + rise per year” of a fuel price named “diesel”; choose each from its list. | \
+            Dato incierto Diesel price: el estudio no tiene «precio + aumento al año» de: precio del combustible, llamado «diesel»; elija cada uno de su lista.
+            Source note curve – base use of electric bus type E: at -1 price would be -1 money/L, which the field does not allow. | \
+            Nota de fuente curva – consumo base de tipo de autobús eléctrico E: con −1, precio sería −1 money/L, lo que el campo no permite.
+            source note NOx – idling of engine bus type C | nota de fuente NOx – en ralentí de tipo de autobús de motor C
+            change diesel / price of scenario Gift | cambio diésel / precio de escenario Gift
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             """)

@@ -88,6 +88,7 @@ public final class Catalogue {
         } else {
             whole.put(english, said);
             whole.putIfAbsent(Phrase.inside(english), Phrase.inside(said));
+            whole.putIfAbsent(Phrase.inName(english), Phrase.inName(said));
         }
     }
 
