@@ -48,6 +48,21 @@ class TwoInputsRuleTest {
                 + "upward, or none.");
     }
 
+    /** Of one input there is no grid, whatever its shape; that another would take its place were not so. */
+    @Test
+    void aListOrAnInputOfOneValueThatRunsBothWaysIsToldOnceAndTheSame() {
+        whatIf.setGridAcross(diesel);
+        whatIf.setGridUpward(diesel);
+        String none = "WARNING: What if: “Diesel price” runs across the grid already, so there is no grid; choose another input to run "
+                + "upward, or none.";
+        diesel.setShape(Shape.LIST);
+        diesel.setChoices("0.8; 1.2");
+        Said.of(small, none);
+        diesel.setShape(Shape.OBSERVED);
+        diesel.setChoices("1; 1");
+        Said.of(small, none);
+    }
+
     @Test
     void aListHasNothingBetweenItsValues() {
         gasoline.setShape(Shape.LIST);

@@ -20,11 +20,11 @@ final class TwoInputsRule implements Rule {
         if (whatIf == null) {
             return;
         }
-        checkRange(whatIf, Literals.WHAT_IF__GRID_ACROSS, whatIf.getGridAcross(), findings);
         if (whatIf.getGridUpward() != null && whatIf.getGridUpward() == whatIf.getGridAcross()) {
             findings.warning(whatIf, Literals.WHAT_IF__GRID_UPWARD, "“" + ElementNames.of(whatIf.getGridUpward())
                     + "” runs across the grid already, so there is no grid; choose another input to run upward, or none.");
         } else {
+            checkRange(whatIf, Literals.WHAT_IF__GRID_ACROSS, whatIf.getGridAcross(), findings);
             checkRange(whatIf, Literals.WHAT_IF__GRID_UPWARD, whatIf.getGridUpward(), findings);
         }
     }

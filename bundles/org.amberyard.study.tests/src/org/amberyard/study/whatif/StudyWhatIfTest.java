@@ -203,6 +203,27 @@ class StudyWhatIfTest {
                 TwoTogether.whyNone(whatIf));
     }
 
+    /** The check of the study says that there is none, so the run must not make one of other inputs. */
+    @Test
+    void neitherAListNorAnInputOfOneValueMakesAGridWhenItIsChosenForBothWays() {
+        Study twice = EcoreUtil.copy(study);
+        UncertainInput diesel = twice.getWhatIf().getInputs().get(DIESEL);
+        twice.getWhatIf().setGridAcross(diesel);
+        twice.getWhatIf().setGridUpward(diesel);
+        diesel.setShape(Shape.LIST);
+        diesel.setChoices("0.8; 1.2");
+        assertMakesNoGrid(new StudyWhatIf(twice, base, 2));
+        diesel.setShape(Shape.OBSERVED);
+        diesel.setChoices("1; 1");
+        assertMakesNoGrid(new StudyWhatIf(twice, base, 2));
+    }
+
+    private static void assertMakesNoGrid(StudyWhatIf whatIf) {
+        assertFalse(whatIf.varies(DIESEL));
+        assertFalse(whatIf.grid(new int[] {1, 2}).exists());
+        assertTrue(TwoTogether.whyNone(whatIf).orElseThrow().startsWith("“Diesel price” is chosen to run both across and upward"));
+    }
+
     @Test
     void correlatedInputsExplainTheVarianceTogether() {
         InputCorrelation pair = WhatifFactory.eINSTANCE.createInputCorrelation();

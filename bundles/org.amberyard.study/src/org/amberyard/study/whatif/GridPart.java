@@ -24,6 +24,9 @@ final class GridPart {
 
     /** @param widest the inputs that decide most, the widest first; none where that is not known yet */
     static GridPart of(StudyWhatIf whatIf, int[] widest) {
+        if (chosenTwice(whatIf).isPresent()) {
+            return new GridPart(whatIf, new int[0]);
+        }
         int across = chosen(whatIf, settings(whatIf).getGridAcross());
         int upward = chosen(whatIf, settings(whatIf).getGridUpward());
         int[] others = IntStream.of(widest).filter(i -> i != across && i != upward).toArray();
@@ -42,10 +45,13 @@ final class GridPart {
         return place < 0 || !whatIf.varies(place) ? -1 : place;
     }
 
-    /** Place of the input that the study has chosen for both ways; empty where it has chosen two, or leaves one to the run. */
+    /**
+     * Place of the input that the study has chosen for both ways, whether or not it varies, as the check of the study sees it too;
+     * empty where it has chosen two, or leaves one to the run.
+     */
     static OptionalInt chosenTwice(StudyWhatIf whatIf) {
-        int across = chosen(whatIf, settings(whatIf).getGridAcross());
-        return across >= 0 && across == chosen(whatIf, settings(whatIf).getGridUpward()) ? OptionalInt.of(across) : OptionalInt.empty();
+        int across = settings(whatIf).getInputs().indexOf(settings(whatIf).getGridAcross());
+        return across >= 0 && settings(whatIf).getGridAcross() == settings(whatIf).getGridUpward() ? OptionalInt.of(across) : OptionalInt.empty();
     }
 
     /** Number of evaluations, whichever the inputs are. */
