@@ -132,10 +132,12 @@ class WhatIfTest {
                     .noneMatch(kinds::contains), kinds.toString());
             study.goTo(input, WhatifPackage.Literals.UNCERTAIN_INPUT__ELEMENT);
             int element = display.syncCall(() -> grid.selection().column());
-            assertEquals(List.of("every one", "diesel"), display.syncCall(() -> grid.model().choices(cell.y, element)).subList(0, 2));
-            display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, element, List.of(List.of("every one")))));
+            assertEquals(List.of("* (every one)", "diesel"), display.syncCall(() -> grid.model().choices(cell.y, element)).subList(0, 2));
+            assertEquals(List.of(), display.syncCall(() -> Stream.of(cell.x, element, field)
+                    .flatMap(c -> grid.model().commonChoices(c).stream()).toList()), "a table is not as wide as what one of its rows may take");
+            display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, element, List.of(List.of("* (every one)")))));
             assertEquals("*", input.getElement());
-            assertEquals("every one", display.syncCall(() -> grid.model().text(cell.y, element)));
+            assertEquals("* (every one)", display.syncCall(() -> grid.model().text(cell.y, element)));
             display.syncExec(study.session()::undo);
 
             display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(cell.y, field, List.of(List.of("rise per year")))));

@@ -18,7 +18,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  */
 public record InputPlace(EObject element, EStructuralFeature field) {
     /** Name that means every element of a kind. */
-    static final String EVERY = "*";
+    public static final String EVERY = "*";
 
     /**
      * The first place of that description; empty where the study has none.

@@ -189,6 +189,11 @@ public final class ArrangedModel implements GridModel {
     }
 
     @Override
+    public List<String> commonChoices(int column) {
+        return model.commonChoices(source(column));
+    }
+
+    @Override
     public boolean hasEntryRow() {
         return model.hasEntryRow();
     }

@@ -23,9 +23,15 @@ public record ComputedColumn(String label, String meaning, Unit unit, int decima
         return symbol.isEmpty() ? label : label + " (" + symbol + ")";
     }
 
-    String text(EObject element, UnitSystem system) {
+    /** The figure of an element for reading, with the minus of print. */
+    String shown(EObject element, UnitSystem system) {
+        return fullText(element, system).replace('-', '−');
+    }
+
+    /** The figure of an element for copying, with the minus of keyboards, which spreadsheets take. */
+    String fullText(EObject element, UnitSystem system) {
         double stored = figure.applyAsDouble(element);
         return Double.isNaN(stored) ? MISSING
-                : String.format(Locale.getDefault(Locale.Category.FORMAT), "%,." + decimals + "f", unit.show(stored, system)).replace('-', '−');
+                : String.format(Locale.getDefault(Locale.Category.FORMAT), "%,." + decimals + "f", unit.show(stored, system));
     }
 }

@@ -72,12 +72,12 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public String text(int row, int column) {
-        return isField(column) ? rows.text(row, column) : computed(column).text(rows.element(row, 0), units());
+        return isField(column) ? rows.text(row, column) : computed(column).shown(rows.element(row, 0), units());
     }
 
     @Override
     public String fullText(int row, int column) {
-        return isField(column) ? rows.fullText(row, column) : text(row, column);
+        return isField(column) ? rows.fullText(row, column) : computed(column).fullText(rows.element(row, 0), units());
     }
 
     @Override
@@ -113,6 +113,11 @@ final class ComputedModel implements ElementModel {
     @Override
     public List<String> choices(int row, int column) {
         return isField(column) ? rows.choices(row, column) : List.of();
+    }
+
+    @Override
+    public List<String> commonChoices(int column) {
+        return isField(column) ? rows.commonChoices(column) : List.of();
     }
 
     @Override
@@ -169,7 +174,7 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public void filter(RowWords words) {
-        rows.filter(words, element -> computed.stream().map(c -> c.text(element, units())));
+        rows.filter(words, element -> computed.stream().map(c -> c.shown(element, units())));
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.meta.PlaceWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
@@ -17,9 +18,6 @@ import org.eclipse.osgi.util.NLS;
  * dictionary; the window shows them, and takes them as typed, by the labels that they have everywhere else.
  */
 final class PlaceNames {
-    /** What the study keeps for every element of a kind. */
-    private static final String EVERY = "*";
-
     private enum Part {
         KIND, ELEMENT, FIELD
     }
@@ -53,14 +51,17 @@ final class PlaceNames {
         return (String) element.eGet(kind);
     }
 
-    /** What is shown for a name that an element holds; a name that the model does not have stays as it is. */
+    /**
+     * What is shown for a name that an element holds; a name that the model does not have stays as it is. Every element goes by words that
+     * start with the sign of it, so that one which is called “every one” is not taken for all.
+     */
     String shown(EObject element, String name) {
         if (name == null) {
             return "";
         }
         return switch (part) {
             case KIND -> PlaceWords.kindLabel(name, Words.model());
-            case ELEMENT -> EVERY.equals(name) ? Messages.Place_every : name;
+            case ELEMENT -> InputPlace.EVERY.equals(name) ? Messages.Place_every : name;
             case FIELD -> String.join(PlaceWords.SEPARATOR + " ", PlaceWords.fieldLabels(kindOf(element), name, Words.model()));
         };
     }
@@ -85,7 +86,7 @@ final class PlaceNames {
                     .orElseThrow(() -> new FieldRefusal(NLS.bind(Messages.Place_noKind, typed)));
         }
         if (part == Part.ELEMENT) {
-            return isMeant(typed, EVERY, Messages.Place_every) ? EVERY : typed.strip();
+            return isMeant(typed, InputPlace.EVERY, Messages.Place_every) ? InputPlace.EVERY : typed.strip();
         }
         StringBuilder names = new StringBuilder();
         for (String one : typed.split(PlaceWords.SEPARATOR)) {

@@ -3,7 +3,11 @@ package org.amberyard.workbench.fields;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.fleet.FleetPackage;
@@ -77,8 +81,9 @@ final class PlaceOffers {
             return List.of();
         }
         List<String> names = elements.stream().map(ElementNames::of).toList();
-        Stream<String> apart = elements.stream().map(e -> names.indexOf(ElementNames.of(e)) == names.lastIndexOf(ElementNames.of(e))
-                ? ElementNames.of(e) : ElementNames.of(e.eContainer()) + " / " + ElementNames.of(e));
+        Map<String, Long> times = names.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Stream<String> apart = IntStream.range(0, names.size()).mapToObj(i -> times.get(names.get(i)) == 1 ? names.get(i)
+                : ElementNames.of(elements.get(i).eContainer()) + " / " + names.get(i));
         return Stream.concat(Stream.of(every), apart).distinct().toList();
     }
 }

@@ -154,6 +154,11 @@ final class RowModel implements ElementModel {
     }
 
     @Override
+    public List<String> commonChoices(int column) {
+        return fields.get(column).choices();
+    }
+
+    @Override
     public boolean hasEntryRow() {
         return list.canGrow();
     }

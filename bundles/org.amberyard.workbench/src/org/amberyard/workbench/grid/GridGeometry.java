@@ -111,7 +111,7 @@ final class GridGeometry {
         for (int row = 0; row < Math.min(model.rows(), SAMPLE_ROWS); row++) {
             width = Math.max(width, texts.of(gc, model.text(row, column)));
         }
-        for (String choice : model.isCompact() ? NO_CHOICES : model.choices(0, column)) {
+        for (String choice : model.isCompact() ? NO_CHOICES : model.commonChoices(column)) {
             width = Math.max(width, texts.of(gc, choice));
         }
         return Math.max(NARROWEST, Math.min(WIDEST, width + 2 * PADDING + 2));

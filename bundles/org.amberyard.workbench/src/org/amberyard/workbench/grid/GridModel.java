@@ -95,6 +95,11 @@ public interface GridModel {
         return List.of();
     }
 
+    /** Texts that may be chosen in all rows of a column, for which its width leaves room; none where they are others from row to row. */
+    default List<String> commonChoices(int column) {
+        return List.of();
+    }
+
     /**
      * True for a table of signs: the columns that scroll are equally wide, as wide as what they show, whatever there is to
      * choose; and Enter opens the choices of a cell.

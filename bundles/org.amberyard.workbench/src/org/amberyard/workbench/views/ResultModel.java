@@ -138,7 +138,8 @@ public final class ResultModel implements GridModel {
     @Override
     public String fullText(int row, int column) {
         Object cell = table.rows().get(row(row)).get(columns.get(column));
-        return cell instanceof Double number ? fullFormat().format(number) : text(row, column);
+        return cell instanceof Double number ? fullFormat().format(number)
+                : column(column).type() == ResultColumn.Type.FIGURE ? text(row, column).replace('−', '-') : text(row, column);
     }
 
     /** As it is shown: forms want figures as they stand in the table, not all that the program knows of them. */
