@@ -70,7 +70,6 @@ class FieldFormatTest {
         assertEquals("18 mi", us(DISTANCE).textWithUnit(18 * 1.609344));
     }
 
-    /** A price year of 0 is no year; other years say themselves. */
     /** What is typed, edited and filed has the minus of keyboards, what is read that of print; both are taken. */
     @Test
     void aMinusIsReadInBothSigns() throws FieldFormatException {
@@ -82,6 +81,7 @@ class FieldFormatTest {
         assertEquals(-20, (double) outside.parse("-4 °F"), 1e-12);
     }
 
+    /** A price year of 0 is no year; other years say themselves. */
     @Test
     void aYearThatIsLeftToTheBaseYearSaysSo() throws FieldFormatException {
         FieldFormat year = us(StudyPackage.Literals.SETTINGS__PRICE_YEAR);

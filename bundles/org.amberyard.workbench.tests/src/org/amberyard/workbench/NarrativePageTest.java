@@ -18,8 +18,6 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -67,44 +65,59 @@ class NarrativePageTest {
         return study.session().evaluation().findings().stream().anyMatch(f -> f.element() == of && f.message().contains(words));
     }
 
+    /** One bus less is replaced in the plan that a text was given out for. */
+    private static void takeOut(OpenStudy study, Narrative text, String bus) {
+        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+            @Override
+            protected void doExecute() {
+                text.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
+            }
+        }));
+    }
+
+    /** The first text of the study, which the page shows. */
+    private static Narrative first(OpenStudy study) {
+        study.awaitResult();
+        study.show(PageKind.NARRATIVE);
+        Narrative need = study.study().getNarratives().get(0);
+        study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+        return need;
+    }
+
     @Test
     void aTextIsWrittenBesideWhatItReadsCopiedAndToldToHaveChanged(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.awaitResult();
-            study.show(PageKind.NARRATIVE);
-            Narrative need = study.study().getNarratives().get(0);
-            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            Narrative need = first(study);
             display.syncExec(() -> entry().setText("{buses replaced} buses, {buses replacd}"));
             study.await(() -> preview().getText().equals("13 buses, {buses replacd}"));
             study.await(() -> says("“{buses replacd}” names no figure. Near are “buses replaced”."));
-            study.await(() -> study.study().getNarratives().get(0).getText().startsWith("{buses replaced} buses,"));
-
+            study.await(() -> need.getText().startsWith("{buses replaced} buses,"));
             display.syncExec(() -> entry().setText("{total project cost} in all"));
             study.await(() -> preview().getText().equals("USD\u00a05,133,021 in all") && !says("names no figure"));
             study.await(() -> button("Copy text").isEnabled());
             display.syncExec(() -> press("Copy text"));
-            assertEquals("USD\u00a05,133,021 in all", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
+            assertEquals("USD\u00a05,133,021 in all", Tools.copied(display));
             assertEquals("USD\u00a05,133,021", need.getGivenOut().get(0).getPrinted());
             study.await(() -> says("No figure has changed since the text was given out on"));
             display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
             assertEquals("USD\u00a05,133,021", StudyFile.load(study.file()).getNarratives().get(0).getGivenOut().get(0).getPrinted());
 
-            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-                @Override
-                protected void doExecute() {
-                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
-                }
-            }));
-            study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
-            study.await(() -> isFound(study, need, "“total project cost” was USD\u00a05,133,021. It is USD\u00a04,"));
-            assertEquals(Evaluation.Phase.CURRENT, study.session().evaluation().phase());
-            display.syncExec(study.session()::undo);
-            study.await(() -> !isFound(study, need, "figures in it are others"));
-            display.syncExec(study.session()::undo);
-            assertTrue(need.getGivenOut().isEmpty());
-            display.syncExec(study.session()::undo);
-            study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+            tellsOfAChange(study, need);
         }
+    }
+
+    /** Told on the page and as a finding until it is undone. */
+    private static void tellsOfAChange(OpenStudy study, Narrative need) {
+        takeOut(study, need, "B18");
+        study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
+        study.await(() -> isFound(study, need, "“total project cost” was USD\u00a05,133,021. It is USD\u00a04,"));
+        assertEquals(Evaluation.Phase.CURRENT, study.session().evaluation().phase());
+        study.display().syncExec(study.session()::undo);
+        study.await(() -> !isFound(study, need, "figures in it are others"));
+        study.display().syncExec(study.session()::undo);
+        assertTrue(need.getGivenOut().isEmpty());
+        study.display().syncExec(study.session()::undo);
+        study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
     }
 
     private static Grid grid(String header) {
@@ -146,10 +159,7 @@ class NarrativePageTest {
     @Test
     void aHeadingIsMarkedWhoseFiguresHaveChangedSinceItWasGivenOut(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.awaitResult();
-            study.show(PageKind.NARRATIVE);
-            Narrative need = study.study().getNarratives().get(0);
-            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            Narrative need = first(study);
             display.syncExec(() -> entry().setText("{total project cost} in all"));
             awaitEntered(study, need, "{total project cost} in all");
             display.syncExec(() -> press("Copy text"));
@@ -159,12 +169,7 @@ class NarrativePageTest {
             display.syncExec(() -> entry().setText("{total project cost} for {buses replaced} buses"));
             study.await(() -> says("No figure that the text was given out with on") && says("Put in since then: buses replaced."));
             study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
-            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-                @Override
-                protected void doExecute() {
-                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
-                }
-            }));
+            takeOut(study, need, "B18");
             study.await(() -> headings.model().mark(0, 0).isPresent());
             String words = display.syncCall(() -> headings.words(0, 0));
             assertTrue(words.startsWith("Heading: Need. Changed since the text was given out on "), words);
@@ -175,17 +180,14 @@ class NarrativePageTest {
     @Test
     void aTextThatIsNotWholeIsCopiedOnlyWhenTheUserSaysSo(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.awaitResult();
-            study.show(PageKind.NARRATIVE);
-            Narrative need = study.study().getNarratives().get(0);
-            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            Narrative need = first(study);
             display.syncExec(() -> entry().setText("{routes} routes, {buses replacd}"));
             awaitEntered(study, need, "{routes} routes, {buses replacd}");
             int before = need.getGivenOut().size();
             copyAnswering(study, "Cancel");
             assertEquals(before, need.getGivenOut().size());
             copyAnswering(study, "Copy all the same");
-            assertEquals("18 routes, {buses replacd}", display.syncCall(() -> new Clipboard(display).getContents(TextTransfer.getInstance())));
+            assertEquals("18 routes, {buses replacd}", Tools.copied(display));
         }
     }
 

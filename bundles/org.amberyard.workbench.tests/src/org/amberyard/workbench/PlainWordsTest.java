@@ -21,8 +21,6 @@ import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.look.StatusText;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -66,14 +64,7 @@ class PlainWordsTest {
             assertTrue(said.startsWith("Fiscal year in whose money"), said);
             assertEquals(said, display.syncCall(text::getSelectionText));
             display.syncExec(text::copy);
-            assertEquals(said, display.syncCall(() -> {
-                Clipboard clipboard = new Clipboard(display);
-                try {
-                    return clipboard.getContents(TextTransfer.getInstance());
-                } finally {
-                    clipboard.dispose();
-                }
-            }));
+            assertEquals(said, Tools.copied(display));
             display.syncExec(() -> {
                 Event escape = new Event();
                 escape.keyCode = SWT.ESC;

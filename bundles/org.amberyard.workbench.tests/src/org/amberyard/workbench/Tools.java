@@ -49,6 +49,18 @@ final class Tools {
         });
     }
 
+    /** The text on the clipboard; null for none. */
+    static String copied(Display display) {
+        return display.syncCall(() -> {
+            Clipboard clipboard = new Clipboard(display);
+            try {
+                return (String) clipboard.getContents(TextTransfer.getInstance());
+            } finally {
+                clipboard.dispose();
+            }
+        });
+    }
+
     private static Stream<ToolItem> items(Control control) {
         if (control instanceof ToolBar bar) {
             return Arrays.stream(bar.getItems());

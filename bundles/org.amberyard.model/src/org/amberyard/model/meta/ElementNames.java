@@ -98,7 +98,10 @@ public final class ElementNames {
                 .orElseGet(() -> kind(element));
     }
 
-    /** Name of an element as people read it, in a language: kinds, fields and charts of which it is made by their labels. */
+    /**
+     * Name of an element as people read it, in a language: kinds and fields of which it is made by their labels. A chart, which the model
+     * knows by the name of its file only, goes by that with blanks, {@code Electric bill}, in every language.
+     */
     public static String read(EObject element, ModelWords words) {
         if (element instanceof ScenarioChange change && change.getField() != null) {
             return whatChanges(change, words) + " / " + PlaceWords.fieldsInName(change.getKind(), change.getField(), words);

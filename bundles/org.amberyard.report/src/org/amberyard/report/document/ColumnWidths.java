@@ -11,9 +11,10 @@ import java.util.stream.Stream;
  * page goes to columns with more to say. A table that needs more than the page gets smaller letters.
  */
 final class ColumnWidths {
-    private static final int LONGEST_WORD = 20;
+    /** Letters that a column has room for in any case. */
+    static final int LONGEST_WORD = 20;
     /** Letters that a column of width 1 would like to have on a line. */
-    private static final int LETTERS_PER_PART = 14;
+    static final int LETTERS_PER_PART = 14;
     /** Lines that a heading may take. */
     private static final int HEADING_LINES = 3;
     /** Bold letters of headings are wider. */
@@ -93,10 +94,20 @@ final class ColumnWidths {
     }
 
     private Stream<String> cells(int column) {
+        return cells(table, column);
+    }
+
+    /** What stands in a column, without words over the whole width. */
+    static Stream<String> cells(DataTable table, int column) {
         return table.rows().stream().filter(r -> r.kind() != DataTable.Kind.GROUP).map(r -> table.printed(r, column));
     }
 
     private double longestWord(String text) {
-        return Arrays.stream(text.split("\\s+")).mapToDouble(setting::points).max().orElse(0);
+        return longestWord(text, setting::points);
+    }
+
+    /** Width of the widest word of a text, by a measure of words. */
+    static double longestWord(String text, ToDoubleFunction<String> width) {
+        return Arrays.stream(text.split("\\s+")).mapToDouble(width).max().orElse(0);
     }
 }

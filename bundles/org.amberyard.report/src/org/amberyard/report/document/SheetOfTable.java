@@ -23,8 +23,6 @@ final class SheetOfTable {
     private static final int UNIT_WIDTH = 256;
     private static final int LEAST_CHARACTERS = 11;
     private static final int MOST_CHARACTERS = 60;
-    private static final int CHARACTERS_PER_PART = 14;
-    private static final int LONGEST_WORD = 20;
     private static final float LINE_POINTS = 13.5f;
     /** Bold words and breaks between words take more room than characters. */
     private static final int HEAD_SPARE = 4;
@@ -48,15 +46,15 @@ final class SheetOfTable {
     /** Characters of a column on one line: as many as its longest word or figure has, or as its share of the width. */
     private int characters(int column) {
         DataTable.Column of = table.columns().get(column);
-        int most = (int) (of.width() * CHARACTERS_PER_PART);
-        List<String> cells = table.rows().stream().filter(r -> r.kind() != DataTable.Kind.GROUP).map(r -> table.printed(r, column)).toList();
+        int most = (int) (of.width() * ColumnWidths.LETTERS_PER_PART);
+        List<String> cells = ColumnWidths.cells(table, column).toList();
         int longest = cells.stream().mapToInt(String::length).max().orElse(0);
         int word = Stream.concat(Stream.of(of.heading()), cells.stream()).mapToInt(SheetOfTable::longestWord).max().orElse(0);
-        return Math.max(Math.min(LONGEST_WORD, of.format().right() ? Math.max(word, longest) : word), of.toFill() ? most : Math.min(most, longest));
+        return Math.max(Math.min(ColumnWidths.LONGEST_WORD, of.format().right() ? Math.max(word, longest) : word), of.toFill() ? most : Math.min(most, longest));
     }
 
     private static int longestWord(String text) {
-        return Arrays.stream(text.split("\\s+")).mapToInt(String::length).max().orElse(0);
+        return (int) ColumnWidths.longestWord(text, String::length);
     }
 
     void write() {

@@ -15,6 +15,12 @@ class ChoiceListTest {
         assertEquals(new Rectangle(300, 123, 200, 234), ChoiceList.placed(new Rectangle(300, 100, 80, 23), SIZE, SCREEN));
         assertEquals(new Rectangle(300, 466, 200, 234), ChoiceList.placed(new Rectangle(300, 700, 80, 23), SIZE, SCREEN), "above, near the bottom");
         assertEquals(new Rectangle(1080, 123, 200, 234), ChoiceList.placed(new Rectangle(1200, 100, 80, 23), SIZE, SCREEN), "whole at the right");
-        assertEquals(123, ChoiceList.placed(new Rectangle(300, 100, 80, 23), SIZE, new Rectangle(0, 0, 1280, 300)).y, "below, where neither has room");
+    }
+
+    @Test
+    void aListThatHasRoomOnNeitherSideIsAsHighAsTheWiderOne() {
+        Rectangle low = new Rectangle(0, 0, 150, 300);
+        assertEquals(new Rectangle(0, 123, 150, 177), ChoiceList.placed(new Rectangle(30, 100, 80, 23), SIZE, low), "below");
+        assertEquals(new Rectangle(0, 0, 150, 180), ChoiceList.placed(new Rectangle(30, 180, 80, 23), SIZE, low), "above");
     }
 }

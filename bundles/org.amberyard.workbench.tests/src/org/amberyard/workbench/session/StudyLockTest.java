@@ -93,6 +93,20 @@ class StudyLockTest {
         assertFalse(StudyLock.isTaken(study));
     }
 
+    /** Two names of one lock file, as links or drives that do not tell capitals make them. */
+    @Test
+    void askingByAnotherNameOfTheSameFileDoesNotLetAnotherIn() throws Exception {
+        Path link = folder.resolve("linked.amberyard");
+        try (StudyLock lock = StudyLock.take(study())) {
+            assertFalse(lock.isOthers());
+            Files.createLink(StudyLock.of(link), StudyLock.of(study()));
+            assertTrue(StudyLock.isTaken(link));
+            assertFalse(otherTakes(study()), "the first still has it");
+        }
+        endOther();
+        assertFalse(StudyLock.isTaken(link));
+    }
+
     @Test
     void aStudyThatIsClosedIsFreeForTheNext() throws Exception {
         StudyLock.take(study()).close();

@@ -57,12 +57,19 @@ final class ChoiceList {
         shell.setBounds(placed(cell, size, grid.getMonitor().getClientArea()));
     }
 
-    /** Where a list of a size stands at a cell so that the screen has all of it. */
+    /**
+     * Where a list of a size stands at a cell so that the screen has all of it: below the cell or, where the screen ends, above it; where
+     * there is room on neither side, on the wider one and as high as that is, and the list scrolls.
+     */
     static Rectangle placed(Rectangle cell, Point size, Rectangle screen) {
-        int below = cell.y + cell.height;
-        boolean above = below + size.y > screen.y + screen.height && cell.y - size.y >= screen.y;
-        int x = Math.max(screen.x, Math.min(cell.x, screen.x + screen.width - size.x));
-        return new Rectangle(x, above ? cell.y - size.y : below, size.x, size.y);
+        int bottom = cell.y + cell.height;
+        int roomBelow = screen.y + screen.height - bottom;
+        int roomAbove = cell.y - screen.y;
+        boolean above = size.y > roomBelow && roomAbove > roomBelow;
+        int height = Math.min(size.y, above ? roomAbove : roomBelow);
+        int width = Math.min(size.x, screen.width);
+        int x = Math.max(screen.x, Math.min(cell.x, screen.x + screen.width - width));
+        return new Rectangle(x, above ? cell.y - height : bottom, width, height);
     }
 
     private void fill(List<String> texts) {

@@ -52,10 +52,21 @@ public final class StudyLock implements AutoCloseable {
         }
         try {
             Path real = of(study.toAbsolutePath().getParent().toRealPath().resolve(study.getFileName()));
-            return OWN.add(real) ? locked(real) : new StudyLock(real, null, true);
+            boolean own = OWN.stream().anyMatch(other -> isSame(other, real));
+            return !own && OWN.add(real) ? locked(real) : new StudyLock(real, null, true);
         } catch (IOException e) {
             // A folder that is not there holds nothing that could be taken.
             return new StudyLock(of(study), null, false);
+        }
+    }
+
+    /** True for two names of one file, be they spelt otherwise or links; told without opening it. */
+    private static boolean isSame(Path own, Path asked) {
+        try {
+            return Files.isSameFile(own, asked);
+        } catch (IOException e) {
+            // A lock that is not there yet is no other's.
+            return false;
         }
     }
 
@@ -67,7 +78,9 @@ public final class StudyLock implements AutoCloseable {
                 return new StudyLock(file, channel, false);
             }
         } catch (OverlappingFileLockException e) {
-            // This program has it by a name that is spelt otherwise.
+            // This program took it by another name in this moment; to close the channel would free that lock.
+            OWN.remove(file);
+            return new StudyLock(file, null, true);
         } catch (IOException e) {
             // A folder that is only read, or a drive that knows no locks, must not keep anyone from opening the study.
             giveUp(file, channel);
