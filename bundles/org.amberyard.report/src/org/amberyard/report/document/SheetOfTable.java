@@ -50,7 +50,8 @@ final class SheetOfTable {
         List<String> cells = ColumnWidths.cells(table, column).toList();
         int longest = cells.stream().mapToInt(String::length).max().orElse(0);
         int word = Stream.concat(Stream.of(of.heading()), cells.stream()).mapToInt(SheetOfTable::longestWord).max().orElse(0);
-        return Math.max(Math.min(ColumnWidths.LONGEST_WORD, of.format().right() ? Math.max(word, longest) : word), of.toFill() ? most : Math.min(most, longest));
+        return Math.max(Math.min(ColumnWidths.LONGEST_WORD, of.format().right() ? Math.max(word, longest) : word),
+                of.toFill() ? most : Math.min(most, longest));
     }
 
     private static int longestWord(String text) {
