@@ -76,8 +76,8 @@ class CatalogueTest {
             Cambio R01 / AM / distancia de escenario Gift: con −1, distancia sería −1 km, lo que el campo no permite.
             Change diesel / price + rise per year of scenario Gift: at -1 price would be -1 money/L, which the field does not allow. | \
             Cambio diésel / precio + aumento al año de escenario Gift: con −1, precio sería −1 money/L, lo que el campo no permite.
-            Change depot / charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once. | \
-            Cambio depósito / política de carga de escenario Slow: “slowly” no es nada que el campo pueda contener; puede contener at once.
+            Change depot / charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, at a set time, spread to departure, least cost. | \
+            Cambio depósito / política de carga de escenario Slow: “slowly” no es nada que el campo pueda contener; puede contener de inmediato, a una hora fija, repartida hasta la salida, costo mínimo.
             Uncertain input Diesel price: the study has no “price + rise per year” of a fuel price named “diesel”; choose each from its list. | \
             Dato incierto Diesel price: el estudio no tiene «precio + aumento al año» de: precio del combustible, llamado «diesel»; elija cada uno de su lista.
             Source note curve – base use of electric bus type E: at -1 price would be -1 money/L, which the field does not allow. | \
