@@ -5,14 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Evaluation;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
@@ -104,6 +108,27 @@ class NarrativePageTest {
             assertTrue(need.getGivenOut().isEmpty());
             display.syncExec(study.session()::undo);
             study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+        }
+    }
+
+    /** As documents for an application to a programme that is not the largest are given out. */
+    @Test
+    void aTextGivenOutToAnotherProgrammeIsComparedWithIt(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> entry().setText("{grant requested}"));
+            awaitEntered(study, need, "{grant requested}");
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a0308,915"))),
+                    new FigureSource("Electric in stages", Optional.of("Make-ready")), LocalDate.of(2026, 9, 15)));
+            assertEquals("Make-ready", need.getGivenOutTo().getName());
+            study.await(() -> says("No figure has changed since the text was given out on 2026-09-15"));
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a01"))),
+                    new FigureSource("Electric in stages", Optional.empty()), LocalDate.of(2026, 9, 16)));
+            assertEquals(null, need.getGivenOutTo());
+            study.await(() -> says("grant requested: USD\u00a01 → USD\u00a0651,401"));
         }
     }
 
