@@ -7,6 +7,7 @@ import org.amberyard.core.progress.Progress;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.papers.DocumentFolder;
 import org.amberyard.report.papers.PaperInput;
+import org.amberyard.report.papers.ReadFigures;
 import org.amberyard.report.papers.StaleNarrative;
 
 /** Writes documents for a grant agency, a board, a utility, the shop and a consultant. */
@@ -37,7 +38,7 @@ final class DocumentsVerb extends PapersVerb {
     /** Texts that were given out with other figures of this plan: whoever has them must be told. */
     private static void tellChanges(PaperInput in, Console console) {
         String plan = in.result().plans().get(in.planIndex()).name();
-        StaleNarrative.all(in.result(), in.facts(), plan::equals, Progress.NONE).forEach(s -> s.changes().forEach(c -> console.err().println(
+        StaleTexts.found(() -> StaleNarrative.all(new ReadFigures(in.result(), in.facts()), plan::equals, Progress.NONE), console).forEach(s -> s.changes().forEach(c -> console.err().println(
                 "Changed since “" + s.facts().heading() + "” was given out" + s.when() + ": " + c.words())));
     }
 }
