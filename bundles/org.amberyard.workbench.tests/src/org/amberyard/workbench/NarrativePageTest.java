@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.report.papers.FigureSource;
@@ -18,6 +21,8 @@ import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.SessionListener;
+import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.swt.SWT;
@@ -93,12 +98,7 @@ class NarrativePageTest {
             display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
             assertEquals("USD\u00a05,133,021", StudyFile.load(study.file()).getNarratives().get(0).getGivenOut().get(0).getPrinted());
 
-            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-                @Override
-                protected void doExecute() {
-                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
-                }
-            }));
+            replaceNoMore(study, need.getGivenOutFor(), "B18");
             study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
             study.await(() -> isFound(study, need, "“total project cost” was USD\u00a05,133,021. It is USD\u00a04,"));
             assertEquals(Evaluation.Phase.CURRENT, study.session().evaluation().phase());
@@ -129,6 +129,45 @@ class NarrativePageTest {
                     new FigureSource("Electric in stages", Optional.empty()), LocalDate.of(2026, 9, 16)));
             assertEquals(null, need.getGivenOutTo());
             study.await(() -> says("grant requested: USD\u00a01 → USD\u00a0651,401"));
+        }
+    }
+
+    private static void replaceNoMore(OpenStudy study, Plan plan, String bus) {
+        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+            @Override
+            protected void doExecute() {
+                plan.getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
+            }
+        }));
+    }
+
+    /** New results come without what was found in those before, until somebody has looked at their own tables, which are made once. */
+    @Test
+    void whatWasFoundInResultsIsNotToldOfTheNextOnes(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            Plan plan = study.study().getPlans().get(1);
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("buses in the fleet", "23"))),
+                    new FigureSource(plan.getName(), Optional.empty()), LocalDate.of(2026, 9, 15)));
+            study.await(() -> isFound(study, need, "“buses in the fleet” was 23. It is 24 now."));
+            StudyResult before = study.result();
+            List<Boolean> told = new ArrayList<>();
+            display.syncExec(() -> study.session().addListener(new SessionListener() {
+                @Override
+                public void evaluationChanged(StudySession session) {
+                    if (session.evaluation().current().filter(r -> r != before).isPresent()) {
+                        told.add(isFound(study, need, "figures in it are others"));
+                    }
+                }
+            }));
+            replaceNoMore(study, plan, "B18");
+            study.await(() -> told.contains(true));
+            assertEquals(List.of(false, true), told);
+            display.syncExec(() -> study.session().figures().of(study.result(), () -> {
+                throw new AssertionError("read by the page and by the look already");
+            }));
         }
     }
 
@@ -184,12 +223,7 @@ class NarrativePageTest {
             display.syncExec(() -> entry().setText("{total project cost} for {buses replaced} buses"));
             study.await(() -> says("No figure that the text was given out with on") && says("Put in since then: buses replaced."));
             study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
-            display.syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-                @Override
-                protected void doExecute() {
-                    need.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals("B18"));
-                }
-            }));
+            replaceNoMore(study, need.getGivenOutFor(), "B18");
             study.await(() -> headings.model().mark(0, 0).isPresent());
             String words = display.syncCall(() -> headings.words(0, 0));
             assertTrue(words.startsWith("Heading: Need. Changed since the text was given out on "), words);

@@ -116,7 +116,7 @@ class StaleNarrativeTest {
     @Test
     void itHoldsAsLongAsTheTextIsAsItWas() {
         Study study = givenOut("total project cost", "USD 1");
-        StaleNarrative stale = StaleNarrative.all(EXAMPLE.evaluated(study), StudyFacts.of(study), Progress.NONE).get(0);
+        StaleNarrative stale = StaleNarrative.all(new ReadFigures(EXAMPLE.evaluated(study), StudyFacts.of(study)), Progress.NONE).get(0);
         assertTrue(stale.isOf(study));
         study.getNarratives().get(0).setText("{total project cost}");
         assertFalse(stale.isOf(study));
@@ -130,7 +130,7 @@ class StaleNarrativeTest {
         Study study = givenOut("total project cost", COST, "buses replaced", "13");
         StudyFacts facts = StudyFacts.of(study);
         double half = 0.5 / facts.narratives().size();
-        assertThrows(CancellationException.class, () -> StaleNarrative.all(EXAMPLE.evaluated(study), facts, share -> {
+        assertThrows(CancellationException.class, () -> StaleNarrative.all(new ReadFigures(EXAMPLE.evaluated(study), facts), share -> {
             if (share == half) {
                 throw new CancellationException();
             }

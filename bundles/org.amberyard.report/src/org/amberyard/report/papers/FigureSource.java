@@ -22,7 +22,7 @@ public record FigureSource(String plan, Optional<String> programme) {
      *
      * @param facts what documents say of the study of the results
      */
-    public Optional<NarrativeFigures> figures(StudyResult result, StudyFacts facts) {
+    Optional<NarrativeFigures> figures(StudyResult result, StudyFacts facts) {
         return IntStream.range(0, result.plans().size()).filter(p -> result.plans().get(p).name().equals(plan)).boxed().findFirst()
                 .map(p -> new NarrativeFigures(new PaperInput(result, p, facts, PaperChoices.STANDARD.with(programme))));
     }

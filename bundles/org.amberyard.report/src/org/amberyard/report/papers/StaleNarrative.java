@@ -1,10 +1,7 @@
 package org.amberyard.report.papers;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
@@ -39,23 +36,23 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
      * The narratives of a study that were given out with figures of a plan that are others by now; only figures that were given out
      * are read off their tables.
      *
-     * @param facts what documents say of the study of the results
-     * @param progress hears after each figure; may end it
+     * @param read figures of the results of the study
+     * @param progress hears before each figure; may end it
      */
-    public static List<StaleNarrative> all(StudyResult result, StudyFacts facts, Progress progress) {
-        return all(result, facts, plan -> true, progress);
+    public static List<StaleNarrative> all(ReadFigures read, Progress progress) {
+        return all(read, plan -> true, progress);
     }
 
     /** The same of those only that were given out for some plans. */
-    public static List<StaleNarrative> all(StudyResult result, StudyFacts facts, Predicate<String> plans, Progress progress) {
-        Map<FigureSource, Optional<NarrativeFigures>> bySource = new HashMap<>();
+    public static List<StaleNarrative> all(ReadFigures read, Predicate<String> plans, Progress progress) {
+        List<NarrativeFacts> narratives = read.facts().narratives();
         List<StaleNarrative> stale = new ArrayList<>();
-        for (int i = 0; i < facts.narratives().size(); i++) {
-            NarrativeFacts narrative = facts.narratives().get(i);
-            Progress part = progress.part(i, facts.narratives().size());
+        for (int i = 0; i < narratives.size(); i++) {
+            NarrativeFacts narrative = narratives.get(i);
+            Progress part = progress.part(i, narratives.size());
             int place = i;
             if (plans.test(narrative.givenOutFor().plan())) {
-                bySource.computeIfAbsent(narrative.givenOutFor(), s -> s.figures(result, facts)).ifPresent(figures -> stale.add(
+                read.of(narrative.givenOutFor()).ifPresent(figures -> stale.add(
                         new StaleNarrative(place, narrative, new NarrativeFilling(narrative.parts(), figures).changes(narrative.givenOut(), part))));
             }
         }
@@ -65,7 +62,7 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
 
     /** All of them as findings; the study must be the one of the results. */
     public static List<Finding> findings(Study study, StudyResult result) {
-        return isPossible(study) ? all(result, StudyFacts.of(study), Progress.NONE).stream().map(s -> s.finding(study)).toList() : List.of();
+        return isPossible(study) ? all(new ReadFigures(result, StudyFacts.of(study)), Progress.NONE).stream().map(s -> s.finding(study)).toList() : List.of();
     }
 
     /** True while the narrative at its place in a study is as it was looked at. */

@@ -11,7 +11,9 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.report.papers.FigureSource;
 import org.amberyard.report.papers.NarrativeFigures;
+import org.amberyard.report.papers.ReadFigures;
 import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.workbench.session.FigureReading;
 import org.amberyard.workbench.work.Failure;
 import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.Owner;
@@ -48,20 +50,24 @@ final class FigureWork extends Job {
     }
 
     private final Owner owner;
+    private final FigureReading reading;
     private final Consumer<Found> listener;
     private final Consumer<String> failed;
     private volatile Request wanted;
 
     /**
+     * @param reading where figures are read that others read as well
      * @param listener hears on the event thread, as long as its control is there
      * @param failed hears why there are no figures, likewise
      */
-    FigureWork(Control owner, Consumer<Found> listener, Consumer<String> failed) {
+    FigureWork(Control owner, FigureReading reading, Consumer<Found> listener, Consumer<String> failed) {
         super(Messages.Narrative_reading);
         this.owner = new Owner(owner);
+        this.reading = reading;
         this.listener = listener;
         this.failed = failed;
         setSystem(true);
+        setRule(reading);
     }
 
     /**
@@ -90,12 +96,13 @@ final class FigureWork extends Job {
         return Status.OK_STATUS;
     }
 
-    private static Found found(Request request, Progress progress) {
+    private Found found(Request request, Progress progress) {
         FigureSource looked = new FigureSource(request.result().plans().get(request.plan()).name(), Optional.empty());
         Set<FigureSource> sources = new LinkedHashSet<>(Set.of(looked));
         sources.addAll(request.others());
         Map<FigureSource, NarrativeFigures> bySource = new HashMap<>();
-        sources.forEach(source -> source.figures(request.result(), request.facts()).ifPresent(figures -> {
+        ReadFigures read = reading.of(request.result(), request::facts);
+        sources.forEach(source -> read.of(source).ifPresent(figures -> {
             figures.readAll(progress);
             bySource.put(source, figures);
         }));

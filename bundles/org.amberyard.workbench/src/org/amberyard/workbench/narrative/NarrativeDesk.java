@@ -88,7 +88,7 @@ public final class NarrativeDesk {
         title(below, Messages.Figures_title);
         figures = new FigureChooser(below, name -> entry.insert("{" + name.words() + "}"));
         area.setWeights(64, 36);
-        work = new FigureWork(area, this::found, this::failed);
+        work = new FigureWork(area, session.figures(), this::found, this::failed);
     }
 
     private Button copyButton(Composite bar) {
