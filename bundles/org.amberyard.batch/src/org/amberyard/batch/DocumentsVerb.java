@@ -38,7 +38,8 @@ final class DocumentsVerb extends PapersVerb {
     /** Texts that were given out with other figures of this plan: whoever has them must be told. */
     private static void tellChanges(PaperInput in, Console console) {
         String plan = in.result().plans().get(in.planIndex()).name();
-        StaleTexts.found(() -> StaleNarrative.all(new ReadFigures(in.result(), in.facts()), plan::equals, Progress.NONE), console).forEach(s -> s.changes().forEach(c -> console.err().println(
-                "Changed since “" + s.facts().heading() + "” was given out" + s.when() + ": " + c.words())));
+        StaleTexts.found(() -> StaleNarrative.all(new ReadFigures(in.result(), in.facts()), plan::equals, Progress.NONE), console)
+                .forEach(s -> s.changes().forEach(c -> console.err().println(
+                        "Changed since “" + s.facts().heading() + "” was given out" + s.when() + ": " + c.words())));
     }
 }
