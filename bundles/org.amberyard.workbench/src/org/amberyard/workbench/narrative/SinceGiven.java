@@ -45,9 +45,15 @@ record SinceGiven(NarrativeFacts facts, List<NarrativeFilling.Change> changes, L
 
     /** In a sentence or two. */
     String words() {
-        String first = hasChanged() ? NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor().plan(),
-            changes.stream().map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))})
-                : NLS.bind(added.isEmpty() ? Messages.Narrative_same : Messages.Narrative_othersSame, facts.givenOutOn(), facts.givenOutFor().plan());
+        String first = hasChanged() ? NLS.bind(Messages.Narrative_changed, occasion(), changes.stream().map(c -> Words.say(c.figure()) + ": " + c.was()
+                + " → " + Words.say(c.now())).collect(Collectors.joining("; ")))
+                : NLS.bind(added.isEmpty() ? Messages.Narrative_same : Messages.Narrative_othersSame, occasion());
         return added.isEmpty() ? first : first + " " + NLS.bind(Messages.Narrative_added, added.stream().map(Words::say).collect(Collectors.joining("; ")));
+    }
+
+    private String occasion() {
+        String plan = facts.givenOutFor().plan();
+        return facts.givenOutOn().isEmpty() ? NLS.bind(Messages.Narrative_occasionNoDay, plan)
+                : NLS.bind(Messages.Narrative_occasion, facts.givenOutOn(), plan);
     }
 }
