@@ -12,7 +12,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.study.GivenOutFigure;
+import org.amberyard.model.study.Narrative;
+import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
 import org.amberyard.study.StudyEvaluator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +61,31 @@ class DocumentsVerbTest {
         byte[] before = Files.readAllBytes(files.get(3));
         run(words);
         assertArrayEquals(before, Files.readAllBytes(files.get(3)));
+    }
+
+    /** A text keeps the programme that it was given out to, whichever one documents apply to now. */
+    @Test
+    void aTextGivenOutToAnotherProgrammeHasNotChanged() throws StudyFileException {
+        Study study = StudyFile.load(Path.of(STUDY));
+        Narrative need = study.getNarratives().get(0);
+        need.setText("{grant requested}");
+        need.setGivenOutFor(study.getPlans().get(1));
+        need.setGivenOutTo(study.getProgrammes().stream().filter(p -> p.getName().equals("Make-ready")).findFirst().orElseThrow());
+        GivenOutFigure figure = StudyFactory.eINSTANCE.createGivenOutFigure();
+        figure.setFigure("grant requested");
+        figure.setPrinted("USD\u00a0308,915");
+        need.getGivenOut().add(figure);
+        assertEquals("", changesTold(study));
+        need.setGivenOutTo(null);
+        assertEquals("Changed since “Need” was given out: grant requested: USD\u00a0308,915 → USD\u00a0651,401", changesTold(study));
+    }
+
+    private String changesTold(Study study) throws StudyFileException {
+        Path file = folder.resolve("given-out.amberyard");
+        StudyFile.save(study, file);
+        assertEquals(ExitCode.DONE, command("documents", file.toString(), "--out", "docs", "--kind", "grant", "--tables", "T9",
+                "--format", "csv", "--plan", study.getPlans().get(1).getName()), err.toString(StandardCharsets.UTF_8));
+        return err.toString(StandardCharsets.UTF_8).lines().filter(l -> l.startsWith("Changed since")).collect(Collectors.joining("\n"));
     }
 
     @ParameterizedTest

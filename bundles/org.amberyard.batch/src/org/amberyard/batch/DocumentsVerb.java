@@ -3,11 +3,12 @@ package org.amberyard.batch;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.papers.DocumentFolder;
-import org.amberyard.report.papers.NarrativeFigures;
-import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.PaperInput;
+import org.amberyard.report.papers.ReadFigures;
+import org.amberyard.report.papers.StaleNarrative;
 
 /** Writes documents for a grant agency, a board, a utility, the shop and a consultant. */
 final class DocumentsVerb extends PapersVerb {
@@ -36,10 +37,9 @@ final class DocumentsVerb extends PapersVerb {
 
     /** Texts that were given out with other figures of this plan: whoever has them must be told. */
     private static void tellChanges(PaperInput in, Console console) {
-        NarrativeFigures figures = new NarrativeFigures(in);
         String plan = in.result().plans().get(in.planIndex()).name();
-        in.facts().narratives().stream().filter(n -> n.givenOutFor().equals(plan)).forEach(n -> new NarrativeFilling(n.parts(), figures)
-                .changes(n.givenOut()).forEach(c -> console.err().println("Changed since “" + n.heading() + "” was given out on "
-                        + n.givenOutOn() + ": " + c.words())));
+        StaleTexts.found(() -> StaleNarrative.all(new ReadFigures(in.result(), in.facts()), plan::equals, Progress.NONE), console)
+                .forEach(s -> s.changes().forEach(c -> console.err().println(
+                        "Changed since “" + s.facts().heading() + "” was given out" + s.when() + ": " + c.words())));
     }
 }

@@ -11,6 +11,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.validation.Finding;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.InputRegister;
@@ -54,8 +55,9 @@ final class EvaluateVerb implements Verb {
         Study study = evaluated.get().study();
         StudyResult result = evaluated.get().result();
         print(result, StudyUnits.of(study), console.out());
-        FindingsText.print(Stream.of(evaluated.get().findings(), ResultFindings.of(study, result), StaleNarrative.findings(study, result))
-                .flatMap(List::stream).toList(), console.out());
+        List<Finding> stale = StaleTexts.found(() -> StaleNarrative.findings(study, result), console);
+        FindingsText.print(Stream.of(evaluated.get().findings(), ResultFindings.of(study, result), stale).flatMap(List::stream).toList(),
+                console.out());
         Progress progress = new ProgressLines(console.err(), "Tables, ports by number among them");
         folder.write(f -> ResultFolder.write(result, InputRegister.of(study), StudyUnits.of(study), f, progress));
         console.out().println("Results are in " + folder.path());

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.documents.DocumentsDialog;
 import org.amberyard.workbench.documents.SubmissionDialog;
 import org.amberyard.workbench.session.Choices.Chosen;
@@ -38,12 +40,17 @@ class DocumentsTest {
     private Path folder;
 
     private static Shell open(OpenStudy study, Path into) {
+        DocumentsDialog dialog = dialog(study, into);
+        dialog.open();
+        return dialog.getShell();
+    }
+
+    private static DocumentsDialog dialog(OpenStudy study, Path into) {
         study.session().choices().choose(Kind.PLAN, new Chosen("Rebate buses only", 2));
         DocumentsDialog dialog = new DocumentsDialog(OpenStudy.page().getWorkbenchWindow().getShell(), study.result(),
                 study.session().study(), Optional.empty(), study.session().choices(), () -> Optional.of(into));
         dialog.setBlockOnOpen(false);
-        dialog.open();
-        return dialog.getShell();
+        return dialog;
     }
 
     private static Button button(Shell shell, String text) {
@@ -96,6 +103,26 @@ class DocumentsTest {
         assertTrue(page.contains("Rebate buses only"));
         assertTrue(page.indexOf("T2a. New vehicles") < page.indexOf("T1a. Vehicles replaced"), "in the order chosen");
         assertFalse(page.contains("T3. Ports"));
+    }
+
+    @Test
+    void whoHearsWhatWasGivenOutHearsWhichProgrammeItIsFor(Display display) throws IOException {
+        List<FigureSource> heard = new ArrayList<>();
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Shell shell = display.syncCall(() -> {
+                DocumentsDialog dialog = dialog(study, folder.resolve("documents"));
+                dialog.onGivenOut((source, figures) -> heard.add(source));
+                dialog.open();
+                Combo programme = View.all(dialog.getShell(), Combo.class).get(1);
+                programme.select(programme.indexOf("Make-ready"));
+                toggle(dialog.getShell(), "Memo", "Load letter", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
+                press(dialog.getShell(), "Write");
+                return dialog.getShell();
+            });
+            study.await(() -> !heard.isEmpty());
+            display.syncExec(shell::close);
+        }
+        assertEquals(List.of(new FigureSource("Rebate buses only", Optional.of("Make-ready"))), heard);
     }
 
     @Test

@@ -5,15 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.SessionListener;
+import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.swt.SWT;
@@ -118,6 +127,66 @@ class NarrativePageTest {
         assertTrue(need.getGivenOut().isEmpty());
         study.display().syncExec(study.session()::undo);
         study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+    }
+
+    /** As documents for an application to a programme that is not the largest are given out. */
+    @Test
+    void aTextGivenOutToAnotherProgrammeIsComparedWithIt(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            display.syncExec(() -> entry().setText("{grant requested}"));
+            awaitEntered(study, need, "{grant requested}");
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a0308,915"))),
+                    new FigureSource("Electric in stages", Optional.of("Make-ready")), LocalDate.of(2026, 9, 15)));
+            assertEquals("Make-ready", need.getGivenOutTo().getName());
+            study.await(() -> says("No figure has changed since the text was given out on 2026-09-15"));
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a01"))),
+                    new FigureSource("Electric in stages", Optional.empty()), LocalDate.of(2026, 9, 16)));
+            assertEquals(null, need.getGivenOutTo());
+            study.await(() -> says("grant requested: USD\u00a01 → USD\u00a0651,401"));
+        }
+    }
+
+    private static void replaceNoMore(OpenStudy study, Plan plan, String bus) {
+        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+            @Override
+            protected void doExecute() {
+                plan.getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
+            }
+        }));
+    }
+
+    /** New results come without what was found in those before, until somebody has looked at their own tables, which are made once. */
+    @Test
+    void whatWasFoundInResultsIsNotToldOfTheNextOnes(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.awaitResult();
+            study.show(PageKind.NARRATIVE);
+            Narrative need = study.study().getNarratives().get(0);
+            Plan plan = study.study().getPlans().get(1);
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("buses in the fleet", "23"))),
+                    new FigureSource(plan.getName(), Optional.empty()), LocalDate.of(2026, 9, 15)));
+            study.await(() -> isFound(study, need, "“buses in the fleet” was 23. It is 24 now."));
+            StudyResult before = study.result();
+            List<Boolean> told = new ArrayList<>();
+            display.syncExec(() -> study.session().addListener(new SessionListener() {
+                @Override
+                public void evaluationChanged(StudySession session) {
+                    if (session.evaluation().current().filter(r -> r != before).isPresent()) {
+                        told.add(isFound(study, need, "figures in it are others"));
+                    }
+                }
+            }));
+            replaceNoMore(study, plan, "B18");
+            study.await(() -> told.contains(true));
+            assertEquals(List.of(false, true), told);
+            display.syncExec(() -> study.session().figures().of(study.result(), () -> {
+                throw new AssertionError("read by the page and by the look already");
+            }));
+        }
     }
 
     private static Grid grid(String header) {

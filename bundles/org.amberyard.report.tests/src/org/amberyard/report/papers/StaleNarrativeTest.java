@@ -2,10 +2,12 @@ package org.amberyard.report.papers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.model.study.GivenOutFigure;
@@ -15,6 +17,7 @@ import org.amberyard.model.study.StudyFactory;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
+import org.amberyard.study.FigureName;
 import org.junit.jupiter.api.Test;
 
 /** A text that somebody has with other figures is found. */
@@ -64,6 +67,34 @@ class StaleNarrativeTest {
     }
 
     @Test
+    void aTextWhoseDayIsNotKnownIsToldWithoutOne() {
+        Study study = givenOut("buses replaced", "12");
+        study.getNarratives().get(0).setGivenOutOn(null);
+        assertTrue(found(study).get(0).message().contains("than when it was given out for “Electric in stages”. “buses"), found(study).toString());
+    }
+
+    /** What an application asks another programme for is no change of what it asks the one that pays most for. */
+    @Test
+    void aTextIsComparedWithTheProgrammeThatItWasGivenOutTo() {
+        Study study = EXAMPLE.study();
+        PaperInput in = EXAMPLE.in(study, PaperChoices.STANDARD.with(Optional.of("Make-ready")));
+        String asked = new NarrativeFigures(in).of(FigureName.REQUESTED).orElseThrow().words();
+        assertNotEquals(asked, new NarrativeFigures(EXAMPLE.in(study, PaperChoices.STANDARD)).of(FigureName.REQUESTED).orElseThrow().words());
+        Study given = givenOut("grant requested", asked);
+        given.getNarratives().get(0).setText("{grant requested}");
+        assertEquals(1, found(given).size());
+        given.getNarratives().get(0).setGivenOutTo(given.getProgrammes().stream().filter(p -> p.getName().equals("Make-ready")).findFirst()
+                .orElseThrow());
+        assertEquals(List.of(), found(given));
+        assertEquals(StudyVersion.of(study), StudyVersion.of(withText(given, study.getNarratives().get(0).getText())));
+    }
+
+    private static Study withText(Study study, String text) {
+        study.getNarratives().get(0).setText(text);
+        return study;
+    }
+
+    @Test
     void aFigureThatThePlanHasNoMoreIsTold() {
         Study study = givenOut("grant share of the cost", "12.7 %");
         study.getNarratives().get(0).setText("{grant share of the cost}");
@@ -85,7 +116,7 @@ class StaleNarrativeTest {
     @Test
     void itHoldsAsLongAsTheTextIsAsItWas() {
         Study study = givenOut("total project cost", "USD 1");
-        StaleNarrative stale = StaleNarrative.all(EXAMPLE.evaluated(study), StudyFacts.of(study), Progress.NONE).get(0);
+        StaleNarrative stale = StaleNarrative.all(new ReadFigures(EXAMPLE.evaluated(study), StudyFacts.of(study)), Progress.NONE).get(0);
         assertTrue(stale.isOf(study));
         study.getNarratives().get(0).setText("{total project cost}");
         assertFalse(stale.isOf(study));
@@ -93,11 +124,16 @@ class StaleNarrativeTest {
         assertFalse(stale.isOf(study));
     }
 
+    /** The second figure is of another table, which need not be made any more. */
     @Test
-    void lookingCanBeStopped() {
-        Study study = givenOut("total project cost", COST);
-        assertThrows(CancellationException.class, () -> StaleNarrative.all(EXAMPLE.evaluated(study), StudyFacts.of(study), share -> {
-            throw new CancellationException();
+    void lookingCanBeStoppedBetweenFigures() {
+        Study study = givenOut("total project cost", COST, "buses replaced", "13");
+        StudyFacts facts = StudyFacts.of(study);
+        double half = 0.5 / facts.narratives().size();
+        assertThrows(CancellationException.class, () -> StaleNarrative.all(new ReadFigures(EXAMPLE.evaluated(study), facts), share -> {
+            if (share == half) {
+                throw new CancellationException();
+            }
         }));
     }
 }

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.amberyard.model.funding.Programme;
 import org.amberyard.model.study.GivenOutFigure;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
@@ -14,11 +16,11 @@ import org.amberyard.study.NarrativeText;
  *
  * @param heading heading
  * @param text the text as typed
- * @param givenOutFor plan whose figures it was given out with; empty where it never was
+ * @param givenOutFor whose figures it was given out with; without a plan where it never was
  * @param givenOutOn day on which it was; may be empty
  * @param givenOut what stood in the place of each name then
  */
-public record NarrativeFacts(String heading, String text, String givenOutFor, String givenOutOn, Map<String, String> givenOut) {
+public record NarrativeFacts(String heading, String text, FigureSource givenOutFor, String givenOutOn, Map<String, String> givenOut) {
 
     public NarrativeFacts {
         givenOut = Collections.unmodifiableMap(new LinkedHashMap<>(givenOut));
@@ -35,8 +37,13 @@ public record NarrativeFacts(String heading, String text, String givenOutFor, St
         for (GivenOutFigure figure : narrative.getGivenOut()) {
             figures.put(text(figure.getFigure()), text(figure.getPrinted()));
         }
-        return new NarrativeFacts(text(narrative.getName()), text(narrative.getText()), narrative.getGivenOutFor() == null ? ""
-                : text(narrative.getGivenOutFor().getName()), text(narrative.getGivenOutOn()), figures);
+        return new NarrativeFacts(text(narrative.getName()), text(narrative.getText()), source(narrative), text(narrative.getGivenOutOn()),
+                figures);
+    }
+
+    private static FigureSource source(Narrative narrative) {
+        String plan = narrative.getGivenOutFor() == null ? "" : text(narrative.getGivenOutFor().getName());
+        return new FigureSource(plan, Optional.ofNullable(narrative.getGivenOutTo()).map(Programme::getName));
     }
 
     private static String text(String value) {

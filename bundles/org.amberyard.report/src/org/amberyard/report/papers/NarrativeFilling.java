@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.study.FigureName;
 import org.amberyard.study.NarrativeText;
 
@@ -62,6 +63,16 @@ public record NarrativeFilling(NarrativeText text, NarrativeFigures figures) {
 
     /** Figures that have changed since they were given out; those that the text has lost since do not count. */
     public List<Change> changes(Map<String, String> givenOut) {
+        return changes(givenOut, Progress.NONE);
+    }
+
+    /**
+     * The same of figures that may not have been read yet.
+     *
+     * @param progress hears before each is read; may end it
+     */
+    List<Change> changes(Map<String, String> givenOut, Progress progress) {
+        figures.read(givenOut.keySet().stream().flatMap(name -> FigureName.of(name).stream()).filter(text.figures()::contains).toList(), progress);
         List<Change> changes = new ArrayList<>();
         givenOut.forEach((name, was) -> {
             Optional<FigureName> figure = FigureName.of(name).filter(text.figures()::contains);

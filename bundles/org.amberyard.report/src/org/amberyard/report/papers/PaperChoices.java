@@ -24,6 +24,11 @@ public record PaperChoices(List<GrantTable> tables, Optional<String> programme, 
         this(tables, programme, wholeVins, dated, Paper.LETTER);
     }
 
+    /** The same for an application to another programme. */
+    PaperChoices with(Optional<String> other) {
+        return new PaperChoices(tables, other, wholeVins, dated, paper);
+    }
+
     public PaperChoices {
         tables = List.copyOf(tables);
     }

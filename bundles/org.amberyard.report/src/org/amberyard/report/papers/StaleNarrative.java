@@ -1,11 +1,9 @@
 package org.amberyard.report.papers;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.model.meta.ElementNames;
@@ -38,23 +36,25 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
      * The narratives of a study that were given out with figures of a plan that are others by now; only figures that were given out
      * are read off their tables.
      *
-     * @param facts what documents say of the study of the results
-     * @param progress hears after each narrative; may end it
+     * @param read figures of the results of the study
+     * @param progress hears before each figure; may end it
      */
-    public static List<StaleNarrative> all(StudyResult result, StudyFacts facts, Progress progress) {
-        Map<String, NarrativeFigures> byPlan = new HashMap<>();
+    public static List<StaleNarrative> all(ReadFigures read, Progress progress) {
+        return all(read, plan -> true, progress);
+    }
+
+    /** The same of those only that were given out for some plans. */
+    public static List<StaleNarrative> all(ReadFigures read, Predicate<String> plans, Progress progress) {
+        List<NarrativeFacts> narratives = read.facts().narratives();
         List<StaleNarrative> stale = new ArrayList<>();
-        for (int i = 0; i < facts.narratives().size(); i++) {
-            progress.at((double) i / facts.narratives().size());
-            NarrativeFacts narrative = facts.narratives().get(i);
+        for (int i = 0; i < narratives.size(); i++) {
+            NarrativeFacts narrative = narratives.get(i);
+            Progress part = progress.part(i, narratives.size());
             int place = i;
-            IntStream.range(0, result.plans().size()).filter(p -> result.plans().get(p).name().equals(narrative.givenOutFor())).findFirst()
-                    .ifPresent(plan -> {
-                        NarrativeFigures figures = byPlan.computeIfAbsent(narrative.givenOutFor(), p -> new NarrativeFigures(new PaperInput(
-                                result, plan, facts, PaperChoices.STANDARD)));
-                        stale.add(new StaleNarrative(place, narrative, new NarrativeFilling(narrative.parts(), figures).changes(narrative
-                                .givenOut())));
-                    });
+            if (plans.test(narrative.givenOutFor().plan())) {
+                read.of(narrative.givenOutFor()).ifPresent(figures -> stale.add(
+                        new StaleNarrative(place, narrative, new NarrativeFilling(narrative.parts(), figures).changes(narrative.givenOut(), part))));
+            }
         }
         stale.removeIf(s -> s.changes().isEmpty());
         return stale;
@@ -62,7 +62,7 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
 
     /** All of them as findings; the study must be the one of the results. */
     public static List<Finding> findings(Study study, StudyResult result) {
-        return isPossible(study) ? all(result, StudyFacts.of(study), Progress.NONE).stream().map(s -> s.finding(study)).toList() : List.of();
+        return isPossible(study) ? all(new ReadFigures(result, StudyFacts.of(study)), Progress.NONE).stream().map(s -> s.finding(study)).toList() : List.of();
     }
 
     /** True while the narrative at its place in a study is as it was looked at. */
@@ -70,12 +70,17 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
         return place < study.getNarratives().size() && NarrativeFacts.of(study.getNarratives().get(place)).equals(facts);
     }
 
+    /** The day on which it was given out, behind that it was; empty where it is not known. */
+    public String when() {
+        return facts.givenOutOn().isEmpty() ? "" : " on " + facts.givenOutOn();
+    }
+
     /** What is found, of the narrative at its place in the study. */
     public Finding finding(Study study) {
         Narrative narrative = study.getNarratives().get(place);
         String changed = changes.stream().map(NarrativeFilling.Change::sentence).collect(Collectors.joining(" "));
         return new Finding(Severity.WARNING, narrative, StudyPackage.Literals.NARRATIVE__TEXT, Phrase.start(ElementNames.withKind(narrative))
-                + ": figures in it are others than when it was given out on " + facts.givenOutOn() + " for “" + facts.givenOutFor() + "”. "
+                + ": figures in it are others than when it was given out" + when() + " for “" + facts.givenOutFor().plan() + "”. "
                 + changed + " Whoever has the old text needs the new one.");
     }
 }

@@ -22,7 +22,7 @@ final class StudyVersion {
     private static final int SHOWN_DIGITS = 12;
     /** That a text was given out changes nothing that it says; else a document would bear another version than its study. */
     private static final Set<EStructuralFeature> KEPT_FOR_THE_READER = Set.of(StudyPackage.Literals.STUDY__FORMAT_VERSION,
-            StudyPackage.Literals.NARRATIVE__GIVEN_OUT_FOR, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_ON);
+            StudyPackage.Literals.NARRATIVE__GIVEN_OUT_FOR, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_TO, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_ON);
 
     private final MessageDigest digest;
 

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.amberyard.core.plan.PlanOutcome;
@@ -27,29 +29,47 @@ import org.amberyard.study.StudyEvaluator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.junit.jupiter.api.Test;
 
 /** Fields that no result reads keep a what-if up to date, and no others do. */
 class FingerprintFieldsTest {
     private static final int REBATE = 2;
 
-    /** A field of an element. */
-    private record Field(EObject element, EAttribute attribute) {
-        /** One element for each attribute that has a value of its own. */
+    /** A field of an element, and what else it could hold. */
+    private record Field(EObject element, EStructuralFeature feature, Object other) {
+        /** One element for each field that something else can be put into. */
         static List<Field> all(Study study) {
             List<EObject> elements = new ArrayList<>(List.of(study));
             study.eAllContents().forEachRemaining(elements::add);
-            Set<String> seen = new HashSet<>();
-            return elements.stream().flatMap(e -> e.eClass().getEAllAttributes().stream().filter(a -> a.isChangeable() && !a.isDerived()
-                    && !a.isMany()).filter(a -> seen.add(e.eClass().getName() + "." + a.getName())).map(a -> new Field(e, a))).toList();
+            Map<String, Field> all = new LinkedHashMap<>();
+            elements.forEach(e -> e.eClass().getEAllStructuralFeatures().stream().filter(Field::isOfItsOwn).map(f -> new Field(e, f, other(e, f, elements)))
+                    .filter(f -> !Objects.equals(f.other(), f.now())).forEach(f -> all.putIfAbsent(f.name(), f)));
+            return List.copyOf(all.values());
         }
 
-        boolean movesNoFigure() {
-            return StudyFingerprint.NO_FIGURE.contains(attribute) || element instanceof Narrative || element instanceof GivenOutFigure;
+        /** What a container holds is an element itself. */
+        static boolean isOfItsOwn(EStructuralFeature feature) {
+            return feature.isChangeable() && !feature.isDerived()
+                    && !(feature instanceof EReference reference && (reference.isContainment() || reference.isContainer()));
         }
 
-        Object other() {
-            Object now = element.eGet(attribute);
+        private static Object other(EObject element, EStructuralFeature feature, List<EObject> elements) {
+            Object now = element.eGet(feature);
+            if (feature instanceof EReference reference) {
+                List<EObject> candidates = elements.stream().filter(reference.getEReferenceType()::isInstance).filter(e -> e != element).toList();
+                return reference.isMany() ? otherList((List<?>) now, candidates) : candidates.stream().filter(c -> c != now).findFirst().orElse(null);
+            }
+            return other(now, (EAttribute) feature);
+        }
+
+        /** Without the first, else with one. */
+        private static List<?> otherList(List<?> now, List<EObject> candidates) {
+            return now.isEmpty() ? candidates.stream().limit(1).toList() : List.copyOf(now.subList(1, now.size()));
+        }
+
+        private static Object other(Object now, EAttribute attribute) {
             if (attribute.getEType() instanceof EEnum words) {
                 return words.getELiterals().stream().map(l -> (Object) l.getInstance()).filter(v -> v != now).findFirst().orElse(now);
             }
@@ -59,8 +79,22 @@ class FingerprintFieldsTest {
             return now instanceof Boolean yes ? (Object) !yes : now + " changed";
         }
 
+        /** What it holds, as it stays when the field is changed. */
+        Object now() {
+            Object now = element.eGet(feature);
+            return now instanceof List<?> list ? List.copyOf(list) : now;
+        }
+
+        void set(Object value) {
+            element.eSet(feature, value);
+        }
+
+        boolean movesNoFigure() {
+            return StudyFingerprint.NO_FIGURE.contains(feature) || element instanceof Narrative || element instanceof GivenOutFigure;
+        }
+
         String name() {
-            return element.eClass().getName() + "." + attribute.getName();
+            return element.eClass().getName() + "." + feature.getName();
         }
     }
 
@@ -71,18 +105,20 @@ class FingerprintFieldsTest {
         Set<String> silent = new HashSet<>();
         List<Field> fields = Field.all(study);
         for (Field field : fields) {
-            Object now = field.element().eGet(field.attribute());
-            field.element().eSet(field.attribute(), field.other());
+            Object now = field.now();
+            field.set(field.other());
             if (StudyFingerprint.of(study).equals(print)) {
                 silent.add(field.name());
             }
-            field.element().eSet(field.attribute(), now);
+            field.set(now);
         }
         assertEquals(print, StudyFingerprint.of(study));
         assertTrue(fields.size() > 300, fields.size() + " fields");
         Set<String> meant = new HashSet<>();
         fields.stream().filter(Field::movesNoFigure).forEach(f -> meant.add(f.name()));
         assertEquals(meant, silent);
+        assertTrue(fields.stream().filter(f -> f.feature() instanceof EReference).count() > 20, "references");
+        assertTrue(fields.stream().anyMatch(f -> f.feature().isMany()), "lists");
         assertTrue(meant.containsAll(Set.of("Programme.status", "Programme.letter", "Programme.restrictions", "Plan.ownStatus", "Plan.ownLetter")),
                 meant.toString());
     }
@@ -91,12 +127,12 @@ class FingerprintFieldsTest {
     void whatDoesNotCountReachesNoInputOfTheResults() throws StudyFileException {
         Study study = ExampleWhatIf.example();
         StudyResult base = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
-        for (Field field : Field.all(study).stream().filter(f -> StudyFingerprint.NO_FIGURE.contains(f.attribute())).toList()) {
-            Object now = field.element().eGet(field.attribute());
-            field.element().eSet(field.attribute(), field.other());
-            assertNotEquals(now, field.element().eGet(field.attribute()));
+        for (Field field : Field.all(study).stream().filter(f -> StudyFingerprint.NO_FIGURE.contains(f.feature())).toList()) {
+            Object now = field.now();
+            field.set(field.other());
+            assertNotEquals(now, field.now());
             assertEquals(base.input(), StudyCompiler.compile(study), field.name());
-            field.element().eSet(field.attribute(), now);
+            field.set(now);
         }
     }
 

@@ -14,6 +14,7 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.report.papers.DocumentFolder;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.report.papers.PaperInput;
 import org.amberyard.report.papers.StudyFacts;
 import org.amberyard.report.papers.Submission;
@@ -51,7 +52,7 @@ public final class DocumentsDialog extends SizedDialog {
     private Text words;
     private ProgressBar bar;
     private Job job;
-    private BiConsumer<Integer, List<Map<String, String>>> whenGivenOut = (plan, figures) -> {};
+    private BiConsumer<FigureSource, List<Map<String, String>>> whenGivenOut = (source, figures) -> {};
 
     /**
      * @param study the study of the results, which nobody edits while the dialog is open
@@ -78,9 +79,9 @@ public final class DocumentsDialog extends SizedDialog {
     /**
      * Tells of documents that have been written with narratives in them.
      *
-     * @param listener hears the place of the plan, and for each narrative what stood in the place of each name
+     * @param listener hears whose figures they have, and for each narrative what stood in the place of each name
      */
-    public void onGivenOut(BiConsumer<Integer, List<Map<String, String>>> listener) {
+    public void onGivenOut(BiConsumer<FigureSource, List<Map<String, String>>> listener) {
         whenGivenOut = listener;
     }
 
@@ -156,7 +157,7 @@ public final class DocumentsDialog extends SizedDialog {
 
     private void write(Path folder, WritingJob.Writing writing) {
         PaperInput in = new PaperInput(result, form.plan(), facts, form.choices(), whatIf);
-        job = new WritingJob(in, form.wanted(), folder, writing, new Owner(words), new Ending(in.planIndex()), this::tell);
+        job = new WritingJob(in, form.wanted(), folder, writing, new Owner(words), new Ending(FigureSource.of(in)), this::tell);
         form.setEnabled(false);
         allow(false);
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CANCEL_LABEL);
@@ -164,18 +165,18 @@ public final class DocumentsDialog extends SizedDialog {
         job.schedule();
     }
 
-    /** Says what has become of the documents of a plan. */
+    /** Says what has become of documents. */
     private final class Ending implements WritingJob.Listener {
-        private final int plan;
+        private final FigureSource source;
 
-        Ending(int plan) {
-            this.plan = plan;
+        Ending(FigureSource source) {
+            this.source = source;
         }
 
         @Override
         public void written(String what, List<Map<String, String>> given) {
             finish(what);
-            whenGivenOut.accept(plan, given);
+            whenGivenOut.accept(source, given);
         }
 
         @Override

@@ -22,7 +22,7 @@ final class NarrativePage extends StudyPage {
     Composite create(Composite parent) {
         SashForm columns = columns(parent);
         FeatureTable narratives = rows(columns, Messages.Table_narratives, this::study, Literals.STUDY__NARRATIVES,
-                Literals.NARRATIVE, Literals.NARRATIVE__TEXT, Literals.NARRATIVE__GIVEN_OUT_FOR,
+                Literals.NARRATIVE, Literals.NARRATIVE__TEXT, Literals.NARRATIVE__GIVEN_OUT_FOR, Literals.NARRATIVE__GIVEN_OUT_TO,
                 Literals.NARRATIVE__GIVEN_OUT_ON);
         desk = new NarrativeDesk(columns, session(), () -> selected(narratives), narratives.grid()::redraw);
         narratives.markAlso(narrative -> desk.mark((Narrative) narrative));

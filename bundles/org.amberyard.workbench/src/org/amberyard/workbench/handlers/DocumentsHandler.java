@@ -19,10 +19,10 @@ public final class DocumentsHandler extends ResultHandler {
     void take(Shell shell, StudySession session, StudyResult result) {
         Optional<Path> near = session.file().map(Path::getParent);
         DocumentsDialog dialog = new DocumentsDialog(shell, result, session.study(), session.whatIf().upToDate(), session.choices(), near);
-        dialog.onGivenOut((plan, figures) -> {
+        dialog.onGivenOut((source, figures) -> {
             List<Narrative> narratives = session.study().getNarratives();
             GiveOut.keep(session, IntStream.range(0, figures.size()).mapToObj(i -> new GiveOut.Given(narratives.get(i), figures.get(i)))
-                    .toList(), result.plans().get(plan).name(), LocalDate.now());
+                    .toList(), source, LocalDate.now());
         });
         dialog.open();
     }

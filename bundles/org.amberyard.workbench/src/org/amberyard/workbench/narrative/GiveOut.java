@@ -3,12 +3,13 @@ package org.amberyard.workbench.narrative;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.GivenOutFigure;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyFactory;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.osgi.util.NLS;
@@ -31,25 +32,28 @@ public final class GiveOut {
     /**
      * Keeps the figures of texts that name any.
      *
-     * @param plan name of the plan that they are of
+     * @param source whose figures they are
      * @param day day of giving out
      */
-    public static void keep(StudySession session, List<Given> given, String plan, LocalDate day) {
+    public static void keep(StudySession session, List<Given> given, FigureSource source, LocalDate day) {
         List<Given> named = given.stream().filter(g -> !g.printed().isEmpty()).toList();
         if (!named.isEmpty()) {
-            session.execute(new Keeping(session.study(), named, plan, day));
+            session.execute(new Keeping(session.study(), named, source, day));
         }
     }
 
     private static final class Keeping extends ChangeCommand {
         private final List<Given> given;
         private final Plan plan;
+        private final Programme programme;
         private final LocalDate day;
 
-        Keeping(Study study, List<Given> given, String plan, LocalDate day) {
+        Keeping(Study study, List<Given> given, FigureSource source, LocalDate day) {
             super(study);
             this.given = given;
-            this.plan = study.getPlans().stream().filter(p -> Objects.equals(p.getName(), plan)).findFirst().orElse(null);
+            this.plan = study.getPlans().stream().filter(p -> source.plan().equals(p.getName())).findFirst().orElse(null);
+            this.programme = source.programme().flatMap(name -> study.getProgrammes().stream().filter(p -> name.equals(p.getName())).findFirst())
+                    .orElse(null);
             this.day = day;
             setLabel(given.size() == 1 ? NLS.bind(Messages.GiveOut_edit, given.get(0).narrative().getName()) : Messages.GiveOut_edits);
         }
@@ -62,6 +66,7 @@ public final class GiveOut {
         private void keep(Given of) {
             Narrative narrative = of.narrative();
             narrative.setGivenOutFor(plan);
+            narrative.setGivenOutTo(programme);
             narrative.setGivenOutOn(day.toString());
             narrative.getGivenOut().clear();
             of.printed().forEach((name, printed) -> {

@@ -23,6 +23,8 @@ final class Messages extends NLS {
     public static String Narrative_copy_tip;
     public static String Narrative_hint;
     public static String Narrative_none;
+    public static String Narrative_occasion;
+    public static String Narrative_occasionNoDay;
     public static String Narrative_othersSame;
     public static String Narrative_plan;
     public static String Narrative_preview;

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Narrative;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.report.papers.NarrativeFacts;
 import org.amberyard.report.papers.NarrativeFilling;
 import org.amberyard.report.papers.StudyFacts;
@@ -87,7 +88,7 @@ public final class NarrativeDesk {
         title(below, Messages.Figures_title);
         figures = new FigureChooser(below, name -> entry.insert("{" + name.words() + "}"));
         area.setWeights(64, 36);
-        work = new FigureWork(area, this::found, this::failed);
+        work = new FigureWork(area, session.figures(), this::found, this::failed);
     }
 
     private Button copyButton(Composite bar) {
@@ -145,7 +146,7 @@ public final class NarrativeDesk {
         preview();
     }
 
-    /** Figures are looked for where results or plan are others; those of plans whose figures were given out come along. */
+    /** Figures are looked for where results or plan are others; those that were given out come along. */
     private void ask() {
         StudyResult result = session.evaluation().current().orElse(null);
         if (result == null) {
@@ -159,7 +160,7 @@ public final class NarrativeDesk {
             plans.setItems(options.names().toArray(String[]::new));
             plans.select(plan);
             plans.requestLayout();
-            Set<String> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
+            Set<FigureSource> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
             work.find(result, StudyFacts.of(session.study()), plan, others);
         }
     }
@@ -211,7 +212,7 @@ public final class NarrativeDesk {
     }
 
     private Optional<SinceGiven> since(Narrative narrative, String text) {
-        return found.flatMap(f -> SinceGiven.of(NarrativeFacts.of(narrative), text, f.byPlan()));
+        return found.flatMap(f -> SinceGiven.of(NarrativeFacts.of(narrative), text, f.bySource()));
     }
 
     /** What is to be said of a text in the list of all: what is wrong in it, and which figures have changed since it was given out. */
@@ -239,7 +240,7 @@ public final class NarrativeDesk {
             Clipboard clipboard = new Clipboard(area.getDisplay());
             clipboard.setContents(new Object[] {f.printed()}, new Transfer[] {TextTransfer.getInstance()});
             clipboard.dispose();
-            GiveOut.keep(session, List.of(new GiveOut.Given(narrative.orElseThrow(), f.givenOut())), found.orElseThrow().plan(), LocalDate
+            GiveOut.keep(session, List.of(new GiveOut.Given(narrative.orElseThrow(), f.givenOut())), found.orElseThrow().source(), LocalDate
                     .now());
         });
     }

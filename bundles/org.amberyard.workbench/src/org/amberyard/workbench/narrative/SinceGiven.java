@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.report.papers.NarrativeFacts;
 import org.amberyard.report.papers.NarrativeFigures;
 import org.amberyard.report.papers.NarrativeFilling;
@@ -29,10 +30,10 @@ record SinceGiven(NarrativeFacts facts, List<NarrativeFilling.Change> changes, L
      * Empty for a text that was never given out, and while the figures of its plan are not known.
      *
      * @param typed the text as it is now
-     * @param byPlan figures by the name of their plan
+     * @param bySource figures by what they are of
      */
-    static Optional<SinceGiven> of(NarrativeFacts facts, String typed, Map<String, NarrativeFigures> byPlan) {
-        return Optional.ofNullable(byPlan.get(facts.givenOutFor())).map(figures -> {
+    static Optional<SinceGiven> of(NarrativeFacts facts, String typed, Map<FigureSource, NarrativeFigures> bySource) {
+        return Optional.ofNullable(bySource.get(facts.givenOutFor())).map(figures -> {
             NarrativeFilling filling = new NarrativeFilling(NarrativeText.of(typed), figures);
             return new SinceGiven(facts, filling.changes(facts.givenOut()), filling.added(facts.givenOut()));
         });
@@ -44,9 +45,15 @@ record SinceGiven(NarrativeFacts facts, List<NarrativeFilling.Change> changes, L
 
     /** In a sentence or two. */
     String words() {
-        String first = hasChanged() ? NLS.bind(Messages.Narrative_changed, new Object[] {facts.givenOutOn(), facts.givenOutFor(),
-            changes.stream().map(c -> Words.say(c.figure()) + ": " + c.was() + " → " + Words.say(c.now())).collect(Collectors.joining("; "))})
-                : NLS.bind(added.isEmpty() ? Messages.Narrative_same : Messages.Narrative_othersSame, facts.givenOutOn(), facts.givenOutFor());
+        String first = hasChanged() ? NLS.bind(Messages.Narrative_changed, occasion(), changes.stream().map(c -> Words.say(c.figure()) + ": " + c.was()
+                + " → " + Words.say(c.now())).collect(Collectors.joining("; ")))
+                : NLS.bind(added.isEmpty() ? Messages.Narrative_same : Messages.Narrative_othersSame, occasion());
         return added.isEmpty() ? first : first + " " + NLS.bind(Messages.Narrative_added, added.stream().map(Words::say).collect(Collectors.joining("; ")));
+    }
+
+    private String occasion() {
+        String plan = facts.givenOutFor().plan();
+        return facts.givenOutOn().isEmpty() ? NLS.bind(Messages.Narrative_occasionNoDay, plan)
+                : NLS.bind(Messages.Narrative_occasion, facts.givenOutOn(), plan);
     }
 }

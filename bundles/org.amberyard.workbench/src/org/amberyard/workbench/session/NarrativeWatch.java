@@ -6,8 +6,10 @@ import java.util.function.Consumer;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.report.papers.ReadFigures;
 import org.amberyard.report.papers.StaleNarrative;
 import org.amberyard.report.papers.StudyFacts;
+import org.amberyard.workbench.work.EventQueue;
 import org.amberyard.workbench.work.JobProgress;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -27,80 +29,85 @@ final class NarrativeWatch {
 
     private final Study study;
     private final Display display;
+    private final FigureReading reading;
     private final Consumer<StudyResult> told;
     private final Runnable begin = this::begin;
+    private final Job looking = new Look();
     private List<StaleNarrative> stale = List.of();
-    private StudyResult wanted;
-    private Job looking;
+    private StudyResult due;
+    private volatile Asked asked;
 
-    /** @param told hears of which results stale narratives were found anew, where they are others than before */
-    NarrativeWatch(Study study, Display display, Consumer<StudyResult> told) {
-        this.study = study;
-        this.display = display;
-        this.told = told;
+    /**
+     * A state of the study to look at.
+     *
+     * @param result its results
+     * @param of a copy of it, which nobody edits
+     */
+    private record Asked(StudyResult result, Study of) {
     }
 
-    /** What was found last, of narratives that are as they were then. */
+    /** @param told hears of which results stale narratives were found, where there are any */
+    NarrativeWatch(Study study, Display display, FigureReading reading, Consumer<StudyResult> told) {
+        this.study = study;
+        this.display = display;
+        this.reading = reading;
+        this.told = told;
+        looking.setRule(reading);
+    }
+
+    /** What was found in the results that were looked at last; nothing while a look is due. */
     List<Finding> findings() {
         return stale.stream().filter(s -> s.isOf(study)).map(s -> s.finding(study)).toList();
     }
 
-    /** Looks at the results of the study as it is; nobody waits for those of before any more. */
+    /** Looks at the results of the study as it is; nobody waits for those of before any more, and what was found in them is forgotten. */
     void look(StudyResult result) {
         stop();
+        stale = List.of();
         if (StaleNarrative.isPossible(study)) {
-            wanted = result;
+            due = result;
             display.timerExec(REST_MS, begin);
-        } else {
-            stale = List.of();
         }
     }
 
     void stop() {
         display.timerExec(-1, begin);
-        if (looking != null) {
-            looking.cancel();
-            looking = null;
-        }
+        asked = null;
+        looking.cancel();
     }
 
     private void begin() {
-        looking = new Look(wanted, EcoreUtil.copy(study));
+        asked = new Asked(due, EcoreUtil.copy(study));
         looking.schedule();
     }
 
-    private void found(Job by, StudyResult of, List<StaleNarrative> now) {
-        if (by == looking) {
-            looking = null;
-            boolean other = !now.equals(stale);
+    private void found(Asked by, List<StaleNarrative> now) {
+        if (by == asked) {
             stale = now;
-            if (other) {
-                told.accept(of);
+            if (!now.isEmpty()) {
+                told.accept(by.result());
             }
         }
     }
 
-    /** Looks at the figures of a state of the study. */
+    /** Looks at the figures of what was asked for last. */
     private final class Look extends Job {
-        private final StudyResult result;
-        private final Study of;
-
-        /** @param of a copy of the study of the results, which nobody edits */
-        Look(StudyResult result, Study of) {
+        Look() {
             super(Messages.NarrativeWatch_name);
-            this.result = result;
-            this.of = of;
             setSystem(true);
             setPriority(DECORATE);
         }
 
         @Override
         protected IStatus run(IProgressMonitor monitor) {
+            Asked now = asked;
+            if (now == null) {
+                return Status.CANCEL_STATUS;
+            }
             try {
-                List<StaleNarrative> now = StaleNarrative.all(result, StudyFacts.of(of), share -> JobProgress.goOn(monitor));
-                if (!display.isDisposed()) {
-                    display.asyncExec(() -> found(this, result, now));
-                }
+                ReadFigures figures = reading.of(now.result(), () -> StudyFacts.of(now.of()));
+                List<StaleNarrative> all = StaleNarrative.all(figures, share -> JobProgress.goOn(monitor));
+                new EventQueue(display).later(() -> found(now, all));
             } catch (CancellationException e) {
                 return Status.CANCEL_STATUS;
             } catch (RuntimeException e) {

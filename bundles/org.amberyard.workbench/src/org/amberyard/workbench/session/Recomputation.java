@@ -47,7 +47,7 @@ final class Recomputation {
         this.session = session;
         this.evaluator = evaluator;
         this.display = display;
-        this.narratives = new NarrativeWatch(session.study(), display, this::publishAgain);
+        this.narratives = new NarrativeWatch(session.study(), display, session.figures(), this::publishAgain);
     }
 
     /** Evaluates at once; for a study that has just been opened, or whose evaluation was stopped. */
@@ -143,8 +143,8 @@ final class Recomputation {
     private void publish(StudyResult result, List<Finding> findings) {
         found = new ArrayList<>(findings);
         found.addAll(ResultFindings.of(session.study(), result));
-        publishFound(result);
         narratives.look(result);
+        publishFound(result);
     }
 
     /** Narratives may be found to be stale when their results are on show already. */

@@ -27,6 +27,7 @@ public final class StudySession {
     private final EditHistory history;
     private final BasicCommandStack commands;
     private final AdapterFactoryEditingDomain domain;
+    private final FigureReading figures = new FigureReading();
     private final Choices choices = new Choices(this::choiceChanged);
     private final Study study;
     private final Recomputation recomputation;
@@ -117,6 +118,11 @@ public final class StudySession {
     /** What the user looks at. */
     public Choices choices() {
         return choices;
+    }
+
+    /** Figures of narratives of its results. */
+    public FigureReading figures() {
+        return figures;
     }
 
     /** Its what-if. */

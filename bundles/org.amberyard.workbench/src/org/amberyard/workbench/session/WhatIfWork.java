@@ -8,6 +8,7 @@ import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.study.whatif.SavedRun;
+import org.amberyard.workbench.work.EventQueue;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
@@ -134,9 +135,7 @@ public final class WhatIfWork {
     }
 
     private void later(Runnable told) {
-        if (!display.isDisposed()) {
-            display.asyncExec(told);
-        }
+        new EventQueue(display).later(told);
     }
 
     private void publish(WhatIfResults found, Study of, String state, int revision) {

@@ -36,12 +36,10 @@ public final class Owner {
      * @param wanted asked on the event thread
      */
     public void tell(BooleanSupplier wanted, Runnable telling) {
-        if (!display.isDisposed()) {
-            display.asyncExec(() -> {
-                if (!isGone() && wanted.getAsBoolean()) {
-                    telling.run();
-                }
-            });
-        }
+        new EventQueue(display).later(() -> {
+            if (!isGone() && wanted.getAsBoolean()) {
+                telling.run();
+            }
+        });
     }
 }
