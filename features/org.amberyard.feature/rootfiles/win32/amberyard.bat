@@ -40,6 +40,7 @@ exit /b 0
 :headless
 rem Nobody waits for a moment of a run without a window, so its memory is collected by what costs least in all.
 set "COLLECTOR=-XX:+UseParallelGC"
-if defined AMBERYARD_JAVA_OPTIONS if not "%AMBERYARD_JAVA_OPTIONS%"=="%AMBERYARD_JAVA_OPTIONS:GC=%" set "COLLECTOR="
+rem Java refuses two collectors, so one that was asked for anywhere stays.
+set 2>nul | findstr /r /i "^AMBERYARD_JAVA_OPTIONS=.*GC ^JAVA_TOOL_OPTIONS=.*GC ^JDK_JAVA_OPTIONS=.*GC ^_JAVA_OPTIONS=.*GC" >nul && set "COLLECTOR="
 "%JAVA%" %COLLECTOR% %AMBERYARD_JAVA_OPTIONS% -Djava.awt.headless=true -jar "%LAUNCHER%" -application org.amberyard.batch.headless -nosplash -data @none %*
 exit /b %ERRORLEVEL%

@@ -24,7 +24,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What the program without a window prints and writes is the same to the byte in every locale, and what it reads means the same. */
+/**
+ * What commands print and write is the same to the byte in every locale, and what they read means the same. Documents and what is
+ * frozen of them: {@code LocalesTest} of the documents.
+ */
 class HeadlessLocalesTest {
     private static final Locale OWN = Locale.getDefault();
     private static final String PLAN = "Electric in stages";
@@ -69,6 +72,7 @@ class HeadlessLocalesTest {
         commands.put(of("import-meter", "meter.csv"), ExitCode.DONE);
         commands.put(of("import-trace", DRIVE.toString(), "--run", "R02/PM"), ExitCode.DONE);
         commands.put(of("level-plan", PLAN), ExitCode.DONE);
+        commands.put(of("roll-year", "--plan", PLAN, "--out", "rolled.amberyard"), ExitCode.DONE);
         commands.put(of("fill-plan", PLAN, "--rule", "per-year", "--number", "2", "--from", "2028", "--to", "2030"), ExitCode.DONE);
         return commands;
     }

@@ -8,10 +8,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -95,6 +100,21 @@ class HistoryTest {
             display.syncExec(study.session()::undo);
             assertEquals(1999, years);
             assertEquals(0, display.syncCall(() -> study.session().history().done()));
+        }
+    }
+
+    @Test
+    void whatAnEditAddsGoesByTheNameThatTheEditGivesIt(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Bus bus = FleetFactory.eINSTANCE.createBus();
+            display.syncExec(() -> {
+                CompoundCommand paste = new CompoundCommand("Paste");
+                paste.append(AddCommand.create(study.session().domain(), study.study(), StudyPackage.Literals.STUDY__BUSES, bus));
+                paste.append(SetCommand.create(study.session().domain(), bus, FleetPackage.Literals.BUS__NAME, "B51"));
+                study.session().execute(paste);
+            });
+            List<Change> changes = display.syncCall(() -> study.session().history().steps().get(0).changes());
+            assertEquals(List.of(new Change("bus B51", "", "", "B51")), changes);
         }
     }
 

@@ -76,12 +76,7 @@ class NarrativePageTest {
 
     /** One bus less is replaced in the plan that a text was given out for. */
     private static void takeOut(OpenStudy study, Narrative text, String bus) {
-        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-            @Override
-            protected void doExecute() {
-                text.getGivenOutFor().getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
-            }
-        }));
+        replaceNoMore(study, text.getGivenOutFor(), bus);
     }
 
     /** The first text of the study, which the page shows. */

@@ -67,6 +67,14 @@ class NewStudyTest {
     }
 
     @Test
+    void whatIsTypedAtOnceIsTheName(Display display) {
+        NewStudyDialog dialog = display.syncCall(NewStudyTest::open);
+        OpenStudy.await(display, () -> display.getFocusControl() == text(dialog, 0));
+        assertEquals(display.syncCall(() -> text(dialog, 0).getText()), display.syncCall(() -> text(dialog, 0).getSelectionText()));
+        display.syncExec(dialog::close);
+    }
+
+    @Test
     void whatIsNotAllowedIsSaidAndTheStudyNotBegun(Display display) {
         display.syncExec(() -> {
             NewStudyDialog dialog = open();

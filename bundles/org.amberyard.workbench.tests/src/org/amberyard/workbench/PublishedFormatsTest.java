@@ -69,7 +69,7 @@ class PublishedFormatsTest {
                     UpdateAddition addition = new UpdateAddition(open.session(), imported.update());
                     String words = addition.words(imported.sentences());
                     assertTrue(words.startsWith("Normals of 2 months"), words);
-                    assertTrue(words.contains("\n\nChanges:\nmonth climate January, mean daily low: 4 °F → -4 °F\n"), words);
+                    assertTrue(words.contains("\n\nChanges:\nmonth climate January, mean daily low: 4 °F → −4 °F\n"), words);
                     addition.add("Import of the climate");
                 } catch (ImportException e) {
                     throw new AssertionError(e);

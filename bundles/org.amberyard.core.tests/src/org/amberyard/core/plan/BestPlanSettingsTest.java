@@ -47,9 +47,13 @@ class BestPlanSettingsTest {
 
     /** A programme that pays for a bus in years 1 and 2. */
     private static Programme fund(String name, int priority, double amount, int lagYears) {
+        return fund(name, priority, amount, lagYears, Budget.ofBuses(9));
+    }
+
+    private static Programme fund(String name, int priority, double amount, int lagYears, Budget budget) {
         return new Programme(name, MoneyKind.STATE, priority, 1, 2, 1,
                 new Offer(Map.of("C", new BusAward(amount, 0, 0, 1e9)), PortAward.NONE, ShareAward.NONE, ShareAward.NONE, false),
-                Budget.ofBuses(9), Match.NONE, Conditions.NONE, new Payout(lagYears, Optional.empty()));
+                budget, Match.NONE, Conditions.NONE, new Payout(lagYears, Optional.empty()));
     }
 
     private StudyInput funded(List<Exclusion> exclusions, Programme... programmes) {
@@ -162,6 +166,20 @@ class BestPlanSettingsTest {
         BestPlan best = every.best(NO_GOAL);
         BestPlanTest.check(best, every.least(0), 0.1);
         assertEquals(List.of(List.of(1, 2), List.of(1, 2)), best.steps().stream().map(PlanInput.Replacement::programmes).toList());
+    }
+
+    /** Where money ends after the first bus, or within the second, which bus gets it is weighed too, and the bound stays below every plan. */
+    @Test
+    void budgetsOfThreeProgrammesMayRunOut() {
+        for (Budget budget : List.of(Budget.ofBuses(1), new Budget(9, 130_000, Double.POSITIVE_INFINITY))) {
+            StudyInput study = funded(List.of(new Exclusion("A", "C")), fund("A", 1, 60_000, 0), fund("B", 2, 90_000, 0, budget),
+                    fund("C", 3, 50_000, 0));
+            EveryPlan every = every(study, EveryPlan.around(NO_CAP), 0, 1, 2);
+            double least = every.least(0);
+            BestPlanTest.check(every.best(NO_GOAL), least, 1);
+            assertTrue(least > every(funded(List.of(new Exclusion("A", "C")), fund("A", 1, 60_000, 0), fund("B", 2, 90_000, 0),
+                    fund("C", 3, 50_000, 0)), EveryPlan.around(NO_CAP), 0, 1, 2).least(0), "the budget runs out");
+        }
     }
 
     /** Of more not every set is tried, so none is proven to be the best; what is found is no dearer than asking all of them. */

@@ -1,9 +1,13 @@
 package org.amberyard.core.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -51,6 +55,42 @@ class TaskClockTest {
     void anIntervalMustBeAboveZero() {
         String message = assertThrows(IllegalArgumentException.class, () -> new TaskTrigger(0, INF, INF, BrakeWear.NONE)).getMessage();
         assertEquals("Task distance is 0.0 but must be above 0", message);
+    }
+
+    /** What is passed over at rest is, to the bit, what the months would have left, and none of them would have had an event. */
+    @Property
+    void aTaskThatRestsForAYearRestsInEachMonth(@ForAll long seed) {
+        Random random = new Random(seed);
+        TaskTrigger trigger = new TaskTrigger(20_000 * random.nextDouble() + 1, random.nextBoolean() ? INF : 1 + random.nextInt(48),
+                random.nextBoolean() ? INF : 2000 * random.nextDouble() + 1, random.nextBoolean() ? BrakeWear.NONE : new BrakeWear(900));
+        TaskClock start = new TaskClock(new Meters(10_000 * random.nextDouble(), random.nextInt(24), 500 * random.nextDouble(),
+                500 * random.nextDouble()));
+        Meters year = new Meters(15_000 * random.nextDouble(), 12, 800 * random.nextDouble(), 600 * random.nextDouble());
+        double[] shares = random.doubles(WearYear.MONTHS).toArray();
+        double all = Arrays.stream(shares).sum();
+        List<Meters> months = Arrays.stream(shares).map(share -> share / all)
+                .mapToObj(share -> new Meters(year.km() * share, 1, year.hours() * share, year.brakeKwh() * share)).toList();
+        TaskClock clock = start;
+        int times = 0;
+        for (Meters month : months) {
+            TaskClock.Walk walk = clock.walk(trigger, month);
+            times += walk.times();
+            clock = walk.after();
+        }
+        if (start.restsFor(trigger, year)) {
+            assertEquals(0, times);
+            assertEquals(clock, start.past(months));
+        } else {
+            assertTrue(times > 0 || trigger.dueAfter(start.since(), year) > 1 - 1e-9);
+        }
+    }
+
+    @Test
+    void whatIsDueAtTheEndOfTheYearDoesNotRest() {
+        Meters year = new Meters(10_000, 12, 0, 0);
+        assertFalse(TaskClock.NEW.restsFor(new TaskTrigger(10_000, INF, INF, BrakeWear.NONE), year));
+        assertFalse(TaskClock.NEW.restsFor(new TaskTrigger(10_000 * (1 + 1e-7), INF, INF, BrakeWear.NONE), year));
+        assertTrue(TaskClock.NEW.restsFor(new TaskTrigger(10_000 * (1 + 1e-5), INF, INF, BrakeWear.NONE), year));
     }
 
     @Property

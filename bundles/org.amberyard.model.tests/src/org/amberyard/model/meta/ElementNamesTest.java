@@ -83,6 +83,9 @@ class ElementNamesTest {
         assertEquals("precio del combustible / precio", ElementNames.read(change, ModelWords.of(new Locale("es"))));
         change.setKind("Bread");
         assertNames("* pricePerL", "change bread / pricePerL of scenario Dear", change);
+        change.setElement("diesel");
+        change.setField(null);
+        assertEquals("diesel", ElementNames.of(change));
     }
 
     @Test

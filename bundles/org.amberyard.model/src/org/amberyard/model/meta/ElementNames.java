@@ -65,7 +65,7 @@ public final class ElementNames {
             new Naming<>(ConsumptionLog.class, ElementNames::placeAmongSiblings),
             new Naming<>(InputCorrelation.class, c -> of(c.getFirst()) + " and " + of(c.getSecond())),
             new Naming<>(ScenarioChange.class, c -> c.getElement() == null || c.getElement().isBlank() ? c.getField()
-                    : c.getElement() + " " + c.getField()),
+                    : c.getField() == null ? c.getElement() : c.getElement() + " " + c.getField()),
             new Naming<>(SourceNote.class, n -> n.getField() == null ? "?" : n.getField()));
 
     private ElementNames() {

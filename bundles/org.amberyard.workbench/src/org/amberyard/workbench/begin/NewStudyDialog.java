@@ -83,6 +83,14 @@ public final class NewStudyDialog extends TitleAreaDialog {
         return area;
     }
 
+    /** What is typed at once is the name, not the button that Enter stands for. */
+    @Override
+    public void create() {
+        super.create();
+        name.selectAll();
+        name.setFocus();
+    }
+
     private static String label(BodyType type) {
         return switch (type) {
             case A -> Messages.Begin_bodyA;

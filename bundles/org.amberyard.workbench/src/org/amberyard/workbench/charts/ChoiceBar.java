@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices.Chosen;
 import org.amberyard.workbench.session.Choices.Kind;
@@ -58,7 +59,7 @@ final class ChoiceBar {
             label.setText(ChoiceWords.label(kind));
             label.setForeground(Palette.MUTED.color());
         }
-        Combo combo = new Combo(area, SWT.READ_ONLY);
+        Combo combo = DropList.on(area);
         combo.setVisibleItemCount(MOST_LINES);
         combo.setLayoutData(new RowData());
         offer(combo, false);

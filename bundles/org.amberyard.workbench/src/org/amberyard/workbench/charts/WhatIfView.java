@@ -12,6 +12,7 @@ import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.look.ViewChrome;
@@ -59,7 +60,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 0).applyTo(area);
         run = new WhatIfBar(area);
-        chooser = new Combo(area, SWT.READ_ONLY);
+        chooser = DropList.on(area);
         chooser.setItems(Arrays.stream(WhatIfChart.values()).map(WhatIfChart::label).map(Words::say).toArray(String[]::new));
         chooser.setVisibleItemCount(WhatIfChart.values().length);
         chooser.setToolTipText(Messages.WhatIf_chart_tip);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -49,7 +50,7 @@ final class CompareBar {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(8, 2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
-        what = new Combo(area, SWT.READ_ONLY);
+        what = DropList.on(area);
         what.setItems(Stream.of(What.values()).map(w -> w.label).toArray(String[]::new));
         what.select(0);
         what.setToolTipText(Messages.Compare_what_tip);

@@ -16,6 +16,7 @@ import org.amberyard.study.NarrativeText;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Choices;
@@ -74,7 +75,7 @@ public final class NarrativeDesk {
         GridLayoutFactory.fillDefaults().numColumns(BAR_COLUMNS).applyTo(bar);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         new Label(bar, SWT.NONE).setText(Messages.Narrative_plan);
-        plans = new Combo(bar, SWT.READ_ONLY);
+        plans = DropList.on(bar);
         plans.addListener(SWT.Selection, e -> choosePlan());
         copy = copyButton(bar);
         SashForm texts = new SashForm(top, SWT.HORIZONTAL | SWT.SMOOTH);

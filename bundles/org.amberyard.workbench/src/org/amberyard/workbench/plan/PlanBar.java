@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
@@ -43,7 +44,7 @@ final class PlanBar {
         title.setText(Messages.Bar_plan);
         title.setFont(Fonts.TITLE.font());
         title.setForeground(Palette.INK.color());
-        plans = new Combo(area, SWT.READ_ONLY);
+        plans = DropList.on(area);
         plans.setVisibleItemCount(MOST_LINES);
         plans.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override

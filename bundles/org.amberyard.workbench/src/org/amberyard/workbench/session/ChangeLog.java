@@ -71,8 +71,14 @@ final class ChangeLog extends EContentAdapter {
         members.removeIf(m -> m.element() instanceof SourceNote note && isPart(note, m.holder(), changed));
         values.keySet().removeIf(p -> p.element() instanceof SourceNote note && isPart(note, note.eContainer(), changed));
         count = members.size() + values.size();
-        Stream<Change> elements = members.stream().flatMap(m -> m.words().stream());
+        Stream<Change> elements = members.stream().flatMap(m -> m.words().map(words -> named(m, words)).stream());
         return Stream.concat(elements, values.entrySet().stream().map(e -> worded(e.getKey(), e.getValue()))).limit(MOST_WORDED).toList();
+    }
+
+    /** What has come is often named by a later part of the same edit. */
+    private static Change named(Member member, Change words) {
+        boolean stays = words.before().isEmpty() && member.element().eContainer() != null;
+        return stays ? worded(member.element(), false) : words;
     }
 
     /** True for what an element holds that has come or gone, which is one change. */
