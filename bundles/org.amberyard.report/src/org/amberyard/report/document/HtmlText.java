@@ -12,6 +12,11 @@ import java.util.regex.Pattern;
 
 /** A document as XHTML: of itself for a browser, and the source of the PDF. */
 final class HtmlText {
+    /** Of the text's width, as in the style sheet, with some room left for letters that are wider than is known. */
+    private static final double FOOT_SHARE = 0.88 * 0.97;
+    private static final double FOOT_PT = 7;
+    private static final String FOOT_PARTS = " · ";
+    private static final String NEW_LINE = "\\A ";
     /** What no line may part: words with digits and hyphens, such as numbers of buses, times of day, and units with a slash. */
     private static final Pattern IDENTIFIER =
             Pattern.compile("(?<![\\w-])(?=[\\w-]*\\d)\\w+(?:-\\w+)+(?![\\w-])|\\b\\d+:\\d\\d\\b|\\(?\\b\\p{L}+/\\p{L}+\\b\\)?");
@@ -82,7 +87,21 @@ final class HtmlText {
         Paper paper = document.paper();
         return resource("page.css").replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
                 .replace("LANDSCAPE", points(paper.longSide()) + " " + points(paper.shortSide()))
-                .replace("WIDE_TEXT", points(paper.textWidth(true))).replace("RUNNING", inCss(document.running())).replace("MARK", inCss(document.mark()));
+                .replace("WIDE_TEXT", points(paper.textWidth(true))).replace("RUNNING", running()).replace("MARK", inCss(document.mark()));
+    }
+
+    /** The line at the foot; one that is too long for it goes on in a second line between two of its parts, not within a date. */
+    private String running() {
+        double roomPt = FOOT_SHARE * document.paper().textWidth(false);
+        StringBuilder css = new StringBuilder();
+        String line = "";
+        for (String part : document.running().split(FOOT_PARTS)) {
+            String longer = line.isEmpty() ? part : line + FOOT_PARTS + part;
+            boolean fits = FOOT_PT * TextWidth.em(longer) <= roomPt;
+            css.append(fits || line.isEmpty() ? "" : inCss(line) + NEW_LINE);
+            line = fits || line.isEmpty() ? longer : part;
+        }
+        return css.append(inCss(line)).toString();
     }
 
     private static String points(double points) {
