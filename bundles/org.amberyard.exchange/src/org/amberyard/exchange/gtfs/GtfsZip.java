@@ -60,7 +60,7 @@ final class GtfsZip implements GtfsFiles {
         if (zip.size() > MOST_ENTRIES) {
             throw ProblemList.refusal(file, 0, "", "The zip file has " + zip.size() + " entries; a schedule has at most some dozens.");
         }
-        List<String> names = zip.stream().map(ZipEntry::getName).toList();
+        List<String> names = names(zip, file);
         for (String name : names) {
             if (name.startsWith("/") || name.contains("\\") || name.contains(":") || List.of(name.split("/")).contains("..")) {
                 throw ProblemList.refusal(file, 0, "", "The zip file has an entry “" + name + "”, whose name leads out of it. "
@@ -73,6 +73,15 @@ final class GtfsZip implements GtfsFiles {
                     : "The zip file has several trips.txt: " + String.join(", ", found) + "; give one schedule at a time.");
         }
         return found.get(0).substring(0, found.get(0).length() - MARKER.length());
+    }
+
+    /** Names that are no text are found when they are read, not when the zip is opened. */
+    private static List<String> names(ZipFile zip, String file) throws ImportException {
+        try {
+            return zip.stream().map(ZipEntry::getName).toList();
+        } catch (IllegalArgumentException e) {
+            throw ProblemList.refusal(file, 0, "", "The zip file is damaged: the name of an entry cannot be read (" + e.getMessage() + ").");
+        }
     }
 
     @Override
