@@ -1,5 +1,6 @@
 package org.amberyard.core.charging;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,10 +17,6 @@ record ChargeTimes(List<Span> spans) {
      * @param toMin end, after the start
      */
     record Span(double fromMin, double toMin) {
-
-        private Span between(double from, double to) {
-            return new Span(Math.max(from, fromMin), Math.min(to, toMin));
-        }
     }
 
     ChargeTimes {
@@ -28,11 +25,15 @@ record ChargeTimes(List<Span> spans) {
 
     /** Those between two moments. */
     ChargeTimes between(double fromMin, double toMin) {
-        if (spans.size() == 1) {
-            Span within = spans.get(0).between(fromMin, toMin);
-            return new ChargeTimes(within.fromMin < within.toMin ? List.of(within) : List.of());
+        List<Span> within = new ArrayList<>(spans.size());
+        for (Span span : spans) {
+            double start = Math.max(fromMin, span.fromMin);
+            double end = Math.min(toMin, span.toMin);
+            if (start < end) {
+                within.add(new Span(start, end));
+            }
         }
-        return new ChargeTimes(spans.stream().map(s -> s.between(fromMin, toMin)).filter(s -> s.fromMin < s.toMin).toList());
+        return new ChargeTimes(within);
     }
 
     /** The same so many minutes later. */

@@ -82,8 +82,7 @@ final class TaperedPlan {
             if (plannedKwh + owedKwh > 0 || endMin > hurryMin) {
                 double wishKwh = plannedKwh + Math.min(owedKwh, Math.max(0, spare.belowDemand()[step]) * grid.stepHours());
                 double mostKwh = plannedKwh + Math.min(spareKwh[step], spare.belowLimit()[step] * grid.stepHours());
-                double share = targetShare <= charge.chargeShare() ? charge.chargeShare()
-                        : share(charge, running, wishKwh, mostKwh, targetShare, least);
+                double share = share(charge, running, wishKwh, mostKwh, targetShare, least);
                 double tookKwh = (share - charge.chargeShare()) * charge.kwhPerShare;
                 charge.reach(share, running);
                 owedKwh += plannedKwh - tookKwh;
@@ -110,6 +109,9 @@ final class TaperedPlan {
     private double share(PlugCharge charge, int running, double wishKwh, double mostKwh, double targetShare,
             LeastCharge least) {
         double before = charge.chargeShare();
+        if (targetShare <= before) {
+            return before;
+        }
         double endMin = Math.min(charge.plugged.chargeToMin(), (running + 1) * grid.stepMin());
         double wished = before + wishKwh / charge.kwhPerShare;
         double most = Math.min(before + mostKwh / charge.kwhPerShare, targetShare);

@@ -38,17 +38,11 @@ public record TaskClock(Meters since) {
 
     /** The clock after stretches on which the task does not fall due. */
     TaskClock past(List<Meters> stretches) {
-        double km = since.km();
-        double months = since.months();
-        double hours = since.hours();
-        double brakeKwh = since.brakeKwh();
+        Meters passed = since;
         for (Meters stretch : stretches) {
-            km += stretch.km();
-            months += stretch.months();
-            hours += stretch.hours();
-            brakeKwh += stretch.brakeKwh();
+            passed = passed.plus(stretch);
         }
-        return new TaskClock(new Meters(km, months, hours, brakeKwh));
+        return new TaskClock(passed);
     }
 
     /** Walks a stretch that is driven evenly. Two stretches in a row give the events of both as one would. */

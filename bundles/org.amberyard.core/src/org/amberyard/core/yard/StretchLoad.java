@@ -125,28 +125,21 @@ public record StretchLoad(ServiceMonth service, StretchKind kind, YardCharging c
     /** Energy that each bus lacks when it leaves, at the meter, kWh. */
     double[] missingKwh(int buses) {
         double[] sums = new double[buses];
-        for (int bus = 0; bus < buses && !schedule.shortfalls().isEmpty(); bus++) {
-            sums[bus] = missingOfBusKwh(bus);
+        if (schedule.shortfalls().isEmpty()) {
+            return sums;
+        }
+        double[] efficiencies = efficiencies(charging, buses);
+        for (int bus = 0; bus < buses; bus++) {
+            sums[bus] = missingInBatteryKwh(bus) / efficiencies[bus];
         }
         return sums;
     }
 
-    private double missingOfBusKwh(int bus) {
-        return schedule.shortfalls().stream().filter(s -> s.plugIn().bus() == bus).mapToDouble(ChargeShortfall::shortKwh).sum()
-                / efficiency(bus);
+    private double missingInBatteryKwh(int bus) {
+        return schedule.shortfalls().stream().filter(s -> s.plugIn().bus() == bus).mapToDouble(ChargeShortfall::shortKwh).sum();
     }
 
-    /** Efficiency of the port at which a bus stands; of the yard's first where it stands at none. */
-    double efficiency(int bus) {
-        for (Plugged one : charging.assignment().plugged()) {
-            if (one.plugIn().bus() == bus) {
-                return charging.units().get(one.unit()).port().efficiency();
-            }
-        }
-        return charging.units().get(0).port().efficiency();
-    }
-
-    /** Efficiencies of the ports at which so many buses stand, in one pass; of the yard's first where a bus stands at none. */
+    /** Efficiencies of the ports at which so many buses stand first, in one pass; of the yard's first where a bus stands at none. */
     static double[] efficiencies(YardCharging charging, int buses) {
         double[] all = new double[buses];
         if (buses > 0) {

@@ -27,8 +27,7 @@ final class YardNeeds {
         }
 
         private StretchNeed on(When when) {
-            StretchNeed need = known.get(when);
-            return need != null ? need : known.computeIfAbsent(when, w -> new StretchNeed(bus, needs.on(w.service, w.kind)));
+            return known.computeIfAbsent(when, w -> new StretchNeed(bus, needs.on(w.service, w.kind)));
         }
     }
 

@@ -29,30 +29,23 @@ public final class NumberSeries {
         String all = text == null ? "" : text;
         double[] numbers = new double[Math.min(MOST, all.length() / 2 + 1)];
         int count = 0;
-        int from = blanksEnd(all, 0);
+        int from = end(all, 0, true);
         while (from < all.length()) {
             if (count == MOST) {
                 throw new NumberFormatException("there are more than " + MOST + " numbers");
             }
-            int to = wordEnd(all, from);
+            int to = end(all, from, false);
             numbers[count] = number(all.substring(from, to), count);
             count++;
-            from = blanksEnd(all, to);
+            from = end(all, to, true);
         }
         return Arrays.copyOf(numbers, count);
     }
 
-    private static int blanksEnd(String text, int from) {
+    /** Where the blanks, or the word, at a place end. */
+    private static int end(String text, int from, boolean blank) {
         int at = from;
-        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
-            at++;
-        }
-        return at;
-    }
-
-    private static int wordEnd(String text, int from) {
-        int at = from;
-        while (at < text.length() && !Character.isWhitespace(text.charAt(at))) {
+        while (at < text.length() && Character.isWhitespace(text.charAt(at)) == blank) {
             at++;
         }
         return at;
