@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -88,14 +89,15 @@ final class CondensedTable {
         DataTable.Column of = table.columns().get(column);
         List<Object> all = table.rows().stream().map(r -> r.cells().get(column)).collect(Collectors.toCollection(ArrayList::new));
         boolean mayGo = !allColumns && !of.toFill();
+        OptionalInt notedFrom = notedFrom(all);
         if (mayGo && all.stream().allMatch(CondensedTable::isEmpty)) {
             empty.add(of.heading());
         } else if (mayGo && all.stream().distinct().count() == 1) {
             shared.add(of.heading() + " " + table.printed(table.rows().get(0), column));
-        } else if (notedFrom(all) < Integer.MAX_VALUE) {
-            boolean narrow = notedFrom(all) == LONG_WORDS;
+        } else if (notedFrom.isPresent()) {
+            boolean narrow = notedFrom.getAsInt() == LONG_WORDS;
             columns.add(narrow ? new DataTable.Column(of.label(), of.unit(), of.format(), false, NUMBER_WIDTH) : of);
-            cells.add(numbered(of, all, notedFrom(all)));
+            cells.add(numbered(of, all, notedFrom.getAsInt()));
         } else {
             columns.add(of);
             cells.add(all);
@@ -106,15 +108,15 @@ final class CondensedTable {
         return cell == null || cell.toString().isEmpty();
     }
 
-    /** Length above which words of a column become notes: of long ones that rows repeat, or else of sentences in few of many rows. */
-    private int notedFrom(List<Object> all) {
+    /** Length above which words of a column become notes: of long ones that rows repeat, or else of sentences in few of many rows; empty for none. */
+    private OptionalInt notedFrom(List<Object> all) {
         List<String> words = longerThan(LONG_WORDS, all);
         if (words.stream().anyMatch(w -> w.length() > LONGEST_WORDS) && words.size() >= ROWS_A_NOTE * words.stream().distinct().count()) {
-            return LONG_WORDS;
+            return OptionalInt.of(LONG_WORDS);
         }
         List<String> sentences = longerThan(SENTENCE, all);
         boolean few = all.size() >= ROWS_A_NOTE * sentences.stream().distinct().count();
-        return !allColumns && few && !sentences.isEmpty() ? SENTENCE : Integer.MAX_VALUE;
+        return !allColumns && few && !sentences.isEmpty() ? OptionalInt.of(SENTENCE) : OptionalInt.empty();
     }
 
     private static List<String> longerThan(int length, List<Object> all) {

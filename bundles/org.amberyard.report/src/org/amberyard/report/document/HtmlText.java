@@ -97,9 +97,12 @@ final class HtmlText {
         String line = "";
         for (String part : document.running().split(FOOT_PARTS)) {
             String longer = line.isEmpty() ? part : line + FOOT_PARTS + part;
-            boolean fits = FOOT_PT * TextWidth.em(longer) <= roomPt;
-            css.append(fits || line.isEmpty() ? "" : inCss(line) + NEW_LINE);
-            line = fits || line.isEmpty() ? longer : part;
+            if (line.isEmpty() || FOOT_PT * TextWidth.em(longer) <= roomPt) {
+                line = longer;
+            } else {
+                css.append(inCss(line)).append(NEW_LINE);
+                line = part;
+            }
         }
         return css.append(inCss(line)).toString();
     }
