@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.amberyard.model.meta.ModelPackages;
 import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.meta.Phrase;
@@ -35,6 +34,7 @@ public final class Catalogue {
     private static final String NAME = " {0}";
     /** What no name of an element has. */
     private static final Pattern SENTENCE = Pattern.compile("[.,;:!?] ");
+    private static final Pattern BETWEEN_SENTENCES = Pattern.compile("(?<=[.!?])\\s+");
 
     private final Map<String, String> whole = new HashMap<>();
     private final List<Phrasing> phrasings = new ArrayList<>();
@@ -118,7 +118,7 @@ public final class Catalogue {
             return Optional.of(text.lines().map(this::say).collect(Collectors.joining("\n")));
         }
         return Optional.ofNullable(whole.get(text)).or(() -> eachSentence(text))
-                .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? sentences(text) : first(names, text));
+                .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? anySentence(text) : first(names, text));
     }
 
     private Optional<String> first(List<Phrasing> of, String text) {
@@ -127,16 +127,27 @@ public final class Catalogue {
 
     /** A paragraph of which every sentence is known is said so: a phrasing that joins two words would also match across sentences. */
     private Optional<String> eachSentence(String text) {
-        List<String> parts = SENTENCE.matcher(text).find() ? Stream.of(text.split("(?<=[.!?])\\s+")).toList() : List.of();
-        List<Optional<String>> said = parts.size() > 1 ? parts.stream().map(this::found).toList() : List.of();
-        return said.isEmpty() || said.stream().anyMatch(Optional::isEmpty) ? Optional.empty()
-                : Optional.of(said.stream().map(Optional::orElseThrow).collect(Collectors.joining(" ")));
+        List<String> parts = sentences(text);
+        return parts.stream().allMatch(this::isKnown) ? said(parts) : Optional.empty();
     }
 
     /** A paragraph is said sentence by sentence; one of which no sentence is known is not. */
-    private Optional<String> sentences(String text) {
-        List<String> parts = Stream.of(text.split("(?<=[.!?])\\s+")).toList();
-        boolean known = parts.size() > 1 && parts.stream().anyMatch(p -> found(p).isPresent());
-        return known ? Optional.of(parts.stream().map(this::say).collect(Collectors.joining(" "))) : Optional.empty();
+    private Optional<String> anySentence(String text) {
+        List<String> parts = sentences(text);
+        return parts.stream().anyMatch(this::isKnown) ? said(parts) : Optional.empty();
+    }
+
+    private boolean isKnown(String text) {
+        return found(text).isPresent();
+    }
+
+    private Optional<String> said(List<String> parts) {
+        return parts.isEmpty() ? Optional.empty() : Optional.of(parts.stream().map(this::say).collect(Collectors.joining(" ")));
+    }
+
+    /** The sentences of a paragraph; none of a text that is no more than one. */
+    private static List<String> sentences(String text) {
+        List<String> parts = List.of(BETWEEN_SENTENCES.split(text));
+        return parts.size() > 1 ? parts : List.of();
     }
 }

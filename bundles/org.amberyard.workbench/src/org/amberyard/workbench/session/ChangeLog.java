@@ -39,8 +39,12 @@ final class ChangeLog extends EContentAdapter {
         }
     }
 
-    /** An element that has come or gone; without words where there are too many. */
-    private record Member(EObject holder, EObject element, Optional<Change> words) {
+    /** An element that has come or gone; what has gone is put into words at once, but where there are too many. */
+    private record Member(EObject holder, EObject element, boolean gone, Optional<Change> whenGone) {
+        /** What has come is often named by a later part of the same edit. */
+        Optional<Change> words() {
+            return gone ? whenGone : Optional.of(worded(element, false));
+        }
     }
 
     private final Study study;
@@ -64,21 +68,15 @@ final class ChangeLog extends EContentAdapter {
     List<Change> end() {
         watching = false;
         values.values().removeIf(v -> !v.differ());
-        Set<EObject> come = members.stream().map(Member::element).collect(Collectors.toSet());
-        values.keySet().removeIf(p -> isWithin(p.element(), come));
-        members.removeIf(m -> isWithin(m.holder(), come));
+        Set<EObject> moved = members.stream().map(Member::element).collect(Collectors.toSet());
+        values.keySet().removeIf(p -> isWithin(p.element(), moved));
+        members.removeIf(m -> isWithin(m.holder(), moved));
         Set<EObject> changed = values.keySet().stream().map(Place::element).collect(Collectors.toSet());
         members.removeIf(m -> m.element() instanceof SourceNote note && isPart(note, m.holder(), changed));
         values.keySet().removeIf(p -> p.element() instanceof SourceNote note && isPart(note, note.eContainer(), changed));
         count = members.size() + values.size();
-        Stream<Change> elements = members.stream().flatMap(m -> m.words().map(words -> named(m, words)).stream());
+        Stream<Change> elements = members.stream().flatMap(m -> m.words().stream());
         return Stream.concat(elements, values.entrySet().stream().map(e -> worded(e.getKey(), e.getValue()))).limit(MOST_WORDED).toList();
-    }
-
-    /** What has come is often named by a later part of the same edit. */
-    private static Change named(Member member, Change words) {
-        boolean stays = words.before().isEmpty() && member.element().eContainer() != null;
-        return stays ? worded(member.element(), false) : words;
     }
 
     /** True for what an element holds that has come or gone, which is one change. */
@@ -162,8 +160,8 @@ final class ChangeLog extends EContentAdapter {
     }
 
     private void member(EObject holder, EObject element, boolean gone) {
-        Optional<Change> words = members.size() < MOST_WORDED ? Optional.of(worded(element, gone)) : Optional.empty();
-        members.add(new Member(holder, element, words));
+        boolean now = gone && members.size() < MOST_WORDED;
+        members.add(new Member(holder, element, gone, now ? Optional.of(worded(element, true)) : Optional.empty()));
     }
 
     private static Change worded(EObject element, boolean gone) {
