@@ -74,9 +74,19 @@ class NarrativePageTest {
         return study.session().evaluation().findings().stream().anyMatch(f -> f.element() == of && f.message().contains(words));
     }
 
-    /** One bus less is replaced in the plan that a text was given out for. */
-    private static void takeOut(OpenStudy study, Narrative text, String bus) {
-        replaceNoMore(study, text.getGivenOutFor(), bus);
+    /** One bus less is replaced in a plan. */
+    private static void replaceNoMore(OpenStudy study, Plan plan, String bus) {
+        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
+            @Override
+            protected void doExecute() {
+                plan.getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
+            }
+        }));
+    }
+
+    /** Keeps a figure as one that a text was given out with. */
+    private static void giveOut(OpenStudy study, Narrative text, String figure, String printed, FigureSource source, LocalDate day) {
+        study.display().syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(text, Map.of(figure, printed))), source, day));
     }
 
     /** The first text of the study, which the page shows. */
@@ -112,7 +122,7 @@ class NarrativePageTest {
 
     /** Told on the page and as a finding until it is undone. */
     private static void tellsOfAChange(OpenStudy study, Narrative need) {
-        takeOut(study, need, "B18");
+        replaceNoMore(study, need.getGivenOutFor(), "B18");
         study.await(() -> says("total project cost: USD\u00a05,133,021 → USD\u00a04,"));
         study.await(() -> isFound(study, need, "“total project cost” was USD\u00a05,133,021. It is USD\u00a04,"));
         assertEquals(Evaluation.Phase.CURRENT, study.session().evaluation().phase());
@@ -128,42 +138,26 @@ class NarrativePageTest {
     @Test
     void aTextGivenOutToAnotherProgrammeIsComparedWithIt(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.awaitResult();
-            study.show(PageKind.NARRATIVE);
-            Narrative need = study.study().getNarratives().get(0);
-            study.goTo(need, StudyPackage.Literals.NARRATIVE__NAME);
+            Narrative need = first(study);
             display.syncExec(() -> entry().setText("{grant requested}"));
             awaitEntered(study, need, "{grant requested}");
-            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a0308,915"))),
-                    new FigureSource("Electric in stages", Optional.of("Make-ready")), LocalDate.of(2026, 9, 15)));
+            giveOut(study, need, "grant requested", "USD\u00a0308,915", new FigureSource("Electric in stages", Optional.of("Make-ready")),
+                    LocalDate.of(2026, 9, 15));
             assertEquals("Make-ready", need.getGivenOutTo().getName());
             study.await(() -> says("No figure has changed since the text was given out on 2026-09-15"));
-            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("grant requested", "USD\u00a01"))),
-                    new FigureSource("Electric in stages", Optional.empty()), LocalDate.of(2026, 9, 16)));
+            giveOut(study, need, "grant requested", "USD\u00a01", new FigureSource("Electric in stages", Optional.empty()), LocalDate.of(2026, 9, 16));
             assertEquals(null, need.getGivenOutTo());
             study.await(() -> says("grant requested: USD\u00a01 → USD\u00a0651,401"));
         }
-    }
-
-    private static void replaceNoMore(OpenStudy study, Plan plan, String bus) {
-        study.display().syncExec(() -> study.session().execute(new ChangeCommand(study.study()) {
-            @Override
-            protected void doExecute() {
-                plan.getReplacements().removeIf(r -> r.getBus().getName().equals(bus));
-            }
-        }));
     }
 
     /** New results come without what was found in those before, until somebody has looked at their own tables, which are made once. */
     @Test
     void whatWasFoundInResultsIsNotToldOfTheNextOnes(Display display) throws Exception {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            study.awaitResult();
-            study.show(PageKind.NARRATIVE);
-            Narrative need = study.study().getNarratives().get(0);
+            Narrative need = first(study);
             Plan plan = study.study().getPlans().get(1);
-            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("buses in the fleet", "23"))),
-                    new FigureSource(plan.getName(), Optional.empty()), LocalDate.of(2026, 9, 15)));
+            giveOut(study, need, "buses in the fleet", "23", new FigureSource(plan.getName(), Optional.empty()), LocalDate.of(2026, 9, 15));
             study.await(() -> isFound(study, need, "“buses in the fleet” was 23. It is 24 now."));
             StudyResult before = study.result();
             List<Boolean> told = new ArrayList<>();
@@ -233,7 +227,7 @@ class NarrativePageTest {
             display.syncExec(() -> entry().setText("{total project cost} for {buses replaced} buses"));
             study.await(() -> says("No figure that the text was given out with on") && says("Put in since then: buses replaced."));
             study.goTo(study.study().getNarratives().get(1), StudyPackage.Literals.NARRATIVE__NAME);
-            takeOut(study, need, "B18");
+            replaceNoMore(study, need.getGivenOutFor(), "B18");
             study.await(() -> headings.model().mark(0, 0).isPresent());
             String words = display.syncCall(() -> headings.words(0, 0));
             assertTrue(words.startsWith("Heading: Need. Changed since the text was given out on "), words);

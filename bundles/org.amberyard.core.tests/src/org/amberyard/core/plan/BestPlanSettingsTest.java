@@ -37,6 +37,7 @@ class BestPlanSettingsTest {
     private static final OptionalDouble NO_CAP = OptionalDouble.empty();
     private static final int LAST = TinyDistrict.YEARS - 1;
     private static final Optional<BestPlanAim.Goal> NO_GOAL = Optional.empty();
+    private static final Budget ENOUGH = Budget.ofBuses(9);
 
     private final StudyInput pair = TinyDistrict.withBuses(TinyDistrict.study(),
             List.of(BestPlanTest.bus("1", -13, 0), BestPlanTest.bus("2", -9, 1)));
@@ -47,7 +48,7 @@ class BestPlanSettingsTest {
 
     /** A programme that pays for a bus in years 1 and 2. */
     private static Programme fund(String name, int priority, double amount, int lagYears) {
-        return fund(name, priority, amount, lagYears, Budget.ofBuses(9));
+        return fund(name, priority, amount, lagYears, ENOUGH);
     }
 
     private static Programme fund(String name, int priority, double amount, int lagYears, Budget budget) {
@@ -148,37 +149,38 @@ class BestPlanSettingsTest {
         assertTrue(best.presentCost() > every(pair, EveryPlan.around(NO_CAP)).least(1), "the minimum is paid");
     }
 
+    /** Every plan with three programmes, of which the first keeps another from paying. */
+    private EveryPlan ofThree(String excluded, Budget ofTheSecond, double first, double second, double third) {
+        return every(funded(List.of(new Exclusion("A", excluded)), fund("A", 1, first, 0), fund("B", 2, second, 0, ofTheSecond),
+                fund("C", 3, third, 0)), EveryPlan.around(NO_CAP), 0, 1, 2);
+    }
+
+    private static void checkAsked(EveryPlan every, List<Integer> programmes) {
+        BestPlan best = every.best(NO_GOAL);
+        BestPlanTest.check(best, every.least(0), 0.1);
+        assertEquals(List.of(programmes, programmes), best.steps().stream().map(PlanInput.Replacement::programmes).toList());
+    }
+
     /** The first keeps the third from paying: two of three pay, the step names these alone, and of all sets that is the cheapest. */
     @Test
     void ofThreeProgrammesThoseThatPayTogetherAreNamed() {
-        StudyInput study = funded(List.of(new Exclusion("A", "C")), fund("A", 1, 60_000, 0), fund("B", 2, 90_000, 0), fund("C", 3, 50_000, 0));
-        EveryPlan every = every(study, EveryPlan.around(NO_CAP), 0, 1, 2);
-        BestPlan best = every.best(NO_GOAL);
-        BestPlanTest.check(best, every.least(0), 0.1);
-        assertEquals(List.of(List.of(0, 1), List.of(0, 1)), best.steps().stream().map(PlanInput.Replacement::programmes).toList());
+        checkAsked(ofThree("C", ENOUGH, 60_000, 90_000, 50_000), List.of(0, 1));
     }
 
     /** The first pays little and keeps the second from paying, so the best set is the two others: asking all would cost the difference. */
     @Test
     void ofThreeProgrammesThoseAreAskedThatPayMost() {
-        StudyInput study = funded(List.of(new Exclusion("A", "B")), fund("A", 1, 5000, 0), fund("B", 2, 100_000, 0), fund("C", 3, 80_000, 0));
-        EveryPlan every = every(study, EveryPlan.around(NO_CAP), 0, 1, 2);
-        BestPlan best = every.best(NO_GOAL);
-        BestPlanTest.check(best, every.least(0), 0.1);
-        assertEquals(List.of(List.of(1, 2), List.of(1, 2)), best.steps().stream().map(PlanInput.Replacement::programmes).toList());
+        checkAsked(ofThree("B", ENOUGH, 5000, 100_000, 80_000), List.of(1, 2));
     }
 
     /** Where money ends after the first bus, or within the second, which bus gets it is weighed too, and the bound stays below every plan. */
     @Test
     void budgetsOfThreeProgrammesMayRunOut() {
         for (Budget budget : List.of(Budget.ofBuses(1), new Budget(9, 130_000, Double.POSITIVE_INFINITY))) {
-            StudyInput study = funded(List.of(new Exclusion("A", "C")), fund("A", 1, 60_000, 0), fund("B", 2, 90_000, 0, budget),
-                    fund("C", 3, 50_000, 0));
-            EveryPlan every = every(study, EveryPlan.around(NO_CAP), 0, 1, 2);
+            EveryPlan every = ofThree("C", budget, 60_000, 90_000, 50_000);
             double least = every.least(0);
             BestPlanTest.check(every.best(NO_GOAL), least, 1);
-            assertTrue(least > every(funded(List.of(new Exclusion("A", "C")), fund("A", 1, 60_000, 0), fund("B", 2, 90_000, 0),
-                    fund("C", 3, 50_000, 0)), EveryPlan.around(NO_CAP), 0, 1, 2).least(0), "the budget runs out");
+            assertTrue(least > ofThree("C", ENOUGH, 60_000, 90_000, 50_000).least(0), "the budget runs out");
         }
     }
 
