@@ -66,7 +66,7 @@ public final class BestWords {
             case NOTHING_WITHIN -> "no plan was found that keeps the cap, the programmes and the number to be reached";
             case SHARED_PORTS_OR_METER -> "ports and bill are shared with electric buses that are not decided on, or with the building";
             case MONEY_MOVES_UNDER_CAP -> "under a cap, awards and debts move money between years";
-            case SHARED_PROGRAMMES -> "steps that stay take part in the same programmes, or more than three programmes are asked";
+            case SHARED_PROGRAMMES -> "steps that stay take part in the same programmes, or more than four programmes are asked";
             case TARIFF -> "the tariff has a minimum bill, prices below zero or prices by demand";
         };
     }

@@ -21,7 +21,7 @@ import org.amberyard.core.progress.Progress;
  */
 record PlaceChoices(List<Integer> places, List<List<Option>> options) {
     /** Programmes of which every set is tried. */
-    static final int MOST_IN_SETS = 3;
+    static final int MOST_IN_SETS = 4;
 
     /**
      * An option.
@@ -123,7 +123,9 @@ record PlaceChoices(List<Integer> places, List<List<Option>> options) {
                 return IntStream.range(0, 1 << open.size()).mapToObj(set -> IntStream.range(0, open.size())
                         .filter(p -> (set >> p & 1) != 0).mapToObj(open::get).toList()).toList();
             }
-            return Stream.of(Stream.of(List.<Integer>of()), open.stream().map(List::of), Stream.of(open)).flatMap(s -> s).toList();
+            Stream<List<Integer>> pairs = IntStream.range(0, open.size()).boxed()
+                    .flatMap(a -> open.subList(a + 1, open.size()).stream().map(b -> List.of(open.get(a), b)));
+            return Stream.of(Stream.of(List.<Integer>of()), open.stream().map(List::of), pairs, Stream.of(open)).flatMap(s -> s).toList();
         }
 
         private static PlanInput.Replacement step(int place, int year, int type, List<Integer> programmes) {
