@@ -68,6 +68,7 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
     private StudySession session;
     private List<Finding> markedFindings = List.of();
     private CTabFolder folder;
+    private PageStage stage;
     private FaultStrip faults;
     private EntryGuard guard;
 
@@ -95,6 +96,7 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
             tab.setData(kind);
         }
         folder.addListener(SWT.Selection, e -> tabChosen());
+        stage = new PageStage(folder);
         guard = new EntryGuard(folder, pages::values);
         guard.hook();
         folder.setSelection(0);
@@ -120,11 +122,12 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
         if (page == null) {
             page = kind.newPage(new PageSite(session, this::hint, this::entryChanged, this::refusal,
                     this::vary));
-            folder.getSelection().setControl(page.create(folder));
+            stage.add(folder.getSelection(), page.create(folder));
             pages.put(kind, page);
         } else {
             page.update();
         }
+        stage.show(folder.getSelection());
         tellFaults();
     }
 
