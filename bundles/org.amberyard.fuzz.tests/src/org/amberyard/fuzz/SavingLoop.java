@@ -1,5 +1,6 @@
 package org.amberyard.fuzz;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.amberyard.model.io.FileSum;
 import org.amberyard.model.io.RecoveryFile;
@@ -7,24 +8,41 @@ import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
 
-/** A program that edits and saves a study until it is ended; it says a letter whenever it has done both once. */
+/**
+ * A program that edits a study until it is ended, keeps each edit for recovery, and saves after every third as the window does. It says
+ * the number of each edit once it is kept.
+ */
 final class SavingLoop {
-    /** What the study is described as, in turn. */
-    static final String[] TEXTS = {"the one version", "the other version, which is longer by some words"};
+    private static final int EDITS_A_SAVE = 3;
+    /** Files of many sizes, so that a shorter one is written over a longer one too. */
+    private static final int SIZES = 40;
 
     private SavingLoop() {
     }
 
-    /** @param args the study file */
+    /** @param args the study file, and the number of the last edit before */
     public static void main(String[] args) throws StudyFileException {
         Path file = Path.of(args[0]);
         Study study = StudyFile.load(file);
-        for (int turn = 0;; turn++) {
-            study.setDescription(TEXTS[turn % TEXTS.length]);
+        for (int edit = Integer.parseInt(args[1]) + 1;; edit++) {
+            study.setDescription(text(edit));
             RecoveryFile.write(study, file, FileSum.of(file));
-            StudyFile.save(study, file);
-            System.out.write('s');
+            System.out.writeBytes((edit + "\n").getBytes(StandardCharsets.US_ASCII));
             System.out.flush();
+            if (edit % EDITS_A_SAVE == 0) {
+                StudyFile.save(study, file);
+                RecoveryFile.discard(file);
+            }
         }
+    }
+
+    /** What an edit makes the description of the study. */
+    static String text(int edit) {
+        return edit + " edits" + " that are kept".repeat(edit % SIZES);
+    }
+
+    /** The number of the edit that has made a description. */
+    static int edit(String text) {
+        return Integer.parseInt(text.substring(0, text.indexOf(' ')));
     }
 }
