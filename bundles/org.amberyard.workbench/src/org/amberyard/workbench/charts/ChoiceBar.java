@@ -27,6 +27,7 @@ final class ChoiceBar {
     private static final int WIDEST = 190;
     /** Where a bar would not fit in one line, long names give way. */
     private static final int WIDEST_IN_NARROW = 112;
+    private static final int NARROWER = 6;
 
     /** Hears what the user chooses. */
     @FunctionalInterface
@@ -136,8 +137,9 @@ final class ChoiceBar {
 
     private void fit() {
         widths(WIDEST);
-        if (area.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > area.getSize().x) {
-            widths(WIDEST_IN_NARROW);
+        for (int most = WIDEST - NARROWER; most >= WIDEST_IN_NARROW && area.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > area.getSize().x;
+                most -= NARROWER) {
+            widths(most);
         }
         area.layout();
     }

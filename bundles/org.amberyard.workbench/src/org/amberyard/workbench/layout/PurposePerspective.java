@@ -14,7 +14,7 @@ public final class PurposePerspective implements IPerspectiveFactory, IExecutabl
     private static final String HEADLINE = "org.amberyard.workbench.headline";
     private static final String OUTLINE = "org.amberyard.workbench.outline";
     private static final float HEADLINE_SHARE = 0.17f;
-    private static final float EDITOR_SHARE = 0.555f;
+    private static final float EDITOR_SHARE = 0.5f;
     private static final float LEFT_SHARE = 0.52f;
     private static final float OUTLINE_SHARE = 0.16f;
 
