@@ -49,7 +49,7 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         Map<List<SheetCell>, Integer> known = new HashMap<>();
         for (MappedRow row : sheet.rows()) {
             RowReading cells = outcome.reading(row);
-            cells.of(() -> holdOnce(row, known), 0);
+            cells.of(() -> RepeatedRow.hold(row, BUS, known), 0);
             Bus bus = cells.of(() -> bus(row, buses), null);
             LocalDate date = cells.of(() -> row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04.")), null);
             if (cells.isSound()) {
@@ -60,16 +60,6 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         }
         byBus.values().forEach(entries -> entries.sort(Comparator.comparing(Entry::date).thenComparingInt(e -> e.row().number())));
         return new BusLog(byBus);
-    }
-
-    /** Number of the row, which must say something new. */
-    private static int holdOnce(MappedRow row, Map<List<SheetCell>, Integer> known) throws CellFault {
-        Integer first = known.putIfAbsent(row.cells(), row.number());
-        if (first != null) {
-            throw row.wrong(BUS, "The row says the same as row " + first + " in every column and would count twice; delete one of them, or tell them "
-                    + "apart by a number.");
-        }
-        return row.number();
     }
 
     private static Bus bus(MappedRow row, ElementIndex<Bus> buses) throws CellFault {
