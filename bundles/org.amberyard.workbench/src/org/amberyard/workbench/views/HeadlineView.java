@@ -10,6 +10,7 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
 import org.amberyard.study.StudyUnits;
+import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Fonts;
@@ -22,6 +23,7 @@ import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
@@ -29,10 +31,11 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
-/** The answer in words, and the plans in a few figures; choosing a plan tells its answer. */
+/** The answer in words, and the plans in a few figures; choosing a plan tells its answer, and each figure says how it comes about. */
 public final class HeadlineView extends ViewPart {
 
     private static final String CAUTIONS_COMMAND = "org.amberyard.workbench.cautions";
+    private static final String TABLE = "headline";
 
     private static final Map<String, String> KEY_FIGURES = Map.of("plan", Messages.Key_plan, "present_cost",
             Messages.Key_cost, "annual_equivalent", Messages.Key_perYear, "present_saving", Messages.Key_saving,
@@ -41,6 +44,9 @@ public final class HeadlineView extends ViewPart {
     private StyledText answer;
     private StyledText state;
     private Grid plans;
+    /** The plans in the grid, or null. */
+    private ResultModel figures;
+    private final AskedCell asked = new AskedCell();
     private List<Headline> headlines = List.of();
     private StudySession shownSession;
     private StudyResult shownResult;
@@ -58,6 +64,9 @@ public final class HeadlineView extends ViewPart {
         plans = new Grid(area, new FindingsModel(List.of()));
         plans.markRow();
         plans.selection().onMove(this::planChosen);
+        plans.onOpen(cell -> WhyView.show(getSite().getPage()));
+        CellMenu.ofReading(plans).add(Messages.Menu_why, () -> WhyView.show(getSite().getPage()));
+        getSite().setSelectionProvider(asked);
         GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(570, SWT.DEFAULT).applyTo(plans);
         createState(area);
         ActiveSession.here().follow(area, this::update);
@@ -116,11 +125,13 @@ public final class HeadlineView extends ViewPart {
 
     /** Where the results stand, and what the last edit has done to the cost of the plan on show. */
     private String words(StudySession session) {
-        return lastChange.words(plans.selection().row()).orElseGet(() -> EvaluationWords.of(session));
+        return lastChange.words(plan()).orElseGet(() -> EvaluationWords.of(session));
     }
 
     private void clear() {
         shownResult = null;
+        figures = null;
+        asked.setSelection(StructuredSelection.EMPTY);
         headlines = List.of();
         answer.setText("");
         plans.setVisible(false);
@@ -137,27 +148,46 @@ public final class HeadlineView extends ViewPart {
 
     private void show(StudyResult result, UnitSystem units) {
         reading = true;
-        if (result != shownResult || units != shownUnits) {
+        boolean others = result != shownResult || units != shownUnits;
+        if (others) {
             shownResult = result;
             shownUnits = units;
             headlines = Headline.of(result, units);
-            plans.setModel(ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES));
+            int column = plans.selection().column();
+            figures = ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES);
+            plans.setModel(figures);
+            plans.goTo(0, column);
             plans.setVisible(true);
         }
-        int row = PlanOptions.of(result).pick(shownSession.choices().of(Choices.Kind.PLAN)).orElseThrow().place();
-        if (plans.selection().row() != row) {
-            plans.goTo(row, 0);
+        int plan = PlanOptions.of(result).pick(shownSession.choices().of(Choices.Kind.PLAN)).orElseThrow().place();
+        boolean another = plan() != plan;
+        if (another) {
+            plans.goTo(figures.shownRow(plan), plans.selection().column());
         }
         reading = false;
+        if (others || another) {
+            ask();
+        }
         showAnswer();
+    }
+
+    /** The plan in focus; which row it has hangs on how the figures are sorted. */
+    private int plan() {
+        return figures == null ? 0 : figures.row(plans.selection().row());
     }
 
     /** The plan that the user goes to is the one that all views show. */
     private void planChosen() {
-        int row = plans.selection().row();
-        if (!reading && shownResult != null && row < shownResult.plans().size()) {
-            shownSession.choices().choose(Choices.Kind.PLAN, new Choices.Chosen(shownResult.plans().get(row).name(), row));
+        if (!reading && shownResult != null) {
+            shownSession.choices().choose(Choices.Kind.PLAN, new Choices.Chosen(shownResult.plans().get(plan()).name(), plan()));
+            ask();
         }
+    }
+
+    /** Tells those who explain figures which one is in focus. */
+    private void ask() {
+        asked.setSelection(new StructuredSelection(new CellQuestion(shownSession.study(), shownResult, ResultTables.place(TABLE), plan(),
+                figures.source(plans.selection().column()))));
     }
 
     /** The answer of the chosen plan; that of the first other plan while the baseline is chosen. */
@@ -165,8 +195,8 @@ public final class HeadlineView extends ViewPart {
         if (headlines.isEmpty()) {
             return;
         }
-        int row = plans.selection().row();
-        Headline headline = headlines.stream().filter(h -> h.plan() == row).findFirst().orElse(headlines.get(0));
+        int plan = plan();
+        Headline headline = headlines.stream().filter(h -> h.plan() == plan).findFirst().orElse(headlines.get(0));
         String text = headline.sentences().stream().map(Words::say).collect(Collectors.joining(" "));
         answer.setText(text);
         answer.setToolTipText(text);

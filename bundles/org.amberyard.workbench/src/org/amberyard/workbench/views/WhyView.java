@@ -15,17 +15,29 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
 /** How the figure in focus comes about: a tree from the result down to the inputs and their sources. */
 public final class WhyView extends ViewPart {
+    private static final String ID = "org.amberyard.workbench.why";
     private static final int[] WIDTHS = {430, 150, 250, 330};
     private static final int SHOWN_STEPS = 2;
 
     private final ISelectionListener listener = this::selected;
     private Tree tree;
     private Study study;
+
+    /** Brings the view up, for the figure that is in focus. */
+    static void show(IWorkbenchPage page) {
+        try {
+            page.showView(ID, null, IWorkbenchPage.VIEW_VISIBLE);
+        } catch (PartInitException e) {
+            throw new IllegalStateException(e);
+        }
+    }
 
     @Override
     public void createPartControl(Composite parent) {
