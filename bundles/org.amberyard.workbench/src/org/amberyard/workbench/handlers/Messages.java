@@ -29,8 +29,6 @@ final class Messages extends NLS {
     public static String Redo_named;
     public static String About_title;
     public static String About_text;
-    public static String Keys_title;
-    public static String Keys_text;
     public static String Cautions_title;
     public static String Close;
     public static String Export_title;
