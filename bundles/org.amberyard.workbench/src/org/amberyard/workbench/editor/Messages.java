@@ -17,7 +17,9 @@ final class Messages extends NLS {
     public static String DefaultFactors_tip;
     public static String DefaultTasks;
     public static String DefaultTasks_tip;
+    public static String Fault_elsewhere;
     public static String Fault_more;
+    public static String Fault_none;
     public static String Fault_open;
     public static String FitCurve;
     public static String FitCurve_tip;
