@@ -85,6 +85,9 @@ final class Messages extends NLS {
     public static String Meter_import_tip;
     public static String Schedule_import;
     public static String Schedule_import_tip;
+    public static String UseTariff_column;
+    public static String UseTariff_column_tip;
+    public static String UseTariff_inUse;
     public static String Weather_import;
     public static String Weather_import_tip;
     public static String FlatTariff;

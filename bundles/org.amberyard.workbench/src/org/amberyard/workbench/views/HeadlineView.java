@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.model.depot.Depot;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.ResultTables;
@@ -24,8 +25,13 @@ import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -36,6 +42,10 @@ public final class HeadlineView extends ViewPart {
 
     private static final String CAUTIONS_COMMAND = "org.amberyard.workbench.cautions";
     private static final String TABLE = "headline";
+    /** A longer name of a tariff would leave no room for what is said beside it. */
+    private static final int MOST_OF_NAME = 24;
+    private static final int PLANS_WIDTH = 570;
+    private static final String GOES_ON = " … ";
 
     private static final Map<String, String> KEY_FIGURES = Map.of("plan", Messages.Key_plan, "present_cost",
             Messages.Key_cost, "annual_equivalent", Messages.Key_perYear, "present_saving", Messages.Key_saving,
@@ -43,6 +53,7 @@ public final class HeadlineView extends ViewPart {
 
     private StyledText answer;
     private StyledText state;
+    private Link tariff;
     private Grid plans;
     /** The plans in the grid, or null. */
     private ResultModel figures;
@@ -67,7 +78,8 @@ public final class HeadlineView extends ViewPart {
         plans.onOpen(cell -> WhyView.show(getSite().getPage()));
         CellMenu.ofReading(plans).add(Messages.Menu_why, () -> WhyView.show(getSite().getPage()));
         getSite().setSelectionProvider(asked);
-        GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(570, SWT.DEFAULT).applyTo(plans);
+        GridDataFactory.fillDefaults().span(1, 2).grab(false, true).hint(PLANS_WIDTH, SWT.DEFAULT).applyTo(plans);
+        area.addListener(SWT.Resize, e -> share(area));
         createState(area);
         ActiveSession.here().follow(area, this::update);
     }
@@ -78,6 +90,8 @@ public final class HeadlineView extends ViewPart {
         answer.setFont(Fonts.SMALL.font());
         answer.setForeground(Palette.INK.color());
         answer.setCaret(null);
+        answer.addListener(SWT.Resize, e -> tellCut());
+        answer.addListener(SWT.Paint, e -> paintCut(e.gc));
         GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(100, 40).applyTo(answer);
     }
 
@@ -86,13 +100,42 @@ public final class HeadlineView extends ViewPart {
         state.setFont(Fonts.SMALL.font());
         state.setCaret(null);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.END).applyTo(state);
-        Link cautions = new Link(area, SWT.NONE);
-        cautions.setFont(Fonts.SMALL.font());
-        cautions.setLinkForeground(Palette.NOTICE.color());
+        Composite links = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(14, 0).applyTo(links);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(links);
+        tariff = link(links, this::openTariff);
+        Link cautions = link(links, this::openCautions);
         cautions.setText("<a>" + Messages.Headline_cautions + "</a>");
         cautions.setToolTipText(Words.say(Cautions.text()));
-        cautions.addListener(SWT.Selection, e -> openCautions());
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(cautions);
+    }
+
+    private static Link link(Composite parent, Runnable action) {
+        Link link = new Link(parent, SWT.NONE);
+        link.setFont(Fonts.SMALL.font());
+        link.setLinkForeground(Palette.NOTICE.color());
+        link.addListener(SWT.Selection, e -> action.run());
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(link);
+        return link;
+    }
+
+    private void openTariff() {
+        StudyEditors.open(getSite().getPage(), shownSession.study().getDepot().getTariff(), null);
+    }
+
+    /** Figures in money say little without the tariff behind them. */
+    private void nameTariff() {
+        String name = Optional.ofNullable(shownSession).map(s -> s.study().getDepot()).map(Depot::getTariff).map(Words::name).orElse("");
+        String shown = name.isEmpty() ? "" : "<a>" + NLS.bind(Messages.Headline_tariff, shortened(name)).replace("&", "&&") + "</a>";
+        if (!tariff.getText().equals(shown)) {
+            tariff.setText(shown);
+            tariff.setToolTipText(NLS.bind(Messages.Headline_tariff_tip, name));
+            tariff.setVisible(!name.isEmpty());
+            tariff.requestLayout();
+        }
+    }
+
+    private static String shortened(String name) {
+        return name.length() > MOST_OF_NAME ? name.substring(0, MOST_OF_NAME).strip() + "…" : name;
     }
 
     private void openCautions() {
@@ -109,6 +152,7 @@ public final class HeadlineView extends ViewPart {
             shownResult = null;
         }
         lastChange.see(shownSession);
+        nameTariff();
         if (session.isEmpty()) {
             clear();
             say(Messages.Headline_none, Palette.MUTED);
@@ -141,7 +185,6 @@ public final class HeadlineView extends ViewPart {
         state.setForeground(color.color());
         if (!state.getText().equals(text)) {
             state.setText(text);
-            state.setToolTipText(text);
             state.getParent().layout();
         }
     }
@@ -199,8 +242,42 @@ public final class HeadlineView extends ViewPart {
         Headline headline = headlines.stream().filter(h -> h.plan() == plan).findFirst().orElse(headlines.get(0));
         String text = headline.sentences().stream().map(Words::say).collect(Collectors.joining(" "));
         answer.setText(text);
-        answer.setToolTipText(text);
         answer.setStyleRange(HeadlineStyle.strong(Words.say(headline.cost())));
+        tellCut();
+    }
+
+    /** A tip has what is scrolled out of sight; over what is seen it would only be in the way. */
+    private void tellCut() {
+        answer.setToolTipText(isCut() ? answer.getText() : null);
+        answer.redraw();
+    }
+
+    private boolean isCut() {
+        Rectangle area = answer.getClientArea();
+        return answer.computeSize(area.width, SWT.DEFAULT).y > area.height;
+    }
+
+    /** Says at the lower edge that the answer goes on. */
+    private void paintCut(GC gc) {
+        Rectangle area = answer.getClientArea();
+        if (!isCut() || answer.getTopPixel() + area.height >= answer.computeSize(area.width, SWT.DEFAULT).y) {
+            return;
+        }
+        Point size = gc.textExtent(GOES_ON);
+        gc.setBackground(Palette.PAPER.color());
+        gc.setForeground(Palette.NOTICE.color());
+        gc.fillRectangle(area.width - size.x, area.height - size.y, size.x, size.y);
+        gc.drawText(GOES_ON, area.width - size.x, area.height - size.y);
+    }
+
+    /** In a narrow window the figures leave half of it to the words. */
+    private void share(Composite area) {
+        GridData data = (GridData) plans.getLayoutData();
+        int wanted = Math.min(PLANS_WIDTH, area.getClientArea().width / 2);
+        if (data.widthHint != wanted) {
+            data.widthHint = wanted;
+            area.layout();
+        }
     }
 
     @Override
