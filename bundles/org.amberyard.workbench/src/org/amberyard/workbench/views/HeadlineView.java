@@ -28,9 +28,6 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
@@ -45,13 +42,12 @@ public final class HeadlineView extends ViewPart {
     /** A longer name of a tariff would leave no room for what is said beside it. */
     private static final int MOST_OF_NAME = 24;
     private static final int PLANS_WIDTH = 570;
-    private static final String GOES_ON = " … ";
 
     private static final Map<String, String> KEY_FIGURES = Map.of("plan", Messages.Key_plan, "present_cost",
             Messages.Key_cost, "annual_equivalent", Messages.Key_perYear, "present_saving", Messages.Key_saving,
             "greenhouse_gas_saving", Messages.Key_air);
 
-    private StyledText answer;
+    private AnswerText answer;
     private StyledText state;
     private Link tariff;
     private Grid plans;
@@ -71,7 +67,8 @@ public final class HeadlineView extends ViewPart {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 4).spacing(14, 2).applyTo(area);
-        createAnswer(area);
+        answer = new AnswerText(area);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(100, 40).applyTo(answer.control());
         plans = new Grid(area, new FindingsModel(List.of()));
         plans.markRow();
         plans.selection().onMove(this::planChosen);
@@ -82,17 +79,6 @@ public final class HeadlineView extends ViewPart {
         area.addListener(SWT.Resize, e -> share(area));
         createState(area);
         ActiveSession.here().follow(area, this::update);
-    }
-
-    private void createAnswer(Composite area) {
-        answer = new StyledText(area, SWT.WRAP | SWT.READ_ONLY | SWT.MULTI | SWT.V_SCROLL);
-        answer.setAlwaysShowScrollBars(false);
-        answer.setFont(Fonts.SMALL.font());
-        answer.setForeground(Palette.INK.color());
-        answer.setCaret(null);
-        answer.addListener(SWT.Resize, e -> tellCut());
-        answer.addListener(SWT.Paint, e -> paintCut(e.gc));
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(100, 40).applyTo(answer);
     }
 
     private void createState(Composite area) {
@@ -162,7 +148,7 @@ public final class HeadlineView extends ViewPart {
         session.get().evaluation().result().ifPresentOrElse(result -> show(result, units), this::clear);
         boolean stale = session.get().evaluation().phase() == Evaluation.Phase.STALE;
         boolean outdated = session.get().evaluation().isOutdated();
-        answer.setForeground(outdated ? Palette.FADED.color() : Palette.INK.color());
+        answer.setFaded(outdated);
         plans.setFaded(outdated);
         say(words(session.get()), stale ? Palette.ERROR : Palette.MUTED);
     }
@@ -177,7 +163,7 @@ public final class HeadlineView extends ViewPart {
         figures = null;
         asked.setSelection(StructuredSelection.EMPTY);
         headlines = List.of();
-        answer.setText("");
+        answer.clear();
         plans.setVisible(false);
     }
 
@@ -241,33 +227,7 @@ public final class HeadlineView extends ViewPart {
         int plan = plan();
         Headline headline = headlines.stream().filter(h -> h.plan() == plan).findFirst().orElse(headlines.get(0));
         String text = headline.sentences().stream().map(Words::say).collect(Collectors.joining(" "));
-        answer.setText(text);
-        answer.setStyleRange(HeadlineStyle.strong(Words.say(headline.cost())));
-        tellCut();
-    }
-
-    /** A tip has what is scrolled out of sight; over what is seen it would only be in the way. */
-    private void tellCut() {
-        answer.setToolTipText(isCut() ? answer.getText() : null);
-        answer.redraw();
-    }
-
-    private boolean isCut() {
-        Rectangle area = answer.getClientArea();
-        return answer.computeSize(area.width, SWT.DEFAULT).y > area.height;
-    }
-
-    /** Says at the lower edge that the answer goes on. */
-    private void paintCut(GC gc) {
-        Rectangle area = answer.getClientArea();
-        if (!isCut() || answer.getTopPixel() + area.height >= answer.computeSize(area.width, SWT.DEFAULT).y) {
-            return;
-        }
-        Point size = gc.textExtent(GOES_ON);
-        gc.setBackground(Palette.PAPER.color());
-        gc.setForeground(Palette.NOTICE.color());
-        gc.fillRectangle(area.width - size.x, area.height - size.y, size.x, size.y);
-        gc.drawText(GOES_ON, area.width - size.x, area.height - size.y);
+        answer.show(text, Words.say(headline.cost()));
     }
 
     /** In a narrow window the figures leave half of it to the words. */
