@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
@@ -87,7 +88,8 @@ final class Places {
 
     private Line line(EObject element) {
         String name = Words.name(element);
-        return new Line(name, NLS.bind(Messages.Find_named, name, Words.kind(element.eClass())), List.of(), "",
+        String kind = Words.kind(element.eClass());
+        return new Line(name, NLS.bind(Messages.Find_named, name, kind), List.of(name + " " + kind, kind + " " + name), "",
                 () -> StudyEditors.open(page, element, null));
     }
 
@@ -113,8 +115,13 @@ final class Places {
         String general = NLS.bind(Messages.Find_named, label, Words.kind(kind));
         lines.add(new Line(label, general, also, "", () -> StudyEditors.open(page, elements.get(0), field)));
         if (elements.size() > 1 && elements.size() <= MOST_NAMED) {
-            elements.forEach(e -> lines.add(new Line(label, NLS.bind(Messages.Find_named, label, Words.withKind(e)), also, general,
+            elements.forEach(e -> lines.add(new Line(label, NLS.bind(Messages.Find_named, label, Words.withKind(e)), called(also, e, label), general,
                     () -> StudyEditors.open(page, e, field))));
         }
+    }
+
+    /** “Diesel price” is the price of what is called diesel. */
+    private static List<String> called(List<String> also, EObject element, String label) {
+        return Stream.concat(also.stream(), Stream.of(Words.name(element) + " " + label)).toList();
     }
 }
