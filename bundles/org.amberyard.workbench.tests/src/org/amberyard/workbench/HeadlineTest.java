@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,12 @@ class HeadlineTest {
 
     @TempDir
     private Path folder;
+
+    /** Others expect the views that a window begins with. */
+    @AfterEach
+    void showWhatWasShown(Display display) throws PartInitException {
+        display.syncCall(() -> OpenStudy.page().showView(id("cumulativeCost")));
+    }
 
     @Test
     void eachFigureSaysHowItComesAbout(Display display) throws IOException {
