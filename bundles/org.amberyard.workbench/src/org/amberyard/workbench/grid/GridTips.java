@@ -76,7 +76,8 @@ final class GridTips {
         String header = grid.model().header(column);
         return measured(gc -> {
             List<String> lines = geometry.texts().lines(gc, header, room(column));
-            return lines.size() * geometry.textHeight() > geometry.headerHeight() || lines.stream().anyMatch(line -> geometry.texts().of(gc, line) > room(column));
+            return lines.size() * geometry.textHeight() > geometry.headerHeight()
+                    || lines.stream().anyMatch(line -> geometry.texts().of(gc, line) > room(column));
         }) ? header : "";
     }
 
