@@ -18,6 +18,8 @@ final class BillTables {
     private static final String PRICE_MEANING =
             "Base-date price per unit; where the unit is money, the share of it that is charged.";
 
+    private static final String TARIFF_MEANING = "The tariff in use, by which the plans are billed.";
+
     private BillTables() {
     }
 
@@ -28,6 +30,7 @@ final class BillTables {
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
+                .text("tariff", "Tariff", TARIFF_MEANING, r -> r.at().input().metering().tariff().name())
                 .text("component", "Part", "Part of the bill.", r -> r.line().component().label());
         return charged(table, OfLine::line)
                 .money("amount", "Amount", "Amount as printed, in whole cents; those of a month sum up to its bill.",
@@ -68,6 +71,7 @@ final class BillTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
                 .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
+                .text("tariff", "Tariff", TARIFF_MEANING, r -> r.at().input().metering().tariff().name())
                 .money("total", "Bill", "Bill of the meter as printed, base-date prices.", r -> r.bill().total())
                 .optionalMoney("without_charging", "Without charging",
                         "What the meter's bill would be without charging; no figure for a meter of its own.",
@@ -80,6 +84,7 @@ final class BillTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .text("tariff", "Tariff", TARIFF_MEANING, r -> YardRows.yard(r.at()).input().metering().tariff().name())
                 .number("kwh", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.", OfYearBill::kwh)
                 .money("energy", "Energy charges", "What follows the energy, base-date prices; riders and taxes stand with the part "
                         + "on which they fall.", r -> r.base().energy())

@@ -46,7 +46,7 @@ final class MeasureTable {
         /** Goes down to the cells of the ledgers and their inputs. */
         Derivation why(Function<SavingWhy, Derivation> measure) {
             return saving.map(s -> measure.apply(s.why((plan, c) -> new LedgerWhy(at.result(), plan).presentCost(c))))
-                    .orElseGet(() -> Derivation.of(at.plan().name(), Double.NaN, "", "the baseline is not compared with itself"));
+                    .orElseGet(() -> HeadlineWhy.notCompared(at));
         }
 
         double perYear(double present) {

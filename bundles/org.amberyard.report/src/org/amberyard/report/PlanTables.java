@@ -26,31 +26,40 @@ final class PlanTables {
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")
                 .money("present_cost", "Present cost", "Present value of all costs at the start of the base year; the buses of today are taken as paid for.",
                         r -> r.plan().measures().presentCost())
-                .why(r -> new LedgerWhy(r.result(), r.plan()).presentCost())
+                .why(r -> new HeadlineWhy(r).presentCost())
                 .money("annual_equivalent", "Annual equivalent cost",
                         "Level yearly cost in constant money with the same present value.",
                         r -> r.plan().measures().annualEquivalent())
+                .why(r -> new HeadlineWhy(r).annualEquivalent())
                 .optional("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
                         "Present cost over the distance, both discounted. No figure where nothing is driven.", r -> r.plan().measures().costPerKm())
+                .why(r -> new HeadlineWhy(r).costPerDistance())
                 .optionalMoney("cost_per_rider_day", "Cost per rider and day",
                         "Present cost over the days on which riders are carried, both discounted; each rider counts once a day. No figure where the riders of a route are not known.",
                         r -> r.plan().measures().costPerRiderDay())
+                .why(r -> new HeadlineWhy(r).costPerRiderDay())
                 .optionalMoney("present_saving", "Saving against the baseline",
                         "Present cost of the baseline less that of the plan; no figure for the baseline.",
-                        r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()));
+                        r -> r.comparison().map(c -> OptionalDouble.of(c.presentSaving())).orElse(OptionalDouble.empty()))
+                .why(r -> new HeadlineWhy(r).presentSaving());
         return PaybackColumns.added(table, OfPlan::comparison)
                 .number("greenhouse_gas", "Greenhouse gas", ColumnUnit.TONNE_OF_KG,
                         "Tailpipes and heaters, and power plants with line losses, over the study; making and delivering fuel is left out.",
                         r -> r.plan().measures().co2eKg())
+                .why(r -> new HeadlineWhy(r).greenhouseGas())
                 .optional("greenhouse_gas_saving", "Greenhouse gas saved", ColumnUnit.TONNE_OF_KG,
                         "That of the baseline less that of the plan; no figure for the baseline.",
                         r -> r.comparison().map(c -> OptionalDouble.of(c.co2eSavingKg())).orElse(OptionalDouble.empty()))
+                .why(r -> new HeadlineWhy(r).greenhouseGasSaving())
                 .number("distance", "Distance", Unit.KILOMETRE, "Distance driven over the study.",
                         r -> r.plan().measures().km())
+                .why(r -> new HeadlineWhy(r).distance())
                 .number("fuel", "Fuel", Unit.LITRE, "Fuel of engines and heaters over the study.",
                         r -> r.plan().measures().fuelL())
+                .why(r -> new HeadlineWhy(r).fuel())
                 .number("electricity", "Electricity", Unit.KILOWATT_HOUR,
-                        "Energy at the meter over the study, what ports draw at rest included.", r -> r.plan().measures().meterKwh());
+                        "Energy at the meter over the study, what ports draw at rest included.", r -> r.plan().measures().meterKwh())
+                .why(r -> new HeadlineWhy(r).electricity());
     }
 
     static TableDefinition<OfCategory> costByYear() {

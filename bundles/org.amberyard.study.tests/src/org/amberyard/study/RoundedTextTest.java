@@ -1,11 +1,15 @@
 package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.Locale;
+import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.io.StudyDefaults;
+import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
 import org.junit.jupiter.api.Test;
 
 class RoundedTextTest {
@@ -21,6 +25,15 @@ class RoundedTextTest {
         assertEquals("0 mi", figures.shown(Literals.BUS__ODOMETER_KM, 0.0));
         assertEquals("2027", figures.shown(Literals.BUS__PLANNED_RETIREMENT_YEAR, 2027));
         assertEquals("", figures.shown(Literals.BUS__ROUTE, null));
+    }
+
+    /** A default of 200 m is a round figure, not one of 656.17 ft; those of the same unit everywhere have all their digits. */
+    @Test
+    void defaultsAreRoundInOtherUnitsToo() {
+        assertEquals(656, Unit.METRE.show(figures.readableDefault(SitePackage.Literals.SITE__ELEVATION_M, 200), UnitSystem.US), 1e-9);
+        assertEquals(1234, Unit.METRE.show(figures.readableDefault(SitePackage.Literals.SITE__ELEVATION_M, 376.2), UnitSystem.US), 1e-9,
+                "whole parts are never rounded away");
+        assertEquals(0.02125, figures.readableDefault(StudyPackage.Literals.SETTINGS__GENERAL_INFLATION, 0.02125), 1e-12);
     }
 
     /** What is written for files is read as the same value, with no more digits than that takes. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.amberyard.core.units.Unit;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -40,15 +41,30 @@ public final class RoundedText {
         return readable(Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE), stored);
     }
 
+    /**
+     * The same of a default, which was chosen as a round figure in another unit than the one shown: to three digits, whole parts whole. 200 m
+     * read 656 ft, not 656.17. A default that is shown in the unit in which it was chosen stays as it is.
+     */
+    public double readableDefault(EStructuralFeature field, double stored) {
+        Unit unit = Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE);
+        if (unit.show(stored, StudyUnits.of(study)) == unit.show(stored, UnitSystem.METRIC)) {
+            return readable(unit, stored);
+        }
+        return readable(unit, stored, DIGITS.getPrecision());
+    }
+
     /** The same of a value in a unit. */
     public double readable(Unit unit, double stored) {
+        return readable(unit, stored, SHOWN_DIGITS);
+    }
+
+    private double readable(Unit unit, double stored, int digits) {
         double figure = unit.show(stored, StudyUnits.of(study));
         if (!Double.isFinite(figure) || figure == 0) {
             return stored;
         }
         BigDecimal exact = BigDecimal.valueOf(figure);
-        BigDecimal read = exact.precision() - exact.scale() >= SHOWN_DIGITS ? exact.setScale(0, RoundingMode.HALF_UP)
-                : exact.round(new MathContext(SHOWN_DIGITS));
+        BigDecimal read = exact.precision() - exact.scale() >= digits ? exact.setScale(0, RoundingMode.HALF_UP) : exact.round(new MathContext(digits));
         return unit.store(read.doubleValue(), StudyUnits.of(study));
     }
 

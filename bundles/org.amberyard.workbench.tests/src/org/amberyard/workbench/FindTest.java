@@ -101,6 +101,22 @@ class FindTest {
         }
     }
 
+    /** What people call a field brings that field first, be it by the name of its element or by another name of its own. */
+    @Test
+    void whatIsMeantComesFirst(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            inList(study, list -> {
+                assertEquals("Price – fuel price diesel", found(list, "diesel price").get(0));
+                assertEquals("Price per kWh – Tariff charge", found(list, "electricity price").get(0));
+                assertEquals("Discount rate – Settings", found(list, "discount rate").get(0));
+                assertEquals("Battery, nominal – Electric bus type", found(list, "battery capacity").get(0));
+                assertEquals("Shop labour – Settings", found(list, "labor rate").get(0), "in the spelling of the United States");
+                assertEquals("Budget cap per year – Plan", found(list, "Budget Cap").get(0));
+                list.close();
+            });
+        }
+    }
+
     /** Opens the list of Find on the page of the buses and does something there, on the event thread. */
     private static void inList(OpenStudy study, Consumer<Shell> what) {
         study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__TYPE);

@@ -55,7 +55,7 @@ class NewStudyTest {
             Combo units = View.all(dialog.getShell(), Combo.class).get(0);
             units.select(1);
             units.notifyListeners(SWT.Selection, new Event());
-            assertEquals("96.56", text(dialog, DAY).getText());
+            assertEquals("96.6", text(dialog, DAY).getText());
             text(dialog, DAY).setText("90");
             begin(dialog).notifyListeners(SWT.Selection, new Event());
             Study study = BeginStudy.of(dialog.answers().orElseThrow());

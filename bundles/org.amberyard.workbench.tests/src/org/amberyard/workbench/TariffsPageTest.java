@@ -25,10 +25,9 @@ import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.handlers.MeterAddition;
 import org.amberyard.workbench.handlers.MeterReading;
+import org.amberyard.workbench.look.CutText;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,7 +75,7 @@ class TariffsPageTest {
             ScheduledTariff inUse = (ScheduledTariff) study.study().getDepot().getTariff();
             TariffCharge late = inUse.getCharges().stream().filter(c -> c.getFromMin() < c.getToMin()).findFirst().orElseThrow();
             Grid charges = study.goTo(late, DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
-            assertEquals("", fault(display));
+            assertEquals("No errors in the study", fault(display));
 
             new Keyboard(display).type("8:30 pm");
             new Keyboard(display).press(SWT.CR);
@@ -88,15 +87,13 @@ class TariffsPageTest {
                     .count()));
 
             new Keyboard(display).pressWith(SWT.CTRL, 'z');
-            study.await(() -> fault(display).isEmpty());
+            study.await(() -> fault(display).equals("No errors in the study"));
         }
     }
 
-    /** What the page says of its errors; blank for nothing. */
+    /** What the editor says of errors at its foot. */
     private static String fault(Display display) {
-        return display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), Button.class).stream()
-                .filter(b -> b.isVisible() && b.getText().equals("Go to it"))
-                .map(b -> View.all(b.getParent(), Label.class).get(0).getText()).findFirst().orElse(""));
+        return display.syncCall(() -> View.all(OpenStudy.page().getWorkbenchWindow().getShell(), CutText.class).get(0).text());
     }
 
     @Test

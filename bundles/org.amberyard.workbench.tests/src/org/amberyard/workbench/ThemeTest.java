@@ -4,16 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import org.amberyard.workbench.charts.ChartCanvas;
+import org.amberyard.workbench.look.DarkTabs;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.preferences.Preferences;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Scale;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +56,51 @@ class ThemeTest {
         } finally {
             Preferences.THEME.set("light");
         }
+    }
+
+    /** In colours of the palette in a dark window, and as the platform draws them in a light one. */
+    @Test
+    void theSignsOfPartStacksAreSeenInTheDark(Display display) {
+        CTabFolder folder = display.syncCall(() -> {
+            Shell shell = new Shell(display);
+            CTabFolder made = new CTabFolder(shell, SWT.TOP);
+            made.setTabHeight(60);
+            made.setMinimizeVisible(true);
+            made.setMaximizeVisible(true);
+            made.setRenderer(new DarkTabs(made));
+            made.setSize(400, 200);
+            made.layout();
+            return made;
+        });
+        try {
+            display.syncExec(ThemeTest::toggle);
+            try {
+                OpenStudy.await(display, () -> signs(folder).stream().allMatch(i -> has(i, Palette.INK.in(Theme.DARK).getRGB())));
+                assertEquals(2, display.syncCall(() -> signs(folder).size()));
+            } finally {
+                display.syncExec(ThemeTest::toggle);
+            }
+            OpenStudy.await(display, () -> signs(folder).stream().noneMatch(i -> has(i, Palette.INK.in(Theme.DARK).getRGB())));
+        } finally {
+            display.syncExec(() -> folder.getShell().dispose());
+            Preferences.THEME.set("light");
+        }
+    }
+
+    private static List<Image> signs(CTabFolder folder) {
+        return View.all(folder, ToolBar.class).stream().flatMap(b -> Arrays.stream(b.getItems())).map(ToolItem::getImage).filter(Objects::nonNull).toList();
+    }
+
+    private static boolean has(Image image, RGB colour) {
+        ImageData data = image.getImageData();
+        for (int x = 0; x < data.width; x++) {
+            for (int y = 0; y < data.height; y++) {
+                if (data.palette.getRGB(data.getPixel(x, y)).equals(colour)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Ground of a part of the view that is drawn by the platform. */

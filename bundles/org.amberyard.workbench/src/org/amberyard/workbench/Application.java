@@ -3,6 +3,7 @@ package org.amberyard.workbench;
 import java.io.IOException;
 import org.amberyard.workbench.language.Language;
 import org.amberyard.workbench.look.Theme;
+import org.amberyard.workbench.look.WidgetStyle;
 import org.amberyard.workbench.preferences.NumberFormats;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
@@ -20,6 +21,7 @@ public final class Application implements IApplication {
     @Override
     public Object start(IApplicationContext context) {
         Language.keepNumbersOfSystem();
+        WidgetStyle.begin();
         Display display = PlatformUI.createDisplay();
         try {
             if (!isAlone()) {

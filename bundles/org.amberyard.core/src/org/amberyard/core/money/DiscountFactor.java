@@ -1,6 +1,7 @@
 package org.amberyard.core.money;
 
 import org.amberyard.core.math.Checks;
+import org.amberyard.core.why.Derivation;
 
 /**
  * Discount factors of life-cycle costing, end-of-period convention.
@@ -36,5 +37,16 @@ public final class DiscountFactor {
     /** Yearly amount that repays 1 over a number of years: capital recovery factor, the inverse of {@link #uniform}. */
     public static double capitalRecovery(double rate, double years) {
         return 1 / uniform(rate, Checks.positive("Years", years));
+    }
+
+    /**
+     * How a capital recovery factor comes about.
+     *
+     * @param rate discount rate per year
+     * @param years number of years
+     */
+    public static Derivation whyCapitalRecovery(Derivation rate, Derivation years) {
+        return Derivation.of("Capital recovery factor", capitalRecovery(rate.value(), years.value()), "1/a", "rate / (1 - (1 + rate)^-years)",
+                rate, years);
     }
 }

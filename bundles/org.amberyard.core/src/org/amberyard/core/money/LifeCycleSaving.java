@@ -68,9 +68,7 @@ public record LifeCycleSaving(double operatingSaving, double addedInvestment, do
      * @param net how the net saving comes about
      */
     public Derivation whyAnnualSaving(Derivation net) {
-        Derivation recovery = Derivation.of("Capital recovery factor", DiscountFactor.capitalRecovery(rate, years), "1/a",
-                "rate / (1 - (1 + rate)^-years)", whyRate(), length());
-        return Derivation.product("Annual saving", Derivation.MONEY, net, recovery);
+        return Derivation.product("Annual saving", Derivation.MONEY, net, DiscountFactor.whyCapitalRecovery(whyRate(), length()));
     }
 
     /**

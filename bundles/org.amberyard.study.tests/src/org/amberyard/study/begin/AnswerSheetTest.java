@@ -35,7 +35,8 @@ class AnswerSheetTest {
         assertTrue(sheet.read(Asked.COLDEST, "-22"));
         sheet.use(UnitSystem.METRIC);
         assertEquals("-30", sheet.text(Asked.COLDEST));
-        assertEquals("96.56", sheet.text(Asked.DAY_KM));
+        assertEquals("96.6", sheet.text(Asked.DAY_KM), "what is usual is read at a glance");
+        assertTrue(sheet.read(Asked.DAY_KM, "96.6"), "which keeps all its digits");
         Answers answers = sheet.answers("Ashcombe", BodyType.D);
         assertEquals(UnitChoice.METRIC, answers.units());
         assertEquals(60 * 1.609344, answers.day().km(), 1e-12);

@@ -1,5 +1,7 @@
 package org.amberyard.study.begin;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +16,7 @@ import org.amberyard.study.TypedUnit;
 /** Answers as they are typed: read in units of choice, checked one by one and against each other. */
 public final class AnswerSheet {
     private static final double ROUND_TO = 100;
+    private static final MathContext USUAL_DIGITS = new MathContext(3);
     /** Years after the first that a study looks ahead at first. */
     private static final int LAST_OF_HORIZON = 14;
 
@@ -40,9 +43,11 @@ public final class AnswerSheet {
         return units;
     }
 
-    /** The answer as shown, to the hundredth. */
+    /** The answer as shown, to the hundredth; what is usual, a round figure in one unit, to three digits in another. */
     public String text(Asked asked) {
-        return shown(asked, answers.get(asked));
+        double answer = answers.get(asked);
+        boolean converted = answer == asked.usual() && asked.unit().show(answer, UnitSystem.US) != asked.unit().show(answer, UnitSystem.METRIC);
+        return converted ? text(asked, BigDecimal.valueOf(asked.unit().show(answer, units)).round(USUAL_DIGITS).doubleValue()) : shown(asked, answer);
     }
 
     /** The unit shown beside an answer. */
@@ -87,7 +92,11 @@ public final class AnswerSheet {
     }
 
     private String shown(Asked asked, double figure) {
-        double rounded = Math.rint(asked.unit().show(figure, units) * ROUND_TO) / ROUND_TO;
+        return text(asked, asked.unit().show(figure, units));
+    }
+
+    private String text(Asked asked, double shown) {
+        double rounded = Math.rint(shown * ROUND_TO) / ROUND_TO;
         return numbers.text(rounded, asked.unit() != Unit.CALENDAR);
     }
 

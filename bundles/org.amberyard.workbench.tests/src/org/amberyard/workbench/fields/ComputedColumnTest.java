@@ -25,9 +25,9 @@ class ComputedColumnTest {
     /** A spreadsheet takes a figure with the minus of print for words. */
     @Test
     void aFigureIsReadWithTheMinusOfPrintAndCopiedWithThatOfKeyboards() {
-        ComputedColumn column = new ComputedColumn("Mean", "", Unit.KILOWATT, 1, e -> -1234.56);
+        ComputedColumn column = new ComputedFigure("Mean", "", Unit.KILOWATT, 1, e -> -1234.56);
         assertEquals("−1,234.6", column.shown(null, UnitSystem.METRIC));
         assertEquals("-1,234.6", column.fullText(null, UnitSystem.METRIC));
-        assertEquals("–", new ComputedColumn("Mean", "", Unit.KILOWATT, 1, e -> Double.NaN).fullText(null, UnitSystem.METRIC));
+        assertEquals("–", new ComputedFigure("Mean", "", Unit.KILOWATT, 1, e -> Double.NaN).fullText(null, UnitSystem.METRIC));
     }
 }

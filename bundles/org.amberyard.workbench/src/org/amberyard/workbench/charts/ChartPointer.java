@@ -1,9 +1,9 @@
 package org.amberyard.workbench.charts;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.amberyard.charts.Subject;
+import org.amberyard.workbench.look.PlaceTip;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
@@ -12,12 +12,14 @@ final class ChartPointer {
     private final ChartCanvas canvas;
     private final ChartScrolling scrolling;
     private final LegendSwitch legend;
+    private final PlaceTip shown;
     private Consumer<Subject> opener;
 
     ChartPointer(ChartCanvas canvas, ChartScrolling scrolling, LegendSwitch legend) {
         this.legend = legend;
         this.canvas = canvas;
         this.scrolling = scrolling;
+        this.shown = new PlaceTip(canvas);
         canvas.addListener(SWT.MouseMove, this::tell);
         canvas.addListener(SWT.MouseDoubleClick, this::open);
     }
@@ -31,9 +33,7 @@ final class ChartPointer {
         boolean opens = subject(event).isPresent();
         boolean switches = legend.at(event).isPresent();
         String told = switches ? Messages.Tip_legend : tip != null && opens ? tip + "\n" + Messages.Tip_inputs : tip;
-        if (!Objects.equals(told, canvas.getToolTipText())) {
-            canvas.setToolTipText(told);
-        }
+        shown.at(told, () -> told);
         canvas.setCursor(opens || switches ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
     }
 

@@ -9,6 +9,7 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.workbench.fields.ComputedColumn;
+import org.amberyard.workbench.fields.ComputedFigure;
 import org.eclipse.emf.ecore.EObject;
 
 /** What is computed from the building's loads of a day and shown in place of their figures. */
@@ -19,9 +20,9 @@ final class LoadDayColumns {
 
     static List<ComputedColumn> all() {
         return List.of(
-                new ComputedColumn(Messages.LoadDay_mean, Messages.LoadDay_mean_tip, Unit.KILOWATT, 1,
+                new ComputedFigure(Messages.LoadDay_mean, Messages.LoadDay_mean_tip, Unit.KILOWATT, 1,
                         d -> figure(d, BuildingLoadDay::getMeanKw, s -> s.average().orElse(Double.NaN))),
-                new ComputedColumn(Messages.LoadDay_peak, Messages.LoadDay_peak_tip, Unit.KILOWATT, 1,
+                new ComputedFigure(Messages.LoadDay_peak, Messages.LoadDay_peak_tip, Unit.KILOWATT, 1,
                         d -> figure(d, BuildingLoadDay::getPeakDayKw, s -> s.max().orElse(Double.NaN))));
     }
 

@@ -17,7 +17,9 @@ final class Messages extends NLS {
     public static String DefaultFactors_tip;
     public static String DefaultTasks;
     public static String DefaultTasks_tip;
+    public static String Fault_elsewhere;
     public static String Fault_more;
+    public static String Fault_none;
     public static String Fault_open;
     public static String FitCurve;
     public static String FitCurve_tip;
@@ -83,6 +85,9 @@ final class Messages extends NLS {
     public static String Meter_import_tip;
     public static String Schedule_import;
     public static String Schedule_import_tip;
+    public static String UseTariff_column;
+    public static String UseTariff_column_tip;
+    public static String UseTariff_inUse;
     public static String Weather_import;
     public static String Weather_import_tip;
     public static String FlatTariff;

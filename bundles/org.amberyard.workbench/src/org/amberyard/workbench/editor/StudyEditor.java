@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 import org.amberyard.model.whatif.UncertainInput;
@@ -85,7 +86,6 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
     public void createPartControl(Composite parent) {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(area);
-        faults = new FaultStrip(area, this::open);
         folder = new CTabFolder(area, SWT.BOTTOM | SWT.FLAT);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(folder);
         folder.setRenderer(new DarkTabs(folder));
@@ -97,6 +97,7 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
         }
         folder.addListener(SWT.Selection, e -> tabChosen());
         stage = new PageStage(folder);
+        faults = new FaultStrip(area, this::open);
         guard = new EntryGuard(folder, pages::values);
         guard.hook();
         folder.setSelection(0);
@@ -134,8 +135,9 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
     /** Marks say which cells are wrong; what is wrong with them, and how to put it right, must not be sought in another view. */
     private void tellFaults() {
         if (folder != null && !folder.isDisposed()) {
-            faults.show(markedFindings.stream().filter(f -> f.severity() == Severity.ERROR)
-                    .filter(f -> PageKind.of(f.element()) == shownKind()).toList());
+            Map<Boolean, List<Finding>> errors = markedFindings.stream().filter(f -> f.severity() == Severity.ERROR)
+                    .collect(Collectors.partitioningBy(f -> PageKind.of(f.element()) == shownKind()));
+            faults.show(errors.get(true), errors.get(false));
         }
     }
 

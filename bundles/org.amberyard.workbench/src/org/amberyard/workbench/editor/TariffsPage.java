@@ -8,6 +8,7 @@ import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.workbench.fields.Columns;
+import org.amberyard.workbench.fields.ComputedWords;
 import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.fields.PageSite;
@@ -45,7 +46,8 @@ final class TariffsPage extends StudyPage {
     Composite create(Composite parent) {
         SashForm parts = columns(parent);
         FeatureTable tariffs = rows(parts, Messages.Table_tariffs, alternatives(Literals.SCHEDULED_TARIFF),
-                Columns.of(Literals.TARIFF, CommonPackage.Literals.SOURCED__NOTE));
+                Columns.of(Literals.TARIFF, CommonPackage.Literals.SOURCED__NOTE),
+                List.of(new ComputedWords(Messages.UseTariff_column, Messages.UseTariff_column_tip, this::inUse)));
         tariffs.addTool(Messages.FlatTariff, Messages.FlatTariff_tip,
                 () -> tariffs.addElement(alternatives(Literals.FLAT_TARIFF)));
         tariffs.addTool(Messages.UseTariff, Messages.UseTariff_tip, () -> use(tariffs));
@@ -70,6 +72,10 @@ final class TariffsPage extends StudyPage {
     private ElementList alternatives(EClass kind) {
         return new ElementList(session(), this::depot, Literals.DEPOT__ALTERNATIVE_TARIFFS, kind)
                 .showing(this::tariffs);
+    }
+
+    private String inUse(EObject tariff) {
+        return depot() != null && depot().getTariff() == tariff ? Messages.UseTariff_inUse : "";
     }
 
     private void use(FeatureTable tariffs) {

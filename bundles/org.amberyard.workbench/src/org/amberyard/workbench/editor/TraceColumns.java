@@ -7,6 +7,7 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.model.routes.DriveTrace;
 import org.amberyard.study.TraceCompiler;
 import org.amberyard.workbench.fields.ComputedColumn;
+import org.amberyard.workbench.fields.ComputedFigure;
 import org.eclipse.emf.ecore.EObject;
 
 /** What is computed from a drive trace and shown beside it. */
@@ -26,7 +27,7 @@ final class TraceColumns {
 
     private static ComputedColumn column(String label, String meaning, Unit unit, int decimals,
             ToDoubleFunction<DriveStatistics> figure) {
-        return new ComputedColumn(label, meaning, unit, decimals, trace -> figure(trace, figure));
+        return new ComputedFigure(label, meaning, unit, decimals, trace -> figure(trace, figure));
     }
 
     /** A damaged trace is named among the findings and has no figures. */

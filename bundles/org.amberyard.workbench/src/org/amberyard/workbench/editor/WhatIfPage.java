@@ -47,9 +47,9 @@ final class WhatIfPage extends StudyPage {
         FeatureTable changes = rows(below, Messages.Table_changes, scenarios::selected, Literals.SCENARIO__CHANGES,
                 Literals.SCENARIO_CHANGE);
         drive(scenarios, changes);
-        // Below, the four settings of the grid have room.
+        // Below, the four settings of the grid have room, and beside their labels the way of sampling.
         parts.setWeights(50, 50);
-        below.setWeights(25, 30, 45);
+        below.setWeights(33, 27, 40);
         return parts;
     }
 

@@ -1,6 +1,5 @@
 package org.amberyard.workbench.fields;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
@@ -92,7 +91,7 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public boolean isFigure(int row, int column) {
-        return !isField(column) || rows.isFigure(row, column);
+        return isField(column) ? rows.isFigure(row, column) : computed(column).isFigure();
     }
 
     @Override
@@ -192,7 +191,7 @@ final class ComputedModel implements ElementModel {
         if (isField(column)) {
             rows.sort(column, ascending);
         } else {
-            rows.sort(Comparator.comparingDouble(computed(column).figure()), ascending);
+            rows.sort(computed(column).order(), ascending);
         }
     }
 }

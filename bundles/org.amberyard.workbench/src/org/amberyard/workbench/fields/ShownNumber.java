@@ -16,6 +16,10 @@ final class ShownNumber {
 
     /** The stored value whose shown figure has a handful of digits; whole parts are never rounded away. */
     Object rounded(Number stored) {
-        return stored instanceof Integer ? stored : (Object) figures.readable(feature, stored.doubleValue());
+        if (stored instanceof Integer) {
+            return stored;
+        }
+        double value = stored.doubleValue();
+        return stored.equals(feature.getDefaultValue()) ? figures.readableDefault(feature, value) : figures.readable(feature, value);
     }
 }

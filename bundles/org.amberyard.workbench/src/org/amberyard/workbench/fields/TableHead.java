@@ -38,7 +38,9 @@ final class TableHead {
         label.setText(title);
         label.setFont(Fonts.TITLE.font());
         label.setForeground(Palette.INK.color());
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+        // In a narrow place commands give way, which the menu of the cells has too.
+        int whole = label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).minSize(whole, SWT.DEFAULT).applyTo(label);
         tools = new ToolBar(area, SWT.FLAT | SWT.RIGHT);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(SWT.DEFAULT, HEIGHT).applyTo(tools);
         filterLine = createFilter();

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
@@ -28,7 +30,10 @@ import org.eclipse.ui.views.IViewDescriptor;
 /** Everything in a window that has a name, with the way to it, and what can be done by a menu. */
 final class Places {
     private static final String VIEWS = "org.amberyard.workbench.";
+    /** Elements of a kind whose fields are each listed by the element's name; of more, the element is found first. */
+    private static final int MOST_NAMED = 60;
 
+    private final AlsoCalled called = new AlsoCalled();
     private final IWorkbenchPage page;
 
     Places(IWorkbenchPage page) {
@@ -82,7 +87,9 @@ final class Places {
     }
 
     private Line line(EObject element) {
-        return new Line(NLS.bind(Messages.Find_named, Words.name(element), Words.kind(element.eClass())),
+        String name = Words.name(element);
+        String kind = Words.kind(element.eClass());
+        return new Line(name, NLS.bind(Messages.Find_named, name, kind), List.of(name + " " + kind, kind + " " + name), "",
                 () -> StudyEditors.open(page, element, null));
     }
 
@@ -94,17 +101,27 @@ final class Places {
                 .toList();
     }
 
-    /** Each field once, in the first element that has it. */
+    /** Each field in the first element that has it, and in each other where that is named. */
     private List<Line> fields(List<EObject> elements) {
-        Map<EClass, EObject> firsts = new LinkedHashMap<>();
-        elements.forEach(e -> firsts.putIfAbsent(e.eClass(), e));
+        Map<EClass, List<EObject>> byKind = elements.stream().collect(Collectors.groupingBy(EObject::eClass, LinkedHashMap::new, Collectors.toList()));
         List<Line> lines = new ArrayList<>();
-        firsts.forEach((kind, first) -> Columns.of(kind).forEach(field -> lines.add(line(kind, first, field))));
+        byKind.forEach((kind, all) -> Columns.of(kind).forEach(field -> addField(kind, all, field, lines)));
         return lines;
     }
 
-    private Line line(EClass kind, EObject first, EStructuralFeature field) {
-        return new Line(NLS.bind(Messages.Find_named, Words.field(field).label(), Words.kind(kind)),
-                () -> StudyEditors.open(page, first, field));
+    private void addField(EClass kind, List<EObject> elements, EStructuralFeature field, List<Line> lines) {
+        String label = Words.field(field).label();
+        List<String> also = called.of(field);
+        String general = NLS.bind(Messages.Find_named, label, Words.kind(kind));
+        lines.add(new Line(label, general, also, "", () -> StudyEditors.open(page, elements.get(0), field)));
+        if (elements.size() > 1 && elements.size() <= MOST_NAMED) {
+            elements.forEach(e -> lines.add(new Line(label, NLS.bind(Messages.Find_named, label, Words.withKind(e)), called(also, e, label), general,
+                    () -> StudyEditors.open(page, e, field))));
+        }
+    }
+
+    /** “Diesel price” is the price of what is called diesel. */
+    private static List<String> called(List<String> also, EObject element, String label) {
+        return Stream.concat(also.stream(), Stream.of(Words.name(element) + " " + label)).toList();
     }
 }

@@ -2,7 +2,6 @@ package org.amberyard.workbench.find;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
@@ -100,8 +99,7 @@ public final class SectionList extends PopupDialog {
 
     private void fill() {
         tree.removeAll();
-        List<String> words = List.of(filter.getText().strip().toLowerCase(Locale.ROOT).split("\\s+"));
-        sections.stream().map(s -> s.having(words)).filter(s -> !s.lines().isEmpty()).forEach(this::add);
+        Section.having(sections, new Search(filter.getText())).forEach(this::add);
         if (tree.getItemCount() == 0) {
             new TreeItem(tree, SWT.NONE).setText(Messages.Find_nothing);
         } else if (tree.getSelectionCount() == 0) {

@@ -1,20 +1,30 @@
 package org.amberyard.workbench.grid;
 
-import java.util.Objects;
+import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.workbench.look.Fonts;
+import org.amberyard.workbench.look.PlaceTip;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Event;
 
 /** Says what a column holds and what is wrong with a cell when the pointer rests on it. */
 final class GridTips {
 
+    /** Stands for the row of headers. */
+    private static final int HEADER = -2;
+
     private final Grid grid;
     private final GridGeometry geometry;
+    private final PlaceTip tip;
 
     GridTips(Grid grid, GridGeometry geometry) {
         this.grid = grid;
         this.geometry = geometry;
+        this.tip = new PlaceTip(grid);
     }
 
     void hook() {
@@ -23,19 +33,18 @@ final class GridTips {
     }
 
     private void moved(Event event) {
-        show(grid.entry().isOpen() ? null : tipAt(event.x, event.y));
+        if (grid.entry().isOpen()) {
+            tip.at(null, () -> null);
+        } else {
+            Point place = new Point(geometry.columnAt(event.x), event.y < geometry.headerHeight() ? HEADER : geometry.rowAt(event.y));
+            tip.at(place, () -> tipAt(event.x, event.y));
+        }
     }
 
     /** What is being typed must not be covered by what the cell held before. */
     private void entryChanged() {
         if (grid.entry().isOpen()) {
-            show(null);
-        }
-    }
-
-    private void show(String tip) {
-        if (!Objects.equals(tip, grid.getToolTipText())) {
-            grid.setToolTipText(tip);
+            tip.gone();
         }
     }
 
@@ -45,25 +54,42 @@ final class GridTips {
             return null;
         }
         if (y < geometry.headerHeight()) {
-            return emptyToNull(grid.model().headerTip(column));
+            return Stream.of(cutHeader(column), grid.model().headerTip(column)).filter(t -> !t.isEmpty()).collect(Collectors.joining("\n"));
         }
         int row = geometry.rowAt(y);
         if (row < 0 || row >= grid.model().rows()) {
             return null;
         }
-        String tip = grid.model().mark(row, column).map(CellMark::message).orElse(grid.model().tip(row, column));
+        String told = grid.model().mark(row, column).map(CellMark::message).orElse(grid.model().tip(row, column));
         String note = grid.model().note(row, column);
-        return emptyToNull(Stream.of(cutText(row, column), tip, note).filter(t -> !t.isEmpty()).distinct()
-                .collect(Collectors.joining("\n")));
+        return Stream.of(cutText(row, column), told, note).filter(t -> !t.isEmpty()).distinct().collect(Collectors.joining("\n"));
     }
 
     /** The whole text of a cell that is too narrow for it. */
     private String cutText(int row, int column) {
         String text = grid.model().text(row, column);
-        return text.length() * 5 > geometry.width(column) ? text : "";
+        return measured(gc -> geometry.texts().of(gc, text) > room(column)) ? text : "";
     }
 
-    private static String emptyToNull(String text) {
-        return text.isEmpty() ? null : text;
+    /** The whole header of a column that is too narrow for its words or their number. */
+    private String cutHeader(int column) {
+        String header = grid.model().header(column);
+        return measured(gc -> {
+            List<String> lines = geometry.texts().lines(gc, header, room(column));
+            return lines.size() * geometry.textHeight() > geometry.headerHeight()
+                    || lines.stream().anyMatch(line -> geometry.texts().of(gc, line) > room(column));
+        }) ? header : "";
+    }
+
+    private int room(int column) {
+        return geometry.width(column) - 2 * GridGeometry.PADDING;
+    }
+
+    private boolean measured(Predicate<GC> question) {
+        GC gc = new GC(grid);
+        gc.setFont(Fonts.TEXT.font());
+        boolean answer = question.test(gc);
+        gc.dispose();
+        return answer;
     }
 }

@@ -33,7 +33,6 @@ public final class HelpHandler extends AbstractHandler implements IExecutableExt
 
     private String title() {
         return switch (topic) {
-            case "keys" -> Messages.Keys_title;
             case "cautions" -> Messages.Cautions_title;
             default -> Messages.About_title;
         };
@@ -41,7 +40,6 @@ public final class HelpHandler extends AbstractHandler implements IExecutableExt
 
     private String text() {
         return switch (topic) {
-            case "keys" -> Messages.Keys_text;
             case "cautions" -> Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"));
             default -> NLS.bind(Messages.About_text, version());
         };

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
     public static String CompareSubmission_message;
     public static String CompareSubmission_title;
+    public static String Open_recoverNeverSaved;
     public static String Open_taken;
     public static String Open_takenCopy;
     public static String Open_takenNot;
@@ -29,8 +30,6 @@ final class Messages extends NLS {
     public static String Redo_named;
     public static String About_title;
     public static String About_text;
-    public static String Keys_title;
-    public static String Keys_text;
     public static String Cautions_title;
     public static String Close;
     public static String Export_title;

@@ -7,6 +7,7 @@ import java.text.DateFormat;
 import java.util.Date;
 import java.util.Optional;
 import org.amberyard.model.io.RecoveryFile;
+import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.workbench.session.UntitledStudy;
 import org.eclipse.core.runtime.ILog;
@@ -28,10 +29,7 @@ final class RecoveryFinder {
         if (kept.isEmpty()) {
             return kept;
         }
-        String question = UntitledStudy.isPlace(study)
-                ? NLS.bind(Messages.Open_recoverUntitled, time(kept.get()))
-                : NLS.bind(Messages.Open_recover, study.getFileName(), time(kept.get()));
-        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Open_recoverTitle, question, 0,
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, Messages.Open_recoverTitle, question(study, kept.get()), 0,
                 Messages.Open_recoverYes, Messages.Open_recoverNo);
         if (answer != DECLINED) {
             // Whoever closes the question has not given the changes up.
@@ -39,6 +37,22 @@ final class RecoveryFinder {
         }
         RecoveryFile.discard(study);
         return Optional.empty();
+    }
+
+    /** Says which study it is about, where it is and how old each version is. */
+    private static String question(Path study, Path kept) {
+        return UntitledStudy.isPlace(study) ? NLS.bind(Messages.Open_recoverUntitled, name(kept, study), time(kept))
+                : NLS.bind(Messages.Open_recover, new Object[] {name(kept, study), study.getFileName(), study.getParent(), time(kept),
+                    Files.exists(study) ? time(study) : Messages.Open_recoverNeverSaved});
+    }
+
+    /** The study's own name; that of its file where what was kept cannot be read, which is said when it is brought back. */
+    private static String name(Path kept, Path study) {
+        try {
+            return StudyFile.load(kept).getName();
+        } catch (StudyFileException e) {
+            return String.valueOf(study.getFileName());
+        }
     }
 
     private static String time(Path file) {

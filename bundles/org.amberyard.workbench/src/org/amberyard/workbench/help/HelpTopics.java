@@ -40,7 +40,8 @@ final class HelpTopics {
         }
     }
 
-    private static String written(String id) {
+    /** A page in the language of the window where there is one in it. */
+    static String written(String id) {
         String spoken = id + "_" + Locale.getDefault().getLanguage();
         boolean has = HelpTopics.class.getResource(spoken + ".txt") != null;
         try (InputStream text = HelpTopics.class.getResourceAsStream((has ? spoken : id) + ".txt")) {

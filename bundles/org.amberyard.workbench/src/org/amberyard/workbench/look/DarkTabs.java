@@ -13,15 +13,26 @@ import org.eclipse.swt.graphics.Rectangle;
 public final class DarkTabs extends CTabFolderRenderer {
     private static final int BAR = 3;
     private static final int MARGIN = 4;
+    private static final int SIGN = 10;
 
     /** Draws the tabs of a folder. */
     public DarkTabs(CTabFolder folder) {
         super(folder);
+        // The style sheet names it to folders that have their buttons already.
+        folder.getDisplay().asyncExec(() -> {
+            if (!folder.isDisposed()) {
+                refresh(folder);
+            }
+        });
     }
 
     @Override
     protected void draw(int part, int state, Rectangle bounds, GC gc) {
         boolean dark = Theme.shown() == Theme.DARK;
+        if (dark && (part == PART_MIN_BUTTON || part == PART_MAX_BUTTON)) {
+            drawButton(part == PART_MIN_BUTTON, part == PART_MIN_BUTTON ? parent.getMinimized() : parent.getMaximized(), bounds, gc);
+            return;
+        }
         super.draw(part, state, bounds, gc);
         if (dark && part >= 0 && bounds.width > 0) {
             drawTab((state & SWT.SELECTED) != 0, bounds, gc);
@@ -29,6 +40,35 @@ public final class DarkTabs extends CTabFolderRenderer {
             gc.setForeground(Palette.RULE.color());
             gc.drawRectangle(0, 0, parent.getSize().x - 1, parent.getSize().y - 1);
         }
+    }
+
+    /** A bar to minimise, a frame to maximise, two frames to bring back. */
+    private static void drawButton(boolean minimise, boolean back, Rectangle bounds, GC gc) {
+        int x = bounds.x + (bounds.width - SIGN) / 2;
+        int y = bounds.y + (bounds.height - SIGN) / 2;
+        gc.setForeground(Palette.INK.color());
+        gc.setBackground(Palette.INK.color());
+        if (back) {
+            gc.drawRectangle(x + 2, y, SIGN - 3, SIGN - 4);
+            gc.drawRectangle(x, y + 3, SIGN - 3, SIGN - 4);
+        } else if (minimise) {
+            gc.fillRectangle(x, y + SIGN - 3, SIGN, 2);
+        } else {
+            gc.drawRectangle(x, y, SIGN - 1, SIGN - 1);
+            gc.drawLine(x, y + 1, x + SIGN - 1, y + 1);
+        }
+    }
+
+    /** Makes the signs of a folder's buttons anew, which it keeps as it has drawn them first. */
+    static void refresh(CTabFolder folder) {
+        boolean maximised = folder.getMaximized();
+        boolean minimised = folder.getMinimized();
+        folder.setMinimized(!minimised);
+        folder.setMinimized(minimised);
+        folder.setMaximized(!maximised);
+        folder.setMaximized(maximised);
+        // Each of the two takes the other back.
+        folder.setMinimized(minimised);
     }
 
     private void drawTab(boolean selected, Rectangle bounds, GC gc) {

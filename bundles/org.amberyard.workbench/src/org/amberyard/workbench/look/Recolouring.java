@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Color;
@@ -61,6 +62,8 @@ final class Recolouring {
         } else if (control instanceof Link link) {
             Color ink = inks.getOrDefault(link.getLinkForeground().getRGB(), link.getLinkForeground());
             changes.add(() -> link.setLinkForeground(ink));
+        } else if (control instanceof CTabFolder folder) {
+            changes.add(() -> DarkTabs.refresh(folder));
         } else if (control instanceof ToolBar bar) {
             List.of(bar.getItems()).forEach(this::note);
         } else if (control instanceof Table table) {

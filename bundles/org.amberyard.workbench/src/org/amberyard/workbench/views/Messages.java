@@ -4,6 +4,9 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Headline_tariff;
+    public static String Headline_tariff_tip;
+    public static String Menu_why;
     public static String Notes_change;
     public static String Notes_count;
     public static String Notes_none;

@@ -50,6 +50,16 @@ public final class ResultModel implements GridModel {
         return shown.get(shownRow);
     }
 
+    /** Row in which a row of the table is shown; -1 where a filter leaves it out. */
+    int shownRow(int row) {
+        return shown.indexOf(row);
+    }
+
+    /** Place in the table of a column that is shown. */
+    int source(int shownColumn) {
+        return columns.get(shownColumn);
+    }
+
     /** Shows the rows only in which all words stand, each in any of their cells; all rows for no words. */
     void filter(String search) {
         words = search;

@@ -84,7 +84,10 @@ public final class ResultsView extends ViewPart {
         grid = new Grid(area, EMPTY);
         grid.selection().onMove(this::ask);
         ColumnMenu.on(grid);
-        CellMenu.ofReading(grid).add(ColumnMenu.TEXT, ColumnMenu::choose);
+        CellMenu menu = CellMenu.ofReading(grid);
+        menu.add(Messages.Menu_why, () -> WhyView.show(getSite().getPage()));
+        menu.add(ColumnMenu.TEXT, ColumnMenu::choose);
+        grid.onOpen(cell -> WhyView.show(getSite().getPage()));
         GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(grid);
         grid.addListener(SWT.Paint, e -> seen());
         getSite().setSelectionProvider(asked);

@@ -10,6 +10,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.osgi.util.NLS;
 
 /** The lines of the outline of a study, in the order of the editor's pages. */
 final class StudyOutline {
@@ -58,7 +59,7 @@ final class StudyOutline {
         lines.add(OutlineNode.of(Messages.Outline_ports, PageKind.DEPOT, depot.getPortTypes()));
         lines.add(OutlineNode.of(Messages.Outline_works, PageKind.DEPOT, depot.getWorks()));
         lines.add(OutlineNode.of(Messages.Outline_upgrades, PageKind.DEPOT, depot.getUpgrades()));
-        addSingle(lines, Messages.Outline_tariff, depot.getTariff());
+        addSingle(lines, NLS.bind(Messages.Outline_tariff, Words.name(depot.getTariff())), depot.getTariff());
         lines.add(OutlineNode.of(Messages.Outline_tariffs, PageKind.TARIFFS, depot.getAlternativeTariffs()));
         lines.add(OutlineNode.of(Messages.Outline_building, PageKind.BUILDING, depot.getBuildingMonths()));
     }

@@ -1,0 +1,188 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.Tariff;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.PartInitException;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Asks of the figures on top of the window where they come from, and by which tariff plans are billed. */
+@ExtendWith(WorkbenchExtension.class)
+class HeadlineTest {
+    private static final int ELECTRIC = 1;
+
+    @TempDir
+    private Path folder;
+
+    /** Others expect the views that a window begins with. */
+    @AfterEach
+    void showWhatWasShown(Display display) throws PartInitException {
+        display.syncCall(() -> OpenStudy.page().showView(id("cumulativeCost")));
+    }
+
+    @Test
+    void eachFigureSaysHowItComesAbout(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Grid plans = plans(study);
+            Mouse mouse = new Mouse(display, plans);
+            mouse.click(ELECTRIC, 1);
+            assertEquals("present cost of Electric in stages", top(display, why).get(0));
+            mouse.click(ELECTRIC, 2);
+            assertEquals("level yearly cost of Electric in stages", top(display, why).get(0));
+            mouse.click(ELECTRIC, 3);
+            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+            assertEquals(List.of("present cost of Like for like", "present cost of Electric in stages"), display.syncCall(() -> below(why)));
+            String shown = display.syncCall(() -> plans.model().text(ELECTRIC, 3));
+            assertEquals(shown.substring(0, shown.length() - 1), top(display, why).get(1).substring(0, shown.length() - 1), "but for its cents");
+            mouse.click(ELECTRIC, 4);
+            assertEquals("greenhouse gas saved by Electric in stages against Like for like", top(display, why).get(0));
+            mouse.click(0, 3);
+            assertEquals("the baseline is not compared with itself", top(display, why).get(2));
+        }
+    }
+
+    /** The view is opened by its command after the figure was chosen, too, and follows new results. */
+    @Test
+    void theFigureInFocusIsToldWhenTheViewOpens(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            display.syncExec(() -> OpenStudy.page().hideView(OpenStudy.page().findView(id("why"))));
+            Grid plans = plans(study);
+            new Mouse(display, plans).click(ELECTRIC, 3);
+            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+        }
+    }
+
+    /** A row says what its plan is, whatever the figures are sorted by. */
+    @Test
+    void aPlanIsChosenInAnyOrderOfTheFigures(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid plans = plans(study);
+            Mouse mouse = new Mouse(display, plans);
+            clickHeader(display, plans, 1);
+            int cheapest = 0;
+            assertEquals("Rebate buses only", display.syncCall(() -> plans.model().text(cheapest, 0)));
+            mouse.click(cheapest, 0);
+            assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Rebate buses only”"));
+            mouse.click(2, 0);
+            assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Electric in stages”"));
+            assertNull(display.syncCall(() -> View.all(area(plans), StyledText.class).get(0).getToolTipText()), "a tip over words that are seen is in the way");
+        }
+    }
+
+    @Test
+    void theTariffInUseIsNamed(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid plans = plans(study);
+            Link tariff = display.syncCall(() -> View.all(area(plans), Link.class).get(0));
+            assertEquals("<a>Tariff KE-EVD</a>", display.syncCall(tariff::getText));
+            display.syncExec(() -> tariff.notifyListeners(SWT.Selection, new Event()));
+            Grid tariffs = display.syncCall(() -> Tools.table("Tariffs").grid());
+            assertTrue(display.syncCall(tariffs::isFocusControl));
+            int use = display.syncCall(() -> tariffs.model().columns()) - 1;
+            assertEquals("in use", display.syncCall(() -> tariffs.model().text(0, use)));
+            assertEquals("", display.syncCall(() -> tariffs.model().text(1, use)));
+            Tariff used = study.study().getDepot().getTariff();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), used, DepotPackage.Literals.TARIFF__NAME,
+                    "A tariff with a very long name indeed")));
+            assertEquals("<a>Tariff A tariff with a very lon…</a>", display.syncCall(tariff::getText));
+            assertTrue(display.syncCall(tariff::getToolTipText).contains("A tariff with a very long name indeed"));
+            Tree outline = display.syncCall(() -> View.all(shown(study, "outline"), Tree.class).get(0));
+            study.await(() -> List.of(outline.getItems()).stream().map(TreeItem::getText).anyMatch(t -> t.startsWith("Tariff in use: A tariff")));
+            display.syncExec(study.session()::undo);
+            study.awaitResult();
+        }
+    }
+
+    /** Choices in the page of what-if are read whole. */
+    @Test
+    void theWayOfSamplingIsReadWhole(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            study.show(PageKind.WHAT_IF);
+            Grid draws = display.syncCall(() -> Tools.table("Draws").grid());
+            study.await(() -> draws.getSize().x > 0);
+            int row = 2;
+            assertEquals("Latin hypercube", display.syncCall(() -> draws.model().text(row, 1)));
+            Event move = new Event();
+            display.syncExec(() -> {
+                move.x = draws.cellBounds(row, 1).x + 4;
+                move.y = draws.cellBounds(row, 1).y + 4;
+                draws.notifyListeners(SWT.MouseMove, move);
+            });
+            String tip = display.syncCall(draws::getToolTipText);
+            assertFalse(tip != null && tip.contains("Latin hypercube"), "only what is cut has its text as a tip");
+        }
+    }
+
+    private static String id(String view) {
+        return "org.amberyard.workbench." + view;
+    }
+
+    private static Composite shown(OpenStudy study, String view) {
+        try {
+            IWorkbenchPart part = OpenStudy.page().showView(id(view));
+            OpenStudy.page().activate(part);
+            return study.display().getFocusControl().getParent();
+        } catch (PartInitException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static Grid plans(OpenStudy study) {
+        Display display = study.display();
+        return display.syncCall(() -> {
+            shown(study, "headline");
+            return (Grid) display.getFocusControl();
+        });
+    }
+
+    private static Composite area(Grid plans) {
+        return plans.getParent();
+    }
+
+    private static String answer(Grid plans) {
+        return View.all(area(plans), StyledText.class).get(0).getText();
+    }
+
+    private static void clickHeader(Display display, Grid grid, int column) {
+        display.syncExec(() -> {
+            Event event = new Event();
+            event.button = 1;
+            event.x = grid.cellBounds(0, column).x + 20;
+            event.y = 4;
+            grid.notifyListeners(SWT.MouseDown, event);
+            grid.notifyListeners(SWT.MouseUp, event);
+        });
+    }
+
+    private static List<String> top(Display display, Tree why) {
+        return display.syncCall(() -> List.of(why.getItem(0).getText(0), why.getItem(0).getText(1), why.getItem(0).getText(2)));
+    }
+
+    private static List<String> below(Tree why) {
+        return List.of(why.getItem(0).getItems()).stream().map(TreeItem::getText).toList();
+    }
+}
