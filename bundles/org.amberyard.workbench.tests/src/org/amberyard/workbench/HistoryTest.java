@@ -6,12 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -134,6 +141,37 @@ class HistoryTest {
             assertEquals("Undo", menuItem(display, 0));
             assertEquals("Redo: " + edit, menuItem(display, 1));
         }
+    }
+
+    /** What was kept stands among the edits, stays there whatever is taken back, and is no place to go to. */
+    @Test
+    void whatIsNoEditStandsBetweenTheEdits(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Bus bus = study.study().getBuses().get(1);
+            int opened = bus.getModelYear();
+            Grid history = history(display);
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            keys.type("2011");
+            keys.press(SWT.CR);
+            Narrative need = study.study().getNarratives().get(0);
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("buses in the fleet", "24"))),
+                    new FigureSource("Like for like", Optional.empty()), LocalDate.of(2026, 9, 15)));
+            String kept = "“" + need.getName() + "” was given out; its figures are kept";
+            assertEquals(List.of(kept, "Change of Chassis model year", "The study as it was opened"), edits(display, history));
+
+            open(display, history, 0, keys);
+            assertEquals(2011, bus.getModelYear(), "there is nothing to go to");
+            open(display, history, 2, keys);
+            assertEquals(opened, bus.getModelYear());
+            assertEquals(kept, edits(display, history).get(0));
+            assertEquals("24", need.getGivenOut().get(0).getPrinted());
+            study.awaitResult();
+        }
+    }
+
+    private static List<String> edits(Display display, Grid history) {
+        return display.syncCall(() -> IntStream.range(0, history.model().rows()).mapToObj(row -> history.model().text(row, 1)).toList());
     }
 
     private static String menuItem(Display display, int place) {

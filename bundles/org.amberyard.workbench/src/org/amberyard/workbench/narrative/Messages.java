@@ -12,8 +12,8 @@ final class Messages extends NLS {
     public static String Figures_table;
     public static String Figures_tip;
     public static String Figures_title;
-    public static String GiveOut_edit;
-    public static String GiveOut_edits;
+    public static String GiveOut_one;
+    public static String GiveOut_several;
     public static String Narrative_added;
     public static String Narrative_changed;
     public static String Narrative_copy;

@@ -58,6 +58,7 @@ public final class NarrativeDesk {
     private Optional<FigureWork.Found> found = Optional.empty();
     private StudyResult asked;
     private int askedPlan = -1;
+    private Set<FigureSource> askedOthers = Set.of();
     private String failure = "";
 
     /**
@@ -155,13 +156,14 @@ public final class NarrativeDesk {
         }
         Options options = PlanOptions.of(result);
         int plan = options.pick(session.choices().of(Choices.Kind.PLAN)).map(Choices.Chosen::place).orElse(0);
-        if (result != asked || plan != askedPlan) {
+        Set<FigureSource> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
+        if (result != asked || plan != askedPlan || !others.equals(askedOthers)) {
             asked = result;
             askedPlan = plan;
+            askedOthers = others;
             plans.setItems(options.names().toArray(String[]::new));
             plans.select(plan);
             plans.requestLayout();
-            Set<FigureSource> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
             work.find(result, StudyFacts.of(session.study()), plan, others);
         }
     }

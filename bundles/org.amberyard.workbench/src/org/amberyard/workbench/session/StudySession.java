@@ -38,7 +38,10 @@ public final class StudySession {
     private FileSum version;
     private StudyLock lock;
     private int revision;
-    /** True as long as what it began with is in no file: changes of an earlier run, or a study that was just made. */
+    /**
+     * True as long as something that no edit takes back is in no file: changes of an earlier run, a study that was just made, or what was kept
+     * with it since.
+     */
     private boolean unsaved;
     private Evaluation evaluation = Evaluation.NONE;
 
@@ -160,6 +163,16 @@ public final class StudySession {
         history.execute(command);
     }
 
+    /** Writes something into the study that is no edit: undo passes it by, figures do not follow from it, and it is saved with the study. */
+    public void keep(Keeping what) {
+        history.keep(what);
+        unsaved = true;
+        recomputation.narrativesKept();
+        recovery.studyChanged();
+        tell(l -> l.studyChanged(this));
+        tell(l -> l.fileChanged(this));
+    }
+
     /** All its edits. */
     public EditHistory history() {
         return history;
@@ -236,7 +249,7 @@ public final class StudySession {
         listeners.remove(listener);
     }
 
-    /** Counts the edits, undone ones too: as long as it is the same, the study is. */
+    /** Counts the edits, undone ones too: as long as it is the same, so is all that figures follow from. */
     public int revision() {
         return revision;
     }

@@ -32,6 +32,7 @@ final class Messages extends NLS {
     public static String History_go_menu;
     public static String History_go_tip;
     public static String History_here;
+    public static String History_kept;
     public static String History_many;
     public static String History_opened;
     public static String History_opened_tip;
