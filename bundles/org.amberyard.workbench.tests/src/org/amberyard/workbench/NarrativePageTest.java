@@ -106,7 +106,7 @@ class NarrativePageTest {
             Narrative need = first(study);
             display.syncExec(() -> entry().setText("{buses replaced} buses, {buses replacd}"));
             study.await(() -> preview().getText().equals("13 buses, {buses replacd}"));
-            study.await(() -> says("“{buses replacd}” names no figure. Near are “buses replaced”."));
+            study.await(() -> says("“{buses replacd}” names no figure. Did you mean “buses replaced”?"));
             study.await(() -> need.getText().startsWith("{buses replaced} buses,"));
             display.syncExec(() -> entry().setText("{total project cost} in all"));
             study.await(() -> preview().getText().equals("USD\u00a05,133,021 in all") && !says("names no figure"));
@@ -349,7 +349,7 @@ class NarrativePageTest {
             });
             Text search = display.syncCall(() -> all(Text.class).stream().filter(t -> t.getMessage().equals("Find a figure")).findFirst().orElseThrow());
             display.syncExec(() -> search.setText("grant requested"));
-            display.syncExec(() -> all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() == 3
+            display.syncExec(() -> all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() == 2
                     && g.model().header(0).equals("Now")).findFirst().orElseThrow().forceFocus());
             new Keyboard(display).press(SWT.CR);
             assertEquals("We ask for {grant requested}.", display.syncCall(() -> entry().getText()));

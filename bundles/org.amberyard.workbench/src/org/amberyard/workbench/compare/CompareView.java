@@ -12,6 +12,7 @@ import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -117,7 +118,7 @@ public final class CompareView extends ViewPart {
         Compared compared = compared();
         CompareModel model = new CompareModel(compared, bar.isOnlyDifferent(), bar.search());
         grid.setModel(new ArrangedModel(model, "compare " + bar.what()));
-        bar.say(here == null ? Messages.Compare_none : NLS.bind(Messages.Compare_count, model.rows(), compared.rows().size()));
+        bar.say(here == null ? Messages.Compare_none : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
     }
 
     private Compared compared() {

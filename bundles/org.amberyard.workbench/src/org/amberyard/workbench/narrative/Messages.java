@@ -5,13 +5,11 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of this package. */
 final class Messages extends NLS {
     public static String Figures_figure;
-    public static String Figures_name;
     public static String Figures_none;
     public static String Figures_now;
     public static String Figures_search;
     public static String Figures_table;
     public static String Figures_tip;
-    public static String Figures_title;
     public static String GiveOut_one;
     public static String GiveOut_several;
     public static String Narrative_added;

@@ -61,8 +61,12 @@ public final class EditHistory {
         return stack;
     }
 
-    /** Carries out an edit. Edits that had been taken back are gone by it. */
-    void execute(Command command) {
+    /**
+     * Carries out an edit. Edits that had been taken back are gone by it.
+     *
+     * @param label what the edit is called
+     */
+    void execute(Command command, String label) {
         int before = stack.done();
         log.begin();
         stack.quietly(() -> stack.execute(command));
@@ -70,7 +74,7 @@ public final class EditHistory {
         if (stack.done() > before) {
             steps.subList(before, steps.size()).clear();
             keptSteps.replaceAll(k -> k.behind(before));
-            steps.add(new HistoryStep(now(), command.getLabel(), changes, log.count()));
+            steps.add(new HistoryStep(now(), label, changes, log.count()));
             last = new HistoryMove(HistoryMove.Way.EDIT, steps.subList(before, before + 1));
         }
         stack.notifyListeners();

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
 import org.amberyard.workbench.session.KeptStep;
 import org.amberyard.workbench.session.StepWords;
-import org.eclipse.osgi.util.NLS;
 
 /**
  * Edits as a table, newest first; the last row is the study as it was opened. Between them stands what was kept with the study and is no edit.
@@ -113,7 +113,7 @@ final class HistoryModel implements GridModel {
 
     /** An import or a fill is one line that says how much it changed. */
     private static String summary(HistoryStep step, int column) {
-        return column == 2 && step.count() > 0 ? NLS.bind(Messages.History_many, step.count()) : "";
+        return column == 2 && step.count() > 0 ? Counted.said(step.count(), Messages.History_manyOne, Messages.History_many) : "";
     }
 
     /** All that an edit has changed, line by line. */

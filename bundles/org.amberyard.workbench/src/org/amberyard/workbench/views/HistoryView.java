@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -78,7 +79,8 @@ public final class HistoryView extends ViewPart {
         }
         int back = steps.size() - done;
         state.setText(history == null ? Messages.Headline_none
-                : NLS.bind(back == 0 ? Messages.History_state : Messages.History_state_back, done, back));
+                : back == 0 ? Counted.said(done, Messages.History_stateOne, Messages.History_state)
+                        : NLS.bind(Counted.of(done, Messages.History_state_backOne, Messages.History_state_back), done, back));
         tell();
     }
 
