@@ -75,7 +75,7 @@ class NarrativeTextTest {
         assertEquals(1, findings.size(), findings.toString());
         assertEquals(Severity.WARNING, findings.get(0).severity());
         assertEquals(StudyPackage.Literals.NARRATIVE__TEXT, findings.get(0).feature());
-        assertTrue(findings.get(0).message().startsWith("Narrative Air: “{NOx reduced yearly}” names no figure. Did you mean one of “NOx reduced"),
+        assertTrue(findings.get(0).message().startsWith("Narrative Air: “{NOx reduced yearly}” names no figure. Did you mean “NOx reduced"),
                 findings.get(0).message());
     }
 }

@@ -16,6 +16,7 @@ import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.study.UnitChoice;
 import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.narrative.GiveOut;
@@ -27,6 +28,7 @@ import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
@@ -167,6 +169,28 @@ class HistoryTest {
             assertEquals(kept, edits(display, history).get(0));
             assertEquals("24", need.getGivenOut().get(0).getPrinted());
             study.awaitResult();
+        }
+    }
+
+    /** Every edit says what it is: the field that it sets, the rows that it adds. */
+    @Test
+    void editsAreCalledByWhatTheyDo(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid history = history(display);
+            Keyboard keys = new Keyboard(display);
+            display.syncExec(() -> study.session().set(study.study().getNarratives().get(0), StudyPackage.Literals.NARRATIVE__TEXT, "Short."));
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__NAME);
+            display.syncExec(() -> grid.goTo(study.study().getBuses().size(), 0));
+            keys.type("b51");
+            keys.press(SWT.CR);
+            Tools.copy(display, "B52\nB53\n");
+            keys.pressWith(SWT.CTRL, 'v');
+            display.syncExec(() -> study.session().set(study.study().getSettings(), StudyPackage.Literals.SETTINGS__UNITS, UnitChoice.METRIC));
+            study.await(() -> history.model().rows() == 5);
+            assertEquals(List.of("Change of Units", "Add 2 rows", "Add Bus", "Change of Text", "The study as it was opened"), edits(display, history));
+            assertTrue(line(display, history, 3).startsWith("narrative Need|Text|"), line(display, history, 3));
+            assertTrue(line(display, history, 0).endsWith("|Units|US customary|metric"), line(display, history, 0));
+            assertTrue(display.syncCall(() -> View.all(history.getParent(), Label.class).get(0).getText()).startsWith("4 edits"));
         }
     }
 

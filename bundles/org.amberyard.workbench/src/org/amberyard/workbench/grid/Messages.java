@@ -13,7 +13,6 @@ public final class Messages extends NLS {
     public static String Refused_copy;
     public static String Refused_go;
     public static String Refused_one;
-    public static String Refused_place;
     public static String Refused_row;
     public static String Refused_some;
     public static String Refused_title;

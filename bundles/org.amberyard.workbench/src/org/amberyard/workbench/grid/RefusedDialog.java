@@ -12,10 +12,13 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 
 /** Lists the cells of a block that were refused, beside the table, which stays usable: a line leads to its cell. */
 final class RefusedDialog extends SizedDialog {
-    private static final Point SIZE = new Point(760, 360);
+    private static final Point SIZE = new Point(760, 400);
+    /** Lines for a reason that may be too long for the list. */
+    private static final int WHOLE_LINES = 3;
     private static final int COPY_ID = IDialogConstants.CLIENT_ID;
     private static final int GO_ID = IDialogConstants.CLIENT_ID + 1;
 
@@ -50,6 +53,10 @@ final class RefusedDialog extends SizedDialog {
         list.markRow();
         list.onOpen(place -> goTo(place.y));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(list);
+        Text whole = new Text(area, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SIZE.x / 2, WHOLE_LINES * whole.getLineHeight()).applyTo(whole);
+        whole.setText(model.refusal(0).getMessage());
+        list.selection().onMove(() -> whole.setText(model.refusal(list.selection().row()).getMessage()));
         return area;
     }
 

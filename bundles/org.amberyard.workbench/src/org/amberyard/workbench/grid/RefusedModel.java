@@ -1,7 +1,6 @@
 package org.amberyard.workbench.grid;
 
 import java.util.List;
-import org.eclipse.osgi.util.NLS;
 
 /** Cells of a table that have refused what was entered, each with the text and the reason. */
 final class RefusedModel implements GridModel {
@@ -22,13 +21,9 @@ final class RefusedModel implements GridModel {
     private static Line line(GridModel table, CellRefusal refusal) {
         boolean there = refusal.row() < table.rows();
         String number = String.valueOf(refusal.row() + 1);
-        String row = there ? NLS.bind(Messages.Refused_place, number, table.text(refusal.row(), 0)) : number;
+        String row = there ? number + "  " + table.text(refusal.row(), 0) : number;
         return new Line(refusal, there ? table.subject(refusal.row(), refusal.column()) : null,
-                List.of(row, column(table, refusal), refusal.typed(), refusal.getMessage()));
-    }
-
-    private static String column(GridModel table, CellRefusal refusal) {
-        return table.header(refusal.column());
+                List.of(row, table.header(refusal.column()), refusal.typed(), refusal.getMessage()));
     }
 
     /** The refusal of a line. */
