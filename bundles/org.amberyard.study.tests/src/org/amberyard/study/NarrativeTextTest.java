@@ -43,7 +43,8 @@ class NarrativeTextTest {
 
     @Test
     void unknownNamesAreToldWithTheNearestOnes() {
-        assertEquals(List.of("“{buses replacd}” names no figure. Did you mean “buses replaced”?"), NarrativeText.of("{buses replacd} {buses replacd}").faults());
+        assertEquals(List.of("“{buses replacd}” names no figure. Did you mean “buses replaced”?"),
+                NarrativeText.of("{buses replacd} {buses replacd}").faults());
         String shared = NarrativeText.of("{cost of a ton CO2}").faults().get(0);
         assertTrue(shared.contains("“project cost of a ton of CO2”"), shared);
         assertEquals(List.of("“{xyz}” names no figure. The list of figures on the page Narrative has all names."), NarrativeText.of("{xyz}").faults());

@@ -49,6 +49,8 @@ public final class InputDifferences {
         }
     }
 
+    /** Of so many fields of an element that was renamed, one may differ. */
+    private static final int LEAST_ALIKE = 4;
     private static final String HAS = "yes";
     private static final String HAS_NOT = "no";
 
@@ -139,7 +141,12 @@ public final class InputDifferences {
     /** Where the elements stand that a field refers to, whatever they are called. */
     private String places(Object value) {
         return value instanceof List<?> several ? several.stream().map(this::places).collect(Collectors.joining(" "))
-                : value instanceof EObject element ? EcoreUtil.getRelativeURIFragmentPath(study(element), element) : "";
+                : value instanceof EObject element ? place(element) : "";
+    }
+
+    private String place(EObject element) {
+        Study study = study(element);
+        return EcoreUtil.isAncestor(study, element) ? EcoreUtil.getRelativeURIFragmentPath(study, element) : ElementNames.of(element);
     }
 
     private static boolean isSame(List<String> texts) {
@@ -172,19 +179,28 @@ public final class InputDifferences {
         }
     }
 
-    /** Elements that stand in the same place of a list as long as before have got another name. */
+    /** An element that stands in the place of another and is like it, but for its name and little else, has been renamed. */
     private void compareRenamed(List<Map<String, EObject>> held) {
         Map<String, EObject> before = held.get(0);
         Map<String, EObject> after = held.get(1);
         List<String> namesBefore = List.copyOf(before.keySet());
         List<String> namesAfter = List.copyOf(after.keySet());
-        for (int i = 0; namesBefore.size() == namesAfter.size() && i < namesBefore.size(); i++) {
-            boolean renamed = !after.containsKey(namesBefore.get(i)) && !before.containsKey(namesAfter.get(i));
-            if (renamed) {
-                EObject was = before.remove(namesBefore.get(i));
-                compare(ElementNames.withKind(was), List.of(was, after.remove(namesAfter.get(i))));
+        for (int i = 0; i < Math.min(namesBefore.size(), namesAfter.size()); i++) {
+            EObject was = before.get(namesBefore.get(i));
+            EObject is = after.get(namesAfter.get(i));
+            boolean others = after.containsKey(namesBefore.get(i)) || before.containsKey(namesAfter.get(i));
+            if (!others && isAlike(List.of(was, is))) {
+                before.remove(namesBefore.get(i));
+                after.remove(namesAfter.get(i));
+                compare(ElementNames.withKind(was), List.of(was, is));
             }
         }
+    }
+
+    private boolean isAlike(List<EObject> both) {
+        List<EStructuralFeature> features = both.get(0).eClass().getEAllStructuralFeatures().stream().filter(f -> !isContainment(f)).toList();
+        return both.get(0).eClass() == both.get(1).eClass()
+                && features.stream().filter(f -> !differing(both, f).isEmpty()).count() * LEAST_ALIKE <= features.size();
     }
 
     /** True when a value differs of which a note tells the source. */

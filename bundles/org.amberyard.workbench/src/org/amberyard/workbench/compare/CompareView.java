@@ -125,7 +125,8 @@ public final class CompareView extends ViewPart {
             shown = bar.what();
             grid.setModel(table);
         }
-        bar.say(here == null ? Messages.Compare_none : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
+        bar.say(here == null ? Messages.Compare_none
+                : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
     }
 
     private Compared compared() {

@@ -80,7 +80,7 @@ public final class HistoryView extends ViewPart {
         int back = steps.size() - done;
         state.setText(history == null ? Messages.Headline_none
                 : back == 0 ? Counted.said(done, Messages.History_stateOne, Messages.History_state)
-                        : NLS.bind(Counted.of(done, Messages.History_state_backOne, Messages.History_state_back), done, back));
+                : NLS.bind(Counted.of(done, Messages.History_state_backOne, Messages.History_state_back), done, back));
         tell();
     }
 
