@@ -43,7 +43,7 @@ import org.eclipse.swt.widgets.Text;
 public final class NarrativeDesk {
     private static final int STATE_HEIGHT = 38;
     /** Height of the lines above the texts, which a button needs. */
-    private static final int TITLE_HEIGHT = 36;
+    private static final int TITLE_HEIGHT = 38;
 
     private final StudySession session;
     private final Supplier<Optional<Narrative>> selected;
