@@ -138,7 +138,8 @@ public final class PortOccupancyChart {
                 : ports.swaps() + (ports.swaps() == 1 ? " plug swap" : " plug swaps");
         List<String> troubles = ports.troubles();
         String more = troubles.size() > mostTroubles ? " And " + (troubles.size() - mostTroubles) + " more." : "";
-        return asked.heading(result) + ": " + buses + " buses at " + ports.rows().size() + " plugs"
+        return asked.heading(result) + ": " + buses + (buses == 1 ? " bus at " : " buses at ") + ports.rows().size()
+                + (ports.rows().size() == 1 ? " plug" : " plugs")
                 + (idle > 0 ? ", " + idle + " of them unused" : "") + "; " + swaps + ". "
                 + (troubles.isEmpty() ? "Every bus leaves with the charge that it needs."
                         : String.join(" ", troubles.subList(0, Math.min(mostTroubles, troubles.size()))) + more);

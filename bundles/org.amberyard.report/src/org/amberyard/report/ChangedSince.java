@@ -23,8 +23,11 @@ public final class ChangedSince {
     }
 
     private static String words(Difference change) {
+        if (change.isWhole()) {
+            return change.element() + (change.has(1) ? " was added" : " was deleted");
+        }
         String element = change.element().isEmpty() ? "" : change.element() + ", ";
-        return element + field(change) + ": " + change.values().get(0) + " → " + change.values().get(1);
+        return element + change.field() + ": " + change.values().get(0) + " → " + change.values().get(1);
     }
 
     private static String field(Difference change) {

@@ -3,9 +3,15 @@ package org.amberyard.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.model.prices.FuelPrice;
+import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.InputDifferences.Difference;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,5 +67,52 @@ class InputDifferencesTest {
         copy.getReplacements().get(0).setYear(copy.getReplacements().get(0).getYear() + 1);
         List<Difference> found = InputDifferences.of(List.of(plan, copy), study);
         assertEquals(List.of(List.of("yes", "no"), List.of("no", "yes")), found.stream().map(Difference::values).toList());
+    }
+
+    private List<Difference> edits() {
+        return InputDifferences.ofEdits(study, other, feature -> true);
+    }
+
+    private static FuelPrice diesel(Study of) {
+        return of.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast).findFirst().orElseThrow();
+    }
+
+    /** An edit that writes a value notes where it is from: that is one change, as the history counts; a source alone is one too. */
+    @Test
+    void theSourceOfAValueIsPartOfItsChange() {
+        diesel(study).getSources().clear();
+        FuelPrice edited = diesel(other);
+        edited.getSources().clear();
+        edited.setPricePerL(2 * edited.getPricePerL());
+        SourceNotes.put(edited, PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L.getName(), Quality.QUOTED, "Quote");
+        assertEquals(List.of("Price"), edits().stream().map(Difference::field).toList());
+        assertEquals(2, differences().size());
+
+        edited.setPricePerL(diesel(study).getPricePerL());
+        assertEquals(1, edits().size());
+    }
+
+    @Test
+    void anElementThatIsRenamedIsOneChangeWhereverItIsNamed() {
+        other.getBuses().get(3).setName("B99");
+        String before = study.getBuses().get(3).getName();
+        List<Difference> renamed = edits();
+        assertEquals(List.of(List.of(before, "B99")), renamed.stream().map(Difference::values).toList());
+        assertEquals("bus " + before, renamed.get(0).element());
+        Bus added = FleetFactory.eINSTANCE.createBus();
+        added.setName("B98");
+        other.getBuses().set(5, added);
+        assertEquals(List.of(true, false), edits().stream().filter(Difference::isWhole).filter(d -> d.element().startsWith("bus ")).map(d -> d.has(0))
+                .toList(), "one has gone and another has come");
+    }
+
+    /** What was imported has more digits than anybody reads; those are told only where nothing else tells two values apart. */
+    @Test
+    void numbersReadAsTheirFieldsShowThem() {
+        study.getSite().setElevationM(100);
+        other.getSite().setElevationM(123.456789);
+        assertEquals(List.of("328.08 ft", "405.04 ft"), differences().get(0).values());
+        study.getSite().setElevationM(123.4567);
+        assertEquals(2, differences().get(0).values().stream().distinct().count());
     }
 }

@@ -43,7 +43,8 @@ class NarrativeTextTest {
 
     @Test
     void unknownNamesAreToldWithTheNearestOnes() {
-        assertEquals(List.of("“{buses replacd}” names no figure. Near are “buses replaced”."), NarrativeText.of("{buses replacd} {buses replacd}").faults());
+        assertEquals(List.of("“{buses replacd}” names no figure. Did you mean “buses replaced”?"),
+                NarrativeText.of("{buses replacd} {buses replacd}").faults());
         String shared = NarrativeText.of("{cost of a ton CO2}").faults().get(0);
         assertTrue(shared.contains("“project cost of a ton of CO2”"), shared);
         assertEquals(List.of("“{xyz}” names no figure. The list of figures on the page Narrative has all names."), NarrativeText.of("{xyz}").faults());
@@ -75,7 +76,7 @@ class NarrativeTextTest {
         assertEquals(1, findings.size(), findings.toString());
         assertEquals(Severity.WARNING, findings.get(0).severity());
         assertEquals(StudyPackage.Literals.NARRATIVE__TEXT, findings.get(0).feature());
-        assertTrue(findings.get(0).message().startsWith("Narrative Air: “{NOx reduced yearly}” names no figure. Near are “NOx reduced"),
+        assertTrue(findings.get(0).message().startsWith("Narrative Air: “{NOx reduced yearly}” names no figure. Did you mean “NOx reduced"),
                 findings.get(0).message());
     }
 }

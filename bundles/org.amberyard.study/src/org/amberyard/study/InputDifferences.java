@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -33,16 +37,32 @@ public final class InputDifferences {
         public Difference {
             values = List.copyOf(values);
         }
+
+        /** True when it is the element itself that not all have. */
+        public boolean isWhole() {
+            return field.isEmpty() && values.stream().allMatch(v -> v.equals(HAS) || v.equals(HAS_NOT));
+        }
+
+        /** True when one of what is compared has the element. */
+        public boolean has(int place) {
+            return values.get(place).equals(HAS);
+        }
     }
 
+    /** Of so many fields of an element that was renamed, one may differ. */
+    private static final int LEAST_ALIKE = 4;
     private static final String HAS = "yes";
     private static final String HAS_NOT = "no";
 
     private final Study units;
+    private final boolean edits;
+    private final Predicate<EStructuralFeature> counts;
     private final List<Difference> found = new ArrayList<>();
 
-    private InputDifferences(Study units) {
+    private InputDifferences(Study units, boolean edits, Predicate<EStructuralFeature> counts) {
         this.units = units;
+        this.edits = edits;
+        this.counts = counts;
     }
 
     /**
@@ -52,9 +72,22 @@ public final class InputDifferences {
      * @param units study in whose units values are given
      */
     public static List<Difference> of(List<? extends EObject> elements, Study units) {
-        InputDifferences differences = new InputDifferences(units);
-        differences.compare("", List.copyOf(elements));
-        return List.copyOf(differences.found);
+        return new InputDifferences(units, false, feature -> true).of(elements);
+    }
+
+    /**
+     * What edits have made of a study, counted as edits are: the source of a value is part of the change of the value, and an element that has
+     * another name stays the same where its place is the same.
+     *
+     * @param counts fields that are of interest
+     */
+    public static List<Difference> ofEdits(Study then, Study now, Predicate<EStructuralFeature> counts) {
+        return new InputDifferences(now, true, counts).of(List.of(then, now));
+    }
+
+    private List<Difference> of(List<? extends EObject> elements) {
+        compare("", List.copyOf(elements));
+        return List.copyOf(found);
     }
 
     private void compare(String element, List<EObject> all) {
@@ -64,13 +97,19 @@ public final class InputDifferences {
             return;
         }
         for (EStructuralFeature feature : all.get(0).eClass().getEAllStructuralFeatures()) {
-            boolean contains = feature instanceof EReference reference && reference.isContainment();
-            if (contains) {
+            if (!counts.test(feature)) {
+                continue;
+            }
+            if (isContainment(feature)) {
                 compareHeld(all, feature);
             } else if (!feature.isDerived() && feature.isChangeable() && !isOwnName(element, feature)) {
                 compareValues(element, all, feature);
             }
         }
+    }
+
+    private static boolean isContainment(EStructuralFeature feature) {
+        return feature instanceof EReference reference && reference.isContainment();
     }
 
     /** What is compared stands in the head by its name. */
@@ -79,14 +118,39 @@ public final class InputDifferences {
     }
 
     private void compareValues(String element, List<EObject> all, EStructuralFeature feature) {
-        if (feature instanceof EAttribute && all.stream().map(e -> e.eGet(feature)).distinct().count() == 1) {
-            return;
-        }
-        FieldFormat format = FieldFormat.of(feature, units);
-        List<String> values = all.stream().map(e -> VariedNumber.text(format, study(e), e, feature, e.eGet(feature))).toList();
-        if (values.stream().distinct().count() > 1) {
+        List<String> values = differing(all, feature);
+        if (!values.isEmpty()) {
             found.add(new Difference(element, FieldInfo.of(feature).label(), values));
         }
+    }
+
+    /** The values of a field as it shows them, or in full where they differ in digits only that it does not show; empty where they are the same. */
+    private List<String> differing(List<EObject> all, EStructuralFeature feature) {
+        if (feature instanceof EAttribute && all.stream().map(e -> e.eGet(feature)).distinct().count() == 1) {
+            return List.of();
+        }
+        if (edits && feature instanceof EReference && isSame(all.stream().map(e -> places(e.eGet(feature))).toList())) {
+            return List.of();
+        }
+        FieldFormat format = FieldFormat.of(feature, units);
+        List<String> shown = all.stream().map(e -> VariedNumber.shown(format, study(e), e, feature, e.eGet(feature))).toList();
+        List<String> told = isSame(shown) ? all.stream().map(e -> VariedNumber.text(format, study(e), e, feature, e.eGet(feature))).toList() : shown;
+        return isSame(told) ? List.of() : told;
+    }
+
+    /** Where the elements stand that a field refers to, whatever they are called. */
+    private String places(Object value) {
+        return value instanceof List<?> several ? several.stream().map(this::places).collect(Collectors.joining(" "))
+                : value instanceof EObject element ? place(element) : "";
+    }
+
+    private String place(EObject element) {
+        Study study = study(element);
+        return EcoreUtil.isAncestor(study, element) ? EcoreUtil.getRelativeURIFragmentPath(study, element) : ElementNames.of(element);
+    }
+
+    private static boolean isSame(List<String> texts) {
+        return texts.stream().distinct().count() == 1;
     }
 
     /** The study that an element stands in. */
@@ -96,17 +160,54 @@ public final class InputDifferences {
 
     private void compareHeld(List<EObject> all, EStructuralFeature feature) {
         List<Map<String, EObject>> held = all.stream().map(e -> held(e, feature)).toList();
+        if (edits) {
+            compareRenamed(held);
+        }
         Set<String> names = new LinkedHashSet<>();
         held.forEach(h -> names.addAll(h.keySet()));
         for (String name : names) {
             List<EObject> same = held.stream().map(h -> h.get(name)).toList();
             EObject first = same.stream().filter(Objects::nonNull).findFirst().orElseThrow();
+            if (edits && first instanceof SourceNote note && isPartOfValue(note, all)) {
+                continue;
+            }
             if (same.contains(null)) {
                 found.add(new Difference(ElementNames.withKind(first), "", same.stream().map(e -> e == null ? HAS_NOT : HAS).toList()));
             } else {
                 compare(ElementNames.withKind(first), same);
             }
         }
+    }
+
+    /** An element that stands in the place of another and is like it, but for its name and little else, has been renamed. */
+    private void compareRenamed(List<Map<String, EObject>> held) {
+        Map<String, EObject> before = held.get(0);
+        Map<String, EObject> after = held.get(1);
+        List<String> namesBefore = List.copyOf(before.keySet());
+        List<String> namesAfter = List.copyOf(after.keySet());
+        for (int i = 0; i < Math.min(namesBefore.size(), namesAfter.size()); i++) {
+            EObject was = before.get(namesBefore.get(i));
+            EObject is = after.get(namesAfter.get(i));
+            boolean others = after.containsKey(namesBefore.get(i)) || before.containsKey(namesAfter.get(i));
+            if (!others && isAlike(List.of(was, is))) {
+                before.remove(namesBefore.get(i));
+                after.remove(namesAfter.get(i));
+                compare(ElementNames.withKind(was), List.of(was, is));
+            }
+        }
+    }
+
+    private boolean isAlike(List<EObject> both) {
+        List<EStructuralFeature> features = both.get(0).eClass().getEAllStructuralFeatures().stream().filter(f -> !isContainment(f)).toList();
+        return both.get(0).eClass() == both.get(1).eClass()
+                && features.stream().filter(f -> !differing(both, f).isEmpty()).count() * LEAST_ALIKE <= features.size();
+    }
+
+    /** True when a value differs of which a note tells the source. */
+    private boolean isPartOfValue(SourceNote note, List<EObject> all) {
+        return all.get(0).eClass().getEAllStructuralFeatures().stream()
+                .filter(f -> note.getField().equals(f.getName()) || SourceNotes.EVERY_FIELD.equals(note.getField()))
+                .anyMatch(f -> !isContainment(f) && !differing(all, f).isEmpty());
     }
 
     /** What an element holds, by names that are made to differ. */

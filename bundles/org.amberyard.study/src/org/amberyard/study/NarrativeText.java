@@ -125,7 +125,8 @@ public record NarrativeText(List<Part> parts) {
     private static String hint(String name) {
         List<String> near = FigureName.near(name);
         return near.isEmpty() ? " The list of figures on the page Narrative has all names."
-                : " Near are " + near.stream().map(n -> "“" + n + "”").collect(Collectors.joining(", ")) + ".";
+                : (near.size() == 1 ? " Did you mean " : " Did you mean one of ") + near.stream().map(n -> "“" + n + "”").collect(Collectors.joining(", "))
+                        + "?";
     }
 
     private static String brief(String raw) {

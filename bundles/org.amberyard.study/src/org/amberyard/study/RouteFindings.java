@@ -50,7 +50,7 @@ final class RouteFindings {
             int year = input.baseYear() + vehicle.inServiceYear() + fit.firstFailingAge();
             boolean within = year < input.baseYear() + input.years();
             add(within ? Severity.WARNING : Severity.INFO, place, fit, " first fails in a week of the worst days in " + year
-                    + ", " + fit.firstFailingAge() + " years after purchase");
+                    + ", " + fit.firstFailingAge() + (fit.firstFailingAge() == 1 ? " year" : " years") + " after purchase");
         } else if (!fit.whenNew(midday).refilled()) {
             add(Severity.INFO, place, fit, " is not filled up by a night of charging on the worst days, but the week's reserve holds");
         }

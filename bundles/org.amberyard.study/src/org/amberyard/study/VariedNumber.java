@@ -61,6 +61,12 @@ public final class VariedNumber {
         return isOne(field) ? own.in(unit(study, owner)) : own;
     }
 
+    /** A value of any field of an element with its unit, as its field shows it: numbers at a length for reading. */
+    public static String shown(FieldFormat own, Study study, EObject owner, EStructuralFeature field, Object value) {
+        return !isOne(field) && value instanceof Double number ? own.textWithUnit(new RoundedText(study).readable(field, number))
+                : text(own, study, owner, field, value);
+    }
+
     /** A value of any field of an element with its unit, such numbers at a length for reading. */
     public static String text(FieldFormat own, Study study, EObject owner, EStructuralFeature field, Object value) {
         if (!isOne(field) || !(value instanceof Double number)) {

@@ -18,10 +18,12 @@ import org.amberyard.model.site.SitePackage;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.vehicles.VehiclesPackage;
 import org.amberyard.workbench.columns.ArrangedModel;
+import org.amberyard.workbench.grid.CellRange;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.views.ResultsView;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
@@ -137,6 +139,69 @@ class ColumnsTest {
             study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
             assertEquals(rows, display.syncCall(() -> grid.model().rows()), "an element that is gone to is shown");
         }
+    }
+
+    /** A row that was chosen stays so wherever a sort puts it, and is in sight; nobody has chosen the first row of a table that begins there. */
+    @Test
+    void sortedTheChosenRowStaysChosenAndInSight(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid grid = buses(study);
+            int rows = display.syncCall(() -> grid.model().rows());
+            display.syncExec(() -> grid.goTo(0, 2));
+            String first = study.study().getBuses().get(0).getName();
+
+            clickHeader(display, grid, 0);
+            clickHeader(display, grid, 0);
+
+            assertEquals(first, display.syncCall(() -> grid.model().text(grid.selection().row(), 0)));
+            assertEquals(rows - 1, display.syncCall(() -> grid.selection().row()));
+            assertEquals(2, display.syncCall(() -> grid.selection().column()));
+            assertInSight(display, grid);
+
+            display.syncExec(() -> grid.selection().select(new CellRange(3, 1, 4, 2)));
+            List<String> chosen = List.of(display.syncCall(() -> grid.model().text(3, 0)), display.syncCall(() -> grid.model().text(4, 0)));
+            clickHeader(display, grid, 0);
+            CellRange block = display.syncCall(() -> grid.selection().range());
+            assertEquals(List.of(chosen.get(1), chosen.get(0)), List.of(display.syncCall(() -> grid.model().text(block.top(), 0)),
+                    display.syncCall(() -> grid.model().text(block.bottom(), 0))), "rows that still stand below each other");
+        }
+    }
+
+    @Test
+    void aFilterShowsItsFirstRowsOrTheChosenOne(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid grid = buses(study);
+            int rows = display.syncCall(() -> grid.model().rows());
+            display.syncExec(() -> grid.goTo(rows - 1, 2));
+            String last = display.syncCall(() -> grid.model().text(rows - 1, 0));
+            execute(display, "filterRows");
+            study.await(() -> display.getFocusControl() instanceof Text);
+            Text filter = display.syncCall(() -> (Text) display.getFocusControl());
+
+            display.syncExec(() -> filter.setText("b0"));
+            assertEquals(0, display.syncCall(() -> grid.selection().row()));
+            assertInSight(display, grid);
+            display.syncExec(() -> filter.setText(""));
+            display.syncExec(() -> grid.goTo(rows - 1, 2));
+            display.syncExec(() -> filter.setText("b2"));
+            assertEquals(last, display.syncCall(() -> grid.model().text(grid.selection().row(), 0)), "it is among those that are left");
+            assertInSight(display, grid);
+        }
+    }
+
+    private static void clickHeader(Display display, Grid grid, int column) {
+        display.syncExec(() -> {
+            header(grid, SWT.MouseDown, column);
+            header(grid, SWT.MouseUp, column);
+        });
+    }
+
+    private static void assertInSight(Display display, Grid grid) {
+        display.syncExec(() -> {
+            Rectangle cell = grid.cellBounds(grid.selection().row(), grid.selection().column());
+            assertTrue(grid.getClientArea().contains(cell.x, cell.y + cell.height - 2), cell + " in " + grid.getClientArea());
+            assertTrue(grid.headerAt(new Point(cell.x + 1, cell.y)) < 0, "below the headers");
+        });
     }
 
     @Test

@@ -304,20 +304,6 @@ class EditingTest {
         }
     }
 
-    @Test
-    void blockWithOneBadCellChangesNothing(Display display) throws IOException {
-        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            Keyboard keys = new Keyboard(display);
-            study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
-            Tools.copy(display, "2001\t2000\n2003\tsoon\n");
-
-            keys.pressWith(SWT.CTRL, 'v');
-
-            assertEquals(2009, study.study().getBuses().get(1).getModelYear());
-            assertFalse(display.syncCall(() -> study.editor().isDirty()));
-        }
-    }
-
     private static FuelPrice diesel(Study study) {
         return study.getPrices().stream().filter(FuelPrice.class::isInstance).map(FuelPrice.class::cast).findFirst()
                 .orElseThrow();

@@ -6,12 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.StudyPackage;
+import org.amberyard.model.study.UnitChoice;
+import org.amberyard.report.papers.FigureSource;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Change;
 import org.amberyard.workbench.session.HistoryStep;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -20,6 +28,7 @@ import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
@@ -134,6 +143,59 @@ class HistoryTest {
             assertEquals("Undo", menuItem(display, 0));
             assertEquals("Redo: " + edit, menuItem(display, 1));
         }
+    }
+
+    /** What was kept stands among the edits, stays there whatever is taken back, and is no place to go to. */
+    @Test
+    void whatIsNoEditStandsBetweenTheEdits(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Bus bus = study.study().getBuses().get(1);
+            int opened = bus.getModelYear();
+            Grid history = history(display);
+            study.goTo(bus, FleetPackage.Literals.BUS__MODEL_YEAR);
+            keys.type("2011");
+            keys.press(SWT.CR);
+            Narrative need = study.study().getNarratives().get(0);
+            display.syncExec(() -> GiveOut.keep(study.session(), List.of(new GiveOut.Given(need, Map.of("buses in the fleet", "24"))),
+                    new FigureSource("Like for like", Optional.empty()), LocalDate.of(2026, 9, 15)));
+            String kept = "“" + need.getName() + "” was given out; its figures are kept";
+            assertEquals(List.of(kept, "Change of Chassis model year", "The study as it was opened"), edits(display, history));
+
+            open(display, history, 0, keys);
+            assertEquals(2011, bus.getModelYear(), "there is nothing to go to");
+            open(display, history, 2, keys);
+            assertEquals(opened, bus.getModelYear());
+            assertEquals(kept, edits(display, history).get(0));
+            assertEquals("24", need.getGivenOut().get(0).getPrinted());
+            study.awaitResult();
+        }
+    }
+
+    /** Every edit says what it is: the field that it sets, the rows that it adds. */
+    @Test
+    void editsAreCalledByWhatTheyDo(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid history = history(display);
+            Keyboard keys = new Keyboard(display);
+            display.syncExec(() -> study.session().set(study.study().getNarratives().get(0), StudyPackage.Literals.NARRATIVE__TEXT, "Short."));
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__NAME);
+            display.syncExec(() -> grid.goTo(study.study().getBuses().size(), 0));
+            keys.type("b51");
+            keys.press(SWT.CR);
+            Tools.copy(display, "B52\nB53\n");
+            keys.pressWith(SWT.CTRL, 'v');
+            display.syncExec(() -> study.session().set(study.study().getSettings(), StudyPackage.Literals.SETTINGS__UNITS, UnitChoice.METRIC));
+            study.await(() -> history.model().rows() == 5);
+            assertEquals(List.of("Change of Units", "Add 2 rows", "Add Bus", "Change of Text", "The study as it was opened"), edits(display, history));
+            assertTrue(line(display, history, 3).startsWith("narrative Need|Text|"), line(display, history, 3));
+            assertTrue(line(display, history, 0).endsWith("|Units|US customary|metric"), line(display, history, 0));
+            assertTrue(display.syncCall(() -> View.all(history.getParent(), Label.class).get(0).getText()).startsWith("4 edits"));
+        }
+    }
+
+    private static List<String> edits(Display display, Grid history) {
+        return display.syncCall(() -> IntStream.range(0, history.model().rows()).mapToObj(row -> history.model().text(row, 1)).toList());
     }
 
     private static String menuItem(Display display, int place) {

@@ -21,10 +21,12 @@ import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.narrative.GiveOut;
 import org.amberyard.workbench.session.Evaluation;
+import org.amberyard.workbench.session.KeptStep;
 import org.amberyard.workbench.session.SessionListener;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.edit.command.ChangeCommand;
+import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
@@ -104,7 +106,7 @@ class NarrativePageTest {
             Narrative need = first(study);
             display.syncExec(() -> entry().setText("{buses replaced} buses, {buses replacd}"));
             study.await(() -> preview().getText().equals("13 buses, {buses replacd}"));
-            study.await(() -> says("“{buses replacd}” names no figure. Near are “buses replaced”."));
+            study.await(() -> says("“{buses replacd}” names no figure. Did you mean “buses replaced”?"));
             study.await(() -> need.getText().startsWith("{buses replaced} buses,"));
             display.syncExec(() -> entry().setText("{total project cost} in all"));
             study.await(() -> preview().getText().equals("USD\u00a05,133,021 in all") && !says("names no figure"));
@@ -129,9 +131,51 @@ class NarrativePageTest {
         study.display().syncExec(study.session()::undo);
         study.await(() -> !isFound(study, need, "figures in it are others"));
         study.display().syncExec(study.session()::undo);
-        assertTrue(need.getGivenOut().isEmpty());
-        study.display().syncExec(study.session()::undo);
         study.await(() -> entry().getText().equals("{buses replaced} buses, {buses replacd}"));
+    }
+
+    /** Copying a text is no edit: undo takes back what the user has typed before, and what was given out stays, is saved and told of. */
+    @Test
+    void undoPassesByThatATextWasGivenOut(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Narrative need = first(study);
+            String before = need.getText();
+            display.syncExec(() -> entry().setText("{total project cost} in all"));
+            awaitEntered(study, need, "{total project cost} in all");
+            display.syncExec(() -> press("Copy text"));
+            assertEquals(1, display.syncCall(() -> study.session().history().steps().size()));
+            assertEquals(List.of("“" + need.getName() + "” was given out; its figures are kept"),
+                    display.syncCall(() -> study.session().history().kept().stream().map(KeptStep::label).toList()));
+            assertTrue(display.syncCall(() -> button("Copy text").isEnabled()), "its figures are the same, and nothing is computed anew");
+
+            display.syncExec(() -> field().forceFocus());
+            new Keyboard(display).pressWith(SWT.CTRL, 'z');
+            study.await(() -> before.equals(need.getText()));
+            assertEquals("USD\u00a05,133,021", need.getGivenOut().get(0).getPrinted());
+            assertTrue(display.syncCall(() -> study.editor().isDirty()), "it is not in the file yet");
+            display.syncExec(() -> study.editor().doSave(new NullProgressMonitor()));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+            assertEquals("USD\u00a05,133,021", StudyFile.load(study.file()).getNarratives().get(0).getGivenOut().get(0).getPrinted());
+        }
+    }
+
+    /** Whatever undo brings back, a text says the plan that it was given out for last. */
+    @Test
+    void aPlanThatComesBackIsNotTakenForTheOneThatATextWasGivenOutFor(Display display) throws Exception {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Narrative need = first(study);
+            Plan first = study.study().getPlans().get(1);
+            Plan second = study.study().getPlans().get(2);
+            giveOut(study, need, "buses in the fleet", "24", new FigureSource(first.getName(), Optional.empty()), LocalDate.of(2026, 9, 15));
+            display.syncExec(() -> study.session().execute(DeleteCommand.create(study.session().domain(), first)));
+            assertEquals(null, need.getGivenOutFor());
+            giveOut(study, need, "buses in the fleet", "24", new FigureSource(second.getName(), Optional.empty()), LocalDate.of(2026, 9, 16));
+            display.syncExec(study.session()::undo);
+            assertEquals(second, need.getGivenOutFor());
+            assertEquals("2026-09-16", need.getGivenOutOn());
+            display.syncExec(study.session()::redo);
+            assertEquals(second, need.getGivenOutFor());
+        }
     }
 
     /** As documents for an application to a programme that is not the largest are given out. */
@@ -305,7 +349,7 @@ class NarrativePageTest {
             });
             Text search = display.syncCall(() -> all(Text.class).stream().filter(t -> t.getMessage().equals("Find a figure")).findFirst().orElseThrow());
             display.syncExec(() -> search.setText("grant requested"));
-            display.syncExec(() -> all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() == 3
+            display.syncExec(() -> all(Grid.class).stream().filter(g -> g.isVisible() && g.model().columns() == 2
                     && g.model().header(0).equals("Now")).findFirst().orElseThrow().forceFocus());
             new Keyboard(display).press(SWT.CR);
             assertEquals("We ask for {grant requested}.", display.syncCall(() -> entry().getText()));

@@ -105,7 +105,7 @@ class PlanGridTest {
                     display.syncCall(() -> grid.words(19, column(2029))));
             assertTrue(text(study, grid, 19, 2029).startsWith("↳ DC "));
             assertEquals("Bus: B20", display.syncCall(() -> grid.words(19, 0)));
-            assertEquals("2027: 4 bought; 4 of 24 buses are electric.",
+            assertEquals("2027: 4 bought; electric buses: 4 of 24.",
                     display.syncCall(() -> grid.model().headerTip(column(2027))));
         }
     }

@@ -6,10 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.grid.SortOrder;
+import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -74,6 +79,49 @@ class ResultsViewTest {
             display.syncExec(() -> grid.model().sort(2, false));
             assertEquals(List.of("Electric in stages", "Like for like", "Rebate buses only"), display.syncCall(() -> firsts(grid)));
         }
+    }
+
+    /** New figures come into the table as it is on show: sorted, filtered, with the row that was chosen, which is in sight. */
+    @Test
+    void aTableStaysSortedAndFilteredWhenItIsMadeAnew(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            choose(study, view, "Costs by year");
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() > 30 && grid.model().columnName(0).equals("plan"));
+            int year = display.syncCall(() -> column(grid, "year"));
+            display.syncExec(() -> View.all(view, Text.class).get(0).setText("stages"));
+            display.syncExec(() -> {
+                grid.sort(new SortOrder("year", false));
+                grid.goTo(2, year);
+            });
+            List<String> years = display.syncCall(() -> column(grid, year));
+            assertEquals(years.stream().sorted(Comparator.reverseOrder()).toList(), years);
+            String chosen = years.get(2);
+
+            StudyResult before = study.result();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study().getSettings(),
+                    StudyPackage.Literals.SETTINGS__DISCOUNT_RATE, 0.07)));
+            study.awaitResultAfter(before);
+            study.await(() -> !grid.isFaded());
+
+            assertEquals(years, display.syncCall(() -> column(grid, year)));
+            assertEquals(chosen, display.syncCall(() -> grid.model().text(grid.selection().row(), year)));
+            assertEquals(Optional.of(new SortOrder("year", false)), display.syncCall(grid::order));
+            choose(study, view, "Plans in single figures");
+            study.await(() -> grid.model().rows() == 3);
+            choose(study, view, "Costs by year");
+            study.await(() -> grid.model().rows() > 30);
+            assertEquals(Optional.of(new SortOrder("year", false)), display.syncCall(grid::order), "as it was left");
+        }
+    }
+
+    private static int column(Grid grid, String name) {
+        return IntStream.range(0, grid.model().columns()).filter(c -> grid.model().columnName(c).equals(name)).findFirst().orElseThrow();
+    }
+
+    private static List<String> column(Grid grid, int column) {
+        return IntStream.range(0, grid.model().rows()).mapToObj(row -> grid.model().text(row, column)).toList();
     }
 
     private static void choose(OpenStudy study, Composite view, String table) {

@@ -163,7 +163,7 @@ class NarrativePapersTest {
         Document document = GrantSet.of(EXAMPLE.in(study, ExamplePapers.tables(GrantTable.T4)));
         List<Block> need = document.sections().stream().filter(s -> s.heading().equals("Narrative: Need")).findFirst().orElseThrow().blocks();
         assertEquals(List.of(new Block.Paragraph("{buses replacd}"), new Block.Caution("Not for submission: “{buses replacd}” names no figure. "
-                + "Near are “buses replaced”.")), need);
+                + "Did you mean “buses replaced”?")), need);
         assertFalse(GrantSet.of(in).sections().stream().flatMap(s -> s.blocks().stream()).anyMatch(Block.Caution.class::isInstance));
     }
 

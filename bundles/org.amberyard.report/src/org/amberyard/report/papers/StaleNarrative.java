@@ -45,7 +45,15 @@ public record StaleNarrative(int place, NarrativeFacts facts, List<NarrativeFill
 
     /** The same of those only that were given out for some plans. */
     public static List<StaleNarrative> all(ReadFigures read, Predicate<String> plans, Progress progress) {
-        List<NarrativeFacts> narratives = read.facts().narratives();
+        return all(read, read.facts().narratives(), plans, progress);
+    }
+
+    /** The same of texts that may have been given out anew since the figures were read. */
+    public static List<StaleNarrative> all(ReadFigures read, List<NarrativeFacts> narratives, Progress progress) {
+        return all(read, narratives, plan -> true, progress);
+    }
+
+    private static List<StaleNarrative> all(ReadFigures read, List<NarrativeFacts> narratives, Predicate<String> plans, Progress progress) {
         List<StaleNarrative> stale = new ArrayList<>();
         for (int i = 0; i < narratives.size(); i++) {
             NarrativeFacts narrative = narratives.get(i);

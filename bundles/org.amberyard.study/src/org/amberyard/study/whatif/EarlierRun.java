@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage.Literals;
 import org.amberyard.study.InputDifferences;
 import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.study.StudyCompiler;
@@ -27,8 +28,11 @@ public final class EarlierRun {
         return new WhatIfRun(then, new StudyEvaluator().evaluate(StudyCompiler.compile(then)), 1, Optional.of(run)).results();
     }
 
-    /** The inputs that differ between a study then and now, in its units of now; none where only its name or the order of rows does. */
+    /**
+     * The inputs that differ between a study then and now, in its units of now; none where only its name, the order of rows, its narratives or
+     * how far money is secured does. The source of a value is part of the change of the value.
+     */
     public static List<Difference> changes(Study then, Study now) {
-        return InputDifferences.of(List.of(then, now), now);
+        return InputDifferences.ofEdits(then, now, f -> f != Literals.STUDY__NARRATIVES && !StudyFingerprint.NO_FIGURE.contains(f));
     }
 }

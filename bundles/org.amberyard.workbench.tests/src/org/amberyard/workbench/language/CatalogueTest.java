@@ -60,8 +60,8 @@ class CatalogueTest {
             Annual saving (USD) | Ahorro anual (USD)
             By the last edit “A” costs USD 1,234 less: −1,000 energy, −234 other. | \
             Tras la última edición «A» cuesta USD 1,234 menos: −1,000 energía, −234 otros.
-            Narrative Need: “{buses replacd}” names no figure. Near are “buses replaced”, “electric buses bought”. | \
-            Texto para solicitud Need: «{buses replacd}» no nombra ninguna cifra. Parecidas son “buses replaced”, “electric buses bought”.
+            Narrative Need: “{buses replacd}” names no figure. Did you mean one of “buses replaced”, “electric buses bought”? | \
+            Texto para solicitud Need: «{buses replacd}» no nombra ninguna cifra. ¿Quiso decir una de “buses replaced”, “electric buses bought”?
             Programme Fund: its status is “applied for”, yet its award is counted as certain; enter how probable it is. | \
             Programa Fund: su estado es «solicitado», pero su subvención se cuenta como segura; indique qué tan probable es.
             Programme Fund: its status is “committed”, yet its probability of award is 60 %; one of the two is not so. | \

@@ -11,10 +11,8 @@ import org.amberyard.model.study.ChartNote;
 import org.amberyard.model.study.StudyFactory;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.RemoveCommand;
-import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.jface.dialogs.IInputValidator;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.window.Window;
@@ -96,7 +94,8 @@ final class ChartNotes {
         for (ChartNote note : ofChart()) {
             new MenuItem(menu, SWT.SEPARATOR);
             item(menu, NLS.bind(Messages.Menu_noteChange, brief(note)), () -> change(note));
-            item(menu, NLS.bind(Messages.Menu_noteDelete, brief(note)), () -> execute(RemoveCommand.create(session.get().domain(), note)));
+            item(menu, NLS.bind(Messages.Menu_noteDelete, brief(note)), () -> session.get().execute(RemoveCommand.create(session.get().domain(), note),
+                    NLS.bind(Messages.Note_deleted, brief(note))));
         }
     }
 
@@ -129,7 +128,8 @@ final class ChartNotes {
             note.setAcross(at.across());
             note.setUpward(at.upward());
             note.setNote(text);
-            execute(AddCommand.create(session.get().domain(), session.get().study(), StudyPackage.Literals.STUDY__CHART_NOTES, note));
+            session.get().execute(AddCommand.create(session.get().domain(), session.get().study(), StudyPackage.Literals.STUDY__CHART_NOTES, note),
+                    Messages.Note_title);
         });
     }
 
@@ -138,12 +138,7 @@ final class ChartNotes {
     }
 
     private void change(ChartNote note) {
-        ask(text(note)).ifPresent(text -> execute(SetCommand.create(session.get().domain(), note,
-                CommonPackage.Literals.SOURCED__NOTE, text)));
-    }
-
-    private void execute(Command command) {
-        session.get().execute(command);
+        ask(text(note)).ifPresent(text -> session.get().set(note, CommonPackage.Literals.SOURCED__NOTE, text));
     }
 
     private Optional<String> ask(String before) {

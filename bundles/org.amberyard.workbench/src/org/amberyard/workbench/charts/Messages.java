@@ -55,6 +55,7 @@ final class Messages extends NLS {
     public static String Missing_stretch;
     public static String Missing_type;
     public static String Note_ask;
+    public static String Note_deleted;
     public static String Note_title;
     public static String Outage_button;
     public static String Outage_tip;
@@ -66,8 +67,11 @@ final class Messages extends NLS {
     public static String Slider_play;
     public static String Tip_inputs;
     public static String Tip_legend;
+    public static String WhatIf_more;
+    public static String WhatIf_otherKind;
     public static String WhatIf_run;
     public static String WhatIf_run_tip;
+    public static String WhatIf_sameInputs;
     public static String WhatIf_stop;
     public static String WhatIf_goOn;
     public static String WhatIf_chart_tip;

@@ -2,7 +2,6 @@ package org.amberyard.workbench.charts;
 
 import java.util.Optional;
 import org.amberyard.charts.Figures;
-import org.amberyard.report.ChangedSince;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
@@ -107,7 +106,7 @@ final class WhatIfBar {
 
     /** That what is on show is of an earlier version of the study, and what has changed since where that is known. */
     static String outdated(WhatIfWork work) {
-        return work.changedSince().map(changes -> NLS.bind(Messages.WhatIf_earlier, ChangedSince.words(changes)))
+        return work.changedSince().map(changes -> NLS.bind(Messages.WhatIf_earlier, SinceRun.words(changes)))
                 .orElse(Messages.WhatIf_outdated);
     }
 

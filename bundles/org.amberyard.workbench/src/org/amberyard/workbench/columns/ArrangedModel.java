@@ -200,7 +200,7 @@ public final class ArrangedModel implements GridModel {
 
     /** Texts go to the columns on show; those between them in the other model stay as they are. */
     @Override
-    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+    public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
         int width = block.stream().mapToInt(List::size).max().orElse(0);
         int[] touched = Arrays.copyOfRange(sources(), column, column + width);
@@ -213,10 +213,14 @@ public final class ArrangedModel implements GridModel {
             spread.add(Arrays.asList(texts));
         }
         try {
-            model.put(row, left, spread);
+            return model.put(row, left, spread).stream().map(this::here).toList();
         } catch (CellRefusal refusal) {
-            throw new CellRefusal(refusal.getMessage(), refusal.row(), Math.max(0, place(refusal.column())));
+            throw here(refusal);
         }
+    }
+
+    private CellRefusal here(CellRefusal refusal) {
+        return new CellRefusal(refusal.getMessage(), refusal.typed(), refusal.row(), Math.max(0, place(refusal.column())));
     }
 
     private int place(int source) {

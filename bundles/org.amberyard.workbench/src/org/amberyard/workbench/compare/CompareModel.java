@@ -125,6 +125,11 @@ final class CompareModel implements GridModel {
     }
 
     @Override
+    public Object subject(int row, int column) {
+        return List.of(rows.get(row).section(), rows.get(row).figure());
+    }
+
+    @Override
     public boolean isFigure(int row, int column) {
         return column >= LABELS && rows.get(row).values().get(column - LABELS) instanceof Number;
     }

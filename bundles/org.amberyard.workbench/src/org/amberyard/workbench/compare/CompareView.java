@@ -12,6 +12,7 @@ import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -38,6 +39,7 @@ public final class CompareView extends ViewPart {
     private UnitSystem shownUnits;
     private int shownRevision = -1;
     private boolean hidden;
+    private CompareBar.What shown;
     private Evaluated here;
     private Evaluated there;
     private Job making;
@@ -49,7 +51,7 @@ public final class CompareView extends ViewPart {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().margins(6, 4).spacing(8, 4).applyTo(area);
-        bar = new CompareBar(area, this::show, this::compareWith);
+        bar = new CompareBar(area, () -> grid.rearrange(this::show), this::compareWith);
         grid = new Grid(area, new CompareModel(Compared.NOTHING, false, ""));
         ColumnMenu.on(grid);
         CellMenu.ofReading(grid).add(ColumnMenu.TEXT, ColumnMenu::choose);
@@ -116,8 +118,15 @@ public final class CompareView extends ViewPart {
         bar.other(there == null ? "" : there.name());
         Compared compared = compared();
         CompareModel model = new CompareModel(compared, bar.isOnlyDifferent(), bar.search());
-        grid.setModel(new ArrangedModel(model, "compare " + bar.what()));
-        bar.say(here == null ? Messages.Compare_none : NLS.bind(Messages.Compare_count, model.rows(), compared.rows().size()));
+        ArrangedModel table = new ArrangedModel(model, "compare " + bar.what());
+        if (bar.what() == shown) {
+            grid.renewModel(table);
+        } else {
+            shown = bar.what();
+            grid.setModel(table);
+        }
+        bar.say(here == null ? Messages.Compare_none
+                : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
     }
 
     private Compared compared() {

@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Compare_below;
     public static String Compare_cannot;
     public static String Compare_count;
+    public static String Compare_countOne;
     public static String Compare_different;
     public static String Compare_different_tip;
     public static String Compare_element;

@@ -20,7 +20,7 @@ final class AddDefaultFactors {
     void run() {
         EmissionFactors factors = session.study().getEmissionFactors();
         EmissionFactors defaults = DefaultFactors.all();
-        CompoundCommand edit = new CompoundCommand();
+        CompoundCommand edit = new CompoundCommand(Messages.DefaultFactors);
         for (EReference table : factors.eClass().getEReferences()) {
             List<EObject> rows = rows(defaults, table);
             if (rows(factors, table).isEmpty() && !rows.isEmpty()) {

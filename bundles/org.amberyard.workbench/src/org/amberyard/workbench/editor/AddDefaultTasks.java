@@ -23,7 +23,8 @@ final class AddDefaultTasks {
         Set<String> present = study.getMaintenanceTasks().stream().map(MaintenanceTask::getName).collect(Collectors.toSet());
         List<MaintenanceTask> missing = DefaultTasks.all().stream().filter(t -> !present.contains(t.getName())).toList();
         if (!missing.isEmpty()) {
-            session.execute(AddCommand.create(session.domain(), study, StudyPackage.Literals.STUDY__MAINTENANCE_TASKS, missing));
+            session.execute(AddCommand.create(session.domain(), study, StudyPackage.Literals.STUDY__MAINTENANCE_TASKS, missing),
+                    Messages.DefaultTasks);
         }
     }
 }

@@ -135,6 +135,7 @@ final class Messages extends NLS {
     public static String Table_twoInputs;
     public static String WhatIf_begin;
     public static String WhatIf_begin_tip;
+    public static String WhatIf_beginning;
     public static String WhatIf_vary;
     public static String Editor_closeTitle;
     public static String Editor_closeAsk;

@@ -60,7 +60,7 @@ final class WhatIfPage extends StudyPage {
     /** A study without a what-if gets one when somebody wants to enter an input. */
     private void begin(FeatureTable inputs) {
         if (whatIf() == null) {
-            session().execute(beginning(session().domain(), study()));
+            session().execute(beginning(session().domain(), study()), Messages.WhatIf_beginning);
         }
         inputs.addElement();
     }

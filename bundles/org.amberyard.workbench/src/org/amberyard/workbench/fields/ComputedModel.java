@@ -1,5 +1,7 @@
 package org.amberyard.workbench.fields;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
@@ -155,15 +157,26 @@ final class ComputedModel implements ElementModel {
     }
 
     @Override
-    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+    public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
-        for (int c = rows.columns(); c < columns(); c++) {
-            int at = c - column;
-            if (at >= 0 && block.stream().anyMatch(line -> at < line.size() && line.get(at) != null)) {
-                throw new CellRefusal(NLS.bind(Messages.Computed_refused, computed(c).label()), row, c);
+        int fields = Math.max(0, rows.columns() - column);
+        List<CellRefusal> refused = new ArrayList<>();
+        for (int i = 0; i < block.size(); i++) {
+            for (int j = fields; j < block.get(i).size(); j++) {
+                put(row + i, column + j, block.get(i).get(j)).ifPresent(refused::add);
             }
         }
-        rows.put(row, column, block);
+        if (fields > 0) {
+            refused.addAll(rows.enter(row, column, block.stream().map(line -> line.subList(0, Math.min(fields, line.size()))).toList()));
+        }
+        refused.sort(Comparator.comparingInt(CellRefusal::row).thenComparingInt(CellRefusal::column));
+        return Blocks.told(refused, block);
+    }
+
+    /** A block that was copied here, columns that are computed included, comes back with the figures that stand there anyway. */
+    private Optional<CellRefusal> put(int row, int column, String text) {
+        boolean same = text == null || text.isBlank() || row < rows.rows() && text.equals(fullText(row, column));
+        return same ? Optional.empty() : Optional.of(new CellRefusal(NLS.bind(Messages.Computed_refused, computed(column).label()), text, row, column));
     }
 
     @Override

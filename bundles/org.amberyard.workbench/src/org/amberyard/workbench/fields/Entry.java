@@ -34,6 +34,14 @@ final class Entry {
         additions.add(addition);
     }
 
+    /** What it is called: by what is added, else by the one field that changes, else by the number of cells. */
+    private String label(String blockLabel) {
+        if (!additions.isEmpty()) {
+            return additions.size() == 1 ? additions.get(0).getLabel() : NLS.bind(Messages.Add_rows, additions.size());
+        }
+        return changes.size() == 1 ? NLS.bind(Messages.Change_field, lastField) : NLS.bind(blockLabel, changes.size());
+    }
+
     /** Carries everything out under one label. */
     void execute(String blockLabel) {
         List<Command> all = new ArrayList<>(additions);
@@ -41,8 +49,7 @@ final class Entry {
         if (all.isEmpty()) {
             return;
         }
-        String label = changes.size() == 1 && additions.isEmpty() ? NLS.bind(Messages.Change_field, lastField)
-                : NLS.bind(blockLabel, changes.size());
+        String label = label(blockLabel);
         session.execute(new CompoundCommand(label, label, all));
     }
 }

@@ -82,8 +82,7 @@ public final class FeatureTable {
     }
 
     private void filter(String text) {
-        model.filter(new RowWords(text));
-        grid.refresh();
+        grid.rearrange(() -> model.filter(new RowWords(text)));
         head.filtered(model.rows(), model.unfiltered());
     }
 

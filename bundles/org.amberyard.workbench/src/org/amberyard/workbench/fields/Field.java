@@ -161,7 +161,7 @@ public final class Field {
             if (feature.isRequired() && "".equals(value)) {
                 throw new FieldRefusal(NLS.bind(Messages.Required_refused, label()));
             }
-            FieldLimits.check(feature, format, value, typed.strip());
+            FieldLimits.check(feature, format, shown, value, typed.strip());
             return value;
         } catch (FieldFormatException e) {
             throw new FieldRefusal(Words.say(e.getMessage()));

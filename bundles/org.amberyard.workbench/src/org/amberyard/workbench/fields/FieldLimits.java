@@ -13,7 +13,7 @@ final class FieldLimits {
     private FieldLimits() {
     }
 
-    static void check(EStructuralFeature feature, FieldFormat format, Object value, String typed) throws FieldRefusal {
+    static void check(EStructuralFeature feature, FieldFormat format, ShownNumber shown, Object value, String typed) throws FieldRefusal {
         if (!(value instanceof Number number)) {
             return;
         }
@@ -24,23 +24,23 @@ final class FieldLimits {
         boolean tooLarge = info.max().isPresent() && figure > info.max().getAsDouble();
         if (tooSmall || tooLarge) {
             throw new FieldRefusal(NLS.bind(Messages.Limit_refused,
-                    new Object[] {info.label(), typed, allowed(feature, info, format)}));
+                    new Object[] {info.label(), typed, allowed(feature, info, format, shown)}));
         }
     }
 
-    private static String allowed(EStructuralFeature feature, FieldInfo info, FieldFormat format) {
-        String low = info.above().isPresent() ? NLS.bind(Messages.Limit_above, text(feature, format, info.above()))
-                : info.min().isPresent() ? NLS.bind(Messages.Limit_atLeast, text(feature, format, info.min())) : "";
+    private static String allowed(EStructuralFeature feature, FieldInfo info, FieldFormat format, ShownNumber shown) {
+        String low = info.above().isPresent() ? NLS.bind(Messages.Limit_above, text(feature, format, shown, info.above()))
+                : info.min().isPresent() ? NLS.bind(Messages.Limit_atLeast, text(feature, format, shown, info.min())) : "";
         if (info.max().isEmpty()) {
             return low;
         }
-        String high = NLS.bind(Messages.Limit_atMost, text(feature, format, info.max()));
+        String high = NLS.bind(Messages.Limit_atMost, text(feature, format, shown, info.max()));
         return low.isEmpty() ? high : NLS.bind(Messages.Limit_between, low, high);
     }
 
-    private static String text(EStructuralFeature feature, FieldFormat format, OptionalDouble limit) {
+    private static String text(EStructuralFeature feature, FieldFormat format, ShownNumber shown, OptionalDouble limit) {
         double figure = limit.getAsDouble();
         boolean whole = feature.getEType().getInstanceClass() == int.class;
-        return format.textWithUnit(whole ? (Object) (int) figure : (Object) figure);
+        return format.textWithUnit(shown.rounded(whole ? (Number) (int) figure : (Number) figure));
     }
 }

@@ -26,6 +26,7 @@ final class Messages extends NLS {
     public static String Menu_delete;
     public static String Add;
     public static String Add_named;
+    public static String Add_rows;
     public static String Add_tip;
     public static String Change_block;
     public static String Change_field;
@@ -35,6 +36,7 @@ final class Messages extends NLS {
     public static String Delete_rows;
     public static String Delete_tip;
     public static String Filter_count;
+    public static String Filter_countOne;
     public static String Filter_hint;
     public static String Filter_tip;
     public static String Menu_columns;

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.fields;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -154,30 +155,40 @@ final class PropertyModel implements ElementModel {
     }
 
     @Override
-    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+    public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
         if (column == 0) {
-            putBesideLabels(row, block);
-            return;
+            return putBesideLabels(row, block);
         }
         Blocks.checkFits(this, row, column, block);
         Entry entry = new Entry(session);
+        List<CellRefusal> refused = new ArrayList<>();
         for (int i = 0; i < block.size(); i++) {
             for (int j = 0; j < block.get(i).size(); j++) {
-                Field field = fields.get(row + i);
-                try {
-                    entry.set(columns.get(column + j - 1), field, field.value(block.get(i).get(j)));
-                } catch (FieldRefusal refusal) {
-                    throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row + i, block), row + i, column + j);
-                }
+                set(entry, row + i, column + j, block.get(i).get(j)).ifPresent(refused::add);
             }
         }
         entry.execute(Messages.Change_block);
+        return Blocks.told(refused, block);
+    }
+
+    private Optional<CellRefusal> set(Entry entry, int row, int column, String text) {
+        Field field = fields.get(row);
+        EObject element = columns.get(column - 1);
+        try {
+            // A cell that reads as what comes for it keeps its last digits, which no text has.
+            if (!text.equals(field.fullText(element))) {
+                entry.set(element, field, field.value(text));
+            }
+            return Optional.empty();
+        } catch (FieldRefusal refusal) {
+            return Optional.of(new CellRefusal(refusal.getMessage(), text, row, column));
+        }
     }
 
     /** A block that was copied with its labels is pasted without them. */
-    private void putBesideLabels(int row, List<List<String>> block) throws CellRefusal {
+    private List<CellRefusal> putBesideLabels(int row, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, 0, block);
-        put(row, 1, block.stream().map(line -> line.subList(1, line.size())).toList());
+        return put(row, 1, block.stream().map(line -> line.subList(1, line.size())).toList());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.fields;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -197,32 +198,57 @@ final class RowModel implements ElementModel {
     }
 
     @Override
-    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+    public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
+        return Blocks.told(enter(row, column, block), block);
+    }
+
+    /** The same, but for a single text that is refused, which is answered as one of several is. */
+    List<CellRefusal> enter(int row, int column, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
         Entry entry = new Entry(session);
+        List<CellRefusal> refused = new ArrayList<>();
         for (int i = 0; i < block.size(); i++) {
-            EObject element = row + i < rows.size() ? rows.get(row + i) : added(entry);
-            EObject asTyped = fields.stream().anyMatch(Field::isVaried) ? EcoreUtil.copy(element) : element;
-            for (int j = 0; j < block.get(i).size(); j++) {
-                String text = block.get(i).get(j);
-                if (text != null) {
-                    String kind = kind(element, column + j, column, block.get(i));
-                    Object value = value(row + i, column + j, text, block, kind, asTyped);
-                    entry.set(element, fields.get(column + j), value);
-                    if (asTyped != element) {
-                        asTyped.eSet(fields.get(column + j).feature(), value);
-                    }
+            List<String> line = block.get(i);
+            if (row + i < rows.size()) {
+                enter(entry, rows.get(row + i), new Point(column, row + i), line, refused);
+            } else if (line.stream().anyMatch(text -> text != null && !text.isBlank())) {
+                EObject element = list.create();
+                if (enter(entry, element, new Point(column, row + i), line, refused)) {
+                    entry.add(list.addition(element, null));
                 }
             }
         }
         entry.execute(Messages.Change_block);
         update();
+        return refused;
     }
 
-    private EObject added(Entry entry) {
-        EObject element = list.create();
-        entry.add(list.addition(element, null));
-        return element;
+    /** Enters a line of a block, whose first cell is at a place; true when any of it was taken. */
+    private boolean enter(Entry entry, EObject element, Point first, List<String> line, List<CellRefusal> refused) {
+        EObject asTyped = fields.stream().anyMatch(Field::isVaried) ? EcoreUtil.copy(element) : element;
+        boolean taken = false;
+        for (int j = 0; j < line.size(); j++) {
+            Field field = fields.get(first.x + j);
+            String text = line.get(j);
+            try {
+                if (text != null && !(asTyped == element && stands(element, field, text))) {
+                    Object value = value(field, text, kind(element, first.x + j, first.x, line), asTyped);
+                    entry.set(element, field, value);
+                    taken = true;
+                    if (asTyped != element) {
+                        asTyped.eSet(field.feature(), value);
+                    }
+                }
+            } catch (FieldRefusal refusal) {
+                refused.add(new CellRefusal(refusal.getMessage(), text, first.y, first.x + j));
+            }
+        }
+        return taken;
+    }
+
+    /** True when a cell reads as what comes for it: its last digits, which no text has, stay. */
+    private static boolean stands(EObject element, Field field, String text) {
+        return element.eContainer() != null && text.equals(field.fullText(element));
     }
 
     /** The kind of element that a cell names a field of: that of the same line of the block, else that of the row; null for neither. */
@@ -239,13 +265,8 @@ final class RowModel implements ElementModel {
     }
 
     /** @param asTyped the element of the row with what the line of the block has said of it so far */
-    private Object value(int row, int column, String text, List<List<String>> block, String kind, EObject asTyped) throws CellRefusal {
-        Field field = fields.get(column);
-        try {
-            return field.places().isPresent() ? field.places().get().stored(kind, text) : field.value(asTyped, text);
-        } catch (FieldRefusal refusal) {
-            throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row, block), row, column);
-        }
+    private static Object value(Field field, String text, String kind, EObject asTyped) throws FieldRefusal {
+        return field.places().isPresent() ? field.places().get().stored(kind, text) : field.value(asTyped, text);
     }
 
     @Override

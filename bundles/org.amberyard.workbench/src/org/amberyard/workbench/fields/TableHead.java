@@ -3,6 +3,7 @@ package org.amberyard.workbench.fields;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -81,7 +82,7 @@ final class TableHead {
 
     /** Says how many rows are in sight. */
     void filtered(int rows, int all) {
-        count.setText(NLS.bind(Messages.Filter_count, rows, all));
+        count.setText(NLS.bind(Counted.of(all, Messages.Filter_countOne, Messages.Filter_count), rows, all));
         count.getParent().layout();
     }
 

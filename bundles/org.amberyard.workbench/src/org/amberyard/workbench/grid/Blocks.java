@@ -1,6 +1,7 @@
 package org.amberyard.workbench.grid;
 
 import java.util.List;
+import java.util.Objects;
 import org.eclipse.osgi.util.NLS;
 
 /** What every model does alike with a block of texts before it looks at a single one. */
@@ -13,16 +14,28 @@ public final class Blocks {
     public static void checkFits(GridModel model, int row, int column, List<List<String>> block) throws CellRefusal {
         int width = block.stream().mapToInt(List::size).max().orElse(0);
         if (column + width > model.columns()) {
-            throw new CellRefusal(NLS.bind(Messages.Paste_tooWide, width, model.columns() - column), row, column);
+            throw new CellRefusal(NLS.bind(Messages.Paste_tooWide, width, model.columns() - column), "", row, column);
         }
         if (!model.hasEntryRow() && row + block.size() > model.rows()) {
-            throw new CellRefusal(NLS.bind(Messages.Paste_tooLong, block.size(), model.rows() - row), row, column);
+            throw new CellRefusal(NLS.bind(Messages.Paste_tooLong, block.size(), model.rows() - row), "", row, column);
         }
     }
 
-    /** The message of a refused cell; in a block it says which row, and that nothing was entered. */
-    public static String refusal(String message, int row, List<List<String>> block) {
+    /**
+     * What is to be told of the texts of a block that were refused.
+     *
+     * @throws CellRefusal the only one, where the block is a single text
+     */
+    public static List<CellRefusal> told(List<CellRefusal> refused, List<List<String>> block) throws CellRefusal {
         boolean single = block.size() == 1 && block.get(0).size() == 1;
-        return single ? message : NLS.bind(Messages.Paste_place, row + 1, message);
+        if (single && !refused.isEmpty()) {
+            throw refused.get(0);
+        }
+        return List.copyOf(refused);
+    }
+
+    /** Number of the texts that a block has for cells. */
+    static int texts(List<List<String>> block) {
+        return (int) block.stream().flatMap(List::stream).filter(Objects::nonNull).count();
     }
 }

@@ -2,7 +2,9 @@ package org.amberyard.workbench.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -30,14 +32,14 @@ public final class Grid extends Canvas {
     private final GridAccess access = new GridAccess(this);
     private final GridMouse mouse = new GridMouse(this, geometry);
     private final CellEntry entry = new CellEntry(this, geometry);
+    private final PastedRefusals refusals = new PastedRefusals(this, geometry);
     private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
     private final List<Consumer<Point>> dragListeners = new ArrayList<>();
     private GridModel model;
     private boolean rowMarked;
     private boolean faded;
-    private int sortedColumn = -1;
-    private boolean sortedUp;
+    private SortOrder order;
 
     /** An empty table of a model. */
     public Grid(Composite parent, GridModel model) {
@@ -54,6 +56,7 @@ public final class Grid extends Canvas {
         new GridTips(this, geometry).hook();
         access.hook();
         selection.onMove(this::selectionMoved);
+        refusals.hook();
     }
 
     /** The grid that has the focus, itself or by the text typed into it. */
@@ -75,16 +78,30 @@ public final class Grid extends Canvas {
     public void setModel(GridModel newModel) {
         entry.cancel();
         model = newModel;
-        sortedColumn = -1;
-        selection.moveTo(0, 0, false);
+        order = null;
+        selection.begin(0);
         geometry.scrollTo(0, 0);
         refresh();
     }
 
-    /** Reads the model again after its columns have changed; what was sorted by one of them stays sorted, without a mark. */
+    /** Shows the same table with other contents: it stays sorted, its selected rows stay selected, and what is in sight stays there. */
+    public void renewModel(GridModel newModel) {
+        entry.cancel();
+        SelectedRows selected = new SelectedRows(this);
+        int x = geometry.scrollX();
+        int top = geometry.topRow();
+        model = newModel;
+        sort();
+        refresh();
+        selected.selectAgain();
+        geometry.scrollTo(x, top);
+        scrolling.update();
+        redraw();
+    }
+
+    /** Reads the model again after its columns have changed; what was sorted by one of them stays sorted. */
     public void columnsChanged() {
         entry.cancel();
-        sortedColumn = -1;
         refresh();
         goTo(selection.row(), selection.column());
     }
@@ -163,12 +180,18 @@ public final class Grid extends Canvas {
         return faded;
     }
 
+    /** How the rows were sorted; empty for their own order. */
+    public Optional<SortOrder> order() {
+        return Optional.ofNullable(order);
+    }
+
+    /** Column that the rows are sorted by, or -1. */
     int sortedColumn() {
-        return sortedColumn;
+        return order == null ? -1 : IntStream.range(0, model.columns()).filter(c -> model.columnName(c).equals(order.column())).findFirst().orElse(-1);
     }
 
     boolean isSortedUp() {
-        return sortedUp;
+        return order != null && order.ascending();
     }
 
     /** Calls the listener with every refused entry, and with null when the last refusal is over. */
@@ -218,27 +241,68 @@ public final class Grid extends Canvas {
         return geometry.cell(row, column);
     }
 
-    /** Enters a block of texts from a cell on; a refusal is shown at the cell that refused. */
+    /** Moves the focus to the cell that stands for something, in its row or wherever that row is now; false when there is none. */
+    boolean goToCell(int row, int column, Object subject) {
+        OptionalInt place = IntStream.concat(IntStream.of(row), IntStream.range(0, model.rows()))
+                .filter(r -> r < model.rows() && Objects.equals(model.subject(r, column), subject)).findFirst();
+        place.ifPresent(r -> goTo(r, column));
+        return place.isPresent();
+    }
+
+    /** Enters a block of texts from a cell on; false when nothing is entered, which is said at the cell. */
     boolean enter(int row, int column, List<List<String>> block) {
+        refusals.forget();
         try {
-            model.put(row, column, block);
+            List<CellRefusal> refused = model.put(row, column, block);
             tellRefusal(null);
             refresh();
+            refusals.list(refused, Blocks.texts(block));
             return true;
         } catch (CellRefusal refusal) {
             tellRefusal(refusal);
+            refusals.say(refusal);
             return false;
         }
+    }
+
+    /** Why the cell refused what was pasted last; blank where it did not. */
+    public String refusal() {
+        return refusals.said();
     }
 
     void toggleSort(int column) {
         if (!model.isSortable()) {
             return;
         }
-        sortedUp = sortedColumn != column || !sortedUp;
-        sortedColumn = column;
-        model.sort(column, sortedUp);
+        sort(new SortOrder(model.columnName(column), sortedColumn() != column || !isSortedUp()));
+    }
+
+    /** Sorts the rows. */
+    public void sort(SortOrder by) {
+        order = by;
+        rearrange(this::sort);
+    }
+
+    private void sort() {
+        int column = sortedColumn();
+        if (column >= 0 && model.isSortable()) {
+            model.sort(column, order.ascending());
+        }
+    }
+
+    /**
+     * Lets rows get other places, go or come back. Those that somebody has selected stay selected and come into sight; else the first rows are
+     * shown.
+     */
+    public void rearrange(Runnable change) {
+        entry.cancel();
+        SelectedRows selected = new SelectedRows(this);
+        boolean kept = selection.isChosen() || rowMarked;
+        change.run();
         refresh();
+        if (!kept || !selected.selectAgain()) {
+            selection.begin(selection.column());
+        }
     }
 
     /** Copies the selected cells; more than one go with their headers. */

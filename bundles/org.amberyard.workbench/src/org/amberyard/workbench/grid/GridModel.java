@@ -115,12 +115,13 @@ public interface GridModel {
 
     /**
      * Enters texts from a cell on to the right and down, as one step that can be undone; rows past the last are added.
-     * A text that is null leaves its cell as it is.
+     * A text that is null leaves its cell as it is, and so does each of several that is refused.
      *
-     * @throws CellRefusal when one text is refused; then nothing has changed
+     * @return the texts of several that were refused, row by row
+     * @throws CellRefusal when nothing has changed: the block does not fit, or its only text is refused
      */
-    default void put(int row, int column, List<List<String>> block) throws CellRefusal {
-        throw new CellRefusal("", row, column);
+    default List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
+        throw new CellRefusal("", "", row, column);
     }
 
     /**

@@ -11,6 +11,7 @@ public final class GridSelection {
     private int anchorColumn;
     private int row;
     private int column;
+    private boolean chosen;
 
     /** Row of the focus cell. */
     public int row() {
@@ -32,7 +33,19 @@ public final class GridSelection {
         listeners.add(listener);
     }
 
+    /** True when somebody has gone to a cell of the table; false as long as it begins with its first. */
+    boolean isChosen() {
+        return chosen;
+    }
+
+    /** Goes to the first row, as nobody has chosen another. */
+    void begin(int toColumn) {
+        moveTo(0, toColumn, false);
+        chosen = false;
+    }
+
     void moveTo(int toRow, int toColumn, boolean extend) {
+        chosen = true;
         row = Math.max(0, toRow);
         column = Math.max(0, toColumn);
         if (!extend) {
@@ -44,6 +57,7 @@ public final class GridSelection {
 
     /** Selects a block; the focus goes to its first cell. */
     public void select(CellRange range) {
+        chosen = true;
         anchorRow = range.bottom();
         anchorColumn = range.right();
         row = range.top();
@@ -55,7 +69,9 @@ public final class GridSelection {
     void keepWithin(int rows, int columns) {
         boolean inside = row < rows && anchorRow < rows && column < columns && anchorColumn < columns;
         if (!inside) {
+            boolean before = chosen;
             moveTo(Math.min(row, rows - 1), Math.min(column, columns - 1), false);
+            chosen = before;
         }
     }
 }

@@ -6,9 +6,18 @@ import org.eclipse.osgi.util.NLS;
 public final class Messages extends NLS {
     public static String Cell_note;
     public static String Entry_cellGone;
-    public static String Paste_place;
     public static String Paste_tooLong;
     public static String Paste_tooWide;
+    public static String Refused_all;
+    public static String Refused_column;
+    public static String Refused_copy;
+    public static String Refused_go;
+    public static String Refused_one;
+    public static String Refused_row;
+    public static String Refused_some;
+    public static String Refused_title;
+    public static String Refused_typed;
+    public static String Refused_why;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.grid.messages", Messages.class);

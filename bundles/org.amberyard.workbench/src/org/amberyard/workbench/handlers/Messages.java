@@ -24,6 +24,7 @@ final class Messages extends NLS {
     public static String Roll_noResults;
     public static String Roll_oneYear;
     public static String Roll_title;
+    public static String Rows_reached;
     public static String Undo_nothing;
     public static String Undo_named;
     public static String Redo_nothing;
@@ -46,9 +47,9 @@ final class Messages extends NLS {
     public static String Import_anyFile;
     public static String Trace_failed;
     public static String Trace_fileKind;
-    public static String Import_more;
     public static String Trace_next;
     public static String Trace_offer;
+    public static String Import_more;
     public static String Import_reading;
     public static String Trace_title;
     public static String Language_ask;
@@ -79,7 +80,6 @@ final class Messages extends NLS {
     public static String Meter_choose;
     public static String Meter_noZone;
     public static String Meter_zone;
-    public static String Rows_reached;
     public static String Update_changes;
     public static String Update_more;
     public static String Update_nothing;

@@ -8,7 +8,6 @@ import org.amberyard.model.study.UnitChoice;
 import org.amberyard.workbench.session.ActiveSession;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
 
@@ -33,8 +32,7 @@ public final class UnitsHandler extends AbstractHandler implements IElementUpdat
         }
         UnitChoice choice = UnitChoice.valueOf(event.getParameter(CHOICE));
         ActiveSession.here().get().ifPresent(session -> settings().filter(s -> s.getUnits() != choice)
-                .ifPresent(s -> session.execute(SetCommand.create(session.domain(), s,
-                        StudyPackage.Literals.SETTINGS__UNITS, choice))));
+                .ifPresent(s -> session.set(s, StudyPackage.Literals.SETTINGS__UNITS, choice)));
         return null;
     }
 

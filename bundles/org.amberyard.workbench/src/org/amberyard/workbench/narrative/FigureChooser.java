@@ -14,15 +14,13 @@ import org.eclipse.swt.widgets.Text;
 
 /** The list of figures that texts can name, and a field that looks for one; Enter in either or a double click chooses. */
 final class FigureChooser {
-    private static final int SEARCH_WIDTH = 130;
-
     private final Text search;
     private final Grid grid;
     private FigureList list = new FigureList("", Optional.empty());
     private Optional<NarrativeFigures> figures = Optional.empty();
 
     /**
-     * Fills the rest of the first line of a parent that lays its children out in two columns, and what is below.
+     * Fills the lines below the first of a parent that lays its children out in two columns.
      *
      * @param chosen takes the name of a figure that is to be put into the text
      */
@@ -30,13 +28,16 @@ final class FigureChooser {
         search = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         FieldBorder.inDark(search);
         search.setMessage(Messages.Figures_search);
-        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.END, SWT.CENTER).applyTo(search);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(search);
         grid = new Grid(parent, list);
         grid.markRow();
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
         grid.onOpen(place -> list.name(place.y).ifPresent(chosen));
         search.addListener(SWT.DefaultSelection, e -> list.name(grid.selection().row()).ifPresent(chosen));
-        search.addListener(SWT.Modify, e -> list());
+        search.addListener(SWT.Modify, e -> {
+            list();
+            grid.goTo(0, 0);
+        });
         search.addListener(SWT.KeyDown, this::goDown);
     }
 
@@ -58,9 +59,7 @@ final class FigureChooser {
     }
 
     private void list() {
-        int row = grid.selection().row();
         list = new FigureList(search.getText(), figures);
-        grid.setModel(list);
-        grid.goTo(Math.max(0, Math.min(row, list.rows() - 1)), 0);
+        grid.renewModel(list);
     }
 }

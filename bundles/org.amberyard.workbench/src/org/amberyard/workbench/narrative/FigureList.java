@@ -10,13 +10,11 @@ import org.amberyard.study.FigureName;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
+import org.eclipse.osgi.util.NLS;
 
 /** The figures that a narrative can name, each with what it is now and the table that it is from; where none is found, a row that says so. */
 final class FigureList implements GridModel {
-    private static final List<String> HEADERS = List.of(Messages.Figures_now, Messages.Figures_figure, Messages.Figures_table,
-            Messages.Figures_name);
-    /** Where the window says names as texts have them, the last column would only repeat them. */
-    private static final boolean SAID_ALIKE = Words.say(FigureName.BUSES_REPLACED.words()).equals(FigureName.BUSES_REPLACED.words());
+    private static final List<String> HEADERS = List.of(Messages.Figures_now, Messages.Figures_figure);
 
     private final List<FigureName> names;
     private final Optional<NarrativeFigures> figures;
@@ -44,7 +42,7 @@ final class FigureList implements GridModel {
 
     @Override
     public int columns() {
-        return SAID_ALIKE ? HEADERS.size() - 1 : HEADERS.size();
+        return HEADERS.size();
     }
 
     @Override
@@ -61,15 +59,23 @@ final class FigureList implements GridModel {
         Optional<PrintedFigure> figure = figures.flatMap(f -> f.of(name));
         return switch (column) {
             case 0 -> figure.map(PrintedFigure::words).orElse("–");
-            case 1 -> Words.say(name.words());
-            case 2 -> figure.map(PrintedFigure::table).orElse("");
-            default -> "{" + name.words() + "}";
+            default -> Words.say(name.words());
         };
     }
 
     @Override
     public String tip(int row, int column) {
-        return names.isEmpty() ? "" : Messages.Figures_tip;
+        return name(row).map(name -> "{" + name.words() + "}" + table(name).map(t -> "\n" + NLS.bind(Messages.Figures_table, t)).orElse("") + "\n"
+                + Messages.Figures_tip).orElse("");
+    }
+
+    private Optional<String> table(FigureName name) {
+        return figures.flatMap(f -> f.of(name)).map(PrintedFigure::table).filter(t -> !t.isEmpty());
+    }
+
+    @Override
+    public Object subject(int row, int column) {
+        return name(row);
     }
 
     @Override

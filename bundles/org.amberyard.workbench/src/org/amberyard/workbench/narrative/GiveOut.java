@@ -3,6 +3,8 @@ package org.amberyard.workbench.narrative;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.amberyard.model.funding.Programme;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.GivenOutFigure;
@@ -10,11 +12,12 @@ import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyFactory;
 import org.amberyard.report.papers.FigureSource;
+import org.amberyard.workbench.session.Keeping;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.emf.edit.command.ChangeCommand;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 
-/** Keeps with narratives what their figures were when they were copied or written into documents, as one edit. */
+/** Keeps with narratives what their figures were when they were copied or written into documents. That is no edit, and no undo takes it back. */
 public final class GiveOut {
 
     /**
@@ -38,43 +41,60 @@ public final class GiveOut {
     public static void keep(StudySession session, List<Given> given, FigureSource source, LocalDate day) {
         List<Given> named = given.stream().filter(g -> !g.printed().isEmpty()).toList();
         if (!named.isEmpty()) {
-            session.execute(new Keeping(session.study(), named, source, day));
+            session.keep(new Figures(session.study(), named, source, day));
         }
     }
 
-    private static final class Keeping extends ChangeCommand {
+    private static final class Figures implements Keeping {
         private final List<Given> given;
-        private final Plan plan;
-        private final Programme programme;
+        private final Optional<Plan> plan;
+        private final Optional<Programme> programme;
         private final LocalDate day;
 
-        Keeping(Study study, List<Given> given, FigureSource source, LocalDate day) {
-            super(study);
+        Figures(Study study, List<Given> given, FigureSource source, LocalDate day) {
             this.given = given;
-            this.plan = study.getPlans().stream().filter(p -> source.plan().equals(p.getName())).findFirst().orElse(null);
-            this.programme = source.programme().flatMap(name -> study.getProgrammes().stream().filter(p -> name.equals(p.getName())).findFirst())
-                    .orElse(null);
+            this.plan = study.getPlans().stream().filter(p -> source.plan().equals(p.getName())).findFirst();
+            this.programme = source.programme().flatMap(name -> study.getProgrammes().stream().filter(p -> name.equals(p.getName())).findFirst());
             this.day = day;
-            setLabel(given.size() == 1 ? NLS.bind(Messages.GiveOut_edit, given.get(0).narrative().getName()) : Messages.GiveOut_edits);
         }
 
         @Override
-        protected void doExecute() {
-            given.forEach(this::keep);
+        public String label() {
+            return given.size() == 1 ? NLS.bind(Messages.GiveOut_one, given.get(0).narrative().getName()) : Messages.GiveOut_several;
         }
 
-        private void keep(Given of) {
+        /** A plan or programme that is not in the study at the moment is not named, as deleting it leaves it. */
+        @Override
+        public void write() {
+            Plan ofPlan = plan.filter(Figures::isThere).orElse(null);
+            Programme toProgramme = programme.filter(Figures::isThere).orElse(null);
+            given.forEach(g -> write(g, ofPlan, toProgramme));
+        }
+
+        private static boolean isThere(EObject element) {
+            return element.eContainer() != null;
+        }
+
+        private void write(Given of, Plan ofPlan, Programme toProgramme) {
             Narrative narrative = of.narrative();
-            narrative.setGivenOutFor(plan);
-            narrative.setGivenOutTo(programme);
+            narrative.setGivenOutFor(ofPlan);
+            narrative.setGivenOutTo(toProgramme);
             narrative.setGivenOutOn(day.toString());
-            narrative.getGivenOut().clear();
-            of.printed().forEach((name, printed) -> {
-                GivenOutFigure figure = StudyFactory.eINSTANCE.createGivenOutFigure();
-                figure.setFigure(name);
-                figure.setPrinted(printed);
-                narrative.getGivenOut().add(figure);
-            });
+            if (!of.printed().equals(printed(narrative))) {
+                narrative.getGivenOut().clear();
+                of.printed().forEach((name, printed) -> narrative.getGivenOut().add(figure(name, printed)));
+            }
+        }
+
+        private static Map<String, String> printed(Narrative narrative) {
+            return narrative.getGivenOut().stream().collect(Collectors.toMap(GivenOutFigure::getFigure, GivenOutFigure::getPrinted, (a, b) -> b));
+        }
+
+        private static GivenOutFigure figure(String name, String printed) {
+            GivenOutFigure figure = StudyFactory.eINSTANCE.createGivenOutFigure();
+            figure.setFigure(name);
+            figure.setPrinted(printed);
+            return figure;
         }
     }
 }

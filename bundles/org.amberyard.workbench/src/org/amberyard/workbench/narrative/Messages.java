@@ -5,15 +5,13 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of this package. */
 final class Messages extends NLS {
     public static String Figures_figure;
-    public static String Figures_name;
     public static String Figures_none;
     public static String Figures_now;
     public static String Figures_search;
     public static String Figures_table;
     public static String Figures_tip;
-    public static String Figures_title;
-    public static String GiveOut_edit;
-    public static String GiveOut_edits;
+    public static String GiveOut_one;
+    public static String GiveOut_several;
     public static String Narrative_added;
     public static String Narrative_changed;
     public static String Narrative_copy;

@@ -42,7 +42,8 @@ import org.eclipse.swt.widgets.Text;
 /** Where a narrative is written: the text, what it will read, the figures to choose from, and what has changed since it was given out. */
 public final class NarrativeDesk {
     private static final int STATE_HEIGHT = 38;
-    private static final int BAR_COLUMNS = 3;
+    /** Height of the lines above the texts, which a button needs. */
+    private static final int TITLE_HEIGHT = 38;
 
     private final StudySession session;
     private final Supplier<Optional<Narrative>> selected;
@@ -58,6 +59,7 @@ public final class NarrativeDesk {
     private Optional<FigureWork.Found> found = Optional.empty();
     private StudyResult asked;
     private int askedPlan = -1;
+    private Set<FigureSource> askedOthers = Set.of();
     private String failure = "";
 
     /**
@@ -70,25 +72,23 @@ public final class NarrativeDesk {
         this.marked = marked;
         area = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         area.setBackground(Palette.PAPER.color());
-        Composite top = paper(area, 1);
-        Composite bar = new Composite(top, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(BAR_COLUMNS).applyTo(bar);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        new Label(bar, SWT.NONE).setText(Messages.Narrative_plan);
-        plans = DropList.on(bar);
-        plans.addListener(SWT.Selection, e -> choosePlan());
-        copy = copyButton(bar);
-        SashForm texts = new SashForm(top, SWT.HORIZONTAL | SWT.SMOOTH);
+        Composite written = paper(area, 1);
+        SashForm texts = new SashForm(written, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(texts);
         entry = new NarrativeEntry(titled(texts, Messages.Narrative_text), session, this::preview);
-        preview = new FilledView(titled(texts, Messages.Narrative_preview));
+        Composite read = titled(texts, Messages.Narrative_preview);
+        copy = copyButton(read);
+        preview = new FilledView(read);
         entry.control().setToolTipText(Messages.Narrative_hint);
-        List.of(entry.control(), preview.control()).forEach(text -> GridDataFactory.fillDefaults().grab(true, true).applyTo(text));
-        state = stateText(top);
-        Composite below = paper(area, 2);
-        title(below, Messages.Figures_title);
-        figures = new FigureChooser(below, name -> entry.insert("{" + name.words() + "}"));
-        area.setWeights(64, 36);
+        List.of(entry.control(), preview.control()).forEach(text -> GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(text));
+        state = stateText(written);
+        Composite chosen = paper(area, 2);
+        title(chosen, Messages.Narrative_plan, false);
+        plans = DropList.on(chosen);
+        plans.addListener(SWT.Selection, e -> choosePlan());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(plans);
+        figures = new FigureChooser(chosen, name -> entry.insert("{" + name.words() + "}"));
+        area.setWeights(59, 41);
         work = new FigureWork(area, session.figures(), this::found, this::failed);
     }
 
@@ -97,6 +97,7 @@ public final class NarrativeDesk {
         made.setText(Messages.Narrative_copy);
         made.setToolTipText(Messages.Narrative_copy_tip);
         made.addListener(SWT.Selection, e -> copy());
+        GridDataFactory.swtDefaults().hint(SWT.DEFAULT, TITLE_HEIGHT).applyTo(made);
         return made;
     }
 
@@ -117,17 +118,18 @@ public final class NarrativeDesk {
 
     private static Composite titled(Composite parent, String words) {
         Composite made = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(1, 1).spacing(0, 3).applyTo(made);
-        title(made, words);
+        GridLayoutFactory.fillDefaults().margins(1, 1).spacing(0, 3).numColumns(2).applyTo(made);
+        title(made, words, true);
         return made;
     }
 
-    private static void title(Composite parent, String words) {
+    private static void title(Composite parent, String words, boolean grab) {
         Label title = new Label(parent, SWT.NONE);
         title.setText(words);
         title.setFont(Fonts.TITLE.font());
         title.setForeground(Palette.INK.color());
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(title);
+        int above = (TITLE_HEIGHT - title.computeSize(SWT.DEFAULT, SWT.DEFAULT).y) / 2;
+        GridDataFactory.fillDefaults().grab(grab, false).indent(0, above).hint(SWT.DEFAULT, TITLE_HEIGHT - above).applyTo(title);
     }
 
     /** The list of figures. */
@@ -155,13 +157,14 @@ public final class NarrativeDesk {
         }
         Options options = PlanOptions.of(result);
         int plan = options.pick(session.choices().of(Choices.Kind.PLAN)).map(Choices.Chosen::place).orElse(0);
-        if (result != asked || plan != askedPlan) {
+        Set<FigureSource> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
+        if (result != asked || plan != askedPlan || !others.equals(askedOthers)) {
             asked = result;
             askedPlan = plan;
+            askedOthers = others;
             plans.setItems(options.names().toArray(String[]::new));
             plans.select(plan);
             plans.requestLayout();
-            Set<FigureSource> others = NarrativeFacts.of(session.study()).stream().map(NarrativeFacts::givenOutFor).collect(Collectors.toSet());
             work.find(result, StudyFacts.of(session.study()), plan, others);
         }
     }

@@ -7,7 +7,6 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.NarrativeText;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
-import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
@@ -113,7 +112,7 @@ final class NarrativeEntry {
         boolean there = narrative.filter(n -> n.eContainer() == session.study()).isPresent();
         if (there && !now.equals(known)) {
             known = now;
-            session.execute(SetCommand.create(session.domain(), narrative.orElseThrow(), StudyPackage.Literals.NARRATIVE__TEXT, now));
+            session.set(narrative.orElseThrow(), StudyPackage.Literals.NARRATIVE__TEXT, now);
         }
     }
 

@@ -183,31 +183,34 @@ final class PlanGridModel implements GridModel {
     }
 
     @Override
-    public void put(int row, int column, List<List<String>> block) throws CellRefusal {
+    public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
         Map<Bus, BusSteps> changed = new HashMap<>();
+        List<CellRefusal> refused = new ArrayList<>();
         boolean anyYear = false;
         for (int i = 0; i < block.size(); i++) {
             for (int j = 0; j < block.get(i).size(); j++) {
                 if (isYear(column + j)) {
                     anyYear = true;
-                    put(changed, row + i, column + j, block.get(i).get(j), block);
+                    put(changed, row + i, column + j, block.get(i).get(j)).ifPresent(refused::add);
                 }
             }
         }
         if (!anyYear) {
-            throw new CellRefusal(Messages.Cell_notHere, row, column);
+            throw new CellRefusal(Messages.Cell_notHere, "", row, column);
         }
         new PlanEdits(session).write(board.plan().orElseThrow(), changed.values());
+        return Blocks.told(refused, block);
     }
 
-    private void put(Map<Bus, BusSteps> changed, int row, int column, String text, List<List<String>> block) throws CellRefusal {
+    private Optional<CellRefusal> put(Map<Bus, BusSteps> changed, int row, int column, String text) {
         Bus bus = bus(row);
         try {
             BusSteps before = changed.getOrDefault(bus, board.steps(bus));
             changed.put(bus, StepText.entered(before, year(column), text, session.study(), looks));
+            return Optional.empty();
         } catch (StepText.Refusal refusal) {
-            throw new CellRefusal(Blocks.refusal(refusal.getMessage(), row, block), row, column);
+            return Optional.of(new CellRefusal(refusal.getMessage(), text, row, column));
         }
     }
 

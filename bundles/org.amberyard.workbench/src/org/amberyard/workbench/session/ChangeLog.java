@@ -97,9 +97,13 @@ final class ChangeLog extends EContentAdapter {
 
     private Change worded(Place place, Values values) {
         FieldFormat format = FieldFormat.of(place.feature(), study, Words.model());
-        return new Change(values.element(), Words.field(place.feature()).label(),
-                VariedNumber.text(format, study, place.element(), place.feature(), values.before()),
-                VariedNumber.text(format, study, place.element(), place.feature(), values.after()));
+        String field = Words.field(place.feature()).label();
+        String before = VariedNumber.shown(format, study, place.element(), place.feature(), values.before());
+        String after = VariedNumber.shown(format, study, place.element(), place.feature(), values.after());
+        // What differs in digits only that nobody reads is told with all of them.
+        return !before.equals(after) ? new Change(values.element(), field, before, after)
+                : new Change(values.element(), field, VariedNumber.text(format, study, place.element(), place.feature(), values.before()),
+                        VariedNumber.text(format, study, place.element(), place.feature(), values.after()));
     }
 
     @Override

@@ -48,6 +48,8 @@ public final class EditHistory {
 
     private final Stack stack = new Stack();
     private final List<HistoryStep> steps = new ArrayList<>();
+    private final List<KeptStep> keptSteps = new ArrayList<>();
+    private final List<Keeping> kept = new ArrayList<>();
     private final ChangeLog log;
     private HistoryMove last;
 
@@ -59,18 +61,39 @@ public final class EditHistory {
         return stack;
     }
 
-    /** Carries out an edit. Edits that had been taken back are gone by it. */
-    void execute(Command command) {
+    /**
+     * Carries out an edit. Edits that had been taken back are gone by it.
+     *
+     * @param label what the edit is called
+     */
+    void execute(Command command, String label) {
         int before = stack.done();
         log.begin();
         stack.quietly(() -> stack.execute(command));
         List<Change> changes = log.end();
         if (stack.done() > before) {
             steps.subList(before, steps.size()).clear();
-            steps.add(new HistoryStep(LocalTime.now().truncatedTo(ChronoUnit.SECONDS), command.getLabel(), changes, log.count()));
+            keptSteps.replaceAll(k -> k.behind(before));
+            steps.add(new HistoryStep(now(), label, changes, log.count()));
             last = new HistoryMove(HistoryMove.Way.EDIT, steps.subList(before, before + 1));
         }
         stack.notifyListeners();
+    }
+
+    private static LocalTime now() {
+        return LocalTime.now().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** Writes something into the study that is no edit: it stays whichever edits are taken back. */
+    void keep(Keeping what) {
+        what.write();
+        kept.add(what);
+        keptSteps.add(new KeptStep(now(), what.label(), done()));
+    }
+
+    /** What was kept with the study besides its edits, oldest first. */
+    public List<KeptStep> kept() {
+        return List.copyOf(keptSteps);
     }
 
     /** The edits, oldest first. */
@@ -88,6 +111,7 @@ public final class EditHistory {
         int before = stack.done();
         if (done != before) {
             stack.quietly(() -> stack.move(done));
+            kept.forEach(Keeping::write);
             last = new HistoryMove(done < before ? HistoryMove.Way.UNDO : HistoryMove.Way.REDO,
                     steps.subList(Math.min(before, done), Math.max(before, done)));
             stack.notifyListeners();

@@ -11,9 +11,11 @@ final class Messages extends NLS {
     public static String Evaluation_finding;
     public static String NarrativeWatch_name;
     public static String RecoveryJob_name;
+    public static String Session_set;
     public static String Session_untitled;
     public static String WhatIf_job;
     public static String Step_many;
+    public static String Step_manyOne;
     public static String Step_several;
     public static String Step_brief;
     public static String Step_change;

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
+import org.amberyard.report.papers.NarrativeFacts;
 import org.amberyard.report.papers.ReadFigures;
 import org.amberyard.report.papers.StaleNarrative;
 import org.amberyard.report.papers.StudyFacts;
@@ -106,7 +107,7 @@ final class NarrativeWatch {
             }
             try {
                 ReadFigures figures = reading.of(now.result(), () -> StudyFacts.of(now.of()));
-                List<StaleNarrative> all = StaleNarrative.all(figures, share -> JobProgress.goOn(monitor));
+                List<StaleNarrative> all = StaleNarrative.all(figures, NarrativeFacts.of(now.of()), share -> JobProgress.goOn(monitor));
                 new EventQueue(display).later(() -> found(now, all));
             } catch (CancellationException e) {
                 return Status.CANCEL_STATUS;

@@ -147,6 +147,14 @@ final class Recomputation {
         publishFound(result);
     }
 
+    /** Narratives were given out: the results are the same, and what was found in those texts may be others. */
+    void narrativesKept() {
+        session.evaluation().current().ifPresent(result -> {
+            narratives.look(result);
+            publishFound(result);
+        });
+    }
+
     /** Narratives may be found to be stale when their results are on show already. */
     private void publishAgain(StudyResult result) {
         if (session.evaluation().current().filter(r -> r == result).isPresent()) {

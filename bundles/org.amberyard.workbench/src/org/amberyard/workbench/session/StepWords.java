@@ -2,6 +2,7 @@ package org.amberyard.workbench.session;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.amberyard.workbench.language.Counted;
 import org.eclipse.osgi.util.NLS;
 
 /** Says what an edit has changed: in a line for menus and headline, or change by change. */
@@ -15,10 +16,11 @@ public final class StepWords {
         if (step.count() == 1 && step.changes().size() == 1) {
             return brief(step.changes().get(0));
         }
-        return step.count() == 0 ? step.label() : NLS.bind(Messages.Step_many, step.label(), step.count());
+        return step.count() == 0 ? step.label() : NLS.bind(Counted.of(step.count(), Messages.Step_manyOne, Messages.Step_many), step.label(), step.count());
     }
 
-    private static String brief(Change change) {
+    /** A change in a line, with its values. */
+    public static String brief(Change change) {
         return change.field().isEmpty() ? member(change)
                 : NLS.bind(Messages.Step_brief, new Object[] {change.element(), change.field(), value(change.before()), value(change.after())});
     }

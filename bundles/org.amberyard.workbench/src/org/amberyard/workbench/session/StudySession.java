@@ -11,13 +11,18 @@ import org.amberyard.model.io.RecoveryFile;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.amberyard.workbench.language.Words;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.eclipse.emf.edit.provider.ReflectiveItemProviderAdapterFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 /** A study that is open: every edit goes through here as a command, and can be undone to the start of the session. */
@@ -38,7 +43,10 @@ public final class StudySession {
     private FileSum version;
     private StudyLock lock;
     private int revision;
-    /** True as long as what it began with is in no file: changes of an earlier run, or a study that was just made. */
+    /**
+     * True as long as something that no edit takes back is in no file: changes of an earlier run, a study that was just made, or what was kept
+     * with it since.
+     */
     private boolean unsaved;
     private Evaluation evaluation = Evaluation.NONE;
 
@@ -155,9 +163,29 @@ public final class StudySession {
         return unsaved || commands.isSaveNeeded();
     }
 
-    /** Carries out an edit. */
+    /** Carries out an edit that has a name. */
     public void execute(Command command) {
-        history.execute(command);
+        execute(command, command.getLabel());
+    }
+
+    /** Carries out an edit under a name. */
+    public void execute(Command command, String label) {
+        history.execute(command, label);
+    }
+
+    /** Sets a field of an element, as an edit that is called by the field. */
+    public void set(EObject element, EStructuralFeature field, Object value) {
+        execute(SetCommand.create(domain, element, field, value), NLS.bind(Messages.Session_set, Words.field(field).label()));
+    }
+
+    /** Writes something into the study that is no edit: undo passes it by, figures do not follow from it, and it is saved with the study. */
+    public void keep(Keeping what) {
+        history.keep(what);
+        unsaved = true;
+        recomputation.narrativesKept();
+        recovery.studyChanged();
+        tell(l -> l.studyChanged(this));
+        tell(l -> l.fileChanged(this));
     }
 
     /** All its edits. */
@@ -236,7 +264,7 @@ public final class StudySession {
         listeners.remove(listener);
     }
 
-    /** Counts the edits, undone ones too: as long as it is the same, the study is. */
+    /** Counts the edits, undone ones too: as long as it is the same, so is all that figures follow from. */
     public int revision() {
         return revision;
     }

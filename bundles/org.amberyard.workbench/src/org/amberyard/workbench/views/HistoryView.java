@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.EditHistory;
 import org.amberyard.workbench.session.HistoryStep;
+import org.amberyard.workbench.session.KeptStep;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -28,7 +30,7 @@ public final class HistoryView extends ViewPart {
     private Button go;
     private StyledText details;
     private StudySession shown;
-    private HistoryModel model = new HistoryModel(List.of(), 0);
+    private HistoryModel model = new HistoryModel(List.of(), List.of(), 0);
 
     @Override
     public void createPartControl(Composite parent) {
@@ -68,15 +70,17 @@ public final class HistoryView extends ViewPart {
         shown = session.orElse(null);
         EditHistory history = session.map(StudySession::history).orElse(null);
         List<HistoryStep> steps = history == null ? List.of() : history.steps();
+        List<KeptStep> kept = history == null ? List.of() : history.kept();
         int done = history == null ? 0 : history.done();
-        if (!model.isSame(steps, done)) {
-            model = new HistoryModel(steps, done);
+        if (!model.isSame(steps, kept, done)) {
+            model = new HistoryModel(steps, kept, done);
             grid.setModel(model);
             grid.goTo(model.here(), 0);
         }
         int back = steps.size() - done;
         state.setText(history == null ? Messages.Headline_none
-                : NLS.bind(back == 0 ? Messages.History_state : Messages.History_state_back, done, back));
+                : back == 0 ? Counted.said(done, Messages.History_stateOne, Messages.History_state)
+                : NLS.bind(Counted.of(done, Messages.History_state_backOne, Messages.History_state_back), done, back));
         tell();
     }
 
@@ -86,11 +90,11 @@ public final class HistoryView extends ViewPart {
         if (!words.equals(details.getText())) {
             details.setText(words);
         }
-        go.setEnabled(shown != null && row != model.here());
+        go.setEnabled(shown != null && row != model.here() && model.isPlace(row));
     }
 
     private void goTo(int row) {
-        if (shown != null && row < model.rows() && StudyEditors.entered(getSite().getPage())) {
+        if (shown != null && row < model.rows() && model.isPlace(row) && StudyEditors.entered(getSite().getPage())) {
             shown.history().goTo(model.doneAt(row));
         }
     }

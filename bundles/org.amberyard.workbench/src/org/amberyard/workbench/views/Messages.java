@@ -9,6 +9,7 @@ final class Messages extends NLS {
     public static String Menu_why;
     public static String Notes_change;
     public static String Notes_count;
+    public static String Notes_countOne;
     public static String Notes_none;
     public static String Notes_note;
     public static String Notes_open;
@@ -35,11 +36,15 @@ final class Messages extends NLS {
     public static String History_go_menu;
     public static String History_go_tip;
     public static String History_here;
+    public static String History_kept;
     public static String History_many;
+    public static String History_manyOne;
     public static String History_opened;
     public static String History_opened_tip;
     public static String History_state;
+    public static String History_stateOne;
     public static String History_state_back;
+    public static String History_state_backOne;
     public static String History_time;
     public static String History_undone;
     public static String History_where;

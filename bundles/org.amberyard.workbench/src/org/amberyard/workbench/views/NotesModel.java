@@ -51,6 +51,11 @@ final class NotesModel implements GridModel {
     }
 
     @Override
+    public Object subject(int row, int column) {
+        return element(row);
+    }
+
+    @Override
     public int rows() {
         return notes.size();
     }

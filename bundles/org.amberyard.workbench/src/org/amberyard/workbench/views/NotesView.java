@@ -4,13 +4,13 @@ import java.util.Optional;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.fields.NoteDialog;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -39,7 +39,7 @@ public final class NotesView extends ViewPart {
         search = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         search.setMessage(Messages.Notes_search);
         search.setToolTipText(Messages.Notes_search_tip);
-        search.addListener(SWT.Modify, e -> show());
+        search.addListener(SWT.Modify, e -> grid.rearrange(this::show));
         GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).applyTo(search);
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());
@@ -64,12 +64,10 @@ public final class NotesView extends ViewPart {
     }
 
     private void show() {
-        int row = grid.selection().row();
         model = session == null ? NotesModel.empty() : NotesModel.of(session.study(), search.getText());
-        grid.setModel(model);
-        grid.goTo(Math.max(0, Math.min(row, model.rows() - 1)), 0);
+        grid.renewModel(model);
         state.setText(session == null ? Messages.Headline_none
-                : model.rows() == 0 ? Messages.Notes_none : NLS.bind(Messages.Notes_count, model.rows()));
+                : model.rows() == 0 ? Messages.Notes_none : Counted.said(model.rows(), Messages.Notes_countOne, Messages.Notes_count));
     }
 
     private void open(int row) {

@@ -177,6 +177,11 @@ public final class ResultModel implements GridModel {
     }
 
     @Override
+    public Object subject(int row, int column) {
+        return row(row);
+    }
+
+    @Override
     public boolean isFigure(int row, int column) {
         return column(column).type() != ResultColumn.Type.TEXT;
     }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
@@ -16,6 +18,7 @@ import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.SortOrder;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -58,6 +61,10 @@ public final class ResultsView extends ViewPart {
     private Optional<ResultTable> shown = Optional.empty();
     private StudyResult shownResult;
     private UnitSystem shownUnits;
+    /** Name of the table whose rows are on show; blank for none. */
+    private String arranged = "";
+    /** How the rows of tables were sorted, by their names. */
+    private final Map<String, SortOrder> orders = new HashMap<>();
     private boolean lastTable;
     private boolean outdated;
     private boolean hidden;
@@ -124,11 +131,7 @@ public final class ResultsView extends ViewPart {
 
     private void filter() {
         if (rows != null) {
-            rows.filter(search.getText());
-            if (rows.rows() > 0) {
-                grid.goTo(0, grid.selection().column());
-            }
-            grid.refresh();
+            grid.rearrange(() -> rows.filter(search.getText()));
         }
     }
 
@@ -138,7 +141,7 @@ public final class ResultsView extends ViewPart {
         public void at(double share) {
             if (lastTable) {
                 lastTable = false;
-                arrange(ResultTables.headings(chooser.place(), shownResult, shownUnits));
+                arrangeHeadings(ResultTables.headings(chooser.place(), shownResult, shownUnits));
             }
             strip.at(share);
         }
@@ -150,7 +153,6 @@ public final class ResultsView extends ViewPart {
             save.setEnabled(true);
             lastTable = true;
             arrange(table.marked());
-            filter();
             grid.setFaded(outdated);
         }
 
@@ -162,10 +164,33 @@ public final class ResultsView extends ViewPart {
         }
     }
 
-    /** Shows a table with its columns as the user has arranged them. */
+    /** Shows a table with its columns as the user has arranged them, and its rows as they were sorted and filtered. */
     private void arrange(ResultTable table) {
+        boolean again = table.name().equals(arranged);
         rows = new ResultModel(table);
-        grid.setModel(new ArrangedModel(rows, table.name()));
+        rows.filter(search.getText());
+        ArrangedModel model = new ArrangedModel(rows, table.name());
+        if (again) {
+            grid.renewModel(model);
+        } else {
+            keepOrder();
+            grid.setModel(model);
+            arranged = table.name();
+            Optional.ofNullable(orders.get(arranged)).ifPresent(grid::sort);
+        }
+    }
+
+    private void keepOrder() {
+        grid.order().ifPresent(order -> orders.put(arranged, order));
+    }
+
+    /** What is on show of another table goes; of the same table it stays, faded, until the next is there. */
+    private void arrangeHeadings(ResultTable table) {
+        if (table.name().equals(arranged)) {
+            grid.setFaded(true);
+        } else {
+            arrange(table);
+        }
     }
 
     private void stop() {
@@ -199,7 +224,7 @@ public final class ResultsView extends ViewPart {
         if (shownResult == null || hidden) {
             work.stop();
             strip.done();
-            empty();
+            rest();
         } else {
             // Until it is there, what the grid shows is of another table or of other results.
             lastTable = true;
@@ -220,9 +245,20 @@ public final class ResultsView extends ViewPart {
         }
     }
 
+    /** What is on show stays for the time when it is seen again, as long as there are results. */
+    private void rest() {
+        if (shownResult == null) {
+            empty();
+        } else {
+            grid.setFaded(true);
+        }
+    }
+
     private void empty() {
         lastTable = false;
         rows = null;
+        keepOrder();
+        arranged = "";
         grid.setModel(EMPTY);
     }
 

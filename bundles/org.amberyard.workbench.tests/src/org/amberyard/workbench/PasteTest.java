@@ -1,0 +1,129 @@
+package org.amberyard.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage;
+import org.amberyard.model.routes.RoutesPackage;
+import org.amberyard.model.routes.Trip;
+import org.amberyard.workbench.grid.Grid;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Pastes blocks of which the study does not take every cell. */
+@ExtendWith(WorkbenchExtension.class)
+class PasteTest {
+
+    @TempDir
+    private Path folder;
+
+    private static Optional<Shell> list(Display display) {
+        return Arrays.stream(display.getShells()).filter(s -> s.isVisible() && s.getText().equals("Refused cells")).findFirst();
+    }
+
+    private static String told(Shell shell) {
+        return View.all(shell, Label.class).get(0).getText();
+    }
+
+    private static List<String> column(Shell shell, int column) {
+        Grid grid = View.all(shell, Grid.class).get(0);
+        return IntStream.range(0, grid.model().rows()).mapToObj(row -> grid.model().text(row, column)).toList();
+    }
+
+    private static void press(Shell shell, String text) {
+        View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").equals(text)).findFirst().orElseThrow()
+                .notifyListeners(SWT.Selection, new Event());
+    }
+
+    /** As in a spreadsheet what can be taken is taken, in one step; each cell that is refused is listed with its reason, and leads there. */
+    @Test
+    void whatCanBeTakenIsTakenAndTheRestIsListed(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            List<Bus> buses = study.study().getBuses();
+            int engineYear = buses.get(2).getEngineModelYear();
+            int firstYear = buses.get(1).getModelYear();
+            Grid grid = study.goTo(buses.get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            int at = display.syncCall(() -> grid.selection().column());
+            Tools.copy(display, "2001\t2000\n2003\tsoon\nlate\t2004\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            study.await(() -> list(display).isPresent());
+            assertEquals(List.of(2001, 2003, 2004), List.of(buses.get(1).getModelYear(), buses.get(2).getModelYear(), buses.get(3).getEngineModelYear()));
+            assertEquals(engineYear, buses.get(2).getEngineModelYear());
+            display.syncExec(() -> {
+                Shell shell = list(display).orElseThrow();
+                assertTrue(told(shell).startsWith("4 of 6 cells were entered. 2 were refused and keep what they had"), told(shell));
+                assertEquals(List.of("3  " + buses.get(2).getName(), "4  " + buses.get(3).getName()), column(shell, 0));
+                assertEquals(List.of("soon", "late"), column(shell, 2));
+                assertEquals("Engine model year is “soon”; it must be a number such as 1,234.5.", column(shell, 3).get(0));
+                press(shell, "Copy list");
+            });
+            String copied = Tools.copied(display);
+            assertTrue(copied.startsWith("Row\tColumn\tEntered\t"), copied);
+            assertEquals(3, copied.lines().count());
+            display.syncExec(() -> press(list(display).orElseThrow(), "Go to the cell"));
+            assertEquals(List.of(2, at + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+
+            display.syncExec(() -> list(display).orElseThrow().close());
+            display.syncExec(study.session()::undo);
+            assertEquals(firstYear, buses.get(1).getModelYear());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()), "one step");
+        }
+    }
+
+    @Test
+    void aSingleTextIsRefusedAtItsCell(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Grid grid = study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            Tools.copy(display, "soon");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            assertEquals("Chassis model year is “soon”; it must be a number such as 1,234.5.", display.syncCall(grid::refusal));
+            assertTrue(display.syncCall(() -> list(display)).isEmpty());
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+            keys.press(SWT.ARROW_DOWN);
+            assertEquals("", display.syncCall(grid::refusal));
+        }
+    }
+
+    /** A block that is copied with columns that are computed comes back without a word about them; blank lines add nothing. */
+    @Test
+    void aBlockComesBackWithWhatIsComputedAndBlankLinesAddNothing(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            Trip trip = study.study().getTrips().get(0);
+            int trips = study.study().getTrips().size();
+            Grid grid = study.goTo(trip, RoutesPackage.Literals.TRIP__NAME);
+            keys.pressWith(SWT.SHIFT, SWT.END);
+            keys.pressWith(SWT.CTRL, 'c');
+            keys.pressWith(SWT.CTRL, 'v');
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+            assertTrue(display.syncCall(() -> list(display)).isEmpty());
+
+            display.syncExec(() -> grid.goTo(trips, 0));
+            Tools.copy(display, "T063\tchoir\n\t\nT064\tband\n");
+            keys.pressWith(SWT.CTRL, 'v');
+            assertEquals(List.of("T063", "T064"), study.study().getTrips().subList(trips, trips + 2).stream().map(Trip::getName).toList());
+            assertEquals(trips + 2, study.study().getTrips().size());
+        }
+    }
+}
