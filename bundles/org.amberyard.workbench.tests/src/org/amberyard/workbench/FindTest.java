@@ -107,6 +107,8 @@ class FindTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             inList(study, list -> {
                 assertEquals("Price – fuel price diesel", found(list, "diesel price").get(0));
+                assertTrue(found(list, "diesel price").stream().noneMatch(l -> l.endsWith("uncertain input Diesel price")),
+                        "what is called so is found itself");
                 assertEquals("Price per kWh – Tariff charge", found(list, "electricity price").get(0));
                 assertEquals("Discount rate – Settings", found(list, "discount rate").get(0));
                 assertEquals("Battery, nominal – Electric bus type", found(list, "battery capacity").get(0));

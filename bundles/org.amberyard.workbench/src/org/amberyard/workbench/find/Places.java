@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.find.Section.Line;
+import org.amberyard.workbench.find.Section.OneOf;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.views.ResultsView;
 import org.amberyard.workbench.views.StudyEditors;
@@ -89,7 +91,7 @@ final class Places {
     private Line line(EObject element) {
         String name = Words.name(element);
         String kind = Words.kind(element.eClass());
-        return new Line(name, NLS.bind(Messages.Find_named, name, kind), List.of(name + " " + kind, kind + " " + name), "",
+        return new Line(name, NLS.bind(Messages.Find_named, name, kind), List.of(name + " " + kind, kind + " " + name), Optional.empty(),
                 () -> StudyEditors.open(page, element, null));
     }
 
@@ -113,9 +115,10 @@ final class Places {
         String label = Words.field(field).label();
         List<String> also = called.of(field);
         String general = NLS.bind(Messages.Find_named, label, Words.kind(kind));
-        lines.add(new Line(label, general, also, "", () -> StudyEditors.open(page, elements.get(0), field)));
+        lines.add(new Line(label, general, also, Optional.empty(), () -> StudyEditors.open(page, elements.get(0), field)));
         if (elements.size() > 1 && elements.size() <= MOST_NAMED) {
-            elements.forEach(e -> lines.add(new Line(label, NLS.bind(Messages.Find_named, label, Words.withKind(e)), called(also, e, label), general,
+            elements.forEach(e -> lines.add(new Line(label, NLS.bind(Messages.Find_named, label, Words.withKind(e)), called(also, e, label),
+                    Optional.of(new OneOf(general, Words.name(e))),
                     () -> StudyEditors.open(page, e, field))));
         }
     }

@@ -40,12 +40,12 @@ final class Search {
         return text.toLowerCase(Locale.ROOT).replace("labour", "labor").replace("tyre", "tire").replace("colour", "color").replace("programme", "program");
     }
 
-    /** How well a line has the words; empty when it lacks one, or when a line that stands for all of its kind has them as well. */
+    /** How well a line has the words; empty when it lacks one, or when a line that stands for several like it has them as well. */
     Optional<Fit> fit(Section section, Line line) {
         if (words.isEmpty()) {
-            return line.general().isEmpty() ? Optional.of(Fit.PARTS) : Optional.empty();
+            return line.among().isEmpty() ? Optional.of(Fit.PARTS) : Optional.empty();
         }
-        if (!line.general().isEmpty() && has(plain(section.title() + " " + line.general()))) {
+        if (line.among().filter(a -> has(plain(section.title() + " " + a.general())) || has(plain(a.element()))).isPresent()) {
             return Optional.empty();
         }
         List<String> names = line.also().stream().map(Search::plain).toList();

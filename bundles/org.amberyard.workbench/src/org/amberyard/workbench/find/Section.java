@@ -19,18 +19,27 @@ public record Section(String title, List<Line> lines) {
      * @param name what it is called
      * @param text the same with what else tells it from others, as it is listed
      * @param also what else it is called
-     * @param general the text of the line that stands for all of its kind; blank where it is that line, or has none
+     * @param among where it is one of several alike, for which another line stands as well
      * @param open goes to it
      */
-    public record Line(String name, String text, List<String> also, String general, Runnable open) {
+    public record Line(String name, String text, List<String> also, Optional<OneOf> among, Runnable open) {
         public Line {
             also = List.copyOf(also);
         }
 
         /** A thing that has one name. */
         public Line(String text, Runnable open) {
-            this(text, text, List.of(), "", open);
+            this(text, text, List.of(), Optional.empty(), open);
         }
+    }
+
+    /**
+     * One of several fields that are alike.
+     *
+     * @param general text of the line that stands for all of them
+     * @param element name of the element that has it
+     */
+    public record OneOf(String general, String element) {
     }
 
     public Section {
