@@ -189,6 +189,15 @@ class CommandLineTest {
     }
 
     @Test
+    void whatAReplacedBusEmittedMoreIsTracedToFactorsAndDistance() {
+        assertEquals(0, run("why", STUDY, ELECTRIC_PLAN, "2028", "B16", "co"), err());
+        assertTrue(out().contains("before = 69.0047 lb"), "9,900 mi at 3 g/mi and 80 h at 20 g/h are 31.3 kg: " + out());
+        assertTrue(out().contains("placeholder: stands in until a figure of the programme"), out());
+        assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B16", "NOx"));
+        assertTrue(err().contains("the plan does so in: 2027 B01, 2027 B02, "), err());
+    }
+
+    @Test
     void aBillNamesWhatIsAllowed() {
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "13"));
         assertTrue(err().contains("MONTH is “13”; it must be a month from January to December, or from 1 to 12."), err());

@@ -7,14 +7,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.air.Pollutant;
 import org.amberyard.core.money.CostCategory;
+import org.amberyard.core.plan.BenefitWhy;
 import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.ReplacedBus;
+import org.amberyard.core.plan.ReplacedBuses;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleYear;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.report.WhyText;
 
-/** Prints how an amount of a plan comes about, down to the inputs and their sources. */
+/** Prints how an amount of a plan, or what a replaced bus emitted more, comes about, down to the inputs and their sources. */
 final class WhyVerb implements Verb {
     private static final int OPERANDS = 5;
     private static final int CATEGORY_OPERAND = 4;
@@ -26,13 +31,14 @@ final class WhyVerb implements Verb {
 
     @Override
     public String usage() {
-        return "why STUDY PLAN YEAR BUS CATEGORY";
+        return "why STUDY PLAN YEAR BUS CATEGORY|POLLUTANT";
     }
 
     @Override
     public String summary() {
         return "prints how the cost of CATEGORY, such as “Fuel”, of the bus BUS, or “Yard” for what all share, in the year YEAR "
-                + "of the plan PLAN comes about, down to inputs and their sources";
+                + "of the plan PLAN comes about, down to inputs and their sources; or how much less of POLLUTANT, such as “NOx”, is "
+                + "emitted because BUS takes the place of an engine bus in that year";
     }
 
     @Override
@@ -42,7 +48,7 @@ final class WhyVerb implements Verb {
 
     @Override
     public int run(Arguments arguments, Console console) throws WrongUse, IOException {
-        List<String> operands = arguments.operands(OPERANDS, "a study, a plan, a year, a bus and a category");
+        List<String> operands = arguments.operands(OPERANDS, "a study, a plan, a year, a bus, and a category or a pollutant");
         Optional<EvaluatedStudy> evaluated = EvaluatedStudy.of(arguments.studyOf(operands.get(0), console.folder()), console);
         if (evaluated.isEmpty()) {
             return ExitCode.WRONG_USE;
@@ -50,7 +56,11 @@ final class WhyVerb implements Verb {
         StudyInput study = evaluated.get().result().input();
         PlanResult plan = PlanOperand.of(evaluated.get().result(), operands.get(1));
         int year = YearOperand.of(study, operands.get(2));
-        Derivation why = plan.costs().why(row(plan, year, operands.get(3)), year, category(operands.get(CATEGORY_OPERAND)));
+        int row = row(plan, year, operands.get(3));
+        String asked = operands.get(CATEGORY_OPERAND);
+        Optional<Pollutant> pollutant = pollutant(asked);
+        Derivation why = pollutant.isPresent() ? less(evaluated.get().result(), plan, year, row, pollutant.get())
+                : plan.costs().why(row, year, category(asked));
         WhyText.of(evaluated.get().study(), why).forEach(line -> console.out().println(line.text()));
         return ExitCode.DONE;
     }
@@ -63,6 +73,22 @@ final class WhyVerb implements Verb {
                 .mapToInt(VehicleYear::place);
         return IntStream.concat(buses, places).findFirst().orElseThrow(() -> new WrongUse("BUS is “" + bus
                 + "”; it must be a bus of that year or one of the places " + String.join(", ", rows) + "."));
+    }
+
+    private static Optional<Pollutant> pollutant(String name) {
+        return Arrays.stream(Pollutant.values()).filter(p -> p.label().equalsIgnoreCase(name)).findFirst();
+    }
+
+    /** What is emitted less in a place because of the change of a year, in that year and over the remaining life of the old bus. */
+    private static Derivation less(StudyResult result, PlanResult plan, int year, int row, Pollutant pollutant) throws WrongUse {
+        int at = IntStream.range(0, result.plans().size()).filter(i -> result.plans().get(i) == plan).findFirst().orElseThrow();
+        List<ReplacedBus> all = ReplacedBuses.of(result, at);
+        ReplacedBus bus = all.stream().filter(b -> b.place() == row && b.year() == year).findFirst().orElseThrow(() -> new WrongUse(
+                "No engine bus is replaced there in that year otherwise than in the baseline; the plan does so in: "
+                        + all.stream().map(b -> (result.input().baseYear() + b.year()) + " " + plan.ledger().rows().get(b.place()))
+                                .collect(Collectors.joining(", "))
+                        + "."));
+        return new BenefitWhy(result).lifetime(bus, pollutant);
     }
 
     private static CostCategory category(String name) throws WrongUse {

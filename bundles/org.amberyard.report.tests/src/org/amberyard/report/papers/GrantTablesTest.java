@@ -222,7 +222,7 @@ class GrantTablesTest {
         for (int row = 0; row < in.replaced().size(); row++) {
             boolean old = in.replaced().get(row).instead().isEmpty();
             String compared = annual.rows().get(row).cells().get(ExamplePapers.column(annual, "Compared with")).toString();
-            assertEquals(old, compared.equals("the old bus"), compared);
+            assertEquals(old, compared.startsWith("the old bus, engine of "), compared);
             assertEquals(!old, compared.startsWith("new Diesel ") || compared.startsWith("new Gasoline "), compared);
         }
         DataTable life = table(GrantTable.T7, 0);
@@ -271,6 +271,48 @@ class GrantTablesTest {
         assertEquals(tons(b -> b.lifetimeExhaust().kg(Pollutant.CO2E), 1), total(gases, "reduced over remaining life"));
         assertEquals(total(gases, "reduced over remaining life"), total(table(GrantTable.T7, 0), "CO2e"));
         assertTrue(total(gases, "CO2e reduced").signum() > 0);
+    }
+
+    /** By the tables alone: carbon dioxide before is printed fuel at the carbon of a gallon that table T12c cites. */
+    @Test
+    void fuelAndEngineOfTheBusComparedWithArePrintedSoThatItsExhaustCanBeWorkedOut() {
+        DataTable gases = table(GrantTable.T6, 0);
+        DataTable warming = table(GrantTable.T6, 3);
+        int compared = ExamplePapers.column(gases, "Compared with");
+        for (int i = 0; i < in.replaced().size(); i++) {
+            ReplacedBus bus = in.replaced().get(i);
+            String words = gases.printed(gases.rows().get(i), compared);
+            assertEquals(words, warming.printed(warming.rows().get(i), compared));
+            int engine = bus.instead().isPresent() ? in.calendar(bus.year()) : in.facts().buses().get(bus.old().vehicle().unit()).engineModelYear();
+            assertTrue(words.endsWith(", engine of " + engine), words);
+            double kgPerGallon = words.contains("Gasoline") ? 8.78 : 10.21;
+            double gallons = ((BigDecimal) warming.rows().get(i).cells().get(ExamplePapers.column(warming, "Fuel before"))).doubleValue();
+            double printed = ((BigDecimal) gases.rows().get(i).cells().get(ExamplePapers.column(gases, "CO2 before"))).doubleValue();
+            assertEquals(gallons * kgPerGallon / GrantTerms.KG_PER_SHORT_TON, printed, 0.1 + kgPerGallon / GrantTerms.KG_PER_SHORT_TON, words);
+        }
+    }
+
+    /** By the table and its footnote alone: the price of the study at the base date, its rise and inflation make the price printed. */
+    @Test
+    void unitPricesFollowFromTheirFootnote() {
+        DataTable deliveries = table(GrantTable.T2, 1);
+        DataTable.Row first = deliveries.rows().get(0);
+        assertTrue(deliveries.notes().stream().anyMatch(n -> n.contains(ProjectMoney.PRICES)), deliveries.notes().toString());
+        assertEquals("Electric C 150", deliveries.printed(first, ExamplePapers.column(deliveries, "Type")));
+        assertEquals(338_000 * 0.99 * 1.025, ((BigDecimal) first.cells().get(ExamplePapers.column(deliveries, "Unit price"))).doubleValue(),
+                0.005);
+    }
+
+    /** By the table and its footnote alone: who is trained follows from the hours. */
+    @Test
+    void peopleTrainedForHighVoltageFollowFromTheirFootnote() {
+        DataTable shop = table(GrantTable.T14, 0);
+        assertTrue(shop.notes().stream().anyMatch(n -> n.contains(" over the 400 h a year of one person, rounded up")), shop.notes().toString());
+        for (DataTable.Row row : shop.rows().stream().filter(r -> r.kind() == DataTable.Kind.LINE).toList()) {
+            double hours = figure(shop, row, "High-voltage technicians").doubleValue();
+            double people = hours > 0 ? Math.max(2, Math.ceil(hours / 400)) : 0;
+            assertEquals(people, figure(shop, row, "People trained for high voltage, at least").doubleValue());
+        }
     }
 
     @Test

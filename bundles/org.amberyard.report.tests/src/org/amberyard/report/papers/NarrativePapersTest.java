@@ -74,6 +74,15 @@ class NarrativePapersTest {
         assertTrue(filled("{mean age of the fleet}").endsWith("\u00a0years"), filled("{mean age of the fleet}"));
     }
 
+    /** A table that repeats figures of emissions says of them what their own table says. */
+    @Test
+    void figuresThatAreNotForSubmissionAreMarkedWhereTheyAreListed() {
+        assertTrue(figures.of(FigureName.NOX_YEAR).orElseThrow().mark().startsWith("Not for submission"));
+        assertEquals("", figures.of(FigureName.PROJECT_COST).orElseThrow().mark());
+        assertEquals(table("T6b").mark(), table("N1").mark());
+        assertFalse(table("N1").mark().isEmpty());
+    }
+
     /** Where a figure stands: the line that a column of words tells, the column by its whole heading. */
     private static String cell(String table, String words, String line, String heading) {
         DataTable of = table(table);

@@ -10,8 +10,10 @@ import java.util.stream.Stream;
 import org.amberyard.core.air.GrantTerms;
 import org.amberyard.core.air.Masses;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.plan.EngineModelYear;
 import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.ReplacedBus;
+import org.amberyard.core.units.Unit;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.TableBuilder;
@@ -29,7 +31,8 @@ final class AirPapers {
     private static final String A_YEAR = "Short tons a year, in the year of the change, where nothing else is said.";
     private static final String METHOD = """
             Exhaust of engines and fuel-fired heaters at the bus: grams per distance by model year of the engine times distance, \
-            grams per hour times hours of idling, and fuel times its carbon; factors and their sources in table T12c. \
+            grams per hour times hours of idling, and fuel times its carbon. Distance and idling are those of table T1b, whichever \
+            bus drives them; the fuel of the bus compared with stands in table T6d; factors and their sources in table T12c. \
             A short ton is 2,000 pounds. Before, after and reduced are each rounded, so they may differ in the last digit.""";
 
     private static final String AS_ABOVE = "Method, factors and rounding as below table T6a.";
@@ -74,10 +77,12 @@ final class AirPapers {
     }
 
     private DataTable warming() {
-        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, short tons CO2e");
+        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, short tons CO2e")
+                .sum("Fuel before", in.symbol(Unit.LITRE), CellFormat.WHOLE, b -> in.shown(Unit.LITRE, b.compared().use().fuelL()));
         beforeAndAfter(table, Pollutant.CO2E);
         return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
-                .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years.")
+                .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years. Fuel before: what the "
+                        + "bus compared with burns in the year of the change.")
                 .note(AS_ABOVE)
                 .mark(mark).of(buses);
     }
@@ -93,9 +98,11 @@ final class AirPapers {
                 .text("New bus", 1.2, b -> b.now().vehicle().unit()).text("Compared with", 1.6, this::compared);
     }
 
-    /** What stands for the emissions before: the old bus, or the one that the baseline buys in its place by then. */
+    /** What stands for the emissions before: the old bus, or the one that the baseline buys in its place by then; with its engine. */
     private String compared(ReplacedBus bus) {
-        return bus.instead().map(b -> "new " + in.study().types().get(b.vehicle().type()).name()).orElse("the old bus");
+        int engine = EngineModelYear.of(in.study(), bus.compared().vehicle());
+        return bus.instead().map(b -> "new " + in.study().types().get(b.vehicle().type()).name()).orElse("the old bus") + ", engine of "
+                + engine;
     }
 
     private static void column(TableBuilder<ReplacedBus> table, String label, Pollutant pollutant,

@@ -52,7 +52,7 @@ final class BudgetPapers {
                 .text("Eligible by the rules in the study" + money.programme().map(p -> ": " + p).orElse(""), 3.6, l -> applied
                         .map(a -> a.verdictWithRules(l.funded())).orElse(""))
                 .toFill("Category of the notice", 0.6).toFill("Meter side", 0.6)
-                .toFill("Safety listing", 0.6).toFill("Quote", 0.6).sums(ProjectMoney.ROUNDING).of(lines);
+                .toFill("Safety listing", 0.6).toFill("Quote", 0.6).note(ProjectMoney.PRICES).sums(ProjectMoney.ROUNDING).of(lines);
     }
 
     private String parts(Purchase purchase) {

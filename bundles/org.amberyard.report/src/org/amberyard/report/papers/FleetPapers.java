@@ -97,7 +97,8 @@ final class FleetPapers {
                 .toFill("Evidence")
                 .note(EligibilityPapers.noTable(in)
                         + "Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
-                        + "the study computes them from routes and logs. “Would have left”: year in which the bus would leave "
+                        + "the study computes them from routes and logs. The odometer is that of today with what the bus drives until "
+                        + "then. “Would have left”: year in which the bus would leave "
                         + "its place in “" + in.result().baseline().name() + "”.")
                 .of(lines);
     }
@@ -177,7 +178,7 @@ final class FleetPapers {
                 .text("Order by", 1.1, this::orderBy)
                 .text("In service", 1.1, l -> in.study().money().fiscal().start(in.calendar(l.bus().year())).toString())
                 .toFill("Options").toFill("Warranty").toFill("Delivery month")
-                .note("Unit prices are in money of the year of purchase.").of(lines);
+                .note("Unit prices are in money of the year of purchase. " + ProjectMoney.PRICES).of(lines);
     }
 
     private Optional<FundedLine> funded(Line line) {

@@ -56,7 +56,7 @@ final class GrantCells {
     }
 
     private static PrintedFigure plain(String number, DataTable table) {
-        return new PrintedFigure(number, "", false, table.name());
+        return new PrintedFigure(number, "", false, table.name(), table.mark());
     }
 
     /** What the row of totals has in a column. */
@@ -85,7 +85,8 @@ final class GrantCells {
     Optional<PrintedFigure> valued(String table, String begins) {
         return table(table).flatMap(t -> lines(t).filter(r -> t.printed(r, 0).startsWith(begins)).findFirst()
                 .filter(r -> r.cells().get(column(t, "Value")) instanceof BigDecimal)
-                .map(r -> new PrintedFigure(t.printed(r, column(t, "Value")), t.printed(r, column(t, "Unit")), false, t.name())));
+                .map(r -> new PrintedFigure(t.printed(r, column(t, "Value")), t.printed(r, column(t, "Unit")), false, t.name(),
+                        t.mark())));
     }
 
     /** What the last line has in a column. */
@@ -111,9 +112,9 @@ final class GrantCells {
             return Optional.of(plain(printed, table));
         }
         if (column.format().kind() == CellFormat.Kind.PERCENT) {
-            return Optional.of(new PrintedFigure(printed.replace(" %", ""), PERCENT, false, table.name()));
+            return Optional.of(new PrintedFigure(printed.replace(" %", ""), PERCENT, false, table.name(), table.mark()));
         }
         boolean money = column.unit().equals(in.currency()) || column.label().endsWith("(" + in.currency() + ")");
-        return Optional.of(new PrintedFigure(printed, money ? in.currency() : column.unit(), money, table.name()));
+        return Optional.of(new PrintedFigure(printed, money ? in.currency() : column.unit(), money, table.name(), table.mark()));
     }
 }

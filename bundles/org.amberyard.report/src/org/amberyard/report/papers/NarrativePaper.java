@@ -48,6 +48,6 @@ final class NarrativePaper {
         return used.isEmpty() ? Optional.empty() : Optional.of(new TableBuilder<FigureName>("N1",
                 "N1. Figures in the narrative and the tables that they are from").text("Figure", 3, FigureName::words)
                 .text("As printed", 2, f -> figures.of(f).orElseThrow().words()).text("Table", 1, f -> figures.of(f).orElseThrow().table())
-                .of(used));
+                .mark(used.stream().map(f -> figures.of(f).orElseThrow().mark()).filter(m -> !m.isEmpty()).findFirst().orElse("")).of(used));
     }
 }

@@ -116,7 +116,11 @@ final class NeedPapers {
                 .sum("High-voltage technicians", "h", CellFormat.WHOLE, l -> l.number("high_voltage_labour").orElse(0))
                 .optional("People trained for high voltage, at least", "", CellFormat.WHOLE, l -> l.number("high_voltage_people"))
                 .text("The shop is", 2, l -> l.text("verdict"))
-                .note("Nobody works on high voltage alone, so two people at least are trained as soon as there is such work.")
+                .note("Hours are those of all tasks that fall due in the year, of parts and systems on their intervals, and of failures to be "
+                        + "expected, bus by bus as in table “Tasks of the shop by bus and year” of the consultant's appendix.")
+                .note("People trained: hours of high-voltage work over the " + CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(in.study()
+                        .rules().upkeep().highVoltageHours())) + " h a year of one person, rounded up. Nobody works on high voltage "
+                        + "alone, so two people at least are trained as soon as there is such work.")
                 .of(ResultLine.of(in, "shop_by_year"));
     }
 

@@ -9,8 +9,9 @@ import java.util.Map;
  * @param unit its unit; may be empty
  * @param money true where the unit is a currency, which stands before the number
  * @param table short name of the table, as T4a
+ * @param mark what the table says of its figures, such as that they are not for submission; empty when it says nothing
  */
-public record PrintedFigure(String number, String unit, boolean money, String table) {
+public record PrintedFigure(String number, String unit, boolean money, String table, String mark) {
     private static final String TO_UNIT = "\u00a0";
     /** Units that sentences write out. */
     private static final Map<String, String> IN_SENTENCES = Map.of("yr", "years", "mi", "miles", "gal", "gallons", "h", "hours", "L",

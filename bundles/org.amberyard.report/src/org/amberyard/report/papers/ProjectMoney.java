@@ -40,6 +40,10 @@ record ProjectMoney(List<Line> lines, Optional<String> programme, List<Programme
             + "to whole units (half up); what a programme pays of it is rounded down to whole units, so that nothing is asked for "
             + "above an award; own money is the rest. All totals are sums of these printed amounts.";
 
+    /** How the price of a purchase comes about from the price of the study, for footnotes. */
+    static final String PRICES = "A price is that of the study at the base date, times (1 + its yearly rise) and, where that rise is "
+            + "real, times (1 + general inflation), each to the power of the years from then to the purchase; table T12a has the rises.";
+
     /** Whose money pays, as the columns of a budget have it. */
     enum Column {
         REQUESTED, OTHER_FEDERAL, STATE, UTILITY, LOCAL, TAX_CREDIT, OWN
