@@ -80,7 +80,8 @@ class ConsumptionLogSheetTest extends ExampleSheets {
     @Test
     void everyProblemOfARowIsTold() throws Exception {
         assertEquals(List.of("days.csv, row 2, column “Miles”: “0” must be a number above 0 mi and at most 124,274 mi.",
-                "days.csv, row 2, column “Vehicle”: The row names neither a bus nor a vehicle type; enter one of them, or delete the row."), problems("1/14/2026,,,,0,2.6,71.5,,5\n"));
+                "days.csv, row 2, column “Vehicle”: The row names neither a bus nor a vehicle type; enter one of them, or delete the row."),
+                problems("1/14/2026,,,,0,2.6,71.5,,5\n"));
         assertEquals(List.of("days.csv, row 2, column “Miles”: A distance is missing; enter one, or delete the row."),
                 problems("1/14/2026,B01,,,,2.6,,9,5\n"));
     }

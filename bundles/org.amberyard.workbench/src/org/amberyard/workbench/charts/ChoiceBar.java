@@ -137,8 +137,7 @@ final class ChoiceBar {
 
     private void fit() {
         widths(WIDEST);
-        for (int most = WIDEST - NARROWER; most >= WIDEST_IN_NARROW && area.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > area.getSize().x;
-                most -= NARROWER) {
+        for (int most = WIDEST - NARROWER; most >= WIDEST_IN_NARROW && area.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > area.getSize().x; most -= NARROWER) {
             widths(most);
         }
         area.layout();
