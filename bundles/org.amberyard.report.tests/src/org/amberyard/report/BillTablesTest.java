@@ -38,8 +38,8 @@ class BillTablesTest {
     void portsAtRestAreBilledToTheCent() {
         ResultTable lines = table(portsOnly(false), "bill_lines");
         assertEquals(List.of(120.0, 3.27, 0.38, 0.30, 3.72), amounts(lines, "January", "as metered"));
-        assertEquals(List.of("Electric in stages", 2035, "January", "as metered", "energy charge", "Energy"),
-                lines.rows().get(1).subList(0, 6));
+        assertEquals(List.of("Electric in stages", 2035, "January", "as metered", "Flat", "energy charge", "Energy"),
+                lines.rows().get(1).subList(0, 7));
         assertEquals(29.76, (Double) lines.cell(1, "quantity"), 1e-9);
         assertEquals("kWh", lines.cell(1, "unit"));
         assertEquals(0.11, (Double) lines.cell(1, "price"), 1e-12);
