@@ -92,8 +92,8 @@ class ResultsTest {
     @Test
     void chartRepaintsAfterAnEdit(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            ChartCanvas canvas = display.syncCall(() -> find(shell(), ChartCanvas.class));
-            study.await(() -> canvas.chart().isPresent());
+            View costs = View.of(study, "annualCost");
+            ChartCanvas canvas = display.syncCall(costs::canvas);
             byte[] before = pixels(canvas);
 
             StudyResult earlier = study.result();
@@ -109,8 +109,8 @@ class ResultsTest {
     @Test
     void chartTellsTheFigureUnderThePointer(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            ChartCanvas canvas = display.syncCall(() -> find(shell(), ChartCanvas.class));
-            study.await(() -> canvas.chart().isPresent());
+            View costs = View.of(study, "annualCost");
+            ChartCanvas canvas = display.syncCall(costs::canvas);
 
             assertTrue(display.syncCall(() -> tells(canvas, "Like for like, ")));
         }
