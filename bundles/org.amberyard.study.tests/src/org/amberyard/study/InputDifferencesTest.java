@@ -1,8 +1,12 @@
 package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
@@ -15,6 +19,14 @@ import org.amberyard.model.prices.PricesPackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.InputDifferences.Difference;
 import org.junit.jupiter.api.BeforeEach;
+import org.amberyard.model.common.CommonFactory;
+import org.amberyard.model.routes.Route;
+import org.amberyard.model.vehicles.VehicleType;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 
 class InputDifferencesTest {
@@ -104,6 +116,64 @@ class InputDifferencesTest {
         other.getBuses().set(5, added);
         assertEquals(List.of(true, false), edits().stream().filter(Difference::isWhole).filter(d -> d.element().startsWith("bus ")).map(d -> d.has(0))
                 .toList(), "one has gone and another has come");
+    }
+
+    /** Where an element stands in its list says nothing of which it is. */
+    @Test
+    void aReferenceToAnotherElementInTheSamePlaceIsAChange() {
+        Bus bus = other.getBuses().get(0);
+        int place = other.getVehicleTypes().indexOf(bus.getType());
+        VehicleType next = other.getVehicleTypes().get(place + 1);
+        other.getVehicleTypes().move(place, next);
+        bus.setType(next);
+        assertEquals(List.of(List.of(study.getBuses().get(0).getType().getName(), next.getName())), edits().stream().map(Difference::values).toList());
+    }
+
+    @Test
+    void aDeletedRouteAndTheNewOneOfItsBusAreTwoChanges() {
+        Route route = other.getRoutes().get(0);
+        List<Bus> on = other.getBuses().stream().filter(b -> b.getRoute() == route).toList();
+        EcoreUtil.delete(route, true);
+        on.forEach(b -> b.setRoute(other.getRoutes().get(0)));
+        List<Difference> found = edits();
+        assertTrue(found.contains(new Difference("route " + route.getName(), "", List.of("yes", "no"))), found.toString());
+        assertTrue(found.contains(new Difference("bus " + on.get(0).getName(), "Route", List.of(route.getName(), other.getRoutes().get(0).getName()))),
+                found.toString());
+    }
+
+    @Test
+    void anElementThatIsRenamedIsFoundBesideOneThatHasGone() {
+        EcoreUtil.delete(other.getBuses().get(1), true);
+        int gone = edits().size();
+        String before = other.getBuses().get(5).getName();
+        other.getBuses().get(5).setName("B99");
+        List<Difference> found = edits();
+        assertEquals(gone + 1, found.size(), found.toString());
+        assertTrue(found.stream().anyMatch(d -> d.values().equals(List.of(before, "B99"))), found.toString());
+    }
+
+    /** Whatever kind it is of, and however few fields it has. */
+    @Test
+    void aNewNameIsOneChange() {
+        List<EObject> elements = new ArrayList<>();
+        EcoreUtil.<EObject>getAllContents(other, true).forEachRemaining(elements::add);
+        Set<EClass> named = new HashSet<>();
+        for (EObject element : elements) {
+            EStructuralFeature name = element.eClass().getEStructuralFeature("name");
+            if (name instanceof EAttribute text && text.getEType().getInstanceClass() == String.class && named.add(element.eClass())) {
+                Object before = element.eGet(name);
+                element.eSet(name, before + " renamed");
+                assertEquals(1, edits().size(), () -> element + ": " + edits());
+                element.eSet(name, before);
+            }
+        }
+        assertTrue(named.size() > 12, named.size() + " kinds");
+    }
+
+    @Test
+    void aSourceThatNamesNoFieldIsAChangeOfItsOwn() {
+        other.getBuses().get(0).getSources().add(CommonFactory.eINSTANCE.createSourceNote());
+        assertEquals(1, edits().size());
     }
 
     /** What was imported has more digits than anybody reads; those are told only where nothing else tells two values apart. */

@@ -1,14 +1,18 @@
 package org.amberyard.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
@@ -49,19 +53,18 @@ public final class InputDifferences {
         }
     }
 
-    /** Of so many fields of an element that was renamed, one may differ. */
-    private static final int LEAST_ALIKE = 4;
     private static final String HAS = "yes";
     private static final String HAS_NOT = "no";
 
     private final Study units;
-    private final boolean edits;
+    /** Of a study before and after edits; empty where each is a study of its own. */
+    private final Optional<ElementPairs> pairs;
     private final Predicate<EStructuralFeature> counts;
     private final List<Difference> found = new ArrayList<>();
 
-    private InputDifferences(Study units, boolean edits, Predicate<EStructuralFeature> counts) {
+    private InputDifferences(Study units, Optional<ElementPairs> pairs, Predicate<EStructuralFeature> counts) {
         this.units = units;
-        this.edits = edits;
+        this.pairs = pairs;
         this.counts = counts;
     }
 
@@ -72,17 +75,17 @@ public final class InputDifferences {
      * @param units study in whose units values are given
      */
     public static List<Difference> of(List<? extends EObject> elements, Study units) {
-        return new InputDifferences(units, false, feature -> true).of(elements);
+        return new InputDifferences(units, Optional.empty(), feature -> true).of(elements);
     }
 
     /**
      * What edits have made of a study, counted as edits are: the source of a value is part of the change of the value, and an element that has
-     * another name stays the same where its place is the same.
+     * got another name is one change wherever it is named.
      *
      * @param counts fields that are of interest
      */
     public static List<Difference> ofEdits(Study then, Study now, Predicate<EStructuralFeature> counts) {
-        return new InputDifferences(now, true, counts).of(List.of(then, now));
+        return new InputDifferences(now, Optional.of(ElementPairs.of(then, now)), counts).of(List.of(then, now));
     }
 
     private List<Difference> of(List<? extends EObject> elements) {
@@ -129,24 +132,13 @@ public final class InputDifferences {
         if (feature instanceof EAttribute && all.stream().map(e -> e.eGet(feature)).distinct().count() == 1) {
             return List.of();
         }
-        if (edits && feature instanceof EReference && isSame(all.stream().map(e -> places(e.eGet(feature))).toList())) {
+        if (feature instanceof EReference && pairs.filter(p -> p.isSame(all.get(0).eGet(feature), all.get(1).eGet(feature))).isPresent()) {
             return List.of();
         }
         FieldFormat format = FieldFormat.of(feature, units);
         List<String> shown = all.stream().map(e -> VariedNumber.shown(format, study(e), e, feature, e.eGet(feature))).toList();
         List<String> told = isSame(shown) ? all.stream().map(e -> VariedNumber.text(format, study(e), e, feature, e.eGet(feature))).toList() : shown;
         return isSame(told) ? List.of() : told;
-    }
-
-    /** Where the elements stand that a field refers to, whatever they are called. */
-    private String places(Object value) {
-        return value instanceof List<?> several ? several.stream().map(this::places).collect(Collectors.joining(" "))
-                : value instanceof EObject element ? place(element) : "";
-    }
-
-    private String place(EObject element) {
-        Study study = study(element);
-        return EcoreUtil.isAncestor(study, element) ? EcoreUtil.getRelativeURIFragmentPath(study, element) : ElementNames.of(element);
     }
 
     private static boolean isSame(List<String> texts) {
@@ -159,16 +151,9 @@ public final class InputDifferences {
     }
 
     private void compareHeld(List<EObject> all, EStructuralFeature feature) {
-        List<Map<String, EObject>> held = all.stream().map(e -> held(e, feature)).toList();
-        if (edits) {
-            compareRenamed(held);
-        }
-        Set<String> names = new LinkedHashSet<>();
-        held.forEach(h -> names.addAll(h.keySet()));
-        for (String name : names) {
-            List<EObject> same = held.stream().map(h -> h.get(name)).toList();
+        for (List<EObject> same : matched(all, feature)) {
             EObject first = same.stream().filter(Objects::nonNull).findFirst().orElseThrow();
-            if (edits && first instanceof SourceNote note && isPartOfValue(note, all)) {
+            if (pairs.isPresent() && first instanceof SourceNote note && isPartOfValue(note, all)) {
                 continue;
             }
             if (same.contains(null)) {
@@ -179,39 +164,39 @@ public final class InputDifferences {
         }
     }
 
-    /** An element that stands in the place of another and is like it, but for its name and little else, has been renamed. */
-    private void compareRenamed(List<Map<String, EObject>> held) {
-        Map<String, EObject> before = held.get(0);
-        Map<String, EObject> after = held.get(1);
-        List<String> namesBefore = List.copyOf(before.keySet());
-        List<String> namesAfter = List.copyOf(after.keySet());
-        for (int i = 0; i < Math.min(namesBefore.size(), namesAfter.size()); i++) {
-            EObject was = before.get(namesBefore.get(i));
-            EObject is = after.get(namesAfter.get(i));
-            boolean others = after.containsKey(namesBefore.get(i)) || before.containsKey(namesAfter.get(i));
-            if (!others && isAlike(List.of(was, is))) {
-                before.remove(namesBefore.get(i));
-                after.remove(namesAfter.get(i));
-                compare(ElementNames.withKind(was), List.of(was, is));
-            }
+    /** What is the same in all, or null in those that have it not; those of the first come first. */
+    private List<List<EObject>> matched(List<EObject> all, EStructuralFeature feature) {
+        List<Map<String, EObject>> held = all.stream().map(e -> held(e, feature)).toList();
+        if (pairs.isPresent()) {
+            return paired(held.get(0).values(), held.get(1).values());
         }
+        Set<String> names = new LinkedHashSet<>();
+        held.forEach(h -> names.addAll(h.keySet()));
+        return names.stream().map(name -> held.stream().map(h -> h.get(name)).toList()).toList();
     }
 
-    private boolean isAlike(List<EObject> both) {
-        List<EStructuralFeature> features = both.get(0).eClass().getEAllStructuralFeatures().stream().filter(f -> !isContainment(f)).toList();
-        return both.get(0).eClass() == both.get(1).eClass()
-                && features.stream().filter(f -> !differing(both, f).isEmpty()).count() * LEAST_ALIKE <= features.size();
+    private List<List<EObject>> paired(Collection<EObject> before, Collection<EObject> after) {
+        List<List<EObject>> matched = new ArrayList<>();
+        Set<EObject> come = Collections.newSetFromMap(new IdentityHashMap<>());
+        come.addAll(after);
+        for (EObject then : before) {
+            EObject now = pairs.orElseThrow().now(then);
+            come.remove(now);
+            matched.add(Arrays.asList(then, now));
+        }
+        after.stream().filter(come::contains).forEach(now -> matched.add(Arrays.asList(null, now)));
+        return matched;
     }
 
     /** True when a value differs of which a note tells the source. */
     private boolean isPartOfValue(SourceNote note, List<EObject> all) {
         return all.get(0).eClass().getEAllStructuralFeatures().stream()
-                .filter(f -> note.getField().equals(f.getName()) || SourceNotes.EVERY_FIELD.equals(note.getField()))
+                .filter(f -> f.getName().equals(note.getField()) || SourceNotes.EVERY_FIELD.equals(note.getField()))
                 .anyMatch(f -> !isContainment(f) && !differing(all, f).isEmpty());
     }
 
     /** What an element holds, by names that are made to differ. */
-    private static Map<String, EObject> held(EObject element, EStructuralFeature feature) {
+    static Map<String, EObject> held(EObject element, EStructuralFeature feature) {
         Object value = element.eGet(feature);
         List<?> list = value instanceof List<?> several ? several : value == null ? List.of() : List.of(value);
         Map<String, EObject> named = new LinkedHashMap<>();
