@@ -66,6 +66,17 @@ class StudyFolderTest {
     }
 
     /** Every kind of element that a study can hold has a table. */
+    /** Files of a district's own are told, not passed over in silence. */
+    @Test
+    void aFileThatIsNoTableOfAStudyIsRefusedByName() throws Exception {
+        StudyFolderExport.write(StudyFile.load(EXAMPLE.resolve("ostrick-vale.amberyard")), folder);
+        Files.writeString(folder.resolve("Fleet list.CSV"), "Bus,Year\n7,2011\n");
+        Files.writeString(folder.resolve("notes.txt"), "for ourselves");
+        ImportException refused = assertThrows(ImportException.class, () -> StudyFolderImport.read(folder));
+        assertEquals(1, refused.problems().size(), refused.getMessage());
+        assertTrue(refused.problems().get(0).toString().startsWith("Fleet list.CSV: This is no table of a study"), refused.getMessage());
+    }
+
     @Test
     void everyKindOfElementHasATable() {
         Set<EClass> kept = StudyTables.ALL.stream().map(StudyTable::type).collect(Collectors.toSet());

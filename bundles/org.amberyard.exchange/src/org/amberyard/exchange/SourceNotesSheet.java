@@ -12,7 +12,7 @@ import org.amberyard.model.study.Study;
 
 /** The source notes of all elements as one sheet: table, element, field, quality, citation, date. */
 final class SourceNotesSheet {
-    private static final String FILE = "sources.csv";
+    static final String FILE = "sources.csv";
     private static final List<String> HEADER = List.of("Table", "Element", "Field", "Quality", "Citation", "Date");
 
     private SourceNotesSheet() {

@@ -1,11 +1,14 @@
 package org.amberyard.exchange;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.meta.ElementNames;
@@ -29,6 +32,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 public final class StudyFolderImport {
     private static final String SETTINGS = "settings";
+    private static final String ENDING = ".csv";
 
     private final Path folder;
     private final String currency;
@@ -63,6 +67,7 @@ public final class StudyFolderImport {
      */
     public static Study read(Path folder) throws ImportException {
         StudyFolderImport reading = new StudyFolderImport(folder);
+        reading.refuseOthers();
         StudyTables.ALL.forEach(reading::readTable);
         reading.pending.forEach(reading::resolve);
         reading.problems.addAll(SourceNotesSheet.readInto(folder, reading.study));
@@ -70,6 +75,23 @@ public final class StudyFolderImport {
             throw new ImportException(reading.problems);
         }
         return reading.study;
+    }
+
+    /** A file that would be passed over in silence is no part of a study. */
+    private void refuseOthers() throws ImportException {
+        try (Stream<Path> files = Files.list(folder)) {
+            files.filter(Files::isRegularFile).map(f -> f.getFileName().toString()).filter(name -> name.toLowerCase(Locale.ROOT).endsWith(ENDING))
+                    .filter(name -> !isTable(name)).sorted()
+                    .forEach(name -> problems.add(new ImportProblem(name, 0, "", "This is no table of a study, whose tables are named buses.csv, routes.csv "
+                            + "and so on, with the headers that an export has. Take it out of the folder; a list that the district keeps is imported "
+                            + "into a study as a table.")));
+        } catch (IOException | UncheckedIOException e) {
+            throw new ImportException(List.of(new ImportProblem(folder.toString(), 0, "", "The folder cannot be read: " + e.getMessage())));
+        }
+    }
+
+    private static boolean isTable(String name) {
+        return name.equals(SourceNotesSheet.FILE) || StudyTables.ALL.stream().anyMatch(t -> name.equals(t.name() + ENDING));
     }
 
     private void readTable(StudyTable table) {

@@ -20,7 +20,7 @@ final class PageStage {
 
     PageStage(CTabFolder folder) {
         this.folder = folder;
-        this.behind = new Shell(folder.getShell(), SWT.NO_TRIM);
+        this.behind = new Shell(folder.getDisplay(), SWT.NO_TRIM);
         folder.addListener(SWT.Dispose, e -> behind.dispose());
     }
 

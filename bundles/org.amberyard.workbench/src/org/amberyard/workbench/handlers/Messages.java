@@ -6,7 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
     public static String CompareSubmission_message;
     public static String CompareSubmission_title;
-    public static String Open_recoverNeverSaved;
+    public static String Open_recoverFileGone;
     public static String Open_taken;
     public static String Open_takenCopy;
     public static String Open_takenNot;

@@ -43,7 +43,7 @@ final class RecoveryFinder {
     private static String question(Path study, Path kept) {
         return UntitledStudy.isPlace(study) ? NLS.bind(Messages.Open_recoverUntitled, name(kept, study), time(kept))
                 : NLS.bind(Messages.Open_recover, new Object[] {name(kept, study), study.getFileName(), study.getParent(), time(kept),
-                    Files.exists(study) ? time(study) : Messages.Open_recoverNeverSaved});
+                    Files.exists(study) ? time(study) : Messages.Open_recoverFileGone});
     }
 
     /** The study's own name; that of its file where what was kept cannot be read, which is said when it is brought back. */

@@ -1,7 +1,10 @@
 package org.amberyard.workbench.look;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
@@ -29,6 +32,12 @@ public final class CutText extends Canvas {
                 event.result = text;
             }
         });
+        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
+            @Override
+            public void getRole(AccessibleControlEvent event) {
+                event.detail = ACC.ROLE_LABEL;
+            }
+        });
     }
 
     /** Shows a text in a colour. */
@@ -39,6 +48,7 @@ public final class CutText extends Canvas {
         text = words.replace('\n', ' ');
         ink = colour;
         tell();
+        getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         redraw();
     }
 

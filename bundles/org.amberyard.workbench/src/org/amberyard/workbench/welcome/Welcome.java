@@ -6,6 +6,7 @@ import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 
 /** Keeps the page of welcome in a window as long as no study is open. */
@@ -46,8 +47,10 @@ public final class Welcome implements IPartListener2 {
     }
 
     private void later(Runnable what) {
-        page.getWorkbenchWindow().getWorkbench().getDisplay().asyncExec(() -> {
-            boolean gone = page.getWorkbenchWindow().getShell() == null || page.getWorkbenchWindow().getWorkbench().isClosing();
+        // A page that has been closed meanwhile has no window any more.
+        IWorkbenchWindow window = page.getWorkbenchWindow();
+        window.getWorkbench().getDisplay().asyncExec(() -> {
+            boolean gone = page.getWorkbenchWindow() == null || window.getShell() == null || window.getWorkbench().isClosing();
             if (!gone) {
                 what.run();
             }
