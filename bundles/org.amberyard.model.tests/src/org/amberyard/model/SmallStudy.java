@@ -4,6 +4,7 @@ import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.fleet.FleetFactory;
+import org.amberyard.model.funding.AwardStatus;
 import org.amberyard.model.funding.BusAward;
 import org.amberyard.model.funding.FundingFactory;
 import org.amberyard.model.funding.Programme;
@@ -58,6 +59,8 @@ public final class SmallStudy {
         bus.setRoute(route);
         rebate.setName("Rebate");
         rebate.setLastYear(2030);
+        rebate.setStatus(AwardStatus.COMMITTED);
+        rebate.setLetter("Letter of award");
         rebate.getBusAwards().add(award);
         study.getProgrammes().add(rebate);
         addPlan();

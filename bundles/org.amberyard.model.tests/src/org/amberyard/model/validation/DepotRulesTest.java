@@ -5,6 +5,7 @@ import org.amberyard.model.SmallStudy;
 import org.amberyard.model.common.Month;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.LoadDayKind;
@@ -79,6 +80,16 @@ class DepotRulesTest {
     void stepsMakeUpAnHour() {
         depot.setStepMin(25);
         Said.of(small, "ERROR: Depot Depot: time step is 25 min; it must be 5, 10, 15, 20, 30 or 60 min.");
+    }
+
+    /** The hours that are typed are kept by one policy alone. */
+    @Test
+    void hoursOfChargingCountUnderTheirPolicyOnly() {
+        depot.setChargeWindowStartMin(1260);
+        Said.of(small, "WARNING: Depot Depot: the hours of charging, 21:00 to 5:15, count under “at a set time” only; under “spread to departure” buses "
+                + "charge whenever they are plugged in.");
+        depot.setChargingPolicy(ChargingPolicy.SET_TIME);
+        Said.of(small);
     }
 
     @Test

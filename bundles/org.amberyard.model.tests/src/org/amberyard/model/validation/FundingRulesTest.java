@@ -38,6 +38,7 @@ class FundingRulesTest {
     @Test
     void programmesThatMayNotBeCombinedAreNamedOnTheStep() {
         Programme fund = addProgramme("Fund");
+        fund.setProbability(0.5);
         small.replacement.getProgrammes().add(fund);
         Said.of(small);
         fund.getExcludes().add(small.rebate);
@@ -50,6 +51,12 @@ class FundingRulesTest {
 
     @Test
     void howFarMoneyIsSecuredAgreesWithHowItIsCounted() {
+        small.rebate.setStatus(AwardStatus.NOT_SAID);
+        Said.of(small, "WARNING: Programme Rebate: its award is counted as certain, but its status is not said; enter how far it is secured, or how probable "
+                + "it is.");
+        small.replacement.getProgrammes().clear();
+        Said.of(small);
+        small.replacement.getProgrammes().add(small.rebate);
         small.rebate.setStatus(AwardStatus.APPLIED);
         Said.of(small, "WARNING: Programme Rebate: its status is “applied for”, yet its award is counted as certain; enter how probable it is.");
         small.rebate.setProbability(0.6);

@@ -15,6 +15,7 @@ final class AwardStatusRule implements Rule {
     @Override
     public void check(Study study, Findings findings) {
         study.getProgrammes().forEach(p -> checkProgramme(p, findings));
+        study.getProgrammes().forEach(p -> checkSaid(study, p, findings));
         study.getPlans().forEach(p -> checkOwn(study, p, findings));
     }
 
@@ -30,6 +31,15 @@ final class AwardStatusRule implements Rule {
                     + findings.fact(programme, Literals.PROGRAMME__PROBABILITY) + "; one of the two is not so.");
         }
         checkLetter(programme, status, Literals.PROGRAMME__LETTER, findings);
+    }
+
+    /** Money that a plan counts on as certain, of which nobody has said how far it is. */
+    private static void checkSaid(Study study, Programme programme, Findings findings) {
+        if (programme.getStatus() == AwardStatus.NOT_SAID && programme.getProbability() >= 1
+                && study.getPlans().stream().anyMatch(plan -> isNamed(plan, programme))) {
+            findings.warning(programme, Literals.PROGRAMME__STATUS, "its award is counted as certain, but its status is not said; enter how far it is "
+                    + "secured, or how probable it is.");
+        }
     }
 
     private static void checkOwn(Study study, Plan plan, Findings findings) {

@@ -1,6 +1,7 @@
 package org.amberyard.model.validation;
 
 import java.util.List;
+import org.amberyard.model.depot.ChargingPolicy;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.ServiceUpgrade;
@@ -24,12 +25,24 @@ final class DepotRule implements Rule {
             findings.error(depot, Literals.DEPOT__CHARGE_WINDOW_END_MIN, "charging starts and ends at "
                     + findings.value(depot, Literals.DEPOT__CHARGE_WINDOW_START_MIN)
                     + "; enter an end that leaves time to charge.");
+        } else {
+            checkHours(depot, findings);
         }
         if (!STEPS_MIN.contains(depot.getStepMin())) {
             findings.error(depot, Literals.DEPOT__STEP_MIN, findings.fact(depot, Literals.DEPOT__STEP_MIN)
                     + "; it must be 5, 10, 15, 20, 30 or 60 min.");
         }
         depot.getUpgrades().forEach(upgrade -> check(upgrade, depot, findings));
+    }
+
+    /** Whoever enters hours of charging must not take them for kept where the policy chooses its own. */
+    private static void checkHours(Depot depot, Findings findings) {
+        boolean entered = depot.eIsSet(Literals.DEPOT__CHARGE_WINDOW_START_MIN) || depot.eIsSet(Literals.DEPOT__CHARGE_WINDOW_END_MIN);
+        if (entered && depot.getChargingPolicy() != ChargingPolicy.SET_TIME) {
+            findings.warning(depot, Literals.DEPOT__CHARGING_POLICY, "the hours of charging, " + findings.value(depot, Literals.DEPOT__CHARGE_WINDOW_START_MIN)
+                    + " to " + findings.value(depot, Literals.DEPOT__CHARGE_WINDOW_END_MIN) + ", count under “" + ChargingPolicy.SET_TIME.getLiteral()
+                    + "” only; under “" + depot.getChargingPolicy().getLiteral() + "” buses charge whenever they are plugged in.");
+        }
     }
 
     private static void check(ServiceUpgrade upgrade, Depot depot, Findings findings) {
