@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -40,6 +43,22 @@ class ChoiceSearchTest {
             return options;
         }).toList();
         return new ChoiceProblem(groups, new double[] {5 + 20 * random.nextDouble(), 3 + 8 * random.nextDouble(), -1});
+    }
+
+    /** Buses of a kind have the same options, so that what they take together differs by rounding alone; invented. */
+    @Test
+    void limitsThatNothingKeepsEndTheSearchToo() {
+        for (long seed = 1; seed <= 20; seed++) {
+            RandomGenerator random = new MersenneTwister(seed);
+            List<Choice> options = IntStream.range(0, 6).mapToObj(o -> choice(100 * random.nextDouble(),
+                    IntStream.range(0, 12).mapToDouble(r -> 1e5 * (1 + random.nextDouble())).toArray())).toList();
+            ChoiceProblem alike = new ChoiceProblem(Collections.nCopies(10, options),
+                    IntStream.range(0, 12).mapToDouble(r -> 1e5 * random.nextDouble()).toArray());
+            ChoiceSearch.Found found = assertTimeoutPreemptively(Duration.ofMinutes(1),
+                    () -> ChoiceSearch.of(alike, ChoiceBound.of(alike, Progress.NONE), List.of(), Progress.NONE));
+            assertFalse(found.within());
+            assertFalse(found.proven());
+        }
     }
 
     /** With fractions of options allowed. */

@@ -91,7 +91,8 @@ public final class ChoiceSearch {
         for (int r = 0; r < taken.length; r++) {
             sum += Math.max(0, taken[r] - problem.limit(r)) / scale[r];
         }
-        return sum <= WITHIN ? 0 : sum;
+        // In steps that are larger than what rounding leaves, so that nobody goes round in circles for the last bits.
+        return Math.rint(sum / WITHIN) * WITHIN;
     }
 
     private State after(State state, Move move) {
@@ -135,11 +136,11 @@ public final class ChoiceSearch {
 
     private State improved(State start, Progress progress) {
         State state = state(start.picks);
-        State next = better(state);
-        while (next != state) {
+        State next = state(better(state).picks);
+        while (isBetter(next, state)) {
             progress.at(0);
-            state = state(next.picks);
-            next = better(state);
+            state = next;
+            next = state(better(state).picks);
         }
         return state;
     }
@@ -152,8 +153,11 @@ public final class ChoiceSearch {
 
     /** The best of some that is better by more than rounding; the state itself where none is. */
     private static State best(List<State> found, State than) {
-        return found.stream().min(State.BEST).filter(s -> s.over < than.over
-                || s.over == than.over && s.cost < than.cost - WITHIN * (1 + Math.abs(than.cost))).orElse(than);
+        return found.stream().min(State.BEST).filter(s -> isBetter(s, than)).orElse(than);
+    }
+
+    private static boolean isBetter(State state, State than) {
+        return state.over < than.over || state.over == than.over && state.cost < than.cost - WITHIN * (1 + Math.abs(than.cost));
     }
 
     /** The changes that save most, whatever they take, each with every second one. */
