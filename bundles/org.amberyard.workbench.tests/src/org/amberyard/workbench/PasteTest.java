@@ -45,9 +45,12 @@ class PasteTest {
         return IntStream.range(0, grid.model().rows()).mapToObj(row -> grid.model().text(row, column)).toList();
     }
 
+    private static Button button(Shell shell, String text) {
+        return View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").equals(text)).findFirst().orElseThrow();
+    }
+
     private static void press(Shell shell, String text) {
-        View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").equals(text)).findFirst().orElseThrow()
-                .notifyListeners(SWT.Selection, new Event());
+        button(shell, text).notifyListeners(SWT.Selection, new Event());
     }
 
     /** As in a spreadsheet what can be taken is taken, in one step; each cell that is refused is listed with its reason, and leads there. */
@@ -124,6 +127,60 @@ class PasteTest {
             keys.pressWith(SWT.CTRL, 'v');
             assertEquals(List.of("T063", "T064"), study.study().getTrips().subList(trips, trips + 2).stream().map(Trip::getName).toList());
             assertEquals(trips + 2, study.study().getTrips().size());
+        }
+    }
+
+    /** A line that is blank or wholly refused adds no row: what is refused further down counts without it, and is led to. */
+    @Test
+    void refusedCellsOfNewRowsAreListedUnderTheRowsThatCameToBe(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            List<Bus> buses = study.study().getBuses();
+            int before = buses.size();
+            Grid grid = study.goTo(buses.get(0), FleetPackage.Literals.BUS__MODEL_YEAR);
+            int at = display.syncCall(() -> grid.selection().column());
+            display.syncExec(() -> grid.goTo(before, at));
+            Tools.copy(display, "soon\tlate\n\t\n2001\tnever\n2003\t2004\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            study.await(() -> list(display).isPresent());
+            assertEquals(List.of(2001, 2003), buses.subList(before, buses.size()).stream().map(Bus::getModelYear).toList());
+            display.syncExec(() -> {
+                Shell shell = list(display).orElseThrow();
+                assertEquals("3 of 6 cells were entered. One was refused and keeps what it had. 2 were refused in lines of which nothing was "
+                        + "taken; no rows were added for them. Undo takes the whole entry back.", told(shell));
+                assertEquals(List.of("Line 1 of the block", "Line 1 of the block", before + 1 + "  " + buses.get(before).getName()), column(shell, 0));
+                assertEquals(List.of("soon", "late", "never"), column(shell, 2));
+                assertFalse(button(shell, "Go to the cell").isEnabled(), "there is no cell");
+                View.all(shell, Grid.class).get(0).goTo(2, 0);
+                assertTrue(button(shell, "Go to the cell").isEnabled());
+                press(shell, "Go to the cell");
+            });
+            assertEquals(List.of(before, at + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+        }
+    }
+
+    /** Nothing stands for what is typed into one cell of the empty row and refused, but the cell. */
+    @Test
+    void aBlockOfWhichNothingIsTakenAddsNoRow(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int before = study.study().getBuses().size();
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__MODEL_YEAR);
+            int at = display.syncCall(() -> grid.selection().column());
+            display.syncExec(() -> grid.goTo(before, at));
+            Tools.copy(display, "soon");
+            keys.pressWith(SWT.CTRL, 'v');
+            assertTrue(display.syncCall(grid::refusal).startsWith("Chassis model year is “soon”"));
+
+            Tools.copy(display, "soon\n\n");
+            keys.pressWith(SWT.CTRL, 'v');
+
+            study.await(() -> list(display).isPresent());
+            assertEquals("No cell was entered. One was refused in a line of which nothing was taken; no row was added for it.",
+                    display.syncCall(() -> told(list(display).orElseThrow())));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
     }
 }

@@ -253,10 +253,11 @@ public final class Grid extends Canvas {
     boolean enter(int row, int column, List<List<String>> block) {
         refusals.forget();
         try {
+            int texts = Blocks.texts(block, model.rows() - row);
             List<CellRefusal> refused = model.put(row, column, block);
             tellRefusal(null);
             refresh();
-            refusals.list(refused, Blocks.texts(block));
+            refusals.list(refused, texts);
             return true;
         } catch (CellRefusal refusal) {
             tellRefusal(refusal);

@@ -1,6 +1,7 @@
 package org.amberyard.workbench.grid;
 
 import java.util.List;
+import org.eclipse.osgi.util.NLS;
 
 /** Cells of a table that have refused what was entered, each with the text and the reason. */
 final class RefusedModel implements GridModel {
@@ -19,9 +20,8 @@ final class RefusedModel implements GridModel {
     }
 
     private static Line line(GridModel table, CellRefusal refusal) {
-        boolean there = refusal.row() < table.rows();
-        String number = String.valueOf(refusal.row() + 1);
-        String row = there ? number + "  " + table.text(refusal.row(), 0) : number;
+        boolean there = refusal.hasRow();
+        String row = there ? refusal.row() + 1 + "  " + table.text(refusal.row(), 0) : NLS.bind(Messages.Refused_line, refusal.lostLine() + 1);
         return new Line(refusal, there ? table.subject(refusal.row(), refusal.column()) : null,
                 List.of(row, table.header(refusal.column()), refusal.typed(), refusal.getMessage()));
     }
