@@ -146,6 +146,7 @@ class PasteTest {
 
             study.await(() -> list(display).isPresent());
             assertEquals(List.of(2001, 2003), buses.subList(before, buses.size()).stream().map(Bus::getModelYear).toList());
+            assertEquals(List.of(before, before + 1), rows(display, grid));
             display.syncExec(() -> {
                 Shell shell = list(display).orElseThrow();
                 assertEquals("3 of 6 cells were entered. One was refused and keeps what it had. 2 were refused in lines of which nothing was "
@@ -180,7 +181,31 @@ class PasteTest {
             study.await(() -> list(display).isPresent());
             assertEquals("No cell was entered. One was refused in a line of which nothing was taken; no row was added for it.",
                     display.syncCall(() -> told(list(display).orElseThrow())));
+            assertEquals(List.of(before), rows(display, grid));
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
+    }
+
+    /** The selection that is left is filled down next: it reaches over the rows that there are. */
+    @Test
+    void rowsThatCameToBeAreSelectedAndNoOthers(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int before = study.study().getBuses().size();
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__NAME);
+            display.syncExec(() -> grid.goTo(before, 0));
+            Tools.copy(display, "B51\n\n\n\nB52\n");
+            keys.pressWith(SWT.CTRL, 'v');
+            assertEquals(before + 2, study.study().getBuses().size());
+            assertEquals(List.of(before, before + 1), rows(display, grid));
+
+            keys.pressWith(SWT.CTRL, 'd');
+
+            assertEquals(before + 2, study.study().getBuses().size());
+        }
+    }
+
+    private static List<Integer> rows(Display display, Grid grid) {
+        return display.syncCall(() -> IntStream.rangeClosed(grid.selection().range().top(), grid.selection().range().bottom()).boxed().toList());
     }
 }
