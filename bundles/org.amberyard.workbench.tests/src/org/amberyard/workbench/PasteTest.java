@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,7 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.routes.Trip;
+import org.amberyard.model.site.SitePackage;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -159,6 +161,23 @@ class PasteTest {
                 press(shell, "Go to the cell");
             });
             assertEquals(List.of(before, at + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+        }
+    }
+
+    /** A text that is null is none: its cell stays, whatever the table. */
+    @Test
+    void cellsWithoutATextStayAsTheyAre(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid site = study.goTo(study.study().getSite(), SitePackage.Literals.SITE__ELEVATION_M);
+            Grid plan = PlanGridTest.show(study);
+            for (Grid grid : List.of(site, plan)) {
+                int column = grid == plan ? grid.model().columns() - 2 : 1;
+                List<String> before = display.syncCall(() -> List.of(grid.model().text(0, column), grid.model().text(1, column)));
+                List<List<String>> block = List.of(Arrays.asList((String) null), Arrays.asList((String) null));
+                display.syncExec(() -> assertEquals(List.of(), assertDoesNotThrow(() -> grid.model().put(0, column, block))));
+                assertEquals(before, display.syncCall(() -> List.of(grid.model().text(0, column), grid.model().text(1, column))));
+            }
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
         }
     }
 
