@@ -16,6 +16,7 @@ import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.routes.Trip;
 import org.amberyard.model.site.SitePackage;
+import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -161,6 +162,26 @@ class PasteTest {
                 press(shell, "Go to the cell");
             });
             assertEquals(List.of(before, at + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+        }
+    }
+
+    /** The list stays when the editor shows another page: its lines lead back to the page of the table. */
+    @Test
+    void aRefusedCellIsFoundFromAnotherPage(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid grid = study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            Tools.copy(display, "2001\t2000\n2003\tsoon\n");
+            new Keyboard(display).pressWith(SWT.CTRL, 'v');
+            study.await(() -> list(display).isPresent());
+            int column = display.syncCall(() -> grid.selection().column());
+            study.show(PageKind.STUDY);
+            assertFalse(display.syncCall(grid::isVisible));
+
+            display.syncExec(() -> press(list(display).orElseThrow(), "Go to the cell"));
+
+            assertTrue(display.syncCall(grid::isVisible));
+            study.await(grid::isFocusControl);
+            assertEquals(List.of(2, column + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
         }
     }
 

@@ -36,6 +36,7 @@ public final class Grid extends Canvas {
     private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
     private final List<Consumer<Point>> dragListeners = new ArrayList<>();
+    private BooleanSupplier way = () -> true;
     private GridModel model;
     private boolean rowMarked;
     private boolean faded;
@@ -147,6 +148,20 @@ public final class Grid extends Canvas {
      */
     public void leadEnter(BooleanSupplier there) {
         keys.leadBy(there);
+    }
+
+    /**
+     * Tells how the table comes on show where it is on a page that is behind another.
+     *
+     * @param newWay brings it on; false when it cannot
+     */
+    public void comesBy(BooleanSupplier newWay) {
+        way = newWay;
+    }
+
+    /** Brings the table on show; false when it cannot. */
+    boolean come() {
+        return way.getAsBoolean();
     }
 
     GridKeys keys() {

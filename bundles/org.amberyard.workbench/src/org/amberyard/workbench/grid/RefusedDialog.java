@@ -84,7 +84,7 @@ final class RefusedDialog extends SizedDialog {
 
     private void goTo(int row) {
         CellRefusal refusal = model.refusal(row);
-        if (!table.isDisposed() && refusal.hasRow() && table.goToCell(refusal.row(), refusal.column(), model.of(row))) {
+        if (!table.isDisposed() && refusal.hasRow() && table.come() && table.goToCell(refusal.row(), refusal.column(), model.of(row))) {
             table.getShell().forceActive();
             table.setFocus();
         }
