@@ -50,21 +50,33 @@ public final class RoundedText {
         if (unit.show(stored, StudyUnits.of(study)) == unit.show(stored, UnitSystem.METRIC)) {
             return readable(unit, stored);
         }
-        return readable(unit, stored, DIGITS.getPrecision());
+        return readable(unit, stored, DIGITS.getPrecision(), RoundingMode.HALF_UP);
+    }
+
+    /**
+     * The same of a limit of a field, which the shown figure keeps: a greatest elevation of 4500 m reads 14,763 ft, as 14,764 ft would be too much.
+     *
+     * @param most true for the greatest value, false for the least
+     */
+    public double readableLimit(EStructuralFeature field, double limit, boolean most) {
+        Unit unit = Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE);
+        double nearest = readable(unit, limit);
+        boolean kept = most ? nearest <= limit : nearest >= limit;
+        return kept ? nearest : readable(unit, limit, SHOWN_DIGITS, most ? RoundingMode.FLOOR : RoundingMode.CEILING);
     }
 
     /** The same of a value in a unit. */
     public double readable(Unit unit, double stored) {
-        return readable(unit, stored, SHOWN_DIGITS);
+        return readable(unit, stored, SHOWN_DIGITS, RoundingMode.HALF_UP);
     }
 
-    private double readable(Unit unit, double stored, int digits) {
+    private double readable(Unit unit, double stored, int digits, RoundingMode rounding) {
         double figure = unit.show(stored, StudyUnits.of(study));
         if (!Double.isFinite(figure) || figure == 0) {
             return stored;
         }
         BigDecimal exact = BigDecimal.valueOf(figure);
-        BigDecimal read = exact.precision() - exact.scale() >= digits ? exact.setScale(0, RoundingMode.HALF_UP) : exact.round(new MathContext(digits));
+        BigDecimal read = exact.precision() - exact.scale() >= digits ? exact.setScale(0, rounding) : exact.round(new MathContext(digits, rounding));
         return unit.store(read.doubleValue(), StudyUnits.of(study));
     }
 

@@ -8,10 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.grid.SortOrder;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -91,6 +96,31 @@ class HeadlineTest {
             assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Electric in stages”"));
             assertNull(display.syncCall(() -> View.all(area(plans), StyledText.class).get(0).getToolTipText()), "a tip over words that are seen is in the way");
         }
+    }
+
+    /** New results do not bring the plans back to their own order, and the plan that was chosen stays in focus. */
+    @Test
+    void thePlansStaySortedWhenThereAreNewResults(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid plans = plans(study);
+            clickHeader(display, plans, 1);
+            new Mouse(display, plans).click(2, 1);
+            List<String> sorted = List.of("Rebate buses only", "Like for like", "Electric in stages");
+            assertEquals(sorted, display.syncCall(() -> names(plans)));
+            StudyResult before = study.result();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study().getSettings(),
+                    StudyPackage.Literals.SETTINGS__DISCOUNT_RATE, 0.045)));
+            study.awaitResultAfter(before);
+            study.await(() -> !plans.isFaded());
+            assertEquals(Optional.of(new SortOrder("present_cost", true)), display.syncCall(plans::order));
+            assertEquals(sorted, display.syncCall(() -> names(plans)));
+            assertEquals(List.of(2, 1), display.syncCall(() -> List.of(plans.selection().row(), plans.selection().column())));
+            assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Electric in stages”"));
+        }
+    }
+
+    private static List<String> names(Grid plans) {
+        return IntStream.range(0, plans.model().rows()).mapToObj(row -> plans.model().text(row, 0)).toList();
     }
 
     @Test

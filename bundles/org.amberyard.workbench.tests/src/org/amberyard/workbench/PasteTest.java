@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,8 @@ import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage;
 import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.routes.Trip;
+import org.amberyard.model.site.SitePackage;
+import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.grid.Grid;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -45,9 +48,12 @@ class PasteTest {
         return IntStream.range(0, grid.model().rows()).mapToObj(row -> grid.model().text(row, column)).toList();
     }
 
+    private static Button button(Shell shell, String text) {
+        return View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").equals(text)).findFirst().orElseThrow();
+    }
+
     private static void press(Shell shell, String text) {
-        View.all(shell, Button.class).stream().filter(b -> b.getText().replace("&", "").equals(text)).findFirst().orElseThrow()
-                .notifyListeners(SWT.Selection, new Event());
+        button(shell, text).notifyListeners(SWT.Selection, new Event());
     }
 
     /** As in a spreadsheet what can be taken is taken, in one step; each cell that is refused is listed with its reason, and leads there. */
@@ -125,5 +131,121 @@ class PasteTest {
             assertEquals(List.of("T063", "T064"), study.study().getTrips().subList(trips, trips + 2).stream().map(Trip::getName).toList());
             assertEquals(trips + 2, study.study().getTrips().size());
         }
+    }
+
+    /** A line that is blank or wholly refused adds no row: what is refused further down counts without it, and is led to. */
+    @Test
+    void refusedCellsOfNewRowsAreListedUnderTheRowsThatCameToBe(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            List<Bus> buses = study.study().getBuses();
+            int before = buses.size();
+            Grid grid = study.goTo(buses.get(0), FleetPackage.Literals.BUS__MODEL_YEAR);
+            int at = display.syncCall(() -> grid.selection().column());
+            display.syncExec(() -> grid.goTo(before, at));
+            Tools.copy(display, "soon\tlate\n\t\n2001\tnever\n2003\t2004\n");
+
+            keys.pressWith(SWT.CTRL, 'v');
+
+            study.await(() -> list(display).isPresent());
+            assertEquals(List.of(2001, 2003), buses.subList(before, buses.size()).stream().map(Bus::getModelYear).toList());
+            assertEquals(List.of(before, before + 1), rows(display, grid));
+            display.syncExec(() -> {
+                Shell shell = list(display).orElseThrow();
+                assertEquals("3 of 6 cells were entered. One was refused and keeps what it had. 2 were refused in lines of which nothing was "
+                        + "taken; no rows were added for them. Undo takes the whole entry back.", told(shell));
+                assertEquals(List.of("Line 1 of the block", "Line 1 of the block", before + 1 + "  " + buses.get(before).getName()), column(shell, 0));
+                assertEquals(List.of("soon", "late", "never"), column(shell, 2));
+                assertFalse(button(shell, "Go to the cell").isEnabled(), "there is no cell");
+                View.all(shell, Grid.class).get(0).goTo(2, 0);
+                assertTrue(button(shell, "Go to the cell").isEnabled());
+                press(shell, "Go to the cell");
+            });
+            assertEquals(List.of(before, at + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+        }
+    }
+
+    /** The list stays when the editor shows another page: its lines lead back to the page of the table. */
+    @Test
+    void aRefusedCellIsFoundFromAnotherPage(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid grid = study.goTo(study.study().getBuses().get(1), FleetPackage.Literals.BUS__MODEL_YEAR);
+            Tools.copy(display, "2001\t2000\n2003\tsoon\n");
+            new Keyboard(display).pressWith(SWT.CTRL, 'v');
+            study.await(() -> list(display).isPresent());
+            int column = display.syncCall(() -> grid.selection().column());
+            study.show(PageKind.STUDY);
+            assertFalse(display.syncCall(grid::isVisible));
+
+            display.syncExec(() -> press(list(display).orElseThrow(), "Go to the cell"));
+
+            assertTrue(display.syncCall(grid::isVisible));
+            study.await(grid::isFocusControl);
+            assertEquals(List.of(2, column + 1), display.syncCall(() -> List.of(grid.selection().row(), grid.selection().column())));
+        }
+    }
+
+    /** A text that is null is none: its cell stays, whatever the table. */
+    @Test
+    void cellsWithoutATextStayAsTheyAre(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid site = study.goTo(study.study().getSite(), SitePackage.Literals.SITE__ELEVATION_M);
+            Grid plan = PlanGridTest.show(study);
+            for (Grid grid : List.of(site, plan)) {
+                int column = grid == plan ? grid.model().columns() - 2 : 1;
+                List<String> before = display.syncCall(() -> List.of(grid.model().text(0, column), grid.model().text(1, column)));
+                List<List<String>> block = List.of(Arrays.asList((String) null), Arrays.asList((String) null));
+                display.syncExec(() -> assertEquals(List.of(), assertDoesNotThrow(() -> grid.model().put(0, column, block))));
+                assertEquals(before, display.syncCall(() -> List.of(grid.model().text(0, column), grid.model().text(1, column))));
+            }
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    /** Nothing stands for what is typed into one cell of the empty row and refused, but the cell. */
+    @Test
+    void aBlockOfWhichNothingIsTakenAddsNoRow(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int before = study.study().getBuses().size();
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__MODEL_YEAR);
+            int at = display.syncCall(() -> grid.selection().column());
+            display.syncExec(() -> grid.goTo(before, at));
+            Tools.copy(display, "soon");
+            keys.pressWith(SWT.CTRL, 'v');
+            assertTrue(display.syncCall(grid::refusal).startsWith("Chassis model year is “soon”"));
+
+            Tools.copy(display, "soon\n\n");
+            keys.pressWith(SWT.CTRL, 'v');
+
+            study.await(() -> list(display).isPresent());
+            assertEquals("No cell was entered. One was refused in a line of which nothing was taken; no row was added for it.",
+                    display.syncCall(() -> told(list(display).orElseThrow())));
+            assertEquals(List.of(before), rows(display, grid));
+            assertFalse(display.syncCall(() -> study.editor().isDirty()));
+        }
+    }
+
+    /** The selection that is left is filled down next: it reaches over the rows that there are. */
+    @Test
+    void rowsThatCameToBeAreSelectedAndNoOthers(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Keyboard keys = new Keyboard(display);
+            int before = study.study().getBuses().size();
+            Grid grid = study.goTo(study.study().getBuses().get(0), FleetPackage.Literals.BUS__NAME);
+            display.syncExec(() -> grid.goTo(before, 0));
+            Tools.copy(display, "B51\n\n\n\nB52\n");
+            keys.pressWith(SWT.CTRL, 'v');
+            assertEquals(before + 2, study.study().getBuses().size());
+            assertEquals(List.of(before, before + 1), rows(display, grid));
+
+            keys.pressWith(SWT.CTRL, 'd');
+
+            assertEquals(before + 2, study.study().getBuses().size());
+        }
+    }
+
+    private static List<Integer> rows(Display display, Grid grid) {
+        return display.syncCall(() -> IntStream.rangeClosed(grid.selection().range().top(), grid.selection().range().bottom()).boxed().toList());
     }
 }

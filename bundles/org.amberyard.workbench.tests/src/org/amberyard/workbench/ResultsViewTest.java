@@ -116,6 +116,33 @@ class ResultsViewTest {
         }
     }
 
+    /** A shorter horizon takes rows away above the chosen one, which is found by what it is about. */
+    @Test
+    void theChosenRowIsTheSameWhenRowsAboveItGo(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            choose(study, view, "Costs by year");
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() > 100 && grid.model().columnName(0).equals("plan"));
+            List<String> wanted = List.of("Electric in stages", "2030", "Capital");
+            int row = display.syncCall(() -> IntStream.range(0, grid.model().rows()).filter(r -> head(grid, r).equals(wanted)).findFirst().orElseThrow());
+            display.syncExec(() -> grid.goTo(row, 2));
+
+            StudyResult before = study.result();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study().getSettings(),
+                    StudyPackage.Literals.SETTINGS__HORIZON_YEARS, 12)));
+            study.awaitResultAfter(before);
+            study.await(() -> !grid.isFaded());
+
+            assertEquals(wanted, display.syncCall(() -> head(grid, grid.selection().row())));
+            assertTrue(display.syncCall(() -> grid.selection().row()) < row);
+        }
+    }
+
+    private static List<String> head(Grid grid, int row) {
+        return IntStream.range(0, 3).mapToObj(column -> grid.model().text(row, column)).toList();
+    }
+
     private static int column(Grid grid, String name) {
         return IntStream.range(0, grid.model().columns()).filter(c -> grid.model().columnName(c).equals(name)).findFirst().orElseThrow();
     }

@@ -220,7 +220,7 @@ public final class ArrangedModel implements GridModel {
     }
 
     private CellRefusal here(CellRefusal refusal) {
-        return new CellRefusal(refusal.getMessage(), refusal.typed(), refusal.row(), Math.max(0, place(refusal.column())));
+        return refusal.inColumn(Math.max(0, place(refusal.column())));
     }
 
     private int place(int source) {

@@ -122,7 +122,7 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
         StudyPage page = pages.get(kind);
         if (page == null) {
             page = kind.newPage(new PageSite(session, this::hint, this::entryChanged, this::refusal,
-                    this::vary));
+                    this::vary, () -> bringOn(kind)));
             stage.add(folder.getSelection(), page.create(folder));
             pages.put(kind, page);
         } else {
@@ -182,6 +182,12 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
     /** Shows a page. */
     public void show(PageKind kind) {
         showAfterEntry(kind);
+    }
+
+    /** Shows a page of the editor, which may itself be behind another. */
+    private boolean bringOn(PageKind kind) {
+        getSite().getPage().activate(this);
+        return shownKind() == kind || showAfterEntry(kind);
     }
 
     private boolean showAfterEntry(PageKind kind) {

@@ -166,11 +166,10 @@ final class ComputedModel implements ElementModel {
                 put(row + i, column + j, block.get(i).get(j)).ifPresent(refused::add);
             }
         }
-        if (fields > 0) {
-            refused.addAll(rows.enter(row, column, block.stream().map(line -> line.subList(0, Math.min(fields, line.size()))).toList()));
-        }
+        BlockRows entered = rows.enter(row, Math.min(column, rows.columns()),
+                block.stream().map(line -> line.subList(0, Math.min(fields, line.size()))).toList(), refused);
         refused.sort(Comparator.comparingInt(CellRefusal::row).thenComparingInt(CellRefusal::column));
-        return Blocks.told(refused, block);
+        return entered.place(Blocks.told(refused, block));
     }
 
     /** A block that was copied here, columns that are computed included, comes back with the figures that stand there anyway. */

@@ -57,6 +57,7 @@ public final class FeatureTable {
         grid.setData(FeatureTable.class.getName(), this);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid);
         grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
+        grid.comesBy(this::come);
         grid.selection().onMove(this::tellMeaning);
         grid.addListener(SWT.FocusIn, e -> tellMeaning());
         grid.addListener(SWT.FocusOut, e -> site.hint().accept(""));
@@ -180,6 +181,12 @@ public final class FeatureTable {
     void share(List<String> titles, IntConsumer choose, Runnable bringUp) {
         head.share(titles, choose);
         front = bringUp;
+    }
+
+    private boolean come() {
+        boolean on = site.bringOn().getAsBoolean();
+        front.run();
+        return on;
     }
 
     /** Lets more be said of its rows than the findings say, at their first cell. */

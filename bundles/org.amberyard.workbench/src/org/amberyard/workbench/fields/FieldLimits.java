@@ -24,23 +24,21 @@ final class FieldLimits {
         boolean tooLarge = info.max().isPresent() && figure > info.max().getAsDouble();
         if (tooSmall || tooLarge) {
             throw new FieldRefusal(NLS.bind(Messages.Limit_refused,
-                    new Object[] {info.label(), typed, allowed(feature, info, format, shown)}));
+                    new Object[] {info.label(), typed, allowed(info, format, shown)}));
         }
     }
 
-    private static String allowed(EStructuralFeature feature, FieldInfo info, FieldFormat format, ShownNumber shown) {
-        String low = info.above().isPresent() ? NLS.bind(Messages.Limit_above, text(feature, format, shown, info.above()))
-                : info.min().isPresent() ? NLS.bind(Messages.Limit_atLeast, text(feature, format, shown, info.min())) : "";
+    private static String allowed(FieldInfo info, FieldFormat format, ShownNumber shown) {
+        String low = info.above().isPresent() ? NLS.bind(Messages.Limit_above, least(info.above(), format, shown))
+                : info.min().isPresent() ? NLS.bind(Messages.Limit_atLeast, least(info.min(), format, shown)) : "";
         if (info.max().isEmpty()) {
             return low;
         }
-        String high = NLS.bind(Messages.Limit_atMost, text(feature, format, shown, info.max()));
+        String high = NLS.bind(Messages.Limit_atMost, format.textWithUnit(shown.limit(info.max().getAsDouble(), true)));
         return low.isEmpty() ? high : NLS.bind(Messages.Limit_between, low, high);
     }
 
-    private static String text(EStructuralFeature feature, FieldFormat format, ShownNumber shown, OptionalDouble limit) {
-        double figure = limit.getAsDouble();
-        boolean whole = feature.getEType().getInstanceClass() == int.class;
-        return format.textWithUnit(shown.rounded(whole ? (Number) (int) figure : (Number) figure));
+    private static String least(OptionalDouble limit, FieldFormat format, ShownNumber shown) {
+        return format.textWithUnit(shown.limit(limit.getAsDouble(), false));
     }
 }

@@ -176,7 +176,7 @@ final class PropertyModel implements ElementModel {
         EObject element = columns.get(column - 1);
         try {
             // A cell that reads as what comes for it keeps its last digits, which no text has.
-            if (!text.equals(field.fullText(element))) {
+            if (text != null && !text.equals(field.fullText(element))) {
                 entry.set(element, field, field.value(text));
             }
             return Optional.empty();

@@ -199,28 +199,44 @@ final class RowModel implements ElementModel {
 
     @Override
     public List<CellRefusal> put(int row, int column, List<List<String>> block) throws CellRefusal {
-        return Blocks.told(enter(row, column, block), block);
+        List<CellRefusal> refused = new ArrayList<>();
+        BlockRows entered = enter(row, column, block, refused);
+        return entered.place(Blocks.told(refused, block));
     }
 
-    /** The same, but for a single text that is refused, which is answered as one of several is. */
-    List<CellRefusal> enter(int row, int column, List<List<String>> block) throws CellRefusal {
+    /**
+     * The same, but what is refused is added to a list, be it a single text or one of several, as if every line had become a row.
+     *
+     * @return the rows that the lines have become
+     */
+    BlockRows enter(int row, int column, List<List<String>> block, List<CellRefusal> refused) throws CellRefusal {
         Blocks.checkFits(this, row, column, block);
         Entry entry = new Entry(session);
-        List<CellRefusal> refused = new ArrayList<>();
+        List<EObject> entered = new ArrayList<>();
         for (int i = 0; i < block.size(); i++) {
-            List<String> line = block.get(i);
-            if (row + i < rows.size()) {
-                enter(entry, rows.get(row + i), new Point(column, row + i), line, refused);
-            } else if (line.stream().anyMatch(text -> text != null && !text.isBlank())) {
-                EObject element = list.create();
-                if (enter(entry, element, new Point(column, row + i), line, refused)) {
-                    entry.add(list.addition(element, null));
-                }
+            Point first = new Point(column, row + i);
+            EObject there = element(first.y, column);
+            if (there != null) {
+                enter(entry, there, first, block.get(i), refused);
             }
+            entered.add(there == null ? added(entry, first, block.get(i), refused) : there);
         }
         entry.execute(Messages.Change_block);
         update();
-        return refused;
+        return new BlockRows(row, entered, rows);
+    }
+
+    /** Adds an element for a line of a block; null where the line is blank or nothing of it was taken. */
+    private EObject added(Entry entry, Point first, List<String> line, List<CellRefusal> refused) {
+        if (Blocks.isBlank(line)) {
+            return null;
+        }
+        EObject element = list.create();
+        boolean taken = enter(entry, element, first, line, refused);
+        if (taken) {
+            entry.add(list.addition(element, null));
+        }
+        return taken ? element : null;
     }
 
     /** Enters a line of a block, whose first cell is at a place; true when any of it was taken. */

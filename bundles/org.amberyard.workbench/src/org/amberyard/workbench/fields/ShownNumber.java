@@ -22,4 +22,9 @@ final class ShownNumber {
         double value = stored.doubleValue();
         return stored.equals(feature.getDefaultValue()) ? figures.readableDefault(feature, value) : figures.readable(feature, value);
     }
+
+    /** The stored value of a limit whose shown figure has a handful of digits and keeps the limit; those of whole numbers are whole. */
+    Object limit(double limit, boolean most) {
+        return feature.getEType().getInstanceClass() == int.class ? (Object) (int) limit : (Object) figures.readableLimit(feature, limit, most);
+    }
 }

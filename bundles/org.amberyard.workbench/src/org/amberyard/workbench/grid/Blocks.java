@@ -2,6 +2,7 @@ package org.amberyard.workbench.grid;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.eclipse.osgi.util.NLS;
 
 /** What every model does alike with a block of texts before it looks at a single one. */
@@ -34,8 +35,18 @@ public final class Blocks {
         return List.copyOf(refused);
     }
 
-    /** Number of the texts that a block has for cells. */
-    static int texts(List<List<String>> block) {
-        return (int) block.stream().flatMap(List::stream).filter(Objects::nonNull).count();
+    /** True for a line of a block without any text: it adds no row. */
+    public static boolean isBlank(List<String> line) {
+        return line.stream().allMatch(text -> text == null || text.isBlank());
+    }
+
+    /**
+     * Number of the texts that a block has for cells; lines without any text are none for rows that are yet to come.
+     *
+     * @param rows number of lines that are for rows of the table
+     */
+    static int texts(List<List<String>> block, int rows) {
+        return IntStream.range(0, block.size()).filter(i -> i < rows || !isBlank(block.get(i)))
+                .map(i -> (int) block.get(i).stream().filter(Objects::nonNull).count()).sum();
     }
 }

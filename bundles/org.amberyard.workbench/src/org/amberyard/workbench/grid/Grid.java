@@ -36,6 +36,7 @@ public final class Grid extends Canvas {
     private final List<Consumer<CellRefusal>> refusalListeners = new ArrayList<>();
     private final List<Consumer<Point>> openListeners = new ArrayList<>();
     private final List<Consumer<Point>> dragListeners = new ArrayList<>();
+    private BooleanSupplier way = () -> true;
     private GridModel model;
     private boolean rowMarked;
     private boolean faded;
@@ -149,6 +150,20 @@ public final class Grid extends Canvas {
         keys.leadBy(there);
     }
 
+    /**
+     * Tells how the table comes on show where it is on a page that is behind another.
+     *
+     * @param newWay brings it on; false when it cannot
+     */
+    public void comesBy(BooleanSupplier newWay) {
+        way = newWay;
+    }
+
+    /** Brings the table on show; false when it cannot. */
+    boolean come() {
+        return way.getAsBoolean();
+    }
+
     GridKeys keys() {
         return keys;
     }
@@ -253,10 +268,11 @@ public final class Grid extends Canvas {
     boolean enter(int row, int column, List<List<String>> block) {
         refusals.forget();
         try {
+            int texts = Blocks.texts(block, model.rows() - row);
             List<CellRefusal> refused = model.put(row, column, block);
             tellRefusal(null);
             refresh();
-            refusals.list(refused, Blocks.texts(block));
+            refusals.list(refused, texts);
             return true;
         } catch (CellRefusal refusal) {
             tellRefusal(refusal);

@@ -78,7 +78,7 @@ final class GridClipboard {
         }
     }
 
-    /** A single text fills the whole selection; a block is entered from the first selected cell on and selected. */
+    /** A single text fills the whole selection; a block is entered from the first selected cell on, and the rows that it has got are selected. */
     private void pasteBlock(List<List<String>> block) {
         if (block.isEmpty()) {
             return;
@@ -88,8 +88,8 @@ final class GridClipboard {
         List<List<String>> entered = fills ? repeated(block.get(0).get(0), range) : block;
         if (grid.enter(range.top(), range.left(), entered)) {
             int width = entered.stream().mapToInt(List::size).max().orElse(1);
-            grid.selection().select(new CellRange(range.top(), range.left(), range.top() + entered.size() - 1,
-                    range.left() + width - 1));
+            int bottom = Math.min(range.top() + entered.size(), grid.model().rows()) - 1;
+            grid.selection().select(new CellRange(range.top(), range.left(), Math.max(range.top(), bottom), range.left() + width - 1));
         }
     }
 

@@ -1,12 +1,10 @@
 package org.amberyard.workbench.grid;
 
 import java.util.List;
-import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.SizedDialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -32,14 +30,9 @@ final class RefusedDialog extends SizedDialog {
         super(table.getShell(), Messages.Refused_title, SIZE);
         this.table = table;
         this.model = new RefusedModel(table.model(), refused);
-        this.words = words(refused.size(), entered);
+        this.words = RefusedWords.of(refused, entered);
         setShellStyle(SWT.CLOSE | SWT.TITLE | SWT.BORDER | SWT.RESIZE | SWT.MODELESS);
         setBlockOnOpen(false);
-    }
-
-    private static String words(int refused, int entered) {
-        return refused == entered ? NLS.bind(Messages.Refused_all, entered)
-                : NLS.bind(Counted.of(refused, Messages.Refused_one, Messages.Refused_some), new Object[] {entered, entered - refused, refused});
     }
 
     @Override
@@ -56,7 +49,10 @@ final class RefusedDialog extends SizedDialog {
         Text whole = new Text(area, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, false).hint(SIZE.x / 2, WHOLE_LINES * whole.getLineHeight()).applyTo(whole);
         whole.setText(model.refusal(0).getMessage());
-        list.selection().onMove(() -> whole.setText(model.refusal(list.selection().row()).getMessage()));
+        list.selection().onMove(() -> {
+            whole.setText(model.refusal(list.selection().row()).getMessage());
+            allowGoing();
+        });
         return area;
     }
 
@@ -65,7 +61,13 @@ final class RefusedDialog extends SizedDialog {
         createButton(parent, GO_ID, Messages.Refused_go, false);
         createButton(parent, COPY_ID, Messages.Refused_copy, false);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CLOSE_LABEL, true);
+        allowGoing();
         list.setFocus();
+    }
+
+    /** A line of the block that has not become a row leads nowhere. */
+    private void allowGoing() {
+        getButton(GO_ID).setEnabled(model.refusal(list.selection().row()).hasRow());
     }
 
     @Override
@@ -82,7 +84,7 @@ final class RefusedDialog extends SizedDialog {
 
     private void goTo(int row) {
         CellRefusal refusal = model.refusal(row);
-        if (!table.isDisposed() && table.goToCell(refusal.row(), refusal.column(), model.of(row))) {
+        if (!table.isDisposed() && refusal.hasRow() && table.come() && table.goToCell(refusal.row(), refusal.column(), model.of(row))) {
             table.getShell().forceActive();
             table.setFocus();
         }

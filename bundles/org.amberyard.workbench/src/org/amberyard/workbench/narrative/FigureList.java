@@ -7,16 +7,15 @@ import java.util.stream.Stream;
 import org.amberyard.report.papers.NarrativeFigures;
 import org.amberyard.report.papers.PrintedFigure;
 import org.amberyard.study.FigureName;
-import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.ListModel;
 import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.osgi.util.NLS;
 
 /** The figures that a narrative can name, each with what it is now and the table that it is from; where none is found, a row that says so. */
-final class FigureList implements GridModel {
+final class FigureList extends ListModel<FigureName> {
     private static final List<String> HEADERS = List.of(Messages.Figures_now, Messages.Figures_figure);
 
-    private final List<FigureName> names;
     private final Optional<NarrativeFigures> figures;
 
     /**
@@ -25,37 +24,31 @@ final class FigureList implements GridModel {
      * @param figures what they are now; empty as long as there are no results
      */
     FigureList(String search, Optional<NarrativeFigures> figures) {
+        super(HEADERS, found(search));
         this.figures = figures;
+    }
+
+    private static List<FigureName> found(String search) {
         RowWords words = new RowWords(search);
-        this.names = Arrays.stream(FigureName.values()).filter(n -> words.in(() -> Stream.of(n.words(), Words.say(n.words())))).toList();
+        return Arrays.stream(FigureName.values()).filter(n -> words.in(() -> Stream.of(n.words(), Words.say(n.words())))).toList();
     }
 
     /** The name in a row. */
     Optional<FigureName> name(int row) {
-        return row >= 0 && row < names.size() ? Optional.of(names.get(row)) : Optional.empty();
+        return row >= 0 && row < lines().size() ? Optional.of(line(row)) : Optional.empty();
     }
 
     @Override
     public int rows() {
-        return Math.max(1, names.size());
-    }
-
-    @Override
-    public int columns() {
-        return HEADERS.size();
-    }
-
-    @Override
-    public String header(int column) {
-        return HEADERS.get(column);
+        return Math.max(1, lines().size());
     }
 
     @Override
     public String text(int row, int column) {
-        if (names.isEmpty()) {
+        if (lines().isEmpty()) {
             return column == 1 ? Messages.Figures_none : "";
         }
-        FigureName name = names.get(row);
+        FigureName name = line(row);
         Optional<PrintedFigure> figure = figures.flatMap(f -> f.of(name));
         return switch (column) {
             case 0 -> figure.map(PrintedFigure::words).orElse("–");
@@ -86,10 +79,5 @@ final class FigureList implements GridModel {
     @Override
     public int headerLines() {
         return 1;
-    }
-
-    @Override
-    public boolean stretchesLast() {
-        return true;
     }
 }

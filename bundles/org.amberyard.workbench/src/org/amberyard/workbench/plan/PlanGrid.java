@@ -44,6 +44,7 @@ public final class PlanGrid {
         brushes = new BrushBar(palette, this::take);
         grid.setTool(tool);
         grid.addListener(SWT.KeyDown, this::pressed);
+        grid.comesBy(site.bringOn());
         grid.onRefusal(r -> site.refusal().accept(r == null ? null : r.getMessage()));
         grid.selection().onMove(this::tellCell);
         grid.addListener(SWT.FocusIn, e -> tellCell());

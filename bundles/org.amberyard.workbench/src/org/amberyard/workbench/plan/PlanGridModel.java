@@ -204,6 +204,9 @@ final class PlanGridModel implements GridModel {
     }
 
     private Optional<CellRefusal> put(Map<Bus, BusSteps> changed, int row, int column, String text) {
+        if (text == null) {
+            return Optional.empty();
+        }
         Bus bus = bus(row);
         try {
             BusSteps before = changed.getOrDefault(bus, board.steps(bus));

@@ -4,39 +4,22 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.workbench.grid.CellMark;
-import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.ListModel;
 import org.amberyard.workbench.language.Words;
 
 /** Findings as a table. */
-final class FindingsModel implements GridModel {
+final class FindingsModel extends ListModel<Finding> {
 
     private static final List<String> HEADERS =
             List.of(Messages.Findings_kind, Messages.Findings_where, Messages.Findings_what);
 
-    private final List<Finding> findings;
-
     FindingsModel(List<Finding> findings) {
-        this.findings = findings;
-    }
-
-    @Override
-    public int rows() {
-        return findings.size();
-    }
-
-    @Override
-    public int columns() {
-        return HEADERS.size();
-    }
-
-    @Override
-    public String header(int column) {
-        return HEADERS.get(column);
+        super(HEADERS, findings);
     }
 
     @Override
     public String text(int row, int column) {
-        Finding finding = findings.get(row);
+        Finding finding = line(row);
         return switch (column) {
             case 0 -> kind(finding);
             case 1 -> sentence(Words.withKind(finding.element()));
@@ -58,7 +41,7 @@ final class FindingsModel implements GridModel {
 
     @Override
     public String tip(int row, int column) {
-        return Words.say(findings.get(row).message());
+        return Words.say(line(row).message());
     }
 
     @Override
@@ -66,16 +49,11 @@ final class FindingsModel implements GridModel {
         if (column > 0) {
             return Optional.empty();
         }
-        Finding finding = findings.get(row);
+        Finding finding = line(row);
         return Optional.of(new CellMark(switch (finding.severity()) {
             case ERROR -> CellMark.Level.ERROR;
             case WARNING -> CellMark.Level.WARNING;
             case INFO -> CellMark.Level.NOTICE;
         }, Words.say(finding.message())));
-    }
-
-    @Override
-    public boolean stretchesLast() {
-        return true;
     }
 }

@@ -136,6 +136,7 @@ public final class HeadlineView extends ViewPart {
         if (session.orElse(null) != shownSession) {
             shownSession = session.orElse(null);
             shownResult = null;
+            figures = null;
         }
         lastChange.see(shownSession);
         nameTariff();
@@ -182,11 +183,7 @@ public final class HeadlineView extends ViewPart {
             shownResult = result;
             shownUnits = units;
             headlines = Headline.of(result, units);
-            int column = plans.selection().column();
-            figures = ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES);
-            plans.setModel(figures);
-            plans.goTo(0, column);
-            plans.setVisible(true);
+            put(ResultModel.of(ResultTables.headline(result, units), KEY_FIGURES));
         }
         int plan = PlanOptions.of(result).pick(shownSession.choices().of(Choices.Kind.PLAN)).orElseThrow().place();
         boolean another = plan() != plan;
@@ -198,6 +195,18 @@ public final class HeadlineView extends ViewPart {
             ask();
         }
         showAnswer();
+    }
+
+    /** New figures of the same study come as the user has sorted the ones before. */
+    private void put(ResultModel newFigures) {
+        boolean again = figures != null;
+        figures = newFigures;
+        if (again) {
+            plans.renewModel(figures);
+        } else {
+            plans.setModel(figures);
+        }
+        plans.setVisible(true);
     }
 
     /** The plan in focus; which row it has hangs on how the figures are sorted. */

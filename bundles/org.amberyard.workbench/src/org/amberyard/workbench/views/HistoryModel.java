@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.amberyard.workbench.grid.CellLook;
-import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.ListModel;
 import org.amberyard.workbench.language.Counted;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.Change;
@@ -19,7 +19,7 @@ import org.amberyard.workbench.session.StepWords;
 /**
  * Edits as a table, newest first; the last row is the study as it was opened. Between them stands what was kept with the study and is no edit.
  */
-final class HistoryModel implements GridModel {
+final class HistoryModel extends ListModel<HistoryModel.Line> {
 
     private static final List<String> HEADERS = List.of(Messages.History_time, Messages.History_edit, Messages.History_where,
             Messages.History_field, Messages.History_before, Messages.History_after);
@@ -31,36 +31,41 @@ final class HistoryModel implements GridModel {
     private final List<HistoryStep> steps;
     private final List<KeptStep> kept;
     private final int done;
-    private final List<Line> lines = new ArrayList<>();
 
     /** The study behind a number of edits, or something that was kept while it held so many. */
-    private record Line(int done, Optional<KeptStep> kept) {
+    record Line(int done, Optional<KeptStep> kept) {
     }
 
     HistoryModel(List<HistoryStep> steps, List<KeptStep> kept, int done) {
+        super(HEADERS, lines(steps, kept));
         this.steps = steps;
         this.kept = kept;
         this.done = done;
+    }
+
+    private static List<Line> lines(List<HistoryStep> steps, List<KeptStep> kept) {
+        List<Line> lines = new ArrayList<>();
         IntStream.rangeClosed(0, steps.size()).forEach(edits -> {
             lines.add(new Line(edits, Optional.empty()));
             kept.stream().filter(k -> k.after() == edits).forEach(k -> lines.add(new Line(edits, Optional.of(k))));
         });
         Collections.reverse(lines);
+        return lines;
     }
 
     /** Number of edits that the study holds at a row. */
     int doneAt(int row) {
-        return lines.get(row).done();
+        return line(row).done();
     }
 
     /** True for a row of an edit, or of the study as it was opened: where the study can be brought to. */
     boolean isPlace(int row) {
-        return lines.get(row).kept().isEmpty();
+        return line(row).kept().isEmpty();
     }
 
     /** Row of the study as it is. */
     int here() {
-        return lines.indexOf(new Line(done, Optional.empty()));
+        return lines().indexOf(new Line(done, Optional.empty()));
     }
 
     /** True when it shows the very same edits; their changes need not be compared one by one. */
@@ -70,23 +75,8 @@ final class HistoryModel implements GridModel {
     }
 
     @Override
-    public int rows() {
-        return lines.size();
-    }
-
-    @Override
-    public int columns() {
-        return HEADERS.size();
-    }
-
-    @Override
-    public String header(int column) {
-        return HEADERS.get(column);
-    }
-
-    @Override
     public String text(int row, int column) {
-        return lines.get(row).kept().map(k -> text(TIME.format(k.time()), k.label(), column))
+        return line(row).kept().map(k -> text(TIME.format(k.time()), k.label(), column))
                 .orElseGet(() -> doneAt(row) == 0 ? text("", Messages.History_opened, column) : text(steps.get(doneAt(row) - 1), column));
     }
 
@@ -118,7 +108,7 @@ final class HistoryModel implements GridModel {
 
     /** All that an edit has changed, line by line. */
     String details(int row) {
-        Optional<KeptStep> keptHere = lines.get(row).kept();
+        Optional<KeptStep> keptHere = line(row).kept();
         if (keptHere.isPresent()) {
             return keptHere.get().label() + "\n" + Messages.History_kept;
         }
@@ -142,10 +132,5 @@ final class HistoryModel implements GridModel {
     @Override
     public String tip(int row, int column) {
         return details(row);
-    }
-
-    @Override
-    public boolean stretchesLast() {
-        return true;
     }
 }

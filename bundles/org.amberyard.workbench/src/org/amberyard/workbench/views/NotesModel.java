@@ -6,22 +6,22 @@ import java.util.stream.Stream;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.Phrase;
 import org.amberyard.model.study.Study;
-import org.amberyard.workbench.grid.GridModel;
+import org.amberyard.workbench.grid.ListModel;
 import org.amberyard.workbench.grid.RowWords;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 
 /** The notes of a study as a table. */
-final class NotesModel implements GridModel {
+final class NotesModel extends ListModel<NotesModel.Noted> {
 
-    private record Noted(Sourced element, String where, String note) {
+    private static final List<String> HEADERS = List.of(Messages.Notes_where, Messages.Notes_note);
+
+    record Noted(Sourced element, String where, String note) {
     }
 
-    private final List<Noted> notes;
-
     private NotesModel(List<Noted> notes) {
-        this.notes = notes;
+        super(HEADERS, notes);
     }
 
     /** No study, no notes. */
@@ -47,7 +47,7 @@ final class NotesModel implements GridModel {
 
     /** The element of a row. */
     Sourced element(int row) {
-        return notes.get(row).element();
+        return line(row).element();
     }
 
     @Override
@@ -56,38 +56,18 @@ final class NotesModel implements GridModel {
     }
 
     @Override
-    public int rows() {
-        return notes.size();
-    }
-
-    @Override
-    public int columns() {
-        return 2;
-    }
-
-    @Override
-    public String header(int column) {
-        return column == 0 ? Messages.Notes_where : Messages.Notes_note;
-    }
-
-    @Override
     public String text(int row, int column) {
-        Noted noted = notes.get(row);
+        Noted noted = line(row);
         return column == 0 ? noted.where() : noted.note().replace('\n', ' ');
     }
 
     @Override
     public String fullText(int row, int column) {
-        return column == 0 ? notes.get(row).where() : notes.get(row).note();
+        return column == 0 ? line(row).where() : line(row).note();
     }
 
     @Override
     public String tip(int row, int column) {
-        return notes.get(row).note();
-    }
-
-    @Override
-    public boolean stretchesLast() {
-        return true;
+        return line(row).note();
     }
 }

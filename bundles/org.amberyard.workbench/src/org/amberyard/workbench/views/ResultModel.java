@@ -2,7 +2,9 @@ package org.amberyard.workbench.views;
 
 import java.text.Collator;
 import java.text.NumberFormat;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,9 +28,19 @@ public final class ResultModel implements GridModel {
     private final List<Integer> columns;
     private final List<String> headers;
     private final List<NumberFormat> formats;
+    private final List<Subject> subjects;
     private List<Integer> order;
     private List<Integer> shown;
     private String words = "";
+
+    /**
+     * What a row is about, the same in the table of other results.
+     *
+     * @param head cells of its head
+     * @param which of the rows with such a head, counted from 1
+     */
+    private record Subject(List<Object> head, int which) {
+    }
 
     /** All columns of a table. */
     public ResultModel(ResultTable table) {
@@ -41,8 +53,19 @@ public final class ResultModel implements GridModel {
         this.columns = columns;
         this.headers = headers;
         this.formats = columns.stream().map(c -> format(table, c)).toList();
+        this.subjects = subjects(table);
         this.order = IntStream.range(0, table.rows().size()).boxed().toList();
         this.shown = order;
+    }
+
+    private static List<Subject> subjects(ResultTable table) {
+        Map<List<Object>, Integer> alike = new HashMap<>();
+        List<Subject> subjects = new ArrayList<>();
+        for (List<Object> row : table.rows()) {
+            List<Object> head = row.subList(0, Math.max(1, table.heads()));
+            subjects.add(new Subject(head, alike.merge(head, 1, Integer::sum)));
+        }
+        return subjects;
     }
 
     /** Place in the table of a row that is shown. */
@@ -178,7 +201,7 @@ public final class ResultModel implements GridModel {
 
     @Override
     public Object subject(int row, int column) {
-        return row(row);
+        return subjects.get(row(row));
     }
 
     @Override

@@ -233,8 +233,9 @@ public final class ResultsView extends ViewPart {
         }
     }
 
-    /** What was looked for in one table is not looked for in the next. */
+    /** What was looked for in one table is not looked for in the next, which has other rows than those that are still on show. */
     private void showAnother() {
+        shown = Optional.empty();
         search.setText("");
         showTable();
     }
