@@ -106,15 +106,23 @@ class HeadlineTest {
             assertEquals("in use", display.syncCall(() -> tariffs.model().text(0, use)));
             assertEquals("", display.syncCall(() -> tariffs.model().text(1, use)));
             Tariff used = study.study().getDepot().getTariff();
-            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), used, DepotPackage.Literals.TARIFF__NAME,
-                    "A tariff with a very long name indeed")));
+            rename(study, used, "A tariff with a very long name indeed");
             assertEquals("<a>Tariff A tariff with a very lon…</a>", display.syncCall(tariff::getText));
             assertTrue(display.syncCall(tariff::getToolTipText).contains("A tariff with a very long name indeed"));
             Tree outline = display.syncCall(() -> View.all(shown(study, "outline"), Tree.class).get(0));
             study.await(() -> List.of(outline.getItems()).stream().map(TreeItem::getText).anyMatch(t -> t.startsWith("Tariff in use: A tariff")));
+            rename(study, used, "A tariff with a very long name that ends otherwise");
+            assertEquals("<a>Tariff A tariff with a very lon…</a>", display.syncCall(tariff::getText));
+            assertTrue(display.syncCall(tariff::getToolTipText).contains("A tariff with a very long name that ends otherwise"));
+            display.syncExec(study.session()::undo);
             display.syncExec(study.session()::undo);
             study.awaitResult();
         }
+    }
+
+    private static void rename(OpenStudy study, Tariff tariff, String name) {
+        study.display().syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), tariff,
+                DepotPackage.Literals.TARIFF__NAME, name)));
     }
 
     /** Choices in the page of what-if are read whole. */
