@@ -32,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 @ExtendWith(WorkbenchExtension.class)
 class HeadlineTest {
     private static final int ELECTRIC = 1;
+    private static final int LONGER_THAN_AN_ANSWER_MS = 2_000;
 
     @TempDir
     private Path folder;
@@ -49,18 +50,39 @@ class HeadlineTest {
             Grid plans = plans(study);
             Mouse mouse = new Mouse(display, plans);
             mouse.click(ELECTRIC, 1);
-            assertEquals("present cost of Electric in stages", top(display, why).get(0));
+            awaitFigure(study, why, "present cost of Electric in stages");
             mouse.click(ELECTRIC, 2);
-            assertEquals("level yearly cost of Electric in stages", top(display, why).get(0));
+            awaitFigure(study, why, "level yearly cost of Electric in stages");
             mouse.click(ELECTRIC, 3);
-            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "saving of Electric in stages against Like for like");
             assertEquals(List.of("present cost of Like for like", "present cost of Electric in stages"), display.syncCall(() -> below(why)));
             String shown = display.syncCall(() -> plans.model().text(ELECTRIC, 3));
             assertEquals(shown.substring(0, shown.length() - 1), top(display, why).get(1).substring(0, shown.length() - 1), "but for its cents");
             mouse.click(ELECTRIC, 4);
-            assertEquals("greenhouse gas saved by Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "greenhouse gas saved by Electric in stages against Like for like");
             mouse.click(0, 3);
+            awaitFigure(study, why, "Like for like");
             assertEquals("the baseline is not compared with itself", top(display, why).get(2));
+        }
+    }
+
+    /** Figures are explained to nobody while another view hides the explanation. */
+    @Test
+    void aHiddenViewAnswersWhenItIsSeenAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Grid plans = plans(study);
+            Mouse mouse = new Mouse(display, plans);
+            mouse.click(ELECTRIC, 1);
+            awaitFigure(study, why, "present cost of Electric in stages");
+            display.syncExec(() -> shown(study, "cumulativeCost"));
+            assertFalse(display.syncCall(why::isVisible));
+            plans(study);
+            mouse.click(ELECTRIC, 2);
+            OpenStudy.pause(LONGER_THAN_AN_ANSWER_MS);
+            assertEquals("present cost of Electric in stages", top(display, why).get(0));
+            display.syncExec(() -> shown(study, "why"));
+            awaitFigure(study, why, "level yearly cost of Electric in stages");
         }
     }
 
@@ -72,7 +94,7 @@ class HeadlineTest {
             Grid plans = plans(study);
             new Mouse(display, plans).click(ELECTRIC, 3);
             Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
-            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "saving of Electric in stages against Like for like");
         }
     }
 
@@ -184,6 +206,10 @@ class HeadlineTest {
             grid.notifyListeners(SWT.MouseDown, event);
             grid.notifyListeners(SWT.MouseUp, event);
         });
+    }
+
+    private static void awaitFigure(OpenStudy study, Tree why, String name) {
+        study.await(() -> why.getItem(0).getText().equals(name));
     }
 
     private static List<String> top(Display display, Tree why) {
