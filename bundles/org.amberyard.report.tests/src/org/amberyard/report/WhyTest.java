@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class WhyTest {
     private static final StudyResult RESULT = SampleDistrict.evaluated(SampleDistrict.small());
     private static final List<String> TRACED = List.of("headline.present_cost", "headline.annual_equivalent",
-            "headline.cost_per_distance", "headline.cost_per_rider_day", "headline.present_saving", "headline.greenhouse_gas", "headline.greenhouse_gas_saving", "headline.distance",
+            "headline.cost_per_distance", "headline.cost_per_rider_day", "headline.present_saving", "headline.greenhouse_gas", "headline.greenhouse_gas_saving",
+            "headline.distance",
             "headline.fuel", "headline.electricity", "cost_by_year.amount", "cost_by_bus.amount",
             "cash_by_year.capital", "cash_by_year.energy", "cash_by_year.upkeep");
     private static final List<String> NO_FIGURE = List.of("the baseline is not compared with itself", "no figure: the riders of a route are not known");
