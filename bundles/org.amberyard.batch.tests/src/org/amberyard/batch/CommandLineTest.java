@@ -184,6 +184,7 @@ class CommandLineTest {
         assertTrue(err().contains("BUS is “B99”; it must be a bus of that year or one of the places B01, "), err());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B01", "Petrol"));
         assertTrue(err().contains("CATEGORY is “Petrol”; it must be one of Bus purchase, "), err());
+        assertTrue(err().contains(", or one of the pollutants CO2e, CO2, "), err());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2050", "B01", "Fuel"));
         assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
     }
@@ -195,6 +196,9 @@ class CommandLineTest {
         assertTrue(out().contains("placeholder: stands in until a figure of the programme"), out());
         assertEquals(2, run("why", STUDY, ELECTRIC_PLAN, "2026", "B16", "NOx"));
         assertTrue(err().contains("the plan does so in: 2027 B01, 2027 B02, "), err());
+        assertEquals(2, run("why", STUDY, "Like for like", "2026", "B16", "NOx"));
+        assertTrue(err().contains("“Like for like” is the baseline, with which the other plans are compared; name one of them."), err());
+        assertTrue(new WhyVerb().summary().contains("over the remaining life of an engine bus"), "as the total that is printed");
     }
 
     @Test

@@ -38,7 +38,7 @@ final class WhyVerb implements Verb {
     public String summary() {
         return "prints how the cost of CATEGORY, such as “Fuel”, of the bus BUS, or “Yard” for what all share, in the year YEAR "
                 + "of the plan PLAN comes about, down to inputs and their sources; or how much less of POLLUTANT, such as “NOx”, is "
-                + "emitted because BUS takes the place of an engine bus in that year";
+                + "emitted over the remaining life of an engine bus, and in a year of it, because BUS takes its place in the year YEAR";
     }
 
     @Override
@@ -83,17 +83,26 @@ final class WhyVerb implements Verb {
     private static Derivation less(StudyResult result, PlanResult plan, int year, int row, Pollutant pollutant) throws WrongUse {
         int at = IntStream.range(0, result.plans().size()).filter(i -> result.plans().get(i) == plan).findFirst().orElseThrow();
         List<ReplacedBus> all = ReplacedBuses.of(result, at);
-        ReplacedBus bus = all.stream().filter(b -> b.place() == row && b.year() == year).findFirst().orElseThrow(() -> new WrongUse(
-                "No engine bus is replaced there in that year otherwise than in the baseline; the plan does so in: "
-                        + all.stream().map(b -> (result.input().baseYear() + b.year()) + " " + plan.ledger().rows().get(b.place()))
-                                .collect(Collectors.joining(", "))
-                        + "."));
+        ReplacedBus bus = all.stream().filter(b -> b.place() == row && b.year() == year).findFirst()
+                .orElseThrow(() -> new WrongUse(notReplaced(result, plan, all)));
         return new BenefitWhy(result).lifetime(bus, pollutant);
+    }
+
+    private static String notReplaced(StudyResult result, PlanResult plan, List<ReplacedBus> replaced) {
+        if (plan == result.baseline()) {
+            return "“" + plan.name() + "” is the baseline, with which the other plans are compared; name one of them.";
+        }
+        String where = replaced.stream().map(b -> result.input().baseYear() + b.year() + " " + plan.ledger().rows().get(b.place()))
+                .collect(Collectors.joining(", "));
+        return "No engine bus is replaced there in that year otherwise than in the baseline; the plan does so "
+                + (where.isEmpty() ? "nowhere." : "in: " + where + ".");
     }
 
     private static CostCategory category(String name) throws WrongUse {
         return Arrays.stream(CostCategory.values()).filter(c -> c.label().equalsIgnoreCase(name)).findFirst()
                 .orElseThrow(() -> new WrongUse("CATEGORY is “" + name + "”; it must be one of "
-                        + Arrays.stream(CostCategory.values()).map(CostCategory::label).collect(Collectors.joining(", ")) + "."));
+                        + Arrays.stream(CostCategory.values()).map(CostCategory::label).collect(Collectors.joining(", "))
+                        + ", or one of the pollutants "
+                        + Arrays.stream(Pollutant.values()).map(Pollutant::label).collect(Collectors.joining(", ")) + "."));
     }
 }

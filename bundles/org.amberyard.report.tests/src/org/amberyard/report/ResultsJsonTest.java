@@ -79,6 +79,14 @@ class ResultsJsonTest {
         }
     }
 
+    /** The first version had fewer columns in the tables of bills; whoever holds a file against this schema learns that it is of another. */
+    @Test
+    void aFileOfTheFirstVersionIsToldByItsVersion() throws IOException {
+        JsonObject document = JsonParser.parseString(json(result)).getAsJsonObject();
+        document.addProperty("version", 1);
+        assertEquals(List.of("$.version is 1, not 2"), SchemaCheck.violations(JsonParser.parseString(shippedSchema()), document, "$"));
+    }
+
     @Test
     void theSchemaRefusesAMissingTableAndAWrongCell() throws IOException {
         JsonElement schema = JsonParser.parseString(shippedSchema());

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
@@ -20,9 +22,11 @@ import org.junit.jupiter.api.Test;
 class WhyTest {
     private static final StudyResult RESULT = SampleDistrict.evaluated(SampleDistrict.small());
     private static final List<String> TRACED = List.of("headline.present_cost", "headline.annual_equivalent",
-            "headline.cost_per_distance", "headline.present_saving", "headline.greenhouse_gas", "headline.greenhouse_gas_saving", "headline.distance",
+            "headline.cost_per_distance", "headline.cost_per_rider_day", "headline.present_saving", "headline.greenhouse_gas", "headline.greenhouse_gas_saving",
+            "headline.distance",
             "headline.fuel", "headline.electricity", "cost_by_year.amount", "cost_by_bus.amount",
             "cash_by_year.capital", "cash_by_year.energy", "cash_by_year.upkeep");
+    private static final List<String> NO_FIGURE = List.of("the baseline is not compared with itself", "no figure: the riders of a route are not known");
 
     @Test
     void tracedCellsAreWhatTheirDerivationComesTo() {
@@ -43,14 +47,48 @@ class WhyTest {
         for (int row = 0; row < table.rows().size(); row++) {
             Derivation why = ResultTables.why(place, RESULT, row, column);
             if (table.rows().get(row).get(column) == null) {
-                assertEquals("the baseline is not compared with itself", why.rule());
+                assertTrue(NO_FIGURE.contains(why.rule()), why.rule());
                 continue;
             }
             double cell = ((Number) table.rows().get(row).get(column)).doubleValue();
             assertEquals(cell, why.value(), 1e-7 * Math.max(1, Math.abs(cell)), table.name() + " row " + row);
             assertTrue(cell == 0 || !why.parts().isEmpty(), why.name());
+            checkParts(why);
         }
         return table.rows().size();
+    }
+
+    /** Figures follow from their parts as their rules say. */
+    private static void checkParts(Derivation why) {
+        List<Double> parts = why.parts().stream().map(Derivation::value).toList();
+        OptionalDouble follows = switch (why.rule()) {
+            case "sum" -> OptionalDouble.of(parts.stream().mapToDouble(p -> p).sum());
+            case "product" -> OptionalDouble.of(parts.stream().reduce(1.0, (a, b) -> a * b));
+            case "kilograms ÷ 1,000" -> OptionalDouble.of(parts.get(0) / 1000);
+            case "present cost of the baseline less that of the plan", "that of the baseline less that of the plan" ->
+                OptionalDouble.of(parts.get(0) - parts.get(1));
+            case "rate / (1 - (1 + rate)^-years)" -> OptionalDouble.of(parts.get(0) / (1 - Math.pow(1 + parts.get(0), -parts.get(1))));
+            default -> why.rule().startsWith("present cost of ") ? OptionalDouble.of(parts.get(0) / parts.get(1)) : OptionalDouble.empty();
+        };
+        follows.ifPresent(f -> assertEquals(f, why.value(), 1e-9 * Math.max(1, Math.abs(f)), why.name() + ": " + why.rule()));
+        why.parts().forEach(WhyTest::checkParts);
+    }
+
+    /** The divisor stands by itself: it does not follow from the cost that it explains. */
+    @Test
+    void aCostPerDistanceIsThatOfDiscountedYears() {
+        int place = ResultTables.place("headline");
+        int column = ResultTables.headings(place, RESULT, UnitSystem.METRIC).columns().stream().map(ResultColumn::name).toList()
+                .indexOf("cost_per_distance");
+        Derivation distance = ResultTables.why(place, RESULT, 0, column).parts().get(1);
+        assertEquals(RESULT.input().years(), distance.parts().size());
+        double rate = RESULT.input().money().rates().real();
+        double expected = 0;
+        for (int year = 0; year < RESULT.input().years(); year++) {
+            expected += RESULT.plans().get(0).measures().kmByYear().get(year)
+                    / Math.pow(1 + rate, RESULT.input().money().time(CostCategory.UPKEEP, year));
+        }
+        assertEquals(expected, distance.value(), 1e-9 * expected);
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.amberyard.core.air.Pollutant;
@@ -52,24 +53,23 @@ final class HeadlineWhy {
     }
 
     Derivation costPerDistance() {
-        return over("cost per distance of " + plan.name(), plan.measures().costPerKm(), Unit.MONEY_PER_KM, "discounted distance", Unit.KILOMETRE,
-                "nothing is driven");
+        return over("cost per distance of " + plan.name(), plan.measures().costPerKm(), Unit.MONEY_PER_KM, "nothing is driven",
+                () -> new DiscountedUse(result.input()).distance(this::distance));
     }
 
     Derivation costPerRiderDay() {
-        return over("cost per rider and day of " + plan.name(), plan.measures().costPerRiderDay(), Unit.MONEY, "discounted days of riders", Unit.DAY,
-                "the riders of a route are not known");
+        return over("cost per rider and day of " + plan.name(), plan.measures().costPerRiderDay(), Unit.MONEY,
+                "the riders of a route are not known", () -> new DiscountedUse(result.input()).riderDays());
     }
 
     /** The present cost over what is discounted as running costs are. */
-    private Derivation over(String name, OptionalDouble cost, Unit unit, String divisor, Unit unitOfDivisor, String none) {
+    private Derivation over(String name, OptionalDouble cost, Unit unit, String none, Supplier<Derivation> divisor) {
         if (cost.isEmpty()) {
             return Derivation.of(name, Double.NaN, "", "no figure: " + none);
         }
         Derivation present = presentCost();
-        return Derivation.of(name, cost.getAsDouble(), unit.token(), present.name() + " ÷ " + divisor, present,
-                Derivation.of(divisor, plan.measures().presentCost() / cost.getAsDouble(), unitOfDivisor.token(),
-                        "that of each year times the discount factor of its running costs, summed"));
+        Derivation by = divisor.get();
+        return Derivation.of(name, cost.getAsDouble(), unit.token(), present.name() + " ÷ " + by.name(), present, by);
     }
 
     Derivation presentSaving() {
@@ -103,11 +103,17 @@ final class HeadlineWhy {
     }
 
     Derivation distance() {
-        return byBus("distance", Unit.KILOMETRE, "runs of its route on the days that no spare covers, and its other distance", r -> r.use().km());
+        return byYear("distance of " + plan.name(), Unit.KILOMETRE.token(), this::distance);
+    }
+
+    private Derivation distance(int year) {
+        return byBus("distance", year, Unit.KILOMETRE, "runs of its route on the days that no spare covers, and its other distance",
+                r -> r.use().km());
     }
 
     Derivation fuel() {
-        return byBus("fuel", Unit.LITRE, "burnt driving, idling and heating", r -> r.use().fuelL() + r.use().heaterFuelL());
+        return byYear("fuel of " + plan.name(), Unit.LITRE.token(), year -> byBus("fuel", year, Unit.LITRE, "burnt driving, idling and heating",
+                r -> r.use().fuelL() + r.use().heaterFuelL()));
     }
 
     Derivation electricity() {
@@ -115,11 +121,11 @@ final class HeadlineWhy {
                 plan.yards().get(year).neededKwh(), Unit.KILOWATT_HOUR.token(), "what charging, heat from the grid and ports at rest take in the year"));
     }
 
-    /** Something of each bus, by year; buses of which there is none are left out. */
-    private Derivation byBus(String what, Unit unit, String rule, ToDoubleFunction<VehicleYear> amount) {
-        return byYear(what + " of " + plan.name(), unit.token(), year -> Derivation.sum(what + " in " + calendar(year), unit.token(),
-                plan.fleet().inYear(year).stream().filter(r -> amount.applyAsDouble(r) != 0)
-                        .map(r -> Derivation.of(what + " of " + r.vehicle().unit(), amount.applyAsDouble(r), unit.token(), rule)).toList()));
+    /** Something of each bus in a year; buses of which there is none are left out. */
+    private Derivation byBus(String what, int year, Unit unit, String rule, ToDoubleFunction<VehicleYear> amount) {
+        return Derivation.sum(what + " in " + calendar(year), unit.token(), plan.fleet().inYear(year).stream()
+                .filter(r -> amount.applyAsDouble(r) != 0)
+                .map(r -> Derivation.of(what + " of " + r.vehicle().unit(), amount.applyAsDouble(r), unit.token(), rule)).toList());
     }
 
     private Derivation byYear(String name, String unit, IntFunction<Derivation> ofYear) {

@@ -37,8 +37,7 @@ final class LedgerWhy {
                 double time = rules.time(category, year);
                 double rate = rules.rates().rateFor(rules.basis());
                 years.add(Derivation.product("present value", Derivation.MONEY, ofYear(year, category),
-                        Derivation.of("discount factor at " + time + " years", DiscountFactor.single(rate, time), "",
-                                "1 over 1 plus the discount rate, to the years")));
+                        DiscountFactor.whySingle(rate, time)));
             }
         }
         return sum(category.label() + ", present value", years);

@@ -19,8 +19,11 @@ import org.amberyard.core.units.UnitSystem;
 public final class ResultsJson {
     /** Name of the format. */
     public static final String FORMAT = "amberyard-results";
-    /** Version of the format. */
-    public static final int VERSION = 1;
+    /**
+     * Version of the format: rises, once between two releases, when a table or column comes, goes, moves or changes its name or meaning.
+     * Version 2 has the tariff in the tables of bills.
+     */
+    public static final int VERSION = 2;
 
     private final JsonWriter json;
 

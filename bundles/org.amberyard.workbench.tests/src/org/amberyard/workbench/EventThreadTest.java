@@ -14,7 +14,10 @@ import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.layout.Purpose;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.WorkbenchException;
 import org.junit.jupiter.api.Test;
@@ -22,8 +25,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The window answers within 50 ms while people type, paste, undo, go back in the history, sort, leaf through the pages and change layouts,
- * also once all pages were on show. What counts is time at work of the event thread and time that it waits for others; the first rounds let
+ * The window answers within 50 ms while people type, paste, undo, go back in the history, sort, leaf through the pages, change layouts
+ * and ask of figures, also once all pages were on show. What counts is time at work of the event thread and time that it waits for others; the first rounds let
  * classes load and be compiled, and the views of each layout be made.
  */
 @ExtendWith(WorkbenchExtension.class)
@@ -34,6 +37,7 @@ class EventThreadTest {
     private static final int BLOCK = 20;
     /** Longer than edits are waited for before they are evaluated. */
     private static final int PAUSE_MS = 150;
+    private static final List<String> FIGURES = List.of("present cost of", "level yearly cost of", "saving of", "greenhouse gas saved by");
 
     @TempDir
     private Path folder;
@@ -74,7 +78,29 @@ class EventThreadTest {
             FeatureTable.of(grid).orElseThrow().update();
         })), new Work("another layout", () -> layOutEach(study)),
                 new Work("leafing", () -> Arrays.stream(PageKind.values()).forEach(study::show)),
-                new Work("another layout after leafing", () -> layOutEach(study)));
+                new Work("another layout after leafing", () -> layOutEach(study)), new Work("Why of the headline", () -> askOfTheHeadline(study)));
+    }
+
+    /** Of each figure of a plan, with the answer on show. */
+    private static void askOfTheHeadline(OpenStudy study) {
+        Tree why = (Tree) inFocus(study, "why");
+        Grid plans = (Grid) inFocus(study, "headline");
+        for (int column = 1; column < FIGURES.size() + 1; column++) {
+            int at = column;
+            study.display().syncExec(() -> plans.goTo(1, at));
+            study.await(() -> why.getItem(0).getText().startsWith(FIGURES.get(at - 1)));
+        }
+    }
+
+    private static Control inFocus(OpenStudy study, String view) {
+        try {
+            return study.display().syncCall(() -> {
+                OpenStudy.page().showView("org.amberyard.workbench." + view);
+                return study.display().getFocusControl();
+            });
+        } catch (PartInitException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static void layOutEach(OpenStudy study) {

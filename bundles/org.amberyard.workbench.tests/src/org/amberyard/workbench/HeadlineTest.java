@@ -37,6 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 @ExtendWith(WorkbenchExtension.class)
 class HeadlineTest {
     private static final int ELECTRIC = 1;
+    private static final int LONGER_THAN_AN_ANSWER_MS = 2_000;
 
     @TempDir
     private Path folder;
@@ -54,18 +55,39 @@ class HeadlineTest {
             Grid plans = plans(study);
             Mouse mouse = new Mouse(display, plans);
             mouse.click(ELECTRIC, 1);
-            assertEquals("present cost of Electric in stages", top(display, why).get(0));
+            awaitFigure(study, why, "present cost of Electric in stages");
             mouse.click(ELECTRIC, 2);
-            assertEquals("level yearly cost of Electric in stages", top(display, why).get(0));
+            awaitFigure(study, why, "level yearly cost of Electric in stages");
             mouse.click(ELECTRIC, 3);
-            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "saving of Electric in stages against Like for like");
             assertEquals(List.of("present cost of Like for like", "present cost of Electric in stages"), display.syncCall(() -> below(why)));
             String shown = display.syncCall(() -> plans.model().text(ELECTRIC, 3));
             assertEquals(shown.substring(0, shown.length() - 1), top(display, why).get(1).substring(0, shown.length() - 1), "but for its cents");
             mouse.click(ELECTRIC, 4);
-            assertEquals("greenhouse gas saved by Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "greenhouse gas saved by Electric in stages against Like for like");
             mouse.click(0, 3);
+            awaitFigure(study, why, "Like for like");
             assertEquals("the baseline is not compared with itself", top(display, why).get(2));
+        }
+    }
+
+    /** Figures are explained to nobody while another view hides the explanation. */
+    @Test
+    void aHiddenViewAnswersWhenItIsSeenAgain(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Grid plans = plans(study);
+            Mouse mouse = new Mouse(display, plans);
+            mouse.click(ELECTRIC, 1);
+            awaitFigure(study, why, "present cost of Electric in stages");
+            display.syncExec(() -> shown(study, "cumulativeCost"));
+            assertFalse(display.syncCall(why::isVisible));
+            plans(study);
+            mouse.click(ELECTRIC, 2);
+            OpenStudy.pause(LONGER_THAN_AN_ANSWER_MS);
+            assertEquals("present cost of Electric in stages", top(display, why).get(0));
+            display.syncExec(() -> shown(study, "why"));
+            awaitFigure(study, why, "level yearly cost of Electric in stages");
         }
     }
 
@@ -77,7 +99,7 @@ class HeadlineTest {
             Grid plans = plans(study);
             new Mouse(display, plans).click(ELECTRIC, 3);
             Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
-            assertEquals("saving of Electric in stages against Like for like", top(display, why).get(0));
+            awaitFigure(study, why, "saving of Electric in stages against Like for like");
         }
     }
 
@@ -136,15 +158,23 @@ class HeadlineTest {
             assertEquals("in use", display.syncCall(() -> tariffs.model().text(0, use)));
             assertEquals("", display.syncCall(() -> tariffs.model().text(1, use)));
             Tariff used = study.study().getDepot().getTariff();
-            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), used, DepotPackage.Literals.TARIFF__NAME,
-                    "A tariff with a very long name indeed")));
+            rename(study, used, "A tariff with a very long name indeed");
             assertEquals("<a>Tariff A tariff with a very lon…</a>", display.syncCall(tariff::getText));
             assertTrue(display.syncCall(tariff::getToolTipText).contains("A tariff with a very long name indeed"));
             Tree outline = display.syncCall(() -> View.all(shown(study, "outline"), Tree.class).get(0));
             study.await(() -> List.of(outline.getItems()).stream().map(TreeItem::getText).anyMatch(t -> t.startsWith("Tariff in use: A tariff")));
+            rename(study, used, "A tariff with a very long name that ends otherwise");
+            assertEquals("<a>Tariff A tariff with a very lon…</a>", display.syncCall(tariff::getText));
+            assertTrue(display.syncCall(tariff::getToolTipText).contains("A tariff with a very long name that ends otherwise"));
+            display.syncExec(study.session()::undo);
             display.syncExec(study.session()::undo);
             study.awaitResult();
         }
+    }
+
+    private static void rename(OpenStudy study, Tariff tariff, String name) {
+        study.display().syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), tariff,
+                DepotPackage.Literals.TARIFF__NAME, name)));
     }
 
     /** Choices in the page of what-if are read whole. */
@@ -206,6 +236,10 @@ class HeadlineTest {
             grid.notifyListeners(SWT.MouseDown, event);
             grid.notifyListeners(SWT.MouseUp, event);
         });
+    }
+
+    private static void awaitFigure(OpenStudy study, Tree why, String name) {
+        study.await(() -> why.getItem(0).getText().equals(name));
     }
 
     private static List<String> top(Display display, Tree why) {

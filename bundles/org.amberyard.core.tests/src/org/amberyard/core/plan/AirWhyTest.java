@@ -72,7 +72,7 @@ class AirWhyTest {
     void noxOfABusIsItsDistanceByTheFactorOfItsEngine() {
         VehicleYear bus = result.baseline().fleet().inYear(0).get(1);
         Derivation nox = why.bus(bus, EmissionSource.DRIVING, Pollutant.NOX);
-        assertEquals("distance × NOx factor ÷ 1,000", nox.rule());
+        assertEquals("distance × NOx factor ÷ 1,000, in kilograms", nox.rule());
         assertEquals(bus.use().km(), nox.parts().get(0).value());
         assertEquals("g/km", nox.parts().get(1).unit());
         assertFalse(nox.parts().get(1).input().isEmpty());

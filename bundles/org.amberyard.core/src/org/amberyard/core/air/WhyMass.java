@@ -33,7 +33,8 @@ public final class WhyMass {
 
     /** The same with a factor that has a derivation of its own. */
     static Derivation of(String name, Derivation factor, Factor unit, Derivation activity) {
-        String rule = activity.name() + " × " + factor.name() + (unit.unit().kg() == 1 ? "" : " ÷ 1,000");
+        // The window shows masses in pounds, distances and factors by the mile: only the kilograms follow from them so.
+        String rule = activity.name() + " × " + factor.name() + (unit.unit().kg() == 1 ? "" : " ÷ 1,000") + ", in kilograms";
         return Derivation.of(name, activity.value() * factor.value() * unit.unit().kg(), KG, rule, activity, factor);
     }
 

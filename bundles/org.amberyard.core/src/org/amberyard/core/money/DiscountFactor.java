@@ -40,6 +40,16 @@ public final class DiscountFactor {
     }
 
     /**
+     * How a factor for 1 paid at a time comes about.
+     *
+     * @param rate discount rate per year
+     * @param years time in years
+     */
+    public static Derivation whySingle(double rate, double years) {
+        return Derivation.of("discount factor at " + years + " years", single(rate, years), "", "1 over 1 plus the discount rate, to the years");
+    }
+
+    /**
      * How a capital recovery factor comes about.
      *
      * @param rate discount rate per year

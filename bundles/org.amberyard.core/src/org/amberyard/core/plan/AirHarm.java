@@ -75,7 +75,7 @@ public final class AirHarm {
                 column.label() + " emitted in " + p.calendarYear(), p.perTonne(), "money/t", p.origin().input()))
                 .toArray(Derivation[]::new);
         return Derivation.of("social cost of " + mass.name(), mass.value() / KG_PER_TONNE * perTonne, Derivation.MONEY,
-                "mass ÷ 1,000 × cost of a tonne", mass, Derivation.of("cost of a tonne", perTonne, "money/t",
+                "mass in kilograms ÷ 1,000 × cost of a tonne", mass, Derivation.of("cost of a tonne", perTonne, "money/t",
                         "on the straight line between the years of the table, in money of the base date", points));
     }
 }

@@ -273,25 +273,6 @@ class GrantTablesTest {
         assertTrue(total(gases, "CO2e reduced").signum() > 0);
     }
 
-    /** By the tables alone: carbon dioxide before is printed fuel at the carbon of a gallon that table T12c cites. */
-    @Test
-    void fuelAndEngineOfTheBusComparedWithArePrintedSoThatItsExhaustCanBeWorkedOut() {
-        DataTable gases = table(GrantTable.T6, 0);
-        DataTable warming = table(GrantTable.T6, 3);
-        int compared = ExamplePapers.column(gases, "Compared with");
-        for (int i = 0; i < in.replaced().size(); i++) {
-            ReplacedBus bus = in.replaced().get(i);
-            String words = gases.printed(gases.rows().get(i), compared);
-            assertEquals(words, warming.printed(warming.rows().get(i), compared));
-            int engine = bus.instead().isPresent() ? in.calendar(bus.year()) : in.facts().buses().get(bus.old().vehicle().unit()).engineModelYear();
-            assertTrue(words.endsWith(", engine of " + engine), words);
-            double kgPerGallon = words.contains("Gasoline") ? 8.78 : 10.21;
-            double gallons = ((BigDecimal) warming.rows().get(i).cells().get(ExamplePapers.column(warming, "Fuel before"))).doubleValue();
-            double printed = ((BigDecimal) gases.rows().get(i).cells().get(ExamplePapers.column(gases, "CO2 before"))).doubleValue();
-            assertEquals(gallons * kgPerGallon / GrantTerms.KG_PER_SHORT_TON, printed, 0.1 + kgPerGallon / GrantTerms.KG_PER_SHORT_TON, words);
-        }
-    }
-
     /** By the table and its footnote alone: the price of the study at the base date, its rise and inflation make the price printed. */
     @Test
     void unitPricesFollowFromTheirFootnote() {

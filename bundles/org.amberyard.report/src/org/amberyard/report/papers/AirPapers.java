@@ -77,14 +77,23 @@ final class AirPapers {
     }
 
     private DataTable warming() {
-        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, short tons CO2e")
-                .sum("Fuel before", in.symbol(Unit.LITRE), CellFormat.WHOLE, b -> in.shown(Unit.LITRE, b.compared().use().fuelL()));
+        TableBuilder<ReplacedBus> table = named("T6d", "T6d. Greenhouse gases of exhaust by bus, short tons CO2e");
+        fuel(table, "Fuel before", b -> b.compared().use().fuelL());
+        boolean heaters = buses.stream().anyMatch(b -> b.compared().use().heaterFuelL() > 0);
+        if (heaters) {
+            fuel(table, "Heater fuel before", b -> b.compared().use().heaterFuelL());
+        }
         beforeAndAfter(table, Pollutant.CO2E);
         return table.sum("reduced over remaining life", "", format(Pollutant.CO2E), b -> tons(b.lifetimeExhaust(), Pollutant.CO2E))
                 .note(A_YEAR).note("CO2e: carbon dioxide, methane and nitrous oxide by their warming over 100 years. Fuel before: what the "
-                        + "bus compared with burns in the year of the change.")
+                        + "engine of the bus compared with burns in the year of the change."
+                        + (heaters ? " Heater fuel before: the diesel that its fuel-fired heater burns in that year." : ""))
                 .note(AS_ABOVE)
                 .mark(mark).of(buses);
+    }
+
+    private void fuel(TableBuilder<ReplacedBus> table, String label, ToDoubleFunction<ReplacedBus> litres) {
+        table.sum(label, in.symbol(Unit.LITRE), CellFormat.WHOLE, b -> in.shown(Unit.LITRE, litres.applyAsDouble(b)));
     }
 
     private static void beforeAndAfter(TableBuilder<ReplacedBus> table, Pollutant pollutant) {

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CurveFitChart;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.core.why.Derivation;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.io.StudyFile;
@@ -30,6 +33,7 @@ import org.amberyard.report.ResidualTable;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
+import org.amberyard.report.WhyText;
 import org.amberyard.study.CurveFitting;
 import org.amberyard.study.CurveLogs;
 import org.amberyard.study.CurveWords;
@@ -46,6 +50,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CatalogueTest {
     /** Words that a text has which was said in part only. */
     private static final Pattern ENGLISH_WORD = Pattern.compile(" (the|of|and|with|is|are|its|that|for) ");
+    /** Steps of a trail that are said in Spanish: the sums of a plan, by year and bus, with what a mass hangs on. */
+    private static final int TRAIL_STEPS = 4;
     private static final Catalogue SPANISH = new Catalogue(new Locale("es"), Locale.US);
     private static final Catalogue OF_SPAIN = new Catalogue(new Locale("es"), new Locale("es", "ES"));
 
@@ -133,6 +139,37 @@ class CatalogueTest {
         List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
                 .distinct().toList();
         assertTrue(mixed.isEmpty(), String.join("\n", mixed));
+    }
+
+    /** How the figures of the headline come about, from a figure down to what it shows when it is asked for. */
+    @Test
+    void theTrailsOfTheHeadlineAreKnown() throws StudyFileException {
+        Study study = StudyFile.load(Path.of(System.getProperty("basedir", "."))
+                .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        int headline = ResultTables.place("headline");
+        int columns = ResultTables.headings(headline, result, UnitSystem.US).columns().size();
+        Set<String> unknown = new TreeSet<>();
+        for (int plan = 0; plan < result.plans().size(); plan++) {
+            for (int column = 0; column < columns; column++) {
+                unknownOf(study, ResultTables.why(headline, result, plan, column), TRAIL_STEPS, unknown);
+            }
+        }
+        result.plans().forEach(p -> unknown.remove(p.name()));
+        assertEquals(Set.of(), unknown);
+        assertEquals("costo anual nivelado de Electric in stages", SPANISH.say("level yearly cost of Electric in stages"));
+        assertEquals("ahorro de A frente a B", SPANISH.say("saving of A against B"));
+        assertEquals("Combustible, valor presente", SPANISH.say("Fuel, present value"));
+        assertEquals("Combustible en 2026", SPANISH.say("Fuel in 2026"));
+        assertEquals("distancia × factor de NOx ÷ 1,000, en kilogramos", SPANISH.say("distance × NOx factor ÷ 1,000, in kilograms"));
+    }
+
+    private static void unknownOf(Study study, Derivation figure, int steps, Set<String> unknown) {
+        WhyText.Line line = WhyText.line(study, figure);
+        Stream.of(line.name(), line.rule()).filter(t -> !t.isEmpty() && SPANISH.found(t).isEmpty()).forEach(unknown::add);
+        if (steps > 0) {
+            WhyText.parts(study, figure).forEach(p -> unknownOf(study, p, steps - 1, unknown));
+        }
     }
 
     /** All that a calibration by logs may say: of the fit, of each reason against one, and of its tables. */

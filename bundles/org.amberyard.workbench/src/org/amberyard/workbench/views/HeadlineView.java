@@ -112,9 +112,9 @@ public final class HeadlineView extends ViewPart {
     private void nameTariff() {
         String name = Optional.ofNullable(shownSession).map(s -> s.study().getDepot()).map(Depot::getTariff).map(Words::name).orElse("");
         String shown = name.isEmpty() ? "" : "<a>" + NLS.bind(Messages.Headline_tariff, shortened(name)).replace("&", "&&") + "</a>";
+        tariff.setToolTipText(NLS.bind(Messages.Headline_tariff_tip, name));
         if (!tariff.getText().equals(shown)) {
             tariff.setText(shown);
-            tariff.setToolTipText(NLS.bind(Messages.Headline_tariff_tip, name));
             tariff.setVisible(!name.isEmpty());
             tariff.requestLayout();
         }

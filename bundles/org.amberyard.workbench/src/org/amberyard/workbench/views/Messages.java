@@ -61,6 +61,7 @@ final class Messages extends NLS {
     public static String Results_save;
     public static String Results_saveFailed;
     public static String Why_figure;
+    public static String Why_making;
     public static String Why_none;
     public static String Why_rule;
     public static String Why_source;

@@ -35,8 +35,12 @@ public final class WhyView extends ViewPart {
 
     private final ISelectionListener listener = this::selected;
     private Tree tree;
+    private WhyWork work;
+    /** The last question, which waits while the view is hidden, or null. */
+    private CellQuestion asked;
     private Study study;
     private boolean telling;
+    private boolean hidden;
 
     /** Brings the view up, for the figure that is in focus. */
     static void show(IWorkbenchPage page) {
@@ -64,6 +68,8 @@ public final class WhyView extends ViewPart {
         PlaceTip tip = new PlaceTip(tree);
         tree.addListener(SWT.MouseMove, e -> tellCut(tip, new Point(e.x, e.y)));
         tell(Messages.Why_none);
+        work = new WhyWork(tree, () -> tell(Messages.Why_making), this::show);
+        tree.addListener(SWT.Paint, e -> seen());
         getSite().getPage().addSelectionListener(listener);
         tree.addListener(SWT.Dispose, e -> getSite().getPage().removeSelectionListener(listener));
         ISelection present = getSite().getPage().getSelection();
@@ -99,12 +105,33 @@ public final class WhyView extends ViewPart {
 
     private void selected(IWorkbenchPart part, ISelection selection) {
         if (selection instanceof IStructuredSelection cells && cells.getFirstElement() instanceof CellQuestion question) {
-            study = question.study();
-            tree.removeAll();
-            telling = false;
-            share(tree.getClientArea().width);
-            show(new TreeItem(tree, SWT.NONE), question.why(), SHOWN_STEPS);
+            asked = question;
+            answer();
         }
+    }
+
+    /** Nothing is worked out as long as the view is hidden behind another. */
+    private void answer() {
+        hidden = !tree.isVisible();
+        if (hidden) {
+            work.stop();
+        } else {
+            work.ask(asked);
+        }
+    }
+
+    private void seen() {
+        if (hidden) {
+            answer();
+        }
+    }
+
+    private void show(CellQuestion question, Derivation why) {
+        study = question.study();
+        tree.removeAll();
+        telling = false;
+        share(tree.getClientArea().width);
+        show(new TreeItem(tree, SWT.NONE), why, SHOWN_STEPS);
     }
 
     private void tell(String words) {
