@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
+import org.amberyard.core.plan.PlaceholderUse;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.model.io.StudyFile;
@@ -48,6 +49,7 @@ public final class DocumentsDialog extends SizedDialog {
     private final Optional<WhatIfResults> whatIf;
     private final Choices choices;
     private final Supplier<Optional<Path>> chooser;
+    private String cautions;
     private DocumentsForm form;
     private Text words;
     private ProgressBar bar;
@@ -74,6 +76,7 @@ public final class DocumentsDialog extends SizedDialog {
         this.whatIf = whatIf;
         this.choices = choices;
         this.chooser = chooser;
+        this.cautions = PlaceholderUse.inEmissions(result) ? " " + Messages.Documents_placeholders : "";
     }
 
     /**
@@ -83,6 +86,11 @@ public final class DocumentsDialog extends SizedDialog {
      */
     public void onGivenOut(BiConsumer<FigureSource, List<Map<String, String>>> listener) {
         whenGivenOut = listener;
+    }
+
+    /** Says that a what-if was run, but of an earlier version of the study, so that documents do without it. */
+    public void leaveOutWhatIf() {
+        cautions += " " + Messages.Documents_whatIfLeft;
     }
 
     private static Optional<Path> askFolder(Shell shell, Optional<Path> near) {
@@ -116,7 +124,7 @@ public final class DocumentsDialog extends SizedDialog {
 
     private void show() {
         boolean complete = form.isComplete();
-        say(complete ? Messages.Documents_hint : Messages.Documents_nothing);
+        say(complete ? Messages.Documents_hint + cautions : Messages.Documents_nothing);
         allow(complete && job == null);
     }
 
@@ -203,7 +211,7 @@ public final class DocumentsDialog extends SizedDialog {
         bar.setSelection(0);
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CLOSE_LABEL);
         show();
-        say(text);
+        say(text + cautions);
     }
 
     /** The first press stops what is being written, the next one closes. A job that has not begun yet says nothing of its end. */

@@ -14,6 +14,8 @@ final class Messages extends NLS {
     public static String Documents_freeze;
     public static String Documents_freeze_tip;
     public static String Documents_frozen;
+    public static String Documents_placeholders;
+    public static String Documents_whatIfLeft;
     public static String Documents_hint;
     public static String Documents_kinds;
     public static String Documents_largest;

@@ -19,6 +19,9 @@ public final class DocumentsHandler extends ResultHandler {
     void take(Shell shell, StudySession session, StudyResult result) {
         Optional<Path> near = session.file().map(Path::getParent);
         DocumentsDialog dialog = new DocumentsDialog(shell, result, session.study(), session.whatIf().upToDate(), session.choices(), near);
+        if (session.whatIf().isOutdated()) {
+            dialog.leaveOutWhatIf();
+        }
         dialog.onGivenOut((source, figures) -> {
             List<Narrative> narratives = session.study().getNarratives();
             GiveOut.keep(session, IntStream.range(0, figures.size()).mapToObj(i -> new GiveOut.Given(narratives.get(i), figures.get(i)))
