@@ -117,15 +117,14 @@ public final class ResultsView extends ViewPart {
         }
     }
 
-    /** Tells those who explain figures which one is in focus. */
+    /** Tells those who explain figures which one is in focus: of the table on show, while another may have been chosen already. */
     private void ask() {
         Optional<StudySession> session = ActiveSession.here().get();
-        int place = chooser.place();
         int row = grid.selection().row();
         int column = grid.selection().column();
         boolean cell = shown.isPresent() && session.isPresent() && grid.model() instanceof ArrangedModel && row < rows.rows()
                 && column < grid.model().columns();
-        asked.setSelection(cell ? new StructuredSelection(new CellQuestion(session.get().study(), shownResult, place,
+        asked.setSelection(cell ? new StructuredSelection(new CellQuestion(session.get().study(), shownResult, ResultTables.place(shown.get().name()),
                 rows.row(row), ((ArrangedModel) grid.model()).source(column))) : StructuredSelection.EMPTY);
     }
 
