@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.amberyard.core.math.RoundingDust;
 import org.amberyard.core.whatif.CorrelatedPoints;
 import org.amberyard.core.whatif.Discrete;
 import org.amberyard.core.whatif.Distribution;
@@ -94,7 +95,7 @@ final class UncertainInputs {
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value) {
         if (!ofWords(input)) {
-            return changes.get(input).words(value);
+            return changes.get(input).words(RoundingDust.swept(value, spreads.get(input).high() - spreads.get(input).low()));
         }
         return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
     }
