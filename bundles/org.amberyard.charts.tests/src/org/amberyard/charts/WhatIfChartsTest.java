@@ -47,6 +47,7 @@ class WhatIfChartsTest {
     private static final StudyResult BASE = SampleDistrict.evaluated(SampleDistrict.small());
     private static final int PLAN = 1;
     private static final int DRAWS = 400;
+    private static final long SEED = 20_261;
     private static final VariedInputs INPUTS = new VariedInputs() {
         @Override
         public List<String> names() {
@@ -61,6 +62,21 @@ class WhatIfChartsTest {
         @Override
         public String words(int input, double value) {
             return String.valueOf(value);
+        }
+
+        @Override
+        public double shown(int input, double value) {
+            return 100 * value;
+        }
+
+        @Override
+        public String unit(int input) {
+            return "%";
+        }
+
+        @Override
+        public long seed() {
+            return SEED;
         }
 
         @Override
@@ -229,6 +245,21 @@ class WhatIfChartsTest {
             @Override
             public boolean varies(int input) {
                 return input == 1;
+            @Override
+            public double shown(int input, double value) {
+                return INPUTS.shown(input, value);
+            }
+
+            @Override
+            public String unit(int input) {
+                return INPUTS.unit(input);
+            }
+
+            @Override
+            public long seed() {
+                return INPUTS.seed();
+            }
+
             }
         };
         WhatIfResults results = new WhatIfResults(BASE, one, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
@@ -262,6 +293,14 @@ class WhatIfChartsTest {
     @Test
     void figuresOffASurfaceSaySo() {
         int years = BASE.input().years();
+    @Test
+    void drawsAreToldWithTheirSeed() {
+        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.CONVERGENCE)) {
+            String words = kind.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
+            assertTrue(words.contains(DRAWS + " draws, seed " + SEED), words);
+        }
+    }
+
         FitErrors missed = new FitErrors(93, byPlan(7), byPlan(5), byYear(years, 3), byYear(years, 4), byYear(years, 6));
         for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET,
                 WhatIfChart.SPENT, WhatIfChart.SPENT_MORE)) {

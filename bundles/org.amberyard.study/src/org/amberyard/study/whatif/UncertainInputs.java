@@ -100,6 +100,16 @@ final class UncertainInputs {
         return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
     }
 
+    /** Value of an input in the unit of the study; not a number for a choice among words. */
+    double shown(int input, double value) {
+        return ofWords(input) ? Double.NaN : changes.get(input).shown(value);
+    }
+
+    /** What the values of an input are: factors, or in which unit what is added to a field or stands in it; blank for words. */
+    String unit(int input) {
+        return ofWords(input) ? "" : changes.get(input).unit();
+    }
+
     /** Low and high value of an input. */
     double[] ends(int input) {
         return new double[] {spreads.get(input).low(), spreads.get(input).high()};
