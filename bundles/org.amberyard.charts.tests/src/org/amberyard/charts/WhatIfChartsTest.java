@@ -152,6 +152,9 @@ class WhatIfChartsTest {
         assertEquals(List.of(List.of(1.0, 3.0, "0.5"), List.of(2.0, 3.0, "0.5"), List.of(1.0, 4.0, "3.0 ↕"), List.of(2.0, 4.0, "none")),
                 chart.data().rows());
         assertTrue(chart.textAlternative().contains("the difference jumps there"), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("B goes in equal steps from 0.0 to 2.0, its low and high; the study’s own, 1.0, is none of them."),
+                chart.textAlternative());
+        assertFalse(chart.textAlternative().contains("A goes in equal steps"), "the study's own is among its values");
         assertTrue(chart.textAlternative().contains("In 1 of 4 cells there is none."), chart.textAlternative());
     }
 
