@@ -189,9 +189,9 @@ class WhatIfChartsTest {
     @Test
     void theTornadoHasTheWidestInputFirst() {
         Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
-        assertEquals(List.of("A", "0.0", "2.0", -50.0, 50.0, 150.0), chart.data().rows().get(0));
-        assertEquals(List.of("Both", "all low", "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
-        assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(2));
+        assertEquals(List.of("A", "%", 0.0, 100.0, 200.0, -50.0, 50.0, 150.0), chart.data().rows().get(0));
+        assertEquals(Arrays.asList("Both", "", "all low", null, "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
+        assertEquals(List.of("B", "%", 0.0, 100.0, 200.0, 80.0, 50.0, 20.0), chart.data().rows().get(2));
         assertTrue(chart.textAlternative().contains("saves USD 50"), chart.textAlternative());
     }
 
@@ -246,9 +246,6 @@ class WhatIfChartsTest {
             }
 
             @Override
-            public boolean varies(int input) {
-                return input == 1;
-            @Override
             public double shown(int input, double value) {
                 return INPUTS.shown(input, value);
             }
@@ -263,6 +260,9 @@ class WhatIfChartsTest {
                 return INPUTS.seed();
             }
 
+            @Override
+            public boolean varies(int input) {
+                return input == 1;
             }
         };
         WhatIfResults results = new WhatIfResults(BASE, one, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
@@ -294,9 +294,6 @@ class WhatIfChartsTest {
     }
 
     @Test
-    void figuresOffASurfaceSaySo() {
-        int years = BASE.input().years();
-    @Test
     void drawsAreToldWithTheirSeed() {
         for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.CONVERGENCE)) {
             String words = kind.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
@@ -304,6 +301,9 @@ class WhatIfChartsTest {
         }
     }
 
+    @Test
+    void figuresOffASurfaceSaySo() {
+        int years = BASE.input().years();
         FitErrors missed = new FitErrors(93, byPlan(7), byPlan(5), byYear(years, 3), byYear(years, 4), byYear(years, 6));
         for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.SHARES, WhatIfChart.CONVERGENCE, WhatIfChart.BUDGET,
                 WhatIfChart.SPENT, WhatIfChart.SPENT_MORE)) {
