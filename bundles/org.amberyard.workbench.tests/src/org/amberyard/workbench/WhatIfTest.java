@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.charts.Figures;
 import org.amberyard.charts.WhatIfChart;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.TwoTogether;
@@ -46,6 +47,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,9 +101,15 @@ class WhatIfTest {
         set(study, 300_000);
         press(study, view);
         study.await(() -> study.session().whatIf().results().flatMap(r -> r.all()).isPresent());
-        press(study, view);
+        List<String> atOnce = study.display().syncCall(() -> {
+            button(view).notifyListeners(SWT.Selection, new Event());
+            return View.all(view, Label.class).stream().map(Label::getText).toList();
+        });
+        assertTrue(atOnce.stream().anyMatch(text -> text.startsWith("Stopping…")), atOnce.toString());
         study.await(() -> study.session().whatIf().phase() == Phase.STOPPED);
-        return study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws();
+        int done = study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws();
+        study.await(() -> canvas(view).textAlternative().startsWith("Stopped at " + Figures.whole(done) + " of 300,000 draws"));
+        return done;
     }
 
     private static void vary(OpenStudy study, Grid grid) {
