@@ -2,7 +2,6 @@ package org.amberyard.batch;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.exchange.WhatIfFile;
@@ -42,8 +41,7 @@ final class KeptWhatIf {
         if (then != study) {
             console.err().println(outdated(run, study));
         }
-        WhatIfVerb.write(results, then == study ? List.of() : List.of(ChangedSince.table(EarlierRun.changes(then, study))),
-                StudyUnits.of(study), folder, console);
+        WhatIfVerb.write(results, ChangedSince.tables(then, study), StudyUnits.of(study), folder, console);
     }
 
     /** Says that a run is of an earlier version of a study, and what has changed since where that can be told. */

@@ -47,6 +47,7 @@ class WhatIfChartsTest {
     private static final StudyResult BASE = SampleDistrict.evaluated(SampleDistrict.small());
     private static final int PLAN = 1;
     private static final int DRAWS = 400;
+    private static final long SEED = 20_261;
     private static final VariedInputs INPUTS = new VariedInputs() {
         @Override
         public List<String> names() {
@@ -61,6 +62,21 @@ class WhatIfChartsTest {
         @Override
         public String words(int input, double value) {
             return String.valueOf(value);
+        }
+
+        @Override
+        public double shown(int input, double value) {
+            return 100 * value;
+        }
+
+        @Override
+        public String unit(int input) {
+            return "%";
+        }
+
+        @Override
+        public long seed() {
+            return SEED;
         }
 
         @Override
@@ -136,6 +152,9 @@ class WhatIfChartsTest {
         assertEquals(List.of(List.of(1.0, 3.0, "0.5"), List.of(2.0, 3.0, "0.5"), List.of(1.0, 4.0, "3.0 ↕"), List.of(2.0, 4.0, "none")),
                 chart.data().rows());
         assertTrue(chart.textAlternative().contains("the difference jumps there"), chart.textAlternative());
+        assertTrue(chart.textAlternative().contains("B goes in equal steps from 0.0 to 2.0, its low and high; the study’s own, 1.0, is none of them."),
+                chart.textAlternative());
+        assertFalse(chart.textAlternative().contains("A goes in equal steps"), "the study's own is among its values");
         assertTrue(chart.textAlternative().contains("In 1 of 4 cells there is none."), chart.textAlternative());
     }
 
@@ -170,9 +189,9 @@ class WhatIfChartsTest {
     @Test
     void theTornadoHasTheWidestInputFirst() {
         Chart chart = WhatIfChart.TORNADO.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light());
-        assertEquals(List.of("A", "0.0", "2.0", -50.0, 50.0, 150.0), chart.data().rows().get(0));
-        assertEquals(List.of("Both", "all low", "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
-        assertEquals(List.of("B", "0.0", "2.0", 80.0, 50.0, 20.0), chart.data().rows().get(2));
+        assertEquals(List.of("A", "%", 0.0, 100.0, 200.0, -50.0, 50.0, 150.0), chart.data().rows().get(0));
+        assertEquals(Arrays.asList("Both", "", "all low", null, "all high", -20.0, 50.0, 120.0), chart.data().rows().get(1));
+        assertEquals(List.of("B", "%", 0.0, 100.0, 200.0, 80.0, 50.0, 20.0), chart.data().rows().get(2));
         assertTrue(chart.textAlternative().contains("saves USD 50"), chart.textAlternative());
     }
 
@@ -227,6 +246,21 @@ class WhatIfChartsTest {
             }
 
             @Override
+            public double shown(int input, double value) {
+                return INPUTS.shown(input, value);
+            }
+
+            @Override
+            public String unit(int input) {
+                return INPUTS.unit(input);
+            }
+
+            @Override
+            public long seed() {
+                return INPUTS.seed();
+            }
+
+            @Override
             public boolean varies(int input) {
                 return input == 1;
             }
@@ -257,6 +291,14 @@ class WhatIfChartsTest {
         String words = WhatIfChart.BUDGET.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
         assertTrue(words.contains(": one draw in twenty is "), words);
         assertFalse(words.contains("worst"), words);
+    }
+
+    @Test
+    void drawsAreToldWithTheirSeed() {
+        for (WhatIfChart kind : List.of(WhatIfChart.DISTRIBUTION, WhatIfChart.CONVERGENCE)) {
+            String words = kind.of(results(), PLAN, UnitSystem.METRIC, ChartTheme.light()).textAlternative();
+            assertTrue(words.contains(DRAWS + " draws, seed " + SEED), words);
+        }
     }
 
     @Test

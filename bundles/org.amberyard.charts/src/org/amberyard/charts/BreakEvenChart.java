@@ -129,7 +129,7 @@ final class BreakEvenChart {
         return "With " + plans.input(run.second()) + " at " + words(run.second(), middle.other()) + ", " + middle.at().words(
                 "“" + plans.name() + "”", "“" + plans.baselineName() + "”", v -> plans.input(run.first()) + " " + words(run.first(), v))
                 + " (looked for from " + words(run.first(), run.low()) + " to " + words(run.first(), run.high())
-                + "; each point is evaluated).";
+                + "; each point is evaluated)." + plans.steps(run.second(), points().stream().mapToDouble(BreakEvenCurve::other).toArray());
     }
 
     private ChartData data() {

@@ -159,7 +159,8 @@ final class BreakEvenSurfaceChart {
         }
         return plans.input(run.searched()) + " at which “" + plans.name() + "” costs as much as “" + plans.baselineName()
                 + "”, looked for from " + words(run.searched(), run.low()) + " to " + words(run.searched(), run.high())
-                + "; each cell is evaluated" + (jumps() ? "; ↕ the difference jumps there." : ".");
+                + "; each cell is evaluated" + (jumps() ? "; ↕ the difference jumps there." : ".")
+                + plans.steps(run.first(), each(run.grid()::first)) + plans.steps(run.second(), each(run.grid()::second));
     }
 
     private boolean jumps() {

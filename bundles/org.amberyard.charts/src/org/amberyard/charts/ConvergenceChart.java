@@ -63,7 +63,7 @@ final class ConvergenceChart {
     private String caption() {
         Convergence last = course.get(course.size() - 1);
         String end = run.end().reason() == RunEnd.Reason.ENOUGH ? " The draws were enough." : "";
-        return "“" + plans.name() + "” on the mean of " + Figures.whole(last.draws()) + " draws " + plans.saving(last.mean())
+        return "“" + plans.name() + "” on the mean of " + plans.draws(last.draws()) + ", " + plans.saving(last.mean())
                 + ", give or take " + plans.money(last.standardError()) + " (standard error)." + end
                 + plans.fitted(run.missed().savings().get(plans.plan()));
     }

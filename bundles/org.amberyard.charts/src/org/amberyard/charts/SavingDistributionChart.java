@@ -143,7 +143,7 @@ final class SavingDistributionChart {
     private String caption() {
         Band cheaper = run.plans().cheaper(plans.plan(), plans.baseline()).band(CONFIDENCE);
         return "“" + plans.name() + "” costs less than “" + plans.baselineName() + "” in " + Figures.percent(cheaper.value()) + " of "
-                + Figures.whole(savings.length) + " draws (likely " + Figures.percent(cheaper.low()) + " to "
+                + plans.draws(savings.length) + " (likely " + Figures.percent(cheaper.low()) + " to "
                 + Figures.percent(cheaper.high()) + "). Half the draws save more than " + plans.money(sorted.quantile(0.5))
                 + "; eight in ten lie between " + plans.money(sorted.quantile(0.1)) + " and " + plans.money(sorted.quantile(0.9)) + "."
                 + plans.fitted(run.missed().savings().get(plans.plan()));

@@ -1,8 +1,10 @@
 package org.amberyard.charts;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.amberyard.core.variants.OneAtATime;
+import org.amberyard.core.variants.VariedInputs;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.Tornado;
 import org.jfree.chart.JFreeChart;
@@ -138,9 +140,16 @@ final class TornadoChart {
 
     private ChartData data() {
         String money = plans.currency();
-        return new ChartData(List.of("Input", "Low", "High", "Saving at low (" + money + ")", "Saving (" + money + ")",
+        return new ChartData(List.of("Input", "Unit", "Low", "Study", "High", "Saving at low (" + money + ")", "Saving (" + money + ")",
                 "Saving at high (" + money + ")"),
-                tornado.bars().stream().map(bar -> List.<Object>of(plans.input(bar.input()),
-                        low(bar), high(bar), bar.atLow(), tornado.base(), bar.atHigh())).toList());
+                tornado.bars().stream().map(this::row).toList());
+    }
+
+    private List<Object> row(Tornado.Bar bar) {
+        VariedInputs inputs = plans.results().inputs();
+        List<Object> row = new ArrayList<>(List.of(plans.input(bar.input()), run.unit(inputs, bar.input())));
+        row.addAll(run.values(inputs, bar.input()));
+        row.addAll(List.of(bar.atLow(), tornado.base(), bar.atHigh()));
+        return row;
     }
 }

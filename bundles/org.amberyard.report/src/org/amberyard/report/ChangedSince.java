@@ -2,7 +2,10 @@ package org.amberyard.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.amberyard.model.study.Study;
 import org.amberyard.study.InputDifferences.Difference;
+import org.amberyard.study.whatif.EarlierRun;
+import org.amberyard.study.whatif.StudyFingerprint;
 
 /** What of a study has changed since a what-if was run on it: in a sentence and as a table. */
 public final class ChangedSince {
@@ -34,8 +37,13 @@ public final class ChangedSince {
         return change.field().isEmpty() ? IS_THERE : change.field();
     }
 
+    /** The table of what has changed between a study that a what-if was run on and the study now; none where the what-if is of the study as it is. */
+    public static List<ResultTable> tables(Study then, Study now) {
+        return StudyFingerprint.of(then).equals(StudyFingerprint.of(now)) ? List.of() : List.of(table(EarlierRun.changes(then, now)));
+    }
+
     /** All of them; without rows where only the study’s name or the order of its rows is another. */
-    public static ResultTable table(List<Difference> changes) {
+    private static ResultTable table(List<Difference> changes) {
         List<List<Object>> rows = changes.stream().map(c -> List.<Object>of(c.element(), field(c), c.values().get(0), c.values().get(1)))
                 .toList();
         return new ResultTable("what_if_changed_since", "What has changed since the what-if was run: it is of an earlier version of the study",

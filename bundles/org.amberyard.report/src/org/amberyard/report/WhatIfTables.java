@@ -117,7 +117,7 @@ public final class WhatIfTables {
         for (int plan = 0; plan < base.plans().size(); plan++) {
             SortedDraws cost = run.presentCost(plan);
             Band cheaper = plan == baseline ? null : run.plans().cheaper(plan, baseline).band(CONFIDENCE);
-            rows.add(Arrays.asList(name(plan), run.end().draws(), run.evaluatedWholly(), run.missed().presentCosts().get(plan).within(),
+            rows.add(Arrays.asList(name(plan), run.end().draws(), whatIf.seed(), run.evaluatedWholly(), run.missed().presentCosts().get(plan).within(),
                     run.missed().savings().get(plan).within(), run.moments(plan).mean(), error(run, plan),
                     cost.quantile(0.1), cost.quantile(0.5), cost.quantile(0.9), percent(cheaper == null ? null : cheaper.value()),
                     percent(cheaper == null ? null : cheaper.low()), percent(cheaper == null ? null : cheaper.high()),
@@ -125,6 +125,8 @@ public final class WhatIfTables {
         }
         return new ResultTable("what_if_summary", "Plans over all draws", List.of(text("plan", "Plan", "Name of the plan."),
                 new ResultColumn("draws", "Draws", "count", Type.INTEGER, "Number of draws that are done."),
+                new ResultColumn("seed", "Seed", "", Type.INTEGER,
+                        "Number that the draws begin with; the same study, seed and number of draws give the same figures."),
                 new ResultColumn("evaluated_whole", "Of these as a whole", "count", Type.INTEGER,
                         "Draws in which more than prices differs or prices decide otherwise; the others are found from prices alone."),
                 amount("fit_error", "Error of the fit", FitTable.MISSED + ". Means and percentiles rest on such draws."),

@@ -19,9 +19,11 @@ public final class WhatIfWords {
     private static final double CONFIDENCE = 0.95;
 
     private final StudyResult base;
+    private final long seed;
 
-    private WhatIfWords(StudyResult base) {
-        this.base = base;
+    private WhatIfWords(WhatIfResults results) {
+        this.base = results.base();
+        this.seed = results.inputs().seed();
     }
 
     /** How likely each plan is to cost less than the baseline, and what decides it, as far as it is known. */
@@ -34,7 +36,7 @@ public final class WhatIfWords {
         if (plan == results.base().input().baseline()) {
             return Optional.empty();
         }
-        WhatIfWords words = new WhatIfWords(results.base());
+        WhatIfWords words = new WhatIfWords(results);
         return Optional.of((results.all().map(all -> words.chance(plan, all)).orElse("")
                 + results.fit().map(words::notFitted).orElse("")
                 + results.shares().map(shares -> " " + words.deciding(plan, shares)).orElse("")).strip()).filter(w -> !w.isEmpty());
@@ -43,9 +45,9 @@ public final class WhatIfWords {
     private String chance(int plan, AllTogether draws) {
         Band cheaper = draws.plans().cheaper(plan, base.input().baseline()).band(CONFIDENCE);
         SortedDraws dearer = SortedDraws.of(draws.plans().difference(plan, base.input().baseline()));
-        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws (likely %s to %s). %s", base.plans().get(plan).name(),
+        return String.format(Locale.ENGLISH, "“%s” costs less than “%s” in %s of %d draws, seed %d (likely %s to %s). %s", base.plans().get(plan).name(),
                 base.baseline().name(), percent(cheaper.value()),
-                draws.end().draws(), percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)))
+                draws.end().draws(), seed, percent(cheaper.low()), percent(cheaper.high()), between(dearer.quantile(0.1), dearer.quantile(0.9)))
                 + fitted(plan, draws);
     }
 

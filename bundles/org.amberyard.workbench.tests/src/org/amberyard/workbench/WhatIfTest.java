@@ -13,7 +13,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.amberyard.charts.Figures;
 import org.amberyard.charts.WhatIfChart;
+import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.TwoTogether;
 import org.amberyard.core.variants.WhatIfResults;
@@ -30,6 +32,7 @@ import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.fields.FeatureTable;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.Grid;
+import org.amberyard.workbench.handlers.ExportedWhatIf;
 import org.amberyard.workbench.session.WhatIfWork.Phase;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -44,6 +47,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
@@ -99,9 +103,15 @@ class WhatIfTest {
         set(study, 300_000);
         press(study, view);
         study.await(() -> study.session().whatIf().results().flatMap(r -> r.all()).isPresent());
-        press(study, view);
+        List<String> atOnce = study.display().syncCall(() -> {
+            button(view).notifyListeners(SWT.Selection, new Event());
+            return View.all(view, Label.class).stream().map(Label::getText).toList();
+        });
+        assertTrue(atOnce.stream().anyMatch(text -> text.startsWith("Stopping…")), atOnce.toString());
         study.await(() -> study.session().whatIf().phase() == Phase.STOPPED);
-        return study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws();
+        int done = study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws();
+        study.await(() -> canvas(view).textAlternative().startsWith("Stopped at " + Figures.whole(done) + " of 300,000 draws"));
+        return done;
     }
 
     private static void vary(OpenStudy study, Grid grid) {
@@ -260,13 +270,25 @@ class WhatIfTest {
             study.await(() -> study.session().whatIf().phase() == Phase.DONE);
             study.await(() -> canvas(view).textAlternative().contains("with all inputs as they are. All low together add"));
             assertEquals(DRAWS, study.session().whatIf().results().orElseThrow().all().orElseThrow().end().draws());
+            exported(study, "now", "What the what-if has found is in the folder what-if in it.");
+            assertFalse(Files.exists(folder.resolve("now/what-if/what_if_changed_since.csv")));
+            assertTrue(Files.exists(folder.resolve("now/what-if/what_if_tornado.png")));
+            assertTrue(Files.readString(folder.resolve("now/what-if/what_if_summary.csv")).startsWith("Plan,Draws,Seed,"));
 
             display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), diesel(study.study()),
                     PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 2.0)));
             study.await(() -> tellsOfDiesel(view));
+            exported(study, "later", "It is of an earlier version of the study");
+            assertTrue(Files.readString(folder.resolve("later/what-if/what_if_changed_since.csv")).contains("fuel price diesel,Price,"));
             display.syncExec(study.session()::undo);
             study.await(() -> !canvas(view).textAlternative().startsWith("This is of an earlier"));
         }
+    }
+
+    /** Writes the what-if that is on show as the export of the results does. */
+    private void exported(OpenStudy study, String name, String said) throws IOException {
+        String words = study.display().syncCall(() -> ExportedWhatIf.of(study.session())).orElseThrow().write(UnitSystem.US, folder.resolve(name));
+        assertTrue(words.contains(said), words);
     }
 
     @Test

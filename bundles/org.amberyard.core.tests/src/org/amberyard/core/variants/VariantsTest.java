@@ -43,6 +43,21 @@ class VariantsTest {
         }
 
         @Override
+        public double shown(int input, double value) {
+            return value;
+        }
+
+        @Override
+        public String unit(int input) {
+            return "";
+        }
+
+        @Override
+        public long seed() {
+            return 1;
+        }
+
+        @Override
         public boolean varies(int input) {
             return true;
         }

@@ -55,7 +55,10 @@ class DrawStatisticsTest {
 
     @Test
     void chanceOfNothingSeenIsNotNothing() {
-        assertEquals(0, new Chance(0, 20).band(0.95).low(), 1e-15);
+        for (int draws = 1; draws < 3000; draws++) {
+            assertEquals(0, new Chance(0, draws).band(0.95).low(), 0, draws + " draws");
+            assertEquals(1, new Chance(draws, draws).band(0.95).high(), 0, draws + " draws");
+        }
         assertTrue(new Chance(0, 20).band(0.95).high() > 0.1);
         assertThrows(IllegalArgumentException.class, () -> new Chance(3, 2));
     }

@@ -33,6 +33,13 @@ class GridTest {
         assertThrows(IllegalArgumentException.class, () -> ContourLine.of(grid, new double[5], 0));
     }
 
+    /** From −0.3 to 0.6 in steps of 0.3: rounding leaves 5.6e-17 in place of the second. */
+    @Test
+    void aStepThatComesNextToZeroIsZero() {
+        assertEquals(0, Grid.steps(-0.3, 0.6, 4)[1], 0);
+        assertEquals(0, Grid.steps(-0.1, 0.2, 4)[1], 0);
+    }
+
     /** A plane is zero on a straight line, which marching squares give exactly. */
     @Test
     void lineOfAPlane() {

@@ -1,5 +1,8 @@
 package org.amberyard.core.variants;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.core.whatif.PlanDraws;
 import org.amberyard.core.whatif.Spread;
 import org.amberyard.core.whatif.Tornado;
@@ -26,6 +29,28 @@ public final class OneAtATime {
             return low ? "all low" : "all high";
         }
         return inputs.words(place, low ? spread(place).low() : spread(place).high());
+    }
+
+    /**
+     * The low value, the study's own and the high value of an input in full: numbers in the unit that the user sees, or words of a
+     * choice; of a group words, and null between them.
+     */
+    public List<Object> values(VariedInputs inputs, int place) {
+        if (place >= plan.spreads().size()) {
+            return Arrays.asList(words(inputs, place, true), null, words(inputs, place, false));
+        }
+        Spread spread = spread(place);
+        return Stream.of(spread.low(), spread.base(), spread.high()).map(value -> value(inputs, place, value)).toList();
+    }
+
+    private static Object value(VariedInputs inputs, int input, double value) {
+        double shown = inputs.shown(input, value);
+        return Double.isNaN(shown) ? (Object) inputs.words(input, value) : (Object) shown;
+    }
+
+    /** What the values of an input are; blank for words, and for a group. */
+    public String unit(VariedInputs inputs, int place) {
+        return place < plan.spreads().size() ? inputs.unit(place) : "";
     }
 
     /** What inputs do to the present cost of a plan. */

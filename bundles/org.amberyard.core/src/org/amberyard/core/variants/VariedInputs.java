@@ -21,6 +21,15 @@ public interface VariedInputs {
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value);
 
+    /** Value of an input in the unit that the user sees, in full; not a number for a choice among words. */
+    double shown(int input, double value);
+
+    /** What such values are: a factor, or the unit of what is added to a field or stands in it; blank for words. */
+    String unit(int input);
+
+    /** The number that draws begin with: the same seed gives the same draws. */
+    long seed();
+
     /** True for an input that takes any value of a range that has a length; between the values of a list there is nothing. */
     boolean varies(int input);
 

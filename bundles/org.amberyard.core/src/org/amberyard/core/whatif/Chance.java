@@ -32,6 +32,7 @@ public record Chance(long hits, long draws) {
         double weight = 1 + z * z / draws;
         double middle = (share() + z * z / (2 * draws)) / weight;
         double reach = z / weight * Math.sqrt(share() * (1 - share()) / draws + z * z / (4.0 * draws * draws));
-        return new Band(share(), Math.max(0, middle - reach), Math.min(1, middle + reach));
+        // With no hit the lower end is 0, and with nothing but hits the upper one 1; rounding would miss them.
+        return new Band(share(), hits == 0 ? 0 : Math.max(0, middle - reach), hits == draws ? 1 : Math.min(1, middle + reach));
     }
 }

@@ -2,6 +2,7 @@ package org.amberyard.core.whatif;
 
 import java.util.Arrays;
 import org.amberyard.core.math.Checks;
+import org.amberyard.core.math.RoundingDust;
 
 /** Two inputs varied together: the evaluations, one for each pair of their values, the first input running fastest. */
 public final class Grid {
@@ -27,12 +28,12 @@ public final class Grid {
         return values.clone();
     }
 
-    /** Values of an input in equal steps from a lower to an upper limit, both among them. */
+    /** Values of an input in equal steps from a lower to an upper limit, both among them; 0 itself where a step comes next to it. */
     public static double[] steps(double low, double high, int values) {
         Checks.atLeast("Number of values", values, 2);
         Checks.above("Upper limit", high, low);
         double[] steps = new double[values];
-        Arrays.setAll(steps, i -> i == values - 1 ? high : low + (high - low) * i / (values - 1));
+        Arrays.setAll(steps, i -> RoundingDust.swept(i == values - 1 ? high : low + (high - low) * i / (values - 1), high - low));
         return steps;
     }
 

@@ -49,7 +49,8 @@ class SensitivityPapersTest {
     @Test
     void theAppendixTellsInWordsChartsAndNumberedTables() {
         Section section = SensitivityPapers.section(with, 70);
-        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words && words.text().contains("of " + DRAWS + " draws")
+        assertTrue(section.blocks().get(0) instanceof Block.Paragraph words
+                && words.text().contains("of " + DRAWS + " draws, seed " + with.whatIf().orElseThrow().inputs().seed())
                 && words.text().matches(".* is decided by .* \\(about \\d+ %, likely \\d+ % to \\d+ %\\).*"));
         assertTrue(section.blocks().stream().filter(Block.Figure.class::isInstance).count() >= 5);
         List<DataTable> tables = new Document("d", "D", "", List.of(), "", "", List.of(section)).tables();

@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.amberyard.core.math.RoundingDust;
 import org.amberyard.core.money.BreakEven;
 import org.amberyard.core.money.BreakEvenSearch;
 import org.amberyard.core.progress.Progress;
@@ -86,15 +87,16 @@ final class BreakEvenPart {
                 add(plan, search, BreakEvenSearch.of(value -> {
                     double[] results = known.computeIfAbsent(value, v -> variants.apply(searches.get(search).at(v)));
                     return results[cost] - results[baseline];
-                }, range[0], range[1], whatIf.byPrices() ? STEPS_BY_PRICES : STEPS_WHOLE, TOLERANCE), rows);
+                }, range[0], range[1], whatIf.byPrices() ? STEPS_BY_PRICES : STEPS_WHOLE, TOLERANCE), range[1] - range[0], rows);
             }
         }
         return rows;
     }
 
-    private static void add(int plan, int search, BreakEven found, List<double[]> rows) {
+    private static void add(int plan, int search, BreakEven found, double length, List<double[]> rows) {
         for (BreakEven.Stretch stretch : found.stretches()) {
-            rows.add(new double[] {plan, search, stretch.from(), stretch.to(), stretch.cheaper().ordinal(), stretch.jumps() ? 1 : 0,
+            rows.add(new double[] {plan, search, RoundingDust.swept(stretch.from(), length), RoundingDust.swept(stretch.to(), length),
+                stretch.cheaper().ordinal(), stretch.jumps() ? 1 : 0,
                 stretch.left()});
         }
     }

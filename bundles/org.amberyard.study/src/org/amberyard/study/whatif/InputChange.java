@@ -73,11 +73,30 @@ final class InputChange {
         return FieldWords.isChoice(first().at().field());
     }
 
+    private Unit ofNumbers() {
+        return VariedNumber.unit(effect, places.stream().map(p -> p.at().field()).toList());
+    }
+
+    /** A number in the unit of the study. */
+    double shown(double number) {
+        return ofNumbers().show(number, StudyUnits.of(study));
+    }
+
+    /** What numbers are: a factor, or an addition or a value with the symbol of its unit in the study. */
+    String unit() {
+        String symbol = ofNumbers().symbol(StudyUnits.of(study), StudyUnits.currency(study));
+        return switch (effect) {
+            case TIMES -> "factor";
+            case PLUS -> (symbol + " added").strip();
+            case VALUE -> symbol;
+        };
+    }
+
     /** A number in words: a factor, or an addition or a value in the units of the study. */
     String words(double number) {
-        Unit unit = VariedNumber.unit(effect, places.stream().map(p -> p.at().field()).toList());
+        Unit unit = ofNumbers();
         UnitSystem system = StudyUnits.of(study);
-        String text = new BigDecimal(unit.show(number, system)).round(unit == Unit.CALENDAR ? MathContext.UNLIMITED : DIGITS).stripTrailingZeros()
+        String text = new BigDecimal(shown(number)).round(unit == Unit.CALENDAR ? MathContext.UNLIMITED : DIGITS).stripTrailingZeros()
                 .toPlainString().replace('-', '−');
         String symbol = unit.symbol(system, StudyUnits.currency(study));
         return (effect == Effect.TIMES ? "× " : effect == Effect.PLUS && number > 0 ? "+" : "") + text + (symbol.isEmpty() ? "" : " " + symbol);

@@ -77,6 +77,21 @@ public final class StudyWhatIf implements VariedInputs {
         return inputs.words(input, value);
     }
 
+    @Override
+    public double shown(int input, double value) {
+        return inputs.shown(input, value);
+    }
+
+    @Override
+    public String unit(int input) {
+        return inputs.unit(input);
+    }
+
+    @Override
+    public long seed() {
+        return study.getWhatIf().getSeed();
+    }
+
     StudyResult base() {
         return base;
     }

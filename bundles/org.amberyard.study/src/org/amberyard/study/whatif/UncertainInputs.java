@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.amberyard.core.math.RoundingDust;
 import org.amberyard.core.whatif.CorrelatedPoints;
 import org.amberyard.core.whatif.Discrete;
 import org.amberyard.core.whatif.Distribution;
@@ -94,9 +95,19 @@ final class UncertainInputs {
     /** Value of an input in words: its number, or the word of a choice. */
     String words(int input, double value) {
         if (!ofWords(input)) {
-            return changes.get(input).words(value);
+            return changes.get(input).words(RoundingDust.swept(value, spreads.get(input).high() - spreads.get(input).low()));
         }
         return value < 0 ? "as it is" : InputDistribution.words(whatIf.getInputs().get(input))[(int) Math.round(value)];
+    }
+
+    /** Value of an input in the unit of the study; not a number for a choice among words. */
+    double shown(int input, double value) {
+        return ofWords(input) ? Double.NaN : changes.get(input).shown(value);
+    }
+
+    /** What the values of an input are: factors, or in which unit what is added to a field or stands in it; blank for words. */
+    String unit(int input) {
+        return ofWords(input) ? "" : changes.get(input).unit();
     }
 
     /** Low and high value of an input. */

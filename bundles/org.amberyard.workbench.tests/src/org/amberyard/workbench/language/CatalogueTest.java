@@ -92,6 +92,12 @@ class CatalogueTest {
             change diesel / price of scenario Gift | cambio diésel / precio de escenario Gift
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
+            “A” costs less than “B” in 61 % of 2,000 draws, seed 1 (likely 59 % to 63 %). Half the draws save more than USD 12; eight in ten lie between USD 3 and USD 30. | \
+            «A» cuesta menos que «B» en 61 % de 2,000 simulaciones, semilla 1 (probablemente de 59 % a 63 %). La mitad de las simulaciones ahorra más de USD 12; ocho de cada diez quedan entre USD 3 y USD 30.
+            “A” on the mean of 2,000 draws, seed 1, costs USD 5 more, give or take USD 1 (standard error). | \
+            «A» en la media de 2,000 simulaciones, semilla 1, cuesta USD 5 más, con un margen de USD 1 (error estándar).
+            Diesel price rise goes in equal steps from −0.452 % to +1.23 %, its low and high; the study’s own, 0 %, is none of them. | \
+            Diesel price rise va en pasos iguales de −0.452 % a +1.23 %, su bajo y su alto; el valor del estudio, 0 %, no es ninguno de ellos.
             """)
     void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
         assertEquals(spanish, SPANISH.say(english));

@@ -87,6 +87,9 @@ final class Messages extends NLS {
     public static String WhatIf_failed;
     public static String WhatIf_changedSince;
     public static String WhatIf_notRun;
+    public static String WhatIf_stopped;
+    public static String WhatIf_stoppedAt;
+    public static String WhatIf_stopping;
     public static String WhatIf_waits;
 
     static {

@@ -2,6 +2,9 @@ package org.amberyard.workbench.charts;
 
 import java.util.Optional;
 import org.amberyard.charts.Figures;
+import org.amberyard.core.variants.AllTogether;
+import org.amberyard.core.variants.WhatIfResults;
+import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
@@ -66,10 +69,12 @@ final class WhatIfBar {
         boolean running = work != null && work.phase() == Phase.RUNNING;
         setText(running ? Messages.WhatIf_stop : work != null && work.phase() == Phase.STOPPED && !work.isOutdated() ? Messages.WhatIf_goOn
                 : Messages.WhatIf_run);
-        button.setEnabled(running || work != null && work.canRun());
+        button.setEnabled(running && !work.isStopping() || work != null && work.canRun());
         if (running && !strip.getVisible()) {
             place(true);
             tell();
+        } else if (running && work.isStopping()) {
+            words.setText(Messages.WhatIf_stopping);
         } else if (!running && strip.getVisible()) {
             place(false);
         }
@@ -94,9 +99,13 @@ final class WhatIfBar {
         }
         int percent = (int) Math.floor(WHOLE * work.share());
         progress.setSelection(percent);
-        double left = work.secondsLeft();
-        words.setText(Double.isNaN(left) ? NLS.bind(Messages.WhatIf_percent, percent) : NLS.bind(Messages.WhatIf_left, percent, time(left)));
+        words.setText(work.isStopping() ? Messages.WhatIf_stopping : left(percent));
         strip.getDisplay().timerExec(TOLD_EVERY_MS, this::tell);
+    }
+
+    private String left(int percent) {
+        double left = work.secondsLeft();
+        return Double.isNaN(left) ? NLS.bind(Messages.WhatIf_percent, percent) : NLS.bind(Messages.WhatIf_left, percent, time(left));
     }
 
     private static String time(double seconds) {
@@ -104,8 +113,22 @@ final class WhatIfBar {
                 : NLS.bind(Messages.WhatIf_minutes, Figures.whole(Math.ceil(seconds / MINUTE_S)));
     }
 
+    /** What is to be said of results that are on show: that they are of an earlier version of the study, or where the run was stopped. */
+    static String told(StudySession session, WhatIfWork work) {
+        if (work.isOutdated()) {
+            return outdated(work);
+        }
+        if (work.phase() != Phase.STOPPED) {
+            return "";
+        }
+        return work.results().flatMap(WhatIfResults::all).map(AllTogether::end).filter(end -> end.reason() == RunEnd.Reason.CANCELLED)
+                .map(end -> NLS.bind(Messages.WhatIf_stoppedAt, Figures.whole(end.draws()),
+                        Figures.whole(session.study().getWhatIf().getDraws())))
+                .orElse(Messages.WhatIf_stopped);
+    }
+
     /** That what is on show is of an earlier version of the study, and what has changed since where that is known. */
-    static String outdated(WhatIfWork work) {
+    private static String outdated(WhatIfWork work) {
         return work.changedSince().map(changes -> NLS.bind(Messages.WhatIf_earlier, SinceRun.words(changes)))
                 .orElse(Messages.WhatIf_outdated);
     }

@@ -119,7 +119,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
             canvas.show(progress -> chart(next, next.theme()));
         }
         notes.show(picks.names(List.of(Kind.PLAN)));
-        canvas.say(work.isOutdated() ? WhatIfBar.outdated(work) : "");
+        canvas.say(WhatIfBar.told(session, work));
     }
 
     private void clear(String why) {

@@ -2,6 +2,7 @@ package org.amberyard.workbench.handlers;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.InputRegister;
@@ -24,22 +25,32 @@ public final class ExportHandler extends ResultHandler {
     void take(Shell shell, StudySession session, StudyResult result) {
         ResultTable inputs = InputRegister.of(session.study());
         UnitSystem units = StudyUnits.of(session.study());
+        Optional<ExportedWhatIf> whatIf = ExportedWhatIf.of(session);
+        boolean uncertain = session.study().getWhatIf() != null && !session.study().getWhatIf().getInputs().isEmpty();
         DirectoryDialog dialog = new DirectoryDialog(shell, SWT.SAVE);
         dialog.setText(Messages.Export_title);
         dialog.setMessage(Messages.Export_message);
         session.file().ifPresent(f -> dialog.setFilterPath(f.getParent().toString()));
         String folder = dialog.open();
         if (folder != null) {
-            Job.create(Messages.Export_title, (ICoreRunnable) monitor -> write(shell, result, inputs, units, Path.of(folder)))
-                    .schedule();
+            Job.create(Messages.Export_title, (ICoreRunnable) monitor -> attempt(shell, () -> {
+                ResultFolder.write(result, inputs, units, Path.of(folder));
+                String more = whatIf.isPresent() ? whatIf.get().write(units, Path.of(folder)) : uncertain ? Messages.Export_noWhatIf : "";
+                return NLS.bind(Messages.Export_done, folder) + (more.isEmpty() ? "" : "\n\n" + more);
+            })).schedule();
         }
     }
 
-    private static void write(Shell shell, StudyResult result, ResultTable inputs, UnitSystem units, Path folder) {
-        String title = Messages.Export_title;
+    /** Writes files. */
+    @FunctionalInterface
+    private interface Writing {
+        /** What was written, in words. */
+        String write() throws IOException;
+    }
+
+    private static void attempt(Shell shell, Writing writing) {
         try {
-            ResultFolder.write(result, inputs, units, folder);
-            tell(shell, MessageDialog.INFORMATION, title, NLS.bind(Messages.Export_done, folder));
+            tell(shell, MessageDialog.INFORMATION, Messages.Export_title, writing.write());
         } catch (IOException e) {
             tell(shell, MessageDialog.ERROR, Messages.Export_failed, e.getMessage());
         }

@@ -36,7 +36,10 @@ final class Messages extends NLS {
     public static String Export_title;
     public static String Export_message;
     public static String Export_failed;
+    public static String Export_noWhatIf;
     public static String Export_nothing;
+    public static String Export_whatIf;
+    public static String Export_whatIfEarlier;
     public static String Export_done;
     public static String Sheet_nothing;
     public static String Sheet_title;

@@ -51,6 +51,7 @@ public final class WhatIfWork {
     private String present = "";
     private int presentRevision = NEVER;
     private WhatIfJob job;
+    private boolean stopping;
     private long startedNanos;
     private boolean looked;
 
@@ -88,6 +89,16 @@ public final class WhatIfWork {
     public double secondsLeft() {
         double share = share();
         return share < LEAST_SHARE ? Double.NaN : (System.nanoTime() - startedNanos) / NANOS_PER_S * (1 - share) / share;
+    }
+
+    /** True from when it was told to stop until it has: draws that are begun are ended, and what is done is kept. */
+    public boolean isStopping() {
+        return stopping;
+    }
+
+    /** The study that the results are of, which nobody edits; empty while there are none. */
+    public Optional<Study> ran() {
+        return ran;
     }
 
     /** True when the results are those of an earlier state of the study. */
@@ -160,6 +171,7 @@ public final class WhatIfWork {
 
     private void end(WhatIfJob.Outcome outcome) {
         job = null;
+        stopping = false;
         failure = outcome.failure();
         kept = outcome.kept().or(() -> kept);
         phase = !failure.isEmpty() ? Phase.FAILED : outcome.complete() ? Phase.DONE : Phase.STOPPED;
@@ -168,8 +180,10 @@ public final class WhatIfWork {
 
     /** Stops the run; what is done is kept. */
     public void stop() {
-        if (job != null) {
+        if (job != null && !stopping) {
+            stopping = true;
             job.cancel();
+            session.whatIfChanged();
         }
     }
 
