@@ -99,6 +99,9 @@ class CatalogueTest {
             Demanda: 80 % de 9.0 kW a las 00:15, día más frío, julio; entonces toman: B1 1.2 kW, B2 0.9 kW (solo climatización), otros 8: 6.5 kW, edificio 2.0 kW.
             Lines: Customer charge (112.00) USD 112; Demand (9 kW × 5.20, set at 00:15 on coldest day, July; drawing then: B1 9.0 kW (heat only)) USD 46. | \
             Renglones: Cargo por cliente (112.00) USD 112; Demanda (9 kW × 5.20, fijada a las 00:15, día más frío, julio; entonces toman: B1 9.0 kW (solo climatización)) USD 46.
+            “A” costs less than “B” in 31 % of 1,000 draws (likely 28 % to 34 %). Half the draws cost at least USD 1.26 million more; eight in ten lie between USD 2.1 million more and USD 900 less. | \
+            «A» cuesta menos que «B» en 31 % de 1,000 simulaciones (probablemente 28 % a 34 %). La mitad de las simulaciones cuesta al menos USD 1.26 millones más; ocho de cada diez están entre USD 2.1 millones más y USD 900 menos.
+            uncertain input Dato incierto 9 | Dato incierto 9
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             """)

@@ -40,7 +40,7 @@ public final class Grid extends Canvas {
     private boolean rowMarked;
     private boolean faded;
     private SortOrder order;
-    private Runnable filter = () -> { };
+    private Runnable filter = () -> {};
 
     /** An empty table of a model. */
     public Grid(Composite parent, GridModel model) {

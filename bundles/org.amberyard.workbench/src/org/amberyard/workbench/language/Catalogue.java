@@ -71,6 +71,9 @@ public final class Catalogue {
                     String english = ModelWords.ENGLISH.kind(kind);
                     names.add(new Phrasing(english + NAME, words.kind(kind) + NAME));
                     names.add(new Phrasing(Phrase.inside(english) + NAME, Phrase.inside(words.kind(kind)) + NAME));
+                    // A new element has the name of its kind in the language of the window.
+                    names.add(new Phrasing(english + " " + words.kind(kind) + NAME, words.kind(kind) + NAME));
+                    names.add(new Phrasing(Phrase.inside(english) + " " + words.kind(kind) + NAME, words.kind(kind) + NAME));
                 });
     }
 

@@ -22,7 +22,8 @@ final class Phrasing {
     private static final String LIST = ",";
     private static final Set<String> SAID = Set.of(KNOWN, LIST, "~");
     private static final String WORDS = "(.+?)";
-    private static final Map<String, String> PARTS = Map.of(KNOWN, "([^:]+?)", LIST, "([^;()]+?)", "#", "([+−–-]?(?:[A-Z]{3} |\\$)?[+−–-]?\\d(?:[\\d.,]*\\d)?)");
+    private static final Map<String, String> PARTS =
+            Map.of(KNOWN, "([^:]+?)", LIST, "([^;()]+?)", "#", "([+−–-]?(?:[A-Z]{3} |\\$)?[+−–-]?\\d(?:[\\d.,]*\\d)?)");
 
     private final Pattern english;
     private final String said;
