@@ -144,9 +144,19 @@ final class SavingDistributionChart {
         Band cheaper = run.plans().cheaper(plans.plan(), plans.baseline()).band(CONFIDENCE);
         return "“" + plans.name() + "” costs less than “" + plans.baselineName() + "” in " + Figures.percent(cheaper.value()) + " of "
                 + plans.draws(savings.length) + " (likely " + Figures.percent(cheaper.low()) + " to "
-                + Figures.percent(cheaper.high()) + "). Half the draws save more than " + plans.money(sorted.quantile(0.5))
-                + "; eight in ten lie between " + plans.money(sorted.quantile(0.1)) + " and " + plans.money(sorted.quantile(0.9)) + "."
+                + Figures.percent(cheaper.high()) + "). Half the draws " + median() + "; eight in ten lie between "
+                + difference(sorted.quantile(0.1)) + " and " + difference(sorted.quantile(0.9)) + "."
                 + plans.fitted(run.missed().savings().get(plans.plan()));
+    }
+
+    private String median() {
+        double amount = sorted.quantile(0.5);
+        return amount < 0 ? "cost at least " + plans.money(-amount) + " more" : "save " + plans.money(amount) + " or more";
+    }
+
+    /** A saving, as what is paid less or more. */
+    private String difference(double saving) {
+        return plans.money(Math.abs(saving)) + (saving < 0 ? " more" : " less");
     }
 
     private ChartData data() {

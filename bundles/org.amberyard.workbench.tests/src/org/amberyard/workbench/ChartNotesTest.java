@@ -104,7 +104,7 @@ class ChartNotesTest {
     }
 
     private static MenuItem notes(ChartCanvas canvas, String text) {
-        Menu notes = item(canvas.getMenu(), "Notes").getMenu();
+        Menu notes = item(canvas.getMenu(), "&Notes").getMenu();
         notes.notifyListeners(SWT.Show, new Event());
         return item(notes, text);
     }

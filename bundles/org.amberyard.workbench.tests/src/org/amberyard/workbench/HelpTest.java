@@ -69,8 +69,12 @@ class HelpTest {
                     throw new AssertionError(e);
                 }
             });
+            String before = display.syncCall(() -> only(StyledText.class).getText());
             display.syncExec(() -> only(Text.class).setText("max-flow"));
             assertEquals(List.of(), display.syncCall(HelpTest::listed));
+            assertEquals("Nothing found for “max-flow”. Try another word, or fewer.", display.syncCall(() -> only(StyledText.class).getText()).strip());
+            display.syncExec(() -> only(Text.class).setText(""));
+            assertEquals(before, display.syncCall(() -> only(StyledText.class).getText()), "the page comes back");
             display.syncExec(() -> only(Text.class).setText("least cost maximum flow"));
             assertEquals(List.of("Charging, bill and service"), display.syncCall(HelpTest::listed));
             display.syncExec(() -> only(Text.class).notifyListeners(SWT.DefaultSelection, new Event()));

@@ -113,7 +113,7 @@ class PlanDialogsTest {
             display.syncExec(() -> {
                 Shell shell = bestDialog(display).orElseThrow();
                 assertFalse(button(shell, IDialogConstants.OK_ID).isEnabled(), "there is nothing to write yet");
-                PlanGridTest.all(shell, Button.class).filter(b -> b.getText().equals("Look for it")).findFirst().orElseThrow()
+                PlanGridTest.all(shell, Button.class).filter(b -> b.getText().equals("Search")).findFirst().orElseThrow()
                         .notifyListeners(SWT.Selection, new Event());
             });
             study.await(() -> bestDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());

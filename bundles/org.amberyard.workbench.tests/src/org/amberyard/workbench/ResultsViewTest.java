@@ -166,6 +166,16 @@ class ResultsViewTest {
     }
 
     @Test
+    void theCommandThatFiltersRowsGoesToTheFieldOfTheView(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = show(study);
+            Text search = display.syncCall(() -> View.all(view, Text.class).get(0));
+            display.asyncExec(() -> Commands.run("filterRows"));
+            study.await(() -> display.getFocusControl() == search);
+        }
+    }
+
+    @Test
     void theViewOfPortsLeadsToWhatAnOutageDoes(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Composite view = show(study);

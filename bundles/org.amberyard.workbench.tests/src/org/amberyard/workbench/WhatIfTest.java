@@ -218,7 +218,7 @@ class WhatIfTest {
 
             show(display, view, WhatIfChart.GRID);
             study.await(() -> canvas(view).textAlternative().contains("Across: Diesel price; upward: Electricity rise."));
-            display.syncExec(() -> Stream.of(canvas(view).getMenu().getItems()).filter(i -> i.getText().equals("Copy &data")).findFirst().orElseThrow()
+            display.syncExec(() -> Stream.of(canvas(view).getMenu().getItems()).filter(i -> i.getText().equals("Copy d&ata")).findFirst().orElseThrow()
                     .notifyListeners(SWT.Selection, new Event()));
             String[] copied = display.syncCall(() -> {
                 Clipboard clipboard = new Clipboard(display);

@@ -17,8 +17,9 @@ import org.amberyard.model.study.ChartNote;
 import org.amberyard.model.study.StudyFactory;
 import org.amberyard.model.whatif.Scenario;
 import org.amberyard.model.whatif.ScenarioChange;
-import org.amberyard.model.whatif.WhatIf;
+import org.amberyard.model.whatif.UncertainInput;
 import org.amberyard.model.whatif.WhatifFactory;
+import org.amberyard.model.whatif.WhatIf;
 import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.Test;
 
@@ -139,6 +140,17 @@ class ElementNamesTest {
         assertNames("no. 1", "bus no. 1", small.bus);
         small.study.setName("");
         assertNames("without name", "study without name", small.study);
+    }
+
+    /** What a new element is called tells its kind; files go on telling both. */
+    @Test
+    void aKindIsNotToldTwice() {
+        UncertainInput input = WhatifFactory.eINSTANCE.createUncertainInput();
+        input.setName("Uncertain input 9");
+        assertEquals("Uncertain input 9", ElementNames.told(input));
+        assertEquals("uncertain input Uncertain input 9", ElementNames.withKind(input));
+        input.setName("Uncertain inputs");
+        assertEquals("uncertain input Uncertain inputs", ElementNames.told(input));
     }
 
     private static void assertNames(String name, String withKind, EObject element) {

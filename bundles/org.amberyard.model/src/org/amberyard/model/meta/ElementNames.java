@@ -1,6 +1,7 @@
 package org.amberyard.model.meta;
 
 import java.util.List;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import org.amberyard.model.air.EngineEmission;
 import org.amberyard.model.air.FuelEmission;
@@ -136,23 +137,36 @@ public final class ElementNames {
 
     /**
      * Kind and name of an element, and its owner where several could own it: {@code bus B03},
-     * {@code run AM of route R01}.
+     * {@code run AM of route R01}. Files tell elements apart by it, so it always has both.
      */
     public static String withKind(EObject element) {
+        return withKind(element, ModelWords.ENGLISH, e -> read(e, ModelWords.ENGLISH), ElementNames::both);
+    }
+
+    /** The same for people: the kind is not said twice where the name begins with it, {@code Uncertain input 9}. */
+    public static String told(EObject element) {
         return withKind(element, ModelWords.ENGLISH, e -> read(e, ModelWords.ENGLISH));
     }
 
     /**
-     * The same in a language.
+     * The same for people in a language.
      *
      * @param words words of the language
      * @param names says the name of an element in it; that of a kind where the element has no name
      */
     public static String withKind(EObject element, ModelWords words, Function<EObject, String> names) {
+        return withKind(element, words, names, (kind, name) -> name.regionMatches(true, 0, kind + " ", 0, kind.length() + 1) ? name
+                : both(kind, name));
+    }
+
+    private static String withKind(EObject element, ModelWords words, Function<EObject, String> names, BinaryOperator<String> join) {
         String kind = Phrase.inside(words.kind(element.eClass()));
-        String name = names.apply(element);
-        String named = name.equals(kind) ? kind : kind + " " + name;
-        return ownerTells(element) ? words.ofOwner(named, withKind(element.eContainer(), words, names)) : named;
+        String named = join.apply(kind, names.apply(element));
+        return ownerTells(element) ? words.ofOwner(named, withKind(element.eContainer(), words, names, join)) : named;
+    }
+
+    private static String both(String kind, String name) {
+        return name.equals(kind) ? kind : kind + " " + name;
     }
 
     private static boolean ownerTells(EObject element) {

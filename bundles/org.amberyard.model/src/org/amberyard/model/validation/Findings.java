@@ -31,7 +31,7 @@ final class Findings {
 
     private void add(Severity severity, EObject element, EStructuralFeature feature, String text) {
         list.add(new Finding(severity, element, feature,
-                Phrase.start(ElementNames.withKind(element)) + ": " + text));
+                Phrase.start(ElementNames.told(element)) + ": " + text));
     }
 
     /** A field's label inside a sentence. */

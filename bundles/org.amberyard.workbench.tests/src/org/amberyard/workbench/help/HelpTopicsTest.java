@@ -3,6 +3,7 @@ package org.amberyard.workbench.help;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,7 @@ import org.amberyard.model.meta.ModelWords;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.wiring.BundleWiring;
@@ -102,6 +104,8 @@ class HelpTopicsTest {
                 .map(p -> p.substring(FOLDER.length(), p.length() - ".txt".length())).collect(Collectors.toSet());
         Set<String> listed = new HashSet<>(HOW);
         listed.addAll(METHODS);
+        // Written like a page, shown as the list of keys.
+        listed.add("keys");
         assertEquals(listed, pages.stream().filter(p -> !p.endsWith("_es")).collect(Collectors.toSet()));
         assertEquals(listed, pages.stream().filter(p -> p.endsWith("_es")).map(p -> p.replace("_es", "")).collect(Collectors.toSet()));
         Map<String, String> english = topics("en").stream().collect(Collectors.toMap(HelpTopic::id, HelpTopic::text));
@@ -111,6 +115,14 @@ class HelpTopicsTest {
                 assertEquals(headings(english.get(spanish.id())), headings(spanish.text()), spanish.id());
             }
         }
+    }
+
+    /** Words of the trade lead to a page, in both languages. */
+    @ParameterizedTest
+    @CsvSource({"en, Monte Carlo, consultant", "en, break-even, money", "en, audit, grants", "en, optim, administrator", "en, TCO, money",
+        "es, Monte Carlo, consultant", "es, punto de equilibrio, money", "es, auditoría, grants", "es, optimiza, charging"})
+    void wordsOfTheTradeLeadToAPage(String language, String words, String page) {
+        assertTrue(topics(language).stream().filter(t -> t.has(words)).anyMatch(t -> t.id().equals(page)), words);
     }
 
     private static long headings(String text) {

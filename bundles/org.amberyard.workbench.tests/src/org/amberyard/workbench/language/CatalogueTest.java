@@ -13,9 +13,14 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.amberyard.charts.BillWaterfallChart;
 import org.amberyard.charts.Chart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CurveFitChart;
+import org.amberyard.charts.DayLoadChart;
+import org.amberyard.charts.RangeMarginChart;
+import org.amberyard.charts.YardDay;
+import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
@@ -52,6 +57,7 @@ class CatalogueTest {
     private static final Pattern ENGLISH_WORD = Pattern.compile(" (the|of|and|with|is|are|its|that|for) ");
     /** Steps of a trail that are said in Spanish: the sums of a plan, by year and bus, with what a mass hangs on. */
     private static final int TRAIL_STEPS = 4;
+    private static final Pattern WORD_OF_A_CHART = Pattern.compile(" (the|of|and|with|is|are|its|that|for|on|at|then|aged|per|more|drawing) ");
     private static final Catalogue SPANISH = new Catalogue(new Locale("es"), Locale.US);
     private static final Catalogue OF_SPAIN = new Catalogue(new Locale("es"), new Locale("es", "ES"));
 
@@ -90,6 +96,18 @@ class CatalogueTest {
             Nota de fuente curva – consumo base de tipo de autobús eléctrico E: con −1, precio sería −1 money/L, lo que el campo no permite.
             source note NOx – idling of engine bus type C | nota de fuente NOx – en ralentí de tipo de autobús de motor C
             change diesel / price of scenario Gift | cambio diésel / precio de escenario Gift
+            R10 · Electric C 226 °: fails when aged: 15 new, −1 aged | R10 · Electric C 226 °: falla al envejecer: 15 nuevo, −1 envejecido
+            Plan “A”, normal day of January 2040: the meter of charging peaks at 153 kW at 0:15; 13 buses charge then: B01; heat takes 9 kW. | \
+            Plan «A», día normal de enero de 2040: el medidor de carga tiene su pico de 153 kW a las 0:15; 13 autobuses cargan entonces: B01; la climatización toma 9 kW.
+            Plan “A”, October 2040, tariff T, year 5 of service, charged least cost: USD 3 for 2 kWh of charging, heat and ports (0.141 per kWh). | \
+            Plan «A», octubre de 2040, tarifa T, año 5 de servicio, carga costo mínimo: USD 3 por 2 kWh de carga, climatización y puertos (0.141 por kWh).
+            Demand: 80 % of 9.0 kW at 00:15 on coldest day, July; drawing then: B1 1.2 kW, B2 0.9 kW (heat only), 8 more 6.5 kW, building 2.0 kW. | \
+            Demanda: 80 % de 9.0 kW a las 00:15, día más frío, julio; entonces toman: B1 1.2 kW, B2 0.9 kW (solo climatización), otros 8: 6.5 kW, edificio 2.0 kW.
+            Lines: Customer charge (112.00) USD 112; Demand (9 kW × 5.20, set at 00:15 on coldest day, July; drawing then: B1 9.0 kW (heat only)) USD 46. | \
+            Renglones: Cargo por cliente (112.00) USD 112; Demanda (9 kW × 5.20, fijada a las 00:15, día más frío, julio; entonces toman: B1 9.0 kW (solo climatización)) USD 46.
+            “A” costs less than “B” in 31 % of 1,000 draws (likely 28 % to 34 %). Half the draws cost at least USD 1.26 million more; eight in ten lie between USD 2.1 million more and USD 900 less. | \
+            «A» cuesta menos que «B» en 31 % de 1,000 simulaciones (probablemente 28 % a 34 %). La mitad de las simulaciones cuesta al menos USD 1.26 millones más; ocho de cada diez están entre USD 2.1 millones más y USD 900 menos.
+            uncertain input Dato incierto 9 | Dato incierto 9
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
             “A” costs less than “B” in 61 % of 2,000 draws, seed 1 (likely 59 % to 63 %). Half the draws save more than USD 12; eight in ten lie between USD 3 and USD 30. | \
@@ -176,6 +194,32 @@ class CatalogueTest {
         if (steps > 0) {
             WhyText.parts(study, figure).forEach(p -> unknownOf(study, p, steps - 1, unknown));
         }
+    /** The summaries of charts whose sentences are put together of many parts, for every plan of the example and in every season. */
+    @Test
+    void summariesOfChartsAreSaidWhole() throws StudyFileException {
+        Study study = StudyFile.load(Path.of(System.getProperty("basedir", "."))
+                .resolve("../../examples/ostrick-vale/ostrick-vale.amberyard").normalize());
+        StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
+        List<String> texts = summaries(result);
+        List<String> sentences = texts.stream().flatMap(t -> Stream.of(t.split("(?<=[.!?])\\s+"))).distinct().toList();
+        assertEquals(List.of(), sentences.stream().filter(t -> SPANISH.found(t).isEmpty()).toList());
+        assertEquals(List.of(), sentences.stream().map(SPANISH::say).filter(t -> WORD_OF_A_CHART.matcher(t.replaceAll("«[^»]*»|“[^”]*”", ""))
+                .find()).toList());
+    }
+
+    private static List<String> summaries(StudyResult result) {
+        int year = result.input().years() - 1;
+        YardLoads loads = new YardLoads();
+        List<String> texts = new ArrayList<>();
+        for (int plan = 0; plan < result.plans().size(); plan++) {
+            texts.add(RangeMarginChart.of(result, plan, UnitSystem.US, ChartTheme.light()).textAlternative());
+            for (int month = 0; month < 12; month += 3) {
+                texts.add(BillWaterfallChart.of(result, plan, year, month, loads, UnitSystem.US, ChartTheme.light()).textAlternative());
+                YardDay.in(result, plan, year, month).forEach(day -> texts.add(DayLoadChart.of(result, day, loads, UnitSystem.US,
+                        ChartTheme.light()).textAlternative()));
+            }
+        }
+        return texts;
     }
 
     /** All that a calibration by logs may say: of the fit, of each reason against one, and of its tables. */

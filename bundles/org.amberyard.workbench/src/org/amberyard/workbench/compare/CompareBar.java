@@ -96,6 +96,11 @@ final class CompareBar {
         return search.getText();
     }
 
+    /** Lets the user type which rows are to be seen. */
+    void goToSearch() {
+        search.setFocus();
+    }
+
     /** Names the other study. */
     void other(String name) {
         int place = What.STUDIES.ordinal();

@@ -54,6 +54,7 @@ public final class CompareView extends ViewPart {
         bar = new CompareBar(area, () -> grid.rearrange(this::show), this::compareWith);
         grid = new Grid(area, new CompareModel(Compared.NOTHING, false, ""));
         ColumnMenu.on(grid);
+        grid.onFilter(bar::goToSearch);
         CellMenu.ofReading(grid).add(ColumnMenu.TEXT, ColumnMenu::choose);
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 60).applyTo(grid);
         grid.addListener(SWT.Paint, e -> seen());

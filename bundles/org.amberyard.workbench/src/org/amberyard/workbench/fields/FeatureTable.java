@@ -70,13 +70,14 @@ public final class FeatureTable {
         if (byRows) {
             ColumnMenu.on(grid);
             head.onFilter(this::filter, grid::setFocus);
+            grid.onFilter(this::askFilter);
             addCommand(Messages.Menu_filter, this::askFilter);
             addCommand(Messages.Menu_columns, ColumnMenu::choose);
         }
     }
 
     /** Lets the user say which rows are to be seen; for tables of rows. */
-    public void askFilter() {
+    private void askFilter() {
         if (arranged != null && grid.entry().close()) {
             head.askFilter();
         }

@@ -41,6 +41,7 @@ public final class Grid extends Canvas {
     private boolean rowMarked;
     private boolean faded;
     private SortOrder order;
+    private Runnable filter = () -> {};
 
     /** An empty table of a model. */
     public Grid(Composite parent, GridModel model) {
@@ -217,6 +218,16 @@ public final class Grid extends Canvas {
     /** Calls the listener with the column and row of a cell that was double-clicked but takes no entries. */
     public void onOpen(Consumer<Point> listener) {
         openListeners.add(listener);
+    }
+
+    /** Says how rows are asked for by words: where there is a field for it, by going there. */
+    public void onFilter(Runnable asker) {
+        filter = asker;
+    }
+
+    /** Lets the user say which rows are to be seen, where there is a field for it. */
+    public void askFilter() {
+        filter.run();
     }
 
     /** Calls the listener with a column whose header was dragged, as x, and the column that it was dropped on, as y. */

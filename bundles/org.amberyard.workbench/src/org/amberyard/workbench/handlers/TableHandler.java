@@ -17,7 +17,7 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
             "delete", () -> FeatureTable.inFocus().ifPresent(FeatureTable::deleteElements),
             "fillDown", () -> Grid.inFocus().ifPresent(Grid::fillDown),
             "note", () -> FeatureTable.inFocus().ifPresent(FeatureTable::note),
-            "filter", () -> FeatureTable.inFocus().ifPresent(FeatureTable::askFilter),
+            "filter", () -> Grid.inFocus().ifPresent(Grid::askFilter),
             "columns", ColumnMenu::choose,
             "copyBare", () -> Grid.inFocus().ifPresent(Grid::copyBare),
             "copyPlain", () -> Grid.inFocus().ifPresent(Grid::copyPlain));

@@ -30,11 +30,21 @@ final class HelpText {
         this.target = target;
     }
 
-    /** Shows a page from its beginning. */
-    void show(HelpTopic topic) {
+    /** Shows no page but a line. */
+    void say(String line) {
+        clear();
+        append(line, Fonts.TEXT.font());
+    }
+
+    private void clear() {
         headings.clear();
         offsets.clear();
         target.setText("");
+    }
+
+    /** Shows a page from its beginning. */
+    void show(HelpTopic topic) {
+        clear();
         append(topic.title(), Fonts.TITLE.font());
         topic.text().lines().forEach(this::line);
         target.setTopIndex(0);

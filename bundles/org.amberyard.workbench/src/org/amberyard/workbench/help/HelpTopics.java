@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
@@ -21,7 +22,11 @@ import org.amberyard.workbench.language.Words;
 final class HelpTopics {
     private static final String FIELDS = "fields-";
 
+    private static final String ALSO = "org.amberyard.workbench.help.also";
+
     private final List<HelpTopic> all = new ArrayList<>();
+    private final ResourceBundle also = ResourceBundle.getBundle(ALSO, Locale.getDefault(), HelpTopics.class.getClassLoader(),
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
 
     HelpTopics() {
         add(Messages.Group_how, Map.entry("start", Messages.Topic_start), Map.entry("administrator", Messages.Topic_administrator),
@@ -29,15 +34,20 @@ final class HelpTopics {
         add(Messages.Group_methods, Map.entry("energy", Messages.Topic_energy), Map.entry("duty", Messages.Topic_duty),
                 Map.entry("charging", Messages.Topic_charging), Map.entry("money", Messages.Topic_money));
         all.add(new HelpTopic("cautions", Messages.Group_how, Messages.Topic_cautions,
-                Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n"))));
+                Cautions.SENTENCES.stream().map(Words::say).collect(Collectors.joining("\n\n")), also("cautions")));
         addFields();
     }
 
     @SafeVarargs
     private void add(String group, Map.Entry<String, String>... topics) {
         for (Map.Entry<String, String> topic : topics) {
-            all.add(new HelpTopic(topic.getKey(), group, topic.getValue(), written(topic.getKey())));
+            all.add(new HelpTopic(topic.getKey(), group, topic.getValue(), written(topic.getKey()), also(topic.getKey())));
         }
+    }
+
+    /** Words of the trade that a page does not use itself. */
+    private String also(String id) {
+        return also.getString(id);
     }
 
     /** A page in the language of the window where there is one in it. */
@@ -56,7 +66,7 @@ final class HelpTopics {
         Map<String, List<DataDictionary.Row>> byElement = DataDictionary.rows(Words.model()).stream()
                 .collect(Collectors.groupingBy(DataDictionary.Row::element, LinkedHashMap::new, Collectors.toList()));
         byElement.values().stream().filter(rows -> rows.size() > 1).forEach(rows -> all.add(new HelpTopic(FIELDS + rows.get(0).element(),
-                Messages.Group_fields, rows.get(0).label(), rows.stream().map(HelpTopics::text).collect(Collectors.joining("\n\n")))));
+                Messages.Group_fields, rows.get(0).label(), rows.stream().map(HelpTopics::text).collect(Collectors.joining("\n\n")), "")));
     }
 
     private static String text(DataDictionary.Row row) {

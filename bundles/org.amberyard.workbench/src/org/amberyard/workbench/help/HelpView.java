@@ -6,6 +6,7 @@ import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
@@ -27,6 +28,8 @@ public final class HelpView extends ViewPart {
     private Text search;
     private Tree tree;
     private HelpText page;
+    private HelpTopic shown;
+    private boolean nothingFound;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -58,7 +61,7 @@ public final class HelpView extends ViewPart {
         page = new HelpText(text);
         sash.setWeights(WEIGHTS);
         list("");
-        topics.of("start").ifPresent(page::show);
+        topics.of("start").ifPresent(this::show);
     }
 
     /** Lists the pages that have all words of a search. */
@@ -71,6 +74,22 @@ public final class HelpView extends ViewPart {
             found.stream().filter(t -> t.group().equals(group)).forEach(t -> item(head, t));
             head.setExpanded(!words.isEmpty() || !group.equals(Messages.Group_fields));
         });
+        sayWhetherFound(found.isEmpty(), words);
+    }
+
+    /** Where nothing is found the page goes; it comes back with the next word that is. */
+    private void sayWhetherFound(boolean none, String words) {
+        if (none) {
+            page.say(NLS.bind(Messages.Nothing_found, words));
+        } else if (nothingFound) {
+            show(shown);
+        }
+        nothingFound = none;
+    }
+
+    private void show(HelpTopic topic) {
+        shown = topic;
+        page.show(topic);
     }
 
     private static void item(TreeItem head, HelpTopic topic) {
@@ -87,7 +106,7 @@ public final class HelpView extends ViewPart {
     private void open(TreeItem item) {
         TreeItem opened = item.getData() == null && item.getItemCount() > 0 ? item.getItem(0) : item;
         if (opened.getData() instanceof HelpTopic topic) {
-            page.show(topic);
+            show(topic);
             page.mark(search.getText().strip());
         }
     }
@@ -110,7 +129,7 @@ public final class HelpView extends ViewPart {
         Optional<HelpTopic> topic = topics.of(id).or(() -> topics.of("start"));
         search.setText("");
         topic.ifPresent(t -> {
-            page.show(t);
+            show(t);
             page.turnTo(heading);
             select(t);
         });

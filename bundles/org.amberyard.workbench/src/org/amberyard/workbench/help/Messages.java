@@ -26,6 +26,7 @@ final class Messages extends NLS {
     public static String Keys_what;
     public static String Keys_within;
     public static String Money;
+    public static String Nothing_found;
     public static String Search;
     public static String Topic_administrator;
     public static String Topic_cautions;

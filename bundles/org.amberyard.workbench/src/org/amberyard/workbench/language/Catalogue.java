@@ -31,6 +31,7 @@ public final class Catalogue {
     /** Texts of large tables would else pile up. */
     private static final int MOST_KEPT = 20_000;
 
+    private static final String STOP = ".";
     private static final String NAME = " {0}";
     /** What no name of an element has. */
     private static final Pattern SENTENCE = Pattern.compile("[.,;:!?] ");
@@ -70,6 +71,9 @@ public final class Catalogue {
                     String english = ModelWords.ENGLISH.kind(kind);
                     names.add(new Phrasing(english + NAME, words.kind(kind) + NAME));
                     names.add(new Phrasing(Phrase.inside(english) + NAME, Phrase.inside(words.kind(kind)) + NAME));
+                    // A new element has the name of its kind in the language of the window.
+                    names.add(new Phrasing(english + " " + words.kind(kind) + NAME, words.kind(kind) + NAME));
+                    names.add(new Phrasing(Phrase.inside(english) + " " + words.kind(kind) + NAME, words.kind(kind) + NAME));
                 });
     }
 
@@ -118,11 +122,17 @@ public final class Catalogue {
             return Optional.of(text.lines().map(this::say).collect(Collectors.joining("\n")));
         }
         return Optional.ofNullable(whole.get(text)).or(() -> eachSentence(text))
-                .or(() -> first(phrasings, text)).or(() -> SENTENCE.matcher(text).find() ? anySentence(text) : first(names, text));
+                .or(() -> first(phrasings, text)).or(() -> withoutStop(text)).or(() -> SENTENCE.matcher(text).find() ? anySentence(text) : first(names, text));
     }
 
     private Optional<String> first(List<Phrasing> of, String text) {
         return of.stream().flatMap(p -> p.of(text, this::found, figures::of).stream()).findFirst();
+    }
+
+    /** A sentence that also stands without its stop: under a chart as a line, in its summary among others. */
+    private Optional<String> withoutStop(String text) {
+        return text.length() > 1 && text.endsWith(STOP) && sentences(text).isEmpty()
+                ? found(text.substring(0, text.length() - 1)).map(said -> said + STOP) : Optional.empty();
     }
 
     /** A paragraph of which every sentence is known is said so: a phrasing that joins two words would also match across sentences. */

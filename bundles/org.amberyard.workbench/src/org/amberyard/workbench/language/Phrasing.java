@@ -2,7 +2,9 @@ package org.amberyard.workbench.language;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -11,11 +13,17 @@ import java.util.regex.Pattern;
 /**
  * An English text with places, and the same in another language. A place is {@code {0}} for a name or figure that stays,
  * {@code {0~}} for words that are said in turn, and {@code {0!}} for words of one clause that must be in the catalogue, else another
- * text is meant. The other text names them in the order of its language.
+ * text is meant; {@code {0#}} is for a figure, with its currency where it has one, and
+ * {@code {0,}} for words without semicolon or bracket that are said in turn. The other text names them in the order of its language.
  */
 final class Phrasing {
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)([~!]?)\\}");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)([~!#,]?)\\}");
     private static final String KNOWN = "!";
+    private static final String LIST = ",";
+    private static final Set<String> SAID = Set.of(KNOWN, LIST, "~");
+    private static final String WORDS = "(.+?)";
+    private static final Map<String, String> PARTS =
+            Map.of(KNOWN, "([^:]+?)", LIST, "([^;()]+?)", "#", "([+−–-]?(?:[A-Z]{3} |\\$)?[+−–-]?\\d(?:[\\d.,]*\\d)?)");
 
     private final Pattern english;
     private final String said;
@@ -35,7 +43,7 @@ final class Phrasing {
         Matcher place = PLACE.matcher(english);
         while (place.find()) {
             String part = english.substring(from, place.start());
-            regex.append(Pattern.quote(part)).append(place.group(2).equals(KNOWN) ? "([^:]+?)" : "(.+?)");
+            regex.append(Pattern.quote(part)).append(PARTS.getOrDefault(place.group(2), WORDS));
             longest = part.length() > longest.length() ? part : longest;
             letters += part.length();
             places.add(new Place("{" + place.group(1) + "}", place.group(2)));
@@ -69,7 +77,7 @@ final class Phrasing {
         String filled = said;
         for (int i = 0; i < places.size(); i++) {
             String part = match.group(i + 1);
-            Optional<String> word = places.get(i).kind().isEmpty() ? Optional.empty() : words.apply(part);
+            Optional<String> word = SAID.contains(places.get(i).kind()) ? words.apply(part) : Optional.empty();
             if (word.isEmpty() && places.get(i).kind().equals(KNOWN)) {
                 return Optional.empty();
             }

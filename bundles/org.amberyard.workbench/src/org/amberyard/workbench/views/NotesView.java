@@ -46,6 +46,7 @@ public final class NotesView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         grid = new Grid(area, model);
         grid.markRow();
+        grid.onFilter(search::setFocus);
         grid.onOpen(place -> open(place.y));
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(200, 60).applyTo(grid);
         CellMenu menu = CellMenu.ofReading(grid);

@@ -90,6 +90,7 @@ public final class ResultsView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         grid = new Grid(area, EMPTY);
         grid.selection().onMove(this::ask);
+        grid.onFilter(search::setFocus);
         ColumnMenu.on(grid);
         CellMenu menu = CellMenu.ofReading(grid);
         menu.add(Messages.Menu_why, () -> WhyView.show(getSite().getPage()));
