@@ -194,6 +194,8 @@ class CatalogueTest {
         if (steps > 0) {
             WhyText.parts(study, figure).forEach(p -> unknownOf(study, p, steps - 1, unknown));
         }
+    }
+
     /** The summaries of charts whose sentences are put together of many parts, for every plan of the example and in every season. */
     @Test
     void summariesOfChartsAreSaidWhole() throws StudyFileException {
