@@ -98,9 +98,21 @@ need_maven() {
         die "Maven $maven_fetched could not be fetched."
 }
 
+# The compiler compiles anew what has changed, but not what calls it; so when any source has changed, nothing that was compiled stays.
+forget_stale_classes() {
+    sums=$cache/sources.sum
+    mkdir -p "$cache"
+    now=$(cd "$root" && find bundles releng \( -name target -o -name src-gen \) -prune -o -type f \( -name '*.java' -o -name '*.ecore' \) -exec cksum {} + |
+        LC_ALL=C sort | cksum)
+    [ "$now" = "$(cat "$sums" 2>/dev/null || :)" ] && return
+    rm -rf "$root"/bundles/*/target/classes "$root"/bundles/*/target/test-classes "$root"/releng/*/target/classes
+    echo "$now" >"$sums"
+}
+
 # run_maven ARGUMENT ...
 run_maven() {
     need_maven
+    forget_stale_classes
     MAVEN_OPTS=${MAVEN_OPTS:--Xmx2g} "$maven" -q -B -ntp -f "$root/pom.xml" "$@"
 }
 

@@ -21,7 +21,7 @@ final class GeneralPage extends StudyPage {
                 StudyPackage.Literals.STUDY__FORMAT_VERSION);
         one(left, Messages.Table_site, () -> study().getSite(), SitePackage.Literals.SITE);
         one(columns, Messages.Table_settings, () -> study().getSettings(), StudyPackage.Literals.SETTINGS);
-        left.setWeights(11, 5);
+        left.setWeights(9, 7);
         return columns;
     }
 }
