@@ -42,7 +42,7 @@ public final class StudyFolderExport {
         if (!table.hasOneOwner()) {
             header.add(0, table.ownerHeader());
         }
-        return new CsvSheet(table.name() + ".csv", header, table.rows(study).stream().map(r -> row(table, fields, r)).toList());
+        return new CsvSheet(table.file(), header, table.rows(study).stream().map(r -> row(table, fields, r)).toList());
     }
 
     private List<String> row(StudyTable table, List<EStructuralFeature> fields, EObject element) {

@@ -32,7 +32,6 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 public final class StudyFolderImport {
     private static final String SETTINGS = "settings";
-    private static final String ENDING = ".csv";
 
     private final Path folder;
     private final String currency;
@@ -80,7 +79,7 @@ public final class StudyFolderImport {
     /** A file that would be passed over in silence is no part of a study. */
     private void refuseOthers() throws ImportException {
         try (Stream<Path> files = Files.list(folder)) {
-            files.filter(Files::isRegularFile).map(f -> f.getFileName().toString()).filter(name -> name.toLowerCase(Locale.ROOT).endsWith(ENDING))
+            files.filter(Files::isRegularFile).map(f -> f.getFileName().toString()).filter(name -> name.toLowerCase(Locale.ROOT).endsWith(StudyTable.ENDING))
                     .filter(name -> !isTable(name)).sorted()
                     .forEach(name -> problems.add(new ImportProblem(name, 0, "", "This is no table of a study, whose tables are named buses.csv, routes.csv "
                             + "and so on, with the headers that an export has. Take it out of the folder; a list that the district keeps is imported "
@@ -91,11 +90,11 @@ public final class StudyFolderImport {
     }
 
     private static boolean isTable(String name) {
-        return name.equals(SourceNotesSheet.FILE) || StudyTables.ALL.stream().anyMatch(t -> name.equals(t.name() + ENDING));
+        return name.equals(SourceNotesSheet.FILE) || StudyTables.ALL.stream().anyMatch(t -> name.equals(t.file()));
     }
 
     private void readTable(StudyTable table) {
-        Path path = folder.resolve(table.name() + ".csv");
+        Path path = folder.resolve(table.file());
         if (Files.isRegularFile(path)) {
             CsvSheet sheet = CsvSheet.read(path, problems);
             List<Optional<Column>> columns = columns(table, sheet);
@@ -133,7 +132,7 @@ public final class StudyFolderImport {
 
     /** The currency in which the settings say that money is, whatever stands before it there; what a new study has where they say none. */
     private static String currency(Path folder) {
-        Path settings = folder.resolve(SETTINGS + ".csv");
+        Path settings = folder.resolve(SETTINGS + StudyTable.ENDING);
         String header = FieldInfo.of(StudyPackage.Literals.SETTINGS__CURRENCY).label();
         if (Files.isRegularFile(settings)) {
             CsvSheet sheet = CsvSheet.read(settings, new ArrayList<>());

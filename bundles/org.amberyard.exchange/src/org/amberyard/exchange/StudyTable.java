@@ -26,8 +26,16 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 record StudyTable(String name, EClass type, List<EReference> path) {
 
+    /** Ending of the files of tables. */
+    static final String ENDING = ".csv";
+
     static StudyTable of(String name, EClass type, EReference... path) {
         return new StudyTable(name, type, List.of(path));
+    }
+
+    /** Name of its file. */
+    String file() {
+        return name + ENDING;
     }
 
     /** Fields of the table: attributes and references to elements elsewhere; the remark comes last. */

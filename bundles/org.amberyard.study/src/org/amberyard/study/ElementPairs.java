@@ -1,11 +1,13 @@
 package org.amberyard.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.study.Study;
@@ -70,24 +72,26 @@ final class ElementPairs {
 
     private void pairRenamed(List<EObject> gone, List<EObject> come) {
         List<Likeness> alike = new ArrayList<>();
-        gone.forEach(then -> come.stream().filter(now -> now.eClass() == then.eClass()).map(now -> new Likeness(then, now, differing(then, now)))
-                .filter(l -> l.fieldsThatDiffer() <= Math.max(1, plainFields(then).size() / LEAST_ALIKE)).forEach(alike::add));
+        for (EObject then : gone) {
+            List<EStructuralFeature> fields = plainFields(then);
+            come.stream().filter(now -> now.eClass() == then.eClass()).map(now -> new Likeness(then, now, differing(then, now, fields)))
+                    .filter(l -> l.fieldsThatDiffer() <= Math.max(1, fields.size() / LEAST_ALIKE)).forEach(alike::add);
+        }
         alike.sort(Comparator.comparingInt(Likeness::fieldsThatDiffer));
-        Map<EObject, EObject> taken = new IdentityHashMap<>();
+        Set<EObject> taken = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Likeness each : alike) {
-            if (!nowOf.containsKey(each.then()) && taken.putIfAbsent(each.now(), each.then()) == null) {
+            if (!nowOf.containsKey(each.then()) && taken.add(each.now())) {
                 pair(each.then(), each.now());
             }
         }
     }
 
     private static List<EStructuralFeature> plainFields(EObject element) {
-        return element.eClass().getEAllStructuralFeatures().stream().filter(f -> !(f instanceof EReference reference && reference.isContainment()))
-                .toList();
+        return element.eClass().getEAllStructuralFeatures().stream().filter(f -> !InputDifferences.isContainment(f)).toList();
     }
 
-    private static int differing(EObject then, EObject now) {
-        return (int) plainFields(then).stream().filter(f -> !Objects.equals(told(then.eGet(f)), told(now.eGet(f)))).count();
+    private static int differing(EObject then, EObject now, List<EStructuralFeature> fields) {
+        return (int) fields.stream().filter(f -> !Objects.equals(told(then.eGet(f)), told(now.eGet(f)))).count();
     }
 
     /** A value that can be held against one of another study. */

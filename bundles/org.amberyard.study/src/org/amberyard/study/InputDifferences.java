@@ -111,7 +111,7 @@ public final class InputDifferences {
         }
     }
 
-    private static boolean isContainment(EStructuralFeature feature) {
+    static boolean isContainment(EStructuralFeature feature) {
         return feature instanceof EReference reference && reference.isContainment();
     }
 

@@ -50,7 +50,7 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         for (MappedRow row : sheet.rows()) {
             RowReading cells = outcome.reading(row);
             cells.of(() -> RepeatedRow.hold(row, BUS, known), 0);
-            Bus bus = cells.of(() -> bus(row, buses), null);
+            Bus bus = cells.of(() -> bus(row, buses, "The row names no bus; enter one, or delete the row."), null);
             LocalDate date = cells.of(() -> row.date(DATE).orElseThrow(() -> row.wrong(DATE, "A date is missing; enter one such as 2025-09-04.")), null);
             if (cells.isSound()) {
                 byBus.computeIfAbsent(bus, b -> new ArrayList<>()).add(new Entry(row, date));
@@ -62,8 +62,13 @@ record BusLog(Map<Bus, List<Entry>> byBus) {
         return new BusLog(byBus);
     }
 
-    private static Bus bus(MappedRow row, ElementIndex<Bus> buses) throws CellFault {
-        String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, "The row names no bus; enter one, or delete the row."));
+    /**
+     * The bus that a row names.
+     *
+     * @param unnamed what to say of a row that names none
+     */
+    static Bus bus(MappedRow row, ElementIndex<Bus> buses, String unnamed) throws CellFault {
+        String name = row.text(BUS).orElseThrow(() -> row.wrong(BUS, unnamed));
         return buses.find(name).orElseThrow(() -> row.wrong(BUS, buses.unknown(name, "bus")));
     }
 }

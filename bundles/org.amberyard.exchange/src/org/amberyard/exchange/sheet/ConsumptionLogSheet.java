@@ -20,11 +20,9 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * are not added again, so that a longer table of the same buses can follow.
  */
 final class ConsumptionLogSheet implements SheetKind {
-    private static final String BUS = "bus";
-    private static final String DATE = "date";
+    private static final String BUS = BusLog.BUS;
+    private static final String DATE = BusLog.DATE;
     private static final String DISTANCE = Literals.CONSUMPTION_LOG__DISTANCE_KM.getName();
-    /** Conversions of units lose last bits. */
-    private static final double CLOSE = 1e-9;
 
     @Override
     public String id() {
@@ -78,6 +76,7 @@ final class ConsumptionLogSheet implements SheetKind {
         private final ElementIndex<Bus> buses;
         private final FieldValue values;
         private final List<SheetColumn> filled;
+        private final List<EStructuralFeature> fields;
         private final List<ConsumptionLog> known;
         private final Map<List<SheetCell>, Integer> rows = new HashMap<>();
         private int left;
@@ -87,29 +86,24 @@ final class ConsumptionLogSheet implements SheetKind {
             this.buses = new ElementIndex<>(outcome.study().getBuses());
             this.values = new FieldValue(outcome.study());
             this.filled = columns(outcome.study()).stream().filter(c -> c.field().isPresent()).toList();
+            this.fields = filled.stream().map(c -> c.field().orElseThrow()).toList();
             this.known = new ArrayList<>(outcome.study().getConsumptionLogs());
         }
 
         void row(MappedRow row) {
             RowReading cells = outcome.reading(row);
             cells.of(() -> RepeatedRow.hold(row, DATE, rows), 0);
-            ConsumptionLog log = FleetFactory.eINSTANCE.createConsumptionLog();
             Map<EStructuralFeature, Object> told = new HashMap<>();
             filled.forEach(c -> cells.of(() -> values.of(row, c), Optional.empty()).ifPresent(v -> told.put(c.field().orElseThrow(), v)));
-            if (!told.containsKey(Literals.CONSUMPTION_LOG__TYPE) && !row.has(Literals.CONSUMPTION_LOG__TYPE.getName())) {
-                told.put(Literals.CONSUMPTION_LOG__TYPE, cells.of(() -> bus(row).getType(), null));
+            if (!row.has(Literals.CONSUMPTION_LOG__TYPE.getName())) {
+                told.put(Literals.CONSUMPTION_LOG__TYPE, cells.of(() -> BusLog.bus(row, buses, "The row names neither a bus nor a "
+                        + "vehicle type; enter one of them, or delete the row.").getType(), null));
             }
             cells.of(() -> row.text(DISTANCE).orElseThrow(() -> row.wrong(DISTANCE, "A distance is missing; enter one, or delete the row.")), "");
             cells.of(() -> month(row, told), Optional.empty()).ifPresent(m -> told.put(Literals.CONSUMPTION_LOG__MONTH, m));
             if (cells.isSound()) {
-                add(row.number(), log, told);
+                add(row.number(), told);
             }
-        }
-
-        private Bus bus(MappedRow row) throws CellFault {
-            String name = row.text(BUS).orElseThrow(
-                    () -> row.wrong(BUS, "The row names neither a bus nor a vehicle type; enter one of them, or delete the row."));
-            return buses.find(name).orElseThrow(() -> row.wrong(BUS, buses.unknown(name, "bus")));
         }
 
         /** The month of the date; empty where there is none. */
@@ -122,25 +116,21 @@ final class ConsumptionLogSheet implements SheetKind {
             return month;
         }
 
-        private void add(int row, ConsumptionLog log, Map<EStructuralFeature, Object> told) {
+        private void add(int row, Map<EStructuralFeature, Object> told) {
             Optional<ConsumptionLog> same = known.stream().filter(k -> says(k, told)).findFirst();
             if (same.isPresent()) {
                 known.remove(same.get());
                 left++;
                 return;
             }
+            ConsumptionLog log = FleetFactory.eINSTANCE.createConsumptionLog();
             outcome.study().getConsumptionLogs().add(log);
             outcome.added(row, log);
-            filled.stream().map(c -> c.field().orElseThrow()).filter(told::containsKey).forEach(f -> outcome.set(row, log, f, told.get(f)));
+            fields.stream().filter(told::containsKey).forEach(f -> outcome.set(row, log, f, told.get(f)));
         }
 
         private boolean says(ConsumptionLog log, Map<EStructuralFeature, Object> told) {
-            return filled.stream().map(c -> c.field().orElseThrow()).allMatch(f -> isSame(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
-        }
-
-        private static boolean isSame(Object one, Object other) {
-            return one instanceof Double a && other instanceof Double b ? Math.abs(a - b) <= CLOSE * Math.max(Math.abs(a), Math.abs(b))
-                    : one == other || one != null && one.equals(other);
+            return fields.stream().allMatch(f -> SheetOutcome.same(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
         }
 
         void tellKnown() {

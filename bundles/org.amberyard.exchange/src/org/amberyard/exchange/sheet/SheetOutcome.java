@@ -176,8 +176,8 @@ final class SheetOutcome {
         }
     }
 
-    /** Conversions of units lose last bits. */
-    private static boolean same(Object before, Object value) {
+    /** True for the same value; conversions of units lose last bits. */
+    static boolean same(Object before, Object value) {
         if (before instanceof Double one && value instanceof Double other) {
             return Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
         }
