@@ -183,7 +183,7 @@ public final class DocumentsDialog extends SizedDialog {
 
         @Override
         public void written(String what, List<Map<String, String>> given) {
-            finish(what);
+            finish(what + cautions);
             whenGivenOut.accept(source, given);
         }
 
@@ -211,7 +211,7 @@ public final class DocumentsDialog extends SizedDialog {
         bar.setSelection(0);
         getButton(IDialogConstants.CANCEL_ID).setText(IDialogConstants.CLOSE_LABEL);
         show();
-        say(text + cautions);
+        say(text);
     }
 
     /** The first press stops what is being written, the next one closes. A job that has not begun yet says nothing of its end. */
