@@ -48,10 +48,14 @@ class HeadlineTest {
         display.syncCall(() -> OpenStudy.page().showView(id("cumulativeCost")));
     }
 
+    private static Tree why(Display display, OpenStudy study) {
+        return display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+    }
+
     @Test
     void eachFigureSaysHowItComesAbout(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Tree why = why(display, study);
             Grid plans = plans(study);
             Mouse mouse = new Mouse(display, plans);
             mouse.click(ELECTRIC, 1);
@@ -75,7 +79,7 @@ class HeadlineTest {
     @Test
     void aHiddenViewAnswersWhenItIsSeenAgain(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Tree why = why(display, study);
             Grid plans = plans(study);
             Mouse mouse = new Mouse(display, plans);
             mouse.click(ELECTRIC, 1);
@@ -98,7 +102,7 @@ class HeadlineTest {
             display.syncExec(() -> OpenStudy.page().hideView(OpenStudy.page().findView(id("why"))));
             Grid plans = plans(study);
             new Mouse(display, plans).click(ELECTRIC, 3);
-            Tree why = display.syncCall(() -> View.all(shown(study, "why"), Tree.class).get(0));
+            Tree why = why(display, study);
             awaitFigure(study, why, "saving of Electric in stages against Like for like");
         }
     }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.model.io.StudyDefaults;
 import org.amberyard.model.meta.FieldInfo;
@@ -17,25 +16,13 @@ import org.amberyard.study.FieldFormat;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@ExtendWith(UsNumbers.class)
 class FieldTest {
-    private final Locale before = Locale.getDefault(Locale.Category.FORMAT);
-
-    @BeforeEach
-    void setLocale() {
-        Locale.setDefault(Locale.Category.FORMAT, Locale.US);
-    }
-
-    @AfterEach
-    void resetLocale() {
-        Locale.setDefault(Locale.Category.FORMAT, before);
-    }
-
     /** Nobody has chosen 656.17 ft; what is stored stays 200 m, and what a user has entered is read with its digits. */
     @Test
     void aDefaultIsReadAsARoundFigureInAnyUnits() {
