@@ -1,5 +1,6 @@
 package org.amberyard.study;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -7,7 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
@@ -32,6 +34,9 @@ public final class FieldFormat {
     private static final String BETWEEN_NAMES = ";";
     /** Years that are those of the study where they are 0. */
     private static final Set<EStructuralFeature> LEFT_TO_BASE_YEAR = Set.of(Literals.SETTINGS__PRICE_YEAR, Literals.SETTINGS__CALENDAR_YEAR);
+    /** Digits of figures that need more than a {@code double} has, and how many more are tried. */
+    private static final int FEWEST_LONG_DIGITS = 18;
+    private static final int MOST_LONG_DIGITS = 60;
     private static final List<String> YES = List.of("true", "yes", "y", "x", "1");
     private static final List<String> NO = List.of("false", "no", "n", "", "0");
 
@@ -122,20 +127,28 @@ public final class FieldFormat {
     }
 
     /**
-     * Text of a value for files that are read back: as {@link #text}, but of as many digits as the value needs. Reading it gives the same value,
-     * but for the last bit of some numbers of which no figure in the unit is read as just them.
+     * Text of a value for files that are read back: as {@link #text}, but of as many digits as the value needs, so that reading it gives just
+     * the same value.
      */
     public String exactText(Object value) {
         String text = text(value);
-        if (!(value instanceof Double number) || !Double.isFinite(number)) {
+        if (!(value instanceof Double number) || !Double.isFinite(number) || readsAs(text, number)) {
             return text;
         }
-        if (numbers.parse(text).filter(n -> unit.store(n, system) == number).isPresent()) {
-            return text;
-        }
-        double figure = unit.show(number, system);
-        return numbers.exactText(DoubleStream.of(figure, Math.nextUp(figure), Math.nextDown(figure)).filter(f -> unit.store(f, system) == number)
-                .findFirst().orElse(figure));
+        // Of some stored figures no double in the unit is read as just them; more digits than a double has say them.
+        Stream<String> asDouble = Stream.of(numbers.exactText(unit.show(number, system)));
+        BigDecimal shown = unit.showExactly(number, system);
+        Stream<String> longer = IntStream.range(FEWEST_LONG_DIGITS, MOST_LONG_DIGITS).mapToObj(d -> numbers.text(shown, d));
+        return Stream.concat(asDouble, longer).filter(t -> readsAs(t, number)).findFirst().orElse(text);
+    }
+
+    private boolean readsAs(String text, double number) {
+        return stored(text, system).filter(n -> n == number).isPresent();
+    }
+
+    private Optional<Double> stored(String text, UnitSystem typedIn) {
+        Optional<Double> exactly = numbers.parseLong(text).map(n -> unit.storeExactly(n, typedIn));
+        return exactly.isPresent() ? exactly : numbers.parse(text).map(n -> unit.store(n, typedIn));
     }
 
     /** The names in a text of a field that holds several elements. */
@@ -233,11 +246,8 @@ public final class FieldFormat {
 
     private Double parseNumber(String text) throws FieldFormatException {
         UnitSystem typedIn = typed().of(text);
-        Optional<Double> number = numbers.parse(withoutUnit(text, typedIn));
-        if (number.isEmpty()) {
-            throw failure(text, "a number such as " + numbers.text(1234.5, true) + unitHint());
-        }
-        return unit.store(number.get(), typedIn);
+        return stored(withoutUnit(text, typedIn), typedIn)
+                .orElseThrow(() -> failure(text, "a number such as " + numbers.text(1234.5, true) + unitHint()));
     }
 
     private String unitHint() {

@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 public final class NumberText {
     /** More digits than any input has; enough that reading a shown number gives the stored one back to 1e-9. */
     private static final MathContext DIGITS = new MathContext(10);
+    /** As many digits as a {@code double} may need; a text of more says what none of that many can. */
+    private static final int DIGITS_OF_DOUBLE = 17;
 
     private final DecimalFormatSymbols symbols;
     private final Pattern grouped;
@@ -41,8 +43,23 @@ public final class NumberText {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString().replace('.', symbols.getDecimalSeparator());
     }
 
+    /** A number of a count of digits, without groups. */
+    String text(BigDecimal number, int digits) {
+        return number.round(new MathContext(digits)).toPlainString().replace('.', symbols.getDecimalSeparator());
+    }
+
     /** What was typed; empty when it is no number or could be read in two ways. */
     public Optional<Double> parse(String typed) {
+        return plain(typed).map(Double::valueOf);
+    }
+
+    /** What was typed, of more digits than a {@code double} has; empty for any other. */
+    Optional<BigDecimal> parseLong(String typed) {
+        return plain(typed).map(BigDecimal::new).filter(n -> n.precision() > DIGITS_OF_DOUBLE);
+    }
+
+    /** The text of a number in the digits and signs of programs. */
+    private Optional<String> plain(String typed) {
         String text = typed.replaceAll("[\\s\\u00a0\\u202f]", "").replace("\u2212", "-");
         boolean negative = text.startsWith("(") && text.endsWith(")");
         String bare = negative ? text.substring(1, text.length() - 1) : text;
@@ -51,7 +68,10 @@ public final class NumberText {
         }
         String plain = bare.replace(String.valueOf(symbols.getGroupingSeparator()), "")
                 .replace(symbols.getDecimalSeparator(), '.');
-        double number = Double.parseDouble(plain);
-        return Optional.of(negative ? -number : number);
+        return Optional.of(negative ? negated(plain) : plain);
+    }
+
+    private static String negated(String plain) {
+        return plain.startsWith("-") ? plain.substring(1) : "-" + plain.replace("+", "");
     }
 }

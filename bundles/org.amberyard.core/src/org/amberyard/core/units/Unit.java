@@ -1,5 +1,7 @@
 package org.amberyard.core.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +51,11 @@ public enum Unit {
         public double store(double shown, UnitSystem system) {
             return system == UnitSystem.US ? (shown - 32) / 1.8 : shown;
         }
+
+        @Override
+        BigDecimal shownAtZero(UnitSystem system) {
+            return system == UnitSystem.US ? BigDecimal.valueOf(32) : BigDecimal.ZERO;
+        }
     },
     /** A difference of temperatures. */
     KELVIN("K", "°F", "K", 1.8),
@@ -92,6 +99,8 @@ public enum Unit {
     /** Litres in a US gallon. */
     public static final double L_PER_GALLON = 3.785411784;
 
+    /** More digits than it takes to tell any two figures that are stored. */
+    private static final MathContext EXACTLY = new MathContext(60);
     private static final Map<String, Unit> BY_TOKEN =
             Arrays.stream(values()).collect(Collectors.toMap(Unit::token, Function.identity()));
 
@@ -135,6 +144,20 @@ public enum Unit {
     /** The figure to store for one that was typed. */
     public double store(double shown, UnitSystem system) {
         return shown / perStored(system);
+    }
+
+    /** The figure to show for a stored one, without rounding: other than in {@link #show}, no stored figure shares its own with another. */
+    public BigDecimal showExactly(double stored, UnitSystem system) {
+        return new BigDecimal(stored).multiply(new BigDecimal(perStored(system))).add(shownAtZero(system));
+    }
+
+    /** The figure to store for one of more digits than a {@code double} has, rounded once. */
+    public double storeExactly(BigDecimal shown, UnitSystem system) {
+        return shown.subtract(shownAtZero(system)).divide(new BigDecimal(perStored(system)), EXACTLY).doubleValue();
+    }
+
+    BigDecimal shownAtZero(UnitSystem system) {
+        return BigDecimal.ZERO;
     }
 
     private double perStored(UnitSystem system) {
