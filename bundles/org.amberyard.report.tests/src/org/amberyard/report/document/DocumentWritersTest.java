@@ -121,6 +121,7 @@ class DocumentWritersTest {
             Cell hostile = sheet.getRow(HEAD_ROW + 1).getCell(0);
             assertEquals(CellType.STRING, hostile.getCellType(), "words that look like a formula stay words");
             assertEquals(SampleDocument.HOSTILE, hostile.getStringCellValue());
+            assertTrue(hostile.getCellStyle().getQuotePrefixed(), "and stays words when its cell is edited");
             for (int row = 0; row < SampleDocument.ROWS; row++) {
                 assertEquals(((BigDecimal) TABLE.rows().get(row).cells().get(2)).doubleValue(), sheet.getRow(HEAD_ROW + 1 + row)
                         .getCell(2).getNumericCellValue());

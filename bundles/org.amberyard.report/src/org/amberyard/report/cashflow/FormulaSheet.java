@@ -64,17 +64,21 @@ final class FormulaSheet {
     /** Words on one line that may run over the columns beside. */
     private void over(String text, CellStyle style) {
         int row = row();
-        cell(row, 0, style).setCellValue(text);
+        words(row, 0, text, style);
         sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WORDS_COLUMNS - 1));
     }
 
     void head(int row, int column, String text, boolean right) {
         sheet.getRow(row).setHeightInPoints(HEAD_POINTS);
-        cell(row, column, styles.head(right)).setCellValue(text);
+        words(row, column, text, styles.head(right));
     }
 
     void words(int row, int column, String text) {
-        cell(row, column, styles.cell(WORDS, false)).setCellValue(text);
+        words(row, column, text, styles.cell(WORDS, false));
+    }
+
+    private void words(int row, int column, String text, CellStyle style) {
+        styles.write(sheet.getRow(row).createCell(column), text, style);
     }
 
     void number(int row, int column, double value, String format) {

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -82,8 +83,7 @@ final class SheetOfTable {
     private void words(String text, boolean strong) {
         Row row = sheet.createRow(at);
         Cell cell = row.createCell(0);
-        cell.setCellValue(text);
-        cell.setCellStyle(strong ? styles.title() : styles.words());
+        styles.write(cell, text, strong ? styles.title() : styles.words());
         if (characters.length > 1) {
             sheet.addMergedRegion(new CellRangeAddress(at, at, 0, characters.length - 1));
         }
@@ -99,8 +99,7 @@ final class SheetOfTable {
         Row row = sheet.createRow(at);
         for (int i = 0; i < table.columns().size(); i++) {
             Cell cell = row.createCell(i);
-            cell.setCellValue(table.columns().get(i).heading());
-            cell.setCellStyle(styles.head(table.columns().get(i).format().right()));
+            styles.write(cell, table.columns().get(i).heading(), styles.head(table.columns().get(i).format().right()));
         }
         row.setHeightInPoints(LINE_POINTS * IntStream.range(0, characters.length)
                 .map(c -> lines(table.columns().get(c).heading(), Math.max(1, characters[c] - HEAD_SPARE))).max().orElse(1));
@@ -137,9 +136,11 @@ final class SheetOfTable {
             cell.setCellValue(date.get());
             return;
         }
-        cell.setCellStyle(styles.cell(CellFormat.TEXT.spreadsheet(), strong));
-        if (!words.isEmpty()) {
-            cell.setCellValue(words);
+        CellStyle style = styles.cell(CellFormat.TEXT.spreadsheet(), strong);
+        if (words.isEmpty()) {
+            cell.setCellStyle(style);
+        } else {
+            styles.write(cell, words, style);
         }
     }
 

@@ -2,7 +2,9 @@ package org.amberyard.report.document;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -19,6 +21,8 @@ public final class SheetStyles {
 
     /** Words stand off from the figures of the column before them. */
     private static final short FROM_FIGURES = 1;
+
+    private static final Pattern LIKE_FORMULA = Pattern.compile("[=+@\\t\\r-]");
 
     private final XSSFWorkbook workbook;
     private final Map<String, CellStyle> made = new HashMap<>();
@@ -82,6 +86,19 @@ public final class SheetStyles {
             }
             return style;
         });
+    }
+
+    /** Words in a cell; such as begin like a formula stay words also for who edits the cell. */
+    public void write(Cell cell, String text, CellStyle style) {
+        cell.setCellValue(text);
+        cell.setCellStyle(LIKE_FORMULA.matcher(text).lookingAt() ? made.computeIfAbsent("quoted" + style.getIndex(), k -> quoted(style)) : style);
+    }
+
+    private CellStyle quoted(CellStyle style) {
+        CellStyle quoted = workbook.createCellStyle();
+        quoted.cloneStyleFrom(style);
+        quoted.setQuotePrefixed(true);
+        return quoted;
     }
 
     private XSSFCellStyle wrapped(XSSFFont font) {

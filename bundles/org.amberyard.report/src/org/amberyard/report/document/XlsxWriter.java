@@ -71,8 +71,7 @@ final class XlsxWriter {
     private int line(XSSFSheet sheet, int at, String text, boolean bold) {
         Row row = sheet.createRow(at);
         Cell cell = row.createCell(0);
-        cell.setCellValue(text);
-        cell.setCellStyle(bold ? styles.title() : styles.words());
+        styles.write(cell, text, bold ? styles.title() : styles.words());
         return at + 1;
     }
 }
