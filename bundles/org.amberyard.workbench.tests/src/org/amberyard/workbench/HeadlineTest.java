@@ -95,7 +95,26 @@ class HeadlineTest {
         }
     }
 
-    /** The view is opened by its command after the figure was chosen, too, and follows new results. */
+    /** A figure that was asked for is told anew when the study has changed. */
+    @Test
+    void theAnswerFollowsNewResults(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Tree why = why(display, study);
+            Grid plans = plans(study);
+            new Mouse(display, plans).click(ELECTRIC, 1);
+            awaitFigure(study, why, "present cost of Electric in stages");
+            String before = top(display, why).get(1);
+            StudyResult earlier = study.result();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study().getSettings(),
+                    StudyPackage.Literals.SETTINGS__DISCOUNT_RATE, 0.06)));
+            study.awaitResultAfter(earlier);
+            study.await(() -> !why.getItem(0).getText(1).equals(before));
+            String shown = display.syncCall(() -> plans.model().text(ELECTRIC, 1));
+            assertEquals(shown.substring(0, shown.length() - 1), top(display, why).get(1).substring(0, shown.length() - 1), "but for its cents");
+        }
+    }
+
+    /** The view is opened by its command after the figure was chosen, too. */
     @Test
     void theFigureInFocusIsToldWhenTheViewOpens(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
