@@ -55,7 +55,9 @@ public final class BestWords {
         return "No plan that replaces each bus once, by a new one, no later than its rule or this plan does, costs less than "
                 + money(best.bound().getAsDouble()) + (best.gapShare().isPresent() ? ": the plan found is at most "
                         + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
-                + " The bound leaves out demand and fixed charges of the electric bill.";
+                + (best.boundWithoutCap()
+                        ? " The bound leaves out demand and fixed charges of the electric bill, and the cap, since awards and debts move money between years."
+                        : " The bound leaves out demand and fixed charges of the electric bill.");
     }
 
     private static String words(BestPlan.NoBound reason) {
@@ -64,8 +66,6 @@ public final class BestWords {
             case OPERATING_AID -> "operating aid is paid on sums of all buses";
             case ENERGY_CREDITS -> "credits are earned on the energy charged";
             case NOTHING_WITHIN -> "no plan was found that keeps the cap, the programmes and the number to be reached";
-            case SHARED_PORTS_OR_METER -> "ports and bill are shared with electric buses that are not decided on, or with the building";
-            case MONEY_MOVES_UNDER_CAP -> "under a cap, awards and debts move money between years";
             case SHARED_PROGRAMMES -> "steps that stay take part in the same programmes, or more than four programmes are asked";
             case TARIFF -> "the tariff has a minimum bill, prices below zero or prices by demand";
         };

@@ -1,6 +1,7 @@
 package org.amberyard.core.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -95,18 +96,29 @@ class BestPlanSettingsTest {
         BestPlanTest.check(best, one.least(0), 0.02);
     }
 
-    /** An electric bus that comes anyway uses the same ports and bill, so no bound can be told, and that is said. */
+    /** An electric bus that comes anyway shares ports and bill with those that are decided on: the bound leaves out what they may save by it. */
     @Test
-    void besideAnElectricStepThatStaysThereIsNoBound() {
+    void besideAnElectricStepThatStaysTheBoundLeavesOutWhatCanBeShared() {
         PlanInput.Replacement staying = new PlanInput.Replacement(1, 1, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(), List.of(),
                 Optional.of(new SecondHand(2, 30_000, 150_000, 0.9)));
         EveryPlan one = new EveryPlan(pair, EveryPlan.around(NO_CAP, staying), List.of(0), List.of());
         BestPlan best = one.best(NO_GOAL);
         assertEquals(List.of(0), best.decided());
-        assertEquals(List.of(BestPlan.NoBound.SHARED_PORTS_OR_METER), best.noBound());
-        assertTrue(best.bound().isEmpty() && best.gapShare().isEmpty());
         assertTrue(best.evaluated().plan().replacements().contains(staying));
-        assertEquals(one.least(0), best.presentCost(), 1e-9 * Math.abs(best.presentCost()));
+        BestPlanTest.check(best, one.least(0), 0.2);
+        BestPlan both = one.best(electric(2));
+        assertTrue(both.bound().getAsDouble() <= one.least(2) + 0.01);
+    }
+
+    /** On the meter of the building, whose peak comes when the buses charge or not. */
+    @Test
+    void onTheMeterOfTheBuildingTheBoundStaysBelowEveryPlan() {
+        DepotInput depot = pair.depot();
+        Metering shared = new Metering(depot.metering().tariff(), true, List.of(), OptionalInt.empty());
+        EveryPlan every = every(TinyDistrict.withDepot(pair, new DepotInput(depot.ports(), depot.works(), depot.service(), depot.window(), shared,
+                depot.alternatives(), depot.charging())), EveryPlan.around(NO_CAP));
+        BestPlanTest.check(every.best(NO_GOAL), every.least(0), 0.2);
+        BestPlanTest.check(every.best(electric(2)), least(every, electric(2)), 0.2);
     }
 
     /** Money that comes a year or two after the bus is worth less, and decides no less. */
@@ -229,9 +241,24 @@ class BestPlanSettingsTest {
                 noBound(funded(List.of(new EnergyCredit("Credit", 0, LAST, 0.1, PricePath.FLAT)), List.of()), free));
         StudyInput one = funded(List.of(), List.of());
         assertEquals(List.of(), noBound(one, free, 0));
-        PlanInput wide = EveryPlan.around(OptionalDouble.of(1e9));
-        assertEquals(List.of(BestPlan.NoBound.MONEY_MOVES_UNDER_CAP), noBound(one, wide, 0));
-        assertEquals(List.of(), noBound(one, wide), "a cap alone moves no money");
         assertEquals(List.of(BestPlan.NoBound.NOTHING_WITHIN), noBound(pair, EveryPlan.around(OptionalDouble.of(1))));
+    }
+
+    /** What keeps a cap is no cheaper than what need not, so the bound without it holds where awards come in other years than their buses. */
+    @Test
+    void whereAwardsMoveMoneyTheBoundLeavesTheCapOut() {
+        StudyInput late = funded(List.of(), fund("Late", 1, 190_000, 1));
+        EveryPlan free = every(late, EveryPlan.around(NO_CAP), 0);
+        BestPlan without = free.best(electric(2));
+        assertFalse(without.boundWithoutCap());
+        double cap = free.all().stream().filter(p -> free.electric(p) == 2)
+                .mapToDouble(p -> p.finance().budget().stream().mapToDouble(BudgetYear::appropriation).max().orElseThrow()).min().orElseThrow();
+        EveryPlan every = every(late, EveryPlan.around(OptionalDouble.of(cap)), 0);
+        BestPlan best = every.best(electric(2));
+        assertTrue(best.boundWithoutCap());
+        assertEquals(List.of(), best.noBound());
+        assertEquals(without.bound().getAsDouble(), best.bound().getAsDouble(), 1e-6);
+        assertTrue(best.bound().getAsDouble() <= every.least(2) + 0.01);
+        assertFalse(every(pair, EveryPlan.around(OptionalDouble.of(1e9))).best(NO_GOAL).boundWithoutCap(), "a cap alone moves no money");
     }
 }

@@ -13,8 +13,8 @@ import org.amberyard.core.progress.Progress;
  * all places ({@link ChoiceSearch}) puts them together under the yearly cap, the programmes' number of buses and the number of
  * electric buses to be reached; what it proposes is evaluated whole, with its ports, its charging and its bills, and the search goes
  * on with the price of electricity that came out. The bound is the least of such a search where that is proven, else that of
- * {@link ChoiceBound}, with each kWh at the tariff's least price without demand or fixed charges, ports in parts and without their cash
- * under the cap, and programmes as generous as they can be: it is safe and somewhat too low, and the gap holds both what the search
+ * {@link ChoiceBound}, with each kWh at the tariff's least price without demand or fixed charges (those of electric buses that stay and
+ * of the building's meter too), ports in parts and without their cash under the cap, and programmes as generous as they can be: it is safe and somewhat too low, and the gap holds both what the search
  * may have missed and what the bound leaves out.
  *
  * @param evaluated the plan found, evaluated whole
@@ -23,11 +23,13 @@ import org.amberyard.core.progress.Progress;
  * @param presentCostBefore present cost after financing of the plan from which the search started, constant money at the base date
  * @param bound present cost below which no plan lies; empty where {@code noBound} says why
  * @param noBound why there is no bound
+ * @param boundWithoutCap true where the bound is one for plans that need not keep the cap, because awards and debts move money between
+ *            years; it holds for those that keep it all the more
  * @param scarce what binds by the bound, and what more of it would save
  * @param electricShort electric buses missing to the number to be reached
  */
 public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, List<Integer> decided, double presentCostBefore,
-        OptionalDouble bound, List<NoBound> noBound, List<Scarce> scarce, int electricShort) {
+        OptionalDouble bound, List<NoBound> noBound, boolean boundWithoutCap, List<Scarce> scarce, int electricShort) {
 
     /** Why no bound can be told: what a place costs then depends on the others. */
     public enum NoBound {
@@ -39,10 +41,6 @@ public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, 
         ENERGY_CREDITS,
         /** No plan was found that keeps the cap. */
         NOTHING_WITHIN,
-        /** Ports and bill are shared with electric buses that are not decided on, or with the building. */
-        SHARED_PORTS_OR_METER,
-        /** Under a cap, awards, debts or what is bought on time move money between years. */
-        MONEY_MOVES_UNDER_CAP,
         /** Steps that stay take part in the same programmes, or more programmes are asked than are weighed in every combination. */
         SHARED_PROGRAMMES,
         /** The tariff has a minimum bill, or prices below zero or by demand, so that a kWh may cost less than its least price. */

@@ -25,6 +25,7 @@ final class BestPlanSearch {
     private final PlanResult before;
     private final BestPlanAim aim;
     private final Progress progress;
+    private final PlaceProbe probe;
     private final PlaceChoices choices;
     private final PlanResult left;
     private final PlanProblem problem;
@@ -32,6 +33,18 @@ final class BestPlanSearch {
 
     /** What one more port costs at present, and who pays a part. */
     private record PortPrice(double cost, List<Integer> payers) {
+    }
+
+    /** What costs the least by a problem that leaves out some of what a plan costs. */
+    private record Lower(ChoiceBound relaxed, ChoiceSearch.Found found) {
+        static Lower of(ChoiceProblem problem, Progress progress) {
+            ChoiceBound relaxed = ChoiceBound.of(problem, progress.part(0, 2));
+            return new Lower(relaxed, ChoiceSearch.of(problem, relaxed, List.of(), progress.part(1, 2)));
+        }
+
+        double cost() {
+            return found.proven() ? found.cost() : relaxed.cost();
+        }
     }
 
     /** Picks evaluated whole. */
@@ -44,13 +57,13 @@ final class BestPlanSearch {
         this.before = before;
         this.aim = aim;
         this.progress = progress;
-        PlaceProbe probe = new PlaceProbe(study, before.plan(), result.duty(), result.figures(), port());
+        this.probe = new PlaceProbe(study, before.plan(), result.duty(), result.figures(), port());
         this.choices = PlaceChoices.of(result, before.plan(), aim, probe, progress.part(0, 2));
         if (choices.places().isEmpty()) {
             throw new IllegalArgumentException("Plan " + before.name() + " has no place to decide on");
         }
         double without = probe.noPort().presentCost();
-        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(probe, y, without)).toList();
+        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(y, without)).toList();
         this.left = evaluated(List.of(), share -> progress.part(0, 2).at(1)).plan;
         this.problem = new PlanProblem(study, left, aim, choices);
     }
@@ -59,7 +72,7 @@ final class BestPlanSearch {
         return aim.ports().port().getAsInt();
     }
 
-    private PortPrice portPrice(PlaceProbe probe, int year, double without) {
+    private PortPrice portPrice(int year, double without) {
         PlaceProbe.Probed paid = probe.port(year, aim.programmes().stream()
                 .filter(p -> study.funding().programmes().get(p).paysIn(year)).toList());
         return new PortPrice(paid.presentCost() - without, paid.paying().stream().sorted().toList());
@@ -71,17 +84,44 @@ final class BestPlanSearch {
 
     BestPlan answer() {
         PlanEnergyPrices prices = new PlanEnergyPrices(study);
-        ChoiceProblem lower = problem.at(prices.least(), leastShares(), PlanProblem.room(left));
         Progress first = progress.part(CHOICES_PARTS, PARTS);
-        ChoiceBound relaxed = ChoiceBound.of(lower, first.part(0, 2));
-        ChoiceSearch.Found least = ChoiceSearch.of(lower, relaxed, List.of(), first.part(1, 2));
-        Candidate best = search(prices, least.picks());
-        List<BestPlan.NoBound> none = noBound(prices, least);
-        double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
+        Lower within = Lower.of(problem.at(prices.least(), leastShares(), PlanProblem.room(left)), first.part(0, 2));
+        Lower least = capLeftOut() ? Lower.of(problem.at(prices.least(), leastShares(), endless()), first.part(1, 2)) : within;
+        Candidate best = search(prices, within.found.picks());
+        List<BestPlan.NoBound> none = noBound(prices, least.found);
         return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
-                none.isEmpty() ? OptionalDouble.of(left.presentCostAfterFinancing() + (least.proven() ? least.cost() : relaxed.cost()) - portsThere)
-                        : OptionalDouble.empty(),
-                none, least.within() ? scarce(relaxed.prices()) : List.of(), electricShort(best.plan));
+                none.isEmpty() ? OptionalDouble.of(leftAtLeast(prices) + least.cost()) : OptionalDouble.empty(), none, capLeftOut(), within.found.within() ? scarce(within.relaxed.prices()) : List.of(), electricShort(best.plan));
+    }
+
+    /** Awards and debts bring money to other years than those of the steps, so that a plan may keep a cap that its steps by themselves break. */
+    private boolean capLeftOut() {
+        return before.plan().payment().yearlyCap().isPresent() && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty());
+    }
+
+    /**
+     * What everything that is not decided on costs at least, whatever is decided: as in the plan in which all places are left to the rule, but
+     * ports that stand there may be shared, and so may ports and bill of electric buses that stay.
+     */
+    private double leftAtLeast(PlanEnergyPrices prices) {
+        double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
+        double shared = electricStay() || study.depot().metering().shared() ? prices.aboveLeast(left) + portsOfThoseThatStay() : 0;
+        return left.presentCostAfterFinancing() - portsThere - shared;
+    }
+
+    private boolean electricStay() {
+        return left.fleet().years().stream().anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent());
+    }
+
+    /** Ports that the search buys for electric buses on which it does not decide, at what they cost when no programme pays a part. */
+    private double portsOfThoseThatStay() {
+        return left.plan().ports().stream().filter(p -> p.year() >= aim.firstYear())
+                .mapToDouble(p -> p.count() * (probe.port(p.year(), List.of()).presentCost() - probe.noPort().presentCost())).sum();
+    }
+
+    private double[] endless() {
+        double[] room = new double[study.years()];
+        Arrays.fill(room, Double.POSITIVE_INFINITY);
+        return room;
     }
 
     private double[] leastShares() {
@@ -158,10 +198,6 @@ final class BestPlanSearch {
         add(!study.funding().aids().isEmpty(), BestPlan.NoBound.OPERATING_AID, reasons);
         add(!study.funding().credits().isEmpty(), BestPlan.NoBound.ENERGY_CREDITS, reasons);
         add(!least.within(), BestPlan.NoBound.NOTHING_WITHIN, reasons);
-        add(study.depot().metering().shared() || left.fleet().years().stream()
-                .anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent()), BestPlan.NoBound.SHARED_PORTS_OR_METER, reasons);
-        boolean capped = before.plan().payment().yearlyCap().isPresent();
-        add(capped && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty()), BestPlan.NoBound.MONEY_MOVES_UNDER_CAP, reasons);
         add(aim.programmes().size() > PlaceChoices.MOST_IN_SETS || left.plan().replacements().stream()
                 .anyMatch(r -> r.programmes().stream().anyMatch(aim.programmes()::contains)), BestPlan.NoBound.SHARED_PROGRAMMES, reasons);
         add(prices.leastPerKwh() < 0 || !study.depot().metering().tariff().addsUp(), BestPlan.NoBound.TARIFF, reasons);

@@ -52,6 +52,14 @@ final class PlanEnergyPrices {
                 perKwh(nominal, kwh, from, otherwise.nominal()));
     }
 
+    /** Present cost by which the bills of a plan lie above the least price of the energy that its buses need, constant money at the base date. */
+    double aboveLeast(PlanResult plan) {
+        double[] kwh = batteryKwh(plan);
+        double[] least = least().present();
+        double[] bills = present(plan.ledger());
+        return IntStream.range(0, kwh.length).mapToDouble(year -> bills[year] - kwh[year] * least[year]).sum();
+    }
+
     private double[] batteryKwh(PlanResult plan) {
         double[] kwh = new double[study.years()];
         plan.fleet().years().stream().filter(v -> study.types().get(v.vehicle().type()).electric().isPresent())
