@@ -11,7 +11,6 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
-import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -25,8 +24,8 @@ import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
@@ -42,6 +41,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
 
     private final YardLoads loads = new YardLoads();
     private ChartKind kind;
+    private LaterContent content;
     private ChoiceBar bar;
     private YearSlider slider;
     private ChartCanvas canvas;
@@ -58,8 +58,10 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
     @Override
     public void createPartControl(Composite parent) {
         ViewChrome.withoutToolbar(getSite());
-        Composite area = new Composite(parent, SWT.NONE);
-        area.setBackground(Palette.PAPER.color());
+        content = new LaterContent(parent, this::makeContent);
+    }
+
+    private Control makeContent(Composite area) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(area);
         if (!kind.choices().isEmpty()) {
             bar = new ChoiceBar(area, kind.choices(), this::chosen, this::openInputs);
@@ -86,6 +88,7 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
             new InputsMenu(canvas, this::label, this::open);
         }
         ActiveSession.here().follow(canvas, this::update);
+        return canvas;
     }
 
     /** The chart on show as it leaves the window: on white, whatever the window is. */
@@ -193,6 +196,6 @@ public final class ChartView extends ViewPart implements IExecutableExtension {
 
     @Override
     public void setFocus() {
-        canvas.setFocus();
+        content.setFocus();
     }
 }

@@ -13,7 +13,6 @@ import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.DropList;
-import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.Theme;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -28,6 +27,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.part.ViewPart;
 
 /** A chart of the what-if of the study in use, and the way to run it. Which chart comes first stands behind the class name. */
@@ -38,6 +38,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
     }
 
     private WhatIfChart kind;
+    private LaterContent content;
     private WhatIfBar run;
     private Combo chooser;
     private ChoiceBar bar;
@@ -55,8 +56,10 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
     @Override
     public void createPartControl(Composite parent) {
         ViewChrome.withoutToolbar(getSite());
-        Composite area = new Composite(parent, SWT.NONE);
-        area.setBackground(Palette.PAPER.color());
+        content = new LaterContent(parent, this::makeContent);
+    }
+
+    private Control makeContent(Composite area) {
         area.setBackgroundMode(SWT.INHERIT_DEFAULT);
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 0).applyTo(area);
         run = new WhatIfBar(area);
@@ -75,6 +78,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
         notes = new ChartNotes(canvas, () -> session);
         new ChartMenu(canvas, notes, () -> chart(shown, Theme.LIGHT.charts()));
         ActiveSession.here().follow(canvas, this::update);
+        return canvas;
     }
 
     private void choose(WhatIfChart next) {
@@ -131,6 +135,6 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
 
     @Override
     public void setFocus() {
-        canvas.setFocus();
+        content.setFocus();
     }
 }
