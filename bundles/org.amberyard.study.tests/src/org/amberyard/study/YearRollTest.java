@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.amberyard.core.plan.ActualFigure;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
+import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.Role;
@@ -23,6 +25,8 @@ import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.MoneyBasis;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyFactory;
+import org.amberyard.model.study.YearActuals;
 import org.amberyard.model.validation.Severity;
 import org.amberyard.study.roll.PastSteps;
 import org.amberyard.study.roll.RollChoice;
@@ -174,6 +178,31 @@ class YearRollTest {
         assertTrue(roll.changes().stream().anyMatch(c -> c.words().equals(
                 "Replacement 2027 B03 of plan Electric in stages, Year: 2027 → 2028 (not carried out in time)")), "it is told");
         assertSameYears(roll, roll.study(), 2, YEARS);
+    }
+
+    /** What came of a year can be held against the plan of then also after the roll, late steps or not, beside actuals entered before. */
+    @Test
+    void whatThePlanForesawIsKept() throws StudyFileException {
+        Study study = ExampleStudy.load();
+        Plan plan = study.getPlans().get(ELECTRIC);
+        YearActuals first = StudyFactory.eINSTANCE.createYearActuals();
+        first.setYear(BASE);
+        first.setFuelL(90_000.0);
+        study.getActuals().add(first);
+        StudyResult asPlanned = ExampleStudy.evaluated(study);
+        Set<Sourced> late = PastSteps.of(plan, BASE, 2028).stream().filter(s -> ElementNames.of(s).equals("2027 B03")).collect(Collectors.toSet());
+        YearRoll roll = rolled(study, 2028, true, ELECTRIC, late);
+        List<YearActuals> kept = roll.study().getActuals();
+        assertEquals(List.of(BASE, BASE + 1), kept.stream().map(YearActuals::getYear).toList());
+        assertEquals(90_000, kept.get(0).getFuelL());
+        assertNull(kept.get(1).getFuelL(), "still to be entered");
+        for (int year = 0; year < 2; year++) {
+            assertEquals("Electric in stages", kept.get(year).getForeseenBy());
+            assertEquals(ActualFigure.FUEL.planned(asPlanned.plans().get(ELECTRIC), year).getAsDouble(), kept.get(year).getForeseenFuelL());
+            assertEquals(ActualFigure.UPKEEP.planned(asPlanned.plans().get(ELECTRIC), year).getAsDouble(), kept.get(year).getForeseenUpkeepCost());
+        }
+        assertTrue(roll.remarks().stream().anyMatch(r -> r.startsWith("What plan “Electric in stages” foresaw for 2026 to 2027 is kept")));
+        assertNull(study.getActuals().get(0).getForeseenBy(), "the old study stays as it is");
     }
 
     @Test

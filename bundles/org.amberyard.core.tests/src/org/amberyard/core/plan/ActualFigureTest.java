@@ -18,7 +18,11 @@ class ActualFigureTest {
     private final PlanResult plan = result.plans().get(1);
 
     private static ActualYear fuel(int year, double fuelL) {
-        return new ActualYear(year, UNKNOWN, UNKNOWN, OptionalDouble.of(fuelL), UNKNOWN, UNKNOWN);
+        return new ActualYear(year, burnt(fuelL));
+    }
+
+    private static YearFigures burnt(double fuelL) {
+        return new YearFigures(UNKNOWN, UNKNOWN, OptionalDouble.of(fuelL), UNKNOWN, UNKNOWN);
     }
 
     private StudyInput with(ActualYear... actuals) {
@@ -63,6 +67,17 @@ class ActualFigureTest {
         assertEquals(UNKNOWN, ActualFigure.FUEL.planned(plan, -1));
         assertEquals(UNKNOWN, ActualFigure.FUEL.planned(plan, study.years()));
         assertEquals(UNKNOWN, ActualFigure.FUEL.differenceShare(plan, fuel(-1, 1)));
+    }
+
+    /** Of a year before the study what was kept counts; of a year of the study its own plans say what they foresee. */
+    @Test
+    void whatWasForeseenBeforeTheStudyIsKept() {
+        ActualYear before = new ActualYear(-1, burnt(1100), "Old", burnt(1000));
+        assertTrue(before.isKept());
+        assertEquals(0.1, ActualFigure.FUEL.differenceShare(plan, before).orElseThrow(), 1e-12);
+        assertEquals(UNKNOWN, ActualFigure.UPKEEP.foreseen(plan, before));
+        ActualYear now = new ActualYear(0, burnt(1100), "Old", burnt(1000));
+        assertEquals(ActualFigure.FUEL.planned(plan, 0), ActualFigure.FUEL.foreseen(plan, now));
     }
 
     @Test

@@ -90,7 +90,8 @@ final class BestPlanSearch {
         Candidate best = search(prices, within.found.picks());
         List<BestPlan.NoBound> none = noBound(prices, least.found);
         return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
-                none.isEmpty() ? OptionalDouble.of(leftAtLeast(prices) + least.cost()) : OptionalDouble.empty(), none, capLeftOut(), within.found.within() ? scarce(within.relaxed.prices()) : List.of(), electricShort(best.plan));
+                none.isEmpty() ? OptionalDouble.of(leftAtLeast(prices) + least.cost()) : OptionalDouble.empty(), none, capLeftOut(),
+                within.found.within() ? scarce(within.relaxed.prices()) : List.of(), electricShort(best.plan));
     }
 
     /** Awards and debts bring money to other years than those of the steps, so that a plan may keep a cap that its steps by themselves break. */

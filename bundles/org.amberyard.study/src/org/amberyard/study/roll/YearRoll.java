@@ -71,6 +71,8 @@ public final class YearRoll {
         YearRoll roll = new YearRoll(copy, log, whatIf, Set.copyOf(errors(study)), before, study.getPlans().indexOf(choice.carriedOut()),
                 choice.toYear() - base);
         roll.write(choice.sameEnd());
+        StudyResult foreseen = choice.late().isEmpty() ? before : evaluator.apply(StudyCompiler.compile(study));
+        new ForeseenYears(copy, foreseen.plans().get(roll.plan)).write(log, base, choice.toYear());
         roll.finish();
         return roll;
     }
