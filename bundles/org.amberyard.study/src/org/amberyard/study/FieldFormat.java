@@ -13,6 +13,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage.Literals;
@@ -89,8 +90,7 @@ public final class FieldFormat {
 
     /** True for fields that hold a number; clock times are not shown as numbers. */
     public boolean isNumber() {
-        Class<?> type = feature.getEType().getInstanceClass();
-        return (type == double.class || type == Double.class || type == int.class) && unit != Unit.CLOCK;
+        return holdsNumbers() && unit != Unit.CLOCK;
     }
 
     /** Text of a value; blank for a missing one. Of several elements their names one after the other. */
@@ -176,13 +176,18 @@ public final class FieldFormat {
         if (unit == Unit.CLOCK) {
             return parseClock(text);
         }
-        if (java == int.class) {
-            return parseWhole(text);
-        }
-        if (java == Double.class && text.isEmpty()) {
+        if (FieldWords.mayBeMissing(feature) && text.isEmpty()) {
             return null;
         }
-        return java == double.class || java == Double.class ? (Object) parseNumber(text) : parseText(text);
+        if (FieldWords.isWhole(feature)) {
+            return parseWhole(text);
+        }
+        return holdsNumbers() ? (Object) parseNumber(text) : parseText(text);
+    }
+
+    private boolean holdsNumbers() {
+        Class<?> type = feature.getEType().getInstanceClass();
+        return type == double.class || type == Double.class || FieldWords.isWhole(feature);
     }
 
     /** A text that is no date stays as it is; whether its field takes it is for validation to say. */

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.fleet.Role;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.study.Study;
@@ -58,6 +59,36 @@ class BusSheetTest extends ExampleSheets {
         assertEquals("fleet.csv", added.getSources().get(0).getCitation());
         assertEquals(107_920 * 1.609344, bus("B7").getOdometerKm(), 1e-6);
         assertEquals(8500 * 1.609344 - RouteYear.km(bus("B7").getRoute()), bus("B7").getOtherKmPerYear(), 1e-6);
+    }
+
+    /** Headers and words as districts write them; what is not told stays empty and is no zero. */
+    @Test
+    void whatGrantTablesAskForIsRead() throws Exception {
+        Path list = samples.text("fleet.csv", """
+                Bus #,Capacity,GVWR,Owner,Lien,Days/wk,Engine Serial No,EPA Engine Family
+                B01,77,"29,800",District,N,5,E-1,FAM1
+                B02,71,13500 kg,Lease,y,4.5,,
+                B03,,,Contractor,unknown,,,
+                B04,,,?,,,,
+                """);
+        study.getBuses().subList(2, 4).forEach(BusSheetTest::forget);
+        SheetImport read = SheetImport.recognised(SampleSheets.only(list), study).orElseThrow();
+        assertEquals("buses", read.kind().id());
+        read.into(study);
+        assertEquals("77, 13517, owned, no, 5.0, E-1, FAM1", told(bus("B01")));
+        assertEquals("71, 13500, leased, yes, 4.5, D08-4174, invented D08", told(bus("B02")));
+        assertEquals("null, 0, contractor, not told, null, null, null", told(bus("B03")));
+        assertEquals("null, 0, not told, not told, null, null, null", told(bus("B04")));
+    }
+
+    private static void forget(Bus bus) {
+        List.of(Literals.BUS__SEATS, Literals.BUS__GVWR_KG, Literals.BUS__OWNERSHIP, Literals.BUS__LIEN, Literals.BUS__DAYS_PER_WEEK,
+                Literals.BUS__ENGINE_SERIAL, Literals.BUS__ENGINE_FAMILY).forEach(bus::eUnset);
+    }
+
+    private static String told(Bus bus) {
+        return bus.getSeats() + ", " + Math.round(bus.getGvwrKg() == null ? 0 : bus.getGvwrKg()) + ", " + bus.getOwnership() + ", " + bus.getLien()
+                + ", " + bus.getDaysPerWeek() + ", " + bus.getEngineSerial() + ", " + bus.getEngineFamily();
     }
 
     @Test

@@ -23,6 +23,7 @@ final class BusSheet implements SheetKind {
     private static final String START = "odometerAtStart";
     private static final String ANNUAL = "annualDistance";
     private static final String UPKEEP = "upkeepPerYear";
+    private static final String[] UNKNOWN = {"unknown", "?", "n/a", "na", "tbd"};
     private static final double CLEARLY_LESS = 0.95;
 
     @Override
@@ -72,6 +73,17 @@ final class BusSheet implements SheetKind {
                         "Work orders of a year, parts and labour, without warranty and accident work; needs the annual distance.",
                         "maintenance usd fy", "maintenance", "maintenance cost", "annual maintenance", "repairs"),
                 SheetColumn.of(Literals.BUS__PLANNED_RETIREMENT_YEAR, "planned retire fy", "retirement year", "planned retirement year", "retire"),
+                SheetColumn.of(Literals.BUS__SEATS, "capacity", "seating capacity", "seating", "rated capacity", "passengers", "passenger capacity"),
+                SheetColumn.of(Literals.BUS__GVWR_KG, "gvwr", "gvw", "gross vehicle weight", "gross vehicle weight rating", "weight rating"),
+                SheetColumn.of(Literals.BUS__OWNERSHIP, "owner", "ownership", "owned or leased", "owned leased", "titled to")
+                        .saying("owned", "own", "district", "school district", "district owned", "district-owned", "o")
+                        .saying("leased", "lease", "lessor", "rented", "l").saying("contractor", "contractor's", "contracted", "contract", "c")
+                        .saying("not told", UNKNOWN),
+                SheetColumn.of(Literals.BUS__LIEN, "lien on title", "liens").saying("yes", "y", "x", "true").saying("no", "n", "none", "false")
+                        .saying("not told", UNKNOWN),
+                SheetColumn.of(Literals.BUS__DAYS_PER_WEEK, "days wk", "days per week", "days week", "days a week", "service days per week"),
+                SheetColumn.of(Literals.BUS__ENGINE_SERIAL, "engine serial", "engine sn", "esn", "engine serial no"),
+                SheetColumn.of(Literals.BUS__ENGINE_FAMILY, "epa engine family", "epa family", "engine family name"),
                 SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments"));
     }
 
@@ -80,7 +92,8 @@ final class BusSheet implements SheetKind {
         return Map.ofEntries(Map.entry(KEY, "B07"), Map.entry("role", "route"), Map.entry(BODY, "C"), Map.entry(FUEL, "diesel"),
                 Map.entry("route", ""), Map.entry("modelYear", "2014"), Map.entry("engineModelYear", "2013"),
                 Map.entry("inServiceYear", "2014"), Map.entry("odometerKm", "98210"), Map.entry(ANNUAL, "6105"),
-                Map.entry("measuredKmPerL", "6.4")).getOrDefault(column.id(), "");
+                Map.entry("measuredKmPerL", "6.4"), Map.entry("seats", "72"), Map.entry("gvwrKg", "29800"), Map.entry("ownership", "owned"),
+                Map.entry("lien", "no"), Map.entry("daysPerWeek", "5")).getOrDefault(column.id(), "");
     }
 
     /** A year that is planned has not been measured. */
