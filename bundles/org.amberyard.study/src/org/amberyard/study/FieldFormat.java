@@ -95,7 +95,7 @@ public final class FieldFormat {
 
     /** Text of a value; blank for a missing one. Of several elements their names one after the other. */
     public String text(Object value) {
-        if (value == null) {
+        if (value == null || isMissing(value)) {
             return "";
         }
         if (value instanceof List<?> several) {
@@ -127,7 +127,7 @@ public final class FieldFormat {
      */
     public String exactText(Object value) {
         String text = text(value);
-        if (!(value instanceof Double number) || !Double.isFinite(number)) {
+        if (!(value instanceof Double number) || !Double.isFinite(number) || isMissing(number)) {
             return text;
         }
         if (numbers.parse(text).filter(n -> unit.store(n, system) == number).isPresent()) {
@@ -143,6 +143,11 @@ public final class FieldFormat {
         return Arrays.stream(text.split(BETWEEN_NAMES)).map(String::strip).filter(n -> !n.isEmpty()).toList();
     }
 
+    /** True for what says that nobody has measured or told a figure: nothing, or zero in a field where it says so. */
+    public boolean isMissing(Object value) {
+        return value == null || FieldInfo.zeroIsMissing(feature) && value instanceof Number number && number.doubleValue() == 0;
+    }
+
     /** True for a year that is left to be the base year, which no number says. */
     public boolean isLeftToBaseYear(Object value) {
         return LEFT_TO_BASE_YEAR.contains(feature) && Integer.valueOf(0).equals(value);
@@ -153,13 +158,16 @@ public final class FieldFormat {
         if (isLeftToBaseYear(value)) {
             return words.asBaseYear();
         }
+        if (value != null && isMissing(value)) {
+            return words.notTold();
+        }
         String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
         return symbol.isEmpty() || value == null ? shown(value) : shown(value) + " " + symbol;
     }
 
     /**
      * Value of a typed text, for attributes; references are chosen, not typed. A blank is null where the model allows a
-     * number to be missing.
+     * number to be missing, and zero where zero says that it is missing.
      *
      * @throws FieldFormatException when the text is no value of the field; ranges are left to validation
      */
@@ -176,8 +184,11 @@ public final class FieldFormat {
         if (unit == Unit.CLOCK) {
             return parseClock(text);
         }
-        if (FieldWords.mayBeMissing(feature) && text.isEmpty()) {
+        if (text.isEmpty() && FieldWords.mayBeMissing(feature)) {
             return null;
+        }
+        if (text.isEmpty() && FieldInfo.zeroIsMissing(feature)) {
+            return FieldWords.number(feature, 0);
         }
         if (FieldWords.isWhole(feature)) {
             return parseWhole(text);
