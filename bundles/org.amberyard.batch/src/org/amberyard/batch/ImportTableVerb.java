@@ -156,6 +156,7 @@ final class ImportTableVerb implements Verb {
     }
 
     private static void tell(SheetImport.Preview preview, Function<SheetChange, String> place, Console console) {
+        console.out().println(preview.rows().words());
         preview.remarks().forEach(console.out()::println);
         preview.problems().stream().map(ImportProblem::toString).forEach(console.err()::println);
         if (preview.problems().isEmpty()) {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetAmendments;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.exchange.sheet.SheetsTogether;
@@ -48,6 +49,7 @@ public final class TableDialog extends TitleAreaDialog {
     private ColumnTable columns;
     private CellTable cells;
     private ProgressBar bar;
+    private Label tally;
     private OutcomeTabs outcome;
 
     /** @param sheets sheets of the file */
@@ -83,14 +85,22 @@ public final class TableDialog extends TitleAreaDialog {
         read = new TabFolder(sash, SWT.NONE);
         columns = new ColumnTable(read, choice, this::look);
         tab(Messages.Table_columns, columns.control());
-        cells = new CellTable(read);
+        cells = new CellTable(read, this::amend);
         tab(Messages.Table_cells, cells.control());
         outcome = new OutcomeTabs(sash, this::reveal);
         sash.setWeights(3, 2);
+        tally = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).applyTo(tally);
         bar = new ProgressBar(area, SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).applyTo(bar);
         work = new LatestWork(parent.getDisplay());
         return area;
+    }
+
+    /** Tries again with other cells. */
+    private void amend(SheetAmendments amended) {
+        choice.amend(amended);
+        look();
     }
 
     private void tab(String title, Control control) {
@@ -259,6 +269,8 @@ public final class TableDialog extends TitleAreaDialog {
             outcome.show(preview);
         }
         outcome.turnTo(preview);
+        tally.setText(RowWords.of(preview.rows()));
+        tally.getParent().layout();
         boolean sound = preview.problems().isEmpty();
         boolean some = !preview.changes().isEmpty();
         getButton(IDialogConstants.OK_ID).setEnabled(sound && some);
@@ -276,8 +288,10 @@ public final class TableDialog extends TitleAreaDialog {
 
     @Override
     protected void okPressed() {
-        chosenTogether().map(SheetsTogether::parts).orElse(List.of(choice.made())).forEach(SheetMemories::keep);
-        session.execute(new TableEdit(session.study(), place(), found));
+        List<SheetImport> parts = chosenTogether().map(SheetsTogether::parts).orElse(List.of(choice.made()));
+        parts.forEach(SheetMemories::keep);
+        int mended = parts.stream().mapToInt(p -> p.amended().count()).sum();
+        session.execute(new TableEdit(session.study(), mended == 0 ? place() : NLS.bind(Messages.Mend_done, place(), mended), found));
         super.okPressed();
     }
 
