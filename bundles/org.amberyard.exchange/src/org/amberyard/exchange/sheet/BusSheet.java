@@ -13,6 +13,7 @@ import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.study.NearWords;
+import org.amberyard.study.begin.AssumedTypes;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
@@ -94,6 +95,11 @@ final class BusSheet implements SheetKind {
                 Map.entry("inServiceYear", "2014"), Map.entry("odometerKm", "98210"), Map.entry(ANNUAL, "6105"),
                 Map.entry("measuredKmPerL", "6.4"), Map.entry("seats", "72"), Map.entry("gvwrKg", "29800"), Map.entry("ownership", "owned"),
                 Map.entry("lien", "no"), Map.entry("daysPerWeek", "5")).getOrDefault(column.id(), "");
+    }
+
+    @Override
+    public boolean mayAddTypes() {
+        return true;
     }
 
     /** A year that is planned has not been measured. */
@@ -189,13 +195,9 @@ final class BusSheet implements SheetKind {
                 throw row.wrong(BODY, "“" + body.get() + "” is neither a body type, which are " + TypeGuess.bodies()
                         + ", nor the name of a vehicle type of the study, which has " + types.names() + "; write one of them.");
             }
-            List<VehicleType> fitting = types.fitting(body, fuel);
-            if (fitting.isEmpty()) {
-                throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
-                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types."
-                        + fuel.map(f -> NearWords.hint(f, types.fuels())).orElse(""));
-            }
-            if (!fitting.contains(bus.getType())) {
+            List<VehicleType> known = types.fitting(body, fuel);
+            List<VehicleType> fitting = known.isEmpty() ? List.of(newType(row, body, fuel)) : known;
+            if (fitting.stream().noneMatch(t -> t == bus.getType())) {
                 VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
                         "Several vehicle types fit, " + ElementIndex.names(fitting) + "; add a column “Vehicle type” that names one."));
                 outcome.set(row.number(), bus, Literals.BUS__TYPE, type);
@@ -204,6 +206,21 @@ final class BusSheet implements SheetKind {
                             + "”, as buses of about its model year have.");
                 }
             }
+        }
+
+        /** A type that the study lacks, if it may come with the list. */
+        private VehicleType newType(MappedRow row, Optional<String> body, Optional<String> fuel) throws CellFault {
+            Optional<VehicleType> assumed = TypeGuess.assumed(body, fuel);
+            if (assumed.isEmpty() || !outcome.addsTypes()) {
+                throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types"
+                        + (assumed.isPresent() ? ", or have it added here with assumed figures." : ".")
+                        + fuel.filter(f -> !TypeGuess.isFuel(f)).map(f -> NearWords.hint(f, types.fuels())).orElse(""));
+            }
+            study.getVehicleTypes().add(assumed.get());
+            outcome.assumed(row.number(), assumed.get(), AssumedTypes.SOURCE);
+            outcome.remark("Row " + row.number() + ": vehicle type “" + assumed.get().getName() + "” is new; its figures are assumed, enter the maker's.");
+            return assumed.get();
         }
 
         private void odometer(MappedRow row, Bus bus, double knownKm) throws CellFault {

@@ -17,10 +17,11 @@ import java.util.stream.IntStream;
  *
  * @param cells other texts of cells, by the number of their row and the place of their column from 0; blank for an emptied cell
  * @param leftOut numbers of the rows that are left out
+ * @param addsTypes true where vehicle types that the study lacks come with the sheet, with figures that are assumed
  */
-public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Integer> leftOut) {
+public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Integer> leftOut, boolean addsTypes) {
     /** The sheet as the file has it. */
-    public static final SheetAmendments NONE = new SheetAmendments(Map.of(), Set.of());
+    public static final SheetAmendments NONE = new SheetAmendments(Map.of(), Set.of(), false);
 
     public SheetAmendments {
         Map<Integer, Map<Integer, String>> sorted = new TreeMap<>();
@@ -40,7 +41,7 @@ public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Inte
         } else {
             of.put(place, text.strip());
         }
-        return new SheetAmendments(other, leftOut);
+        return new SheetAmendments(other, leftOut, addsTypes);
     }
 
     /** The same with a row left out, or taken in again. */
@@ -51,14 +52,14 @@ public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Inte
         } else {
             rows.remove(row);
         }
-        return new SheetAmendments(cells, rows);
+        return new SheetAmendments(cells, rows, addsTypes);
     }
 
     /** The same with a row as the file has it. */
     public SheetAmendments restoring(int row) {
         Map<Integer, Map<Integer, String>> other = new TreeMap<>(cells);
         other.remove(row);
-        return new SheetAmendments(other, leftOut).leaving(row, false);
+        return new SheetAmendments(other, leftOut, addsTypes).leaving(row, false);
     }
 
     /** What a cell says now; empty where it says what the file has. */
@@ -69,6 +70,11 @@ public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Inte
     /** Number of cells that say something else. */
     public int count() {
         return cells.values().stream().mapToInt(Map::size).sum();
+    }
+
+    /** The same with or without the vehicle types that the study lacks. */
+    public SheetAmendments addingTypes(boolean adds) {
+        return new SheetAmendments(cells, leftOut, adds);
     }
 
     /** True where the sheet is as the file has it. */

@@ -188,6 +188,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping, She
         List<SheetColumn> columns = kind.columns(study);
         MappedSheet mapped = new MappedSheet(amended.on(sheet), mapping, columns, StudyUnits.currency(study), kind::example);
         SheetOutcome outcome = new SheetOutcome(study, kind, mapped, row -> citation(row, study), progress);
+        outcome.addsTypes(amended.addsTypes());
         mapped.leftOut().forEach(outcome::leftOut);
         List<SheetColumn> missing = mapping.missing(columns);
         missing.forEach(c -> outcome.problem(mapping.headerRow(), c.missing()));

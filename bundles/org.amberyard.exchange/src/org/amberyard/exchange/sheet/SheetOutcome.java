@@ -13,6 +13,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.IntFunction;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
@@ -34,6 +35,7 @@ final class SheetOutcome {
     private final RoundedText figures;
     private final List<SheetChange> changes = new ArrayList<>();
     private final Map<Integer, String> leftOut = new TreeMap<>();
+    private boolean addsTypes;
     private final Set<ImportProblem> problems = new LinkedHashSet<>();
     private final List<String> remarks = new ArrayList<>();
     private final Map<EObject, Integer> rowOf = new IdentityHashMap<>();
@@ -86,6 +88,21 @@ final class SheetOutcome {
     /** Rows by the elements that they changed or added. */
     Map<EObject, Integer> rowOf() {
         return rowOf;
+    }
+
+    /** Says whether vehicle types that the study lacks are to come with the sheet. */
+    void addsTypes(boolean adds) {
+        addsTypes = adds;
+    }
+
+    boolean addsTypes() {
+        return addsTypes;
+    }
+
+    /** A new element of the study of which the sheet tells that it is needed, but not its figures. */
+    void assumed(int row, Sourced element, String citation) {
+        added(row, (EObject) element);
+        SourceNotes.put(element, SourceNotes.EVERY_FIELD, Quality.ASSUMED, citation);
     }
 
     /** A row that is left out, and why in some words. */

@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Mend_leftOut;
     public static String Mend_restore;
     public static String Mend_takeIn;
+    public static String Table_addTypes;
     public static String Table_becomes;
     public static String Table_cells;
     public static String Table_change;

@@ -45,6 +45,7 @@ public final class TableDialog extends TitleAreaDialog {
     private Combo kinds;
     private Combo headerRows;
     private Button together;
+    private Button addTypes;
     private TabFolder read;
     private ColumnTable columns;
     private CellTable cells;
@@ -137,6 +138,10 @@ public final class TableDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().span(6, 1).exclude(true).applyTo(together);
         together.setVisible(false);
         together.addListener(SWT.Selection, e -> look());
+        addTypes = new Button(choices, SWT.CHECK);
+        addTypes.setText(Messages.Table_addTypes);
+        GridDataFactory.fillDefaults().span(6, 1).applyTo(addTypes);
+        addTypes.addListener(SWT.Selection, e -> amend(choice.made().amended().addingTypes(addTypes.getSelection())));
     }
 
     private Function<ReadingProgress, SheetImport> sheet(int place) {
@@ -163,6 +168,8 @@ public final class TableDialog extends TitleAreaDialog {
         SheetImport made = choice.made();
         kinds.select(SheetKind.ALL.indexOf(made.kind()));
         offerTogether();
+        addTypes.setEnabled(made.kind().mayAddTypes());
+        addTypes.setSelection(made.amended().addsTypes());
         List<String> rows = choice.rowNumbers().stream().limit(SheetImport.SEARCHED_ROWS).map(String::valueOf).toList();
         headerRows.setItems(rows.toArray(String[]::new));
         headerRows.select(rows.indexOf(String.valueOf(made.mapping().headerRow())));
