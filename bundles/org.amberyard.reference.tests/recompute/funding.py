@@ -104,6 +104,7 @@ class Funding:
                 outgoing,
                 math.inf if outgoing.electric or not old else model_year(self.plan, old["unit"]),
                 event["unit"] in self.plan.values.used,
+                self.study.buses.get(old["unit"]) if old else None,
             )
         )
 

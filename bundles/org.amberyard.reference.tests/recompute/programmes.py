@@ -24,6 +24,7 @@ class Line:
     old_type: object = None
     old_engine: float = math.inf
     used: bool = False
+    old_row: object = None
     awards: list = field(default_factory=list)
     left: list = None
     taken_back: float = 0.0
@@ -115,6 +116,24 @@ class Programme:
             or self.row.yes("Old bus is diesel")
             and old is not None
             and line.old_type.fuel != "diesel"
+            or not self.papers_do(line)
+        )
+
+    def papers_do(self, line):
+        """True when what is told of the old bus is what the notice asks for; what is not told does not do."""
+        least_lb, least_days = self.row.number("Least GVWR of old bus", "lb", 0.0), self.row.number(
+            "Least days a week of old bus", "", 0.0
+        )
+        owned = self.row.yes("Old bus is owned")
+        if not (least_lb or least_days or owned):
+            return True
+        told = line.old_row
+        if told is None:
+            return False
+        return (
+            told.number("GVWR", "lb", -1.0) >= least_lb - 1e-3
+            and told.number("Days a week in service", "", -1.0) >= least_days
+            and (not owned or told.text("Owned by", "not told") == "owned")
         )
 
     def left(self, year):

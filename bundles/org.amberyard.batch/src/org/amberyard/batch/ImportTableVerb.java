@@ -12,6 +12,7 @@ import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetAmendments;
 import org.amberyard.exchange.sheet.SheetChange;
 import org.amberyard.exchange.sheet.SheetColumn;
 import org.amberyard.exchange.sheet.SheetImport;
@@ -28,6 +29,7 @@ final class ImportTableVerb implements Verb {
     private static final String COLUMNS = "--columns";
     private static final String WRITE = "--write";
     private static final String TOGETHER = "--together";
+    private static final String ADD_TYPES = "--add-types";
 
     @Override
     public String name() {
@@ -36,7 +38,8 @@ final class ImportTableVerb implements Verb {
 
     @Override
     public String usage() {
-        return "import-table STUDY FILE [" + AS + " " + kinds("|") + "] [" + SHEET + " NAME | " + TOGETHER + "] [" + COLUMNS + " FILE] [" + WRITE + "]";
+        return "import-table STUDY FILE [" + AS + " " + kinds("|") + "] [" + SHEET + " NAME | " + TOGETHER + "] [" + COLUMNS + " FILE] [" + ADD_TYPES
+                + "] [" + WRITE + "]";
     }
 
     private static String kinds(String between) {
@@ -47,7 +50,8 @@ final class ImportTableVerb implements Verb {
     public String summary() {
         return "recognises what the table FILE (XLSX or delimited text) holds, and says what it would add to STUDY and change in it, or every "
                 + "problem that keeps it out; " + WRITE + " does it; " + COLUMNS + " keeps what the columns hold in a file, and takes it from there "
-                + "where it exists; " + TOGETHER + " reads the morning and afternoon sheets of a workbook in one go";
+                + "where it exists; " + TOGETHER + " reads the morning and afternoon sheets of a workbook in one go; " + ADD_TYPES
+                + " adds vehicle types that a list of buses needs and STUDY lacks, with assumed figures";
     }
 
     @Override
@@ -57,7 +61,7 @@ final class ImportTableVerb implements Verb {
 
     @Override
     public Set<String> flags() {
-        return Set.of(WRITE, TOGETHER);
+        return Set.of(WRITE, TOGETHER, ADD_TYPES);
     }
 
     @Override
@@ -95,7 +99,8 @@ final class ImportTableVerb implements Verb {
 
     private static SheetImport.Preview alone(Arguments arguments, List<Sheet> sheets, Study study, Optional<Path> memory, Console console)
             throws WrongUse, IOException {
-        SheetImport made = made(arguments, sheet(arguments, sheets), study, memory);
+        SheetImport made = made(arguments, sheet(arguments, sheets), study, memory)
+                .amended(SheetAmendments.NONE.addingTypes(arguments.has(ADD_TYPES)));
         tellColumns(made, study, console);
         SheetsTogether.of(sheets, study).filter(t -> t.has(made.sheet())).ifPresent(t -> console.out().println(
                 "The file has sheets of parts of the day, " + t.names() + ": " + TOGETHER + " reads them in one go"));
@@ -156,6 +161,7 @@ final class ImportTableVerb implements Verb {
     }
 
     private static void tell(SheetImport.Preview preview, Function<SheetChange, String> place, Console console) {
+        console.out().println(preview.rows().words());
         preview.remarks().forEach(console.out()::println);
         preview.problems().stream().map(ImportProblem::toString).forEach(console.err()::println);
         if (preview.problems().isEmpty()) {

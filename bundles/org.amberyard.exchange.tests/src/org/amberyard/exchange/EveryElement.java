@@ -87,7 +87,7 @@ final class EveryElement {
         FieldInfo info = FieldInfo.of(field);
         double min = info.min().orElse(info.above().orElse(0));
         double figure = min + PART * (info.max().orElse(min + 100) - min);
-        if (java != int.class) {
+        if (java != int.class && java != Integer.class) {
             return figure;
         }
         Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.ONE);

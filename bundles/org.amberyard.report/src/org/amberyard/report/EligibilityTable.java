@@ -18,6 +18,7 @@ import org.amberyard.core.plan.StudyResult;
 final class EligibilityTable {
     private static final String YES = "yes";
     private static final String NO = "no";
+    private static final String NOT_TOLD = "not told";
 
     private EligibilityTable() {
     }
@@ -47,6 +48,10 @@ final class EligibilityTable {
             return old().map(o -> question.test(o) ? YES : NO).orElse(null);
         }
 
+        private String verdict() {
+            return found.isNotTold() ? NOT_TOLD : yes(found.isEligible());
+        }
+
         private String refusals() {
             return found.isEligible() ? null : found.refusals().stream().map(r -> ProgrammeYears.refusal(programme,
                     result.input().baseYear(), r)).distinct().collect(Collectors.joining("; "));
@@ -60,8 +65,8 @@ final class EligibilityTable {
                 .year("year", "Year", "Year of the purchase.", r -> r.result().input().baseYear() + r.found().line().purchase().year())
                 .text("unit", "New bus", "Number of the electric bus that the plan buys.", r -> r.bus().unit())
                 .heads()
-                .text("eligible", "Eligible", "Whether the programme may pay for it by its rules, applied for or not.",
-                        r -> yes(r.found().isEligible()))
+                .text("eligible", "Eligible", "Whether the programme may pay for it by its rules, applied for or not; "
+                        + "“not told” where nothing speaks against it but that what the programme asks for is not told.", Row::verdict)
                 .text("rule", "Rule that refuses it", "What the rules of the programme have against it; empty where it is eligible.",
                         Row::refusals)
                 .text("applied", "Applied for", "Whether the plan names the programme for it.", r -> yes(r.found().applied()))

@@ -101,7 +101,7 @@ public final class InputRegister {
         List<Object> row = new ArrayList<>();
         row.add(ElementNames.withKind(element));
         row.add(info.label());
-        row.add(format.isNumber() && value instanceof Number number ? unit.show(number.doubleValue(), system)
+        row.add(format.isNumber() && value instanceof Number number && !format.isMissing(value) ? unit.show(number.doubleValue(), system)
                 : brief(format.text(value)));
         row.add(unit.symbol(system, currency));
         row.add(source.quality());

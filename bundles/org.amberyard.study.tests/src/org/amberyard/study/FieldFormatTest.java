@@ -189,4 +189,32 @@ class FieldFormatTest {
         assertEquals(false, lift.parse(lift.text(false)));
         assertEquals("home", FieldFormat.of(RoutesPackage.Literals.RUN__LAYOVER, study).text(Layover.HOME));
     }
+
+    /** What nobody has measured is empty, not zero, and comes back so; a zero of older files is the same. */
+    @Test
+    void zeroThatSaysThatNothingWasMeasuredIsEmpty() throws FieldFormatException {
+        FieldFormat health = us(FleetPackage.Literals.BUS__MEASURED_HEALTH);
+        assertEquals("", health.text(0.0));
+        assertEquals("", health.exactText(0.0));
+        assertEquals("", health.shown(0.0));
+        assertEquals("not told", health.textWithUnit(0.0));
+        assertEquals(0.0, health.parse(" "));
+        assertEquals(0.0, health.parse("0"));
+        assertEquals("87", health.text(0.87));
+        FieldFormat retires = us(FleetPackage.Literals.BUS__PLANNED_RETIREMENT_YEAR);
+        assertEquals("", retires.text(0));
+        assertEquals(0, retires.parse(""));
+        assertEquals("0", us(FleetPackage.Literals.BUS__ODOMETER_KM).text(0.0), "an odometer of zero is a reading");
+    }
+
+    /** A whole number that may be missing. */
+    @Test
+    void seatsThatNobodyHasToldAreEmpty() throws FieldFormatException {
+        FieldFormat seats = us(FleetPackage.Literals.BUS__SEATS);
+        assertTrue(seats.isNumber());
+        assertEquals("", seats.text(null));
+        assertNull(seats.parse(""));
+        assertEquals(71, seats.parse("71"));
+        assertThrows(FieldFormatException.class, () -> seats.parse("71.5"));
+    }
 }

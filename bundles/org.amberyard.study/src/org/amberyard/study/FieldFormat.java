@@ -15,6 +15,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.meta.ClockTime;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.ModelWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.study.StudyPackage.Literals;
@@ -94,13 +95,12 @@ public final class FieldFormat {
 
     /** True for fields that hold a number; clock times are not shown as numbers. */
     public boolean isNumber() {
-        Class<?> type = feature.getEType().getInstanceClass();
-        return (type == double.class || type == Double.class || type == int.class) && unit != Unit.CLOCK;
+        return holdsNumbers() && unit != Unit.CLOCK;
     }
 
     /** Text of a value; blank for a missing one. Of several elements their names one after the other. */
     public String text(Object value) {
-        if (value == null) {
+        if (value == null || isMissing(value)) {
             return "";
         }
         if (value instanceof List<?> several) {
@@ -132,7 +132,7 @@ public final class FieldFormat {
      */
     public String exactText(Object value) {
         String text = text(value);
-        if (!(value instanceof Double number) || !Double.isFinite(number) || readsAs(text, number)) {
+        if (!(value instanceof Double number) || !Double.isFinite(number) || isMissing(number) || readsAs(text, number)) {
             return text;
         }
         // Of some stored figures no double in the unit is read as just them; more digits than a double has say them.
@@ -156,6 +156,11 @@ public final class FieldFormat {
         return Arrays.stream(text.split(BETWEEN_NAMES)).map(String::strip).filter(n -> !n.isEmpty()).toList();
     }
 
+    /** True for what says that nobody has measured or told a figure: nothing, or zero in a field where it says so. */
+    public boolean isMissing(Object value) {
+        return value == null || FieldInfo.zeroIsMissing(feature) && value instanceof Number number && number.doubleValue() == 0;
+    }
+
     /** True for a year that is left to be the base year, which no number says. */
     public boolean isLeftToBaseYear(Object value) {
         return LEFT_TO_BASE_YEAR.contains(feature) && Integer.valueOf(0).equals(value);
@@ -166,13 +171,16 @@ public final class FieldFormat {
         if (isLeftToBaseYear(value)) {
             return words.asBaseYear();
         }
+        if (value != null && isMissing(value)) {
+            return words.notTold();
+        }
         String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
         return symbol.isEmpty() || value == null ? shown(value) : shown(value) + " " + symbol;
     }
 
     /**
      * Value of a typed text, for attributes; references are chosen, not typed. A blank is null where the model allows a
-     * number to be missing.
+     * number to be missing, and zero where zero says that it is missing.
      *
      * @throws FieldFormatException when the text is no value of the field; ranges are left to validation
      */
@@ -189,13 +197,21 @@ public final class FieldFormat {
         if (unit == Unit.CLOCK) {
             return parseClock(text);
         }
-        if (java == int.class) {
-            return parseWhole(text);
-        }
-        if (java == Double.class && text.isEmpty()) {
+        if (text.isEmpty() && FieldWords.mayBeMissing(feature)) {
             return null;
         }
-        return java == double.class || java == Double.class ? (Object) parseNumber(text) : parseText(text);
+        if (text.isEmpty() && FieldInfo.zeroIsMissing(feature)) {
+            return FieldWords.number(feature, 0);
+        }
+        if (FieldWords.isWhole(feature)) {
+            return parseWhole(text);
+        }
+        return holdsNumbers() ? (Object) parseNumber(text) : parseText(text);
+    }
+
+    private boolean holdsNumbers() {
+        Class<?> type = feature.getEType().getInstanceClass();
+        return type == double.class || type == Double.class || FieldWords.isWhole(feature);
     }
 
     /** A text that is no date stays as it is; whether its field takes it is for validation to say. */

@@ -2,20 +2,25 @@ package org.amberyard.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.amberyard.core.funding.Budget;
+import org.amberyard.core.funding.BusPapers;
 import org.amberyard.core.funding.Conditions;
 import org.amberyard.core.funding.EnergyCredit;
 import org.amberyard.core.funding.Exclusion;
 import org.amberyard.core.funding.FundingInput;
 import org.amberyard.core.funding.Match;
 import org.amberyard.core.funding.MoneyKind;
+import org.amberyard.core.funding.OldBusRules;
 import org.amberyard.core.funding.OperatingAid;
+import org.amberyard.core.funding.Owner;
 import org.amberyard.core.funding.Payout;
 import org.amberyard.core.money.MoneyRates;
 import org.amberyard.model.depot.PortType;
+import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.funding.CreditUse;
 import org.amberyard.model.funding.LowCarbonCredit;
 import org.amberyard.model.funding.Programme;
@@ -76,7 +81,21 @@ final class FundingCompiler {
         int latest = programme.getLatestEngineYear();
         return new Conditions(programme.isNewOnly(), programme.isScrapsOldBus(), programme.isSameBodyType(),
                 programme.isOneForOne(), programme.isOldDiesel(), latest == 0 ? OptionalInt.empty() : OptionalInt.of(latest),
-                programme.isDomesticContent(), programme.getHoldYears());
+                programme.isDomesticContent(), programme.getHoldYears(), new OldBusRules(optional(programme.getLeastGvwrKg()),
+                        optional(programme.getLeastDaysPerWeek()), programme.isOwnedOnly()));
+    }
+
+    private static OptionalDouble optional(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    private static BusPapers papers(Bus bus) {
+        return new BusPapers(optional(bus.getGvwrKg()), optional(bus.getDaysPerWeek()), switch (bus.getOwnership()) {
+            case NOT_TOLD -> Optional.empty();
+            case OWNED -> Optional.of(Owner.DISTRICT);
+            case LEASED -> Optional.of(Owner.LESSOR);
+            case CONTRACTOR -> Optional.of(Owner.CONTRACTOR);
+        });
     }
 
     private static Payout payout(Programme programme) {
@@ -99,6 +118,7 @@ final class FundingCompiler {
         List<PortType> ports = study.getDepot().getPortTypes();
         return new FundingInput.Declared(
                 IntStream.range(0, types.size()).filter(i -> types.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
-                IntStream.range(0, ports.size()).filter(i -> ports.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()));
+                IntStream.range(0, ports.size()).filter(i -> ports.get(i).isDomesticContent()).boxed().collect(Collectors.toSet()),
+                study.getBuses().stream().collect(Collectors.toMap(Bus::getName, FundingCompiler::papers, (one, other) -> one)));
     }
 }

@@ -22,9 +22,11 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** Begins studies by answering what the dialog asks. */
 @ExtendWith(WorkbenchExtension.class)
 class NewStudyTest {
-    private static final int BUSES_ON_ROUTES = 3;
-    private static final int DAY = 7;
-    private static final int COLDEST = 12;
+    private static final int TYPE_A = 3;
+    private static final int BUSES_ON_ROUTES = 5;
+    private static final int DAY = 13;
+    private static final int COLDEST = 18;
+    private static final int ENGINE_A = 22;
 
     private static NewStudyDialog open() {
         NewStudyDialog dialog = new NewStudyDialog(OpenStudy.page().getWorkbenchWindow().getShell());
@@ -66,6 +68,24 @@ class NewStudyTest {
         });
     }
 
+    /** A fleet of small and large buses; the price of a body type is asked for where there are such buses. */
+    @Test
+    void aMixedFleetIsBegunWithTypesOfEachBody(Display display) {
+        display.syncExec(() -> {
+            NewStudyDialog dialog = open();
+            assertFalse(text(dialog, ENGINE_A).isEnabled());
+            text(dialog, TYPE_A).setText("3");
+            assertTrue(text(dialog, ENGINE_A).isEnabled());
+            text(dialog, BUSES_ON_ROUTES).setText("5");
+            text(dialog, ENGINE_A).setText("99000");
+            begin(dialog).notifyListeners(SWT.Selection, new Event());
+            Study study = BeginStudy.of(dialog.answers().orElseThrow());
+            assertEquals(List.of("Diesel A", "Electric A", "Diesel C", "Electric C"), study.getVehicleTypes().stream().map(t -> t.getName()).toList());
+            assertEquals(99_000, study.getVehicleTypes().get(0).getPurchasePrice(), 1e-9);
+            assertEquals(10, study.getBuses().size());
+        });
+    }
+
     @Test
     void whatIsTypedAtOnceIsTheName(Display display) {
         NewStudyDialog dialog = display.syncCall(NewStudyTest::open);
@@ -79,7 +99,7 @@ class NewStudyTest {
         display.syncExec(() -> {
             NewStudyDialog dialog = open();
             text(dialog, BUSES_ON_ROUTES).setText("many");
-            assertEquals("Buses today, on routes is “many”; it must be a number from 1 to 2,000.", dialog.getErrorMessage());
+            assertEquals("Buses on routes, by body type, C is “many”; it must be a number from 1 to 2,000.", dialog.getErrorMessage());
             assertFalse(begin(dialog).isEnabled());
             text(dialog, BUSES_ON_ROUTES).setText("20");
             text(dialog, COLDEST).setText("70");

@@ -25,15 +25,19 @@ import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.sheets.TableDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.custom.TableCursor;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,6 +141,31 @@ class TableImportTest {
             });
         }
 
+        /** The line that says what has become of the rows. */
+        String rows() {
+            return display.syncCall(() -> all(Label.class).stream().map(Label::getText).filter(t -> t.startsWith("Rows read")).findFirst().orElse(""));
+        }
+
+        /** Types a text over the cell that the cursor is on. */
+        void mend(String text) {
+            display.syncExec(() -> {
+                TableCursor cursor = all(TableCursor.class).get(0);
+                cursor.notifyListeners(SWT.DefaultSelection, new Event());
+                Text entry = (Text) cursor.getChildren()[0];
+                entry.setText(text);
+                entry.notifyListeners(SWT.DefaultSelection, new Event());
+            });
+        }
+
+        /** Chooses from the menu of the cell that the cursor is on. */
+        void choose(int item) {
+            display.syncExec(() -> {
+                Menu menu = all(TableCursor.class).get(0).getMenu();
+                menu.notifyListeners(SWT.Show, new Event());
+                menu.getItem(item).notifyListeners(SWT.Selection, new Event());
+            });
+        }
+
         @Override
         public void close() {
             display.syncExec(dialog::close);
@@ -193,6 +222,53 @@ class TableImportTest {
                 open.cells().notifyListeners(SWT.MouseMove, move);
                 assertEquals("“soon” must be a date such as 2025-09-04 or 9/4/2025.", open.cells().getToolTipText());
             });
+        }
+    }
+
+    /** The cell is mended in the preview, the trial is done again; the step and the source say so, and the file is as it was. */
+    @Test
+    void aRejectedCellIsMendedInThePreview(Display display) throws Exception {
+        String text = "Unit,Role,Odometer (mi)\nB01,route,150000\nB02,rute,160000\nB03,spare,x\nTotal,,310000\n";
+        Path list = Files.writeString(folder.resolve("fleet.csv"), text);
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            try (Open open = Open.on(study, list)) {
+                open.await(() -> open.tab(0).equals("Problems (2)"));
+                assertEquals("Rows read: 4. Taken in: 1. Left out: 1 (a total: row 5). With problems: 2.", open.rows());
+                open.pick(0);
+                open.mend("route");
+                open.await(() -> open.tab(0).equals("Problems (1)"));
+                display.syncExec(() -> {
+                    assertEquals("\u270e route", open.cells().getItem(2).getText(2));
+                    assertEquals(Palette.AMBER_WASH.color(), open.cells().getItem(2).getBackground(2));
+                });
+                open.pick(0);
+                open.choose(2);
+                open.await(open::importable);
+                assertEquals("Rows read: 4. Taken in: 2. Left out: 2 (by hand: row 4; a total: row 5). With problems: 0.", open.rows());
+                display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
+            }
+            Bus mended = study.study().getBuses().get(1);
+            assertEquals(160_000 * 1.609344, mended.getOdometerKm(), 1e-6);
+            assertTrue(mended.getSources().stream().anyMatch(s -> s.getCitation().equals(
+                    "fleet.csv, row 3 amended by hand: Role “route” in place of “rute”")));
+            assertTrue(display.syncCall(() -> study.session().history().undoable().orElseThrow().label()).contains("cells amended by hand: 1"),
+                    () -> study.session().history().undoable().orElseThrow().toString());
+            assertEquals(text, Files.readString(list));
+        }
+    }
+
+    /** What was mended by mistake is as in the file again. */
+    @Test
+    void aMendedCellCanBeAsInTheFileAgain(Display display) throws Exception {
+        Path list = Files.writeString(folder.resolve("fleet.csv"), "Unit,Role,Odometer (mi)\nB01,route,150000\nB02,rute,160000\n");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder); Open open = Open.on(study, list)) {
+            open.await(() -> open.tab(0).equals("Problems (1)"));
+            open.pick(0);
+            open.mend("route");
+            open.await(open::importable);
+            open.choose(1);
+            open.await(() -> open.tab(0).equals("Problems (1)"));
+            display.syncExec(() -> assertEquals("\u26a0 rute", open.cells().getItem(2).getText(2)));
         }
     }
 

@@ -15,9 +15,16 @@ import java.util.OptionalInt;
  * @param latestEngineYear calendar year of the newest engine that an old bus may have; empty for any
  * @param domesticContent the domestic content of buses and ports is declared
  * @param holdYears years for which a bus must stay in service; who lets it go earlier pays back in proportion
+ * @param oldBus what it asks of the papers of the old bus
  */
 public record Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBodyType, boolean oneForOne,
-        boolean oldDiesel, OptionalInt latestEngineYear, boolean domesticContent, int holdYears) {
+        boolean oldDiesel, OptionalInt latestEngineYear, boolean domesticContent, int holdYears, OldBusRules oldBus) {
+
+    /** Asks nothing of the papers of the old bus. */
+    public Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBodyType, boolean oneForOne, boolean oldDiesel,
+            OptionalInt latestEngineYear, boolean domesticContent, int holdYears) {
+        this(newOnly, scrapsOldBus, sameBodyType, oneForOne, oldDiesel, latestEngineYear, domesticContent, holdYears, OldBusRules.NONE);
+    }
 
     /** Asks nothing. */
     public static final Conditions NONE = new Conditions(false, false, false, false, false, OptionalInt.empty(), false, 0);
@@ -48,9 +55,18 @@ public record Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBody
     }
 
     private void addWithoutOld(List<Refusal> failed) {
-        if (scrapsOldBus || sameBodyType || oldDiesel || latestEngineYear.isPresent()) {
-            add(failed, scrapsOldBus ? "scrapsOldBus" : sameBodyType ? "sameBodyType" : oldDiesel ? "oldDiesel" : "latestEngineYear",
-                    "it takes the place of no bus");
+        List<String> asked = new ArrayList<>();
+        addIf(asked, scrapsOldBus, "scrapsOldBus");
+        addIf(asked, sameBodyType, "sameBodyType");
+        addIf(asked, oldDiesel, "oldDiesel");
+        addIf(asked, latestEngineYear.isPresent(), "latestEngineYear");
+        asked.addAll(oldBus.asked());
+        asked.stream().findFirst().ifPresent(field -> add(failed, field, "it takes the place of no bus"));
+    }
+
+    private static void addIf(List<String> fields, boolean asks, String field) {
+        if (asks) {
+            fields.add(field);
         }
     }
 
@@ -68,5 +84,6 @@ public record Conditions(boolean newOnly, boolean scrapsOldBus, boolean sameBody
             add(failed, "latestEngineYear", "the engine of old bus " + old.unit() + " is of model year " + old.engineModelYear()
                     + ", newer than " + latestEngineYear.getAsInt());
         }
+        failed.addAll(oldBus.failedBy(old));
     }
 }

@@ -23,6 +23,11 @@ public record Eligibility(FundedLine line, boolean applied, List<Refusal> refusa
         return refusals.isEmpty();
     }
 
+    /** True when nothing speaks against it but that what the programme asks for is not told. */
+    public boolean isNotTold() {
+        return !refusals.isEmpty() && refusals.stream().allMatch(Refusal::notTold);
+    }
+
     /**
      * Of every purchase of a plan, in the order in which programmes pay. Of the buses that a programme takes at most, those that
      * the plan applies for take their places first; others may have what places are left, in the same order.

@@ -1,6 +1,7 @@
 package org.amberyard.core.funding;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -23,15 +24,22 @@ public record FundingInput(List<Programme> programmes, List<Exclusion> exclusion
      *
      * @param domesticTypes places of the vehicle types whose domestic content is declared
      * @param domesticPorts places of the port types whose domestic content is declared
+     * @param papers what is told of buses of today, by their number
      */
-    public record Declared(Set<Integer> domesticTypes, Set<Integer> domesticPorts) {
+    public record Declared(Set<Integer> domesticTypes, Set<Integer> domesticPorts, Map<String, BusPapers> papers) {
 
         /** Nothing is declared. */
-        public static final Declared NOTHING = new Declared(Set.of(), Set.of());
+        public static final Declared NOTHING = new Declared(Set.of(), Set.of(), Map.of());
 
         public Declared {
             domesticTypes = Set.copyOf(domesticTypes);
             domesticPorts = Set.copyOf(domesticPorts);
+            papers = Map.copyOf(papers);
+        }
+
+        /** What is told of a bus; nothing of one that is bought later. */
+        public BusPapers papersOf(String unit) {
+            return papers.getOrDefault(unit, BusPapers.NOT_TOLD);
         }
     }
 

@@ -91,7 +91,8 @@ final class PurchaseLines {
     private OldBus oldBus(Vehicle vehicle, boolean leaves) {
         VehicleTypeInput type = study.types().get(vehicle.type());
         boolean diesel = type.engine().filter(e -> e.fuel() == FuelKind.DIESEL).isPresent();
-        return new OldBus(vehicle.unit(), type.spec().body().bodyType(), diesel, EngineModelYear.of(study, vehicle), leaves);
+        return new OldBus(vehicle.unit(), type.spec().body().bodyType(), diesel, EngineModelYear.of(study, vehicle), leaves,
+                declared.papersOf(vehicle.unit()));
     }
 
     private boolean oneLeaves(FleetEvent.Bought bought) {

@@ -14,10 +14,17 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.fleet.Role;
 import org.amberyard.model.io.StudyFile;
+import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.model.vehicles.Fuel;
+import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.study.begin.AssumedTypes;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
@@ -58,6 +65,62 @@ class BusSheetTest extends ExampleSheets {
         assertEquals("fleet.csv", added.getSources().get(0).getCitation());
         assertEquals(107_920 * 1.609344, bus("B7").getOdometerKm(), 1e-6);
         assertEquals(8500 * 1.609344 - RouteYear.km(bus("B7").getRoute()), bus("B7").getOtherKmPerYear(), 1e-6);
+    }
+
+    /** Headers and words as districts write them; what is not told stays empty and is no zero. */
+    @Test
+    void whatGrantTablesAskForIsRead() throws Exception {
+        Path list = samples.text("fleet.csv", """
+                Bus #,Capacity,GVWR,Owner,Lien,Days/wk,Engine Serial No,EPA Engine Family
+                B01,77,"29,800",District,N,5,E-1,FAM1
+                B02,71,13500 kg,Lease,y,4.5,,
+                B03,,,Contractor,unknown,,,
+                B04,,,?,,,,
+                """);
+        study.getBuses().subList(2, 4).forEach(BusSheetTest::forget);
+        SheetImport read = SheetImport.recognised(SampleSheets.only(list), study).orElseThrow();
+        assertEquals("buses", read.kind().id());
+        read.into(study);
+        assertEquals("77, 13517, owned, no, 5.0, E-1, FAM1", told(bus("B01")));
+        assertEquals("71, 13500, leased, yes, 4.5, D08-4174, invented D08", told(bus("B02")));
+        assertEquals("null, 0, contractor, not told, null, null, null", told(bus("B03")));
+        assertEquals("null, 0, not told, not told, null, null, null", told(bus("B04")));
+    }
+
+    private static final String MIXED = "Bus,Role,Body,Fuel,Model year,In service\nM1,spare,D,Gas,2015,2015\nM2,spare,D,gasoline,2016,2016\n"
+            + "M3,spare,A,electric,2024,2024\nM4,spare,C,diesl,2015,2015\n";
+
+    /** A fuel that the study lacks is no slip of a pen, and its type can come with the list, marked as assumed. */
+    @Test
+    void typesThatTheStudyLacksComeWithTheListWhereThatIsWanted() throws Exception {
+        SheetImport read = SheetImport.of(new BusSheet(), SampleSheets.only(samples.text("fleet.csv", MIXED)), study);
+        List<String> problems = read.preview(study).problems().stream().map(ImportProblem::toString).toList();
+        assertTrue(problems.contains("fleet.csv, row 2, column “Body”: The study has no vehicle type with body “D” and fuel “Gas”; mend the row, or add the "
+                + "type on the page of vehicle types, or have it added here with assumed figures."), problems.toString());
+        assertTrue(problems.stream().anyMatch(p -> p.contains("fuel “diesl”; mend the row, or add the type on the page of vehicle types. Is “diesel” meant?")),
+                problems.toString());
+        int before = study.getVehicleTypes().size();
+        SheetAmendments wanted = SheetAmendments.NONE.with(read.sheet(), 5, 3, "diesel").addingTypes(true);
+        read.amended(wanted).into(study);
+        assertEquals(List.of("Gasoline D"), study.getVehicleTypes().subList(before, study.getVehicleTypes().size()).stream().map(VehicleType::getName).toList());
+        CombustionType added = (CombustionType) study.getVehicleTypes().get(before);
+        assertEquals(added, bus("M1").getType());
+        assertEquals(added, bus("M2").getType());
+        assertEquals(added, added.getSuccessor());
+        assertEquals("Electric A 118", bus("M3").getType().getName(), "what the study has is taken");
+        assertTrue(added.getCurbMassKg() > 8200 && added.getFuel() == Fuel.GASOLINE);
+        assertEquals(Quality.ASSUMED, SourceNotes.find(added, SourceNotes.EVERY_FIELD).orElseThrow().getQuality());
+        assertEquals(AssumedTypes.SOURCE, SourceNotes.find(added, SourceNotes.EVERY_FIELD).orElseThrow().getCitation());
+    }
+
+    private static void forget(Bus bus) {
+        List.of(Literals.BUS__SEATS, Literals.BUS__GVWR_KG, Literals.BUS__OWNERSHIP, Literals.BUS__LIEN, Literals.BUS__DAYS_PER_WEEK,
+                Literals.BUS__ENGINE_SERIAL, Literals.BUS__ENGINE_FAMILY).forEach(bus::eUnset);
+    }
+
+    private static String told(Bus bus) {
+        return bus.getSeats() + ", " + Math.round(bus.getGvwrKg() == null ? 0 : bus.getGvwrKg()) + ", " + bus.getOwnership() + ", " + bus.getLien()
+                + ", " + bus.getDaysPerWeek() + ", " + bus.getEngineSerial() + ", " + bus.getEngineFamily();
     }
 
     @Test

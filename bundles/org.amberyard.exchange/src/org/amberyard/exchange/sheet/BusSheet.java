@@ -13,6 +13,7 @@ import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.study.NearWords;
+import org.amberyard.study.begin.AssumedTypes;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
@@ -23,6 +24,7 @@ final class BusSheet implements SheetKind {
     private static final String START = "odometerAtStart";
     private static final String ANNUAL = "annualDistance";
     private static final String UPKEEP = "upkeepPerYear";
+    private static final String[] UNKNOWN = {"unknown", "?", "n/a", "na", "tbd"};
     private static final double CLEARLY_LESS = 0.95;
 
     @Override
@@ -72,6 +74,17 @@ final class BusSheet implements SheetKind {
                         "Work orders of a year, parts and labour, without warranty and accident work; needs the annual distance.",
                         "maintenance usd fy", "maintenance", "maintenance cost", "annual maintenance", "repairs"),
                 SheetColumn.of(Literals.BUS__PLANNED_RETIREMENT_YEAR, "planned retire fy", "retirement year", "planned retirement year", "retire"),
+                SheetColumn.of(Literals.BUS__SEATS, "capacity", "seating capacity", "seating", "rated capacity", "passengers", "passenger capacity"),
+                SheetColumn.of(Literals.BUS__GVWR_KG, "gvwr", "gvw", "gross vehicle weight", "gross vehicle weight rating", "weight rating"),
+                SheetColumn.of(Literals.BUS__OWNERSHIP, "owner", "ownership", "owned or leased", "owned leased", "titled to")
+                        .saying("owned", "own", "district", "school district", "district owned", "district-owned", "o")
+                        .saying("leased", "lease", "lessor", "rented", "l").saying("contractor", "contractor's", "contracted", "contract", "c")
+                        .saying("not told", UNKNOWN),
+                SheetColumn.of(Literals.BUS__LIEN, "lien on title", "liens").saying("yes", "y", "x", "true").saying("no", "n", "none", "false")
+                        .saying("not told", UNKNOWN),
+                SheetColumn.of(Literals.BUS__DAYS_PER_WEEK, "days wk", "days per week", "days week", "days a week", "service days per week"),
+                SheetColumn.of(Literals.BUS__ENGINE_SERIAL, "engine serial", "engine sn", "esn", "engine serial no"),
+                SheetColumn.of(Literals.BUS__ENGINE_FAMILY, "epa engine family", "epa family", "engine family name"),
                 SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments"));
     }
 
@@ -80,7 +93,13 @@ final class BusSheet implements SheetKind {
         return Map.ofEntries(Map.entry(KEY, "B07"), Map.entry("role", "route"), Map.entry(BODY, "C"), Map.entry(FUEL, "diesel"),
                 Map.entry("route", ""), Map.entry("modelYear", "2014"), Map.entry("engineModelYear", "2013"),
                 Map.entry("inServiceYear", "2014"), Map.entry("odometerKm", "98210"), Map.entry(ANNUAL, "6105"),
-                Map.entry("measuredKmPerL", "6.4")).getOrDefault(column.id(), "");
+                Map.entry("measuredKmPerL", "6.4"), Map.entry("seats", "72"), Map.entry("gvwrKg", "29800"), Map.entry("ownership", "owned"),
+                Map.entry("lien", "no"), Map.entry("daysPerWeek", "5")).getOrDefault(column.id(), "");
+    }
+
+    @Override
+    public boolean mayAddTypes() {
+        return true;
     }
 
     /** A year that is planned has not been measured. */
@@ -176,13 +195,9 @@ final class BusSheet implements SheetKind {
                 throw row.wrong(BODY, "“" + body.get() + "” is neither a body type, which are " + TypeGuess.bodies()
                         + ", nor the name of a vehicle type of the study, which has " + types.names() + "; write one of them.");
             }
-            List<VehicleType> fitting = types.fitting(body, fuel);
-            if (fitting.isEmpty()) {
-                throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
-                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types."
-                        + fuel.map(f -> NearWords.hint(f, types.fuels())).orElse(""));
-            }
-            if (!fitting.contains(bus.getType())) {
+            List<VehicleType> known = types.fitting(body, fuel);
+            List<VehicleType> fitting = known.isEmpty() ? List.of(newType(row, body, fuel)) : known;
+            if (fitting.stream().noneMatch(t -> t == bus.getType())) {
                 VehicleType type = types.nearest(fitting, bus.getModelYear()).orElseThrow(() -> row.wrong(body.isPresent() ? BODY : FUEL,
                         "Several vehicle types fit, " + ElementIndex.names(fitting) + "; add a column “Vehicle type” that names one."));
                 outcome.set(row.number(), bus, Literals.BUS__TYPE, type);
@@ -191,6 +206,21 @@ final class BusSheet implements SheetKind {
                             + "”, as buses of about its model year have.");
                 }
             }
+        }
+
+        /** A type that the study lacks, if it may come with the list. */
+        private VehicleType newType(MappedRow row, Optional<String> body, Optional<String> fuel) throws CellFault {
+            Optional<VehicleType> assumed = TypeGuess.assumed(body, fuel);
+            if (assumed.isEmpty() || !outcome.addsTypes()) {
+                throw row.wrong(body.isPresent() ? BODY : FUEL, "The study has no vehicle type" + body.map(b -> " with body “" + b + "”").orElse("")
+                        + fuel.map(f -> " and fuel “" + f + "”").orElse("") + "; mend the row, or add the type on the page of vehicle types"
+                        + (assumed.isPresent() ? ", or have it added here with assumed figures." : ".")
+                        + fuel.filter(f -> !TypeGuess.isFuel(f)).map(f -> NearWords.hint(f, types.fuels())).orElse(""));
+            }
+            study.getVehicleTypes().add(assumed.get());
+            outcome.assumed(row.number(), assumed.get(), AssumedTypes.SOURCE);
+            outcome.remark("Row " + row.number() + ": vehicle type “" + assumed.get().getName() + "” is new; its figures are assumed, enter the maker's.");
+            return assumed.get();
         }
 
         private void odometer(MappedRow row, Bus bus, double knownKm) throws CellFault {

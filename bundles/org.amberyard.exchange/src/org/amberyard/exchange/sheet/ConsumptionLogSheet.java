@@ -121,6 +121,7 @@ final class ConsumptionLogSheet implements SheetKind {
             if (same.isPresent()) {
                 known.remove(same.get());
                 left++;
+                outcome.leftOut(row, "in the study already");
                 return;
             }
             ConsumptionLog log = FleetFactory.eINSTANCE.createConsumptionLog();

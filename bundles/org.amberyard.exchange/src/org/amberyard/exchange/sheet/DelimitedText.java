@@ -37,8 +37,17 @@ final class DelimitedText {
         String file = path.getFileName().toString();
         TextEncoding text = TextEncoding.of(Files.readAllBytes(path)).orElseThrow(() -> SheetReader.refused(file,
                 "The file is neither a workbook (XLSX) nor text; save the table as XLSX or CSV."));
+        return new DelimitedText(file, text, progress).read();
+    }
+
+    /** @throws ImportException when the text holds too much */
+    static Sheet of(String place, String text) throws ImportException {
+        return new DelimitedText(place, TextEncoding.known(text), ReadingProgress.NONE).read();
+    }
+
+    private Sheet read() throws ImportException {
         try {
-            return new DelimitedText(file, text, progress).sheet();
+            return sheet();
         } catch (TooMuch e) {
             throw SheetReader.refused(file, e.getMessage());
         }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
@@ -55,7 +56,7 @@ final class FieldValue {
         if (!info.allows(number.getAsDouble())) {
             throw row.fault(column.id(), range(field, info));
         }
-        boolean whole = field.getEType().getInstanceClass() == int.class;
+        boolean whole = FieldWords.isWhole(field);
         if (whole && number.getAsDouble() != Math.rint(number.getAsDouble())) {
             throw row.fault(column.id(), "a whole number");
         }
@@ -64,7 +65,7 @@ final class FieldValue {
 
     private String range(EStructuralFeature field, FieldInfo info) {
         RoundedText figures = new RoundedText(study);
-        boolean whole = field.getEType().getInstanceClass() == int.class;
+        boolean whole = FieldWords.isWhole(field);
         StringBuilder words = new StringBuilder("a number");
         info.above().ifPresent(above -> words.append(" above ").append(figures.shown(field, above)));
         info.min().ifPresent(min -> words.append(" of at least ").append(figures.shown(field, whole ? (Object) (int) min : min)));
@@ -80,7 +81,7 @@ final class FieldValue {
         }
         try {
             return FieldFormat.of(field, StudyUnits.of(study), StudyUnits.currency(study), Locale.ROOT)
-                    .parse(row.text(column.id()).orElseThrow());
+                    .parse(column.word(row.text(column.id()).orElseThrow()));
         } catch (FieldFormatException e) {
             throw row.wrong(column.id(), e.getMessage());
         }

@@ -15,6 +15,7 @@ import org.amberyard.study.NearWords;
 
 /** Invoices of fuel delivered to the yard's tank: the price is their sum over the fuel. */
 final class FuelInvoiceSheet implements SheetKind {
+    private static final String NO_FUEL = "no fuel";
     private static final String INVOICE = "invoice";
     private static final String DATE = "date";
     private static final String TANK = "tank";
@@ -78,6 +79,7 @@ final class FuelInvoiceSheet implements SheetKind {
         RowReading cells = outcome.reading(row);
         String fuel = cells.of(() -> row.text(FUEL).orElseThrow(() -> row.wrong(FUEL, "The row names no fuel; enter one, or delete the row.")), "");
         if (FuelWords.isNoFuel(fuel)) {
+            outcome.leftOut(row.number(), NO_FUEL);
             outcome.remark("Row " + row.number() + " is left out; “" + fuel + "” is no fuel.");
             return;
         }

@@ -106,6 +106,7 @@ final class FuelLogSheet implements SheetKind {
 
         void bus(Bus bus, List<BusLog.Entry> entries) {
             if (!(bus.getType() instanceof CombustionType type)) {
+                entries.forEach(e -> outcome.leftOut(e.row().number(), "its bus has no engine"));
                 outcome.remark(bus.getName() + " has no engine; its entries are left out.");
                 return;
             }
@@ -140,6 +141,7 @@ final class FuelLogSheet implements SheetKind {
             String product = cells.of(() -> row.text(PRODUCT).orElse(""), "");
             if (FuelWords.isNoFuel(product)) {
                 noFuel++;
+                outcome.leftOut(row.number(), "no fuel");
                 return Optional.of(new Fill(row.number(), 0, OptionalDouble.empty()));
             }
             if (FuelWords.isAnother(product, type.getFuel())) {
@@ -156,7 +158,10 @@ final class FuelLogSheet implements SheetKind {
             OdometerReadings.Reading last = readings.get(readings.size() - 1);
             int from = place(first, fills);
             int to = place(last, fills);
-            outside += (int) IntStream.range(0, fills.size()).filter(i -> (i < from || i > to) && fills.get(i).litres() != 0).count();
+            List<Fill> beyond = IntStream.range(0, fills.size()).filter(i -> (i < from || i > to) && fills.get(i).litres() != 0).mapToObj(fills::get)
+                    .toList();
+            beyond.forEach(f -> outcome.leftOut(f.row(), "beyond the odometer readings of its bus"));
+            outside += beyond.size();
             return new Burnt(last.km() - first.km(), IntStream.range(from + 1, to + 1).mapToDouble(i -> fills.get(i).litres()).sum());
         }
 
@@ -168,7 +173,9 @@ final class FuelLogSheet implements SheetKind {
         private Burnt onDistances(List<Fill> fills) {
             List<Fill> counted = fills.stream().filter(f -> f.km().isPresent() || f.litres() < 0).toList();
             double km = counted.stream().mapToDouble(f -> f.km().orElse(0)).sum();
-            withoutDistance += km > 0 ? (int) fills.stream().filter(f -> f.km().isEmpty() && f.litres() > 0).count() : 0;
+            List<Fill> without = fills.stream().filter(f -> km > 0 && f.km().isEmpty() && f.litres() > 0).toList();
+            without.forEach(f -> outcome.leftOut(f.row(), "without a distance"));
+            withoutDistance += without.size();
             return new Burnt(km, counted.stream().mapToDouble(Fill::litres).sum());
         }
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.amberyard.core.units.UnitSystem;
@@ -25,6 +26,7 @@ final class MappedSheet {
     private final Map<String, SheetDates> dates = new HashMap<>();
     private final List<String> remarks = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
+    private final Map<Integer, String> leftOut = new TreeMap<>();
     private final List<MappedRow> rows = new ArrayList<>();
     private final Map<Integer, MappedRow> byNumber = new HashMap<>();
 
@@ -36,9 +38,12 @@ final class MappedSheet {
         this.currency = currency;
         SheetRow headers = headers();
         Optional<SheetRow> first = sheet.rows().stream().filter(r -> r.number() > mapping.headerRow()).findFirst().filter(r -> isExample(r, example));
+        first.ifPresent(r -> leftOut.put(r.number(), "the example of the template"));
         first.ifPresent(r -> remarks.add("Row " + r.number() + " is the example of the template and is left out."));
         for (SheetRow row : sheet.rows()) {
-            if (row.number() > mapping.headerRow() && !repeats(row, headers) && first.filter(row::equals).isEmpty()) {
+            if (row.number() > mapping.headerRow() && repeats(row, headers)) {
+                leftOut.put(row.number(), "the headers again");
+            } else if (row.number() > mapping.headerRow() && first.filter(row::equals).isEmpty()) {
                 total(row).ifPresentOrElse(this::leaveOut, () -> rows.add(new MappedRow(this, row)));
             }
         }
@@ -83,6 +88,7 @@ final class MappedSheet {
     }
 
     private void leaveOut(Total total) {
+        leftOut.put(total.row(), "a total");
         remarks.add("Row " + total.row() + " is left out, because it begins with “" + total.text() + "”.");
     }
 
@@ -115,6 +121,11 @@ final class MappedSheet {
     /** Rows of data in order. */
     List<MappedRow> rows() {
         return rows;
+    }
+
+    /** Why rows are left out, by their numbers. */
+    Map<Integer, String> leftOut() {
+        return leftOut;
     }
 
     /** What was left out or assumed. */

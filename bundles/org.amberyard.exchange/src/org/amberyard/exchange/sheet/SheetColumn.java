@@ -1,6 +1,10 @@
 package org.amberyard.exchange.sheet;
 
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -23,9 +27,10 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param also other names that it goes by
  * @param field field of the model that it fills, where it fills one as it is
  * @param looksLike tells a cell of the column by its text alone; never where nothing gives it away
+ * @param sayings what its words also go by, in small letters
  */
 public record SheetColumn(String id, String label, Content content, Unit unit, boolean required, String meaning, List<String> also,
-        Optional<EStructuralFeature> field, Predicate<String> looksLike) {
+        Optional<EStructuralFeature> field, Predicate<String> looksLike, Map<String, String> sayings) {
 
     /** What the cells of a column hold. */
     public enum Content {
@@ -47,6 +52,7 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
 
     public SheetColumn {
         also = List.copyOf(also);
+        sayings = Map.copyOf(sayings);
     }
 
     /** A column that fills a field of the model. */
@@ -54,7 +60,7 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
         FieldInfo info = FieldInfo.of(field);
         Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         return new SheetColumn(field.getName(), info.label(), content(field, unit), unit, false, FieldInfo.documentation(field), List.of(also),
-                Optional.of(field), text -> false);
+                Optional.of(field), text -> false, Map.of());
     }
 
     private static Content content(EStructuralFeature field, Unit unit) {
@@ -76,20 +82,32 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
 
     /** A column from which something is worked out. */
     static SheetColumn derived(String id, String label, Content content, Unit unit, String meaning, String... also) {
-        return new SheetColumn(id, label, content, unit, false, meaning, List.of(also), Optional.empty(), text -> false);
+        return new SheetColumn(id, label, content, unit, false, meaning, List.of(also), Optional.empty(), text -> false, Map.of());
     }
 
     SheetColumn must() {
-        return new SheetColumn(id, label, content, unit, true, meaning, also, field, looksLike);
+        return new SheetColumn(id, label, content, unit, true, meaning, also, field, looksLike, sayings);
     }
 
     /** The same with a sentence more about what it means. */
     SheetColumn andSays(String sentence) {
-        return new SheetColumn(id, label, content, unit, required, meaning + " " + sentence, also, field, looksLike);
+        return new SheetColumn(id, label, content, unit, required, meaning + " " + sentence, also, field, looksLike, sayings);
     }
 
     SheetColumn toldBy(Predicate<String> cell) {
-        return new SheetColumn(id, label, content, unit, required, meaning, also, field, cell);
+        return new SheetColumn(id, label, content, unit, required, meaning, also, field, cell, sayings);
+    }
+
+    /** The same, one of whose words also goes by others, in small letters. */
+    SheetColumn saying(String word, String... others) {
+        Map<String, String> more = new HashMap<>(sayings);
+        Arrays.stream(others).forEach(other -> more.put(other, word));
+        return new SheetColumn(id, label, content, unit, required, meaning, also, field, looksLike, more);
+    }
+
+    /** The word that a cell means. */
+    String word(String cell) {
+        return sayings.getOrDefault(cell.strip().toLowerCase(Locale.ROOT), cell);
     }
 
     /** Label with unit, as a header. */

@@ -3,8 +3,12 @@ package org.amberyard.exchange.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
@@ -19,8 +23,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * @param kind what the sheet holds
  * @param sheet the sheet
  * @param mapping which column holds what
+ * @param amended what somebody has mended of the sheet; the sheet itself is as the file has it
  */
-public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
+public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping, SheetAmendments amended) {
     /** Rows among which the headers are looked for. */
     public static final int SEARCHED_ROWS = 40;
     private static final int MOST_PROBLEMS = 1000;
@@ -32,8 +37,9 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
      * @param changes what it adds and changes, by row
      * @param remarks how the sheet was read, and what was left out or assumed
      * @param edits the changes as they were done to a copy of the study, sheet by sheet
+     * @param rows what has become of the rows
      */
-    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks, List<SheetEdits> edits) {
+    public record Preview(List<ImportProblem> problems, List<SheetChange> changes, List<String> remarks, List<SheetEdits> edits, RowTally rows) {
         public Preview {
             edits = List.copyOf(edits);
             problems = List.copyOf(problems);
@@ -58,6 +64,11 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         void doTo(Study study) {
             edits.forEach(e -> e.doTo(study));
         }
+    }
+
+    /** A sheet as the file has it. */
+    public SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
+        this(kind, sheet, mapping, SheetAmendments.NONE);
     }
 
     /** The kind of a sheet, and which column holds what, as far as it tells by itself. */
@@ -103,7 +114,12 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     /** The same with other uses of columns. */
     public SheetImport with(SheetMapping other) {
-        return new SheetImport(kind, sheet, other);
+        return new SheetImport(kind, sheet, other, amended);
+    }
+
+    /** The same with other cells mended. */
+    public SheetImport amended(SheetAmendments other) {
+        return new SheetImport(kind, sheet, mapping, other);
     }
 
     /** Header of the column that holds something; empty where none does. */
@@ -115,6 +131,9 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
     /** Header over a column of the sheet; the label of what it holds where the cell is blank. */
     String headerAt(int place, Study study) {
         String text = sheet.rows().stream().filter(r -> r.number() == mapping.headerRow()).findFirst().map(r -> r.cell(place).text()).orElse("");
+        if (!mapping.columns().containsKey(place)) {
+            return text;
+        }
         String id = mapping.columns().get(place).id();
         return text.isEmpty() ? SheetColumn.byId(kind.columns(study), id).map(SheetColumn::label).orElse(id) : text;
     }
@@ -135,10 +154,25 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
         List<ImportProblem> problems = new ArrayList<>(sheet.problems());
         problems.addAll(outcome.problems());
         List<String> remarks = new ArrayList<>(sheet.remarks());
+        remarks.addAll(amended.remarks(sheet, place -> headerAt(place, study)));
         remarks.addAll(outcome.remarks());
         new RowFindings(this, outcome).tell(study, problems, remarks);
         problems.sort(Comparator.comparingInt(ImportProblem::row));
-        return new Preview(limited(problems), outcome.changes(), remarks, List.of(outcome.edits()));
+        return new Preview(limited(problems), outcome.changes(), remarks, List.of(outcome.edits()), tally(problems, outcome));
+    }
+
+    private RowTally tally(List<ImportProblem> problems, SheetOutcome outcome) {
+        Set<Integer> rejected = problems.stream().map(ImportProblem::row).filter(r -> r > mapping.headerRow()).collect(Collectors.toSet());
+        Map<Integer, String> leftOut = new TreeMap<>(outcome.leftOut());
+        amended.leftOut().forEach(row -> leftOut.put(row, "by hand"));
+        leftOut.keySet().removeAll(rejected);
+        int read = (int) sheet.rows().stream().filter(r -> r.number() > mapping.headerRow()).count();
+        return new RowTally(read, rejected.size(), leftOut.entrySet().stream().map(e -> new RowTally.LeftOut(e.getKey(), e.getValue())).toList());
+    }
+
+    /** Where the values of a row are from, for notes on their source. */
+    private String citation(int row, Study study) {
+        return sheet.place() + amended.words(sheet, row, place -> headerAt(place, study)).map(w -> ", row " + row + " amended by hand: " + w).orElse("");
     }
 
     private List<ImportProblem> limited(List<ImportProblem> problems) {
@@ -152,8 +186,10 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping) {
 
     private SheetOutcome run(Study study, ReadingProgress progress) {
         List<SheetColumn> columns = kind.columns(study);
-        MappedSheet mapped = new MappedSheet(sheet, mapping, columns, StudyUnits.currency(study), kind::example);
-        SheetOutcome outcome = new SheetOutcome(study, kind, mapped, progress);
+        MappedSheet mapped = new MappedSheet(amended.on(sheet), mapping, columns, StudyUnits.currency(study), kind::example);
+        SheetOutcome outcome = new SheetOutcome(study, kind, mapped, row -> citation(row, study), progress);
+        outcome.addsTypes(amended.addsTypes());
+        mapped.leftOut().forEach(outcome::leftOut);
         List<SheetColumn> missing = mapping.missing(columns);
         missing.forEach(c -> outcome.problem(mapping.headerRow(), c.missing()));
         mapped.problems().forEach(p -> outcome.problem(mapping.headerRow(), p));

@@ -56,4 +56,9 @@ public interface SheetKind {
 
     /** Writes what the rows say into the study of the outcome; cells and rows that make no sense are told there. */
     void read(MappedSheet sheet, SheetOutcome outcome);
+
+    /** True where a row may need a vehicle type that the study lacks, which can come with the sheet. */
+    default boolean mayAddTypes() {
+        return false;
+    }
 }

@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.function.IntFunction;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
+import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
@@ -26,10 +29,13 @@ final class SheetOutcome {
     private final Study study;
     private final SheetKind kind;
     private final MappedSheet sheet;
+    private final IntFunction<String> citation;
     private final ReadingProgress progress;
     private final SheetEdits edits;
     private final RoundedText figures;
     private final List<SheetChange> changes = new ArrayList<>();
+    private final Map<Integer, String> leftOut = new TreeMap<>();
+    private boolean addsTypes;
     private final Set<ImportProblem> problems = new LinkedHashSet<>();
     private final List<String> remarks = new ArrayList<>();
     private final Map<EObject, Integer> rowOf = new IdentityHashMap<>();
@@ -39,12 +45,14 @@ final class SheetOutcome {
      * An outcome without anything in it.
      *
      * @param study a copy of the study that the sheet is for
+     * @param citation where the values of a row are from
      * @param progress asked at each row whether to go on
      */
-    SheetOutcome(Study study, SheetKind kind, MappedSheet sheet, ReadingProgress progress) {
+    SheetOutcome(Study study, SheetKind kind, MappedSheet sheet, IntFunction<String> citation, ReadingProgress progress) {
         this.study = study;
         this.kind = kind;
         this.sheet = sheet;
+        this.citation = citation;
         this.progress = progress;
         this.edits = new SheetEdits(study);
         this.figures = new RoundedText(study);
@@ -80,6 +88,31 @@ final class SheetOutcome {
     /** Rows by the elements that they changed or added. */
     Map<EObject, Integer> rowOf() {
         return rowOf;
+    }
+
+    /** Says whether vehicle types that the study lacks are to come with the sheet. */
+    void addsTypes(boolean adds) {
+        addsTypes = adds;
+    }
+
+    boolean addsTypes() {
+        return addsTypes;
+    }
+
+    /** A new element of the study of which the sheet tells that it is needed, but not its figures. */
+    void assumed(int row, Sourced element, String citation) {
+        added(row, (EObject) element);
+        SourceNotes.put(element, SourceNotes.EVERY_FIELD, Quality.ASSUMED, citation);
+    }
+
+    /** A row that is left out, and why in some words. */
+    void leftOut(int row, String why) {
+        leftOut.put(row, why);
+    }
+
+    /** Why rows are left out, by their numbers. */
+    Map<Integer, String> leftOut() {
+        return leftOut;
     }
 
     void remark(String words) {
@@ -130,7 +163,7 @@ final class SheetOutcome {
         }
         added.add(element);
         changes.add(new SheetChange(sheet.sheet().name(), row, ElementNames.withKind(element), true, "", "", "", "", isWhole));
-        note(element, SourceNotes.EVERY_FIELD);
+        note(row, element, SourceNotes.EVERY_FIELD);
     }
 
     /** Sets a field to what the cell of its column tells; see {@link #set(int, String, EObject, EStructuralFeature, Object)}. */
@@ -163,16 +196,16 @@ final class SheetOutcome {
                     isNew ? "" : figures.shown(field, before), figures.shown(field, value), !isNew));
         }
         if (!same) {
-            took(element, isNew, field, value);
+            took(row, element, isNew, field, value);
         }
     }
 
-    private void took(EObject element, boolean isNew, EStructuralFeature field, Object value) {
+    private void took(int row, EObject element, boolean isNew, EStructuralFeature field, Object value) {
         if (!isNew) {
             edits.put(element, field, value);
         }
         if (!isNew || kind.quality(field.getName()) != kind.quality(SourceNotes.EVERY_FIELD)) {
-            note(element, field.getName());
+            note(row, element, field.getName());
         }
     }
 
@@ -196,11 +229,11 @@ final class SheetOutcome {
         EcoreUtil.remove(element);
     }
 
-    private void note(EObject element, String field) {
+    private void note(int row, EObject element, String field) {
         if (element instanceof Sourced sourced) {
-            SourceNotes.put(sourced, field, kind.quality(field), sheet.sheet().place());
+            SourceNotes.put(sourced, field, kind.quality(field), citation.apply(row));
             if (!added.contains(element)) {
-                edits.noted(sourced, field, kind.quality(field), sheet.sheet().place());
+                edits.noted(sourced, field, kind.quality(field), citation.apply(row));
             }
         }
     }

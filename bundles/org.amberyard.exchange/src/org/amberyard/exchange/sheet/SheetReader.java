@@ -53,6 +53,16 @@ public final class SheetReader {
         }
     }
 
+    /**
+     * The sheet of a text that was copied from a spreadsheet or a page.
+     *
+     * @param place what it is called in messages
+     * @throws ImportException when nothing stands in it, or too much
+     */
+    public static Sheet pasted(String place, String text) throws ImportException {
+        return withRows(place, List.of(DelimitedText.of(place, text))).get(0);
+    }
+
     private static List<Sheet> withRows(String file, List<Sheet> sheets) throws ImportException {
         List<Sheet> filled = sheets.stream().filter(s -> !s.rows().isEmpty()).toList();
         if (filled.isEmpty()) {

@@ -61,6 +61,7 @@ public record SheetsTogether(List<SheetImport> parts) {
         List<SheetChange> changes = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         List<SheetEdits> edits = new ArrayList<>();
+        List<RowTally> rows = new ArrayList<>();
         for (SheetImport part : parts) {
             SheetImport.Preview preview = besideOthers(part).preview(tried, progress);
             preview.doTo(tried);
@@ -68,8 +69,9 @@ public record SheetsTogether(List<SheetImport> parts) {
             changes.addAll(preview.changes());
             preview.remarks().forEach(r -> remarks.add("Sheet “" + part.sheet().name() + "”: " + r));
             edits.addAll(preview.edits());
+            rows.add(preview.rows());
         }
-        return new SheetImport.Preview(problems, changes, remarks, edits);
+        return new SheetImport.Preview(problems, changes, remarks, edits, RowTally.of(rows));
     }
 
     /** A sheet that knows of which routes the others tell the other runs. */
@@ -80,7 +82,7 @@ public record SheetsTogether(List<SheetImport> parts) {
         Map<DayPart, Set<ElementKey>> elsewhere = new EnumMap<>(DayPart.class);
         parts.stream().filter(p -> p != part).forEach(p -> DayPart.inName(p.sheet().name()).ifPresent(
                 d -> elsewhere.computeIfAbsent(d, k -> new HashSet<>()).addAll(routes(p))));
-        return new SheetImport(new RouteSheet(elsewhere), part.sheet(), part.mapping());
+        return new SheetImport(new RouteSheet(elsewhere), part.sheet(), part.mapping(), part.amended());
     }
 
     private static Set<ElementKey> routes(SheetImport part) {

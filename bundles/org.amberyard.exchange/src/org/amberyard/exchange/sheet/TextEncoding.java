@@ -30,6 +30,11 @@ record TextEncoding(String text, Charset charset) {
         return decoded(bytes, StandardCharsets.UTF_8).or(() -> decoded(bytes, WESTERN));
     }
 
+    /** A text that was never bytes of a file. */
+    static TextEncoding known(String text) {
+        return new TextEncoding(text.replace("\0", ""), StandardCharsets.UTF_8);
+    }
+
     private static Charset marked(byte[] bytes) {
         int first = at(bytes, 0);
         int second = at(bytes, 1);

@@ -3,6 +3,7 @@ package org.amberyard.exchange.sheet;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,7 +15,9 @@ import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.model.vehicles.Fuel;
 import org.amberyard.model.vehicles.VehicleType;
+import org.amberyard.study.begin.AssumedTypes;
 
 /**
  * The vehicle type of a bus of which only body and fuel are told: the only one of the study that fits, or of several that of the bus
@@ -22,6 +25,11 @@ import org.amberyard.model.vehicles.VehicleType;
  */
 final class TypeGuess {
     private static final Pattern LETTER = Pattern.compile("(?i)(?:type\\s*)?([a-d])");
+
+    private static final String ELECTRIC = "electric";
+    /** What fuels are called beside their names. */
+    private static final Map<String, String> ALSO = Map.of("gas", "gasoline", "unleaded", "gasoline", "petrol", "gasoline", "lpg", "propane",
+            "ulsd", "diesel", "bev", ELECTRIC, "ev", ELECTRIC, "battery", ELECTRIC);
 
     private final Study study;
     private final ElementIndex<VehicleType> byName;
@@ -67,7 +75,28 @@ final class TypeGuess {
 
     /** True when a fuel is that of a type. */
     static boolean burns(VehicleType type, String fuel) {
-        return fuel(type).equalsIgnoreCase(fuel.strip());
+        return fuel(type).equals(fuelWord(fuel));
+    }
+
+    /** A fuel as the model calls it, whatever lists call it. */
+    private static String fuelWord(String fuel) {
+        String word = fuel.strip().toLowerCase(Locale.ROOT);
+        return ALSO.getOrDefault(word, word);
+    }
+
+    /** True for what buses run on, whether or not the study has such. */
+    static boolean isFuel(String fuel) {
+        return fuelWord(fuel).equals(ELECTRIC) || Fuel.getByName(fuelWord(fuel).toUpperCase(Locale.ROOT)) != null;
+    }
+
+    /** A type of a body and a fuel with figures that are assumed; empty where one of them is not told. */
+    static Optional<VehicleType> assumed(Optional<String> body, Optional<String> fuel) {
+        if (body.isEmpty() || fuel.isEmpty() || !isFuel(fuel.get())) {
+            return Optional.empty();
+        }
+        BodyType type = BodyType.get(letter(body.get()).toUpperCase(Locale.ROOT));
+        String word = fuelWord(fuel.get());
+        return Optional.of(word.equals(ELECTRIC) ? AssumedTypes.electric(type) : AssumedTypes.engine(type, Fuel.get(word)));
     }
 
     /** Fuels of the types of the study. */
@@ -77,7 +106,7 @@ final class TypeGuess {
 
     /** What a type runs on. */
     static String fuel(VehicleType type) {
-        return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : "electric";
+        return type instanceof CombustionType engine ? engine.getFuel().getLiteral() : ELECTRIC;
     }
 
     /** That of several types that a bus of the fleet of about the same model year has; empty where none tells. */

@@ -95,6 +95,7 @@ final class UpkeepLogSheet implements SheetKind {
         for (BusLog.Entry entry : entries) {
             double cost = cost(entry.row(), outcome.reading(entry.row()));
             if (NOT_UPKEEP.matcher(entry.row().cell(WORK).text()).find()) {
+                outcome.leftOut(entry.row().number(), "warranty or accident work");
                 leftOut[0]++;
                 leftOut[1] += cost;
             } else {

@@ -110,6 +110,6 @@ class DataDictionaryTest {
 
     private static boolean isNumber(EStructuralFeature feature) {
         Class<?> type = feature.getEType().getInstanceClass();
-        return type == double.class || type == Double.class || type == int.class;
+        return type == double.class || type == Double.class || FieldWords.isWhole(feature);
     }
 }

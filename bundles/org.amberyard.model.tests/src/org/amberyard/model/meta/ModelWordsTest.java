@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** The model speaks Spanish as completely as English. */
 class ModelWordsTest {
     private static final ModelWords SPANISH = ModelWords.of(new Locale("es", "US"));
-    private static final Set<String> WORDS = Set.of("word.yes", "word.no", "word.of", "word.asBaseYear", "word.allFields");
+    private static final Set<String> WORDS = Set.of("word.yes", "word.no", "word.of", "word.asBaseYear", "word.notTold", "word.allFields");
     /** Labels and choices that are the same in Spanish. */
     private static final Set<String> ALIKE = Set.of("A", "B", "C", "D", "AR4", "AR5", "AR6", "CO", "CO2", "CH4", "N2O", "NOx", "SO2", "HC", "PM2.5",
             "LFP", "NMC", "PERT", "VIN", "Base", "Gas", "Plan", "Factor", "Local", "normal", "nominal", "real", "federal", "local", "marginal",

@@ -35,6 +35,11 @@ public record FieldInfo(String label, String unitToken, OptionalDouble min, Opti
                 text(feature, "default source").orElse(""));
     }
 
+    /** True for a field in which zero says that there is no figure: nobody has measured or told one. It is shown as an empty field. */
+    public static boolean zeroIsMissing(EStructuralFeature feature) {
+        return text(feature, "zero").filter("missing"::equals).isPresent();
+    }
+
     /** Name of a kind of element for people, for example {@code Port type}. */
     public static String classLabel(EClass type) {
         return label(type, type.getName());

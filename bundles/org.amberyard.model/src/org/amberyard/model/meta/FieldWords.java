@@ -22,12 +22,24 @@ public final class FieldWords {
     /** True for fields that hold one number. */
     public static boolean isNumber(EStructuralFeature field) {
         Class<?> type = field.getEType().getInstanceClass();
-        return !field.isMany() && (type == double.class || type == Double.class || type == int.class);
+        return !field.isMany() && (type == double.class || type == Double.class || isWhole(field));
+    }
+
+    /** True for fields that hold whole numbers, whether or not these may be missing. */
+    public static boolean isWhole(EStructuralFeature field) {
+        Class<?> type = field.getEType().getInstanceClass();
+        return type == int.class || type == Integer.class;
+    }
+
+    /** True for fields of which a number may be missing: empty is not zero. */
+    public static boolean mayBeMissing(EStructuralFeature field) {
+        Class<?> type = field.getEType().getInstanceClass();
+        return type == Double.class || type == Integer.class;
     }
 
     /** A number as a field that holds numbers takes it; one of whole numbers takes the nearest. */
     public static Object number(EStructuralFeature field, double number) {
-        if (field.getEType().getInstanceClass() == int.class) {
+        if (isWhole(field)) {
             return (int) Math.round(number);
         }
         return number;

@@ -86,6 +86,11 @@ public final class ModelWords {
         return value ? said("word.yes", "yes") : said("word.no", "no");
     }
 
+    /** What stands for a figure that nobody has told or measured. */
+    public String notTold() {
+        return said("word.notTold", "not told");
+    }
+
     /** That a year is left to be the base year of the study. */
     public String asBaseYear() {
         return said("word.asBaseYear", "as the base year");

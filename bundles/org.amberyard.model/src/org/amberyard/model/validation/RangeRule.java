@@ -2,6 +2,7 @@ package org.amberyard.model.validation;
 
 import java.util.OptionalDouble;
 import org.amberyard.model.meta.FieldInfo;
+import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -45,7 +46,7 @@ final class RangeRule implements Rule {
 
     /** Numbers of a whole-number field stay whole, as whoever renders them expects. */
     private static Object ofType(EAttribute field, double number) {
-        if (field.getEType().getInstanceClass() == int.class) {
+        if (FieldWords.isWhole(field)) {
             return (int) number;
         }
         return number;

@@ -54,6 +54,22 @@ class EligibilityPapersTest {
         assertTrue(table.notes().get(0).contains("7 of 13; applied for: 7 of these. Of the 10 buses"), table.notes().get(0));
     }
 
+    /** What a programme asks for and nobody has told refuses a bus, in other words than what is told and does not do. */
+    @Test
+    void whatIsNotToldIsToldApartFromWhatIsRefused() {
+        Study study = EXAMPLE.study();
+        study.getProgrammes().get(0).setLeastDaysPerWeek(4.5);
+        study.getBuses().stream().filter(b -> b.getName().equals("B01")).forEach(b -> b.setDaysPerWeek(null));
+        study.getBuses().stream().filter(b -> b.getName().equals("B02")).forEach(b -> b.setDaysPerWeek(2.0));
+        DataTable asked = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
+        assertEquals("not told", printed(asked, "B01", "Eligible"));
+        assertEquals("the days a week in service of old bus B01 are not told; the programme asks for at least 4.5",
+                printed(asked, "B01", "Rule that refuses it"));
+        assertEquals("NO", printed(asked, "B02", "Eligible"));
+        assertEquals("old bus B02 is in service 2 days a week, less than 4.5", printed(asked, "B02", "Rule that refuses it"));
+        assertTrue(asked.notes().stream().anyMatch(n -> n.contains("old bus in service at least 4.5 days a week")), asked.notes().toString());
+    }
+
     @Test
     void aRuleWithASourceOfItsOwnIsCitedByIt() {
         Study study = EXAMPLE.study();

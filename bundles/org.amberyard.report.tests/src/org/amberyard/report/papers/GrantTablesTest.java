@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -22,6 +23,7 @@ import org.amberyard.core.plan.ReplacedBus;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.fleet.Ownership;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
@@ -312,10 +314,31 @@ class GrantTablesTest {
     @Test
     void whatTheStudyDoesNotHoldIsLeftToTheApplicant() {
         DataTable identity = table(GrantTable.T1, 0);
-        int owner = ExamplePapers.column(identity, "Owner");
-        assertTrue(identity.columns().get(owner).heading().endsWith("†"));
-        assertTrue(identity.rows().stream().allMatch(r -> identity.printed(r, owner).isEmpty()));
+        int make = ExamplePapers.column(identity, "Make and model");
+        assertTrue(identity.columns().get(make).heading().endsWith("†"));
+        assertTrue(identity.rows().stream().allMatch(r -> identity.printed(r, make).isEmpty()));
         assertTrue(identity.notes().contains(DataTable.TO_FILL));
+    }
+
+    /** What is told of a bus is printed; of one bus it is not told, of all it is for the applicant to fill in. */
+    @Test
+    void whatIsToldOfOldBusesIsPrinted() {
+        Study study = EXAMPLE.study();
+        Bus first = study.getBuses().stream().filter(b -> b.getName().equals("B01")).findFirst().orElseThrow();
+        first.setOwnership(Ownership.LEASED);
+        first.setSeats(null);
+        study.getBuses().forEach(b -> b.setDaysPerWeek(null));
+        List<DataTable> tables = GrantTable.T1.of(EXAMPLE.in(study, ExamplePapers.tables(GrantTable.T1)));
+        assertEquals(List.of("29,300 lb, class 7", "leased", "no", "not told", "D07-4137, invented D07"), Stream.of("GVWR, class", "Owner",
+                "Lien (yes, no)", "Seats", "Engine serial and family").map(c -> cell(tables.get(0), c)).toList());
+        assertEquals("5", cell(GrantTable.T1.of(in).get(1), "Days a week"));
+        DataTable use = tables.get(1);
+        assertTrue(use.columns().get(ExamplePapers.column(use, "Days a week")).heading().endsWith("†"));
+    }
+
+    private static String cell(DataTable of, String column) {
+        return of.rows().stream().filter(r -> r.cells().get(1).equals("B01")).map(r -> of.printed(r, ExamplePapers.column(of, column))).findFirst()
+                .orElseThrow();
     }
 
     @Test

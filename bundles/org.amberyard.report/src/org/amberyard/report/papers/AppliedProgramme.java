@@ -85,7 +85,7 @@ record AppliedProgramme(PaperInput in, Programme programme, List<Eligibility> fo
     /** Verdict in a word or two. */
     String verdict(Eligibility of) {
         if (!of.isEligible()) {
-            return "NO";
+            return of.isNotTold() ? "not told" : "NO";
         }
         return isLeftOut(of) ? "eligible, left out as not certain" : of.applied() ? "yes" : "eligible, not applied for";
     }

@@ -19,9 +19,9 @@ import org.amberyard.report.document.TableBuilder;
  */
 final class EligibilityPapers {
     private static final String NOT_KNOWN = "–";
-    /** What programmes ask for and no study holds. */
-    private static final String UNCHECKED = "Not checked, since the study does not hold it: weight class, ownership and lien, days a week "
-            + "in service.";
+    /** What is checked where the programme asks for it, and what is not. */
+    private static final String CHECKED = "“Not told”: the programme asks for the weight rating, days a week or owner of a bus, and the study does "
+            + "not tell it; such a bus is not paid for until it is told. Not checked: liens, and what only the notice says.";
 
     private final PaperInput in;
     private final AppliedProgramme applied;
@@ -80,7 +80,7 @@ final class EligibilityPapers {
                         + l.bus().now().vehicle().unit() + " moves within the fleet"))
                 .text("Where the rule comes from", 3.4, l -> l.found().map(applied::sources).orElse(""))
                 .note(count()).note("Rules of “" + programme.name() + "” as the study holds them: " + Restrictions.of(in, programme) + ".")
-                .note("Where they come from: " + in.facts().rules().of(programme.name()) + ".").note(UNCHECKED).of(lines);
+                .note("Where they come from: " + in.facts().rules().of(programme.name()) + ".").note(CHECKED).of(lines);
     }
 
     private static String bodies(OldBus old, NewBus bought) {

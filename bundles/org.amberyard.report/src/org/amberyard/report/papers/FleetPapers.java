@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.duty.RunInput;
@@ -25,6 +26,9 @@ import org.amberyard.report.document.TableBuilder;
 /** Tables of the vehicles that go and those that come. */
 final class FleetPapers {
     private static final int SHOWN_OF_VIN = 6;
+    private static final String NOT_TOLD = "not told";
+    private static final String CLASSES = "GVWR: gross vehicle weight rating. Classes 1 to 8 by its pounds: up to 6,000; 10,000; 14,000; 16,000; "
+            + "19,500; 26,000; 33,000; above (as NTEA, “Truck classification by GVWR”, lists them; 49 CFR 565.15 was not read).";
 
     private final PaperInput in;
     private final List<Line> lines;
@@ -61,30 +65,40 @@ final class FleetPapers {
                 FleetPapers::number)
                 .text("Bus no.", 0.9, l -> l.old().unit());
         boolean known = lines.stream().anyMatch(l -> !vin(l.old()).isEmpty());
-        return (known ? table.text("VIN", 1.5, l -> vin(l.old())) : table.toFill("VIN", 1.2)).text("Type", 2.2, l -> type(l.old())
+        table = (known ? table.text("VIN", 1.5, l -> vin(l.old())) : table.toFill("VIN", 1.2)).text("Type", 2.2, l -> type(l.old())
                 .name())
                 .year("Chassis model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.modelYear())).orElse(OptionalInt.empty()))
                 .year("Engine model year", l -> facts(l.old()).map(b -> OptionalInt.of(b.engineModelYear()))
                         .orElse(OptionalInt.empty()))
                 .text("Fuel", 0.9, l -> type(l.old()).engine().map(e -> e.fuel().word()).orElse(""))
                 .text("Body", 0.6, l -> type(l.old()).spec().body().bodyType())
-                .toFill("Make and model", 1.2).toFill("Engine serial and family", 1.2).toFill("GVWR, class", 0.9).toFill("Seats",
-                        0.6)
-                .toFill("Owner", 0.9).toFill("Lien (yes, no)", 0.7)
+                .toFill("Make and model", 1.2);
+        told(table, "Engine serial and family", 1.2, BusFacts::engine);
+        told(table, "GVWR, class", 1, BusFacts::gvwr);
+        told(table, "Seats", 0.6, BusFacts::seats);
+        told(table, "Owner", 0.9, BusFacts::owner);
+        return told(table, "Lien (yes, no)", 0.7, BusFacts::lien)
                 .note(in.choices().wholeVins() ? "Vehicle identification numbers are shown in full: agency's copy, not for the "
                         + "public."
                         : "Public copy: of vehicle identification numbers the last " + SHOWN_OF_VIN + " signs are shown.")
-                .of(lines);
+                .note(CLASSES).of(lines);
+    }
+
+    /** What the study tells of some of the buses; a column to be filled in where it tells it of none. */
+    private TableBuilder<Line> told(TableBuilder<Line> table, String label, double width, Function<BusFacts, String> fact) {
+        Function<Line, String> told = l -> facts(l.old()).map(fact).orElse("");
+        return lines.stream().map(told).allMatch(String::isEmpty) ? table.toFill(label, width)
+                : table.text(label, width, told.andThen(t -> t.isEmpty() ? NOT_TOLD : t));
     }
 
     private String vin(Vehicle old) {
-        String vin = facts(old).map(StudyFacts.BusFacts::vin).orElse("");
+        String vin = facts(old).map(BusFacts::vin).orElse("");
         return vin.length() <= SHOWN_OF_VIN || in.choices().wholeVins() ? vin : "…" + vin.substring(vin.length() - SHOWN_OF_VIN);
     }
 
     private DataTable use() {
         String miles = in.symbol(Unit.KILOMETRE);
-        return new TableBuilder<Line>("T1b", "T1b. Vehicles replaced: how they are used and when they go")
+        TableBuilder<Line> table = new TableBuilder<Line>("T1b", "T1b. Vehicles replaced: how they are used and when they go")
                 .text("Line", 0.5, FleetPapers::number).text("Bus no.", 0.9, l -> l.old().unit())
                 .number("Odometer at the change", miles, CellFormat.WHOLE, l -> in.shown(Unit.KILOMETRE, l.old().odometerKm()))
                 .sum("Distance a year", miles, CellFormat.WHOLE, l -> in.shown(Unit.KILOMETRE, l.bus().old().use().km()))
@@ -93,8 +107,8 @@ final class FleetPapers {
                 .year("Year of the change", l -> OptionalInt.of(in.calendar(l.bus().year())))
                 .year("Would have left", l -> OptionalInt.of(in.calendar(l.bus().retires())))
                 .number("Remaining life", "yr", CellFormat.WHOLE, l -> l.bus().remainingYears())
-                .text("Disposal", 1.2, this::disposal).toFill("Odometer read on").toFill("Days a week", 0.8).toFill("Disposal date")
-                .toFill("Evidence")
+                .text("Disposal", 1.2, this::disposal).toFill("Odometer read on");
+        return told(table, "Days a week", 0.8, BusFacts::daysPerWeek).toFill("Disposal date").toFill("Evidence")
                 .note(EligibilityPapers.noTable(in)
                         + "Distance, fuel and idling are those of the old bus on the duty of its place in the year of the change, as "
                         + "the study computes them from routes and logs. The odometer is that of today with what the bus drives until "
@@ -196,7 +210,7 @@ final class FleetPapers {
         return in.study().types().get(vehicle.type());
     }
 
-    private Optional<StudyFacts.BusFacts> facts(Vehicle vehicle) {
+    private Optional<BusFacts> facts(Vehicle vehicle) {
         return in.facts().bus(vehicle.unit());
     }
 }

@@ -33,7 +33,7 @@ final class RegisterPapers {
     /** Kinds of elements that stand in one line, for they have a figure or two each. */
     private static final List<String> LISTED = List.of("tariff charge", "cost index", "site work");
 
-    /** Years that are those of the base year where they are 0. */
+    /** Years that are those of the base year where they are empty. */
     private static final Set<String> OF_THE_BASE_YEAR = Set.of("Price year", "Weekdays as in");
 
     private RegisterPapers() {
@@ -83,7 +83,7 @@ final class RegisterPapers {
         // Years have no unit; all else is grouped as in the tables beside.
         String value = (line.text("unit").isEmpty() ? CellFormat.VALUE : CellFormat.WHOLE).print(value(line));
         String named = kind(line).map(k -> line.text("element").substring(k.length()).strip() + ", ").orElse("");
-        return (named + line.text("field") + " " + value + " " + line.text("unit")).strip();
+        return (named + line.text("field") + " " + (value.isEmpty() ? "not told" : value + " " + line.text("unit"))).strip();
     }
 
     /** Programmes that pay nothing of the project; what they would pay is no assumption of it. */
@@ -133,7 +133,7 @@ final class RegisterPapers {
 
     /** The value of an input. */
     private static Object value(ResultLine line) {
-        boolean base = OF_THE_BASE_YEAR.contains(line.text("field")) && line.number("value").orElse(1) == 0;
+        boolean base = OF_THE_BASE_YEAR.contains(line.text("field")) && line.number("value").isEmpty();
         return base ? "the base year" : InputFigure.orWords(line, "value");
     }
 

@@ -39,6 +39,7 @@ final class Restrictions {
         add(clauses, asks.scrapsOldBus(), "old bus scrapped" + (scrapDays > 0 ? " within " + Milestone.count(scrapDays, "day") : ""));
         add(clauses, asks.oldDiesel(), "old bus is diesel");
         asks.latestEngineYear().ifPresent(y -> clauses.add("old engine of model year " + y + " or older"));
+        asks.oldBus().words().forEach(clauses::add);
         add(clauses, asks.sameBodyType(), "same body type");
         add(clauses, asks.oneForOne(), "one for one");
         add(clauses, asks.holdYears() > 0, "held for " + Milestone.count(asks.holdYears(), "year"));

@@ -35,16 +35,6 @@ public record StudyFacts(String version, String description, UnitSystem system, 
         Map<String, String> routes, ResultTable inputs, ApplicantFacts applicant,
         ServiceFacts service, RuleSources rules, ProgrammeDates dates, FundingFacts funding, List<NarrativeFacts> narratives) {
     /**
-     * A bus of today.
-     *
-     * @param vin vehicle identification number; may be empty
-     * @param modelYear model year of the chassis
-     * @param engineModelYear model year of the engine
-     */
-    record BusFacts(String vin, int modelYear, int engineModelYear) {
-    }
-
-    /**
      * A vehicle type.
      *
      * @param bodyType trade letter of the body
@@ -59,7 +49,7 @@ public record StudyFacts(String version, String description, UnitSystem system, 
         ResultTable inputs = InputRegister.of(study);
         Map<String, BusFacts> buses = new LinkedHashMap<>();
         for (Bus bus : study.getBuses()) {
-            buses.put(bus.getName(), new BusFacts(text(bus.getVin()), bus.getModelYear(), bus.getEngineModelYear()));
+            buses.put(bus.getName(), BusFacts.of(bus, StudyUnits.of(study)));
         }
         Map<String, TypeFacts> types = new LinkedHashMap<>();
         for (VehicleType type : study.getVehicleTypes()) {

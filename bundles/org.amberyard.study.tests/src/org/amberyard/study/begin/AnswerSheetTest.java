@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import org.amberyard.core.units.UnitSystem;
-import org.amberyard.model.common.BodyType;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
@@ -23,7 +22,7 @@ class AnswerSheetTest {
         for (Asked asked : Asked.values()) {
             assertTrue(sheet.read(asked, sheet.text(asked)), asked.name());
         }
-        assertEquals(List.of(), StudyFindings.of(BeginStudy.of(sheet.answers("Ashcombe", BodyType.C))).stream()
+        assertEquals(List.of(), StudyFindings.of(BeginStudy.of(sheet.answers("Ashcombe"))).stream()
                 .filter(f -> f.severity() == Severity.ERROR).map(Finding::message).toList());
     }
 
@@ -37,7 +36,7 @@ class AnswerSheetTest {
         assertEquals("-30", sheet.text(Asked.COLDEST));
         assertEquals("96.6", sheet.text(Asked.DAY_KM), "what is usual is read at a glance");
         assertTrue(sheet.read(Asked.DAY_KM, "96.6"), "which keeps all its digits");
-        Answers answers = sheet.answers("Ashcombe", BodyType.D);
+        Answers answers = sheet.answers("Ashcombe");
         assertEquals(UnitChoice.METRIC, answers.units());
         assertEquals(60 * 1.609344, answers.day().km(), 1e-12);
         assertEquals(-30, answers.weather().coldestC(), 1e-12);
@@ -46,26 +45,38 @@ class AnswerSheetTest {
     @Test
     void whatIsNotAllowedLeavesTheAnswerAsItWas() {
         for (String typed : new String[] {"", "many", "0", "-3", "2.5", "3000"}) {
-            assertFalse(sheet.read(Asked.ON_ROUTES, typed), typed);
+            assertFalse(sheet.read(Asked.ROUTES_C, typed), typed);
         }
-        assertEquals("12", sheet.text(Asked.ON_ROUTES));
-        assertEquals("1", sheet.lowestText(Asked.ON_ROUTES));
-        assertEquals("2,000", sheet.highestText(Asked.ON_ROUTES));
+        assertEquals("12", sheet.text(Asked.ROUTES_C));
+        assertEquals("1", sheet.lowestText(Asked.ROUTES_C));
+        assertEquals("2,000", sheet.highestText(Asked.ROUTES_C));
+    }
+
+    @Test
+    void aFleetMayHaveSeveralBodyTypesAndNeedsABusOnARoute() {
+        assertFalse(sheet.read(Asked.ROUTES_C, "0"), "no bus would be left");
+        assertTrue(sheet.read(Asked.ROUTES_A, "4"));
+        assertTrue(sheet.read(Asked.ROUTES_C, "0"));
+        assertTrue(sheet.read(Asked.SPARES_D, "1"));
+        assertFalse(sheet.matters(Asked.ENGINE_B));
+        assertTrue(sheet.matters(Asked.ENGINE_A) && sheet.matters(Asked.ELECTRIC_D) && sheet.matters(Asked.DIESEL));
+        assertEquals(List.of("A 4 0", "C 0 2", "D 0 1"), sheet.answers("Ashcombe").fleet().bodies().stream()
+                .map(b -> b.type() + " " + b.onRoutes() + " " + b.spares()).toList());
     }
 
     @Test
     void signsOfMoneyAndUnitsMayStandBesideANumber() {
-        assertTrue(sheet.read(Asked.ENGINE_BUS, "$170,000"));
-        assertEquals("170,000", sheet.text(Asked.ENGINE_BUS));
+        assertTrue(sheet.read(Asked.ENGINE_C, "$170,000"));
+        assertEquals("170,000", sheet.text(Asked.ENGINE_C));
         assertTrue(sheet.read(Asked.ENERGY, "USD 0.14"));
         assertEquals("0.14", sheet.text(Asked.ENERGY));
-        assertTrue(sheet.read(Asked.ON_ROUTES, "14 buses"));
-        assertEquals("14", sheet.text(Asked.ON_ROUTES));
+        assertTrue(sheet.read(Asked.ROUTES_C, "14 buses"));
+        assertEquals("14", sheet.text(Asked.ROUTES_C));
         assertTrue(sheet.read(Asked.COLDEST, "-10 °F"));
         assertEquals("-10", sheet.text(Asked.COLDEST));
         assertTrue(sheet.read(Asked.DAY_KM, "90 km"));
         assertEquals("55.92", sheet.text(Asked.DAY_KM));
-        assertFalse(sheet.read(Asked.SPARES, "2 of 3"));
+        assertFalse(sheet.read(Asked.SPARES_C, "2 of 3"));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.amberyard.study.begin;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -105,6 +106,7 @@ public final class AnswerSheet {
             case ELECTRIC_BY -> answers.get(Asked.BASE_YEAR) + 1;
             case NEWEST_YEAR -> answers.get(Asked.OLDEST_YEAR);
             case JULY_HIGH -> answers.get(Asked.JANUARY_LOW);
+            case ROUTES_A, ROUTES_B, ROUTES_C, ROUTES_D -> Asked.routes().stream().filter(a -> a != asked).anyMatch(a -> answers.get(a) > 0) ? 0 : 1;
             default -> asked.lowest();
         };
     }
@@ -119,14 +121,29 @@ public final class AnswerSheet {
     }
 
     /** The answers, all of which have been read. */
-    public Answers answers(String name, BodyType bodyType) {
+    public Answers answers(String name) {
         return new Answers(name, units == UnitSystem.US ? UnitChoice.US : UnitChoice.METRIC, whole(Asked.BASE_YEAR),
-                new Answers.Fleet(whole(Asked.ON_ROUTES), whole(Asked.SPARES), bodyType, whole(Asked.OLDEST_YEAR), whole(Asked.NEWEST_YEAR)),
+                new Answers.Fleet(bodies(), whole(Asked.OLDEST_YEAR), whole(Asked.NEWEST_YEAR)),
                 new Answers.RouteDay(answers.get(Asked.DAY_KM), answers.get(Asked.DAY_HOURS), whole(Asked.DAYS)),
                 new Answers.Weather(answers.get(Asked.JANUARY_LOW), answers.get(Asked.JULY_HIGH), answers.get(Asked.COLDEST)),
-                new Answers.Prices(answers.get(Asked.DIESEL), answers.get(Asked.ENERGY), answers.get(Asked.DEMAND),
-                        answers.get(Asked.ENGINE_BUS), answers.get(Asked.ELECTRIC_BUS)),
+                new Answers.Prices(answers.get(Asked.DIESEL), answers.get(Asked.ENERGY), answers.get(Asked.DEMAND)),
                 whole(Asked.ELECTRIC_BY));
+    }
+
+    private List<Answers.Bodies> bodies() {
+        return BodyType.VALUES.stream().map(type -> new Answers.Bodies(type, whole(at(Asked.routes(), type)), whole(at(Asked.spares(), type)),
+                answers.get(at(Asked.engineBuses(), type)), answers.get(at(Asked.electricBuses(), type)))).filter(b -> b.onRoutes() + b.spares() > 0)
+                .toList();
+    }
+
+    private static Asked at(List<Asked> byBody, BodyType type) {
+        return byBody.get(BodyType.VALUES.indexOf(type));
+    }
+
+    /** False for the prices of a body type of which there are no buses. */
+    public boolean matters(Asked asked) {
+        int body = Math.max(Asked.engineBuses().indexOf(asked), Asked.electricBuses().indexOf(asked));
+        return body < 0 || answers.get(Asked.routes().get(body)) + answers.get(Asked.spares().get(body)) > 0;
     }
 
     private int whole(Asked asked) {

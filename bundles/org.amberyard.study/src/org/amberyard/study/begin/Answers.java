@@ -1,5 +1,6 @@
 package org.amberyard.study.begin;
 
+import java.util.List;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.study.UnitChoice;
 
@@ -20,13 +21,36 @@ public record Answers(String name, UnitChoice units, int baseYear, Fleet fleet, 
     /**
      * The buses of today.
      *
-     * @param onRoutes buses on routes
-     * @param spares spare buses
-     * @param bodyType body type of all
+     * @param bodies those of each body type of which there are any
      * @param oldestYear year in which the oldest entered service
      * @param newestYear year in which the newest did
      */
-    public record Fleet(int onRoutes, int spares, BodyType bodyType, int oldestYear, int newestYear) {
+    public record Fleet(List<Bodies> bodies, int oldestYear, int newestYear) {
+        public Fleet {
+            bodies = List.copyOf(bodies);
+        }
+
+        /** Buses on routes. */
+        int onRoutes() {
+            return bodies.stream().mapToInt(Bodies::onRoutes).sum();
+        }
+
+        /** Spare buses. */
+        int spares() {
+            return bodies.stream().mapToInt(Bodies::spares).sum();
+        }
+    }
+
+    /**
+     * The buses of a body type.
+     *
+     * @param type the body type
+     * @param onRoutes buses on routes
+     * @param spares spare buses
+     * @param engineBus price of a new engine bus, money of the base date
+     * @param electricBus price of a new electric bus, money of the base date
+     */
+    public record Bodies(BodyType type, int onRoutes, int spares, double engineBus, double electricBus) {
     }
 
     /**
@@ -55,9 +79,7 @@ public record Answers(String name, UnitChoice units, int baseYear, Fleet fleet, 
      * @param dieselPerL diesel, money/L
      * @param energyPerKwh electricity, money/kWh
      * @param demandPerKw demand, money/kW and month
-     * @param engineBus a new engine bus
-     * @param electricBus a new electric bus
      */
-    public record Prices(double dieselPerL, double energyPerKwh, double demandPerKw, double engineBus, double electricBus) {
+    public record Prices(double dieselPerL, double energyPerKwh, double demandPerKw) {
     }
 }

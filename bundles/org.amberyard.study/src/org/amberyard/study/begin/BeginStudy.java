@@ -1,8 +1,12 @@
 package org.amberyard.study.begin;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.amberyard.model.common.BodyType;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.depot.FlatTariff;
@@ -26,11 +30,10 @@ import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.model.vehicles.Fuel;
 import org.amberyard.model.vehicles.VehicleType;
-import org.amberyard.model.vehicles.VehiclesFactory;
 
 /**
- * A whole study of a few answers, ready to be evaluated: as many alike routes as buses, a fleet whose ages lie evenly between two
- * years, a year whose temperatures swing evenly, and two plans: like for like, and electric by a year, the oldest buses first. All of
+ * A whole study of a few answers, ready to be evaluated: as many alike routes as buses, a fleet of one body type or several whose ages lie
+ * evenly between two years, a year whose temperatures swing evenly, and two plans: like for like, and electric by a year, the oldest buses first. All of
  * it is marked as assumed, so that the register of inputs says what is still to be found out.
  */
 public final class BeginStudy {
@@ -44,6 +47,7 @@ public final class BeginStudy {
 
     private final Answers answers;
     private final Study study = StudyDefaults.create();
+    private final Map<BodyType, ElectricType> electricOf = new EnumMap<>(BodyType.class);
     private final List<Bus> onRoutes = new ArrayList<>();
 
     private BeginStudy(Answers answers) {
@@ -52,11 +56,15 @@ public final class BeginStudy {
 
     /** The study of some answers. */
     public static Study of(Answers answers) {
-        return with(answers, PackSize.kwh(answers));
+        return with(answers, bodies -> PackSize.kwh(answers, bodies));
     }
 
-    /** The study of some answers whose electric buses have a pack. */
-    static Study with(Answers answers, double packKwh) {
+    /**
+     * The study of some answers.
+     *
+     * @param packKwh nominal energy of the pack of the electric buses of a body type
+     */
+    static Study with(Answers answers, ToDoubleFunction<Answers.Bodies> packKwh) {
         BeginStudy begin = new BeginStudy(answers);
         begin.study.setName(answers.name());
         begin.study.getSettings().setBaseYear(answers.baseYear());
@@ -66,10 +74,18 @@ public final class BeginStudy {
         EvenYear.write(begin.study.getSite(), answers.weather());
         note(begin.study.getSite(), EvenYear.SOURCE);
         begin.addPrices();
-        CombustionType engine = begin.engineType();
-        ElectricType electric = begin.electricType(packKwh);
-        begin.addFleet(engine);
-        begin.addPlan(electric);
+        begin.addCalendar();
+        for (Answers.Bodies bodies : answers.fleet().bodies()) {
+            CombustionType engine = AssumedTypes.engine(bodies.type(), Fuel.DIESEL);
+            begin.addType(engine, bodies.engineBus());
+            ElectricType electric = AssumedTypes.electric(bodies.type());
+            electric.setBatteryKwh(packKwh.applyAsDouble(bodies));
+            begin.addType(electric, bodies.electricBus());
+            note(electric, "batteryKwh", PackSize.SOURCE);
+            begin.electricOf.put(bodies.type(), electric);
+            begin.addBuses(bodies, engine);
+        }
+        begin.addPlan();
         return begin.study;
     }
 
@@ -89,43 +105,32 @@ public final class BeginStudy {
         note(tariff, ENTERED);
     }
 
-    private CombustionType engineType() {
-        CombustionType type = VehiclesFactory.eINSTANCE.createCombustionType();
-        addType(type, "Diesel", answers.prices().engineBus());
-        type.setSuccessor(type);
-        return type;
+    private static void note(Sourced element, String field, String citation) {
+        element.getSources().add(SourceNotes.of(field, Quality.ASSUMED, citation, null));
     }
 
-    private ElectricType electricType(double packKwh) {
-        ElectricType type = VehiclesFactory.eINSTANCE.createElectricType();
-        type.setBatteryKwh(packKwh);
-        addType(type, "Electric", answers.prices().electricBus());
-        type.setSuccessor(type);
-        note(type, "pack " + PackSize.SOURCE);
-        return type;
-    }
-
-    private void addType(VehicleType type, String kind, double price) {
-        type.setName(kind + " " + answers.fleet().bodyType().getLiteral());
-        type.setBodyType(answers.fleet().bodyType());
+    private void addType(VehicleType type, double price) {
         type.setPurchasePrice(price);
+        note(type, "purchasePrice", ENTERED);
         study.getVehicleTypes().add(type);
-        note(type, "price " + ENTERED + "; all else default");
     }
 
-    private void addFleet(VehicleType type) {
+    private void addCalendar() {
         ServiceCalendar calendar = SchoolYear.of(answers.day().daysPerYear());
         note(calendar, SchoolYear.SOURCE);
         study.getCalendars().add(calendar);
-        int all = answers.fleet().onRoutes() + answers.fleet().spares();
         if (answers.fleet().spares() == 0) {
             study.getSettings().setSpareCoverShare(0);
         }
+    }
+
+    private void addBuses(Answers.Bodies bodies, VehicleType type) {
+        int all = bodies.onRoutes() + bodies.spares();
         for (int place = 0; place < all; place++) {
-            boolean spare = place >= answers.fleet().onRoutes();
+            boolean spare = place >= bodies.onRoutes();
             Bus bus = bus(place, spare, all, type);
             if (!spare) {
-                Route route = route(place, calendar);
+                Route route = route(bodies.type());
                 study.getRoutes().add(route);
                 bus.setRoute(route);
                 onRoutes.add(bus);
@@ -134,7 +139,7 @@ public final class BeginStudy {
         }
     }
 
-    /** Spares are the oldest buses. */
+    /** Spares are the oldest buses of their body type. */
     private Bus bus(int place, boolean spare, int all, VehicleType type) {
         Answers.Fleet fleet = answers.fleet();
         double share = all == 1 ? 0 : (double) (all - 1 - place) / (all - 1);
@@ -142,7 +147,7 @@ public final class BeginStudy {
         double routeKm = answers.day().km() * answers.day().daysPerYear();
         double kmPerYear = spare ? spareKm(routeKm) : routeKm;
         Bus bus = FleetFactory.eINSTANCE.createBus();
-        bus.setName(String.format(Locale.ROOT, "B%02d", place + 1));
+        bus.setName(String.format(Locale.ROOT, "B%02d", study.getBuses().size() + 1));
         bus.setRole(spare ? Role.SPARE : Role.ROUTE);
         bus.setType(type);
         bus.setModelYear(year);
@@ -159,10 +164,12 @@ public final class BeginStudy {
         return study.getSettings().getSpareCoverShare() * routeKm * answers.fleet().onRoutes() / answers.fleet().spares();
     }
 
-    private Route route(int place, ServiceCalendar calendar) {
+    private Route route(BodyType bodyType) {
+        int place = study.getRoutes().size();
+        ServiceCalendar calendar = study.getCalendars().get(study.getCalendars().size() - 1);
         Route route = RoutesFactory.eINSTANCE.createRoute();
         route.setName(String.format(Locale.ROOT, "R%02d", place + 1));
-        route.setBodyType(answers.fleet().bodyType());
+        route.setBodyType(bodyType);
         int departure = FIRST_DEPARTURE_MIN + place % WAVES * BETWEEN_DEPARTURES_MIN;
         route.getRuns().add(run("AM", RunKind.MORNING, departure, calendar));
         route.getRuns().add(run("PM", RunKind.AFTERNOON, departure + AFTERNOON_MIN, calendar));
@@ -182,7 +189,7 @@ public final class BeginStudy {
     }
 
     /** Evenly from the second year on, the oldest buses first, with a port for each. */
-    private void addPlan(ElectricType electric) {
+    private void addPlan() {
         study.getBaseline().setName("Like for like");
         Plan plan = PlansFactory.eINSTANCE.createPlan();
         plan.setName("Electric by " + answers.electricBy());
@@ -193,7 +200,8 @@ public final class BeginStudy {
         for (int turn = 0; turn < oldestFirst.size(); turn++) {
             int year = turn * years / oldestFirst.size();
             perYear[year]++;
-            plan.getReplacements().add(step(oldestFirst.get(turn), answers.baseYear() + 1 + year, electric));
+            Bus bus = oldestFirst.get(turn);
+            plan.getReplacements().add(step(bus, answers.baseYear() + 1 + year, electricOf.get(bus.getType().getBodyType())));
         }
         for (int year = 0; year < years; year++) {
             if (perYear[year] > 0) {

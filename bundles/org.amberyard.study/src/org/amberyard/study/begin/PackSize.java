@@ -1,5 +1,6 @@
 package org.amberyard.study.begin;
 
+import java.util.List;
 import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.Study;
@@ -18,10 +19,11 @@ final class PackSize {
     }
 
     /** The smallest that does; the largest on offer where none does, and then the results say so. */
-    static double kwh(Answers answers) {
+    static double kwh(Answers answers, Answers.Bodies bodies) {
         Answers.Fleet fleet = answers.fleet();
         Answers one = new Answers(answers.name(), answers.units(), answers.baseYear(),
-                new Answers.Fleet(1, 0, fleet.bodyType(), fleet.oldestYear(), fleet.newestYear()), answers.day(), answers.weather(),
+                new Answers.Fleet(List.of(new Answers.Bodies(bodies.type(), 1, 0, bodies.engineBus(), bodies.electricBus())), fleet.oldestYear(),
+                        fleet.newestYear()), answers.day(), answers.weather(),
                 answers.prices(), answers.baseYear() + 1);
         int size = 0;
         while (size < ON_OFFER_KWH.length - 1 && !does(one, ON_OFFER_KWH[size])) {
@@ -31,7 +33,7 @@ final class PackSize {
     }
 
     private static boolean does(Answers one, double packKwh) {
-        Study study = BeginStudy.with(one, packKwh);
+        Study study = BeginStudy.with(one, b -> packKwh);
         study.getSettings().setHorizonYears(YEARS);
         StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         return RouteAnswer.of(result, 1).get(0).passesAged(false);

@@ -21,11 +21,15 @@ import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.VehicleType;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Writes the fleet that stands at the start of the new base year into the list of buses: a row is a place, as before. */
 final class FleetRoll {
     private static final String BY_PLAN = "by the plan that was carried out";
+    /** What is told of a bus and goes with it. */
+    private static final List<EAttribute> PAPERS = List.of(Literals.BUS__SEATS, Literals.BUS__GVWR_KG, Literals.BUS__OWNERSHIP,
+            Literals.BUS__LIEN, Literals.BUS__DAYS_PER_WEEK, Literals.BUS__ENGINE_SERIAL, Literals.BUS__ENGINE_FAMILY);
     private static final String EMPTY = "the place is empty until a step fills it";
     private static final String STANDS = "of the bus that stands there now";
 
@@ -110,6 +114,7 @@ final class FleetRoll {
                 STANDS);
         log.set(bus, Literals.BUS__MEASURED_KM_PER_L, engine && vehicle.fuelFactor() != 1 ? economy(vehicle, place) : 0.0,
                 STANDS);
+        PAPERS.forEach(f -> log.set(bus, f, known.map(b -> b.eGet(f)).orElse(f.getDefaultValue()), STANDS));
     }
 
     /** Model year of its engine; none where the bus is known and its chassis stands in for it. */
@@ -150,6 +155,7 @@ final class FleetRoll {
                 Literals.BUS__MEASURED_KM_PER_L, Literals.BUS__MEASURED_UPKEEP_PER_KM,
                 Literals.BUS__MEASURED_HEALTH, Literals.BUS__MEASURED_HEALTH_YEAR)
                 .forEach(field -> log.set(bus, field, field.getEAttributeType().getDefaultValue(), EMPTY));
+        PAPERS.forEach(field -> log.set(bus, field, field.getDefaultValue(), EMPTY));
         empty.add(bus);
     }
 

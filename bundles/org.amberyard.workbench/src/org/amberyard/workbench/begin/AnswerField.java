@@ -29,7 +29,9 @@ final class AnswerField {
         this.currency = currency;
         this.label = part.before().isEmpty() ? question.label() : question.label() + ", " + part.before();
         if (!part.before().isEmpty()) {
-            new Label(line, SWT.NONE).setText(part.before());
+            Label word = new Label(line, SWT.NONE);
+            word.setText(part.before());
+            word.setToolTipText(part.tip().isEmpty() ? null : part.tip());
         }
         text = new Text(line, SWT.BORDER | SWT.RIGHT);
         GridDataFactory.swtDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(text);
@@ -39,6 +41,7 @@ final class AnswerField {
                 event.result = label;
             }
         });
+        text.setToolTipText(part.tip().isEmpty() ? null : part.tip());
         unit = new Label(line, SWT.NONE);
         show();
         text.addListener(SWT.Modify, e -> changed.run());
@@ -50,9 +53,10 @@ final class AnswerField {
         unit.requestLayout();
     }
 
-    /** Reads what was typed; what is said of it when it is not allowed. */
+    /** Reads what was typed; what is said of it when it is not allowed. What makes no difference is not asked for. */
     Optional<String> read() {
-        return sheet.read(asked, text.getText()) ? Optional.empty()
+        text.setEnabled(sheet.matters(asked));
+        return !sheet.matters(asked) || sheet.read(asked, text.getText()) ? Optional.empty()
                 : Optional.of(NLS.bind(Messages.Begin_refused, new Object[] {label, text.getText(), sheet.lowestText(asked),
                     (sheet.highestText(asked) + " " + sheet.symbol(asked, currency)).strip()}));
     }

@@ -9,8 +9,6 @@ final class Messages extends NLS {
     public static String Begin_bodyB;
     public static String Begin_bodyC;
     public static String Begin_bodyD;
-    public static String Begin_bodyType;
-    public static String Begin_buses;
     public static String Begin_coldest;
     public static String Begin_day;
     public static String Begin_days;
@@ -28,7 +26,6 @@ final class Messages extends NLS {
     public static String Begin_july;
     public static String Begin_metric;
     public static String Begin_name;
-    public static String Begin_newBus;
     public static String Begin_newest;
     public static String Begin_noName;
     public static String Begin_ok;

@@ -1,12 +1,10 @@
 package org.amberyard.workbench.begin;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
-import org.amberyard.model.common.BodyType;
 import org.amberyard.model.study.UnitChoice;
 import org.amberyard.study.begin.AnswerSheet;
 import org.amberyard.study.begin.Answers;
@@ -34,7 +32,6 @@ public final class NewStudyDialog extends TitleAreaDialog {
     private final AnswerSheet sheet = new AnswerSheet(begun(), Locale.getDefault(Locale.Category.FORMAT));
     private final List<AnswerField> fields = new ArrayList<>();
     private Text name;
-    private Combo bodyTypes;
     private Combo units;
     private Answers answers;
     private boolean showing;
@@ -77,9 +74,8 @@ public final class NewStudyDialog extends TitleAreaDialog {
         units = choice(form, Messages.Begin_units, Messages.Begin_us, Messages.Begin_metric);
         units.select(begun() == UnitSystem.US ? 0 : 1);
         units.addListener(SWT.Selection, e -> changeUnits());
-        bodyTypes = choice(form, Messages.Begin_bodyType, Arrays.stream(BodyType.values()).map(NewStudyDialog::label).toArray(String[]::new));
-        bodyTypes.select(BodyType.C.ordinal());
         Question.all().forEach(question -> createLine(form, question));
+        check();
         return area;
     }
 
@@ -89,15 +85,6 @@ public final class NewStudyDialog extends TitleAreaDialog {
         super.create();
         name.selectAll();
         name.setFocus();
-    }
-
-    private static String label(BodyType type) {
-        return switch (type) {
-            case A -> Messages.Begin_bodyA;
-            case B -> Messages.Begin_bodyB;
-            case C -> Messages.Begin_bodyC;
-            case D -> Messages.Begin_bodyD;
-        };
     }
 
     private void createName(Composite form) {
@@ -168,7 +155,7 @@ public final class NewStudyDialog extends TitleAreaDialog {
 
     @Override
     protected void okPressed() {
-        answers = sheet.answers(name.getText().strip(), BodyType.get(bodyTypes.getSelectionIndex()));
+        answers = sheet.answers(name.getText().strip());
         super.okPressed();
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.fields;
 
+import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.RoundedText;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -25,6 +26,6 @@ final class ShownNumber {
 
     /** The stored value of a limit whose shown figure has a handful of digits and keeps the limit; those of whole numbers are whole. */
     Object limit(double limit, boolean most) {
-        return feature.getEType().getInstanceClass() == int.class ? (Object) (int) limit : (Object) figures.readableLimit(feature, limit, most);
+        return FieldWords.isWhole(feature) ? (Object) (int) limit : (Object) figures.readableLimit(feature, limit, most);
     }
 }

@@ -4,6 +4,8 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Clipboard_empty;
+    public static String Clipboard_title;
     public static String CompareSubmission_message;
     public static String CompareSubmission_title;
     public static String Open_recoverFileGone;

@@ -4,6 +4,14 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Mend_cell;
+    public static String Mend_done;
+    public static String Mend_inFile;
+    public static String Mend_leaveOut;
+    public static String Mend_leftOut;
+    public static String Mend_restore;
+    public static String Mend_takeIn;
+    public static String Table_addTypes;
     public static String Table_becomes;
     public static String Table_cells;
     public static String Table_change;
@@ -32,12 +40,14 @@ final class Messages extends NLS {
     public static String Table_recognising;
     public static String Table_refused;
     public static String Table_row;
+    public static String Table_rows;
     public static String Table_sheet;
     public static String Table_title;
     public static String Table_together;
     public static String Table_typed;
     public static String Table_unit;
     public static String Table_unit_tip;
+    public static String Table_why;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.sheets.messages", Messages.class);

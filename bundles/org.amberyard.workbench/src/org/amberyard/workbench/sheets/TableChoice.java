@@ -1,12 +1,15 @@
 package org.amberyard.workbench.sheets;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetAmendments;
 import org.amberyard.exchange.sheet.SheetColumn;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
@@ -25,6 +28,7 @@ final class TableChoice {
     private final List<Sheet> sheets;
     private Study study;
     private SheetImport made;
+    private final Map<Sheet, SheetAmendments> amendments = new IdentityHashMap<>();
     private boolean corrected;
     private Optional<SheetsTogether> together = Optional.empty();
 
@@ -57,8 +61,14 @@ final class TableChoice {
 
     /** Takes what was found in the background. */
     void take(SheetImport found) {
-        made = found;
-        together = together.map(t -> t.with(found));
+        made = found.amended(amendments.getOrDefault(found.sheet(), SheetAmendments.NONE));
+        together = together.map(t -> t.with(made));
+    }
+
+    /** Mends cells of the sheet, or leaves rows out, whatever else is chosen for it. */
+    void amend(SheetAmendments amended) {
+        amendments.put(made.sheet(), amended);
+        take(made);
     }
 
     /** The sheets that can be read in one go with the one that is chosen, if there are such. */

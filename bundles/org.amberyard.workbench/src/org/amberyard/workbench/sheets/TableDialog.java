@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.amberyard.exchange.ImportProblem;
 import org.amberyard.exchange.ReadingProgress;
 import org.amberyard.exchange.sheet.Sheet;
+import org.amberyard.exchange.sheet.SheetAmendments;
 import org.amberyard.exchange.sheet.SheetImport;
 import org.amberyard.exchange.sheet.SheetKind;
 import org.amberyard.exchange.sheet.SheetsTogether;
@@ -44,10 +45,12 @@ public final class TableDialog extends TitleAreaDialog {
     private Combo kinds;
     private Combo headerRows;
     private Button together;
+    private Button addTypes;
     private TabFolder read;
     private ColumnTable columns;
     private CellTable cells;
     private ProgressBar bar;
+    private Label tally;
     private OutcomeTabs outcome;
 
     /** @param sheets sheets of the file */
@@ -83,14 +86,22 @@ public final class TableDialog extends TitleAreaDialog {
         read = new TabFolder(sash, SWT.NONE);
         columns = new ColumnTable(read, choice, this::look);
         tab(Messages.Table_columns, columns.control());
-        cells = new CellTable(read);
+        cells = new CellTable(read, this::amend);
         tab(Messages.Table_cells, cells.control());
         outcome = new OutcomeTabs(sash, this::reveal);
         sash.setWeights(3, 2);
+        tally = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).applyTo(tally);
         bar = new ProgressBar(area, SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).applyTo(bar);
         work = new LatestWork(parent.getDisplay());
         return area;
+    }
+
+    /** Tries again with other cells. */
+    private void amend(SheetAmendments amended) {
+        choice.amend(amended);
+        look();
     }
 
     private void tab(String title, Control control) {
@@ -127,6 +138,10 @@ public final class TableDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().span(6, 1).exclude(true).applyTo(together);
         together.setVisible(false);
         together.addListener(SWT.Selection, e -> look());
+        addTypes = new Button(choices, SWT.CHECK);
+        addTypes.setText(Messages.Table_addTypes);
+        GridDataFactory.fillDefaults().span(6, 1).applyTo(addTypes);
+        addTypes.addListener(SWT.Selection, e -> amend(choice.made().amended().addingTypes(addTypes.getSelection())));
     }
 
     private Function<ReadingProgress, SheetImport> sheet(int place) {
@@ -153,6 +168,8 @@ public final class TableDialog extends TitleAreaDialog {
         SheetImport made = choice.made();
         kinds.select(SheetKind.ALL.indexOf(made.kind()));
         offerTogether();
+        addTypes.setEnabled(made.kind().mayAddTypes());
+        addTypes.setSelection(made.amended().addsTypes());
         List<String> rows = choice.rowNumbers().stream().limit(SheetImport.SEARCHED_ROWS).map(String::valueOf).toList();
         headerRows.setItems(rows.toArray(String[]::new));
         headerRows.select(rows.indexOf(String.valueOf(made.mapping().headerRow())));
@@ -259,6 +276,8 @@ public final class TableDialog extends TitleAreaDialog {
             outcome.show(preview);
         }
         outcome.turnTo(preview);
+        tally.setText(RowWords.of(preview.rows()));
+        tally.getParent().layout();
         boolean sound = preview.problems().isEmpty();
         boolean some = !preview.changes().isEmpty();
         getButton(IDialogConstants.OK_ID).setEnabled(sound && some);
@@ -276,8 +295,10 @@ public final class TableDialog extends TitleAreaDialog {
 
     @Override
     protected void okPressed() {
-        chosenTogether().map(SheetsTogether::parts).orElse(List.of(choice.made())).forEach(SheetMemories::keep);
-        session.execute(new TableEdit(session.study(), place(), found));
+        List<SheetImport> parts = chosenTogether().map(SheetsTogether::parts).orElse(List.of(choice.made()));
+        parts.forEach(SheetMemories::keep);
+        int mended = parts.stream().mapToInt(p -> p.amended().count()).sum();
+        session.execute(new TableEdit(session.study(), mended == 0 ? place() : NLS.bind(Messages.Mend_done, place(), mended), found));
         super.okPressed();
     }
 
