@@ -36,7 +36,8 @@ final class DepotCompiler {
         MeteringCompiler metering = new MeteringCompiler(settings.getBaseYear());
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
-                metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot));
+                metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot),
+                BillCompiler.compile(depot));
     }
 
     /** Tariffs to compare with that can be billed; findings name the others. */

@@ -143,6 +143,10 @@ final class Messages extends NLS {
     public static String Editor_closeDiscard;
     public static String Trips_uncovered;
     public static String Trips_allCovered;
+    public static String MeterDay_peak_tip;
+    public static String Table_meterBillLines;
+    public static String Table_meterBills;
+    public static String Table_meterDays;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);
