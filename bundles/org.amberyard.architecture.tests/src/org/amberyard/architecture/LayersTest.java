@@ -43,7 +43,7 @@ class LayersTest {
     private static final List<Set<String>> FLOORS = List.of(
             Set.of("battery", "math", "progress", "units", "why"),
             Set.of("consumption", "depot", "money", "optimum", "tariff", "upkeep"),
-            Set.of("charging", "duty", "finance", "funding", "whatif"),
+            Set.of("audit", "charging", "duty", "finance", "funding", "whatif"),
             Set.of("air", "trace", "yard"),
             Set.of("plan"),
             Set.of("variants"));

@@ -58,6 +58,9 @@ final class BillVerb implements Verb {
         StudyResult result = evaluated.get().result();
         PlanResult plan = PlanOperand.of(result, operands.get(1));
         YardInput yard = yard(result.input(), plan, operands.get(2));
+        if (policy.isPresent() && !yard.rule().comparable().contains(policy.get())) {
+            throw new WrongUse(POLICY + " is “" + policy.get().label() + "”, but the study has no cap on charging; enter one for its depot.");
+        }
         YardInput charged = policy.map(p -> yard.under(p)).orElse(yard);
         console.out().print(BillText.of(result.input(), "plan “" + plan.name() + "”, " + operands.get(2), YardDetail.of(charged),
                 month));

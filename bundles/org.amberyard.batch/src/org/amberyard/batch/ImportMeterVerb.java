@@ -54,6 +54,8 @@ final class ImportMeterVerb implements Verb {
         imported.keepSolar(depot);
         depot.getBuildingLoadDays().removeAll(imported.replaced(depot));
         depot.getBuildingLoadDays().addAll(imported.days());
+        depot.getMeterDays().removeAll(imported.replacedDates(depot));
+        depot.getMeterDays().addAll(imported.dated());
         StudyArgument.save(study, paths.study());
         imported.sentences().forEach(console.out()::println);
         UpdateText.print(changes, console.out());

@@ -121,7 +121,7 @@ public final class PolicyCostChart {
     }
 
     private PolicyCosts.Cost of(ChargePolicy policy) {
-        return costs.get(policy.ordinal());
+        return costs.stream().filter(c -> c.policy() == policy).findFirst().orElseThrow();
     }
 
     private String sentences(int mostNamed) {

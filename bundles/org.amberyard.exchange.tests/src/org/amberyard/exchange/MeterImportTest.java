@@ -175,13 +175,29 @@ class MeterImportTest {
         Depot depot = DepotFactory.eINSTANCE.createDepot();
         MeterImport first = read(july());
         assertEquals(List.of("building load, July weekday is added: mean 16.67 kW, peak 30.00 kW",
-                "building load, July weekend is added: mean 10.00 kW, peak 10.00 kW"), first.changes(depot));
+                "building load, July weekend is added: mean 10.00 kW, peak 10.00 kW",
+                "days of the meter, by which bills are checked: 31 added or changed, 2025-07-01 to 2025-07-31"), first.changes(depot));
         depot.getBuildingLoadDays().addAll(first.days());
+        depot.getMeterDays().addAll(first.dated());
         assertEquals(List.of(), read(july()).changes(depot));
         List<String> lower = july();
         lower.replaceAll(l -> l.replace(",7.5", ",5.0"));
-        assertEquals(List.of("building load, July weekday: mean 16.67 kW, peak 30.00 kW → mean 13.33 kW, peak 20.00 kW"),
-                read(lower).changes(depot));
+        assertEquals(List.of("building load, July weekday: mean 16.67 kW, peak 30.00 kW → mean 13.33 kW, peak 20.00 kW",
+                "days of the meter, by which bills are checked: 23 added or changed, 2025-07-01 to 2025-07-31"), read(lower).changes(depot));
+        assertEquals(31, read(lower).replacedDates(depot).size());
+    }
+
+    /** A day of which a reading is missing cannot be billed again; the others are kept as they were read. */
+    @Test
+    void daysThatWereReadWholeAreKeptByDate() throws Exception {
+        List<String> gap = july();
+        gap.remove(gap.size() - 5);
+        MeterImport read = read(gap);
+        assertEquals(30, read.dated().size());
+        assertEquals("2025-07-01", read.dated().get(0).getDate());
+        assertEquals(july().size() - 1, 31 * NumberSeries.parse(read.dated().get(0).getLoadKw()).length);
+        assertEquals(400, Arrays.stream(NumberSeries.parse(read.dated().get(0).getLoadKw())).sum() * 24
+                / NumberSeries.parse(read.dated().get(0).getLoadKw()).length, 1e-9);
     }
 
     /** 31 days of 240 kWh and 160 kWh more on each of 23 weekdays are 11,120 kWh. */

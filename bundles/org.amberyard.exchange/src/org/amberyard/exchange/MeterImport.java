@@ -15,6 +15,7 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
 import org.amberyard.model.depot.Depot;
+import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.model.meta.SourceNotes;
 
@@ -22,14 +23,16 @@ import org.amberyard.model.meta.SourceNotes;
  * The building's load made from a file of interval data, ready to be put into a study.
  *
  * @param days days that stand for the months; they belong to no study yet
+ * @param dated the days themselves, those that were read whole
  * @param sentences what was read and what had to be assumed
  */
-public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
+public record MeterImport(List<BuildingLoadDay> days, List<MeterDay> dated, List<String> sentences) {
     private static final double UNIT_TOLERANCE = 0.15;
     private static final double BILL_TOLERANCE = 0.05;
 
     public MeterImport {
         days = List.copyOf(days);
+        dated = List.copyOf(dated);
         sentences = List.copyOf(sentences);
     }
 
@@ -53,13 +56,21 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
                 .forEach(b -> sentences.add(bill(year, b) + "; check that both are of the same meter and year."));
         List<BuildingLoadDay> days = year.loadDays();
         days.forEach(d -> d.getSources().add(source(file)));
-        return new MeterImport(days, sentences);
+        List<MeterDay> dated = year.datedDays();
+        dated.forEach(d -> d.getSources().add(source(file)));
+        return new MeterImport(days, dated, sentences);
     }
 
     /** Days of a study that the imported ones take the place of. */
     public List<BuildingLoadDay> replaced(Depot depot) {
         Set<Month> months = days.stream().map(BuildingLoadDay::getMonth).collect(Collectors.toSet());
         return depot.getBuildingLoadDays().stream().filter(d -> months.contains(d.getMonth())).toList();
+    }
+
+    /** Days by date of a study that the imported ones take the place of. */
+    public List<MeterDay> replacedDates(Depot depot) {
+        Set<String> dates = dated.stream().map(MeterDay::getDate).collect(Collectors.toSet());
+        return depot.getMeterDays().stream().filter(d -> dates.contains(d.getDate())).toList();
     }
 
     /** What the imported days change in a study, in words; nothing where the same file was imported before. */
@@ -75,11 +86,21 @@ public record MeterImport(List<BuildingLoadDay> days, List<String> sentences) {
             }
         }
         old.stream().filter(o -> like(o, days).isEmpty()).forEach(o -> changes.add(name(o) + " is removed"));
+        Set<List<String>> known = depot.getMeterDays().stream().map(MeterImport::told).collect(Collectors.toSet());
+        long kept = dated.stream().filter(d -> !known.contains(told(d))).count();
+        if (kept > 0) {
+            changes.add("days of the meter, by which bills are checked: " + kept + " added or changed, " + dated.get(0).getDate() + " to "
+                    + dated.get(dated.size() - 1).getDate());
+        }
         return changes;
     }
 
     private static Optional<BuildingLoadDay> like(BuildingLoadDay day, List<BuildingLoadDay> days) {
         return days.stream().filter(d -> d.getMonth() == day.getMonth() && d.getDayKind() == day.getDayKind()).findFirst();
+    }
+
+    private static List<String> told(MeterDay day) {
+        return List.of(String.valueOf(day.getDate()), String.valueOf(day.getLoadKw()));
     }
 
     private static String name(BuildingLoadDay day) {

@@ -67,6 +67,21 @@ final class MeterYear {
         return rows;
     }
 
+    /**
+     * The days that were read whole, in their order. Where clocks are put forward nothing was drawn in the hour that there was not, so the
+     * energy of the day stays what was metered; where they are put back the hour that came twice has its mean.
+     */
+    List<org.amberyard.model.depot.MeterDay> datedDays() {
+        return days.values().stream().filter(d -> d.missing() == 0 || d.isClockPutForward()).map(this::dated).toList();
+    }
+
+    private org.amberyard.model.depot.MeterDay dated(MeterDay day) {
+        org.amberyard.model.depot.MeterDay dated = DepotFactory.eINSTANCE.createMeterDay();
+        dated.setDate(day.date().toString());
+        dated.setLoadKw(NumberSeries.text(IntStream.range(0, steps).mapToDouble(s -> day.hasReading(s) ? day.kw(s) : 0).toArray(), DECIMALS));
+        return dated;
+    }
+
     private BuildingLoadDay row(Month month, LoadDayKind kind, List<MeterDay> alike) {
         double[] mean = IntStream.range(0, steps).mapToDouble(s -> mean(alike, s)).toArray();
         MeterDay peak = alike.stream().max(Comparator.comparingDouble(MeterDay::peakKw)).orElseThrow();

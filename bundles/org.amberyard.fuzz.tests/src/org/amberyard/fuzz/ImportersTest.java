@@ -113,7 +113,7 @@ class ImportersTest {
     }
 
     @Property
-    void districtTable(@ForAll("mutations") List<Mutation> changes, @ForAll @IntRange(max = 11) int table) throws IOException {
+    void districtTable(@ForAll("mutations") List<Mutation> changes, @ForAll @IntRange(max = 12) int table) throws IOException {
         read("tables/" + SHEETS.get(table) + ".csv", changes, Importer.TABLE);
     }
 

@@ -12,13 +12,23 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.amberyard.core.audit.AuditVerdict;
+import org.amberyard.core.audit.BillAudit;
+import org.amberyard.core.audit.BillRecord;
+import org.amberyard.core.audit.BillRecords;
+import org.amberyard.core.audit.PrintedBill;
+import org.amberyard.core.audit.PrintedLine;
 import org.amberyard.core.tariff.Bill;
 import org.amberyard.core.tariff.BillLine;
 import org.amberyard.core.tariff.BillYear;
 import org.amberyard.core.tariff.BillingCalendar;
+import org.amberyard.core.tariff.BillingPeriod;
+import org.amberyard.core.tariff.DatedLoad;
+import org.amberyard.core.tariff.MeteredDay;
 import org.amberyard.core.tariff.BlockPrices;
 import org.amberyard.core.tariff.ChargeRate;
 import org.amberyard.core.tariff.ContractYears;
@@ -88,6 +98,23 @@ class TariffReferenceTest {
                 PeakHistory.NONE);
         assertEquals(List.of(7.5, 16.0, 22.05, 22.3, 102.0, 1.7), amounts(bill));
         assertEquals(171.55, bill.total(), 1e-9);
+    }
+
+    /** The same bill as a printed one, held against the tariff: 1,200 kWh drawn evenly in the 31 days of January, line by line. */
+    @Test
+    void seymourWinterAudited() {
+        BillingPeriod january = new BillingPeriod(LocalDate.of(2025, 1, 1), LocalDate.of(2025, 1, 31));
+        double[] kw = new double[24];
+        Arrays.fill(kw, 1200 / (31 * 24.0));
+        DatedLoad load = new DatedLoad(january.dates().stream().map(d -> new MeteredDay(d, kw)).toList());
+        PrintedBill printed = new PrintedBill("Winter", january, OptionalDouble.of(1200), OptionalDouble.empty(),
+                List.of(new PrintedLine("Base customer charge", 7.50), new PrintedLine("Energy, first 250 kWh", 16),
+                        new PrintedLine("Energy, next 450 kWh", 22.05), new PrintedLine("Energy, over 700 kWh", 22.30),
+                        new PrintedLine("Power cost", 102), new PrintedLine("Sales tax", 1.70)), OptionalDouble.of(171.55));
+        BillRecord record = new BillRecord(printed, seymour(blocks("Energy", 0, 0.064, 250, 0.049, 700, 0.0446)), List.of(), 1);
+        BillAudit audit = new BillRecords(List.of(record), load).audits().get(0);
+        assertEquals(AuditVerdict.AGREES, audit.verdict());
+        assertEquals(0, audit.difference().orElseThrow(), 1e-9);
     }
 
     /** The same source, summer rates, 2,000 kWh; the third block, $26.125, is printed as $26.13. */

@@ -45,6 +45,6 @@ class ResidualTableTest {
     void aRefusedFitHasNoRows() {
         study.getConsumptionLogs().forEach(l -> l.setHours(0));
         assertEquals(0, table().rows().size());
-        assertEquals(8, table().columns().size());
+        assertEquals(11, table().columns().size());
     }
 }

@@ -67,6 +67,11 @@ public final class BillText {
         BillRows.explanation(yard, line, true).ifPresent(this::addWrapped);
     }
 
+    /** What a line multiplies in a few words, and what set its demand. */
+    static String words(BillLine line) {
+        return counted(line) + line.demand().map(d -> ", " + d.explanation()).orElse("");
+    }
+
     private static String counted(BillLine line) {
         if (line.unit() == BillUnit.MONEY) {
             String percent = BigDecimal.valueOf(100 * line.price()).round(SHARE_DIGITS).stripTrailingZeros().toPlainString();

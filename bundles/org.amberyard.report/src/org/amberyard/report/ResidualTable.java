@@ -8,8 +8,10 @@ import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.report.ResultColumn.Type;
 import org.amberyard.study.CurveFitting;
+import org.amberyard.study.LogChoice;
 import org.amberyard.study.StudyUnits;
 
 /** What a fitted consumption curve makes of every log. */
@@ -46,7 +48,10 @@ public final class ResidualTable {
                 number("measured", "Measured", Unit.KILOWATT_HOUR, "Energy by the log."),
                 number("fitted", "By the curve", Unit.KILOWATT_HOUR, "Energy by the curve."),
                 number("residual", "Difference", Unit.KILOWATT_HOUR, "Measured less by the curve."),
-                number("share", "Difference", Unit.SHARE, "Measured less by the curve, as a share of the measured energy."));
+                number("share", "Difference", Unit.SHARE, "Measured less by the curve, as a share of the measured energy."),
+                new ResultColumn("day", "Date", "", Type.TEXT, "Day of the log; blank where nobody knows."),
+                new ResultColumn("unit", "Bus", "", Type.TEXT, "Bus that was driven; blank where nobody knows."),
+                new ResultColumn("source", "Source", "", Type.TEXT, "Where the log is from, as its note says it."));
     }
 
     private ResultColumn number(String name, String label, Unit unit, String meaning) {
@@ -57,6 +62,8 @@ public final class ResidualTable {
         var entry = residual.entry();
         return Arrays.asList(ElementNames.of(log), Unit.CELSIUS.show(entry.outsideC(), system),
                 Unit.KILOMETRE.show(entry.km(), system), entry.hours() > 0 ? (Double) entry.hours() : null,
-                entry.energyKwh(), residual.fittedKwh(), residual.kwh(), Unit.SHARE.show(residual.share(), system));
+                entry.energyKwh(), residual.fittedKwh(), residual.kwh(), Unit.SHARE.show(residual.share(), system),
+                IsoDay.of(log.getDate()).map(Object::toString).orElse(null), log.getBus() == null ? null : ElementNames.of(log.getBus()),
+                LogChoice.source(log).isEmpty() ? null : LogChoice.source(log));
     }
 }

@@ -151,7 +151,8 @@ public final class ResultTables {
                         CostPerTon.table(), EligibilityTable.table(), EmissionTables.harmByYear(), FactorTable.factors())),
                 new Grouped("Bills and policies", List.of(BillTables.billByYear(), BillTables.billByMonth(last),
                         BillTables.billLines(last), BillTables.billedQuantities(), ComparisonTables.policies(),
-                        ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs())).restingOn(Behind.DEPOT, Behind.SETTINGS),
+                        ComparisonTables.policiesByYear(progress), ComparisonTables.tariffs(), PartTables.policies(), PartTables.tariffs(),
+                        AuditTables.bills(), AuditTables.lines())).restingOn(Behind.DEPOT, Behind.SETTINGS),
                 new Grouped("Charging, ports and service", List.of(YardTables.serviceByYear(), YardLoadTables.yardByMonth(),
                         PortCurveTable.of(progress), ServiceTables.serviceRemedies(progress), OutageTable.of(progress),
                         YardLoadTables.loadShape(last), YardLoadTables.chargePlan(last), LoadLetter.table(last))).restingOn(Behind.DEPOT, Behind.SETTINGS));

@@ -39,12 +39,16 @@ public final class CurveWords {
             sentences.addAll(words.cautions(fit));
             fit.terms().forEach(t -> sentences.add(words.term(t)));
             sentences.add(words.heatLimit(fit));
+            sentences.addAll(ResidualWords.of(fitting, fit));
         } else if (fitting.outcome() instanceof FitRefusal refusal) {
             sentences.add(RefusalWords.of(fitting, refusal));
         }
         if (!fitting.logs().leftOut().isEmpty()) {
             sentences.add("Left out for want of distance, energy or temperature: "
                     + fitting.logs().leftOut().stream().map(ElementNames::of).collect(Collectors.joining(", ")) + ".");
+        }
+        if (!fitting.logs().notChosen().isEmpty()) {
+            sentences.add("Logs of the type that were not chosen: " + fitting.logs().notChosen().size() + ".");
         }
         return List.copyOf(sentences);
     }

@@ -36,7 +36,8 @@ final class DepotCompiler {
         MeteringCompiler metering = new MeteringCompiler(settings.getBaseYear());
         return new DepotInput(depot.getPortTypes().stream().map(DepotCompiler::port).toList(),
                 works(depot).stream().map(DepotCompiler::work).toList(), service, window(depot),
-                metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot));
+                metering.compile(depot.getTariff()), comparable(depot).stream().map(metering::compile).toList(), charging(depot),
+                BillCompiler.compile(depot));
     }
 
     /** Tariffs to compare with that can be billed; findings name the others. */
@@ -68,8 +69,10 @@ final class DepotCompiler {
             case SET_TIME -> ChargePolicy.SET_TIME;
             case SPREAD -> ChargePolicy.SPREAD;
             case LEAST_COST -> ChargePolicy.LEAST_COST;
+            case CAPPED -> ChargePolicy.CAPPED;
         };
-        return new ChargeRule(policy, depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin());
+        return new ChargeRule(policy, depot.getChargeWindowStartMin(), depot.getChargeWindowEndMin(),
+                depot.getChargingCapKw() > 0 ? depot.getChargingCapKw() : Double.POSITIVE_INFINITY);
     }
 
     /** Power behind the best AC port on offer, else behind the best of the others, kW: what a bus can count on. */

@@ -7,7 +7,8 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 
 /**
- * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, schedules that
+ * What the results say that a reader must not miss: routes that fail, measured fuel that the model misses, bills that
+ * the tariff does not ask, schedules that
  * cannot be driven, cold cabins, trips and routes that no bus can cover, packs that wear out, too few ports, a service that
  * is too small, buses ordered before their quote, awards that are cut or paid back, years above the budget.
  */
@@ -19,6 +20,7 @@ public final class ResultFindings {
     public static List<Finding> of(Study study, StudyResult result) {
         List<Finding> findings = new ArrayList<>(new DutyFindings(study, result).list());
         findings.addAll(new CalibrationFindings(study, result).list());
+        findings.addAll(new BillFindings(study, result.input().depot().bills()).list());
         for (int plan = 0; plan < result.plans().size(); plan++) {
             findings.addAll(new RouteFindings(study, result, plan).list());
             findings.addAll(new TripFindings(study, result, plan).list());

@@ -7,6 +7,7 @@ import org.amberyard.core.tariff.HoursFault;
 import org.amberyard.core.tariff.PriceFault;
 import org.amberyard.core.tariff.TariffCheck;
 import org.amberyard.model.depot.DepotPackage.Literals;
+import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.depot.TariffCharge;
@@ -39,6 +40,9 @@ final class TariffFaults {
         TariffFaults found = new TariffFaults();
         if (tariff instanceof ScheduledTariff scheduled) {
             found.look(scheduled);
+        }
+        if (tariff instanceof FlatTariff flat && flat.getEnergyPricePerKwh() == 0 && flat.getDemandPricePerKw() == 0) {
+            found.add(flat, Literals.FLAT_TARIFF__ENERGY_PRICE_PER_KWH, "its prices have not been given; enter those of the tariff sheet.");
         }
         return List.copyOf(found.faults);
     }

@@ -2,6 +2,7 @@ package org.amberyard.core.charging;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A policy with what it needs to know.
@@ -9,9 +10,30 @@ import java.util.List;
  * @param policy the policy
  * @param setMin minutes after midnight at which charging begins under {@link ChargePolicy#SET_TIME}; without effect under others
  * @param endMin minutes after midnight at which it ends then; no end when it is that of the begin
+ * @param capKw power at the meter that all charging together may draw under {@link ChargePolicy#CAPPED}, kW; infinite where no cap
+ *            is given
  */
-public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
+public record ChargeRule(ChargePolicy policy, double setMin, double endMin, double capKw) {
     private static final double DAY_MIN = 1440;
+
+    /**
+     * @throws IllegalArgumentException when the cap is not above zero
+     */
+    public ChargeRule {
+        if (!(capKw > 0)) {
+            throw new IllegalArgumentException("cap on charging is " + capKw + " kW but must be above 0");
+        }
+    }
+
+    /** A policy without a cap. */
+    public ChargeRule(ChargePolicy policy, double setMin, double endMin) {
+        this(policy, setMin, endMin, Double.POSITIVE_INFINITY);
+    }
+
+    /** Charging under a cap, kW at the meter. */
+    public static ChargeRule capped(double capKw) {
+        return new ChargeRule(ChargePolicy.CAPPED, 0, 0, capKw);
+    }
 
     /** A policy without a set time. */
     public static ChargeRule of(ChargePolicy policy) {
@@ -26,9 +48,19 @@ public record ChargeRule(ChargePolicy policy, double setMin, double endMin) {
         return new ChargeRule(ChargePolicy.SET_TIME, setMin, setMin);
     }
 
-    /** The same times under another policy. */
+    /** The same times and cap under another policy. */
     public ChargeRule with(ChargePolicy other) {
-        return new ChargeRule(other, setMin, endMin);
+        return new ChargeRule(other, setMin, endMin, capKw);
+    }
+
+    /** Policies that can be set beside each other: under a cap only where one is given. */
+    public List<ChargePolicy> comparable() {
+        return Stream.of(ChargePolicy.values()).filter(p -> p != ChargePolicy.CAPPED || Double.isFinite(capKw)).toList();
+    }
+
+    /** Policies for which ports are looked for: those of all yards, and charging under a cap where that is the policy. */
+    public List<ChargePolicy> planned() {
+        return Stream.of(ChargePolicy.values()).filter(p -> ChargePolicy.ofYards().contains(p) || p == policy && p == ChargePolicy.CAPPED).toList();
     }
 
     /** True when charging can be moved within the time at the plug, so that time at a shared plug can be split. */

@@ -3,8 +3,8 @@ package org.amberyard.core.charging;
 import java.util.List;
 
 /**
- * Charging of a stretch by a policy that looks at each port alone: at once, at a set time, or spread to the departure; constant
- * power first, then the taper, exact within steps. With least cost it tells whether every bus can be ready at full power.
+ * Charging of a stretch by a policy that looks at each port alone: at once, at a set time, or spread to the departure; or at all of them
+ * under a cap. Constant power first, then the taper, exact within steps. With least cost it tells whether every bus can be ready at full power.
  *
  * <p>Energy at the meter is energy in the battery over the port's efficiency. Standby power of the ports is drawn at all hours
  * and not in it; with it the efficiency rises with the load, as a constant loss beside a proportional one gives it; common
@@ -18,10 +18,14 @@ record PolicyRun(YardStretch stretch, List<PortUnit> units, ChargeRule rule) {
 
     ChargeSchedule of(PortAssignment assignment) {
         ScheduleRun run = new ScheduleRun(stretch, units, assignment);
+        if (rule.policy() == ChargePolicy.CAPPED) {
+            new SharedRun(new DepartureParts(units, rule.capKw()), stretch.grid(), rule).charge(run.all());
+            return run.schedule(0);
+        }
         for (int unit = 0; unit < units.size(); unit++) {
             List<PlugCharge> charges = run.at(unit);
             if (sharesPower(units.get(unit), charges)) {
-                new CabinetRun(units.get(unit), stretch.grid(), rule).charge(charges);
+                new SharedRun(new PowerParts.Equal(units.get(unit).port().powerKw()), stretch.grid(), rule).charge(charges);
             } else {
                 charges.forEach(this::alone);
             }

@@ -1,7 +1,9 @@
 package org.amberyard.core.charging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /** Buses at their plugs with what they draw, from which the schedule is made. */
 final class ScheduleRun {
@@ -28,6 +30,11 @@ final class ScheduleRun {
             }
         }
         return found;
+    }
+
+    /** Buses at all plugs, in the order of the plug-ins. */
+    List<PlugCharge> all() {
+        return Arrays.stream(charges).filter(Objects::nonNull).toList();
     }
 
     ChargeSchedule schedule(double movedKwh) {

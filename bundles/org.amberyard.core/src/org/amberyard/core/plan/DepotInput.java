@@ -2,6 +2,7 @@ package org.amberyard.core.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.audit.BillRecords;
 import org.amberyard.core.depot.ChargeWindow;
 import org.amberyard.core.depot.Port;
 import org.amberyard.core.depot.ServiceInput;
@@ -17,9 +18,21 @@ import org.amberyard.core.yard.Metering;
  * @param metering tariff and meter in use
  * @param alternatives other tariffs, for comparison
  * @param charging how the yard charges
+ * @param bills bills of the meter of today, on which no plan rests
  */
 public record DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput service, ChargeWindow window,
-        Metering metering, List<Metering> alternatives, ChargingRules charging) {
+        Metering metering, List<Metering> alternatives, ChargingRules charging, BillRecords bills) {
+
+    /** A yard without bills. */
+    public DepotInput(List<Port> ports, List<SiteWork> works, ServiceInput service, ChargeWindow window, Metering metering,
+            List<Metering> alternatives, ChargingRules charging) {
+        this(ports, works, service, window, metering, alternatives, charging, BillRecords.NONE);
+    }
+
+    /** The same yard with other bills. */
+    DepotInput billed(BillRecords other) {
+        return new DepotInput(ports, works, service, window, metering, alternatives, charging, other);
+    }
 
     /**
      * A work bought once and shared.

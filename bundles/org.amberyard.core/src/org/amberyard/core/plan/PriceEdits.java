@@ -6,7 +6,7 @@ import org.amberyard.core.money.MoneyRules;
 
 /**
  * Tells whether two studies differ in prices alone: price paths, discounting, insurance, taxes, how plans are paid for, and what
- * buses cost and bring; what came of past years, which moves no figure of a plan, may differ too. Tariffs and ports are not among them, because yards are planned by them; nor are
+ * buses cost and bring; what came of past years and bills of the past, which move no figure of a plan, may differ too. Tariffs and ports are not among them, because yards are planned by them; nor are
  * the fiscal years, because a yard's calendar begins with them.
  */
 final class PriceEdits {
@@ -26,7 +26,7 @@ final class PriceEdits {
                 .mapToObj(i -> edited.plans().get(i).paid(last.plans().get(i).payment())).toList();
         MoneyRules money = new MoneyRules(last.money().rates(), last.money().basis(), last.money().midYear(), edited.money().fiscal());
         return new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), money, edited.duty(),
-                types, edited.buses(), edited.depot(), last.prices(), edited.funding(), edited.air(), rules, plans,
+                types, edited.buses(), edited.depot().billed(last.depot().bills()), last.prices(), edited.funding(), edited.air(), rules, plans,
                 edited.baseline(), edited.trips(), last.actuals()).equals(last);
     }
 }

@@ -44,7 +44,7 @@ public enum StudyStage {
         DepotInput now = base.depot();
         boolean yard = new StudyInput(edited.name(), edited.currency(), edited.baseYear(), edited.years(), edited.money(), edited.duty(),
                 edited.types(), edited.buses(), new DepotInput(then.ports(), then.works(), then.service(), then.window(),
-                        now.metering(), now.alternatives(), now.charging()),
+                        now.metering(), now.alternatives(), now.charging(), now.bills()),
                 edited.prices(), edited.funding(), edited.air(),
                 edited.rules(), edited.plans(), edited.baseline(), edited.trips(), base.actuals()).equals(base);
         return yard ? CHARGING : PLAN;

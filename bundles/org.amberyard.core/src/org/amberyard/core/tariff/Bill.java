@@ -38,7 +38,7 @@ public record Bill(int month, int contractYear, List<BillLine> lines) {
      * @param tariff the tariff of the bill
      */
     public Bill at(Tariff tariff, BillIndex index) {
-        BillSheet sheet = new BillSheet(new MeterMonth(month, List.of()), PeakHistory.NONE, 1, LineRounding.NONE);
+        BillSheet sheet = new BillSheet(new MeterMonth(month, List.of()), PeakHistory.NONE, 1, 1, LineRounding.NONE);
         lines.stream().filter(BillLine::charge).forEach(l -> sheet.lines().add(l.at(index)));
         sheet.close(tariff, tariff.minimum().times(index.fixed()));
         return new Bill(month, contractYear, sheet.lines());

@@ -26,6 +26,11 @@ public record BillLine(BillComponent component, String label, double quantity, B
         return unit != BillUnit.MONEY && component != BillComponent.MINIMUM;
     }
 
+    /** The same line in other words. */
+    BillLine named(String other) {
+        return new BillLine(component, other, quantity, unit, price, parts, demand);
+    }
+
     /** The line at other prices. */
     BillLine at(BillIndex index) {
         BillParts risen = index.of(parts);

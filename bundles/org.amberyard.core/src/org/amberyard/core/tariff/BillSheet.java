@@ -15,13 +15,16 @@ final class BillSheet {
     private final MeterMonth metered;
     private final PeakHistory history;
     private final double lossFactor;
+    private final double months;
     private final LineRounding rounding;
     private final List<BillLine> lines = new ArrayList<>();
 
-    BillSheet(MeterMonth metered, PeakHistory history, double lossFactor, LineRounding rounding) {
+    /** @param months how many months are charged, of what is asked by the month */
+    BillSheet(MeterMonth metered, PeakHistory history, double lossFactor, double months, LineRounding rounding) {
         this.metered = metered;
         this.history = history;
         this.lossFactor = lossFactor;
+        this.months = months;
         this.rounding = rounding;
     }
 
@@ -30,28 +33,24 @@ final class BillSheet {
     }
 
     void fixed(BillComponent component, FixedCharge charge) {
-        double quantity = charge.unit() == BillUnit.DAY ? metered.dayCount() : 1;
+        double quantity = charge.unit() == BillUnit.DAY ? metered.dayCount() : months;
         add(component, charge.name(), quantity, charge.unit(), charge.price(), FIXED, Optional.empty());
     }
 
     void energy(BillComponent component, ChargeTerms charge, double billedKw) {
         double kwh = lossFactor * charge.hours().kwh(metered);
-        for (Slice slice : charge.prices().slices(kwh, billedKw)) {
-            add(component, charge, slice, BillUnit.KWH, ENERGY, Optional.empty());
+        for (Slice slice : charge.prices().over(months).slices(kwh, billedKw)) {
+            add(component, charge.name() + BlockLabel.of(slice, BillUnit.KWH), slice.quantity(), BillUnit.KWH, slice.block().price(),
+                    ENERGY, Optional.empty());
         }
     }
 
     void demand(BillComponent component, DemandTerms charge) {
         BilledDemand billed = charge.billed(metered, history, lossFactor);
         for (Slice slice : charge.charge().prices().slices(billed.kw(), 0)) {
-            add(component, charge.charge(), slice, BillUnit.KW, DEMAND, Optional.of(billed));
+            add(component, charge.charge().name() + BlockLabel.of(slice, BillUnit.KW), slice.quantity(), BillUnit.KW,
+                    months * slice.block().price(), DEMAND, Optional.of(billed));
         }
-    }
-
-    private void add(BillComponent component, ChargeTerms charge, Slice slice, BillUnit unit, BillParts follows,
-            Optional<BilledDemand> demand) {
-        add(component, charge.name() + BlockLabel.of(slice, unit), slice.quantity(), unit, slice.block().price(), follows,
-                demand);
     }
 
     private void add(BillComponent component, String label, double quantity, BillUnit unit, double price, BillParts follows,

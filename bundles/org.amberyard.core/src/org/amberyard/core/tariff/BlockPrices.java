@@ -47,6 +47,12 @@ public record BlockPrices(List<PriceBlock> blocks) {
         return new BlockPrices(List.of(new PriceBlock(0, price)));
     }
 
+    /** The same prices where blocks begin at a share of what a month's begin at. */
+    BlockPrices over(double months) {
+        return months == 1 ? this : new BlockPrices(blocks.stream()
+                .map(b -> new PriceBlock(months * b.from(), months * b.fromPerKw(), b.price())).toList());
+    }
+
     /** True when blocks depend on the billed demand. */
     boolean byDemand() {
         return blocks.stream().anyMatch(b -> b.fromPerKw() > 0);

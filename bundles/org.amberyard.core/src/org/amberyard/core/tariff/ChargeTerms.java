@@ -27,6 +27,11 @@ record ChargeTerms(String name, BlockPrices prices, MonthHours hours) {
         return rates.stream().filter(r -> r.inForce(month, contractYear)).toList();
     }
 
+    /** True when another asks the same price in the same hours under the same name. */
+    boolean sameAs(ChargeTerms other) {
+        return name.equals(other.name) && prices.equals(other.prices) && hours.sameAs(other.hours);
+    }
+
     /**
      * @throws IllegalArgumentException when there are no rates, or rates of the same month and year differ in price
      */

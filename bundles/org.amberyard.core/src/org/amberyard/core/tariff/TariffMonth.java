@@ -1,6 +1,7 @@
 package org.amberyard.core.tariff;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.units.MonthNames;
 
@@ -38,8 +39,20 @@ public final class TariffMonth {
      * @throws IllegalArgumentException when another month was metered, or the history does not end just before it
      */
     public Bill bill(MeterMonth metered, PeakHistory history, LineRounding rounding) {
+        BillSheet sheet = charges(metered, history, 1, rounding);
+        sheet.close(tariff, tariff.minimum());
+        return new Bill(month, contractYear, sheet.lines());
+    }
+
+    /**
+     * The charges of a bill before percentages, minimum and taxes.
+     *
+     * @param months how many months are charged, of what is asked by the month
+     * @throws IllegalArgumentException when another month was metered, or the history does not end just before it
+     */
+    BillSheet charges(MeterMonth metered, PeakHistory history, double months, LineRounding rounding) {
         requireMonth(metered, history);
-        BillSheet sheet = new BillSheet(metered, history, tariff.lossFactor(), rounding);
+        BillSheet sheet = new BillSheet(metered, history, tariff.lossFactor(), months, rounding);
         fixed(tariff.customer(), BillComponent.CUSTOMER, sheet);
         double billedKw = billedKw(metered, history);
         energy.forEach(c -> sheet.energy(BillComponent.ENERGY, c, billedKw));
@@ -47,8 +60,22 @@ public final class TariffMonth {
         energyRiders.forEach(c -> sheet.energy(BillComponent.RIDER, c, billedKw));
         demandRiders.forEach(c -> sheet.demand(BillComponent.RIDER, c));
         fixed(tariff.riders().fixed(), BillComponent.RIDER, sheet);
-        sheet.close(tariff, tariff.minimum());
-        return new Bill(month, contractYear, sheet.lines());
+        return sheet;
+    }
+
+    /** True when another month of the same tariff and contract year asks the same in the same hours. */
+    boolean asks(TariffMonth other) {
+        return sameEnergy(energy, other.energy) && sameEnergy(energyRiders, other.energyRiders)
+                && sameDemand(demand, other.demand) && sameDemand(demandRiders, other.demandRiders);
+    }
+
+    private static boolean sameEnergy(List<ChargeTerms> one, List<ChargeTerms> other) {
+        return one.size() == other.size()
+                && IntStream.range(0, one.size()).allMatch(c -> one.get(c).sameAs(other.get(c)));
+    }
+
+    private static boolean sameDemand(List<DemandTerms> one, List<DemandTerms> other) {
+        return sameEnergy(one.stream().map(DemandTerms::charge).toList(), other.stream().map(DemandTerms::charge).toList());
     }
 
     /** Demand by which blocks per kW go, kW. */

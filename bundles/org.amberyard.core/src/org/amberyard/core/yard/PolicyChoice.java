@@ -53,7 +53,7 @@ final class PolicyChoice {
 
     /** The yard under those other policies that may be cheaper. */
     private List<YardInput> others(YardYear own) {
-        return Stream.of(ChargePolicy.values()).filter(p -> !p.priced()).map(p -> yard.under(p))
+        return ChargePolicy.plain().stream().map(p -> yard.under(p))
                 .filter(other -> !boundHolds(other, own) || mayBeCheaper(other, own)).toList();
     }
 

@@ -33,7 +33,7 @@ record PortNumbers(int most) {
 
     /** Numbers to look at after what was found with the first. */
     List<Integer> then(SortedMap<Integer, Map<ChargePolicy, PortChoice>> found) {
-        return ChargePolicy.ofYards().stream().flatMap(policy -> {
+        return Stream.of(ChargePolicy.values()).flatMap(policy -> {
             List<PortChoice> curve = found.values().stream().flatMap(m -> Stream.ofNullable(m.get(policy))).toList();
             return Stream.of(PortCurve.fewest(curve), PortCurve.cheapest(curve)).flatMap(c -> c.stream());
         }).flatMap(choice -> around(choice.mix().ports())).distinct().filter(n -> !found.containsKey(n)).sorted().toList();

@@ -44,7 +44,7 @@ record PortQuestion(List<YardInput> years, PortOffer offer, List<PortUnit> bough
         }
         Map<ChargePolicy, PortChoice> plan = bought.isEmpty() ? Map.of() : search.judged(PortMix.ofUnits(bought, offer.options()));
         PortsByNumber byNumber = new PortsByNumber(offer, atRest(2) - atRest(1), found);
-        return ChargePolicy.ofYards().stream().map(policy -> new PortCurve(policy, offer, byNumber.under(policy),
+        return years.get(years.size() - 1).rule().planned().stream().map(policy -> new PortCurve(policy, offer, byNumber.under(policy),
                 Optional.ofNullable(plan.get(policy)))).toList();
     }
 

@@ -34,17 +34,17 @@ final class PortSearch {
         this.offer = offer;
         this.leastBill = leastBill;
         this.patience = patience;
-        this.trials = ChargePolicy.ofYards().stream()
+        this.trials = billed.rule().planned().stream()
                 .collect(Collectors.toMap(Function.identity(), p -> new PortTrial(years, billed.rule().with(p), needs)));
     }
 
     /** The cheapest ports of a number that serve, by policy; now and then it runs a check that may stop it. */
     Map<ChargePolicy, PortChoice> cheapest(int number, Runnable check) {
         Map<ChargePolicy, Best> best = new EnumMap<>(ChargePolicy.class);
-        ChargePolicy.ofYards().forEach(p -> best.put(p, new Best()));
+        billed.rule().planned().forEach(p -> best.put(p, new Best()));
         for (PortMix mix : PortMixes.of(offer.options(), number)) {
             check.run();
-            List<ChargePolicy> open = ChargePolicy.ofYards().stream().filter(p -> best.get(p).mayBeBeatenBy(mix)).toList();
+            List<ChargePolicy> open = billed.rule().planned().stream().filter(p -> best.get(p).mayBeBeatenBy(mix)).toList();
             if (open.isEmpty()) {
                 break;
             }
@@ -87,7 +87,7 @@ final class PortSearch {
     Map<ChargePolicy, PortChoice> judged(PortMix mix) {
         Map<ChargePolicy, PortChoice> judged = new EnumMap<>(ChargePolicy.class);
         PortYear year = year(mix);
-        for (ChargePolicy policy : ChargePolicy.ofYards()) {
+        for (ChargePolicy policy : billed.rule().planned()) {
             PortChoice choice = year.under(policy);
             judged.put(policy, choice.served() && !serves(policy, mix) ? choice.notServed() : choice);
         }

@@ -38,21 +38,31 @@ public record YardComparison(List<YardInput> years, List<YardInput> otherTariffs
         return memory.year(years.get(year).with(years.get(year).rule().with(policy)));
     }
 
-    /** A year under each policy, in the order of {@link ChargePolicy}. */
+    /** A year under each policy, in the order of {@link ChargePolicy}; under a cap where one is given. */
     public List<YardYear> policies(int year) {
-        return Stream.of(ChargePolicy.values()).map(p -> under(year, p)).toList();
+        return years.get(year).rule().comparable().stream().map(p -> under(year, p)).toList();
     }
 
     /** Each year under each policy; years that are alike are planned once. */
     public List<List<YardYear>> policiesByYear(Progress progress) {
         return Steps.of(IntStream.range(0, years.size()).boxed().toList(), (year, check) -> {
             List<YardYear> policies = new ArrayList<>();
-            for (ChargePolicy policy : ChargePolicy.values()) {
+            for (ChargePolicy policy : years.get(year).rule().comparable()) {
                 check.run();
                 policies.add(under(year, policy));
             }
             return policies;
         }, progress);
+    }
+
+    /**
+     * The last year under a policy on a tariff.
+     *
+     * @param tariff place of the tariff among those compared, 0 for the one in use
+     */
+    public YardInput last(ChargePolicy policy, int tariff) {
+        YardInput input = tariff == 0 ? years.get(years.size() - 1) : otherTariffs.get(tariff - 1);
+        return input.with(input.rule().with(policy));
     }
 
     /** The last year on the tariff in use and on the others, each with the policy in use. */

@@ -45,6 +45,8 @@ class ConsumptionLogSheetTest extends ExampleSheets {
         assertSame(electric(), log.getType());
         assertEquals("R01", log.getRoute().getName());
         assertEquals(LogMonth.JANUARY, log.getMonth());
+        assertEquals("2026-01-14", log.getDate());
+        assertNull(log.getBus());
         assertEquals(46.2 * KM, log.getDistanceKm(), 1e-9);
         assertEquals(2.6, log.getHours(), 1e-12);
         assertEquals(71.5, log.getEnergyKwh(), 1e-12);
@@ -56,6 +58,7 @@ class ConsumptionLogSheetTest extends ExampleSheets {
     void aBusTellsTheType() throws Exception {
         read("2026-03-02,B01,,,60,4,,9.5,\n").into(study);
         assertSame(study.getBuses().stream().filter(b -> b.getName().equals("B01")).findFirst().orElseThrow().getType(), last().getType());
+        assertEquals("B01", last().getBus().getName());
         assertEquals(9.5 * L, last().getFuelL(), 1e-9);
         assertEquals(0, last().getEnergyKwh());
         assertNull(last().getOutsideC());
@@ -106,5 +109,17 @@ class ConsumptionLogSheetTest extends ExampleSheets {
     void aRowThatIsRepeatedIsAProblem() throws Exception {
         String row = "1/14/2026,,%s,,46.2,2.6,71.5,,5\n".formatted(electric().getName());
         assertEquals(1, problems(row + row).stream().filter(p -> p.contains("says the same as row 2")).count());
+    }
+
+    /** Logs entered before days were kept are known by the rest; of two days with the same figures each is one. */
+    @Test
+    void logsWithoutADayAreKnownByTheRest() throws Exception {
+        String row = "1/14/2026,,%1$s,,46.2,2.6,71.5,,5\n".formatted(electric().getName());
+        read(row).into(study);
+        last().setDate(null);
+        int before = study.getConsumptionLogs().size();
+        read(row + "1/15/2026,,%1$s,,46.2,2.6,71.5,,5\n".formatted(electric().getName())).into(study);
+        assertEquals(before + 1, study.getConsumptionLogs().size());
+        assertEquals("2026-01-15", last().getDate());
     }
 }

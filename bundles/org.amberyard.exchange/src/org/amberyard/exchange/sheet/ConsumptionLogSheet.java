@@ -24,6 +24,8 @@ final class ConsumptionLogSheet implements SheetKind {
     private static final String DATE = BusLog.DATE;
     private static final String DISTANCE = Literals.CONSUMPTION_LOG__DISTANCE_KM.getName();
 
+    private static final List<EStructuralFeature> DAY_AND_BUS = List.of(Literals.CONSUMPTION_LOG__DATE, Literals.CONSUMPTION_LOG__BUS);
+
     @Override
     public String id() {
         return "consumption-logs";
@@ -46,7 +48,7 @@ final class ConsumptionLogSheet implements SheetKind {
                         "Number of a bus of the study, whose vehicle type the log is of where none is named.", "bus id", "bus number", "vehicle", "vehicle id",
                         "vehicle number", "unit number", "fleet number"),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__TYPE, "bus type", "type", "model"),
-                SheetColumn.derived(DATE, "Date", SheetColumn.Content.DATE, Unit.NONE, "Day of the log, of which the month counts.", "day", "trip date",
+                SheetColumn.derived(DATE, "Date", SheetColumn.Content.DATE, Unit.NONE, "Day of the log; its month counts where the temperature was not measured.", "day", "trip date",
                         "service date", "start date"),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__MONTH),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__ROUTE, "route id", "route number"),
@@ -99,6 +101,12 @@ final class ConsumptionLogSheet implements SheetKind {
                 told.put(Literals.CONSUMPTION_LOG__TYPE, cells.of(() -> BusLog.bus(row, buses, "The row names neither a bus nor a "
                         + "vehicle type; enter one of them, or delete the row.").getType(), null));
             }
+            cells.of(() -> row.date(DATE), Optional.<LocalDate>empty()).ifPresent(d -> told.put(Literals.CONSUMPTION_LOG__DATE, d.toString()));
+            if (row.has(BUS) && row.has(Literals.CONSUMPTION_LOG__TYPE.getName())) {
+                buses.find(row.cell(BUS).text()).ifPresent(b -> told.put(Literals.CONSUMPTION_LOG__BUS, b));
+            } else if (row.has(BUS)) {
+                cells.of(() -> Optional.of(BusLog.bus(row, buses, "")), Optional.<Bus>empty()).ifPresent(b -> told.put(Literals.CONSUMPTION_LOG__BUS, b));
+            }
             cells.of(() -> row.text(DISTANCE).orElseThrow(() -> row.wrong(DISTANCE, "A distance is missing; enter one, or delete the row.")), "");
             cells.of(() -> month(row, told), Optional.empty()).ifPresent(m -> told.put(Literals.CONSUMPTION_LOG__MONTH, m));
             if (cells.isSound()) {
@@ -128,10 +136,12 @@ final class ConsumptionLogSheet implements SheetKind {
             outcome.study().getConsumptionLogs().add(log);
             outcome.added(row, log);
             fields.stream().filter(told::containsKey).forEach(f -> outcome.set(row, log, f, told.get(f)));
+            DAY_AND_BUS.stream().filter(told::containsKey).forEach(f -> outcome.set(row, f.getName(), log, f, told.get(f)));
         }
 
+        /** Logs that were entered before days and buses were kept are known by the rest. */
         private boolean says(ConsumptionLog log, Map<EStructuralFeature, Object> told) {
-            return fields.stream().allMatch(f -> SheetOutcome.same(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
+            return DAY_AND_BUS.stream().allMatch(f -> log.eGet(f) == null || !told.containsKey(f) || log.eGet(f).equals(told.get(f))) && fields.stream().allMatch(f -> SheetOutcome.same(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
         }
 
         void tellKnown() {

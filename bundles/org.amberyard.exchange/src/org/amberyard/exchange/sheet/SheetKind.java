@@ -13,7 +13,7 @@ public interface SheetKind {
     /** All kinds. */
     List<SheetKind> ALL = List.of(new BusSheet(), new RouteSheet(), new TripSheet(), new FuelLogSheet(), new FuelInvoiceSheet(),
             new UpkeepLogSheet(), new OdometerSheet(), new UtilityBillSheet(), new PriceSheet(), new PlanSheet(),
-            new TariffSheet(), new ConsumptionLogSheet());
+            new TariffSheet(), new ConsumptionLogSheet(), new MeterBillSheet());
 
     /** The kind of an id, if there is one. */
     static Optional<SheetKind> byId(String id) {

@@ -128,7 +128,7 @@ class WhatIfRuleTest {
         input.setChoices("at once; slowly");
         input.setWeights("1");
         Said.of(small, "ERROR: Uncertain input Diesel price: “slowly” is nothing that the field can hold; it can hold at once, at a set "
-                + "time, spread to departure, least cost.",
+                + "time, spread to departure, capped, least cost.",
                 "ERROR: Uncertain input Diesel price: weights are “1”; enter one of 0 or more for each of the 2 choices.");
     }
 
@@ -152,6 +152,6 @@ class WhatIfRuleTest {
         scenario.getChanges().add(change);
         small.study.getWhatIf().getScenarios().add(scenario);
         Said.of(small, "ERROR: Change depot / charging policy of scenario Slow: “slowly” is nothing that the field can hold; it can hold at once, "
-                + "at a set time, spread to departure, least cost.");
+                + "at a set time, spread to departure, capped, least cost.");
     }
 }

@@ -22,6 +22,9 @@ import org.amberyard.model.vehicles.Fuel;
 
 /** The study that a user begins with: whatever every study needs once, with the model's own default values. */
 public final class StudyDefaults {
+    /** What stands in until a tariff sheet is at hand; assumed, no source. */
+    private static final double MONTHLY_CHARGE = 50;
+    private static final double ENERGY_PRICE_PER_KWH = 0.12;
     private StudyDefaults() {
     }
 
@@ -58,6 +61,8 @@ public final class StudyDefaults {
     private static Depot depot() {
         FlatTariff tariff = DepotFactory.eINSTANCE.createFlatTariff();
         tariff.setName("Flat tariff");
+        tariff.setMonthlyCharge(MONTHLY_CHARGE);
+        tariff.setEnergyPricePerKwh(ENERGY_PRICE_PER_KWH);
         PortType port = DepotFactory.eINSTANCE.createPortType();
         port.setName("AC port");
         Depot depot = DepotFactory.eINSTANCE.createDepot();

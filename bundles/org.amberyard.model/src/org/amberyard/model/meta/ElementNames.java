@@ -12,6 +12,8 @@ import org.amberyard.model.air.WearEmission;
 import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
+import org.amberyard.model.depot.MeterBillLine;
+import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.fleet.BusRecord;
 import org.amberyard.model.fleet.ConsumptionLog;
@@ -57,6 +59,8 @@ public final class ElementNames {
             new Naming<>(TariffCharge.class, ChargeName::of),
             new Naming<>(BuildingMonth.class, m -> m.getMonth().getLiteral()),
             new Naming<>(BuildingLoadDay.class, d -> d.getMonth().getLiteral() + " " + d.getDayKind().getLiteral()),
+            new Naming<>(MeterDay.class, d -> d.getDate() == null || d.getDate().isBlank() ? "?" : d.getDate()),
+            new Naming<>(MeterBillLine.class, l -> l.getLine() == null || l.getLine().isBlank() ? placeAmongSiblings(l) : l.getLine()),
             new Naming<>(EngineEmission.class, EmissionName::of),
             new Naming<>(WearEmission.class, EmissionName::of),
             new Naming<>(FuelEmission.class, f -> f.getFuel().getLiteral()),

@@ -49,7 +49,8 @@ final class BuildingLoadRule implements Rule {
         }
     }
 
-    private static void checkSeries(BuildingLoadDay day, EAttribute field, Findings findings) {
+    /** A series of loads of a day has equal steps and holds loads. */
+    static void checkSeries(EObject day, EAttribute field, Findings findings) {
         String trouble;
         try {
             trouble = trouble(NumberSeries.parse((String) day.eGet(field)));

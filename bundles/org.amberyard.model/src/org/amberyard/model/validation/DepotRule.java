@@ -32,7 +32,20 @@ final class DepotRule implements Rule {
             findings.error(depot, Literals.DEPOT__STEP_MIN, findings.fact(depot, Literals.DEPOT__STEP_MIN)
                     + "; it must be 5, 10, 15, 20, 30 or 60 min.");
         }
+        checkCap(depot, findings);
         depot.getUpgrades().forEach(upgrade -> check(upgrade, depot, findings));
+    }
+
+    /** A cap is a number, and counts for the size of the service by what keeps it. */
+    private static void checkCap(Depot depot, Findings findings) {
+        boolean capped = depot.getChargingPolicy() == ChargingPolicy.CAPPED;
+        if (capped && depot.getChargingCapKw() <= 0) {
+            findings.error(depot, Literals.DEPOT__CHARGING_CAP_KW, "charging is capped but no cap is given; enter the power that all charging "
+                    + "together may draw, or choose another policy.");
+        } else if (capped && (depot.getLoadManagement() == null || depot.getLoadManagement().isBlank())) {
+            findings.warning(depot, Literals.DEPOT__LOAD_MANAGEMENT, "charging is capped but no listed load-management system that keeps the cap is "
+                    + "named; without one all ports at full power count for the size of the service. Local code and a licensed electrician decide.");
+        }
     }
 
     /** Whoever enters hours of charging must not take them for kept where the policy chooses its own. */

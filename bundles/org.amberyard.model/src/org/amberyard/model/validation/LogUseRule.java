@@ -1,9 +1,12 @@
 package org.amberyard.model.validation;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.amberyard.model.fleet.ConsumptionLog;
 import org.amberyard.model.fleet.FleetPackage.Literals;
 import org.amberyard.model.fleet.LogMonth;
 import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.model.routes.RoutesPackage;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.ElectricType;
@@ -19,6 +22,7 @@ final class LogUseRule implements Rule {
             checkTemperature(log, findings);
             checkSpeed(log, findings);
             checkRoute(log, findings);
+            checkDay(log, findings);
         }
     }
 
@@ -46,6 +50,20 @@ final class LogUseRule implements Rule {
                     + " needs a type " + log.getRoute().getBodyType().getLiteral() + " bus but "
                     + ElementNames.of(log.getType()) + " is a type " + log.getType().getBodyType().getLiteral()
                     + " bus; change one of them.");
+        }
+    }
+
+    private static void checkDay(ConsumptionLog log, Findings findings) {
+        if (log.getDate() == null || log.getDate().isBlank()) {
+            return;
+        }
+        Optional<LocalDate> day = IsoDay.of(log.getDate());
+        if (day.isEmpty()) {
+            findings.error(log, Literals.CONSUMPTION_LOG__DATE, findings.fact(log, Literals.CONSUMPTION_LOG__DATE)
+                    + "; it must be a day of the calendar as year, month and day, such as 2026-01-14.");
+        } else if (log.getMonth() != LogMonth.NOT_TOLD && log.getMonth().getValue() != day.get().getMonthValue()) {
+            findings.warning(log, Literals.CONSUMPTION_LOG__MONTH, findings.fact(log, Literals.CONSUMPTION_LOG__MONTH) + " but the day is "
+                    + day.get() + "; mend one of the two.");
         }
     }
 }

@@ -18,7 +18,7 @@ public final class StudyValidation {
             new BusRouteRule(), new RouteCoverRule(), new BusYearsRule(), new BusRecordRule(), new OtherDistanceRule(), new VinRule(),
             new LogEnergyRule(), new LogUseRule(), new MaintenanceTaskRule(),
             new TripDateRule(), new TripMotionRule(), new TripBusRule(), new TripDistanceRule(),
-            new DepotRule(), new BuildingLoadRule(),
+            new DepotRule(), new BuildingLoadRule(), new MeterDayRule(), new MeterBillRule(),
             new TariffRule(), new TariffChargeRule(), new TariffPricesRule(),
             new PriceCoverRule(), new PriceYearRule(), new PricePointsRule(), new ActualsRule(), new CentsRule(), new DiscountRateRule(), new WhatIfRule(),
             new TwoInputsRule(),

@@ -107,5 +107,32 @@ public final class VariedField {
             input.setLikely(0);
             input.setHigh(step);
         }
+        keepWithin(input, now);
+    }
+
+    /** A range that would leave the limits of the field ends at them, and says so. */
+    private void keepWithin(UncertainInput input, double now) {
+        double low = within(input, now, input.getLow());
+        double high = within(input, now, input.getHigh());
+        boolean cut = low != input.getLow() || high != input.getHigh();
+        if (low == high && input.getEffect() == Effect.PLUS) {
+            low = within(input, now, -input.getHigh());
+        }
+        input.setLow(low);
+        input.setHigh(high);
+        if (cut) {
+            input.setNote("Range cut to what the field can hold.");
+        }
+    }
+
+    /** An end of the range, drawn in so far that the field can hold what comes of it. */
+    private double within(UncertainInput input, double now, double end) {
+        FieldInfo info = FieldInfo.of(field);
+        double value = InputPlace.after(input.getEffect(), now, end);
+        double kept = Math.min(info.max().orElse(Double.POSITIVE_INFINITY), Math.max(info.min().orElse(Double.NEGATIVE_INFINITY), value));
+        if (kept <= info.above().orElse(Double.NEGATIVE_INFINITY)) {
+            kept = (now + info.above().getAsDouble()) / 2;
+        }
+        return kept == value ? end : input.getEffect() == Effect.PLUS ? kept - now : kept / now;
     }
 }

@@ -1,5 +1,6 @@
 package org.amberyard.study.whatif;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,31 @@ public final class WhatIfRun {
     /** True when nothing is left to be worked out. */
     public boolean isComplete() {
         return plan.parts(widest()).stream().allMatch(this::isDone);
+    }
+
+    /**
+     * Whole evaluations that the run still takes, about; those that are found from sums or read off surfaces take next to no time and do not
+     * count.
+     */
+    public int wholeEvaluations() {
+        if (whatIf.outcomes().onSums()) {
+            return 0;
+        }
+        return Arrays.stream(RunPart.values()).filter(part -> !(fitted && part.isOfMany()))
+                .mapToInt(part -> Math.max(0, plan.count(part) - Optional.ofNullable(kept.get(part)).map(KeptDraws::draws).orElse(0))).sum();
+    }
+
+    /**
+     * Evaluates a few draws, to be timed; what is found is forgotten.
+     *
+     * @param draws how many at least
+     * @return how many were evaluated
+     */
+    public int tryOut(int draws, Progress progress) {
+        KeptDraws trial = new KeptDraws();
+        whatIf.outcomes().use(Optional.empty());
+        whatIf.work(plan.of(RunPart.ALL, new int[0]), 1, trial, block -> block.endDraw() >= draws, progress);
+        return trial.draws();
     }
 
     private boolean isDone(RunPart part) {

@@ -112,8 +112,8 @@ final class ChoiceBar {
     /** Names that the user has given stay as they are. */
     private static String said(Kind kind, String name) {
         return switch (kind) {
-            case MONTH, DAY, STRETCH, POLLUTANT -> Words.say(name);
-            case PLAN, COMPARED, ROUTE, TYPE, BUS, YEAR -> name;
+            case MONTH, DAY, STRETCH, POLICY, POLLUTANT -> Words.say(name);
+            case PLAN, COMPARED, ROUTE, TYPE, BUS, YEAR, TARIFF -> name;
         };
     }
 

@@ -19,6 +19,8 @@ final class ChoiceWords {
             case MONTH -> Messages.Choice_month;
             case DAY -> Messages.Choice_day;
             case STRETCH -> Messages.Choice_stretch;
+            case POLICY -> Messages.Choice_policy;
+            case TARIFF -> Messages.Choice_tariff;
             case POLLUTANT -> Messages.Choice_pollutant;
         };
     }
@@ -30,7 +32,7 @@ final class ChoiceWords {
             case ROUTE -> Messages.Missing_route;
             case TYPE -> Messages.Missing_type;
             case STRETCH -> Messages.Missing_stretch;
-            case PLAN, BUS, YEAR, MONTH, DAY, POLLUTANT -> Messages.Chart_noBuses;
+            case PLAN, BUS, YEAR, MONTH, DAY, POLICY, TARIFF, POLLUTANT -> Messages.Chart_noBuses;
         };
     }
 }

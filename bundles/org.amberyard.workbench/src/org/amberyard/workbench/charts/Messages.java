@@ -91,6 +91,23 @@ final class Messages extends NLS {
     public static String WhatIf_stoppedAt;
     public static String WhatIf_stopping;
     public static String WhatIf_waits;
+    public static String Bill_noElectric;
+    public static String Bill_of;
+    public static String Bill_policies;
+    public static String Bill_policies_tip;
+    public static String Bill_tariffs;
+    public static String Bill_tariffs_tip;
+    public static String Choice_policy;
+    public static String Choice_tariff;
+    public static String Run_anyway;
+    public static String Run_fewer;
+    public static String Run_minutes;
+    public static String Run_moments;
+    public static String Run_not;
+    public static String Run_seconds;
+    public static String Run_takes;
+    public static String Run_title;
+    public static String Run_unknown;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.charts.messages", Messages.class);

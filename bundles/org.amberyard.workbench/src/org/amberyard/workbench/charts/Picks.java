@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import org.amberyard.charts.FirstElectricRoute;
 import org.amberyard.charts.YardDay;
 import org.amberyard.core.air.Pollutant;
+import org.amberyard.core.charging.ChargePolicy;
+import org.amberyard.core.charging.ChargeRule;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.RouteInput;
 import org.amberyard.core.duty.RunInput;
@@ -21,6 +23,7 @@ import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.VehicleYear;
 import org.amberyard.core.units.MonthNames;
+import org.amberyard.core.yard.Metering;
 import org.amberyard.core.yard.StretchKind;
 import org.amberyard.workbench.session.Choices;
 import org.amberyard.workbench.session.Choices.Chosen;
@@ -92,6 +95,21 @@ final class Picks {
         return new BusDay.Asked(place(Kind.BUS), place(Kind.YEAR), place(Kind.MONTH), day.extendedYear(), day.kind());
     }
 
+    /** The charging policy picked. */
+    ChargePolicy policy() {
+        return ChargePolicy.values()[place(Kind.POLICY)];
+    }
+
+    /** The study's own is picked first. */
+    private Options policies() {
+        ChargeRule rule = study.depot().charging().rule();
+        return Options.of(rule.comparable().stream().mapToInt(ChargePolicy::ordinal), p -> ChargePolicy.values()[p].label(), rule.policy().ordinal());
+    }
+
+    private Metering tariff(int place) {
+        return place == 0 ? study.depot().metering() : study.depot().alternatives().get(place - 1);
+    }
+
     private Options offered(Kind kind) {
         return switch (kind) {
             case PLAN -> PlanOptions.of(result);
@@ -102,10 +120,12 @@ final class Picks {
             case BUS -> buses();
             case YEAR -> Options.upTo(study.years(), y -> String.valueOf(study.baseYear() + y), study.years() - 1);
             case MONTH -> Options.upTo(Climate.MONTHS, MonthNames::brief, kinds.contains(Kind.BUS) ? worstMonth().orElse(0)
-                    : YardDay.dearestMonth(result.plans().get(place(Kind.PLAN)).yards().get(place(Kind.YEAR))));
+                    : YardDay.dearestMonth(result.plans().get(place(Kind.PLAN)).yards().get(kinds.contains(Kind.YEAR) ? place(Kind.YEAR) : study.years() - 1)));
             case DAY -> Options.upTo(Days.count(extendedYear()), d -> Days.of(d).label(),
                     Days.place(DayKind.COLDEST, onlyExtendedYear()));
             case STRETCH -> stretches();
+            case POLICY -> policies();
+            case TARIFF -> Options.upTo(1 + study.depot().alternatives().size(), t -> tariff(t).tariff().name(), 0);
             case POLLUTANT -> Options.upTo(Pollutant.values().length, p -> Pollutant.values()[p].label(), 0);
         };
     }

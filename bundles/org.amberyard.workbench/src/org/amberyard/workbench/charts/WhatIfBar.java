@@ -59,7 +59,9 @@ final class WhatIfBar {
         if (work.phase() == Phase.RUNNING) {
             work.stop();
         } else {
-            work.run();
+            button.setEnabled(false);
+            WhatIfWork asked = work;
+            asked.estimate(estimate -> RunQuestion.ask(button, asked, estimate));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.depot.BuildingLoadDay;
+import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.meta.NumberSeries;
 import org.amberyard.workbench.fields.ComputedColumn;
 import org.amberyard.workbench.fields.ComputedFigure;
@@ -20,16 +21,27 @@ final class LoadDayColumns {
 
     static List<ComputedColumn> all() {
         return List.of(
-                new ComputedFigure(Messages.LoadDay_mean, Messages.LoadDay_mean_tip, Unit.KILOWATT, 1,
-                        d -> figure(d, BuildingLoadDay::getMeanKw, s -> s.average().orElse(Double.NaN))),
+                mean(d -> ((BuildingLoadDay) d).getMeanKw()),
                 new ComputedFigure(Messages.LoadDay_peak, Messages.LoadDay_peak_tip, Unit.KILOWATT, 1,
-                        d -> figure(d, BuildingLoadDay::getPeakDayKw, s -> s.max().orElse(Double.NaN))));
+                        d -> figure(((BuildingLoadDay) d).getPeakDayKw(), s -> s.max().orElse(Double.NaN))));
+    }
+
+    /** Of days by date. */
+    static List<ComputedColumn> ofDates() {
+        return List.of(mean(d -> ((MeterDay) d).getLoadKw()),
+                new ComputedFigure(Messages.LoadDay_peak, Messages.MeterDay_peak_tip, Unit.KILOWATT, 1,
+                        d -> figure(((MeterDay) d).getLoadKw(), s -> s.max().orElse(Double.NaN))));
+    }
+
+    private static ComputedColumn mean(Function<EObject, String> loads) {
+        return new ComputedFigure(Messages.LoadDay_mean, Messages.LoadDay_mean_tip, Unit.KILOWATT, 1,
+                d -> figure(loads.apply(d), s -> s.average().orElse(Double.NaN)));
     }
 
     /** Damaged loads are named among the findings and have no figures. */
-    private static double figure(EObject day, Function<BuildingLoadDay, String> loads, ToDoubleFunction<DoubleStream> figure) {
+    private static double figure(String loads, ToDoubleFunction<DoubleStream> figure) {
         try {
-            return figure.applyAsDouble(Arrays.stream(NumberSeries.parse(loads.apply((BuildingLoadDay) day))));
+            return figure.applyAsDouble(Arrays.stream(NumberSeries.parse(loads)));
         } catch (NumberFormatException damaged) {
             return Double.NaN;
         }

@@ -143,6 +143,19 @@ final class Messages extends NLS {
     public static String Editor_closeDiscard;
     public static String Trips_uncovered;
     public static String Trips_allCovered;
+    public static String MeterDay_peak_tip;
+    public static String Table_meterBillLines;
+    public static String Table_meterBills;
+    public static String Table_meterDays;
+    public static String Charge_allDay;
+    public static String Charge_allYear;
+    public static String Charge_fromHours;
+    public static String Charge_fromKwh;
+    public static String Charge_span;
+    public static String Charge_when;
+    public static String Charge_when_tip;
+    public static String WhatIf_duration;
+    public static String WhatIf_duration_tip;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

@@ -44,7 +44,8 @@ public enum PageKind {
     TARIFFS(Messages.Page_tariffs, TariffsPage::new, DepotPackage.Literals.TARIFF, DepotPackage.Literals.TARIFF_CHARGE),
     /** The building's load. */
     BUILDING(Messages.Page_building, BuildingPage::new, DepotPackage.Literals.BUILDING_MONTH,
-            DepotPackage.Literals.BUILDING_LOAD_DAY),
+            DepotPackage.Literals.BUILDING_LOAD_DAY, DepotPackage.Literals.METER_DAY, DepotPackage.Literals.METER_BILL,
+            DepotPackage.Literals.METER_BILL_LINE),
     /** Prices. */
     PRICES(Messages.Page_prices, PricesPage::new, PricesPackage.Literals.FUEL_PRICE, PricesPackage.Literals.FLUID_PRICE,
             PricesPackage.Literals.PACK_PRICE, PricesPackage.Literals.COST_INDEX),

@@ -65,7 +65,8 @@ final class TariffsPage extends StudyPage {
     private FeatureTable charges(Sheets place, String title, FeatureTable tariffs, List<EStructuralFeature> columns) {
         return rows(place.area(), title, new ElementList(session(),
                 () -> tariffs.selected() instanceof ScheduledTariff byHours ? byHours : null,
-                Literals.SCHEDULED_TARIFF__CHARGES, Literals.TARIFF_CHARGE), columns);
+                Literals.SCHEDULED_TARIFF__CHARGES, Literals.TARIFF_CHARGE), columns,
+                List.of(new ComputedWords(Messages.Charge_when, Messages.Charge_when_tip, ChargeWhen::of)));
     }
 
     /** New tariffs are alternatives, of one kind; the table shows those of both and the one in use. */

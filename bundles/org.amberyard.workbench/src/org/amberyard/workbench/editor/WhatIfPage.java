@@ -5,6 +5,7 @@ import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.whatif.WhatIf;
 import org.amberyard.model.whatif.WhatifFactory;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
+import org.amberyard.workbench.charts.RunQuestion;
 import org.amberyard.workbench.fields.Columns;
 import org.amberyard.workbench.fields.ElementList;
 import org.amberyard.workbench.fields.FeatureTable;
@@ -32,6 +33,8 @@ final class WhatIfPage extends StudyPage {
         FeatureTable inputs = rows(parts, Messages.Table_uncertainInputs, new ElementList(session(), this::whatIf,
                 Literals.WHAT_IF__INPUTS, Literals.UNCERTAIN_INPUT), Columns.ownFirst(Literals.UNCERTAIN_INPUT));
         inputs.addTool(Messages.WhatIf_begin, Messages.WhatIf_begin_tip, () -> begin(inputs));
+        inputs.addTool(Messages.WhatIf_duration, Messages.WhatIf_duration_tip,
+                () -> session().whatIf().estimate(found -> RunQuestion.tell(parent.getShell(), found)));
         SashForm below = columns(parts);
         Sheets settings = new Sheets(below);
         FeatureTable draws = one(settings.area(), Messages.Table_draws, this::whatIf, Literals.WHAT_IF, TWO_INPUTS);

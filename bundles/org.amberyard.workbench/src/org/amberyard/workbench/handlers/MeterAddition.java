@@ -1,11 +1,13 @@
 package org.amberyard.workbench.handlers;
 
+import java.util.List;
 import org.amberyard.exchange.MeterImport;
 import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.RemoveCommand;
 
@@ -26,12 +28,19 @@ public final class MeterAddition {
         Depot depot = session.study().getDepot();
         imported.keepSolar(depot);
         CompoundCommand change = new CompoundCommand(Messages.Meter_added);
-        if (!imported.replaced(depot).isEmpty()) {
-            change.append(new RemoveCommand(session.domain(), depot, DepotPackage.Literals.DEPOT__BUILDING_LOAD_DAYS,
-                    imported.replaced(depot)));
-        }
-        change.append(new AddCommand(session.domain(), depot, DepotPackage.Literals.DEPOT__BUILDING_LOAD_DAYS, imported.days()));
+        replace(change, DepotPackage.Literals.DEPOT__BUILDING_LOAD_DAYS, imported.replaced(depot), imported.days());
+        replace(change, DepotPackage.Literals.DEPOT__METER_DAYS, imported.replacedDates(depot), imported.dated());
         session.execute(change);
         return imported.days().get(0);
+    }
+
+    private void replace(CompoundCommand change, EReference days, List<?> old, List<?> now) {
+        Depot depot = session.study().getDepot();
+        if (!old.isEmpty()) {
+            change.append(new RemoveCommand(session.domain(), depot, days, old));
+        }
+        if (!now.isEmpty()) {
+            change.append(new AddCommand(session.domain(), depot, days, now));
+        }
     }
 }

@@ -41,6 +41,8 @@ public final class FitCurveDialog extends SizedDialog {
     private final StudySession session;
     private final List<ElectricType> types;
     private FitForm form;
+    private LogChooser choice;
+    private UseForRoutes use;
     private Text words;
     private CurveFitPane chart;
     private Grid changes;
@@ -59,6 +61,7 @@ public final class FitCurveDialog extends SizedDialog {
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
         form = new FitForm(area, session.study(), types, this::refit);
+        choice = new LogChooser(area, session.study(), this::refit);
         SashForm parts = new SashForm(area, SWT.VERTICAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(parts);
         SashForm above = new SashForm(parts, SWT.HORIZONTAL | SWT.SMOOTH);
@@ -69,6 +72,7 @@ public final class FitCurveDialog extends SizedDialog {
         changes = table(tables, CurveChangeTable.NONE);
         residuals = table(tables, ResidualTable.NONE);
         parts.setWeights(3, 2);
+        use = new UseForRoutes(area, session.study(), this::ready);
         return area;
     }
 
@@ -90,7 +94,7 @@ public final class FitCurveDialog extends SizedDialog {
     private void refit() {
         forget();
         try {
-            CurveLogs logs = CurveLogs.of(session.study(), form.type());
+            CurveLogs logs = CurveLogs.of(session.study(), form.type(), choice.of(form.type()));
             job = new FitJob(logs, form.settings(), getShell().getDisplay(), this::show);
             words.setText(Messages.Fit_fitting);
             job.schedule();
@@ -123,7 +127,14 @@ public final class FitCurveDialog extends SizedDialog {
         chart.say(fitting.fit().isPresent() ? "" : Messages.Fit_noChart);
         changes.setModel(new ResultModel(CurveChangeTable.of(fitting)));
         residuals.setModel(new ResultModel(ResidualTable.of(fitting)));
-        accept().setEnabled(!CurveWriter.changes(fitting).isEmpty());
+        use.show(fitting.type());
+        ready();
+    }
+
+    /** There is something to accept: a curve that differs from the type's, or routes that would go by it. */
+    private void ready() {
+        accept().setEnabled(shown != null && shown.fit().isPresent()
+                && !(CurveWriter.changes(shown).isEmpty() && use.routes().isEmpty()));
     }
 
     private Button accept() {
@@ -132,7 +143,7 @@ public final class FitCurveDialog extends SizedDialog {
 
     @Override
     protected void okPressed() {
-        session.execute(new WriteCurve(shown));
+        session.execute(new WriteCurve(shown, use.routes()));
         super.okPressed();
     }
 

@@ -30,6 +30,10 @@ public final class Choices {
         DAY,
         /** A stretch of days of the yard in the month. */
         STRETCH,
+        /** A charging policy. */
+        POLICY,
+        /** A tariff of the study. */
+        TARIFF,
         /** A pollutant. */
         POLLUTANT
     }

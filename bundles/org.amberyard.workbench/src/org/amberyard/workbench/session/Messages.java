@@ -23,6 +23,8 @@ final class Messages extends NLS {
     public static String Step_gone;
     public static String Step_more;
     public static String Step_nothing;
+    public static String WhatIf_estimating;
+    public static String WhatIf_fewerDraws;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.session.messages", Messages.class);

@@ -3,9 +3,11 @@ package org.amberyard.workbench.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.whatif.WhatifPackage;
 import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.study.whatif.SavedRun;
 import org.amberyard.workbench.work.EventQueue;
@@ -13,6 +15,8 @@ import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 /** The what-if of a study that is open: run in the background, stopped, gone on with, kept beside the study's file. Used on the event thread. */
@@ -54,6 +58,7 @@ public final class WhatIfWork {
     private boolean stopping;
     private long startedNanos;
     private boolean looked;
+    private boolean waiting;
 
     WhatIfWork(StudySession session, Display display) {
         this.session = session;
@@ -115,6 +120,32 @@ public final class WhatIfWork {
     public boolean canRun() {
         return phase != Phase.RUNNING && session.evaluation().current().isPresent() && session.study().getWhatIf() != null
                 && !session.study().getWhatIf().getInputs().isEmpty();
+    }
+
+    /**
+     * Finds out how long a run would take; the answer comes on the event thread, empty where none could be found. Nothing happens as long as
+     * it cannot be run.
+     */
+    public void estimate(Consumer<Optional<RunEstimate>> told) {
+        if (canRun()) {
+            new EstimateJob(EcoreUtil.copy(session.study()), session.evaluation().current().orElseThrow(), isOutdated() ? Optional.empty() : kept,
+                    found -> later(() -> told.accept(found))).schedule();
+        }
+    }
+
+    /** Sets the number of draws, as an edit that can be undone, and runs it as soon as results are known again. */
+    public void runWith(int draws) {
+        waiting = true;
+        session.execute(SetCommand.create(session.domain(), session.study().getWhatIf(), WhatifPackage.Literals.WHAT_IF__DRAWS, draws),
+                NLS.bind(Messages.WhatIf_fewerDraws, draws));
+        runWaiting();
+    }
+
+    private void runWaiting() {
+        if (waiting && canRun()) {
+            waiting = false;
+            run();
+        }
     }
 
     /** Runs it, or goes on where it was stopped as long as the study is the same. */
@@ -192,6 +223,7 @@ public final class WhatIfWork {
      * is still the one of the run.
      */
     void evaluated() {
+        runWaiting();
         if (session.evaluation().current().isEmpty() || session.study().getWhatIf() == null) {
             return;
         }

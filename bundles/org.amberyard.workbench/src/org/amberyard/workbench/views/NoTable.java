@@ -3,7 +3,7 @@ package org.amberyard.workbench.views;
 import org.amberyard.workbench.grid.GridModel;
 
 /** What a grid shows as long as its table is not there: nothing, and no headers of another one. */
-final class NoTable implements GridModel {
+public final class NoTable implements GridModel {
 
     @Override
     public int rows() {

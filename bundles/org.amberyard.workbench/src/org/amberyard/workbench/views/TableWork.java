@@ -2,7 +2,9 @@ package org.amberyard.workbench.views;
 
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
@@ -19,10 +21,10 @@ import org.eclipse.swt.widgets.Control;
  * Makes tables of results in the background; of several requests only the last counts. Used on the event thread, on which it also
  * answers.
  */
-final class TableWork extends Job {
+public final class TableWork extends Job {
 
     /** Hears what becomes of the table that was asked for last. */
-    interface Listener {
+    public interface Listener {
         /** A part of the work, 0 to 1, is done; not told of a table that is made in a moment. */
         void at(double share);
 
@@ -33,7 +35,7 @@ final class TableWork extends Job {
         void failed(String why);
     }
 
-    private record Request(int place, StudyResult result, UnitSystem units) {
+    private record Request(Function<Progress, ResultTable> maker) {
     }
 
     private final Owner owner;
@@ -41,7 +43,7 @@ final class TableWork extends Job {
     private volatile Request wanted;
 
     /** Work for a control, with which it ends. */
-    TableWork(Control owner, Listener listener) {
+    public TableWork(Control owner, Listener listener) {
         super(Messages.Results_making);
         this.owner = new Owner(owner);
         this.listener = listener;
@@ -50,12 +52,17 @@ final class TableWork extends Job {
 
     /** Makes a table by its place among the tables. */
     void make(int place, StudyResult result, UnitSystem units) {
-        wanted = new Request(place, result, units);
+        make(progress -> ResultTables.of(place, result, units, progress));
+    }
+
+    /** Makes a table that tells a progress how far it has come. */
+    public void make(Function<Progress, ResultTable> maker) {
+        wanted = new Request(maker);
         schedule();
     }
 
     /** Nothing is wanted any more. */
-    void stop() {
+    public void stop() {
         wanted = null;
     }
 
@@ -66,7 +73,7 @@ final class TableWork extends Job {
             return Status.CANCEL_STATUS;
         }
         try {
-            ResultTable table = ResultTables.of(request.place(), request.result(), request.units(),
+            ResultTable table = request.maker().apply(
                     new JobProgress(owner, () -> request == wanted, listener::at));
             answer(request, l -> l.done(table));
         } catch (CancellationException e) {

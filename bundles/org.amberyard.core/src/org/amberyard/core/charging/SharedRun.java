@@ -4,38 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Charging at a port whose plugs share its power; see {@link PortUnit} for the rule. The parts are set anew at every step, and
+ * Charging of buses that share power, by a rule of {@link PowerParts}. The parts are set anew at every step, and
  * whenever a bus comes, goes or is full. Where some bus stands at every moment, the turns before and after are charged with it,
  * so that who stands over the end of the stretch shares with those at its start.
  */
-final class CabinetRun {
-    private final PortUnit unit;
+final class SharedRun {
+    private final PowerParts parts;
     private final StepGrid grid;
     private final ChargeRule rule;
-    private final List<Member> members = new ArrayList<>();
+    private final List<SharingBus> members = new ArrayList<>();
 
-    /** A bus in one turn of the stretch. */
-    private static final class Member {
-        private final PlugCharge charge;
-        private final double laterMin;
-        private final ChargeTimes times;
-        private double meterKw;
-        private double fullMin;
-        private boolean granted;
-
-        private Member(PlugCharge charge, double laterMin, ChargeTimes times) {
-            this.charge = charge;
-            this.laterMin = laterMin;
-            this.times = times;
-        }
-
-        private boolean draws(double nowMin) {
-            return times.endMin(nowMin) > nowMin && !charge.full();
-        }
-    }
-
-    CabinetRun(PortUnit unit, StepGrid grid, ChargeRule rule) {
-        this.unit = unit;
+    SharedRun(PowerParts parts, StepGrid grid, ChargeRule rule) {
+        this.parts = parts;
         this.grid = grid;
         this.rule = rule;
     }
@@ -52,7 +32,7 @@ final class CabinetRun {
         if (meets) {
             int own = members.size();
             for (int place = 0; place < own; place++) {
-                Member member = members.get(place);
+                SharingBus member = members.get(place);
                 add(member.charge.unbooked(), member.laterMin - lengthMin);
                 add(member.charge.unbooked(), member.laterMin + lengthMin);
             }
@@ -61,7 +41,7 @@ final class CabinetRun {
     }
 
     private void add(PlugCharge charge, double laterMin) {
-        members.add(new Member(charge, laterMin, charge.times(rule).later(laterMin)));
+        members.add(new SharingBus(charge, laterMin, charge.times(rule).later(laterMin)));
     }
 
     private void run() {
@@ -71,7 +51,7 @@ final class CabinetRun {
             if (drawing == 0) {
                 nowMin = nextStart(nowMin);
             } else {
-                share(drawing);
+                parts.share(members, drawing);
                 int step = (int) Math.floor(nowMin / grid.stepMin());
                 double nextMin = nextChange(nowMin, (step + 1) * grid.stepMin());
                 advance(nowMin, nextMin, step);
@@ -82,7 +62,7 @@ final class CabinetRun {
 
     private double nextStart(double nowMin) {
         double next = Double.POSITIVE_INFINITY;
-        for (Member member : members) {
+        for (SharingBus member : members) {
             next = Math.min(next, member.times.nextMin(nowMin));
         }
         return next;
@@ -91,7 +71,7 @@ final class CabinetRun {
     /** Sets what each bus would draw and returns how many draw. */
     private int ask(double nowMin) {
         int drawing = 0;
-        for (Member member : members) {
+        for (SharingBus member : members) {
             member.granted = !member.draws(nowMin);
             member.meterKw = 0;
             if (!member.granted) {
@@ -106,33 +86,13 @@ final class CabinetRun {
         return drawing;
     }
 
-    /** Cuts what the buses ask for to equal parts of the port's power; those that ask for less leave the rest to the others. */
-    private void share(int drawing) {
-        double leftKw = unit.port().powerKw();
-        int left = drawing;
-        for (boolean again = true; again && left > 0;) {
-            again = false;
-            double partKw = leftKw / left;
-            for (Member member : members) {
-                if (!member.granted && member.meterKw <= partKw) {
-                    member.granted = true;
-                    leftKw -= member.meterKw;
-                    left--;
-                    again = true;
-                }
-            }
-        }
-        for (Member member : members) {
-            member.meterKw = member.granted ? member.meterKw : leftKw / left;
-        }
-    }
-
     private double nextChange(double nowMin, double stepEndMin) {
         double next = stepEndMin;
-        for (Member member : members) {
+        for (SharingBus member : members) {
             next = Math.min(next, member.times.nextMin(nowMin));
             if (member.draws(nowMin)) {
-                member.fullMin = nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency);
+                member.fullMin = member.meterKw > 0
+                        ? nowMin + 60 * member.charge.hoursToFull(member.meterKw * member.charge.efficiency) : Double.POSITIVE_INFINITY;
                 next = Math.min(next, Math.min(member.times.endMin(nowMin), member.fullMin));
             }
         }
@@ -140,8 +100,8 @@ final class CabinetRun {
     }
 
     private void advance(double nowMin, double nextMin, int step) {
-        for (Member member : members) {
-            if (member.draws(nowMin)) {
+        for (SharingBus member : members) {
+            if (member.draws(nowMin) && member.meterKw > 0) {
                 PlugCharge charge = member.charge;
                 double kw = member.meterKw * charge.efficiency;
                 charge.reach(member.fullMin <= nextMin ? charge.targetShare : charge.after(kw, (nextMin - nowMin) / 60), step);

@@ -1,0 +1,27 @@
+package org.amberyard.core.audit;
+
+import java.util.List;
+import org.amberyard.core.tariff.DatedLoad;
+import org.amberyard.core.tariff.HolidayRule;
+import org.amberyard.core.tariff.PeriodBill;
+import org.amberyard.core.tariff.Tariff;
+
+/**
+ * A printed bill and the tariff by which its meter is billed.
+ *
+ * @param printed the bill
+ * @param tariff the tariff
+ * @param holidays holidays of the tariff
+ * @param contractYear year of the contract, 1 for the first
+ */
+public record BillRecord(PrintedBill printed, Tariff tariff, List<HolidayRule> holidays, int contractYear) {
+
+    public BillRecord {
+        holidays = List.copyOf(holidays);
+    }
+
+    /** What the tariff asks for any period of a load. */
+    PeriodBill over(DatedLoad load) {
+        return new PeriodBill(tariff, contractYear, holidays, load);
+    }
+}

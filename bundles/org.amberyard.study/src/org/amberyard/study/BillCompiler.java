@@ -1,0 +1,73 @@
+package org.amberyard.study;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.amberyard.core.audit.BillRecord;
+import org.amberyard.core.audit.BillRecords;
+import org.amberyard.core.audit.PrintedBill;
+import org.amberyard.core.audit.PrintedLine;
+import org.amberyard.core.tariff.BillingPeriod;
+import org.amberyard.core.tariff.DatedLoad;
+import org.amberyard.core.tariff.MeteredDay;
+import org.amberyard.model.depot.Depot;
+import org.amberyard.model.depot.MeterBill;
+import org.amberyard.model.depot.MeterDay;
+import org.amberyard.model.depot.ScheduledTariff;
+import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.meta.IsoDay;
+import org.amberyard.model.meta.NumberSeries;
+
+/** Compiles printed bills and the days of the meter by which they are worked out again. */
+final class BillCompiler {
+    private BillCompiler() {
+    }
+
+    /** The bills whose period is known and whose tariff can be billed; findings name the others. */
+    static BillRecords compile(Depot depot) {
+        List<MeteredDay> days = depot.getMeterDays().stream().flatMap(d -> day(d).stream()).toList();
+        return new BillRecords(depot.getMeterBills().stream().flatMap(b -> record(b, depot).stream()).toList(), new DatedLoad(days));
+    }
+
+    private static Optional<MeteredDay> day(MeterDay day) {
+        return IsoDay.of(day.getDate()).map(date -> new MeteredDay(date, NumberSeries.parse(day.getLoadKw())));
+    }
+
+    /** The tariff by which a bill's meter is billed: its own, else the one in use. */
+    static Tariff tariff(MeterBill bill, Depot depot) {
+        return bill.getTariff() == null ? depot.getTariff() : bill.getTariff();
+    }
+
+    private static Optional<BillRecord> record(MeterBill bill, Depot depot) {
+        Tariff tariff = tariff(bill, depot);
+        return period(bill).filter(p -> tariff != null && TariffFaults.of(tariff).isEmpty()).map(period -> {
+            org.amberyard.core.tariff.Tariff compiled = TariffCompiler.compile(tariff);
+            return new BillRecord(printed(bill, period), compiled,
+                    tariff instanceof ScheduledTariff byHours ? HolidayText.parse(byHours.getHolidays()) : List.of(),
+                    contractYear(tariff, compiled.settledYear(), period.first()));
+        });
+    }
+
+    private static PrintedBill printed(MeterBill bill, BillingPeriod period) {
+        return new PrintedBill(bill.getName(), period, known(bill.getEnergyKwh()), known(bill.getDemandKw()),
+                bill.getLines().stream().map(l -> new PrintedLine(l.getLine(), l.getAmount())).toList(), known(bill.getTotal()));
+    }
+
+    private static Optional<BillingPeriod> period(MeterBill bill) {
+        Optional<LocalDate> first = IsoDay.of(bill.getFirstDay());
+        Optional<LocalDate> last = IsoDay.of(bill.getLastDay());
+        return first.isPresent() && last.isPresent() && !last.get().isBefore(first.get())
+                ? Optional.of(new BillingPeriod(first.get(), last.get())) : Optional.empty();
+    }
+
+    /** Year of the contract of a past day; a service of which no start is told has long been there. */
+    private static int contractYear(Tariff tariff, int settledYear, LocalDate day) {
+        int start = tariff instanceof ScheduledTariff byHours ? byHours.getContractStartYear() : 0;
+        return start > 0 ? Math.max(1, Math.min(settledYear, day.getYear() - start + 1)) : settledYear;
+    }
+
+    private static OptionalDouble known(Double figure) {
+        return figure == null ? OptionalDouble.empty() : OptionalDouble.of(figure);
+    }
+}
