@@ -22,7 +22,7 @@ final class CoverTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Last year of the study, in which the trips are looked at.",
                         r -> r.result().input().baseYear() + r.result().input().years() - 1)
-                .text("trip", "Trip", "Name of the trip.", r -> r.trip().name())
+                .text("trip", "Trip", "Name of the trip.", r -> r.trip().name()).heads()
                 .text("kind", "Kind", "What the trip is for.", r -> r.trip().kind())
                 .text("date", "Date", "Day of the trip as year, month and day, in the year that the list of trips stands for.",
                         r -> r.trip().date().toString())
@@ -64,7 +64,7 @@ final class CoverTables {
                 .year("year", "Year", "Last year of the study, in which the spares are looked at.",
                         r -> r.result().input().baseYear() + r.cover().year())
                 .text("place", "Place", "Place in the fleet by its bus number.",
-                        r -> r.result().input().buses().get(r.spare().place()).name())
+                        r -> r.result().input().buses().get(r.spare().place()).name()).heads()
                 .text("unit", "Bus", "The bus that stands there.", r -> r.spare().vehicle().unit())
                 .text("type", "Type", "Vehicle type.",
                         r -> r.result().input().types().get(r.spare().vehicle().type()).name())
