@@ -78,7 +78,7 @@ final class BestPlanSearch {
         Candidate best = search(prices, least.picks());
         List<BestPlan.NoBound> none = noBound(prices, least);
         double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
-        return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
+        return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(), CapLevelling.Unmet.of(before),
                 none.isEmpty() ? OptionalDouble.of(left.presentCostAfterFinancing() + (least.proven() ? least.cost() : relaxed.cost()) - portsThere)
                         : OptionalDouble.empty(),
                 none, least.within() ? scarce(relaxed.prices()) : List.of(), electricShort(best.plan));

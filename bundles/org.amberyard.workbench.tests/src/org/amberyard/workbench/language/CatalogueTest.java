@@ -114,6 +114,14 @@ class CatalogueTest {
             falla a −4 °F desde 2031 (después del estudio): le faltan 6.1 kWh con reserva de 15 %; bastaría una carga entre recorridos de 48 min
             fails at −4 °F from 2031: short by 6.1 kWh at 15 % reserve; larger pack: Electric C 226 would do | \
             falla a −4 °F desde 2031: le faltan 6.1 kWh con reserva de 15 %; paquete mayor: Electric C 226: bastaría
+            As it is, the plan breaks its cap of USD 1,100,000 a year in 2 of 15 years, by: 2027 USD 226,579; 2032 USD 41,740. | \
+            Como está, el plan rebasa su tope de USD 1,100,000 al año en 2 de 15 años, por: 2027 USD 226,579; 2032 USD 41,740.
+            3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year. | \
+            Se mueven 3 pasos, pero no se hallaron movimientos que respeten el tope de USD 1,100,000 al año en todos los años.
+            Bus B07 (Electric C 150): from 2032 to 2031; lost: Clean Fleet Fund. | \
+            Autobús B07 (Electric C 150): de 2032 a 2031; se pierde: Clean Fleet Fund.
+            “o” stands on other assumptions: prices, routes with trips; the same: climate, bus types; versions 12ab and 34cd. | \
+            «o» se apoya en otros supuestos: precios, rutas con viajes; los mismos: clima, tipos de autobús; versiones 12ab y 34cd.
             uncertain input Dato incierto 9 | Dato incierto 9
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.

@@ -143,6 +143,10 @@ final class Messages extends NLS {
     public static String Editor_closeDiscard;
     public static String Trips_uncovered;
     public static String Trips_allCovered;
+    public static String Plan_compare;
+    public static String Plan_level;
+    public static String Plan_best;
+    public static String Plan_compare_tip;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);
