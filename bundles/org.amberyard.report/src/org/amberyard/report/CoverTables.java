@@ -9,12 +9,26 @@ import org.amberyard.core.plan.SpareCover;
 import org.amberyard.core.plan.TripCover;
 import org.amberyard.core.plan.TripVerdict;
 import org.amberyard.core.units.Unit;
+import org.amberyard.report.CoverRows.OfGap;
 import org.amberyard.report.CoverRows.OfSpare;
 import org.amberyard.report.CoverRows.OfTrip;
 
 /** Tables of who covers trips, and which routes the spares can stand in for, in the last year of the plans. */
 final class CoverTables {
     private CoverTables() {
+    }
+
+    static TableDefinition<OfGap> coverByYear() {
+        return new TableDefinition<>("cover_by_year", "Trips and spares by year", OfGap::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .optionalYear("year", "Year", "Year; empty in the first row of a plan, which counts what is uncovered in any year.", OfGap::year)
+                .heads()
+                .text("answer", "Answer", "What is left uncovered, counted.", OfGap::answer)
+                .count("uncovered_trips", "Trips not covered", "Trips that no bus of the plan can cover.", r -> r.trips().size())
+                .text("uncovered_trip_names", "Which trips", "Those trips.", r -> String.join(", ", r.tripNames()))
+                .count("routes_without_spare", "Routes without a spare", "Routes that no spare of the plan can stand in for; none where the "
+                        + "yard keeps no spares.", r -> r.routes().size())
+                .text("routes_without_spare_names", "Which routes", "Those routes.", r -> String.join(", ", r.routeNames()));
     }
 
     static TableDefinition<OfTrip> tripCover() {

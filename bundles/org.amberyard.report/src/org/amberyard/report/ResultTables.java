@@ -145,7 +145,7 @@ public final class ResultTables {
                         FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())).restingOn(Behind.SETTINGS),
                 new Grouped("Routes and trips", List.of(RouteTables.routeFit(), RouteTables.routeEnergy(),
                         OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
-                        OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover()))
+                        OutlookTables.routeCalibration(), CoverTables.coverByYear(), CoverTables.tripCover(), CoverTables.spareCover()))
                         .restingOn(Behind.SITE, Behind.CALENDAR, Behind.SETTINGS),
                 new Grouped("Shop", List.of(UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(),
                         UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())).restingOn(Behind.SETTINGS),

@@ -18,6 +18,7 @@ public final class StudyResult {
     private final Map<Integer, YardPrices> yardPrices = new HashMap<>();
     private final FitOutlooks fitOutlooks;
     private List<List<RouteOutlook>> outlooks;
+    private List<List<CoverYear>> covers;
 
     /**
      * Results that were found one by one.
@@ -117,6 +118,15 @@ public final class StudyResult {
             outlooks = new RouteOutlooks(this).all().stream().map(List::copyOf).toList();
         }
         return outlooks;
+    }
+
+    /** For every plan, what its fleet cannot cover year by year; found when it is first asked for. */
+    public synchronized List<List<CoverYear>> covers() {
+        if (covers == null) {
+            TripDrives drives = new TripDrives(duty);
+            covers = plans.stream().map(p -> CoverYear.of(this, p, drives)).toList();
+        }
+        return covers;
     }
 
     /** Results of the baseline. */

@@ -122,6 +122,9 @@ class CatalogueTest {
             Autobús B07 (Electric C 150): de 2032 a 2031; se pierde: Clean Fleet Fund.
             “o” stands on other assumptions: prices, routes with trips; the same: climate, bus types; versions 12ab and 34cd. | \
             «o» se apoya en otros supuestos: precios, rutas con viajes; los mismos: clima, tipos de autobús; versiones 12ab y 34cd.
+            Plan “A”: no bus can cover some trips in 4 years before the last: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1. | \
+            Plan «A»: ningún autobús puede cubrir algunos viajes en 4 años antes del último: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1.
+            uncovered: 2 trips, 1 route without a spare | sin cubrir: 2 viajes, 1 ruta sin reserva
             uncertain input Dato incierto 9 | Dato incierto 9
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
