@@ -12,7 +12,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 
-/** Findings on years before the last in which the fleet of a plan leaves trips or routes uncovered; the last year has findings of its own. */
+/** Findings on trips and routes that the fleet of a plan leaves uncovered before the last year alone; what it does then has findings of its own. */
 final class CoverYearFindings {
     private static final int MOST_YEARS = 3;
     private static final int MOST_NAMES = 4;
@@ -22,13 +22,15 @@ final class CoverYearFindings {
     private final String name;
     private final int plan;
     private final List<CoverYear> years;
+    private final CoverYear last;
 
     CoverYearFindings(Study study, StudyResult result, int plan) {
         this.study = study;
         this.input = result.input();
         this.name = result.plans().get(plan).name();
         this.plan = plan;
-        this.years = result.covers().get(plan).stream().filter(y -> y.year() < input.years() - 1).toList();
+        this.years = result.covers().get(plan).subList(0, input.years() - 1);
+        this.last = result.covers().get(plan).get(input.years() - 1);
     }
 
     List<Finding> list() {
@@ -37,7 +39,8 @@ final class CoverYearFindings {
                 finding("no spare can stand in on some routes", CoverYear::routes, r -> input.duty().routes().get(r).name())).toList();
     }
 
-    private Stream<Finding> finding(String fact, Function<CoverYear, List<Integer>> open, IntFunction<String> named) {
+    private Stream<Finding> finding(String fact, Function<CoverYear, List<Integer>> all, IntFunction<String> named) {
+        Function<CoverYear, List<Integer>> open = year -> all.apply(year).stream().filter(o -> !all.apply(last).contains(o)).toList();
         List<CoverYear> gaps = years.stream().filter(y -> !open.apply(y).isEmpty()).toList();
         if (gaps.isEmpty()) {
             return Stream.empty();
