@@ -27,6 +27,7 @@ public final class ResultFindings {
             findings.addAll(new PackFindings(study, result, plan).list());
             findings.addAll(new PortFindings(study, result, plan).list());
             findings.addAll(new QuoteFindings(study, result, plan).list());
+            findings.addAll(new OrderFindings(study, result, plan).list());
             findings.addAll(new FundingFindings(study, result, plan).list());
             findings.addAll(new BudgetFindings(study, result, plan).list());
         }

@@ -2,6 +2,8 @@ package org.amberyard.report.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.charts.BudgetChart;
+import org.amberyard.charts.ChartTheme;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.ResultTable;
@@ -16,6 +18,8 @@ final class Appendix {
 
     private Appendix() {
     }
+
+    private static final double CHART_HEIGHT = 0.42;
 
     static Document of(PaperInput in, Progress progress) {
         List<Section> sections = new ArrayList<>(List.of(Section.of("Contents", new Block.Contents())));
@@ -32,6 +36,8 @@ final class Appendix {
             }
             sections.addAll(TurnedPages.of("Results: " + group.title(), blocks, in.choices().paper()));
         }
+        sections.add(Section.of("Money by year", new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
+                "To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
         sections.add(SensitivityPapers.section(in, place + 1));
         sections.add(inputs(in));
         progress.at(1);
