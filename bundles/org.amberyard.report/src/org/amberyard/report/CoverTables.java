@@ -78,7 +78,8 @@ final class CoverTables {
                 .year("year", "Year", "Last year of the study, in which the spares are looked at.",
                         r -> r.result().input().baseYear() + r.cover().year())
                 .text("place", "Place", "Place in the fleet by its bus number.",
-                        r -> r.result().input().buses().get(r.spare().place()).name()).heads()
+                        r -> r.result().input().buses().get(r.spare().place()).name())
+                .heads()
                 .text("unit", "Bus", "The bus that stands there.", r -> r.spare().vehicle().unit())
                 .text("type", "Type", "Vehicle type.",
                         r -> r.result().input().types().get(r.spare().vehicle().type()).name())

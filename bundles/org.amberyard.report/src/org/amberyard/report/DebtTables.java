@@ -62,7 +62,8 @@ final class DebtTables {
                 .text("financing", "Financing", "Name of the financing.", r -> r.debt().financing().name())
                 .text("kind", "Kind", "Loan, lease or bond.", OfDebt::kind)
                 .year("year", "Drawn in", "Year at whose start it is drawn; all amounts are in money of the time of payment.",
-                        r -> r.calendar(0)).heads()
+                        r -> r.calendar(0))
+                .heads()
                 .money("sum", "Sum", "Money drawn, or price of what is leased: the share financed of the year's purchases less "
                         + "awards.", r -> r.debt().schedule().proceeds())
                 .why(r -> r.debt().drawn())

@@ -75,7 +75,8 @@ final class OutlookTables {
                 .text("type", "Type", "Electric type that fails it with an aged pack.",
                         r -> r.of().fit().map(f -> r.of().result().input().types().get(f.type()).name()).orElse(""))
                 .count("rank", "Rank", "Cures before helps, savings before costs, then cost per distance; an engine last.",
-                        OfRemedy::rank).heads()
+                        OfRemedy::rank)
+                .heads()
                 .text("remedy", "Remedy", "What is done; evaluated by driving the route again.",
                         r -> r.remedy().words(r.of().result().input()))
                 .text("cures", "Cures", "Whether the duty is then done to the end of the pack's service.",
@@ -97,7 +98,8 @@ final class OutlookTables {
                 .text("type", "Type", "Electric vehicle type.",
                         r -> r.result().input().types().get(r.weather().type()).name())
                 .text("weather", "Weather", "Mild: normal day nearest to 18 °C. Hot: hottest operated day. Cold: normal day of "
-                        + "the coldest month. Design-cold: coldest operated day.", r -> r.weather().kind().label()).heads()
+                        + "the coldest month. Design-cold: coldest operated day.", r -> r.weather().kind().label())
+                .heads()
                 .text("month", "Month", "Month of that day.",
                         r -> MonthNames.full(r.weather().month()))
                 .number("mean_air", "Mean outside air", Unit.CELSIUS, "Mean of the day.", r -> r.weather().meanAirC())

@@ -42,7 +42,8 @@ final class ServiceTables {
                 .text("plan", "Plan", "Name of the plan; a plan whose ports stay within the service at full power has no rows.",
                         r -> r.plan().name())
                 .text("remedy", "Remedy", "What would do. Local code, the utility and a licensed electrician decide; managed "
-                        + "charging counts only under a listed load-management system.", r -> r.remedy().words()).heads()
+                        + "charging counts only under a listed load-management system.", r -> r.remedy().words())
+                .heads()
                 .text("connected_from", "Full power exceeds from", "First year in which all ports at full power exceed the service.",
                         r -> r.calendar(r.advice().connectedFrom()))
                 .text("planned_from", "Planned charging exceeds from", "First year in which even charging as planned exceeds it.",

@@ -69,7 +69,8 @@ final class WhyTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .text("group", "Group", "Group of the category.", r -> r.step().category().group().label())
                 .text("category", "Category", "Cost category; those without a difference are left out.",
-                        r -> r.step().category().label()).heads()
+                        r -> r.step().category().label())
+                .heads()
                 .money("baseline_cost", "Baseline", "Present cost in the baseline.", r -> r.step().from())
                 .money("plan_cost", "Plan", "Present cost in the plan.", r -> r.step().to())
                 .money("change", "Change", "What the category adds to the present cost of the baseline; the changes sum to the "

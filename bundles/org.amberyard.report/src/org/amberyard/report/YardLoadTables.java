@@ -18,7 +18,8 @@ final class YardLoadTables {
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
                 .text("month", "Month", "Month. Nights before a holiday or a school break count as nights before a "
-                        + "service day, charged in less time than there is.", r -> MonthNames.full(r.month().month())).heads()
+                        + "service day, charged in less time than there is.", r -> MonthNames.full(r.month().month()))
+                .heads()
                 .number("energy", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.",
                         r -> r.month().yardKwh())
                 .number("charging_peak", "Demand of charging", Unit.KILOWATT,
@@ -69,7 +70,8 @@ final class YardLoadTables {
                 .text("day", "Day", "Coldest service day of the month, and the days of its highest demand where these "
                         + "are others; each is followed by one like it.", r -> r.stretch().label())
                 .text("port", "Port", "Port by its number in the yard, in the order bought, and its type; none for a bus that "
-                        + "finds no plug.", OfPlug::port).heads()
+                        + "finds no plug.", OfPlug::port)
+                .heads()
                 .text("plug", "Plug", "Plug of the port.", OfPlug::plug)
                 .text("bus", "Bus", "The bus.", r -> r.plugIn().label())
                 .text("from", "Plugged in", "When it is plugged in; an arrival plugs itself in.", OfPlug::from)

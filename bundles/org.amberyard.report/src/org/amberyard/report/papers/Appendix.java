@@ -16,10 +16,11 @@ import org.amberyard.report.document.Section;
 final class Appendix {
     private static final String TITLE = "Appendix: methods, results, inputs";
 
+    /** Height over width. */
+    private static final double CHART_HEIGHT = 0.42;
+
     private Appendix() {
     }
-
-    private static final double CHART_HEIGHT = 0.42;
 
     static Document of(PaperInput in, Progress progress) {
         List<Section> sections = new ArrayList<>(List.of(Section.of("Contents", new Block.Contents())));

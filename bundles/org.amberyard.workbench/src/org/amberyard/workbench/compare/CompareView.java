@@ -144,7 +144,8 @@ public final class CompareView extends ViewPart {
             shown = bar.what();
             grid.setModel(table);
         }
-        bar.stamp(here == null ? "" : there == null ? Words.say(here.assumptions().words()) : Words.say(here.assumptions().against(there.assumptions(), there.name())));
+        bar.stamp(here == null ? "" : there == null ? Words.say(here.assumptions().words())
+                : Words.say(here.assumptions().against(there.assumptions(), there.name())));
         bar.say(here == null ? Messages.Compare_none
                 : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
     }

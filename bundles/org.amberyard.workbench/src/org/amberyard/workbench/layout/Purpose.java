@@ -19,7 +19,8 @@ public enum Purpose {
     /** Emissions, and what grants ask for. */
     AIR("air", List.of("emissions_by_year"), List.of("emissions", "budgetByYear", "results"), List.of("fleetByYear", "why", "findings")),
     /** What if inputs are otherwise. */
-    WHAT_IF("whatIfLayout", List.of("what_if_summary", "tornado", "price_break_even"), List.of("whatIf", "planDifference", "results"), List.of("whatIfDraws", "whatIfBudget", "whatIfPrices", "why", "findings"));
+    WHAT_IF("whatIfLayout", List.of("what_if_summary", "tornado", "price_break_even"), List.of("whatIf", "planDifference", "results"),
+            List.of("whatIfDraws", "whatIfBudget", "whatIfPrices", "why", "findings"));
 
     private static final String PREFIX = "org.amberyard.workbench.";
     /** What may be opened beside the views of any purpose. */
