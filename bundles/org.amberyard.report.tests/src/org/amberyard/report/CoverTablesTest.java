@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.plan.TripCover;
+import org.amberyard.core.plan.TripInput;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.testsupport.SampleCover;
 import org.amberyard.testsupport.SampleDistrict;
@@ -59,5 +60,34 @@ class CoverTablesTest {
         assertNull(spares.cell(0, "longest_not_covered_distance"));
         assertEquals(0, spares.cell(0, "routes_without_spare"));
         assertEquals("", spares.cell(0, "routes_without_spare_names"));
+    }
+
+    /** Of each plan a row that counts over all years, then one for each year, which agree with the cover of that year. */
+    @Test
+    void whatIsUncoveredIsCountedByYearAndOnTop() {
+        ResultTable years = table("cover_by_year");
+        int span = result.input().years();
+        assertEquals(2 * (span + 1), years.rows().size());
+        for (int plan = 0; plan < 2; plan++) {
+            int top = plan * (span + 1);
+            assertNull(years.cell(top, "year"));
+            assertEquals("uncovered: 0", years.cell(top, "answer"));
+            for (int year = 0; year < span; year++) {
+                TripCover cover = TripCover.of(result, plan, year);
+                assertEquals(result.input().baseYear() + year, years.cell(top + 1 + year, "year"));
+                assertEquals(cover.uncovered().size(), years.cell(top + 1 + year, "uncovered_trips"));
+            }
+        }
+    }
+
+    @Test
+    void whatIsUncoveredIsNamed() {
+        List<TripInput> far = result.input().trips().stream().map(t -> new TripInput(t.name(), t.kind(), t.date(), t.day(), t.departureMin(),
+                t.hours(), t.km(), "D", t.seats(), t.stopsEachWay(), t.assigned())).toList();
+        StudyResult none = SampleDistrict.evaluated(SampleCover.withTrips(far));
+        ResultTable years = ResultTables.of(none, UnitSystem.METRIC).stream().filter(t -> t.name().equals("cover_by_year")).findFirst().orElseThrow();
+        assertEquals("uncovered: 2 trips", years.cell(0, "answer"));
+        assertEquals("Museum, Final", years.cell(0, "uncovered_trip_names"));
+        assertEquals(2, years.cell(1, "uncovered_trips"));
     }
 }

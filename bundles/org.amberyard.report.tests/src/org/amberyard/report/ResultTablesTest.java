@@ -142,4 +142,13 @@ class ResultTablesTest {
             table.rows().forEach(r -> assertEquals(table.columns().size(), r.size()));
         }
     }
+
+    /** Long headers of many head columns would leave no room for figures, and none would leave rows without a name. */
+    @Test
+    void everyTableSaysWhichColumnsItsRowsAreAbout() {
+        for (ResultTable table : ResultTables.of(result, UnitSystem.US)) {
+            assertTrue(table.heads() >= 1 && table.heads() <= 5, table.name() + ": " + table.heads());
+            assertTrue(table.columns().subList(0, table.heads()).stream().noneMatch(c -> c.type() == ResultColumn.Type.MONEY), table.name());
+        }
+    }
 }

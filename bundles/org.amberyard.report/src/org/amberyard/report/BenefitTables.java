@@ -66,6 +66,9 @@ final class BenefitTables {
                         r -> ifSingle(r, calendar(r, r.bus().year())))
                 .text("place", "Place", "Place in the fleet by its bus number, or all buses together.",
                         r -> r.single() ? r.project().result().input().buses().get(r.bus().place()).name() : ALL)
+                .text("pollutant", "Pollutant", "Pollutant at the exhaust pipes of engine and heater, or dust.",
+                        r -> r.measure().label())
+                .heads()
                 .text("old_bus", "Old bus", "The bus that leaves the place.", r -> r.single() ? r.bus().old().vehicle().unit() : ALL)
                 .optionalYear("engine_model_year", "Engine model year", "Model year of its engine.",
                         r -> ifSingle(r, engineModelYear(r, r.bus())))
@@ -74,9 +77,7 @@ final class BenefitTables {
                 .number("distance", "Distance", Unit.KILOMETRE, "Distance in the year of the change.", OfBenefit::km)
                 .optional("idling", "Yard idling", Unit.HOUR, "Yard idling of an engine in the place.", r -> r.single()
                         ? OptionalDouble.of(r.project().result().input().buses().get(r.bus().place()).idleHoursPerYear())
-                        : OptionalDouble.empty())
-                .text("pollutant", "Pollutant", "Pollutant at the exhaust pipes of engine and heater, or dust.",
-                        r -> r.measure().label());
+                        : OptionalDouble.empty());
     }
 
     private static OptionalInt ifSingle(OfBenefit row, int year) {

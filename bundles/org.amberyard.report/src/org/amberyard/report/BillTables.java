@@ -28,7 +28,7 @@ final class BillTables {
                 r -> OfLine.all(years.of(r)))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
-                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month())).heads()
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()))
                 .text("tariff", "Tariff", TARIFF_MEANING, r -> r.at().input().metering().tariff().name())
                 .text("component", "Part", "Part of the bill.", r -> r.line().component().label());
@@ -46,7 +46,7 @@ final class BillTables {
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month())).heads()
                 .text("bill", "Bill", BILL_MEANING, r -> bill(r.charging()));
         return charged(table, OfBilled::line)
                 .money("amount", "Amount", "Amount at base-date prices before it is rounded, as calculations use it.",
@@ -70,7 +70,7 @@ final class BillTables {
         return new TableDefinition<>("bill_by_month", "Electric bills by month", r -> OfBill.all(years.of(r)))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Last year of the plan.", r -> r.at().at().calendarYear())
-                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.bill().month())).heads()
                 .text("tariff", "Tariff", TARIFF_MEANING, r -> r.at().input().metering().tariff().name())
                 .money("total", "Bill", "Bill of the meter as printed, base-date prices.", r -> r.bill().total())
                 .optionalMoney("without_charging", "Without charging",
@@ -83,7 +83,7 @@ final class BillTables {
         return new TableDefinition<>("bill_by_year", "Electric bills by year", OfYearBill::all)
                 .text("plan", "Plan", "Name of the plan; years in which it has neither electric buses nor ports are left out.",
                         r -> r.at().plan().name())
-                .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .year("year", "Year", "Year.", r -> r.at().calendarYear()).heads()
                 .text("tariff", "Tariff", TARIFF_MEANING, r -> YardRows.yard(r.at()).input().metering().tariff().name())
                 .number("kwh", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.", OfYearBill::kwh)
                 .money("energy", "Energy charges", "What follows the energy, base-date prices; riders and taxes stand with the part "

@@ -18,7 +18,8 @@ final class BudgetTables {
         TableDefinition<OfYear> table = new TableDefinition<>("budget_by_year", "Budget by fiscal year", OfYear::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Fiscal year; all amounts are in money of the year, whatever the study states.",
-                        OfYear::calendarYear);
+                        OfYear::calendarYear)
+                .heads();
         part(table, "purchases", "Purchases", "Buses, packs, ports, site works, training and tools at their price.",
                 BudgetYear::purchases);
         part(table, "funding", "Funding", "Awards received, credits and aid, negative, less awards paid back.",
@@ -58,7 +59,8 @@ final class BudgetTables {
                 .text("plan", "Plan", "Name of the plan; plans that are paid in cash by an operator without tax have no rows.",
                         r -> r.plan().name())
                 .year("year", "Year", "Fiscal year; all amounts are in money of the year, whatever the study states.",
-                        OfYear::calendarYear);
+                        OfYear::calendarYear)
+                .heads();
         line(table, "borrowed", FinanceLine.BORROWED, "Money drawn and price of what is leased, negative.");
         line(table, "fees", FinanceLine.FEES, "Fees and costs of issues.");
         line(table, "interest", FinanceLine.INTEREST, "Interest of loans and coupons of bonds.");

@@ -43,7 +43,7 @@ public final class ChangedSince {
     }
 
     /** All of them; without rows where only the study’s name or the order of its rows is another. */
-    private static ResultTable table(List<Difference> changes) {
+    public static ResultTable table(List<Difference> changes) {
         List<List<Object>> rows = changes.stream().map(c -> List.<Object>of(c.element(), field(c), c.values().get(0), c.values().get(1)))
                 .toList();
         return new ResultTable("what_if_changed_since", "What has changed since the what-if was run: it is of an earlier version of the study",

@@ -96,6 +96,7 @@ final class ComparisonTables {
                 .year("year", "Year", year, r -> r.at().calendarYear())
                 .text("policy", "Policy", "How the yard charges. Least cost day by day is charged by a controller that knows one day at "
                         + "a time; what it pays more than least cost is what foresight is worth.", OfPolicy::policy)
+                .heads()
                 .text("in_use", "Used by the study", "Whether the study charges so: yes or no.", OfPolicy::used);
         return bill(table, OfPolicy::yard)
                 .money("above_least_cost", "Above least cost", "Bill less that of least cost in the same year.",
@@ -115,6 +116,7 @@ final class ComparisonTables {
                 .year("year", "Year", "Last year of the plan.", r -> r.at().calendarYear())
                 .text("tariff", "Tariff", "Rate of the supplier, each charged by the study's policy.",
                         r -> r.yard().input().metering().tariff().name())
+                .heads()
                 .text("in_use", "Used by the study", "Whether the study is on this tariff: yes or no.", OfOther::used)
                 .text("shared", "Shared meter", "Whether the building is behind the same meter: yes or no; the bill is then that "
                         + "with charging less that without.", r -> r.yard().input().metering().shared() ? "yes" : "no")

@@ -81,7 +81,7 @@ final class CostPerTon {
                 .notForSubmissionWhen(OfBenefit::restsOnPlaceholders)
                 .text("plan", "Plan", "Name of the plan.", r -> r.project().plan().name())
                 .text("measure", "Measure", "Pollutant and span of time; exhaust of engines and heaters.", Line::measure)
-                .text("basis", "Money", "Capital of the project, or only what programmes pay of it.", Line::basis)
+                .text("basis", "Money", "Capital of the project, or only what programmes pay of it.", Line::basis).heads()
                 .money("cost", "Cost", "New buses, ports, works, training and tools of the project, less what the baseline buys "
                         + "for its yard too, in the money that the study states, not discounted; or the grants for them.", l -> l.cost().value())
                 .why(Line::cost)

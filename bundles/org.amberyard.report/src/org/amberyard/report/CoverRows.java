@@ -3,6 +3,9 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import org.amberyard.core.plan.CoverYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.SpareCover;
 import org.amberyard.core.plan.StudyResult;
@@ -31,6 +34,45 @@ final class CoverRows {
                 result.tripCovers().get(plan.index()).answers().forEach(a -> rows.add(new OfTrip(result, plan.plan(), a)));
             }
             return rows;
+        }
+    }
+
+    /** What a plan cannot cover in a year, or in all years together. */
+    record OfGap(StudyResult result, PlanResult plan, OptionalInt year, List<Integer> trips, List<Integer> routes) {
+        List<String> tripNames() {
+            return trips.stream().map(t -> result.input().trips().get(t).name()).toList();
+        }
+
+        List<String> routeNames() {
+            return routes.stream().map(r -> result.input().duty().routes().get(r).name()).toList();
+        }
+
+        /** The count, or what is named when it is not zero. */
+        String answer() {
+            List<String> open = new ArrayList<>();
+            if (!trips.isEmpty()) {
+                open.add(trips.size() + (trips.size() == 1 ? " trip" : " trips"));
+            }
+            if (!routes.isEmpty()) {
+                open.add(routes.size() + (routes.size() == 1 ? " route without a spare" : " routes without a spare"));
+            }
+            return "uncovered: " + (open.isEmpty() ? "0" : String.join(", ", open));
+        }
+
+        static List<OfGap> all(StudyResult result) {
+            List<OfGap> rows = new ArrayList<>();
+            for (ResultRows.OfPlan plan : ResultRows.OfPlan.all(result)) {
+                List<CoverYear> years = result.covers().get(plan.index());
+                rows.add(new OfGap(result, plan.plan(), OptionalInt.empty(), together(years, CoverYear::trips),
+                        together(years, CoverYear::routes)));
+                years.forEach(y -> rows.add(new OfGap(result, plan.plan(), OptionalInt.of(result.input().baseYear() + y.year()), y.trips(),
+                        y.routes())));
+            }
+            return rows;
+        }
+
+        private static List<Integer> together(List<CoverYear> years, Function<CoverYear, List<Integer>> open) {
+            return years.stream().flatMap(y -> open.apply(y).stream()).distinct().sorted().toList();
         }
     }
 

@@ -9,6 +9,7 @@ import org.amberyard.core.plan.SpareCover;
 import org.amberyard.core.plan.TripCover;
 import org.amberyard.core.plan.TripVerdict;
 import org.amberyard.core.units.Unit;
+import org.amberyard.report.CoverRows.OfGap;
 import org.amberyard.report.CoverRows.OfSpare;
 import org.amberyard.report.CoverRows.OfTrip;
 
@@ -17,12 +18,25 @@ final class CoverTables {
     private CoverTables() {
     }
 
+    static TableDefinition<OfGap> coverByYear() {
+        return new TableDefinition<>("cover_by_year", "Trips and spares by year", OfGap::all)
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .optionalYear("year", "Year", "Year; empty in the first row of a plan, which counts what is uncovered in any year.", OfGap::year)
+                .heads()
+                .text("answer", "Answer", "What is left uncovered, counted.", OfGap::answer)
+                .count("uncovered_trips", "Trips not covered", "Trips that no bus of the plan can cover.", r -> r.trips().size())
+                .text("uncovered_trip_names", "Which trips", "Those trips.", r -> String.join(", ", r.tripNames()))
+                .count("routes_without_spare", "Routes without a spare", "Routes that no spare of the plan can stand in for; none where the "
+                        + "yard keeps no spares.", r -> r.routes().size())
+                .text("routes_without_spare_names", "Which routes", "Those routes.", r -> String.join(", ", r.routeNames()));
+    }
+
     static TableDefinition<OfTrip> tripCover() {
         return new TableDefinition<>("trip_cover", "Who can cover the trips", OfTrip::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Last year of the study, in which the trips are looked at.",
                         r -> r.result().input().baseYear() + r.result().input().years() - 1)
-                .text("trip", "Trip", "Name of the trip.", r -> r.trip().name())
+                .text("trip", "Trip", "Name of the trip.", r -> r.trip().name()).heads()
                 .text("kind", "Kind", "What the trip is for.", r -> r.trip().kind())
                 .text("date", "Date", "Day of the trip as year, month and day, in the year that the list of trips stands for.",
                         r -> r.trip().date().toString())
@@ -65,6 +79,7 @@ final class CoverTables {
                         r -> r.result().input().baseYear() + r.cover().year())
                 .text("place", "Place", "Place in the fleet by its bus number.",
                         r -> r.result().input().buses().get(r.spare().place()).name())
+                .heads()
                 .text("unit", "Bus", "The bus that stands there.", r -> r.spare().vehicle().unit())
                 .text("type", "Type", "Vehicle type.",
                         r -> r.result().input().types().get(r.spare().vehicle().type()).name())

@@ -63,6 +63,7 @@ final class DebtTables {
                 .text("kind", "Kind", "Loan, lease or bond.", OfDebt::kind)
                 .year("year", "Drawn in", "Year at whose start it is drawn; all amounts are in money of the time of payment.",
                         r -> r.calendar(0))
+                .heads()
                 .money("sum", "Sum", "Money drawn, or price of what is leased: the share financed of the year's purchases less "
                         + "awards.", r -> r.debt().schedule().proceeds())
                 .why(r -> r.debt().drawn())
@@ -85,7 +86,7 @@ final class DebtTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .text("financing", "Financing", "Name of the financing.", r -> r.at().debt().financing().name())
                 .year("drawn", "Drawn in", "Year at whose start the debt is drawn.", r -> r.at().calendar(0))
-                .count("number", "Payment", "Number of the payment, 1 for the first; a buy-out comes last.", OfPayment::number)
+                .count("number", "Payment", "Number of the payment, 1 for the first; a buy-out comes last.", OfPayment::number).heads()
                 .year("year", "Year", "Fiscal year to which it belongs; one at the end of a year belongs to that year.",
                         r -> r.at().calendar(r.payment().year()))
                 .number("time", "After", Unit.YEAR, "Time from the drawing to the payment.", r -> r.payment().timeYears())

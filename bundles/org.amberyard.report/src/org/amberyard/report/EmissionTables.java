@@ -26,6 +26,7 @@ final class EmissionTables {
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
                 .text("pollutant", "Pollutant", "Pollutant; CO2e sums up the greenhouse gases by their warming.",
                         r -> r.pollutant().label())
+                .heads()
                 .number("driving", "Driving", ColumnUnit.KG, "From engines on the road, idling on routes included." + UNKNOWN,
                         r -> r.kg(EmissionSource.DRIVING))
                 .why(r -> r.why(EmissionSource.DRIVING))
@@ -76,6 +77,7 @@ final class EmissionTables {
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
                 .number("rate", "Rate", Unit.SHARE, "Discount rate of the social cost of greenhouse gas.",
                         r -> r.at().result().input().air().social().rate())
+                .heads()
                 .optionalMoney("social_cost", "Social cost of greenhouse gas", "Harm of the greenhouse gas emitted in the year, in "
                         + "money of the table times its price factor; no cost of the plan. No figure without a table.",
                         r -> OptionalDouble.of(r.harm().social(r.at().year())))

@@ -94,7 +94,7 @@ final class FactorTable {
                 .notForSubmissionWhen(r -> Line.all(r).stream().anyMatch(Line::placeholder))
                 .text("group", "Holds for", "Fuel, engines, dust, heaters or power plants that the factor holds for.", Line::group)
                 .text("cause", "By", "What the emission goes by.", Line::cause)
-                .text("pollutant", "Pollutant", "Pollutant.", r -> r.pollutant().label())
+                .text("pollutant", "Pollutant", "Pollutant.", r -> r.pollutant().label()).heads()
                 .number("value", "Factor, metric", ColumnUnit.OF_LINE, "The factor in metric units; no figure where it is not known.",
                         r -> r.shown(UnitSystem.METRIC))
                 .text("unit", "Metric unit", "Unit of the factor.", r -> r.symbol(UnitSystem.METRIC))

@@ -26,7 +26,7 @@ final class FleetTables {
                 .text("place", "Place", "Place in the fleet by its bus number.",
                         r -> r.result().input().buses().get(r.record().place()).name())
                 .text("unit", "Bus", "The bus that stands there; its name moves with it.", r -> r.record().vehicle().unit())
-                .text("type", "Type", "Vehicle type.", r -> r.type().name())
+                .text("type", "Type", "Vehicle type.", r -> r.type().name()).heads()
                 .number("age", "Age", Unit.YEAR, "Age at the start of the year.",
                         r -> r.record().vehicle().ageYears(r.record().year()))
                 .number("distance", "Distance", Unit.KILOMETRE, "Distance driven in the year.", r -> use(r).km())
@@ -71,7 +71,7 @@ final class FleetTables {
                 .year("year", "Year", "Year of the event.", r -> r.result().input().baseYear() + r.event().year())
                 .text("event", "Event", "What happens: bought, bought used, sold, scrapped, moved, pack replaced, or retired because a new pack is "
                         + "not worth it.", r -> kind(r.event()))
-                .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place()))
+                .text("place", "Place", "Place in the fleet by its bus number.", r -> placeName(r, r.event().place())).heads()
                 .text("from_place", "From place", "Place that a moved bus comes from; empty for other events.",
                         r -> r.event() instanceof FleetEvent.Moved moved ? placeName(r, moved.from()) : null)
                 .text("unit", "Bus", "The bus.", r -> r.event().vehicle().unit())
@@ -108,7 +108,7 @@ final class FleetTables {
     static TableDefinition<?> fleetByYear() {
         return new TableDefinition<OfFleet>("fleet_by_year", "The fleet by year", OfFleet::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
-                .year("year", "Year", "Fiscal year.", r -> r.at().calendarYear())
+                .year("year", "Year", "Fiscal year.", r -> r.at().calendarYear()).heads()
                 .count("electric", "Electric buses", "Electric buses in service.", r -> r.fleet().electric())
                 .count("engine", "Engine buses", "Buses with an engine in service.", r -> r.fleet().engine())
                 .count("route", "On routes", "Buses on routes.", r -> r.fleet().route())

@@ -63,7 +63,7 @@ final class FundingTables {
                 .year("year", "Year", "Year in which the money moves; it may lie after the study.",
                         r -> r.result().input().baseYear() + r.year())
                 .text("kind", "Kind", "Award, award paid back, low-carbon credit or operating aid.", r -> words(r.kind()))
-                .text("source", "Source", "Programme, credit or aid.", OfYear::source)
+                .text("source", "Source", "Programme, credit or aid.", OfYear::source).heads()
                 .money("amount", "Amount, money of the year", "What is received, in money of the time of payment; negative where it is paid back.",
                         OfYear::amount)
                 .why(r -> Derivation.sum(r.source(), Derivation.MONEY, r.flows().stream().map(FundingFlow::why).toList()))

@@ -40,7 +40,7 @@ final class LoadLetter {
     static TableDefinition<Item> table(LastYears years) {
         return new TableDefinition<>("load_letter", "Load letter to the utility", r -> all(r, years))
                 .text("plan", "Plan", "Name of the plan.", Item::plan)
-                .text("item", "Item", "What the utility asks for.", Item::item)
+                .text("item", "Item", "What the utility asks for.", Item::item).heads()
                 .text("value", "Value", "What the study says.", Item::value)
                 .text("unit", "Unit of the value", "Unit of the value.", Item::unit)
                 .text("source", "Source", "Where the value comes from.", Item::source);

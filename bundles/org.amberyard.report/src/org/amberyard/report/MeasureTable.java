@@ -58,7 +58,8 @@ final class MeasureTable {
     static TableDefinition<OfMeasures> measures() {
         TableDefinition<OfMeasures> table = new TableDefinition<>("measures", "Measures against the baseline", OfMeasures::all)
                 .text("plan", "Plan", "Name of the plan; the baseline has no measures against itself.",
-                        r -> r.at().plan().name());
+                        r -> r.at().plan().name())
+                .heads();
         costs(table);
         savings(table);
         rates(table);

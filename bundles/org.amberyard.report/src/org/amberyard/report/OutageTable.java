@@ -80,7 +80,7 @@ final class OutageTable {
                 .text("plan", "Plan", "Name of the plan; one that charges nothing has no rows.", r -> r.at().plan().name())
                 .year("year", "Year", "Year in which the plan has electric buses or ports.", r -> r.at().calendarYear())
                 .text("policy", "Policy", "How the study charges.", OfOutage::policy)
-                .text("port", "Port out of order", "Type of which one is down.", r -> r.outage().outage().port().name())
+                .text("port", "Port out of order", "Type of which one is down.", r -> r.outage().outage().port().name()).heads()
                 .count("ports_left", "Ports left", "Ports of all types that still work.", OfOutage::portsLeft)
                 .text("month", "Month", "Month that is hit hardest, on its coldest days.", OfOutage::month)
                 .text("ready", "All buses ready", "Whether every bus still leaves with its charge every morning: yes or no.",

@@ -13,6 +13,7 @@ import org.amberyard.core.plan.RouteFit;
 import org.amberyard.core.plan.RouteOutlook;
 import org.amberyard.core.plan.RouteWeather;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.units.UnitSystem;
 
 /** What the rows of the outlook tables are made from. */
 final class OutlookRows {
@@ -27,6 +28,12 @@ final class OutlookRows {
 
         Optional<RouteFit> fit() {
             return outlook.answer().fit();
+        }
+
+        /** Whether the electric bus can, and if not, why; of the bus that fails first where several serve the route. */
+        String why(UnitSystem system) {
+            return fit().map(f -> RouteReason.of(result, f, system).inPlan(plan, outlook))
+                    .orElse("no electric type of its body type is listed, or it never runs");
         }
 
         OptionalDouble figure(ToDoubleFunction<RouteFit> figure) {

@@ -24,11 +24,21 @@ final class OutlookTables {
         return new TableDefinition<>("route_outlook", "Routes in the plans", OfOutlook::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .text("route", "Route", "Name of the route.", r -> r.route())
+                .text("type", "Electric type", "Type that serves it, else the one that fits best; empty when none does.",
+                        r -> r.fit().map(f -> r.result().input().types().get(f.type()).name()).orElse(""))
+                .heads()
+                .text("verdict", "Verdict", "Whether that type can do the route, in a few words; empty when there is none.",
+                        r -> r.fit().map(f -> f.verdict().label()).orElse(""))
+                .words("why", "Why", "The answer in a sentence: on which day, from which year on, by how much, and what would do.",
+                        r -> r::why)
+                .optional("failing_days_new", "Failing days a year, new pack", Unit.DAY,
+                        RouteTables.FAILING_DAYS,
+                        r -> days(r.outlook().failingWhenNew()))
+                .optional("failing_days_aged", "Failing days a year, aged pack", Unit.DAY, "The same for an aged pack.",
+                        r -> days(r.outlook().failingWhenAged()))
                 .text("served_by", "Served by",
                         "Whether an electric bus serves the route at the end of the study, or an engine does.",
                         r -> r.outlook().answer().electric() ? "electric" : "engine")
-                .text("type", "Electric type", "Type that serves it, else the one that fits best; empty when none does.",
-                        r -> r.fit().map(f -> r.result().input().types().get(f.type()).name()).orElse(""))
                 .optional("margin_new", "Margin, new pack", Unit.KILOMETRE,
                         "Distance left above the reserve in a week of the worst days under the study's charging habit.",
                         r -> r.figure(f -> outcome(r, f, false).marginKm()))
@@ -40,12 +50,6 @@ final class OutlookTables {
                         r -> r.figure(f -> outcome(r, f, true).marginShare()))
                 .text("worst_run", "Worst run", "Run at whose end an aged pack is nearest to its reserve.",
                         r -> r.fit().map(f -> outcome(r, f, true).worstRun()).orElse(""))
-                .optional("failing_days_new", "Failing days a year, new pack", Unit.DAY,
-                        "Operated days of a year that fail; each month's days stand in order between its coldest, normal and "
-                                + "hottest day.",
-                        r -> days(r.outlook().failingWhenNew()))
-                .optional("failing_days_aged", "Failing days a year, aged pack", Unit.DAY, "The same for an aged pack.",
-                        r -> days(r.outlook().failingWhenAged()))
                 .optional("first_failing_age", "First failing age", Unit.YEAR,
                         "Age of the pack at which the route first fails; no figure when it does not in the pack's service.",
                         r -> r.fit().filter(f -> f.firstFailingAge() >= 0).map(f -> OptionalDouble.of(f.firstFailingAge()))
@@ -72,6 +76,7 @@ final class OutlookTables {
                         r -> r.of().fit().map(f -> r.of().result().input().types().get(f.type()).name()).orElse(""))
                 .count("rank", "Rank", "Cures before helps, savings before costs, then cost per distance; an engine last.",
                         OfRemedy::rank)
+                .heads()
                 .text("remedy", "Remedy", "What is done; evaluated by driving the route again.",
                         r -> r.remedy().words(r.of().result().input()))
                 .text("cures", "Cures", "Whether the duty is then done to the end of the pack's service.",
@@ -94,6 +99,7 @@ final class OutlookTables {
                         r -> r.result().input().types().get(r.weather().type()).name())
                 .text("weather", "Weather", "Mild: normal day nearest to 18 °C. Hot: hottest operated day. Cold: normal day of "
                         + "the coldest month. Design-cold: coldest operated day.", r -> r.weather().kind().label())
+                .heads()
                 .text("month", "Month", "Month of that day.",
                         r -> MonthNames.full(r.weather().month()))
                 .number("mean_air", "Mean outside air", Unit.CELSIUS, "Mean of the day.", r -> r.weather().meanAirC())
@@ -115,7 +121,7 @@ final class OutlookTables {
     static TableDefinition<OfCalibration> routeCalibration() {
         return new TableDefinition<>("route_calibration", "Calibration by measurements", OfCalibration::all)
                 .text("route", "Route", "Name of the route.", OfCalibration::route)
-                .text("of", "Of", "Energy of electric buses, or fuel of buses with an engine.", OfCalibration::subject)
+                .text("of", "Of", "Energy of electric buses, or fuel of buses with an engine.", OfCalibration::subject).heads()
                 .number("factor", "Multiplier", ColumnUnit.TIMES, "Measured over modelled; the model's energy is multiplied by it.",
                         r -> r.calibration().factor())
                 .optional("factor_low", "Multiplier, low", ColumnUnit.TIMES,

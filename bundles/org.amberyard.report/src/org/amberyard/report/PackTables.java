@@ -21,7 +21,7 @@ final class PackTables {
                 .year("year", "Year", "Year at whose end the pack is due.", r -> r.result().input().baseYear() + r.event().year())
                 .text("place", "Place", "Place in the fleet by its bus number.",
                         r -> r.result().input().buses().get(r.event().place()).name())
-                .text("unit", "Bus", "The bus.", r -> bus(r).unit())
+                .text("unit", "Bus", "The bus.", r -> bus(r).unit()).heads()
                 .text("cause", "Cause", "Which limit came first: full cycles, capacity, the route or the pack's age.",
                         r -> cause(r.event()).label())
                 .text("done", "What is done", "New or refurbished pack, or the bus retires because a pack is not worth it.",

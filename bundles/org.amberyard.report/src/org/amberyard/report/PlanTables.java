@@ -21,7 +21,7 @@ final class PlanTables {
     static TableDefinition<OfPlan> headline() {
         TableDefinition<OfPlan> table = new TableDefinition<>("headline", "Plans in single figures", OfPlan::all);
         table.notForSubmissionWhen(r -> PlaceholderUse.in(r, Pollutant.CO2E))
-                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
+                .text("plan", "Plan", "Name of the plan.", r -> r.plan().name()).heads()
                 .text("is_baseline", "Baseline", "Whether the other plans are compared with this one: yes or no.",
                         r -> r.index() == r.result().input().baseline() ? "yes" : "no")
                 .money("present_cost", "Present cost", "Present value of all costs at the start of the base year; the buses of today are taken as paid for.",
@@ -67,7 +67,7 @@ final class PlanTables {
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Year in which the cost falls.", r -> r.at().calendarYear())
                 .text("group", "Group", "Group of the category.", r -> r.category().group().label())
-                .text("category", "Category", "Cost category.", r -> r.category().label())
+                .text("category", "Category", "Cost category.", r -> r.category().label()).heads()
                 .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
                         r -> r.at().plan().ledger().amount(r.at().year(), r.category()))
                 .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).ofYear(r.at().year(), r.category()));
@@ -79,7 +79,7 @@ final class PlanTables {
                 .text("place", "Bus or yard", "Place in the fleet by its bus number, or the yard for what all share.",
                         r -> r.at().plan().ledger().rows().get(r.row()))
                 .year("year", "Year", "Year in which the cost falls.", r -> r.at().calendarYear())
-                .text("group", "Group", "Group of cost categories.", r -> r.group().label())
+                .text("group", "Group", "Group of cost categories.", r -> r.group().label()).heads()
                 .money("amount", "Amount", "Cost in the money that the study states; a credit is negative.",
                         r -> CostGroups.amount(r.at().plan().ledger(), r.row(), r.at().year(), r.group()))
                 .why(r -> new LedgerWhy(r.at().result(), r.at().plan()).ofRow(r.row(), r.at().year(), r.group()));
@@ -88,7 +88,7 @@ final class PlanTables {
     static TableDefinition<OfYear> cashByYear() {
         TableDefinition<OfYear> table = new TableDefinition<>("cash_by_year", "Cash by year", OfYear::all);
         table.text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
-                .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear)
+                .year("year", "Year", "Year in which the money moves.", OfYear::calendarYear).heads()
                 .money("capital", "Capital", "Buses, replacement packs, ports, works, training.",
                         r -> group(r, CostCategory.Group.CAPITAL))
                 .why(r -> why(r, CostCategory.Group.CAPITAL))

@@ -50,6 +50,7 @@ final class PortCurveTable {
                 .text("policy", "Policy", "How the yard charges.", r -> r.curve().policy().label())
                 .count("ports", "Ports", "Number of ports. Numbers left out do not have every bus ready on every day of every year, "
                         + "whatever the types.", r -> r.choice().mix().ports())
+                .heads()
                 .text("mix", "Types", "The types of that number that cost least with plug swaps and bill, and how "
                         + "many of them then stand unused, or those of the plan.",
                         r -> r.curve().offer().words(r.choice()))

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.amberyard.core.duty.RouteUse;
 import org.amberyard.core.money.CostCategory;
 import org.amberyard.core.plan.Comparison;
+import org.amberyard.core.plan.FitOutlook;
 import org.amberyard.core.plan.FleetEvent;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.RouteFit;
@@ -115,6 +116,10 @@ final class ResultRows {
 
     /** A fit of an electric type on a route. */
     record OfFit(StudyResult result, RouteFit fit) {
+        FitOutlook outlook() {
+            return result.outlook(fit);
+        }
+
         static List<OfFit> all(StudyResult result) {
             return result.fits().list().stream().map(f -> new OfFit(result, f)).toList();
         }

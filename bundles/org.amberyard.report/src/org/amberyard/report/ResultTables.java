@@ -85,18 +85,20 @@ public final class ResultTables {
      * Tables that belong together.
      *
      * @param title what they are about
+     * @param names their names
      * @param tables their titles
      */
-    public record Group(String title, List<String> tables) {
+    public record Group(String title, List<String> names, List<String> tables) {
         public Group {
+            names = List.copyOf(names);
             tables = List.copyOf(tables);
         }
     }
 
     /** The titles by what the tables are about; all of them together are {@link #titles()}. */
     public static List<Group> groups() {
-        return grouped(Progress.NONE).stream().map(g -> new Group(g.title(), g.tables().stream().map(d -> d.title()).toList()))
-                .toList();
+        return grouped(Progress.NONE).stream().map(g -> new Group(g.title(), g.tables().stream().map(d -> d.name()).toList(),
+                g.tables().stream().map(d -> d.title()).toList())).toList();
     }
 
     /**
@@ -143,7 +145,7 @@ public final class ResultTables {
                         FleetTables.fleetByYear(), PackTables.packHistory(), RotationTable.rotation())).restingOn(Behind.SETTINGS),
                 new Grouped("Routes and trips", List.of(RouteTables.routeFit(), RouteTables.routeEnergy(),
                         OutlookTables.routeOutlook(), OutlookTables.remedies(), OutlookTables.routeWeather(),
-                        OutlookTables.routeCalibration(), CoverTables.tripCover(), CoverTables.spareCover()))
+                        OutlookTables.routeCalibration(), CoverTables.coverByYear(), CoverTables.tripCover(), CoverTables.spareCover()))
                         .restingOn(Behind.SITE, Behind.CALENDAR, Behind.SETTINGS),
                 new Grouped("Shop", List.of(UpkeepTables.upkeepByCause(), UpkeepTables.calibration(), UpkeepTables.shopCalendar(),
                         UpkeepTables.shopByYear(), UpkeepTables.shopByMonth())).restingOn(Behind.SETTINGS),

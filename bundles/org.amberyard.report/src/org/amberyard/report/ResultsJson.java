@@ -23,7 +23,7 @@ public final class ResultsJson {
      * Version of the format: rises, once between two releases, when a table or column comes, goes, moves or changes its name or meaning.
      * Version 2 has the tariff in the tables of bills.
      */
-    public static final int VERSION = 2;
+    public static final int VERSION = 3;
 
     private final JsonWriter json;
 

@@ -40,7 +40,7 @@ final class RotationTable {
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .year("year", "Year", "Year at whose start the buses swap: that in which the plan's last electric bus comes.",
                         r -> r.result().input().baseYear() + r.swap().year())
-                .text("place", "Place", "One place in the fleet by its bus number.", r -> r.bus(r.swap().first()))
+                .text("place", "Place", "One place in the fleet by its bus number.", r -> r.bus(r.swap().first())).heads()
                 .text("route", "Route", "Its route.", r -> r.route(r.swap().first()))
                 .text("other_place", "Other place", "The other place.", r -> r.bus(r.swap().second()))
                 .text("other_route", "Other route", "Its route.", r -> r.route(r.swap().second()))

@@ -15,6 +15,9 @@ import org.amberyard.report.ResultRows.OfUse;
 
 /** Tables of what routes take and whether electric types can do them. */
 final class RouteTables {
+    static final String FAILING_DAYS = "Operated days of a year that fail under the study's charging habit; each month's days stand "
+            + "in order between its coldest, normal and hottest day.";
+
     private RouteTables() {
     }
 
@@ -23,6 +26,18 @@ final class RouteTables {
         table.text("route", "Route", "Name of the route.",
                 r -> r.result().input().duty().routes().get(r.fit().route()).name())
                 .text("type", "Type", "Electric vehicle type.", r -> r.result().input().types().get(r.fit().type()).name())
+                .heads()
+                .text("verdict", "Verdict", "The answer in a few words.", r -> r.fit().verdict().label())
+                .words("why", "Why", "The answer in a sentence: on which day, from which age of the pack on, by how much, and what "
+                        + "would do.", r -> system -> RouteReason.of(r.result(), r.fit(), system).ofType())
+                .number("failing_days_new", "Failing days a year, new pack", Unit.DAY, FAILING_DAYS,
+                        r -> r.outlook().failingWhenNew().total())
+                .number("failing_days_aged", "Failing days a year, aged pack", Unit.DAY, "The same for an aged pack.",
+                        r -> r.outlook().failingWhenAged().total())
+                .optional("midday_charge", "Charge between runs that would do", Unit.MINUTE, "Least time of charging between runs on "
+                        + "a day with which an aged pack holds all year; no figure where it holds without, and where none is enough.",
+                        r -> r.outlook().leastMiddayMin().stream().mapToObj(m -> OptionalDouble.of(m)).findFirst()
+                                .orElse(OptionalDouble.empty()))
                 .text("worst_month", "Worst month", "Month of the worst operated day for a new pack charged overnight only.",
                         r -> MonthNames.full(r.fit().worstMonth()))
                 .number("need", "Energy needed", Unit.KILOWATT_HOUR, "Net battery energy of that day's runs.",
@@ -44,8 +59,7 @@ final class RouteTables {
         return table.optional("first_failing_age", "First failing age", Unit.YEAR,
                 "Age at which the route first fails as the pack fades under the study's charging habit; no figure when it "
                         + "does not in the pack's service.",
-                r -> r.fit().firstFailingAge() < 0 ? OptionalDouble.empty() : OptionalDouble.of(r.fit().firstFailingAge()))
-                .text("verdict", "Verdict", "The answer in a few words.", r -> r.fit().verdict().label());
+                r -> r.fit().firstFailingAge() < 0 ? OptionalDouble.empty() : OptionalDouble.of(r.fit().firstFailingAge()));
     }
 
     private static void margin(TableDefinition<OfFit> table, String name, String words,
@@ -61,7 +75,7 @@ final class RouteTables {
     static TableDefinition<OfUse> routeEnergy() {
         return new TableDefinition<>("route_energy", "What routes take in a year", OfUse::all)
                 .text("route", "Route", "Name of the route.", r -> r.result().input().duty().routes().get(r.route()).name())
-                .text("type", "Type", "Vehicle type.", r -> r.result().input().types().get(r.type()).name())
+                .text("type", "Type", "Vehicle type.", r -> r.result().input().types().get(r.type()).name()).heads()
                 .text("energy_model", "Energy model", "How the energy was found: physics, or the type's consumption curve; and "
                         + "whether measurements calibrate it.", RouteTables::energyModel)
                 .number("distance", "Distance", Unit.KILOMETRE, "Distance in a year of service.", r -> year(r).km())

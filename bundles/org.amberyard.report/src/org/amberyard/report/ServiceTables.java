@@ -41,14 +41,15 @@ final class ServiceTables {
                 r -> OfRemedy.all(r, progress))
                 .text("plan", "Plan", "Name of the plan; a plan whose ports stay within the service at full power has no rows.",
                         r -> r.plan().name())
+                .text("remedy", "Remedy", "What would do. Local code, the utility and a licensed electrician decide; managed "
+                        + "charging counts only under a listed load-management system.", r -> r.remedy().words())
+                .heads()
                 .text("connected_from", "Full power exceeds from", "First year in which all ports at full power exceed the service.",
                         r -> r.calendar(r.advice().connectedFrom()))
                 .text("planned_from", "Planned charging exceeds from", "First year in which even charging as planned exceeds it.",
                         r -> r.calendar(r.advice().plannedFrom()))
                 .year("year", "Judged in", "Year of the highest connected load.",
                         r -> r.result().input().baseYear() + r.advice().year())
-                .text("remedy", "Remedy", "What would do. Local code, the utility and a licensed electrician decide; managed "
-                        + "charging counts only under a listed load-management system.", r -> r.remedy().words())
                 .number("load", "Load", Unit.KILOVOLTAMPERE, "Load that the service then sees.", r -> r.remedy().loadKva())
                 .money("cost", "Cost per year", "Beyond the plan as it is, base-date money, capital by its recovery over its life; "
                         + "negative when it saves.", r -> r.remedy().costPerYear())

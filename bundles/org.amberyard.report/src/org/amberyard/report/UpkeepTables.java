@@ -21,7 +21,7 @@ final class UpkeepTables {
                 .year("year", "Year", "Year.", r -> r.result().input().baseYear() + r.upkeep().record().year())
                 .text("place", "Place", "Place in the fleet by its bus number.",
                         r -> r.result().input().buses().get(r.upkeep().record().place()).name())
-                .text("unit", "Bus", "The bus.", r -> r.upkeep().record().vehicle().unit())
+                .text("unit", "Bus", "The bus.", r -> r.upkeep().record().vehicle().unit()).heads()
                 .count("tasks", "Tasks due", "Tasks that fall due in the year, each as often as it does.",
                         r -> r.upkeep().calendar().due().stream().mapToInt(e -> (int) e.times()).sum())
                 .number("labour", "Labour", Unit.HOUR, "Labour of tasks due and of failures to be expected.", OfBus::hours)
@@ -46,7 +46,7 @@ final class UpkeepTables {
     static TableDefinition<OfShop> shopByYear() {
         return new TableDefinition<>("shop_by_year", "Shop by year", OfShop::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
-                .year("year", "Year", "Year.", r -> r.at().calendarYear())
+                .year("year", "Year", "Year.", r -> r.at().calendarYear()).heads()
                 .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> r.hours(Skill.DRIVER))
                 .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
                         r -> r.hours(Skill.TECHNICIAN))
@@ -78,7 +78,7 @@ final class UpkeepTables {
         return new TableDefinition<>("shop_by_month", "Shop by month", OfMonth::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
-                .text("month", "Month", "Month.", r -> MonthNames.full(r.month()))
+                .text("month", "Month", "Month.", r -> MonthNames.full(r.month())).heads()
                 .number("driver_labour", "Drivers", Unit.HOUR, "Labour that drivers may do.", r -> r.hours(Skill.DRIVER))
                 .number("technician_labour", "Technicians", Unit.HOUR, "Labour of technicians.",
                         r -> r.hours(Skill.TECHNICIAN))
@@ -90,7 +90,7 @@ final class UpkeepTables {
 
     static TableDefinition<OfType> calibration() {
         return new TableDefinition<>("upkeep_calibration", "Upkeep beside work orders", OfType::all)
-                .text("type", "Vehicle type", "Vehicle type, and all measured buses together.", OfType::name)
+                .text("type", "Vehicle type", "Vehicle type, and all measured buses together.", OfType::name).heads()
                 .count("buses", "Buses measured", "Buses of today whose upkeep was measured.", r -> r.calibration().buses())
                 .number("distance", "Distance", Unit.KILOMETRE, "Their distance in the base year.", r -> r.calibration().km())
                 .optional("modelled", "By the model", Unit.MONEY_PER_KM,
@@ -109,7 +109,7 @@ final class UpkeepTables {
         return new TableDefinition<>("upkeep_by_cause", "Upkeep by cause", OfCause::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
                 .text("powertrain", "Buses", "Electric or engine buses.", r -> r.electric() ? "electric" : "engine")
-                .text("cause", "Cause", "System of the bus; not split for types that cost by a rate.", r -> r.cause().word())
+                .text("cause", "Cause", "System of the bus; not split for types that cost by a rate.", r -> r.cause().word()).heads()
                 .money("cost", "Cost", "Cost over the years of the study at base-date prices.", OfCause::cost)
                 .optional("cost_per_distance", "Cost per distance", Unit.MONEY_PER_KM,
                         "Cost over the distance of these buses; no figure without driving.",

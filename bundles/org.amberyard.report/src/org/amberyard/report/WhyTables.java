@@ -70,6 +70,7 @@ final class WhyTables {
                 .text("group", "Group", "Group of the category.", r -> r.step().category().group().label())
                 .text("category", "Category", "Cost category; those without a difference are left out.",
                         r -> r.step().category().label())
+                .heads()
                 .money("baseline_cost", "Baseline", "Present cost in the baseline.", r -> r.step().from())
                 .money("plan_cost", "Plan", "Present cost in the plan.", r -> r.step().to())
                 .money("change", "Change", "What the category adds to the present cost of the baseline; the changes sum to the "
@@ -80,7 +81,7 @@ final class WhyTables {
         return new TableDefinition<OfLever>("price_break_even", "Prices at which a plan costs as much as the baseline",
                 r -> OfLever.all(r, progress))
                 .text("plan", "Plan", "Name of the plan.", r -> r.at().plan().name())
-                .text("price", "Price", "The price that is changed; all else stays as in the study.", r -> r.lever().lever().name())
+                .text("price", "Price", "The price that is changed; all else stays as in the study.", r -> r.lever().lever().name()).heads()
                 .words("present", "In the study", "Its value in the study.", r -> r::present)
                 .words("answer", "Answer", "Where the plan has the lower present cost, in the range that is looked at: a tenth of "
                         + "the price to four times it, discount rates from 0 to 15 %.", r -> r::words);

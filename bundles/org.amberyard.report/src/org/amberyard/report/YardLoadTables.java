@@ -19,6 +19,7 @@ final class YardLoadTables {
                 .year("year", "Year", "Year.", r -> r.at().calendarYear())
                 .text("month", "Month", "Month. Nights before a holiday or a school break count as nights before a "
                         + "service day, charged in less time than there is.", r -> MonthNames.full(r.month().month()))
+                .heads()
                 .number("energy", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.",
                         r -> r.month().yardKwh())
                 .number("charging_peak", "Demand of charging", Unit.KILOWATT,
@@ -49,7 +50,7 @@ final class YardLoadTables {
                         r -> MonthNames.full(r.stretch().service().month()))
                 .text("day", "Day", "Coldest service day, a normal one, and the days of the highest demand of charging "
                         + "and of the service where these are others.", r -> r.day())
-                .text("hour", "Hour from", "Start of the hour.", r -> ClockWords.of(60 * r.hour()))
+                .text("hour", "Hour from", "Start of the hour.", r -> ClockWords.of(60 * r.hour())).heads()
                 .number("charging_mean", "Charging, mean", Unit.KILOWATT, "Mean load of charging, heat and standby in the hour.",
                         r -> r.mean(r.stretch().yardKw()))
                 .number("charging_highest", "Charging, highest", Unit.KILOWATT, "Highest of it in a step of the hour.",
@@ -70,6 +71,7 @@ final class YardLoadTables {
                         + "are others; each is followed by one like it.", r -> r.stretch().label())
                 .text("port", "Port", "Port by its number in the yard, in the order bought, and its type; none for a bus that "
                         + "finds no plug.", OfPlug::port)
+                .heads()
                 .text("plug", "Plug", "Plug of the port.", OfPlug::plug)
                 .text("bus", "Bus", "The bus.", r -> r.plugIn().label())
                 .text("from", "Plugged in", "When it is plugged in; an arrival plugs itself in.", OfPlug::from)

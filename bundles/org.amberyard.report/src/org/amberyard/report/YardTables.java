@@ -12,7 +12,7 @@ final class YardTables {
     static TableDefinition<OfYear> serviceByYear() {
         return new TableDefinition<>("service_by_year", "Electric service by year", OfYear::all)
                 .text("plan", "Plan", "Name of the plan.", r -> r.plan().name())
-                .year("year", "Year", "Year.", OfYear::calendarYear)
+                .year("year", "Year", "Year.", OfYear::calendarYear).heads()
                 .count("ports", "Ports", "Number of ports.", r -> service(r).ports())
                 .number("connected_power", "Connected power", Unit.KILOWATT, "All ports at full power.",
                         r -> service(r).connectedKw())

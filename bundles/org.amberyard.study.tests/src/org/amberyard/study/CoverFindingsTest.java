@@ -7,12 +7,14 @@ import java.util.List;
 import org.amberyard.model.common.BodyType;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.model.plans.PlansFactory;
 import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.routes.Trip;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 import org.amberyard.model.vehicles.VehicleType;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +76,27 @@ class CoverFindingsTest {
         assertEquals(3, uncovered.size(), "one for each plan");
         assertEquals("Plan “Like for like”: in 2040 no bus can cover 1 of 62 trips: T002 (B22: body type does not fit).",
                 uncovered.get(0).message());
+    }
+
+    /** A trip asks for a body that only a bus bought in 2030 has. */
+    @Test
+    void yearsBeforeTheLastAreToldByThemselves() {
+        assertEquals(List.of(), findings("before the last"));
+        study.getTrips().get(1).setBodyType(BodyType.D);
+        VehicleType wide = EcoreUtil.copy(type("Diesel C new"));
+        wide.setName("Wide");
+        wide.setBodyType(BodyType.D);
+        study.getVehicleTypes().add(wide);
+        Replacement late = PlansFactory.eINSTANCE.createReplacement();
+        late.setBus(study.getBuses().stream().filter(b -> b.getName().equals("B22")).findFirst().orElseThrow());
+        late.setYear(2030);
+        late.setNewType(wide);
+        staged.getReplacements().removeIf(r -> r.getBus() == late.getBus());
+        staged.getReplacements().add(late);
+        List<Finding> found = findings("before the last").stream().filter(f -> f.element() == staged).toList();
+        assertEquals(List.of("Plan “Electric in stages”: no bus can cover some trips in 4 years before the last: 2026 (T002); 2027 (T002); "
+                + "2028 (T002); +1."), found.stream().map(Finding::message).toList());
+        assertEquals(Severity.WARNING, found.get(0).severity());
     }
 
     @Test

@@ -24,7 +24,9 @@ public final class BestWords {
     }
 
     private List<String> sentences() {
-        List<String> all = new ArrayList<>(List.of(cost(), bound()));
+        List<String> all = new ArrayList<>(List.of(cost()));
+        CapWords.broken(found.study(), found.plan(), best.unmetBefore()).ifPresent(all::add);
+        all.add(bound());
         if (best.electricShort() > 0) {
             all.add("The number of electric buses to be reached is missed by " + best.electricShort()
                     + ": of the buses decided on, too few have a type that does their route to the end of its pack by then, or the cap "

@@ -24,9 +24,10 @@ public final class LevelWords {
 
     private List<String> sentences() {
         List<String> all = new ArrayList<>();
+        CapWords.broken(level.study(), level.plan(), levelling.before()).ifPresent(all::add);
         String cap = "the cap of " + money(level.plan().getYearlyCap()) + " a year";
         if (levelling.unmet().isEmpty()) {
-            all.add(level.isEmpty() ? "No year is above " + cap + "." : moved() + " so that no year is above " + cap + ".");
+            all.add(level.isEmpty() ? "The plan keeps " + cap + " as it is: no year is above it." : moved() + " so that no year is above " + cap + ".");
         } else {
             all.add(level.isEmpty() ? "No move of a step was found that helps to keep " + cap + "."
                     : moved() + " but no moves were found that keep " + cap + " in every year.");

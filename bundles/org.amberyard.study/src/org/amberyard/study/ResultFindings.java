@@ -25,9 +25,11 @@ public final class ResultFindings {
             findings.addAll(new RouteFindings(study, result, plan).list());
             findings.addAll(new TripFindings(study, result, plan).list());
             findings.addAll(new SpareFindings(study, result, plan).list());
+            findings.addAll(new CoverYearFindings(study, result, plan).list());
             findings.addAll(new PackFindings(study, result, plan).list());
             findings.addAll(new PortFindings(study, result, plan).list());
             findings.addAll(new QuoteFindings(study, result, plan).list());
+            findings.addAll(new OrderFindings(study, result, plan).list());
             findings.addAll(new FundingFindings(study, result, plan).list());
             findings.addAll(new BudgetFindings(study, result, plan).list());
         }

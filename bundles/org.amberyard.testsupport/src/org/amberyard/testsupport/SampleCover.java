@@ -18,6 +18,11 @@ public final class SampleCover {
 
     /** The district. */
     public static StudyInput study() {
+        return withTrips(trips());
+    }
+
+    /** The district with other trips. */
+    public static StudyInput withTrips(List<TripInput> trips) {
         StudyInput study = SampleDistrict.small();
         List<BusInput> buses = new ArrayList<>(study.buses());
         BusInput last = buses.get(2);
@@ -25,7 +30,7 @@ public final class SampleCover {
                 last.odometerKm(), last.otherKmPerYear(), last.idleHoursPerYear(), OptionalDouble.empty(), OptionalInt.empty()));
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 study.types(), buses, study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
-                study.plans(), study.baseline(), trips());
+                study.plans(), study.baseline(), trips);
     }
 
     private static List<TripInput> trips() {

@@ -16,9 +16,11 @@ import org.amberyard.workbench.grid.Grid;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -57,6 +59,40 @@ class CompareTest {
             assertEquals(1, display.syncCall(() -> grid.model().rows()), "only one input differs");
             assertTrue(display.syncCall(() -> grid.model().text(0, 1)).startsWith("Price"));
         }
+    }
+
+    /** The command opens it on what differs, with what the plans stand on; all rows are a switch away. */
+    @Test
+    void itOpensOnWhatDiffersWithAStamp(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Path other = Files.copy(study.file(), folder.resolve("earlier.amberyard"));
+            display.asyncExec(() -> Commands.run("comparePlans"));
+            study.await(() -> display.getFocusControl() instanceof Grid focused && focused.getParent() != null
+                    && focused.model().columns() == 2 + study.study().getPlans().size());
+            Grid grid = display.syncCall(() -> (Grid) display.getFocusControl());
+            Button only = display.syncCall(() -> View.all(grid.getParent(), Button.class).stream().filter(b -> (b.getStyle() & SWT.CHECK) != 0)
+                    .findFirst().orElseThrow());
+            study.await(() -> grid.model().rows() > 0);
+            assertTrue(display.syncCall(only::getSelection));
+            int differing = display.syncCall(() -> grid.model().rows());
+            display.syncExec(() -> {
+                only.setSelection(false);
+                only.notifyListeners(SWT.Selection, new Event());
+            });
+            assertTrue(display.syncCall(() -> grid.model().rows()) > differing, "rows in which all plans are the same");
+            study.await(() -> stamp(grid).startsWith("All plans stand on the same assumptions: prices, tariff “KE-EVD”, climate of “Ostrick Vale"));
+
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(),
+                    study.study().getPrices().get(0), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 1.75)));
+            study.awaitResult();
+            CompareView view = open(display);
+            display.syncExec(() -> view.compareWith(other));
+            study.await(() -> stamp(grid).startsWith("“earlier.amberyard” stands on other assumptions: prices; the same: depot with tariff, climate"));
+        }
+    }
+
+    private static String stamp(Grid grid) {
+        return View.all(grid.getParent(), Text.class).stream().filter(t -> (t.getStyle() & SWT.WRAP) != 0).findFirst().orElseThrow().getText();
     }
 
     @Test

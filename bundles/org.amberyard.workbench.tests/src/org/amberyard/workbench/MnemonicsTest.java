@@ -34,7 +34,7 @@ import org.xml.sax.SAXException;
 /** A letter that is pressed in an open menu means one of its items. */
 class MnemonicsTest {
     private static final Pattern LETTER = Pattern.compile("&(.)");
-    private static final List<String> MENU_BAR = List.of("menu:file", "menu:edit", "menu:view", "menu:help");
+    private static final List<String> MENU_BAR = List.of("menu:file", "menu:edit", "menu:plan", "menu:view", "menu:help");
     /** What the platform puts into the menu of edits, with our words. */
     private static final List<String> UNDO_AND_REDO = List.of("handlers/Undo_named", "handlers/Redo_named");
     private static final String CELLS = "fields/Menu_cut fields/Menu_copy fields/Menu_copyBare fields/Menu_copyPlain fields/Menu_paste "
@@ -43,7 +43,7 @@ class MnemonicsTest {
     /** Menus of the right mouse button, by where they are: packages and keys of their items. */
     private static final Map<String, String> OF_THE_MOUSE = Map.of(
             "table of elements", CELLS + "fields/Menu_vary fields/Menu_note fields/Menu_delete fields/Menu_filter fields/Menu_columns",
-            "plan", CELLS + "plan/Menu_earlier plan/Menu_later plan/Menu_rule plan/Menu_fill plan/Menu_level plan/Menu_best",
+            "plan", CELLS + "plan/Menu_earlier plan/Menu_later plan/Menu_rule plan/Menu_fill plan/Menu_level plan/Menu_best plan/Menu_compare",
             "results", READ + "views/Menu_why columns/Menu_choose",
             "history", READ + "views/History_go_menu",
             "notes", READ + "views/Notes_open views/Notes_change",
@@ -53,7 +53,7 @@ class MnemonicsTest {
                     + "charts/Menu_notes charts/Menu_taskSheet charts/Menu_outage charts/Menu_inputs",
             "notes of a chart", "charts/Menu_noteHere charts/Menu_noteChange charts/Menu_noteDelete",
             "series of a chart", "charts/Menu_seriesAll",
-            "menu bar", "/Menu_file /Menu_edit /Menu_view /Menu_help");
+            "menu bar", "/Menu_file /Menu_edit /Menu_plan /Menu_view /Menu_help");
 
     @ParameterizedTest
     @ValueSource(strings = {"", "_es"})

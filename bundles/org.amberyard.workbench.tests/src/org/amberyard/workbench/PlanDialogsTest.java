@@ -11,12 +11,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.model.plans.Plan;
 import org.amberyard.model.plans.PlansPackage;
 import org.amberyard.model.plans.PortPurchase;
 import org.amberyard.model.plans.Replacement;
+import org.amberyard.workbench.editor.PageKind;
+import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.plan.BestPlanAsk;
 import org.amberyard.workbench.plan.FillPlan;
 import org.amberyard.workbench.plan.LevelPlan;
+import org.amberyard.workbench.plan.PlanChoice;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
@@ -43,7 +47,8 @@ class PlanDialogsTest {
             PlanGridTest.show(study);
             List<String> before = PlanGridTest.plan(study).getReplacements().stream().map(Replacement::toString).toList();
             int ports = PlanGridTest.plan(study).getPortPurchases().stream().mapToInt(PortPurchase::getCount).sum();
-            display.asyncExec(() -> FillPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session()));
+            display.asyncExec(() -> FillPlan.ask(OpenStudy.page().getWorkbenchWindow().getShell(), study.session(),
+                    PlanGridTest.plan(study)));
             study.await(() -> dialog(display).isPresent());
             display.syncExec(() -> {
                 Shell shell = dialog(display).orElseThrow();
@@ -86,6 +91,7 @@ class PlanDialogsTest {
             study.await(() -> levelDialog(display).filter(s -> button(s, IDialogConstants.OK_ID).isEnabled()).isPresent());
             display.syncExec(() -> {
                 Shell shell = levelDialog(display).orElseThrow();
+                assertTrue(words(shell).contains("As it is, the plan breaks its cap of USD 1,100,000 a year in 2 of 15 years, by: 2027 USD "), words(shell));
                 assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."),
                         words(shell));
                 button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
@@ -100,6 +106,29 @@ class PlanDialogsTest {
 
             assertEquals(before, PlanGridTest.plan(study).getReplacements().stream().map(Replacement::getYear).toList());
         }
+    }
+
+    /** The plan in focus on the page of plans is the one that all views show, and the one that the commands are about, from any page. */
+    @Test
+    void thePlanInFocusIsTheOneThatIsLookedAt(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Plan last = study.study().getPlans().get(2);
+            Grid plans = study.goTo(last, PlansPackage.Literals.PLAN__NAME);
+            assertEquals(Optional.of(last), display.syncCall(() -> new PlanChoice(study.session()).plan()));
+            Plan first = study.study().getPlans().get(1);
+            display.syncExec(() -> new PlanChoice(study.session()).choose(first));
+            study.await(() -> plans.selection().row() == 1);
+            display.syncExec(() -> plans.goTo(2, 1));
+            assertEquals(Optional.of(last), display.syncCall(() -> new PlanChoice(study.session()).plan()));
+            study.show(PageKind.BUSES);
+            display.asyncExec(() -> Commands.run("bestPlan"));
+            study.await(() -> shell(display, "Cheapest steps of plan “" + last.getName() + "”").isPresent());
+            display.syncExec(() -> shell(display, "Cheapest steps of plan “" + last.getName() + "”").orElseThrow().close());
+        }
+    }
+
+    private static Optional<Shell> shell(Display display, String title) {
+        return Arrays.stream(display.getShells()).filter(s -> !s.isDisposed() && s.getText().equals(title)).findFirst();
     }
 
     @Test

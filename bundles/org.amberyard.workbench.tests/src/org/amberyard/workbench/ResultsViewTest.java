@@ -1,6 +1,7 @@
 package org.amberyard.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,16 +15,21 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.SortOrder;
+import org.amberyard.workbench.session.WhatIfWork;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.WorkbenchException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -173,6 +179,83 @@ class ResultsViewTest {
             display.asyncExec(() -> Commands.run("filterRows"));
             study.await(() -> display.getFocusControl() == search);
         }
+    }
+
+    /** Each layout opens on the table that fits it, and on the one that was chosen there when it is shown again. */
+    @Test
+    void eachLayoutHasItsOwnTable(Display display) throws IOException {
+        InstanceScope.INSTANCE.getNode("org.amberyard.workbench/tables").remove("ROUTES");
+        InstanceScope.INSTANCE.getNode("org.amberyard.workbench/tables").remove("DEPOT");
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            try {
+                layOut(display, "routes");
+                Composite view = show(study);
+                study.await(() -> title(display, view).equals("Routes and electric types"));
+                Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+                study.await(() -> grid.model().columns() > 3 && grid.model().header(3).equals("Why") && grid.model().rows() > 30);
+                assertEquals(2, display.syncCall(() -> grid.model().frozenColumns()), "route and type stay");
+                layOut(display, "depot");
+                study.await(() -> title(display, view).equals("Electric service by year"));
+                choose(study, view, "Electric bills by year");
+                layOut(display, "routes");
+                study.await(() -> title(display, view).equals("Routes and electric types"));
+                layOut(display, "depot");
+                study.await(() -> title(display, view).equals("Electric bills by year"));
+            } finally {
+                layOut(display, "district");
+            }
+        }
+    }
+
+    private static void layOut(Display display, String name) {
+        display.syncExec(() -> {
+            try {
+                PlatformUI.getWorkbench().showPerspective("org.amberyard.workbench." + name, OpenStudy.page().getWorkbenchWindow());
+            } catch (WorkbenchException e) {
+                throw new AssertionError(e);
+            }
+        });
+    }
+
+    /** The tables of a what-if are there once it was run, with its draws and seed, and say when the study is another one. */
+    @Test
+    void aWhatIfHasItsTables(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            InstanceScope.INSTANCE.getNode("org.amberyard.workbench/tables").remove("WHAT_IF");
+            layOut(display, "whatIfLayout");
+            Composite view = show(study);
+            assertEquals("Prices at which a plan costs as much as the baseline", title(display, view), "as long as none was run");
+            display.syncExec(() -> {
+                study.study().getWhatIf().setDraws(40);
+                study.study().getWhatIf().getCorrelations().clear();
+                study.study().getWhatIf().getInputs().subList(1, study.study().getWhatIf().getInputs().size()).clear();
+                study.study().getWhatIf().setGridAcross(null);
+                study.study().getWhatIf().setGridUpward(null);
+            });
+            display.syncExec(() -> study.session().whatIf().run());
+            study.await(() -> study.session().whatIf().phase() == WhatIfWork.Phase.DONE);
+            study.await(() -> title(display, view).equals("Plans over all draws"));
+            Grid grid = display.syncCall(() -> View.all(view, Grid.class).get(0));
+            study.await(() -> grid.model().rows() == 3 && grid.model().columnName(1).equals("draws"));
+            assertEquals("40", display.syncCall(() -> grid.model().text(0, 1)));
+            assertTrue(said(display, view).startsWith("40 draws, seed 1."), said(display, view));
+            assertFalse(display.syncCall(grid::isFaded));
+            StudyResult before = study.result();
+            display.syncExec(() -> study.session().execute(SetCommand.create(study.session().domain(), study.study().getSettings(),
+                    StudyPackage.Literals.SETTINGS__DISCOUNT_RATE, 0.07)));
+            study.awaitResultAfter(before);
+            study.await(() -> said(display, view).contains("earlier version of the study. Changed since: "));
+            study.await(grid::isFaded);
+            choose(study, view, "Plans in single figures");
+            study.await(() -> grid.model().columnName(1).equals("is_baseline") && !grid.isFaded());
+            choose(study, view, "Plans over all draws");
+            study.await(() -> grid.model().columnName(1).equals("draws") && grid.isFaded());
+            layOut(display, "district");
+        }
+    }
+
+    private static String said(Display display, Composite view) {
+        return display.syncCall(() -> View.all(view, Label.class).stream().map(Label::getText).filter(t -> !t.isBlank()).findFirst().orElse(""));
     }
 
     @Test

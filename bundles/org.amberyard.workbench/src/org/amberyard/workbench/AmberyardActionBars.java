@@ -18,6 +18,7 @@ final class AmberyardActionBars extends ActionBarAdvisor {
     protected void fillMenuBar(IMenuManager bar) {
         bar.add(new MenuManager(Messages.Menu_file, IWorkbenchActionConstants.M_FILE));
         bar.add(new MenuManager(Messages.Menu_edit, IWorkbenchActionConstants.M_EDIT));
+        bar.add(new MenuManager(Messages.Menu_plan, "plan"));
         bar.add(new MenuManager(Messages.Menu_view, "view"));
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         bar.add(new MenuManager(Messages.Menu_help, IWorkbenchActionConstants.M_HELP));

@@ -11,6 +11,7 @@ final class Messages extends NLS {
     public static String Menu_help;
     public static String Window_title;
     public static String Window_titleWithStudy;
+    public static String Menu_plan;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.messages", Messages.class);

@@ -64,6 +64,15 @@ class BlockCheckTest {
                 "a pack that is too cold takes nothing in");
     }
 
+    @Test
+    void chargingBetweenRunsTakesNoMoreTimeThanIsGiven() {
+        BlockCheck whole = new BlockCheck(5, ALL_NIGHT, true, 0);
+        assertEquals(90 - 80 + 5, whole.withMiddayHours(1).of(day(true, 15), PACK, 1).marginKwh(), 1e-12);
+        assertEquals(90 - 80, whole.withMiddayHours(0).of(day(true, 15), PACK, 1).marginKwh(), 1e-12);
+        assertEquals(90 - 80 + 20, whole.withMiddayHours(4).of(day(true, 15), PACK, 1).marginKwh(), 1e-12, "all of the stand");
+        assertEquals(90 - 80 + 20, whole.withMiddayHours(9).of(day(true, 15), PACK, 1).marginKwh(), 1e-12);
+    }
+
     /** A night brings 64 of the 80 kWh, so the days end at 10, -6 and, after nights from empty, -16. */
     @Test
     void aNightThatDoesNotFillThePackWearsTheWeekDown() {

@@ -68,6 +68,8 @@ class CapLevellingTest {
         StudyResult before = evaluated(young, plan);
         assertEquals(List.of(1), above(before.plans().get(1)));
         CapLevelling levelling = CapLevelling.of(before, 1, Progress.NONE);
+        BudgetYear second = before.plans().get(1).finance().budget().get(1);
+        assertEquals(List.of(new CapLevelling.Unmet(1, second.appropriation() - CAP)), levelling.before(), "as the plan is");
         assertEquals(1, levelling.shifts().size(), levelling.toString());
         assertEquals(1, levelling.shifts().get(0).from());
         assertEquals(1, Math.abs(levelling.shifts().get(0).to() - 1));
@@ -82,6 +84,7 @@ class CapLevellingTest {
     void aPlanWithinItsCapStaysAsItIs() {
         CapLevelling levelling = levelled(young, plan(2 * CAP, step(1, 0), step(1, 1)));
         assertEquals(List.of(), levelling.shifts());
+        assertEquals(List.of(), levelling.before());
         assertEquals(List.of(), levelling.unmet());
         assertEquals(levelling.presentCostBefore(), levelling.presentCostAfter(), 0);
     }

@@ -29,11 +29,15 @@ class RemediesTest {
         return result.plans().get(1).fits().of(route, TinyDistrict.ELECTRIC).orElseThrow();
     }
 
+    private static FailingDays failing(StudyResult result, RouteFit fit, double health) {
+        return FailingDays.of(result.input(), result.duty(), fit, health);
+    }
+
     @Test
     void nothingToRemedyWhereTheDutyIsDone() {
         StudyResult result = overnight(400);
         assertEquals(List.of(), Remedies.of(result, 1, fit(result, 0)));
-        assertEquals(0, FailingDays.of(result, fit(result, 0), 1).total());
+        assertEquals(0, failing(result, fit(result, 0), 1).total());
     }
 
     @Test
@@ -88,11 +92,43 @@ class RemediesTest {
     void failingDaysFallWithABiggerPackAndRiseWithAge() {
         StudyResult small = overnight(110);
         StudyResult large = overnight(130);
-        int fewer = FailingDays.of(large, fit(large, 1), 1).total();
-        int more = FailingDays.of(small, fit(small, 1), 1).total();
+        int fewer = failing(large, fit(large, 1), 1).total();
+        int more = failing(small, fit(small, 1), 1).total();
         assertTrue(more > fewer, more + " days fail with the small pack, " + fewer + " with the large one");
-        assertTrue(FailingDays.of(large, fit(large, 1), 0.8).total() > fewer);
-        assertEquals(180, FailingDays.of(overnight(30), fit(overnight(30), 1), 1).total(), "no day of the year is done");
+        assertTrue(failing(large, fit(large, 1), 0.8).total() > fewer);
+        assertEquals(180, failing(overnight(30), fit(overnight(30), 1), 1).total(), "no day of the year is done");
+    }
+
+    /** The least charge between runs holds all year, a minute less does not, and no other fit asks for one. */
+    @Test
+    void theLeastMiddayChargeIsJustEnough() {
+        StudyResult result = overnight(130);
+        RouteFit fit = fit(result, 1);
+        assertTrue(!fit.agedOvernight().passes() && fit.agedMidday().passes());
+        int least = result.outlook(fit).leastMiddayMin().orElseThrow();
+        assertTrue(least > 1 && least < 8 * 60, least + " min");
+        assertTrue(holds(result, fit, least));
+        assertFalse(holds(result, fit, least - 1));
+        assertTrue(result.outlook(fit(overnight(400), 1)).leastMiddayMin().isEmpty(), "holds without");
+        assertTrue(overnight(30).outlook(fit(overnight(30), 1)).leastMiddayMin().isEmpty(), "no charge is enough");
+    }
+
+    private static boolean holds(StudyResult result, RouteFit fit, int minutes) {
+        BlockCheck check = RouteFitting.check(result.input(), fit.batteryKw(), true).withMiddayHours(minutes / 60.0);
+        return RouteFitting.days(result.duty().use(fit.route(), fit.type()).orElseThrow(), check,
+                result.input().types().get(fit.type()).electric().orElseThrow().battery(), fit.agedHealth()).stream()
+                .allMatch(RouteFitting.Day::passes);
+    }
+
+    @Test
+    void anOutlookTellsTheWorstDayAndHowManyFail() {
+        StudyResult result = overnight(110);
+        RouteFit fit = fit(result, 1);
+        FitOutlook outlook = result.outlook(fit);
+        assertEquals(failing(result, fit, 1), outlook.failingWhenNew());
+        assertEquals(failing(result, fit, fit.agedHealth()), outlook.failingWhenAged());
+        double coldest = result.input().duty().climate().months().stream().mapToDouble(m -> m.coldest().meanAirC()).min().orElseThrow();
+        assertEquals(coldest, outlook.worstAirC(), 0);
     }
 
     @Test
@@ -128,7 +164,7 @@ class RemediesTest {
         StudyInput hot = TinyPacks.withClimate(study, SampleBus.climate(200, days[1]), days[0], days[2]);
         StudyResult result = StudyEvaluation.of(hot, DutyTable.of(hot.duty()));
         RouteFit fit = fit(result, 1);
-        int counted = FailingDays.of(result, fit, 1).byMonth().get(0);
+        int counted = failing(result, fit, 1).byMonth().get(0);
         BlockCheck check = RouteFitting.check(hot, fit.batteryKw(), false);
         int driven = 0;
         for (int day = 0; day < 15; day++) {

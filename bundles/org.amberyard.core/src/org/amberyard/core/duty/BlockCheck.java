@@ -16,9 +16,21 @@ import org.amberyard.core.depot.ChargeWindow;
  * @param window hours of the night in which buses are charged
  * @param midday true when the bus is plugged in between runs at the yard
  * @param reserveShare share of the usable energy that planning keeps
+ * @param middayHours most time of a day that is spent charging between runs, from the first stand on, h; infinite where every
+ *            stand is used whole
  */
-public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, double reserveShare) {
+public record BlockCheck(double batteryKw, ChargeWindow window, boolean midday, double reserveShare, double middayHours) {
     private static final int DAYS_IN_A_ROW = 5;
+
+    /** A check that uses every stand at the yard whole. */
+    public BlockCheck(double batteryKw, ChargeWindow window, boolean midday, double reserveShare) {
+        this(batteryKw, window, midday, reserveShare, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same with no more charging between runs than so many hours a day. */
+    public BlockCheck withMiddayHours(double hours) {
+        return new BlockCheck(batteryKw, window, midday, reserveShare, hours);
+    }
 
     /**
      * Outcome of a week.

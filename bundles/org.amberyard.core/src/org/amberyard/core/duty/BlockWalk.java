@@ -19,6 +19,7 @@ final class BlockWalk {
     private final List<BlockCheck.Moment> moments = new ArrayList<>();
     private double chargeShare = 1;
     private double marginShare;
+    private double middayHoursLeft;
     private String worstRun = "";
 
     BlockWalk(BlockCheck check, DayBlock day, BatterySpec battery, double health) {
@@ -32,6 +33,7 @@ final class BlockWalk {
 
     /** Drives the day's runs and charges between them. */
     void day() {
+        middayHoursLeft = check.middayHours();
         for (int place = 0; place < day.legs().size(); place++) {
             DayBlock.Leg leg = day.legs().get(place);
             note(leg.departureMin(), leg);
@@ -58,7 +60,8 @@ final class BlockWalk {
     }
 
     private void charge(DayBlock.Leg after, double toMin) {
-        double hours = Math.max(0, toMin - after.arrivalMin()) / 60;
+        double hours = Math.min(middayHoursLeft, Math.max(0, toMin - after.arrivalMin()) / 60);
+        middayHoursLeft -= hours;
         double before = chargeShare;
         chargeShare = taper.endShare(chargeShare, check.batteryKw(), after.packC(), hours);
         if (chargeShare > before) {

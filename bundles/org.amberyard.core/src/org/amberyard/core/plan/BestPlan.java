@@ -21,6 +21,7 @@ import org.amberyard.core.progress.Progress;
  * @param steps the steps that it takes in the places decided on, by year
  * @param decided places decided on
  * @param presentCostBefore present cost after financing of the plan from which the search started, constant money at the base date
+ * @param unmetBefore years in which that plan is above the cap
  * @param bound present cost below which no plan lies; empty where {@code noBound} says why
  * @param noBound why there is no bound
  * @param boundWithoutCap true where the bound is one for plans that need not keep the cap, because awards and debts move money between
@@ -29,7 +30,8 @@ import org.amberyard.core.progress.Progress;
  * @param electricShort electric buses missing to the number to be reached
  */
 public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, List<Integer> decided, double presentCostBefore,
-        OptionalDouble bound, List<NoBound> noBound, boolean boundWithoutCap, List<Scarce> scarce, int electricShort) {
+        List<CapLevelling.Unmet> unmetBefore, OptionalDouble bound, List<NoBound> noBound, boolean boundWithoutCap, List<Scarce> scarce,
+        int electricShort) {
 
     /** Why no bound can be told: what a place costs then depends on the others. */
     public enum NoBound {
@@ -71,6 +73,7 @@ public record BestPlan(PlanResult evaluated, List<PlanInput.Replacement> steps, 
     public BestPlan {
         steps = List.copyOf(steps);
         decided = List.copyOf(decided);
+        unmetBefore = List.copyOf(unmetBefore);
         noBound = List.copyOf(noBound);
         scarce = List.copyOf(scarce);
     }

@@ -89,7 +89,7 @@ final class BestPlanSearch {
         Lower least = capLeftOut() ? Lower.of(problem.at(prices.least(), leastShares(), endless()), first.part(1, 2)) : within;
         Candidate best = search(prices, within.found.picks());
         List<BestPlan.NoBound> none = noBound(prices, least.found);
-        return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(),
+        return new BestPlan(best.plan, best.steps, choices.places(), before.presentCostAfterFinancing(), CapLevelling.Unmet.of(before),
                 none.isEmpty() ? OptionalDouble.of(leftAtLeast(prices) + least.cost()) : OptionalDouble.empty(), none, capLeftOut(),
                 within.found.within() ? scarce(within.relaxed.prices()) : List.of(), electricShort(best.plan));
     }

@@ -17,11 +17,12 @@ import org.amberyard.core.progress.Progress;
  * the new bills put a year above the cap. Moves keep to {@link StepLimits}. The same plan always gives the same answer.
  *
  * @param shifts steps that move, in the order of the plan
+ * @param before years in which the plan is above the cap as it is
  * @param unmet years that stay above the cap
  * @param presentCostBefore present cost of the plan after financing, constant money at the base date
  * @param presentCostAfter the same of the plan with its steps moved
  */
-public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double presentCostBefore, double presentCostAfter) {
+public record CapLevelling(List<Shift> shifts, List<Unmet> before, List<Unmet> unmet, double presentCostBefore, double presentCostAfter) {
     private static final int MOST_ROUNDS = 3;
 
     /**
@@ -55,6 +56,7 @@ public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double present
 
     public CapLevelling {
         shifts = List.copyOf(shifts);
+        before = List.copyOf(before);
         unmet = List.copyOf(unmet);
     }
 
@@ -95,7 +97,7 @@ public record CapLevelling(List<Shift> shifts, List<Unmet> unmet, double present
             for (int round = 0; round < MOST_ROUNDS && moving && BudgetProbe.Probed.of(after).excessCents() > 0; round++) {
                 moving = searched();
             }
-            return new CapLevelling(shifts(), Unmet.of(after), before.presentCostAfterFinancing(), after.presentCostAfterFinancing());
+            return new CapLevelling(shifts(), Unmet.of(before), Unmet.of(after), before.presentCostAfterFinancing(), after.presentCostAfterFinancing());
         }
 
         /** True when the search has found other years. */

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.amberyard.core.duty.BlockCheck;
 import org.amberyard.core.duty.Climate;
 import org.amberyard.core.duty.DayBlock;
+import org.amberyard.core.duty.DutyTable;
 import org.amberyard.core.duty.ElectricSpec;
 import org.amberyard.core.duty.RouteDuty;
 
@@ -39,11 +40,10 @@ public record FailingDays(List<Integer> byMonth) {
      * @param fit the route and the type, with the charging power to count on
      * @param health present over nominal capacity of the pack
      */
-    public static FailingDays of(StudyResult result, RouteFit fit, double health) {
-        StudyInput study = result.input();
+    static FailingDays of(StudyInput study, DutyTable duty, RouteFit fit, double health) {
         BlockCheck check = RouteFitting.check(study, fit.batteryKw(), study.middayCharging());
         ElectricSpec electric = study.types().get(fit.type()).electric().orElseThrow();
-        Count count = new Count(study, result.duty().duty(fit.route(), fit.type()), electric, check, health);
+        Count count = new Count(study, duty.duty(fit.route(), fit.type()), electric, check, health);
         List<Integer> months = new ArrayList<>();
         for (int month = 0; month < Climate.MONTHS; month++) {
             months.add(count.days(month, false) + count.days(month, true));

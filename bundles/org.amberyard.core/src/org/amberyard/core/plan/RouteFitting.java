@@ -88,7 +88,7 @@ public final class RouteFitting {
     }
 
     /** How a design day comes out. */
-    record Day(int month, BlockCheck.Outcome outcome) {
+    record Day(int month, boolean cold, BlockCheck.Outcome outcome) {
         boolean passes() {
             return outcome.passes();
         }
@@ -97,7 +97,7 @@ public final class RouteFitting {
     /** All design days of a use, in their order. */
     static List<Day> days(RouteUse use, BlockCheck check, BatterySpec battery, double health) {
         return use.designDays().stream()
-                .map(d -> new Day(d.month(), check.of(d.block(check.midday()), battery, health))).toList();
+                .map(d -> new Day(d.month(), d.cold(), check.of(d.block(check.midday()), battery, health))).toList();
     }
 
     /** The worst of some days. */

@@ -7,15 +7,23 @@ import java.util.Optional;
  * What a plan means for one route, and what could be done where an electric bus fails it.
  *
  * @param answer the answer of the plan
- * @param failingWhenNew days of a year that fail with a new pack; empty where no electric type is judged
- * @param failingWhenAged the same with an aged pack
+ * @param fit what is known of its fit; empty where no electric type is judged
  * @param remedies remedies where it fails with an aged pack, best first
  */
-public record RouteOutlook(RouteAnswer answer, Optional<FailingDays> failingWhenNew, Optional<FailingDays> failingWhenAged,
-        List<Remedy> remedies) {
+public record RouteOutlook(RouteAnswer answer, Optional<FitOutlook> fit, List<Remedy> remedies) {
 
     public RouteOutlook {
         remedies = List.copyOf(remedies);
+    }
+
+    /** Days of a year that fail with a new pack; empty where no electric type is judged. */
+    public Optional<FailingDays> failingWhenNew() {
+        return fit.map(FitOutlook::failingWhenNew);
+    }
+
+    /** The same with an aged pack. */
+    public Optional<FailingDays> failingWhenAged() {
+        return fit.map(FitOutlook::failingWhenAged);
     }
 
     /** The first remedy that cures; keeping an engine bus where no other does. */

@@ -16,7 +16,9 @@ public final class StudyResult {
     private final List<TripCover> tripCovers;
     private final List<SpareCover> spareCovers;
     private final Map<Integer, YardPrices> yardPrices = new HashMap<>();
+    private final FitOutlooks fitOutlooks;
     private List<List<RouteOutlook>> outlooks;
+    private List<List<CoverYear>> covers;
 
     /**
      * Results that were found one by one.
@@ -35,6 +37,11 @@ public final class StudyResult {
 
     StudyResult(StudyInput input, DutyTable duty, StudyFigures figures, RouteFits fits, List<PlanResult> plans,
             List<TripCover> tripCovers, List<SpareCover> spareCovers) {
+        this(input, duty, figures, fits, plans, tripCovers, spareCovers, new FitOutlooks(input, duty));
+    }
+
+    private StudyResult(StudyInput input, DutyTable duty, StudyFigures figures, RouteFits fits, List<PlanResult> plans,
+            List<TripCover> tripCovers, List<SpareCover> spareCovers, FitOutlooks fitOutlooks) {
         this.input = input;
         this.duty = duty;
         this.figures = figures;
@@ -43,6 +50,7 @@ public final class StudyResult {
         this.comparisons = Comparison.all(input, plans);
         this.tripCovers = List.copyOf(tripCovers);
         this.spareCovers = List.copyOf(spareCovers);
+        this.fitOutlooks = fitOutlooks;
     }
 
     /** The input. */
@@ -96,6 +104,11 @@ public final class StudyResult {
         return spareCovers;
     }
 
+    /** How often a fit fails and what charging it needs; found when it is first asked for, which takes a while where it fails. */
+    public FitOutlook outlook(RouteFit fit) {
+        return fitOutlooks.of(fit);
+    }
+
     /**
      * For every plan, what it means for each route, with failing days and remedies. They are found from all the rest when they
      * are first asked for, which takes a while.
@@ -107,6 +120,15 @@ public final class StudyResult {
         return outlooks;
     }
 
+    /** For every plan, what its fleet cannot cover year by year; found when it is first asked for. */
+    public synchronized List<List<CoverYear>> covers() {
+        if (covers == null) {
+            TripDrives drives = new TripDrives(duty);
+            covers = plans.stream().map(p -> CoverYear.of(this, p, drives)).toList();
+        }
+        return covers;
+    }
+
     /** Results of the baseline. */
     public PlanResult baseline() {
         return plans.get(input.baseline());
@@ -114,6 +136,6 @@ public final class StudyResult {
 
     /** The same at the prices of a study that differs in prices alone, with the plans costed anew. */
     StudyResult at(StudyInput study, List<PlanResult> costed) {
-        return new StudyResult(study, duty, figures, fits, costed, tripCovers, spareCovers);
+        return new StudyResult(study, duty, figures, fits, costed, tripCovers, spareCovers, fitOutlooks);
     }
 }

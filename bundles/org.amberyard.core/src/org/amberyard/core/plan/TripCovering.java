@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.amberyard.core.duty.DayBlock;
 
 /** Judges every trip with every bus of a plan in a year. */
@@ -34,6 +35,17 @@ final class TripCovering {
             answers.add(answer(trip));
         }
         return new TripCover(year, answers);
+    }
+
+    /** Trips that no bus can cover; buses with an engine are asked first, which is soon done. */
+    List<Integer> uncovered() {
+        List<Integer> places = IntStream.range(0, study.buses().size()).boxed().sorted(Comparator.comparing(this::isElectric)).toList();
+        return IntStream.range(0, study.trips().size())
+                .filter(trip -> places.stream().noneMatch(place -> judged(study.trips().get(trip), place).can())).boxed().toList();
+    }
+
+    private boolean isElectric(int place) {
+        return Optional.ofNullable(buses.get(place)).filter(bus -> study.types().get(bus.type()).electric().isPresent()).isPresent();
     }
 
     private TripCover.Answer answer(int trip) {

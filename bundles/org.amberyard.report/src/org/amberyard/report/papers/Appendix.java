@@ -2,6 +2,8 @@ package org.amberyard.report.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.charts.BudgetChart;
+import org.amberyard.charts.ChartTheme;
 import org.amberyard.core.progress.Progress;
 import org.amberyard.report.Cautions;
 import org.amberyard.report.ResultTable;
@@ -13,6 +15,9 @@ import org.amberyard.report.document.Section;
 /** The consultant's appendix: how everything was computed, all results of the plan, all inputs with their sources. */
 final class Appendix {
     private static final String TITLE = "Appendix: methods, results, inputs";
+
+    /** Height over width. */
+    private static final double CHART_HEIGHT = 0.42;
 
     private Appendix() {
     }
@@ -32,6 +37,8 @@ final class Appendix {
             }
             sections.addAll(TurnedPages.of("Results: " + group.title(), blocks, in.choices().paper()));
         }
+        sections.add(Section.of("Money by year", new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
+                "To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
         sections.add(SensitivityPapers.section(in, place + 1));
         sections.add(inputs(in));
         progress.at(1);

@@ -29,8 +29,17 @@ record AwardCertainty(PaperInput in, ProjectMoney money) {
     /** The same; empty where all awards are certain. */
     Optional<String> caveat() {
         List<String> uncertain = money.uncertain();
-        return uncertain.isEmpty() ? leftOut() : Optional.of("Counted in full, though not certain: " + String.join("; ", uncertain)
-                + ". Expected money is less.");
+        Optional<String> doubted = uncertain.isEmpty() ? leftOut() : Optional.of("Counted in full, though not certain: "
+                + String.join("; ", uncertain) + ". Expected money is less.");
+        return untold().map(u -> u + doubted.map(d -> " " + d).orElse("")).or(() -> doubted);
+    }
+
+    /** Programmes that are counted as certain though nobody has said how far their money is secured. */
+    private Optional<String> untold() {
+        List<String> names = money.programmes().stream().filter(p -> p.isCertain() && money.paidBy(p.name()).signum() > 0
+                && in.facts().funding().ofProgramme(p.name()).status().isEmpty()).map(p -> "“" + p.name() + "”").toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of("The plan counts on " + String.join(" and ", names)
+                + " as certain; " + (names.size() == 1 ? "its status is" : "their status is") + " not told.");
     }
 
     /** Names what the plan leaves out, and what it would pay. */

@@ -3,9 +3,10 @@ package org.amberyard.report.papers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.amberyard.charts.BudgetChart;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CumulativeCostChart;
+import org.amberyard.charts.Figures;
+import org.amberyard.core.plan.BudgetYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.units.Unit;
 import org.amberyard.report.Cautions;
@@ -22,7 +23,6 @@ final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
     private static final double FIRST_CHART_HEIGHT = 0.38;
-    private static final double CHART_HEIGHT = 0.42;
     private final PaperInput in;
 
     private BoardMemo(PaperInput in) {
@@ -72,15 +72,27 @@ final class BoardMemo {
 
     private Section money() {
         return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal "
-                + "year, in money of the year, all sources counted; money that comes in is negative."),
+                + "year, in money of the year, all sources counted; money that comes in is negative. " + reconciled()),
                 Appropriations.of(in, "Table 2. To be appropriated, " + in.currency()),
-                new Block.Figure(BudgetChart.of(in.result(), in.planIndex(), in.system(), ChartTheme.light()),
-                        "Figure 2. To be appropriated by year, “" + in.plan().name() + "”", CHART_HEIGHT)));
+                ReplacementYears.of(in, "Table 3. Which buses are replaced when, and by what")));
+    }
+
+    /** Both tables say “more”, of sums that are not the same. */
+    private String reconciled() {
+        if (in.plan() == in.result().baseline()) {
+            return "";
+        }
+        double present = in.plan().measures().presentCost() - in.result().baseline().measures().presentCost();
+        double owed = in.plan().finance().budget().stream().mapToDouble(BudgetYear::appropriation).sum()
+                - in.result().baseline().finance().budget().stream().mapToDouble(BudgetYear::appropriation).sum();
+        return "The " + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(present)) + " above “"
+                + in.result().baseline().name() + "” in table 1 are discounted and credit what is left at the end; the last column of table 2 adds up "
+                + "to about " + Figures.money(in.currency(), owed) + " because it does neither.";
     }
 
     private Section risks() {
         List<String> points = RiskPapers.all(in).stream().map(RiskPapers.Risk::sentence).toList();
-        return new Section("Risks", false, true, List.of(new Block.Bullets(points)));
+        return new Section("Risks", false, false, List.of(new Block.Bullets(points)));
     }
 
     private static Section cautions() {

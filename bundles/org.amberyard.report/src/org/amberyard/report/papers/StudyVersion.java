@@ -31,19 +31,42 @@ final class StudyVersion {
     }
 
     static String of(Study study) {
+        StudyVersion version = begun();
+        version.addWhole(study);
+        return version.sum();
+    }
+
+    /** A sum over a part of a study: elements that some of its lists and fields hold. */
+    static String of(Study study, List<? extends EReference> parts) {
+        StudyVersion version = begun();
+        for (EReference part : parts) {
+            Object held = study.eGet(part);
+            List<?> elements = held instanceof List<?> list ? list : held == null ? List.of() : List.of(held);
+            elements.forEach(element -> version.addWhole((EObject) element));
+        }
+        return version.sum();
+    }
+
+    private static StudyVersion begun() {
         try {
-            StudyVersion version = new StudyVersion(MessageDigest.getInstance("SHA-256"));
-            version.add(study);
-            for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
-                EObject element = all.next();
-                if (!(element instanceof GivenOutFigure)) {
-                    version.add(element);
-                }
-            }
-            return HexFormat.of().formatHex(version.digest.digest()).substring(0, SHOWN_DIGITS);
+            return new StudyVersion(MessageDigest.getInstance("SHA-256"));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java has SHA-256", e);
         }
+    }
+
+    private void addWhole(EObject root) {
+        add(root);
+        for (TreeIterator<EObject> all = root.eAllContents(); all.hasNext();) {
+            EObject element = all.next();
+            if (!(element instanceof GivenOutFigure)) {
+                add(element);
+            }
+        }
+    }
+
+    private String sum() {
+        return HexFormat.of().formatHex(digest.digest()).substring(0, SHOWN_DIGITS);
     }
 
     private void add(EObject element) {

@@ -22,6 +22,7 @@ import org.amberyard.charts.RangeMarginChart;
 import org.amberyard.charts.YardDay;
 import org.amberyard.charts.YardLoads;
 import org.amberyard.core.plan.StudyResult;
+import org.amberyard.core.progress.Progress;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.core.why.Derivation;
 import org.amberyard.exchange.sheet.SheetKind;
@@ -107,6 +108,23 @@ class CatalogueTest {
             Renglones: Cargo por cliente (112.00) USD 112; Demanda (9 kW × 5.20, fijada a las 00:15, día más frío, julio; entonces toman: B1 9.0 kW (solo climatización)) USD 46.
             “A” costs less than “B” in 31 % of 1,000 draws (likely 28 % to 34 %). Half the draws cost at least USD 1.26 million more; eight in ten lie between USD 2.1 million more and USD 900 less. | \
             «A» cuesta menos que «B» en 31 % de 1,000 simulaciones (probablemente 28 % a 34 %). La mitad de las simulaciones cuesta al menos USD 1.26 millones más; ocho de cada diez están entre USD 2.1 millones más y USD 900 menos.
+            fails at −4 °F even when new: short by 32 kWh when new, 70 kWh when aged at 15 % reserve; fuel-fired heat would help but not do | \
+            falla a −4 °F aun nuevo: le faltan 32 kWh nuevo, 70 kWh viejo con reserva de 15 %; calefacción de combustible: ayudaría, pero no bastaría
+            fails at −4 °F from 2031 (after the study): short by 6.1 kWh at 15 % reserve; a midday charge of 48 min would do | \
+            falla a −4 °F desde 2031 (después del estudio): le faltan 6.1 kWh con reserva de 15 %; bastaría una carga entre recorridos de 48 min
+            fails at −4 °F from 2031: short by 6.1 kWh at 15 % reserve; larger pack: Electric C 226 would do | \
+            falla a −4 °F desde 2031: le faltan 6.1 kWh con reserva de 15 %; paquete mayor: Electric C 226: bastaría
+            As it is, the plan breaks its cap of USD 1,100,000 a year in 2 of 15 years, by: 2027 USD 226,579; 2032 USD 41,740. | \
+            Como está, el plan rebasa su tope de USD 1,100,000 al año en 2 de 15 años, por: 2027 USD 226,579; 2032 USD 41,740.
+            3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year. | \
+            Se mueven 3 pasos, pero no se hallaron movimientos que respeten el tope de USD 1,100,000 al año en todos los años.
+            Bus B07 (Electric C 150): from 2032 to 2031; lost: Clean Fleet Fund. | \
+            Autobús B07 (Electric C 150): de 2032 a 2031; se pierde: Clean Fleet Fund.
+            “o” stands on other assumptions: prices, routes with trips; the same: climate, bus types; versions 12ab and 34cd. | \
+            «o» se apoya en otros supuestos: precios, rutas con viajes; los mismos: clima, tipos de autobús; versiones 12ab y 34cd.
+            Plan “A”: no bus can cover some trips in 4 years before the last: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1. | \
+            Plan «A»: ningún autobús puede cubrir algunos viajes en 4 años antes del último: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1.
+            uncovered: 2 trips, 1 route without a spare | sin cubrir: 2 viajes, 1 ruta sin reserva
             uncertain input Dato incierto 9 | Dato incierto 9
             By this “A” costs USD 1,234 more: +1,234 energy. | \
             Con esto «A» cuesta USD 1,234 más: +1,234 energía.
@@ -158,11 +176,18 @@ class CatalogueTest {
         ResultTables.groups().forEach(g -> texts.add(g.title()));
         IntStream.range(0, ResultTables.titles().size()).mapToObj(t -> ResultTables.headings(t, result, UnitSystem.US))
                 .forEach(t -> addColumns(texts, t));
+        texts.addAll(words(result, "route_fit", "why"));
+        texts.addAll(words(result, "route_outlook", "why"));
         List<String> unknown = texts.stream().filter(t -> SPANISH.found(t).isEmpty()).distinct().toList();
         assertTrue(unknown.isEmpty(), String.join("\n", unknown));
         List<String> mixed = texts.stream().map(SPANISH::say).filter(t -> ENGLISH_WORD.matcher(t.replaceAll("«[^»]*»|“[^”]*”", "")).find())
                 .distinct().toList();
         assertTrue(mixed.isEmpty(), String.join("\n", mixed));
+    }
+
+    private static List<String> words(StudyResult result, String table, String column) {
+        ResultTable made = ResultTables.of(ResultTables.place(table), result, UnitSystem.US, Progress.NONE);
+        return IntStream.range(0, made.rows().size()).mapToObj(row -> (String) made.cell(row, column)).distinct().toList();
     }
 
     /** How the figures of the headline come about, from a figure down to what it shows when it is asked for. */

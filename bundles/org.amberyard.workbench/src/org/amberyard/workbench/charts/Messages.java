@@ -67,17 +67,12 @@ final class Messages extends NLS {
     public static String Slider_play;
     public static String Tip_inputs;
     public static String Tip_legend;
-    public static String WhatIf_more;
-    public static String WhatIf_otherKind;
     public static String WhatIf_run;
     public static String WhatIf_run_tip;
-    public static String WhatIf_sameInputs;
     public static String WhatIf_stop;
     public static String WhatIf_goOn;
     public static String WhatIf_chart_tip;
     public static String WhatIf_inputs;
-    public static String WhatIf_earlier;
-    public static String WhatIf_outdated;
     public static String WhatIf_percent;
     public static String WhatIf_left;
     public static String WhatIf_seconds;
@@ -87,8 +82,6 @@ final class Messages extends NLS {
     public static String WhatIf_failed;
     public static String WhatIf_changedSince;
     public static String WhatIf_notRun;
-    public static String WhatIf_stopped;
-    public static String WhatIf_stoppedAt;
     public static String WhatIf_stopping;
     public static String WhatIf_waits;
     public static String Bill_noElectric;

@@ -2,9 +2,6 @@ package org.amberyard.workbench.charts;
 
 import java.util.Optional;
 import org.amberyard.charts.Figures;
-import org.amberyard.core.variants.AllTogether;
-import org.amberyard.core.variants.WhatIfResults;
-import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
@@ -113,26 +110,6 @@ final class WhatIfBar {
     private static String time(double seconds) {
         return seconds < 2 * MINUTE_S ? NLS.bind(Messages.WhatIf_seconds, Figures.whole(Math.ceil(seconds)))
                 : NLS.bind(Messages.WhatIf_minutes, Figures.whole(Math.ceil(seconds / MINUTE_S)));
-    }
-
-    /** What is to be said of results that are on show: that they are of an earlier version of the study, or where the run was stopped. */
-    static String told(StudySession session, WhatIfWork work) {
-        if (work.isOutdated()) {
-            return outdated(work);
-        }
-        if (work.phase() != Phase.STOPPED) {
-            return "";
-        }
-        return work.results().flatMap(WhatIfResults::all).map(AllTogether::end).filter(end -> end.reason() == RunEnd.Reason.CANCELLED)
-                .map(end -> NLS.bind(Messages.WhatIf_stoppedAt, Figures.whole(end.draws()),
-                        Figures.whole(session.study().getWhatIf().getDraws())))
-                .orElse(Messages.WhatIf_stopped);
-    }
-
-    /** That what is on show is of an earlier version of the study, and what has changed since where that is known. */
-    private static String outdated(WhatIfWork work) {
-        return work.changedSince().map(changes -> NLS.bind(Messages.WhatIf_earlier, SinceRun.words(changes)))
-                .orElse(Messages.WhatIf_outdated);
     }
 
     /** Why there is nothing to show. */

@@ -18,6 +18,7 @@ import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.Choices.Kind;
 import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.session.WhatIfStanding;
 import org.amberyard.workbench.session.WhatIfWork;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.core.runtime.IConfigurationElement;
@@ -123,7 +124,7 @@ public final class WhatIfView extends ViewPart implements IExecutableExtension {
             canvas.show(progress -> chart(next, next.theme()));
         }
         notes.show(picks.names(List.of(Kind.PLAN)));
-        canvas.say(WhatIfBar.told(session, work));
+        canvas.say(WhatIfStanding.of(session));
     }
 
     private void clear(String why) {

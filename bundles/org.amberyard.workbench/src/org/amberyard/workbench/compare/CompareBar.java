@@ -35,10 +35,12 @@ final class CompareBar {
     private static final int LEAST_LIST_WIDTH = 140;
     private static final int LEAST_SEARCH_WIDTH = 100;
 
+    private final Runnable changed;
     private final Combo what;
     private final Button different;
     private final Text search;
     private final Label state;
+    private final Text stamp;
 
     /**
      * A bar.
@@ -47,6 +49,7 @@ final class CompareBar {
      * @param other takes the file of another study
      */
     CompareBar(Composite parent, Runnable changed, Consumer<Path> other) {
+        this.changed = changed;
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(8, 2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
@@ -59,6 +62,7 @@ final class CompareBar {
         different = new Button(area, SWT.CHECK);
         different.setText(Messages.Compare_different);
         different.setToolTipText(Messages.Compare_different_tip);
+        different.setSelection(true);
         different.addListener(SWT.Selection, e -> changed.run());
         search = new Text(area, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         search.setMessage(Messages.Compare_rows);
@@ -72,6 +76,9 @@ final class CompareBar {
         state = new Label(area, SWT.NONE);
         state.setForeground(Palette.MUTED.color());
         GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(state);
+        stamp = new Text(area, SWT.READ_ONLY | SWT.WRAP);
+        stamp.setForeground(Palette.MUTED.color());
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).grab(true, false).hint(LEAST_SEARCH_WIDTH, SWT.DEFAULT).applyTo(stamp);
     }
 
     private static void ask(Composite area, Consumer<Path> other) {
@@ -86,6 +93,14 @@ final class CompareBar {
 
     What what() {
         return What.values()[Math.max(0, what.getSelectionIndex())];
+    }
+
+    /** Compares something else. */
+    void choose(What chosen) {
+        if (what() != chosen) {
+            what.select(chosen.ordinal());
+            changed.run();
+        }
     }
 
     boolean isOnlyDifferent() {
@@ -109,6 +124,14 @@ final class CompareBar {
             int chosen = what.getSelectionIndex();
             what.setItem(place, label);
             what.select(chosen);
+        }
+    }
+
+    /** Says on which assumptions that which is compared stands. */
+    void stamp(String words) {
+        if (!words.equals(stamp.getText())) {
+            stamp.setText(words);
+            stamp.requestLayout();
         }
     }
 

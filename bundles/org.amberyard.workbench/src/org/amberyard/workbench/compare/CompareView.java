@@ -13,6 +13,7 @@ import org.amberyard.workbench.columns.ColumnMenu;
 import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.language.Counted;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
@@ -24,6 +25,9 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
 
 /** Plans side by side with what differs tinted: figures, inputs, and those of another study file. */
@@ -59,6 +63,20 @@ public final class CompareView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 60).applyTo(grid);
         grid.addListener(SWT.Paint, e -> seen());
         ActiveSession.here().follow(grid, this::update);
+    }
+
+    /** Shows the figures of all plans in the window in use. */
+    public static void open() {
+        open(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage());
+    }
+
+    /** Shows the figures of all plans on a page of the window. */
+    public static void open(IWorkbenchPage page) {
+        try {
+            ((CompareView) page.showView(ID)).bar.choose(CompareBar.What.FIGURES);
+        } catch (PartInitException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private void update(Optional<StudySession> active) {
@@ -126,6 +144,8 @@ public final class CompareView extends ViewPart {
             shown = bar.what();
             grid.setModel(table);
         }
+        bar.stamp(here == null ? "" : there == null ? Words.say(here.assumptions().words())
+                : Words.say(here.assumptions().against(there.assumptions(), there.name())));
         bar.say(here == null ? Messages.Compare_none
                 : NLS.bind(Counted.of(compared.rows().size(), Messages.Compare_countOne, Messages.Compare_count), model.rows(), compared.rows().size()));
     }

@@ -6,6 +6,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.PlansBeside;
+import org.amberyard.report.papers.Assumptions;
 
 /**
  * A study with its figures, as it is compared.
@@ -14,8 +15,9 @@ import org.amberyard.report.PlansBeside;
  * @param study the study
  * @param plans names of its plans
  * @param figures figures of the plans
+ * @param assumptions what the plans stand on
  */
-record Evaluated(String name, Study study, List<String> plans, List<PlansBeside.Row> figures) {
+record Evaluated(String name, Study study, List<String> plans, List<PlansBeside.Row> figures, Assumptions assumptions) {
 
     Evaluated {
         plans = List.copyOf(plans);
@@ -24,6 +26,6 @@ record Evaluated(String name, Study study, List<String> plans, List<PlansBeside.
 
     /** Makes the figures of a result, which takes a moment. */
     static Evaluated of(String name, Study study, StudyResult result, UnitSystem units) {
-        return new Evaluated(name, study, result.plans().stream().map(PlanResult::name).toList(), PlansBeside.of(result, units));
+        return new Evaluated(name, study, result.plans().stream().map(PlanResult::name).toList(), PlansBeside.of(result, units), Assumptions.of(study));
     }
 }

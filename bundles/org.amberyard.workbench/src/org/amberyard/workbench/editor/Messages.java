@@ -156,6 +156,10 @@ final class Messages extends NLS {
     public static String Charge_when_tip;
     public static String WhatIf_duration;
     public static String WhatIf_duration_tip;
+    public static String Plan_compare;
+    public static String Plan_level;
+    public static String Plan_best;
+    public static String Plan_compare_tip;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

@@ -76,8 +76,8 @@ final class Places {
     }
 
     private List<Line> tables() {
-        List<String> titles = ResultTables.titles();
-        return IntStream.range(0, titles.size()).mapToObj(t -> new Line(Words.say(titles.get(t)), () -> ResultsView.show(page, t))).toList();
+        return ResultTables.groups().stream().flatMap(g -> IntStream.range(0, g.names().size())
+                .mapToObj(t -> new Line(Words.say(g.tables().get(t)), () -> ResultsView.show(page, g.names().get(t))))).toList();
     }
 
     private static List<EObject> elements(StudyEditor editor) {

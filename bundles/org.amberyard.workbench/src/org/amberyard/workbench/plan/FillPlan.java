@@ -12,11 +12,6 @@ public final class FillPlan {
     private FillPlan() {
     }
 
-    /** Asks for a rule for the plan that is looked at. */
-    public static void ask(Shell shell, StudySession session) {
-        new PlanChoice(session).plan().ifPresent(plan -> ask(shell, session, plan));
-    }
-
     /** Asks for a rule for a plan; which types do which routes is known from results only. */
     public static void ask(Shell shell, StudySession session, Plan plan) {
         Optional<StudyResult> result = session.evaluation().current();

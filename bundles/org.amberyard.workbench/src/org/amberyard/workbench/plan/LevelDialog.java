@@ -55,7 +55,8 @@ public final class LevelDialog extends PlanPreviewDialog {
 
     private void show(CapLevelling found) {
         PlanLevel level = new PlanLevel(session().study(), plan(), found);
-        preview(String.join("\n", LevelWords.of(level)), level.isEmpty() ? Optional.empty() : Optional.of(level::write));
+        preview(org.amberyard.workbench.language.Words.say(String.join("\n", LevelWords.of(level))),
+                level.isEmpty() ? Optional.empty() : Optional.of(level::write));
     }
 
     @Override

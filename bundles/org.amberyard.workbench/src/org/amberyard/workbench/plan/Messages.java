@@ -117,6 +117,9 @@ final class Messages extends NLS {
     public static String Words_pays;
     public static String Words_retired;
     public static String Words_year;
+    public static String Bar_compare;
+    public static String Bar_compare_tip;
+    public static String Menu_compare;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.plan.messages", Messages.class);

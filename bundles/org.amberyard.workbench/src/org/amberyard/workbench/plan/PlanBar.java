@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.amberyard.model.plans.Plan;
+import org.amberyard.workbench.compare.CompareView;
 import org.amberyard.workbench.look.DropList;
 import org.amberyard.workbench.look.Fonts;
 import org.amberyard.workbench.look.Palette;
@@ -59,6 +60,7 @@ final class PlanBar {
         tool(Messages.Bar_level, Messages.Bar_level_tip, plan -> LevelPlan.ask(tools.getShell(), session, plan));
         tool(Messages.Bar_best, Messages.Bar_best_tip, plan -> BestPlanAsk.ask(tools.getShell(), session, plan));
         new ToolItem(tools, SWT.SEPARATOR);
+        tool(Messages.Bar_compare, Messages.Bar_compare_tip, plan -> CompareView.open());
         tool(Messages.Bar_copy, Messages.Bar_copy_tip, plan -> actions.copy(tools.getShell(), plan));
         tool(Messages.Bar_rename, Messages.Bar_rename_tip, plan -> actions.rename(tools.getShell(), plan));
         delete = tool(Messages.Bar_delete, Messages.Bar_delete_tip, actions::delete);

@@ -12,11 +12,12 @@ import org.amberyard.workbench.session.Options;
 import org.amberyard.workbench.session.StudySession;
 
 /** The plan of a study that is looked at: the one that the charts show too. */
-final class PlanChoice {
+public final class PlanChoice {
 
     private final StudySession session;
 
-    PlanChoice(StudySession session) {
+    /** The choice in a study that is open. */
+    public PlanChoice(StudySession session) {
         this.session = session;
     }
 
@@ -37,7 +38,7 @@ final class PlanChoice {
     }
 
     /** The plan; empty when the study has none. */
-    Optional<Plan> plan() {
+    public Optional<Plan> plan() {
         return picked().map(p -> study().getPlans().get(p.place()));
     }
 
@@ -48,7 +49,7 @@ final class PlanChoice {
     }
 
     /** Looks at a plan. */
-    void choose(Plan plan) {
+    public void choose(Plan plan) {
         chooseCopy(plan, plan);
     }
 }

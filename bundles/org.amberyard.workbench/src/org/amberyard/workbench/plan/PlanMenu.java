@@ -1,5 +1,6 @@
 package org.amberyard.workbench.plan;
 
+import org.amberyard.workbench.compare.CompareView;
 import org.amberyard.workbench.fields.CellMenu;
 
 /** What can be done with the selected cells of the plan grid and with its plan. */
@@ -17,5 +18,6 @@ final class PlanMenu {
         menu.add(Messages.Menu_fill, plan::fill);
         menu.add(Messages.Menu_level, plan::level);
         menu.add(Messages.Menu_best, plan::best);
+        menu.add(Messages.Menu_compare, CompareView::open);
     }
 }

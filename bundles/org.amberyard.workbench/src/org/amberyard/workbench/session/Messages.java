@@ -14,6 +14,14 @@ final class Messages extends NLS {
     public static String Session_set;
     public static String Session_untitled;
     public static String WhatIf_job;
+    public static String WhatIf_earlier;
+    public static String WhatIf_outdated;
+    public static String WhatIf_stoppedAt;
+    public static String WhatIf_stopped;
+    public static String WhatIf_more;
+    public static String WhatIf_otherKind;
+    public static String WhatIf_sameInputs;
+    public static String WhatIf_draws;
     public static String Step_many;
     public static String Step_manyOne;
     public static String Step_several;

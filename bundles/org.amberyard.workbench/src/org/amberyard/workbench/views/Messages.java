@@ -60,6 +60,7 @@ final class Messages extends NLS {
     public static String Results_rows_tip;
     public static String Results_save;
     public static String Results_saveFailed;
+    public static String Results_whatIf;
     public static String Why_figure;
     public static String Why_making;
     public static String Why_none;

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.core.plan.StudyResult;
@@ -19,10 +21,12 @@ import org.amberyard.workbench.fields.CellMenu;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.SortOrder;
+import org.amberyard.workbench.layout.TableMemory;
 import org.amberyard.workbench.look.Palette;
 import org.amberyard.workbench.look.ViewChrome;
 import org.amberyard.workbench.session.ActiveSession;
 import org.amberyard.workbench.session.StudySession;
+import org.amberyard.workbench.session.WhatIfStanding;
 import org.amberyard.workbench.work.WorkStrip;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -35,8 +39,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPerspectiveDescriptor;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PerspectiveAdapter;
 import org.eclipse.ui.part.ViewPart;
 
 /** The figures behind the charts, table by table. */
@@ -57,6 +63,7 @@ public final class ResultsView extends ViewPart {
     /** The rows on show, or null. */
     private ResultModel rows;
     private TableWork work;
+    private WhatIfTableWork whatIf;
     private WorkStrip strip;
     private Optional<ResultTable> shown = Optional.empty();
     private StudyResult shownResult;
@@ -76,7 +83,7 @@ public final class ResultsView extends ViewPart {
         area.setBackground(Palette.PAPER.color());
         area.setBackgroundMode(SWT.INHERIT_FORCE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 4).spacing(8, 4).applyTo(area);
-        chooser = new TableChooser(area, place -> showAnother());
+        chooser = new TableChooser(area, new TableList(List.of()).first(TableMemory.wanted(getSite().getPage())), this::choose);
         save = new Button(area, SWT.PUSH);
         save.setText(Messages.Results_save);
         save.addListener(SWT.Selection, e -> saveTable());
@@ -101,16 +108,20 @@ public final class ResultsView extends ViewPart {
         getSite().setSelectionProvider(asked);
         strip = new WorkStrip(area, COLUMNS, this::stop, this::showTable);
         work = new TableWork(grid, new Tables());
+        whatIf = new WhatIfTableWork(grid, this::whatIfMade);
+        PerspectiveAdapter layouts = new PerspectiveAdapter() {
+            @Override
+            public void perspectiveActivated(IWorkbenchPage page, IPerspectiveDescriptor perspective) {
+                showWanted();
+            }
+        };
+        getSite().getWorkbenchWindow().addPerspectiveListener(layouts);
+        grid.addListener(SWT.Dispose, e -> getSite().getWorkbenchWindow().removePerspectiveListener(layouts));
         ActiveSession.here().follow(grid, this::update);
     }
 
-    /** Shows a table by its name. */
+    /** Shows a table of results by its name, as if the user chose it. */
     public static void show(IWorkbenchPage page, String table) {
-        show(page, ResultTables.place(table));
-    }
-
-    /** Shows a table by its place among the tables. */
-    public static void show(IWorkbenchPage page, int table) {
         try {
             ((ResultsView) page.showView(ID)).chooser.choose(table);
         } catch (PartInitException e) {
@@ -118,12 +129,39 @@ public final class ResultsView extends ViewPart {
         }
     }
 
+    private void choose(String table) {
+        TableMemory.keep(getSite().getPage(), table);
+        showAnother();
+    }
+
+    /** Shows the table that was chosen in the layout that is open, else the one that fits it, of those that there are. */
+    private void showWanted() {
+        String wanted = chooser.tables().first(TableMemory.wanted(getSite().getPage()));
+        if (!wanted.equals(chooser.name())) {
+            chooser.show(wanted);
+            showAnother();
+        }
+    }
+
+    /** Other tables of a what-if are there, or none. */
+    private void whatIfMade(List<ResultTable> tables) {
+        TableList list = new TableList(tables);
+        boolean ofWhatIf = isOfWhatIf();
+        List<String> names = new ArrayList<>(List.of(chooser.name()));
+        names.addAll(TableMemory.wanted(getSite().getPage()));
+        chooser.show(list, list.first(names));
+        if (ofWhatIf) {
+            showTable();
+        }
+        showWanted();
+    }
+
     /** Tells those who explain figures which one is in focus: of the table on show, while another may have been chosen already. */
     private void ask() {
         Optional<StudySession> session = ActiveSession.here().get();
         int row = grid.selection().row();
         int column = grid.selection().column();
-        boolean cell = shown.isPresent() && session.isPresent() && grid.model() instanceof ArrangedModel && row < rows.rows()
+        boolean cell = shown.filter(t -> !isOfWhatIf()).isPresent() && session.isPresent() && grid.model() instanceof ArrangedModel && row < rows.rows()
                 && column < grid.model().columns();
         asked.setSelection(cell ? new StructuredSelection(new CellQuestion(session.get().study(), shownResult, ResultTables.place(shown.get().name()),
                 rows.row(row), ((ArrangedModel) grid.model()).source(column))) : StructuredSelection.EMPTY);
@@ -141,7 +179,7 @@ public final class ResultsView extends ViewPart {
         public void at(double share) {
             if (lastTable) {
                 lastTable = false;
-                arrangeHeadings(ResultTables.headings(chooser.place(), shownResult, shownUnits));
+                arrangeHeadings(ResultTables.headings(ResultTables.place(chooser.name()), shownResult, shownUnits));
             }
             strip.at(share);
         }
@@ -149,11 +187,7 @@ public final class ResultsView extends ViewPart {
         @Override
         public void done(ResultTable table) {
             strip.done();
-            shown = Optional.of(table);
-            save.setEnabled(true);
-            lastTable = true;
-            arrange(table.marked());
-            grid.setFaded(outdated);
+            showMade(table);
         }
 
         @Override
@@ -162,6 +196,29 @@ public final class ResultsView extends ViewPart {
             empty();
             state.setText(NLS.bind(Messages.Results_failed, why));
         }
+    }
+
+    private void showMade(ResultTable table) {
+        shown = Optional.of(table);
+        save.setEnabled(true);
+        lastTable = true;
+        arrange(table.marked());
+        grid.setFaded(isOutdated());
+    }
+
+    private boolean isOfWhatIf() {
+        return chooser.tables().ofWhatIf(chooser.name()).isPresent();
+    }
+
+    private boolean isOutdated() {
+        return isOfWhatIf() ? ActiveSession.here().get().filter(s -> s.whatIf().isOutdated()).isPresent() : outdated;
+    }
+
+    /** Says how what is on show stands to the study as it is; a what-if has its draws and may be of an earlier version. */
+    private void say(Optional<StudySession> session) {
+        String words = session.map(s -> isOfWhatIf() ? WhatIfStanding.withDraws(s) : EvaluationWords.of(s)).orElse(Messages.Headline_none);
+        state.setText(words.replace("&", "&&"));
+        state.setToolTipText(words);
     }
 
     /** Shows a table with its columns as the user has arranged them, and its rows as they were sorted and filtered. */
@@ -201,10 +258,11 @@ public final class ResultsView extends ViewPart {
     private void update(Optional<StudySession> session) {
         StudyResult result = session.flatMap(s -> s.evaluation().result()).orElse(null);
         UnitSystem units = session.map(s -> StudyUnits.of(s.study())).orElse(UnitSystem.US);
-        state.setText(session.map(EvaluationWords::of).orElse(Messages.Headline_none));
+        whatIf.follow(session);
+        say(session);
         outdated = session.filter(s -> s.evaluation().isOutdated()).isPresent();
         if (result == shownResult && units == shownUnits) {
-            grid.setFaded(outdated || grid.isFaded() && shown.isEmpty());
+            grid.setFaded(isOutdated() || grid.isFaded() && shown.isEmpty());
             return;
         }
         shownResult = result;
@@ -225,11 +283,15 @@ public final class ResultsView extends ViewPart {
             work.stop();
             strip.done();
             rest();
+        } else if (isOfWhatIf()) {
+            work.stop();
+            strip.done();
+            showMade(chooser.tables().ofWhatIf(chooser.name()).orElseThrow());
         } else {
             // Until it is there, what the grid shows is of another table or of other results.
             lastTable = true;
             strip.done();
-            work.make(chooser.place(), shownResult, shownUnits);
+            work.make(ResultTables.place(chooser.name()), shownResult, shownUnits);
         }
     }
 
@@ -237,6 +299,7 @@ public final class ResultsView extends ViewPart {
     private void showAnother() {
         shown = Optional.empty();
         search.setText("");
+        say(ActiveSession.here().get());
         showTable();
     }
 

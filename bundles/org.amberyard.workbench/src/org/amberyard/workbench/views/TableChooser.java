@@ -1,13 +1,8 @@
 package org.amberyard.workbench.views;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
-import org.amberyard.report.ResultTables;
-import org.amberyard.workbench.find.Section;
+import java.util.function.Consumer;
 import org.amberyard.workbench.find.SectionList;
-import org.amberyard.workbench.language.Words;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -20,11 +15,16 @@ import org.eclipse.swt.widgets.Composite;
 /** Says which table of results is on show, and opens the list of all of them to choose another. */
 final class TableChooser {
     private final Button button;
-    private final IntConsumer whenChosen;
-    private int place;
+    private final Consumer<String> whenChosen;
+    private TableList tables = new TableList(List.of());
+    private String name;
 
-    /** @param whenChosen hears the place of the table that the user chooses */
-    TableChooser(Composite parent, IntConsumer whenChosen) {
+    /**
+     * @param name name of the table on show
+     * @param whenChosen hears the name of the table that the user chooses
+     */
+    TableChooser(Composite parent, String name, Consumer<String> whenChosen) {
+        this.name = name;
         this.whenChosen = whenChosen;
         button = new Button(parent, SWT.PUSH | SWT.LEFT);
         button.setToolTipText(Messages.Results_choose);
@@ -39,20 +39,8 @@ final class TableChooser {
     }
 
     private void open() {
-        new SectionList(button.getShell(), sections(), Messages.Results_filter, title(),
+        new SectionList(button.getShell(), tables.sections(this::choose), Messages.Results_filter, title(),
                 this::location).open();
-    }
-
-    private List<Section> sections() {
-        List<Section> sections = new ArrayList<>();
-        int first = 0;
-        for (ResultTables.Group group : ResultTables.groups()) {
-            int from = first;
-            sections.add(new Section(Words.say(group.title()), IntStream.range(0, group.tables().size())
-                    .mapToObj(t -> new Section.Line(Words.say(group.tables().get(t)), () -> choose(from + t))).toList()));
-            first += group.tables().size();
-        }
-        return sections;
     }
 
     /** Below the button, or above it where the screen ends. */
@@ -63,7 +51,7 @@ final class TableChooser {
     }
 
     private String title() {
-        return Words.say(ResultTables.titles().get(place));
+        return tables.title(name);
     }
 
     private void tell() {
@@ -71,16 +59,32 @@ final class TableChooser {
         button.getParent().layout();
     }
 
-    /** Place of the table chosen. */
-    int place() {
-        return place;
+    /** Name of the table on show. */
+    String name() {
+        return name;
     }
 
-    /** Chooses a table. */
-    void choose(int newPlace) {
-        place = newPlace;
+    /** The tables that can be chosen. */
+    TableList tables() {
+        return tables;
+    }
+
+    /** The user chooses a table. */
+    void choose(String newName) {
+        show(newName);
+        whenChosen.accept(newName);
+    }
+
+    /** Another table is on show. */
+    void show(String newName) {
+        name = newName;
         tell();
-        whenChosen.accept(place);
+    }
+
+    /** There are other tables than before, of which one is on show. */
+    void show(TableList newTables, String newName) {
+        tables = newTables;
+        show(newName);
     }
 
     /** Nothing can be chosen as long as there are no results. */

@@ -1,12 +1,10 @@
-package org.amberyard.workbench.charts;
+package org.amberyard.workbench.session;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import org.amberyard.model.study.StudyPackage;
 import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.workbench.language.Words;
-import org.amberyard.workbench.session.Change;
-import org.amberyard.workbench.session.StepWords;
 import org.eclipse.osgi.util.NLS;
 
 /** What of a study has changed since a what-if was run on it, in the words of the history. */
