@@ -1,5 +1,6 @@
 package org.amberyard.workbench.find;
 
+import org.amberyard.workbench.lists.SectionList;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;

@@ -3,7 +3,7 @@ package org.amberyard.workbench.find;
 import java.util.List;
 import java.util.Set;
 import org.amberyard.workbench.find.MenuEntries.Entry;
-import org.amberyard.workbench.find.Section.Line;
+import org.amberyard.workbench.lists.Section.Line;
 import org.eclipse.core.commands.Command;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;

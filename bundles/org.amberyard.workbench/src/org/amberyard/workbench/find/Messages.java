@@ -8,10 +8,8 @@ final class Messages extends NLS {
     public static String Find_elements;
     public static String Find_fields;
     public static String Find_hint;
-    public static String Find_more;
     public static String Find_named;
     public static String Find_notes;
-    public static String Find_nothing;
     public static String Find_pages;
     public static String Find_tables;
     public static String Find_views;

@@ -1,5 +1,6 @@
 package org.amberyard.workbench.find;
 
+import org.amberyard.workbench.lists.Section;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,8 +16,8 @@ import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.fields.Columns;
-import org.amberyard.workbench.find.Section.Line;
-import org.amberyard.workbench.find.Section.OneOf;
+import org.amberyard.workbench.lists.Section.Line;
+import org.amberyard.workbench.lists.Section.OneOf;
 import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.views.ResultsView;
 import org.amberyard.workbench.views.StudyEditors;

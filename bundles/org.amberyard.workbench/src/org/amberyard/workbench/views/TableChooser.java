@@ -2,7 +2,7 @@ package org.amberyard.workbench.views;
 
 import java.util.List;
 import java.util.function.Consumer;
-import org.amberyard.workbench.find.SectionList;
+import org.amberyard.workbench.lists.SectionList;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.amberyard.report.ResultTable;
 import org.amberyard.report.ResultTables;
-import org.amberyard.workbench.find.Section;
+import org.amberyard.workbench.lists.Section;
 import org.amberyard.workbench.language.Words;
 
 /**

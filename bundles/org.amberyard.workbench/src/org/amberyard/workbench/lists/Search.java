@@ -1,10 +1,10 @@
-package org.amberyard.workbench.find;
+package org.amberyard.workbench.lists;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.amberyard.workbench.find.Section.Line;
+import org.amberyard.workbench.lists.Section.Line;
 
 /** Words that are looked for in lines, and how well a line has them. */
 final class Search {

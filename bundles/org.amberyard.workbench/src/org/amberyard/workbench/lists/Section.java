@@ -1,4 +1,4 @@
-package org.amberyard.workbench.find;
+package org.amberyard.workbench.lists;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package org.amberyard.workbench.find;
+package org.amberyard.workbench.lists;
 
 import java.util.Arrays;
 import java.util.List;
@@ -101,7 +101,7 @@ public final class SectionList extends PopupDialog {
         tree.removeAll();
         Section.having(sections, new Search(filter.getText())).forEach(this::add);
         if (tree.getItemCount() == 0) {
-            new TreeItem(tree, SWT.NONE).setText(Messages.Find_nothing);
+            new TreeItem(tree, SWT.NONE).setText(Messages.List_nothing);
         } else if (tree.getSelectionCount() == 0) {
             tree.setSelection(tree.getItem(0).getItem(0));
             tree.setTopItem(tree.getItem(0));
@@ -115,7 +115,7 @@ public final class SectionList extends PopupDialog {
         section.lines().stream().limit(MOST_LINES).forEach(line -> add(head, line));
         int more = section.lines().size() - MOST_LINES;
         if (more > 0) {
-            new TreeItem(head, SWT.NONE).setText(NLS.bind(Messages.Find_more, more));
+            new TreeItem(head, SWT.NONE).setText(NLS.bind(Messages.List_more, more));
         }
         head.setExpanded(true);
     }
