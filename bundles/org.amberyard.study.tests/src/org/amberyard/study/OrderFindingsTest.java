@@ -22,10 +22,10 @@ class OrderFindingsTest {
     void ordersBeforeTheBaseDateAreNamed() throws Exception {
         Study study = ExampleStudy.load();
         study.getSettings().setHorizonYears(4);
-        study.getVehicleTypes().forEach(t -> t.setDeliveryMonths(13));
+        study.getVehicleTypes().forEach(t -> t.setDeliveryMonths(25));
         StudyResult result = new StudyEvaluator().evaluate(StudyCompiler.compile(study));
         List<String> early = result.plans().get(1).fleet().events().stream().filter(FleetEvent.Bought.class::isInstance)
-                .map(FleetEvent.Bought.class::cast).filter(b -> b.year() <= 1).map(b -> b.vehicle().unit()).toList();
+                .map(FleetEvent.Bought.class::cast).filter(b -> b.year() <= 2).map(b -> b.vehicle().unit()).toList();
         Finding found = findings(study, result, 1).get(0);
         assertTrue(early.size() > 4);
         assertTrue(found.message().startsWith("Plan “Electric in stages”: " + early.size() + " buses must be ordered before the base date "

@@ -108,6 +108,22 @@ class CatalogueTest {
             Renglones: Cargo por cliente (112.00) USD 112; Demanda (9 kW × 5.20, fijada a las 00:15, día más frío, julio; entonces toman: B1 9.0 kW (solo climatización)) USD 46.
             “A” costs less than “B” in 31 % of 1,000 draws (likely 28 % to 34 %). Half the draws cost at least USD 1.26 million more; eight in ten lie between USD 2.1 million more and USD 900 less. | \
             «A» cuesta menos que «B» en 31 % de 1,000 simulaciones (probablemente 28 % a 34 %). La mitad de las simulaciones cuesta al menos USD 1.26 millones más; ocho de cada diez están entre USD 2.1 millones más y USD 900 menos.
+            uncertain input Dato incierto 9 | Dato incierto 9
+            By this “A” costs USD 1,234 more: +1,234 energy. | \
+            Con esto «A» cuesta USD 1,234 más: +1,234 energía.
+            “A” costs less than “B” in 61 % of 2,000 draws, seed 1 (likely 59 % to 63 %). Half the draws save more than USD 12; eight in ten lie between USD 3 and USD 30. | \
+            «A» cuesta menos que «B» en 61 % de 2,000 simulaciones, semilla 1 (probablemente de 59 % a 63 %). La mitad de las simulaciones ahorra más de USD 12; ocho de cada diez quedan entre USD 3 y USD 30.
+            “A” on the mean of 2,000 draws, seed 1, costs USD 5 more, give or take USD 1 (standard error). | \
+            «A» en la media de 2,000 simulaciones, semilla 1, cuesta USD 5 más, con un margen de USD 1 (error estándar).
+            Diesel price rise goes in equal steps from −0.452 % to +1.23 %, its low and high; the study’s own, 0 %, is none of them. | \
+            Diesel price rise va en pasos iguales de −0.452 % a +1.23 %, su bajo y su alto; el valor del estudio, 0 %, no es ninguno de ellos.
+            """)
+    void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
+        assertEquals(spanish, SPANISH.say(english));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
             fails at −4 °F even when new: short by 32 kWh when new, 70 kWh when aged at 15 % reserve; fuel-fired heat would help but not do | \
             falla a −4 °F aun nuevo: le faltan 32 kWh nuevo, 70 kWh viejo con reserva de 15 %; calefacción de combustible: ayudaría, pero no bastaría
             fails at −4 °F from 2031 (after the study): short by 6.1 kWh at 15 % reserve; a midday charge of 48 min would do | \
@@ -125,17 +141,8 @@ class CatalogueTest {
             Plan “A”: no bus can cover some trips in 4 years before the last: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1. | \
             Plan «A»: ningún autobús puede cubrir algunos viajes en 4 años antes del último: 2026 (T002); 2027 (T1, T2, T3, T4, +3); 2028 (T002); +1.
             uncovered: 2 trips, 1 route without a spare | sin cubrir: 2 viajes, 1 ruta sin reserva
-            uncertain input Dato incierto 9 | Dato incierto 9
-            By this “A” costs USD 1,234 more: +1,234 energy. | \
-            Con esto «A» cuesta USD 1,234 más: +1,234 energía.
-            “A” costs less than “B” in 61 % of 2,000 draws, seed 1 (likely 59 % to 63 %). Half the draws save more than USD 12; eight in ten lie between USD 3 and USD 30. | \
-            «A» cuesta menos que «B» en 61 % de 2,000 simulaciones, semilla 1 (probablemente de 59 % a 63 %). La mitad de las simulaciones ahorra más de USD 12; ocho de cada diez quedan entre USD 3 y USD 30.
-            “A” on the mean of 2,000 draws, seed 1, costs USD 5 more, give or take USD 1 (standard error). | \
-            «A» en la media de 2,000 simulaciones, semilla 1, cuesta USD 5 más, con un margen de USD 1 (error estándar).
-            Diesel price rise goes in equal steps from −0.452 % to +1.23 %, its low and high; the study’s own, 0 %, is none of them. | \
-            Diesel price rise va en pasos iguales de −0.452 % a +1.23 %, su bajo y su alto; el valor del estudio, 0 %, no es ninguno de ellos.
             """)
-    void sentencesAreSaidWithTheirNamesAndFigures(String english, String spanish) {
+    void sentencesOfRoutesAndPlansAreSaidWithTheirNamesAndFigures(String english, String spanish) {
         assertEquals(spanish, SPANISH.say(english));
     }
 
