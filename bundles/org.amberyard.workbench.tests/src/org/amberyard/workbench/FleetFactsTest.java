@@ -116,7 +116,8 @@ class FleetFactsTest {
     void tipsSayWhatDelDoes(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Grid grid = study.goTo(study.study().getBuses().get(0), Literals.BUS__SEATS);
-            assertTrue(display.syncCall(() -> grid.model().headerTip(grid.selection().column())).endsWith("Del empties the field: not told, which is not zero."));
+            assertTrue(
+                    display.syncCall(() -> grid.model().headerTip(grid.selection().column())).endsWith("Del empties the field: not told, which is not zero."));
             Grid types = study.goTo(study.study().getVehicleTypes().get(0), VehiclesPackage.Literals.VEHICLE_TYPE__CURB_MASS_KG);
             assertTrue(display.syncCall(() -> types.model().headerTip(types.selection().column())
                     + types.model().tip(types.selection().row(), 0)).contains("Del brings the default back"));
