@@ -27,8 +27,9 @@ class EvaluateAllVerbTest {
     private Path folder;
 
     private static Study study(String name) {
-        return BeginStudy.of(new Answers(name, UnitChoice.METRIC, 2026, new Answers.Fleet(List.of(new Answers.Bodies(BodyType.C, 2, 0, 150_000, 350_000)), 2014, 2016),
-                new Answers.RouteDay(60, 2, 180), new Answers.Weather(-3, 24, -18), new Answers.Prices(1, 0.13, 11), 2030));
+        return BeginStudy
+                .of(new Answers(name, UnitChoice.METRIC, 2026, new Answers.Fleet(List.of(new Answers.Bodies(BodyType.C, 2, 0, 150_000, 350_000)), 2014, 2016),
+                        new Answers.RouteDay(60, 2, 180), new Answers.Weather(-3, 24, -18), new Answers.Prices(1, 0.13, 11), 2030));
     }
 
     private int run() {

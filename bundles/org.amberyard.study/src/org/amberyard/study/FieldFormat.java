@@ -171,11 +171,17 @@ public final class FieldFormat {
         if (isLeftToBaseYear(value)) {
             return words.asBaseYear();
         }
-        if (value != null && isMissing(value)) {
-            return words.notTold();
-        }
+        return value != null && isMissing(value) ? words.notTold() : withUnit(value, shown(value));
+    }
+
+    /** Text of a number with its unit, for limits: zero is zero here, whatever it says in the field. */
+    public String limitWithUnit(Number limit) {
+        return withUnit(limit, FieldInfo.zeroIsMissing(feature) && limit.doubleValue() == 0 ? "0" : shown(limit));
+    }
+
+    private String withUnit(Object value, String text) {
         String symbol = unit == Unit.CLOCK ? "" : unit.symbol(system, currency);
-        return symbol.isEmpty() || value == null ? shown(value) : shown(value) + " " + symbol;
+        return symbol.isEmpty() || value == null ? text : text + " " + symbol;
     }
 
     /**

@@ -21,6 +21,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param date date of the source; null where none was noted
  */
 public record InputSource(String quality, String citation, String date) {
+    /** Noted of a field that was cleared, where the note on its element would claim the default to be told by it. */
+    public static final String CLEARED = "default of the program; the field was cleared";
     private static final String NO_SOURCE = "no source given";
     private static final String DEFAULT = "default";
     /** Begins the source of a default that only stands in until a real value is found. */
@@ -47,6 +49,22 @@ public record InputSource(String quality, String citation, String date) {
             return new InputSource(NO_SOURCE, null, null);
         }
         return new InputSource(source.startsWith(PLACEHOLDER) ? PLACEHOLDER : DEFAULT, source, null);
+    }
+
+    /** True for a number that is the model's own default: nobody has entered it or told where it is from, and it is not missing either. */
+    public static boolean isDefault(EObject element, EStructuralFeature field) {
+        Object value = element.eGet(field);
+        return value instanceof Number && Objects.equals(value, field.getDefaultValue()) && !isZeroForMissing(field, value)
+                && (of(element, field).quality().equals(NO_SOURCE) || ofDefault(element, field));
+    }
+
+    private static boolean isZeroForMissing(EStructuralFeature field, Object value) {
+        return FieldInfo.zeroIsMissing(field) && ((Number) value).doubleValue() == 0;
+    }
+
+    private static boolean ofDefault(EObject element, EStructuralFeature field) {
+        InputSource source = of(element, field);
+        return source.quality().equals(DEFAULT) || source.quality().equals(PLACEHOLDER) || CLEARED.equals(source.citation());
     }
 
     /** Source of an input that a derivation names; empty where the study has no such element or field. */

@@ -36,6 +36,11 @@ public final class RoundedText {
         return FieldFormat.of(field, study).textWithUnit(value instanceof Double number ? readable(field, number) : value);
     }
 
+    /** A limit of a field as {@link #shown}, but that zero is zero. */
+    public String limit(EStructuralFeature field, Number value) {
+        return FieldFormat.of(field, study).limitWithUnit(value instanceof Double number ? readable(field, number) : value);
+    }
+
     /** The stored value whose shown figure has a handful of digits: a converted 29.9338 km reads 18.6 mi, not 18.59998757. */
     public double readable(EStructuralFeature field, double stored) {
         return readable(Unit.ofToken(FieldInfo.of(field).unitToken()).orElse(Unit.ONE), stored);

@@ -151,7 +151,8 @@ class TableImportTest {
             display.syncExec(() -> {
                 TableCursor cursor = all(TableCursor.class).get(0);
                 cursor.notifyListeners(SWT.DefaultSelection, new Event());
-                Text entry = (Text) cursor.getChildren()[0];
+                Text entry = Arrays.stream(cells().getChildren()).filter(Text.class::isInstance).map(Text.class::cast).findFirst().orElseThrow();
+                assertTrue(entry.isVisible() && entry.getSize().x > 0);
                 entry.setText(text);
                 entry.notifyListeners(SWT.DefaultSelection, new Event());
             });

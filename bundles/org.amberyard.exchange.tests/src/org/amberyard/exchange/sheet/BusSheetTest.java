@@ -102,7 +102,8 @@ class BusSheetTest extends ExampleSheets {
         int before = study.getVehicleTypes().size();
         SheetAmendments wanted = SheetAmendments.NONE.with(read.sheet(), 5, 3, "diesel").addingTypes(true);
         read.amended(wanted).into(study);
-        assertEquals(List.of("Gasoline D"), study.getVehicleTypes().subList(before, study.getVehicleTypes().size()).stream().map(VehicleType::getName).toList());
+        assertEquals(List.of("Gasoline D"),
+                study.getVehicleTypes().subList(before, study.getVehicleTypes().size()).stream().map(VehicleType::getName).toList());
         CombustionType added = (CombustionType) study.getVehicleTypes().get(before);
         assertEquals(added, bus("M1").getType());
         assertEquals(added, bus("M2").getType());

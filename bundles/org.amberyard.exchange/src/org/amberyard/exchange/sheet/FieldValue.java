@@ -67,10 +67,10 @@ final class FieldValue {
         RoundedText figures = new RoundedText(study);
         boolean whole = FieldWords.isWhole(field);
         StringBuilder words = new StringBuilder("a number");
-        info.above().ifPresent(above -> words.append(" above ").append(figures.shown(field, above)));
-        info.min().ifPresent(min -> words.append(" of at least ").append(figures.shown(field, whole ? (Object) (int) min : min)));
+        info.above().ifPresent(above -> words.append(" above ").append(figures.limit(field, above)));
+        info.min().ifPresent(min -> words.append(" of at least ").append(figures.limit(field, whole ? (Number) (int) min : (Number) min)));
         info.max().ifPresent(max -> words.append(info.min().isPresent() || info.above().isPresent() ? " and at most " : " of at most ")
-                .append(figures.shown(field, whole ? (Object) (int) max : max)));
+                .append(figures.limit(field, whole ? (Number) (int) max : (Number) max)));
         return words.toString();
     }
 

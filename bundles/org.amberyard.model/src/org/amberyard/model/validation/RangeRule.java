@@ -41,7 +41,7 @@ final class RangeRule implements Rule {
     }
 
     private static String limit(EObject element, EAttribute field, OptionalDouble limit, Findings findings) {
-        return findings.value(element, field, ofType(field, limit.getAsDouble()));
+        return FieldInfo.zeroIsMissing(field) && limit.getAsDouble() == 0 ? "0" : findings.value(element, field, ofType(field, limit.getAsDouble()));
     }
 
     /** Numbers of a whole-number field stay whole, as whoever renders them expects. */

@@ -33,7 +33,8 @@ class BeginStudyTest {
     private static final Answers ANSWERS = answers(12, 2, 2010, 2024);
 
     private static Answers answers(int buses, int spares, int oldest, int newest) {
-        return new Answers("Ashcombe", UnitChoice.METRIC, 2026, new Answers.Fleet(List.of(new Answers.Bodies(BodyType.C, buses, spares, 165_000, 360_000)), oldest, newest), new Answers.RouteDay(80, 4, 180),
+        return new Answers("Ashcombe", UnitChoice.METRIC, 2026,
+                new Answers.Fleet(List.of(new Answers.Bodies(BodyType.C, buses, spares, 165_000, 360_000)), oldest, newest), new Answers.RouteDay(80, 4, 180),
                 new Answers.Weather(-9, 28, -24), new Answers.Prices(0.95, 0.11, 9), 2035);
     }
 
@@ -112,8 +113,8 @@ class BeginStudyTest {
         assertEquals(9, study.getRoutes().size());
         for (Function<VehicleType, Double> figure : List.<Function<VehicleType, Double>>of(VehicleType::getCurbMassKg, VehicleType::getFrontalAreaM2,
                 VehicleType::getPurchasePrice, VehicleType::getCabinLossKwPerK)) {
-            assertEquals(List.of(true, true), List.of(0, 2).stream().map(at -> figure.apply(study.getVehicleTypes().get(at))
-                    < figure.apply(study.getVehicleTypes().get(at + 2))).toList());
+            assertEquals(List.of(true, true), List.of(0, 2).stream()
+                    .map(at -> figure.apply(study.getVehicleTypes().get(at)) < figure.apply(study.getVehicleTypes().get(at + 2))).toList());
         }
         assertTrue(((ElectricType) study.getVehicleTypes().get(1)).getBatteryKwh() < ((ElectricType) study.getVehicleTypes().get(5)).getBatteryKwh());
         assertTrue(study.getPlans().get(1).getReplacements().stream().allMatch(r -> r.getNewType() instanceof ElectricType

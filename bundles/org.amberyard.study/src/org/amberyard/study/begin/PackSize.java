@@ -23,7 +23,8 @@ final class PackSize {
         Answers.Fleet fleet = answers.fleet();
         Answers one = new Answers(answers.name(), answers.units(), answers.baseYear(),
                 new Answers.Fleet(List.of(new Answers.Bodies(bodies.type(), 1, 0, bodies.engineBus(), bodies.electricBus())), fleet.oldestYear(),
-                        fleet.newestYear()), answers.day(), answers.weather(),
+                        fleet.newestYear()),
+                answers.day(), answers.weather(),
                 answers.prices(), answers.baseYear() + 1);
         int size = 0;
         while (size < ON_OFFER_KWH.length - 1 && !does(one, ON_OFFER_KWH[size])) {

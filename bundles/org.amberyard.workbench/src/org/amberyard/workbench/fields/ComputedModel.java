@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.grid.Blocks;
+import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.RowWords;
@@ -94,6 +96,11 @@ final class ComputedModel implements ElementModel {
     @Override
     public boolean isFigure(int row, int column) {
         return isField(column) ? rows.isFigure(row, column) : computed(column).isFigure();
+    }
+
+    @Override
+    public CellLook look(int row, int column) {
+        return isField(column) ? rows.look(row, column) : CellLook.PLAIN;
     }
 
     @Override
@@ -185,7 +192,7 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public void filter(RowWords words) {
-        rows.filter(words, element -> computed.stream().map(c -> c.shown(element, units())));
+        rows.filter(words, element -> Stream.concat(computed.stream().map(c -> c.shown(element, units())), RowModel.alsoSaid(element)));
     }
 
     @Override

@@ -3,10 +3,17 @@ package org.amberyard.workbench.fields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.amberyard.model.common.CommonPackage;
+import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.Sourced;
+import org.amberyard.model.meta.SourceNotes;
+import org.amberyard.study.InputSource;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.osgi.util.NLS;
 
@@ -16,7 +23,9 @@ final class Entry {
     private final StudySession session;
     private final List<Command> additions = new ArrayList<>();
     private final List<Command> changes = new ArrayList<>();
+    private final List<Command> notes = new ArrayList<>();
     private String lastField = "";
+    private String cleared = "";
 
     Entry(StudySession session) {
         this.session = session;
@@ -30,6 +39,28 @@ final class Entry {
         }
     }
 
+    /** Clears a cell: what nobody has told is empty then, any other number is the default, and its source with it. */
+    void clear(EObject element, Field field) {
+        if (Objects.equals(element.eGet(field.feature()), field.cleared())) {
+            return;
+        }
+        set(element, field, field.cleared());
+        cleared = field.clearedWords();
+        if (element instanceof Sourced sourced) {
+            forget(sourced, field.feature().getName());
+        }
+    }
+
+    /** The source of the value that has gone is not that of the default. */
+    private void forget(Sourced element, String field) {
+        SourceNotes.find(element, field).ifPresent(note -> notes.add(RemoveCommand.create(session.domain(), element,
+                CommonPackage.Literals.SOURCED__SOURCES, note)));
+        if (SourceNotes.find(element, SourceNotes.EVERY_FIELD).isPresent()) {
+            notes.add(AddCommand.create(session.domain(), element, CommonPackage.Literals.SOURCED__SOURCES,
+                    SourceNotes.of(field, Quality.ASSUMED, InputSource.CLEARED, null)));
+        }
+    }
+
     void add(Command addition) {
         additions.add(addition);
     }
@@ -39,6 +70,9 @@ final class Entry {
         if (!additions.isEmpty()) {
             return additions.size() == 1 ? additions.get(0).getLabel() : NLS.bind(Messages.Add_rows, additions.size());
         }
+        if (changes.size() == 1 && !cleared.isEmpty()) {
+            return cleared;
+        }
         return changes.size() == 1 ? NLS.bind(Messages.Change_field, lastField) : NLS.bind(blockLabel, changes.size());
     }
 
@@ -46,6 +80,7 @@ final class Entry {
     void execute(String blockLabel) {
         List<Command> all = new ArrayList<>(additions);
         all.addAll(changes);
+        all.addAll(notes);
         if (all.isEmpty()) {
             return;
         }

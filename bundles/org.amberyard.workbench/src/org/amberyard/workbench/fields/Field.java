@@ -7,6 +7,7 @@ import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
 import org.amberyard.study.FieldFormatException;
+import org.amberyard.study.InputSource;
 import org.amberyard.study.VariedNumber;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.ecore.EEnum;
@@ -53,6 +54,9 @@ public final class Field {
     public String tip() {
         FieldInfo info = Words.field(feature);
         Object value = feature.getDefaultValue();
+        if (value == null && format.isNumber() && !feature.isRequired()) {
+            return info.documentation() + "\n" + Messages.Field_delete_empties;
+        }
         if (info.defaultSource().isEmpty() || value == null) {
             return info.documentation();
         }
@@ -60,7 +64,9 @@ public final class Field {
         String origin = NLS.bind(placeholder ? Messages.Field_placeholder : Messages.Field_default,
                 format.textWithUnit(readable(value)),
                 placeholder ? info.defaultSource().substring(info.defaultSource().indexOf(':') + 2) : info.defaultSource());
-        return info.documentation() + "\n" + origin;
+        String onDelete = !format.isNumber() ? "" : "\n" + (format.isMissing(value) ? Messages.Field_delete_empties
+                : Messages.Field_delete_default);
+        return info.documentation() + "\n" + origin + onDelete;
     }
 
     /** True for what elements are called by. */
@@ -96,6 +102,18 @@ public final class Field {
     /** The value of a field that is cleared. */
     Object cleared() {
         return feature.isMany() ? List.of() : feature.getDefaultValue();
+    }
+
+    /** What clearing it does, for the name of the edit. */
+    String clearedWords() {
+        Object value = cleared();
+        boolean number = format.isNumber() && !format.isMissing(value);
+        return number ? NLS.bind(Messages.Change_default, label(), format.textWithUnit(readable(value))) : NLS.bind(Messages.Change_emptied, label());
+    }
+
+    /** True for a number that nobody has entered: it is shown as one that stands in. */
+    boolean standsIn(EObject element) {
+        return format.isNumber() && InputSource.isDefault(element, feature);
     }
 
     private Object readable(Object value) {

@@ -34,11 +34,11 @@ final class FieldLimits {
         if (info.max().isEmpty()) {
             return low;
         }
-        String high = NLS.bind(Messages.Limit_atMost, format.textWithUnit(shown.limit(info.max().getAsDouble(), true)));
+        String high = NLS.bind(Messages.Limit_atMost, format.limitWithUnit((Number) shown.limit(info.max().getAsDouble(), true)));
         return low.isEmpty() ? high : NLS.bind(Messages.Limit_between, low, high);
     }
 
     private static String least(OptionalDouble limit, FieldFormat format, ShownNumber shown) {
-        return format.textWithUnit(shown.limit(limit.getAsDouble(), false));
+        return format.limitWithUnit((Number) shown.limit(limit.getAsDouble(), false));
     }
 }

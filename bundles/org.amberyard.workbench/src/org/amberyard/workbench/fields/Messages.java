@@ -4,6 +4,10 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Change_default;
+    public static String Change_emptied;
+    public static String Field_delete_default;
+    public static String Field_delete_empties;
     public static String Source_citation;
     public static String Source_date;
     public static String Source_date_hint;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.amberyard.workbench.grid.Blocks;
+import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.language.Words;
@@ -89,6 +90,14 @@ final class PropertyModel implements ElementModel {
     @Override
     public boolean isLabel(int row, int column) {
         return column == 0;
+    }
+
+    @Override
+    public CellLook look(int row, int column) {
+        if (isLabel(row, column)) {
+            return CellLook.LABEL;
+        }
+        return fields.get(row).standsIn(columns.get(column - 1)) ? CellLook.DEFAULT : CellLook.PLAIN;
     }
 
     @Override
@@ -198,7 +207,7 @@ final class PropertyModel implements ElementModel {
             Field field = fields.get(row);
             for (int column : cleared) {
                 if (column > 0 && !field.feature().isRequired()) {
-                    entry.set(columns.get(column - 1), field, field.cleared());
+                    entry.clear(columns.get(column - 1), field);
                 }
             }
         }

@@ -10,10 +10,15 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.amberyard.model.fleet.Bus;
+import org.amberyard.model.vehicles.CombustionType;
+import org.amberyard.model.vehicles.VehiclesPackage;
 import org.amberyard.workbench.grid.Blocks;
+import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.CellMark;
 import org.amberyard.workbench.grid.CellRefusal;
 import org.amberyard.workbench.grid.RowWords;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -63,13 +68,20 @@ final class RowModel implements ElementModel {
 
     @Override
     public void filter(RowWords words) {
-        filter(words, element -> Stream.empty());
+        filter(words, RowModel::alsoSaid);
+    }
+
+    /** What a bus runs on stands with its type, but is looked for with the bus. */
+    static Stream<String> alsoSaid(EObject element) {
+        return element instanceof Bus bus && bus.getType() instanceof CombustionType type ? Stream.of(Words.model().choice(
+                VehiclesPackage.Literals.FUEL, type.getFuel())) : Stream.empty();
     }
 
     /** @param more texts in which words may stand besides those of the fields */
     void filter(RowWords words, Function<EObject, Stream<String>> more) {
+        List<String> headers = fields.stream().map(Field::header).toList();
         filteredOut = words.isEmpty() ? Set.of() : ordered.stream()
-                .filter(e -> !words.in(() -> Stream.concat(fields.stream().map(f -> f.text(e)), more.apply(e))))
+                .filter(e -> !words.in(headers, () -> Stream.concat(fields.stream().map(f -> f.text(e)), more.apply(e))))
                 .collect(Collectors.toSet());
         rows = left();
     }
@@ -127,6 +139,11 @@ final class RowModel implements ElementModel {
     @Override
     public boolean isFigure(int row, int column) {
         return fields.get(column).isFigure();
+    }
+
+    @Override
+    public CellLook look(int row, int column) {
+        return row < rows.size() && fields.get(column).standsIn(rows.get(row)) ? CellLook.DEFAULT : CellLook.PLAIN;
     }
 
     @Override
@@ -292,7 +309,7 @@ final class RowModel implements ElementModel {
             for (int column : columns) {
                 Field field = fields.get(column);
                 if (!field.feature().isRequired()) {
-                    entry.set(rows.get(row), field, field.cleared());
+                    entry.clear(rows.get(row), field);
                 }
             }
         }

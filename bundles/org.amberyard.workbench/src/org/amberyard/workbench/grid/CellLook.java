@@ -14,6 +14,9 @@ public record CellLook(Palette ground, Palette ink, Palette edge) {
     /** Text on paper. */
     public static final CellLook PLAIN = new CellLook(Palette.PAPER, Palette.INK, null);
 
+    /** A number that stands in until somebody enters one. */
+    public static final CellLook DEFAULT = new CellLook(Palette.PAPER, Palette.MUTED, null);
+
     /** A cell that names others. */
     public static final CellLook LABEL = new CellLook(Palette.BAND, Palette.MUTED, null);
 }

@@ -13,6 +13,7 @@ import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.model.study.Study;
 import org.amberyard.study.FieldFormat;
+import org.amberyard.study.InputSource;
 import org.amberyard.study.VariedNumber;
 import org.amberyard.workbench.language.Words;
 import org.eclipse.emf.common.notify.Notification;
@@ -20,6 +21,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EContentAdapter;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * Watches what an edit does to a study, whatever kind of command it is, and puts it into words while the names still hold. That the source
@@ -100,6 +102,9 @@ final class ChangeLog extends EContentAdapter {
         String field = Words.field(place.feature()).label();
         String before = VariedNumber.shown(format, study, place.element(), place.feature(), values.before());
         String after = VariedNumber.shown(format, study, place.element(), place.feature(), values.after());
+        if (InputSource.isDefault(place.element(), place.feature())) {
+            after = NLS.bind(Messages.Step_default, after);
+        }
         // What differs in digits only that nobody reads is told with all of them.
         return !before.equals(after) ? new Change(values.element(), field, before, after)
                 : new Change(values.element(), field, VariedNumber.text(format, study, place.element(), place.feature(), values.before()),

@@ -13,6 +13,7 @@ final class Messages extends NLS {
     public static String RecoveryJob_name;
     public static String Session_set;
     public static String Session_untitled;
+    public static String Step_default;
     public static String WhatIf_job;
     public static String WhatIf_earlier;
     public static String WhatIf_outdated;

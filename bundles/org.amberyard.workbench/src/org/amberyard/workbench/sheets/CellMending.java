@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.IntFunction;
 import org.amberyard.exchange.sheet.SheetRow;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ControlEditor;
 import org.eclipse.swt.custom.TableCursor;
+import org.eclipse.swt.custom.TableEditor;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -18,7 +18,7 @@ final class CellMending {
 
     private final Table table;
     private final TableCursor cursor;
-    private final ControlEditor editor;
+    private final TableEditor editor;
     private final Mender mender;
     private final IntFunction<SheetRow> rows;
     private Text entry;
@@ -50,7 +50,7 @@ final class CellMending {
         this.rows = rows;
         this.mender = mender;
         cursor = new TableCursor(table, SWT.NONE);
-        editor = new ControlEditor(cursor);
+        editor = new TableEditor(table);
         editor.grabHorizontal = true;
         editor.grabVertical = true;
         cursor.addListener(SWT.Selection, e -> table.setSelection(table.indexOf(cursor.getRow())));
@@ -105,7 +105,7 @@ final class CellMending {
         if (cursor.getRow() == null || cursor.getColumn() == 0 || !mender.canMend(row())) {
             return;
         }
-        entry = new Text(cursor, SWT.BORDER);
+        entry = new Text(table, SWT.BORDER);
         entry.setText(begun == null ? mender.text(row(), cursor.getColumn() - 1) : begun);
         entry.setSelection(begun == null ? 0 : begun.length(), entry.getText().length());
         entry.addListener(SWT.DefaultSelection, e -> close(true));
@@ -118,7 +118,7 @@ final class CellMending {
                 e.doit = false;
             }
         });
-        editor.setEditor(entry);
+        editor.setEditor(entry, cursor.getRow(), cursor.getColumn());
         entry.setFocus();
     }
 
