@@ -156,6 +156,7 @@ final class Messages extends NLS {
     public static String Charge_when_tip;
     public static String WhatIf_duration;
     public static String WhatIf_duration_tip;
+    public static String Table_chargeHours;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);
