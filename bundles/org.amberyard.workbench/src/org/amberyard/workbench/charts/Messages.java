@@ -108,6 +108,7 @@ final class Messages extends NLS {
     public static String Run_takes;
     public static String Run_title;
     public static String Run_unknown;
+    public static String Bill_capped;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.charts.messages", Messages.class);
