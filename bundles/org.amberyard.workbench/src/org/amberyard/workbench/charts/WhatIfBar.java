@@ -6,6 +6,7 @@ import org.amberyard.core.variants.AllTogether;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.core.whatif.RunEnd;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.RunQuestion;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
 import org.amberyard.workbench.session.WhatIfWork.Phase;
