@@ -110,7 +110,8 @@ class TariffReferenceTest {
         PrintedBill printed = new PrintedBill("Winter", january, OptionalDouble.of(1200), OptionalDouble.empty(),
                 List.of(new PrintedLine("Base customer charge", 7.50), new PrintedLine("Energy, first 250 kWh", 16),
                         new PrintedLine("Energy, next 450 kWh", 22.05), new PrintedLine("Energy, over 700 kWh", 22.30),
-                        new PrintedLine("Power cost", 102), new PrintedLine("Sales tax", 1.70)), OptionalDouble.of(171.55));
+                        new PrintedLine("Power cost", 102), new PrintedLine("Sales tax", 1.70)),
+                OptionalDouble.of(171.55));
         BillRecord record = new BillRecord(printed, seymour(blocks("Energy", 0, 0.064, 250, 0.049, 700, 0.0446)), List.of(), 1);
         BillAudit audit = new BillRecords(List.of(record), load).audits().get(0);
         assertEquals(AuditVerdict.AGREES, audit.verdict());

@@ -31,7 +31,7 @@ class AuditTablesTest {
     private final ResultTable lines = table("bill_audit_lines");
 
     private ResultTable table(String name) {
-        return ResultTables.of(ResultTables.place(name), result, UnitSystem.US, p -> { });
+        return ResultTables.of(ResultTables.place(name), result, UnitSystem.US, p -> {});
     }
 
     private static StudyInput billed(StudyInput s) {
@@ -75,7 +75,8 @@ class AuditTablesTest {
 
     @Test
     void theComputedBillIsDerivedFromQuantityAndPrice() {
-        Derivation why = ResultTables.why(ResultTables.place("bill_audit"), result, 0, bills.columns().stream().map(ResultColumn::name).toList().indexOf("computed"));
+        Derivation why =
+                ResultTables.why(ResultTables.place("bill_audit"), result, 0, bills.columns().stream().map(ResultColumn::name).toList().indexOf("computed"));
         assertEquals(790, why.value(), 1e-9);
         assertEquals(List.of("Customer charge", "Energy", "Demand"), why.parts().stream().map(Derivation::name).toList());
         assertEquals(7200, why.parts().get(1).parts().get(0).value(), 1e-9);

@@ -77,12 +77,17 @@ public final class BillText {
             String percent = BigDecimal.valueOf(100 * line.price()).round(SHARE_DIGITS).stripTrailingZeros().toPlainString();
             return String.format(Locale.ROOT, "%s %% of %,.2f", percent, line.quantity());
         }
-        String quantity = line.unit() == BillUnit.MONTH || line.unit() == BillUnit.DAY ? "%,.0f" : "%,.1f";
-        return String.format(Locale.ROOT, quantity + " %s at %s", line.quantity(), line.unit().label(), price(line.price()));
+        return quantity(line) + " " + line.unit().label() + " at " + price(line.price());
+    }
+
+    /** The quantity as bills print it: months and days whole unless they are parts, all else to a tenth. */
+    static String quantity(BillLine line) {
+        boolean whole = (line.unit() == BillUnit.MONTH || line.unit() == BillUnit.DAY) && line.quantity() == Math.rint(line.quantity());
+        return String.format(Locale.ROOT, whole ? "%,.0f" : "%,.1f", line.quantity());
     }
 
     /** As many decimals as the price has, two at least. */
-    private static String price(double price) {
+    static String price(double price) {
         String full = String.format(Locale.ROOT, "%.5f", price);
         return full.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1");
     }

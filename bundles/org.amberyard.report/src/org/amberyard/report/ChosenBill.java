@@ -3,6 +3,7 @@ package org.amberyard.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.Bill;
@@ -43,20 +44,26 @@ public record ChosenBill(int plan, ChargePolicy policy, int tariff, int month) {
     private static List<ResultColumn> columns(String currency) {
         return List.of(new ResultColumn("line", "Line", "", Type.TEXT, "What is charged."),
                 new ResultColumn("component", "Part", "", Type.TEXT, "Part of the bill."),
-                new ResultColumn("quantity", "Quantity", "", Type.NUMBER, "Quantity, in the unit that the row names."),
+                new ResultColumn("quantity", "Quantity", "", Type.FIGURE, "Quantity, in the unit that the row names."),
                 new ResultColumn("unit", "Unit", "", Type.TEXT, "Unit of the quantity."),
-                new ResultColumn("price", "Price per unit", "", Type.NUMBER, "Base-date price per unit; where the unit is money, the share of it that is charged."),
-                new ResultColumn("amount", "Amount", currency, Type.MONEY, "Amount as printed, in whole cents."),
+                new ResultColumn("price", "Price per unit", "", Type.FIGURE,
+                        "Base-date price per unit; where the unit is money, the share of it that is charged."),
+                new ResultColumn("amount", "Amount", currency, Type.FIGURE, "Amount as printed, in whole cents."),
                 new ResultColumn("explanation", "What set the demand", "", Type.TEXT,
                         "For lines on demand: the hour and the day that set it, and which buses drew power then."));
     }
 
     private static List<Object> row(YardDetail yard, BillLine line) {
-        return Arrays.asList(line.label(), line.component().label(), line.quantity(), line.unit().label(), line.price(), line.amount(),
+        return Arrays.asList(line.label(), line.component().label(), BillText.quantity(line), line.unit().label(),
+                BillText.price(line.price()), money(line.amount()),
                 BillRows.explanation(yard, line, true).orElse(null));
     }
 
+    private static String money(double amount) {
+        return String.format(Locale.ROOT, "%,.2f", amount);
+    }
+
     private static List<Object> sum(String label, double amount) {
-        return Arrays.asList(label, null, null, null, null, amount, null);
+        return Arrays.asList(label, null, null, null, null, money(amount), null);
     }
 }

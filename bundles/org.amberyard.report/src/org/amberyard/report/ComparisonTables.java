@@ -72,7 +72,8 @@ final class ComparisonTables {
         }
 
         double aboveLeastCost() {
-            return yard.parts().total() - all.stream().filter(y -> y.input().rule().policy() == ChargePolicy.LEAST_COST).findFirst().orElseThrow().parts().total();
+            return yard.parts().total()
+                    - all.stream().filter(y -> y.input().rule().policy() == ChargePolicy.LEAST_COST).findFirst().orElseThrow().parts().total();
         }
 
         int busesShort() {

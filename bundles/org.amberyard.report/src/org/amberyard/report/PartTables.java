@@ -88,8 +88,10 @@ final class PartTables {
 
     private static TableDefinition<OfYard> parts(TableDefinition<OfYard> table) {
         table.text("in_use", "Used by the study", "Whether the study charges so: yes or no.", r -> r.inUse() ? "yes" : "no")
-                .number("charging_peak", "Demand of charging", Unit.KILOWATT, "Highest demand of charging, heat and standby in the year. A cap holds the charge "
-                        + "of the packs; heat on the plug and standby come on top.", r -> r.yard().yardPeakKw())
+                .number("charging_peak", "Demand of charging", Unit.KILOWATT,
+                        "Highest demand of charging, heat and standby in the year. A cap holds the charge "
+                                + "of the packs; heat on the plug and standby come on top.",
+                        r -> r.yard().yardPeakKw())
                 .number("service_peak", "Demand of the service", Unit.KILOWATT, "Highest demand behind the service, the building included.",
                         r -> r.yard().servicePeakKw())
                 .number("kwh", "Energy", Unit.KILOWATT_HOUR, "Energy of charging, heat and standby at the meter.", r -> r.yard().yardKwh());

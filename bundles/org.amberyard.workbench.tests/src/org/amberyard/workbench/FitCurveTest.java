@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.amberyard.model.routes.EnergyModel;
 import org.amberyard.model.vehicles.ElectricType;
 import org.amberyard.study.CurveLogs;
 import org.amberyard.study.whatif.StudyFingerprint;
@@ -106,6 +107,46 @@ class FitCurveTest {
             assertTrue(display.syncCall(() -> texts(dialog).stream().anyMatch(t -> t.startsWith("Cooling must not start"))));
             display.syncExec(dialog::close);
             assertEquals(0, type.getCurveBaseKwhPerKm());
+        }
+    }
+
+    /** The curve and the routes that go by it are one step, which says so; logs of days that nobody told are left aside. */
+    @Test
+    void aCurveIsPutToUseInTheSameStep(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ElectricType type = CurveLogs.typesWithLogs(study.study()).get(0);
+            FitCurveDialog dialog = open(study, type);
+            study.await(() -> accept(dialog).isEnabled());
+            Button use = display.syncCall(() -> controls(dialog.getShell()).stream().filter(Button.class::isInstance).map(Button.class::cast)
+                    .filter(b -> (b.getStyle() & SWT.CHECK) != 0).findFirst().orElseThrow());
+            display.syncExec(() -> {
+                use.setSelection(true);
+                press(use);
+                press(accept(dialog));
+            });
+            long routes = study.study().getRoutes().stream().filter(r -> r.getEnergyModel() == EnergyModel.CURVE).count();
+            assertTrue(routes > 0);
+            assertEquals("Consumption curve of Electric C 150, used for " + routes + " routes",
+                    display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
+
+            display.syncExec(() -> study.session().undo());
+
+            assertTrue(study.study().getRoutes().stream().noneMatch(r -> r.getEnergyModel() == EnergyModel.CURVE));
+            assertEquals(0, type.getCurveBaseKwhPerKm());
+        }
+    }
+
+    @Test
+    void logsAreChosenByTheirDays(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            ElectricType type = CurveLogs.typesWithLogs(study.study()).get(0);
+            FitCurveDialog dialog = open(study, type);
+            study.await(() -> accept(dialog).isEnabled());
+            display.syncExec(() -> entries(dialog).get(3).setText("in spring"));
+            assertTrue(display.syncCall(() -> texts(dialog).stream().anyMatch(t -> t.startsWith("“in spring” is no day of the calendar"))));
+            display.syncExec(() -> entries(dialog).get(3).setText("2025-01-01"));
+            study.await(() -> texts(dialog).stream().anyMatch(t -> t.contains("Logs of the type that were not chosen: ")));
+            display.syncExec(dialog::close);
         }
     }
 

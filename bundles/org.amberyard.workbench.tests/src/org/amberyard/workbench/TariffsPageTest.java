@@ -139,8 +139,13 @@ class TariffsPageTest {
     void pricesAndHoursOfChargesAreSeenAtOnce(Display display) throws IOException {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             ScheduledTariff tariff = byHours(study.study().getDepot(), "KE-GS-TOU");
-            Grid charges = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
+            Grid charges = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__PRICE_PER_KWH);
             study.await(() -> charges.getClientArea().width > 0 && !charges.getHorizontalBar().isVisible());
+            int last = display.syncCall(() -> charges.model().columns()) - 1;
+            assertEquals(List.of("all year, weekdays, 14:00 to 20:00", "all year, every day, all day", "June to September, weekdays, 14:00 to 20:00"),
+                    display.syncCall(() -> IntStream.of(0, 5, 6).mapToObj(row -> charges.model().text(row, last)).toList()));
+            Grid hours = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__TO_MIN);
+            study.await(() -> hours.getClientArea().width > 0 && !hours.getHorizontalBar().isVisible());
 
             Grid ratchets = study.goTo(tariff.getCharges().get(0), DepotPackage.Literals.TARIFF_CHARGE__RATCHET_SHARE);
             assertTrue(display.syncCall(() -> ratchets.isVisible() && !charges.isVisible()), "its own sheet is in front");

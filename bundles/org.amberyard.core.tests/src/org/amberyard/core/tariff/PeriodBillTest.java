@@ -70,7 +70,8 @@ class PeriodBillTest {
     @Test
     void aShortPeriodIsChargedByDays() {
         Tariff blocks = new Tariff("Blocks", List.of(FixedCharge.monthly("Customer", 20)), MinimumBill.ofCharges(500), List.of(new EnergyCharge("Energy",
-                List.of(new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL, new BlockPrices(List.of(new PriceBlock(0, 0.10), new PriceBlock(1000, 0.05))))))),
+                List.of(new ChargeRate(TariffPeriod.ALWAYS, ContractYears.ALL,
+                        new BlockPrices(List.of(new PriceBlock(0, 0.10), new PriceBlock(1000, 0.05))))))),
                 List.of(DemandCharge.of("Demand", TariffPeriod.ALWAYS, 4)), Riders.NONE, List.of(), 1);
         Bill bill = bill(blocks, period("2026-03-03", "2026-03-14"), days("2026-03-03", "2026-03-14", 10));
         assertEquals(List.of(8.0, 40.0, 124.0, 16.0, 12.0), bill.lines().stream().map(BillLine::amount).toList());
@@ -115,7 +116,8 @@ class PeriodBillTest {
 
     @Test
     void aDayThatStandsTwiceIsRefusedAndMissingOnesAreNamed() {
-        assertThrows(IllegalArgumentException.class, () -> new DatedLoad(List.of(days("2026-01-01", "2026-01-01", 1).get(0), days("2026-01-01", "2026-01-01", 2).get(0))));
+        assertThrows(IllegalArgumentException.class,
+                () -> new DatedLoad(List.of(days("2026-01-01", "2026-01-01", 1).get(0), days("2026-01-01", "2026-01-01", 2).get(0))));
         assertEquals(List.of(LocalDate.parse("2026-01-03")), new DatedLoad(days("2026-01-01", "2026-01-02", 1)).missing(period("2026-01-01", "2026-01-03")));
     }
 }

@@ -80,7 +80,8 @@ public final class PriceFields {
         ChargingRules rules = depot.charging();
         return new DepotInput(ports, works, depot.service(), depot.window(), depot.metering(), depot.alternatives(),
                 new ChargingRules(rules.rule(), rules.stepMin(), rules.building(), rules.swaps(), value(Kind.SWAP_COST, 0),
-                        rules.battery(), rules.calendarYear()), depot.bills());
+                        rules.battery(), rules.calendarYear()),
+                depot.bills());
     }
 
     private Port port(Port port, int of) {

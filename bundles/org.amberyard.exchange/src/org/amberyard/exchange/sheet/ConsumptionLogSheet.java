@@ -48,7 +48,8 @@ final class ConsumptionLogSheet implements SheetKind {
                         "Number of a bus of the study, whose vehicle type the log is of where none is named.", "bus id", "bus number", "vehicle", "vehicle id",
                         "vehicle number", "unit number", "fleet number"),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__TYPE, "bus type", "type", "model"),
-                SheetColumn.derived(DATE, "Date", SheetColumn.Content.DATE, Unit.NONE, "Day of the log; its month counts where the temperature was not measured.", "day", "trip date",
+                SheetColumn.derived(DATE, "Date", SheetColumn.Content.DATE, Unit.NONE,
+                        "Day of the log; its month counts where the temperature was not measured.", "day", "trip date",
                         "service date", "start date"),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__MONTH),
                 SheetColumn.of(Literals.CONSUMPTION_LOG__ROUTE, "route id", "route number"),
@@ -141,7 +142,8 @@ final class ConsumptionLogSheet implements SheetKind {
 
         /** Logs that were entered before days and buses were kept are known by the rest. */
         private boolean says(ConsumptionLog log, Map<EStructuralFeature, Object> told) {
-            return DAY_AND_BUS.stream().allMatch(f -> log.eGet(f) == null || !told.containsKey(f) || log.eGet(f).equals(told.get(f))) && fields.stream().allMatch(f -> SheetOutcome.same(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
+            return DAY_AND_BUS.stream().allMatch(f -> log.eGet(f) == null || !told.containsKey(f) || log.eGet(f).equals(told.get(f)))
+                    && fields.stream().allMatch(f -> SheetOutcome.same(log.eGet(f), told.getOrDefault(f, f.getDefaultValue())));
         }
 
         void tellKnown() {

@@ -48,11 +48,13 @@ final class MeterBillSheet implements SheetKind {
     public List<SheetColumn> columns(Study study) {
         return List.of(
                 SheetColumn.derived(BILL, "Bill", SheetColumn.Content.TEXT, Unit.NONE,
-                        "Number or month of the bill; empty for the bill of the row above.", "invoice", "bill number", "invoice number", "bill name", "statement"),
+                        "Number or month of the bill; empty for the bill of the row above.", "invoice", "bill number", "invoice number", "bill name",
+                        "statement"),
                 SheetColumn.derived(FROM, "First day", SheetColumn.Content.DATE, Unit.NONE, "First day that is billed.", "from", "start", "start date",
                         "period start", "service from", "read from", "bill start").must(),
                 SheetColumn.derived(UNTIL, "Last day", SheetColumn.Content.DATE, Unit.NONE,
-                        "Last day that is billed. Where bills begin on the day on which the one before ends, that day counts for the later.", "until", "to", "end",
+                        "Last day that is billed. Where bills begin on the day on which the one before ends, that day counts for the later.", "until", "to",
+                        "end",
                         "end date", "period end", "service to", "read to", "bill end").must(),
                 SheetColumn.derived(LINE, "Line", SheetColumn.Content.TEXT, Unit.NONE, "What the line charges, in the words of the bill.", "charge",
                         "line item", "description", "item", "charge description").must(),
@@ -124,7 +126,8 @@ final class MeterBillSheet implements SheetKind {
             String name = cells.of(() -> row.text(BILL), Optional.<String>empty()).orElse(above);
             LocalDate first = cells.of(() -> row.date(FROM), Optional.<LocalDate>empty()).orElse(null);
             LocalDate last = cells.of(() -> row.date(UNTIL), Optional.<LocalDate>empty()).orElse(null);
-            cells.of(() -> row.text(LINE).orElseThrow(() -> row.wrong(LINE, "The row names no line of the bill; enter what it charges, or delete the row.")), "");
+            cells.of(() -> row.text(LINE).orElseThrow(() -> row.wrong(LINE, "The row names no line of the bill; enter what it charges, or delete the row.")),
+                    "");
             cells.required(AMOUNT);
             if (name.isEmpty() && first != null) {
                 name = first.toString();

@@ -64,8 +64,9 @@ class MeterBillRuleTest {
     @Test
     void linesAreHeldAgainstTheTotal() {
         bill("2026-01-08", "2026-02-06", 100.0, 68, 31.99);
-        Said.of(small, "WARNING: Meter bill B-7: total is 100 money but its lines sum to 99.99 money; a line is missing or mistyped, or the total holds a balance "
-                + "of earlier bills.");
+        Said.of(small,
+                "WARNING: Meter bill B-7: total is 100 money but its lines sum to 99.99 money; a line is missing or mistyped, or the total holds a balance "
+                        + "of earlier bills.");
     }
 
     @Test

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.amberyard.model.depot.DepotPackage;
+import org.amberyard.model.depot.PortType;
 import org.amberyard.model.io.StudyFileException;
+import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.FieldWords;
 import org.amberyard.model.meta.InputPlace;
 import org.amberyard.model.study.Study;
@@ -43,6 +45,9 @@ class VariedFieldTest {
                     UncertainInput input = VariedField.of(study, element, field);
                     assertEquals(List.of(new InputPlace(element, field)),
                             InputPlace.all(study, input.getKind(), input.getElement(), input.getField()));
+                    assertTrue(holds(element, field, input, input.getLow()) && holds(element, field, input, input.getHigh()),
+                            () -> input.getName() + " from " + input.getLow() + " to " + input.getHigh());
+                    assertTrue(input.getLow() < input.getHigh(), input.getName());
                     found++;
                 } catch (IllegalArgumentException e) {
                     refused.add(e.getMessage());
@@ -51,6 +56,21 @@ class VariedFieldTest {
         }
         assertTrue(found > 1000, found + " fields");
         assertTrue(refused.stream().allMatch(m -> m.contains("a name of its own first")), refused.toString());
+    }
+
+    private static boolean holds(EObject element, EStructuralFeature field, UncertainInput input, double end) {
+        return FieldInfo.of(field).allows(InputPlace.after(input.getEffect(), ((Number) element.eGet(field)).doubleValue(), end));
+    }
+
+    /** Efficiency of a port is 0.88 of at most 1: a fifth more would be 1.056. */
+    @Test
+    void aRangeEndsAtTheLimitsOfItsFieldAndSaysSo() {
+        PortType port = study.getDepot().getPortTypes().get(0);
+        port.setEfficiency(0.88);
+        UncertainInput input = VariedField.of(study, port, DepotPackage.Literals.PORT_TYPE__EFFICIENCY);
+        assertEquals(1 / 0.88, input.getHigh(), 1e-12);
+        assertEquals(0.8, input.getLow(), 1e-12);
+        assertEquals("Range cut to what the field can hold.", input.getNote());
     }
 
     @Test

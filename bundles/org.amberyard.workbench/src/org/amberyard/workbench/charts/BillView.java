@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.amberyard.charts.Subject;
+import org.amberyard.core.charging.ChargePolicy;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.report.ChosenBill;
 import org.amberyard.report.ResultTable;
@@ -124,7 +125,7 @@ public final class BillView extends ViewPart {
             clear(Messages.Bill_noElectric);
             return;
         }
-        state.setText(NLS.bind(Messages.Bill_of, result.input().baseYear() + last));
+        state.setText(NLS.bind(picks.policy() == ChargePolicy.CAPPED ? Messages.Bill_capped : Messages.Bill_of, result.input().baseYear() + last));
         grid.setFaded(true);
         StudyResult of = result;
         ChosenBill bill = new ChosenBill(picks.place(Kind.PLAN), picks.policy(), picks.place(Kind.TARIFF), picks.place(Kind.MONTH));

@@ -92,15 +92,7 @@ final class Messages extends NLS {
     public static String Bill_tariffs_tip;
     public static String Choice_policy;
     public static String Choice_tariff;
-    public static String Run_anyway;
-    public static String Run_fewer;
-    public static String Run_minutes;
-    public static String Run_moments;
-    public static String Run_not;
-    public static String Run_seconds;
-    public static String Run_takes;
-    public static String Run_title;
-    public static String Run_unknown;
+    public static String Bill_capped;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.charts.messages", Messages.class);

@@ -3,6 +3,7 @@ package org.amberyard.workbench.charts;
 import java.util.Optional;
 import org.amberyard.charts.Figures;
 import org.amberyard.workbench.look.Palette;
+import org.amberyard.workbench.session.RunQuestion;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.session.WhatIfWork;
 import org.amberyard.workbench.session.WhatIfWork.Phase;

@@ -160,6 +160,7 @@ final class Messages extends NLS {
     public static String Plan_level;
     public static String Plan_best;
     public static String Plan_compare_tip;
+    public static String Table_chargeHours;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.editor.messages", Messages.class);

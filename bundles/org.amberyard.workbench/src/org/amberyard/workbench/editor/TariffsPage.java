@@ -22,10 +22,13 @@ import org.eclipse.swt.widgets.Composite;
 /** Tariffs, the one in use first, with the terms and charges of the one in focus. */
 final class TariffsPage extends StudyPage {
 
-    /** What charges ask, and at which hours: as many columns as are seen at once in a window of the least size. */
+    /** What charges ask; beside it stands in words when: as many columns as are seen at once in a window of the least size. */
     private static final List<EStructuralFeature> PRICES = List.of(Literals.TARIFF_CHARGE__CHARGE, Literals.TARIFF_CHARGE__KIND,
-            Literals.TARIFF_CHARGE__PRICE_PER_KWH, Literals.TARIFF_CHARGE__PRICE_PER_KW, Literals.TARIFF_CHARGE__DAYS,
-            Literals.TARIFF_CHARGE__FROM_MIN, Literals.TARIFF_CHARGE__TO_MIN);
+            Literals.TARIFF_CHARGE__PRICE_PER_KWH, Literals.TARIFF_CHARGE__PRICE_PER_KW);
+
+    /** Months, days and hours of charges. */
+    private static final List<EStructuralFeature> HOURS = List.of(Literals.TARIFF_CHARGE__CHARGE, Literals.TARIFF_CHARGE__FIRST_MONTH,
+            Literals.TARIFF_CHARGE__LAST_MONTH, Literals.TARIFF_CHARGE__DAYS, Literals.TARIFF_CHARGE__FROM_MIN, Literals.TARIFF_CHARGE__TO_MIN);
 
     /** Past demands that count, and the years of service that a charge holds for. */
     private static final List<EStructuralFeature> YEARS = List.of(Literals.TARIFF_CHARGE__CHARGE,
@@ -35,7 +38,7 @@ final class TariffsPage extends StudyPage {
     /** What else says to what a charge applies. */
     private static final List<EStructuralFeature> SCOPES = Stream.concat(Stream.of(Literals.TARIFF_CHARGE__CHARGE),
             Columns.of(Literals.TARIFF_CHARGE).stream()
-                    .filter(f -> !PRICES.contains(f) && !YEARS.contains(f)))
+                    .filter(f -> !PRICES.contains(f) && !HOURS.contains(f) && !YEARS.contains(f)))
             .toList();
 
     TariffsPage(PageSite site) {
@@ -53,11 +56,12 @@ final class TariffsPage extends StudyPage {
         tariffs.addTool(Messages.UseTariff, Messages.UseTariff_tip, () -> use(tariffs));
         Sheets right = new Sheets(parts);
         FeatureTable charges = charges(right, Messages.Table_charges, tariffs, PRICES);
+        FeatureTable hours = charges(right, Messages.Table_chargeHours, tariffs, HOURS);
         FeatureTable scopes = charges(right, Messages.Table_chargeScopes, tariffs, SCOPES);
         FeatureTable years = charges(right, Messages.Table_chargeYears, tariffs, YEARS);
         FeatureTable terms = one(right.area(), Messages.Table_tariff, tariffs::selected);
-        right.share(charges, scopes, years, terms);
-        drive(tariffs, terms, charges, scopes, years);
+        right.share(charges, hours, scopes, years, terms);
+        drive(tariffs, terms, charges, hours, scopes, years);
         parts.setWeights(25, 75);
         return parts;
     }
@@ -66,7 +70,7 @@ final class TariffsPage extends StudyPage {
         return rows(place.area(), title, new ElementList(session(),
                 () -> tariffs.selected() instanceof ScheduledTariff byHours ? byHours : null,
                 Literals.SCHEDULED_TARIFF__CHARGES, Literals.TARIFF_CHARGE), columns,
-                List.of(new ComputedWords(Messages.Charge_when, Messages.Charge_when_tip, ChargeWhen::of)));
+                columns == HOURS ? List.of() : List.of(new ComputedWords(Messages.Charge_when, Messages.Charge_when_tip, ChargeWhen::of)));
     }
 
     /** New tariffs are alternatives, of one kind; the table shows those of both and the one in use. */

@@ -34,6 +34,15 @@ final class Messages extends NLS {
     public static String Step_nothing;
     public static String WhatIf_estimating;
     public static String WhatIf_fewerDraws;
+    public static String Run_anyway;
+    public static String Run_fewer;
+    public static String Run_minutes;
+    public static String Run_moments;
+    public static String Run_not;
+    public static String Run_seconds;
+    public static String Run_takes;
+    public static String Run_title;
+    public static String Run_unknown;
 
     static {
         NLS.initializeMessages("org.amberyard.workbench.session.messages", Messages.class);

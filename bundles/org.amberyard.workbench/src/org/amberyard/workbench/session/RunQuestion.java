@@ -1,9 +1,7 @@
-package org.amberyard.workbench.charts;
+package org.amberyard.workbench.session;
 
 import java.util.Optional;
 import org.amberyard.charts.Figures;
-import org.amberyard.workbench.session.RunEstimate;
-import org.amberyard.workbench.session.WhatIfWork;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Button;
@@ -19,7 +17,7 @@ public final class RunQuestion {
     }
 
     /** Runs what takes a short time, or of which nobody knows; else the user decides. */
-    static void ask(Button button, WhatIfWork work, Optional<RunEstimate> estimate) {
+    public static void ask(Button button, WhatIfWork work, Optional<RunEstimate> estimate) {
         if (button.isDisposed()) {
             return;
         }
