@@ -62,6 +62,11 @@ class YardChargingPropertyTest {
         };
     }
 
+    /** Policies by which no bus takes power from another that has a plug of its own, as one that leaves earlier does under a cap. */
+    private static ChargeRule uncapped(int number) {
+        return number < ChargePolicy.CAPPED.ordinal() ? rule(number) : rule(number + 1);
+    }
+
     private static double storedKwh(YardCharging charging, int place) {
         PlugIn stay = charging.stretch().plugIns().get(place);
         return (charging.schedule().endShares()[place] - stay.startShare()) * stay.acceptance().curve().usableKwh();
@@ -157,19 +162,19 @@ class YardChargingPropertyTest {
         }
     }
 
-    /** In a queue another port of the same type never leaves more energy missing. */
+    /** In a queue another port of the same type never leaves more energy missing, but under a cap, which more buses then share. */
     @Property(tries = 150)
-    void anotherPortNeverLeavesMoreMissing(@ForAll @IntRange(min = 0) int seed, @ForAll @IntRange(min = 0, max = 4) int policy) {
+    void anotherPortNeverLeavesMoreMissing(@ForAll @IntRange(min = 0) int seed, @ForAll @IntRange(min = 0, max = 3) int policy) {
         YardStretch yard = yard(seed);
         int count = 1 + random.nextInt(6);
-        double few = YardCharging.of(yard, SampleYard.slow(count), rule(policy)).schedule().shortKwh();
-        double many = YardCharging.of(yard, SampleYard.slow(count + 1), rule(policy)).schedule().shortKwh();
+        double few = YardCharging.of(yard, SampleYard.slow(count), uncapped(policy)).schedule().shortKwh();
+        double many = YardCharging.of(yard, SampleYard.slow(count + 1), uncapped(policy)).schedule().shortKwh();
         assertTrue(many <= few + 1e-9, count + " ports leave " + few + " kWh missing, one more " + many);
     }
 
     /** A bus that leaves later never leaves with less while it has a plug of its own. */
     @Property(tries = 150)
-    void aLaterDepartureNeverTakes(@ForAll @IntRange(min = 0) int seed, @ForAll @IntRange(min = 0, max = 4) int policy,
+    void aLaterDepartureNeverTakes(@ForAll @IntRange(min = 0) int seed, @ForAll @IntRange(min = 0, max = 3) int policy,
             @ForAll @IntRange(min = 1, max = 60) int laterMin) {
         YardStretch yard = yard(seed);
         List<PortUnit> units = Collections.nCopies(9, new PortUnit(SampleYard.SLOW, 1));
@@ -179,8 +184,8 @@ class YardChargingPropertyTest {
         later.set(place, new PlugIn(one.bus(), one.label(), one.fromMin(), one.toMin() + laterMin,
                 one.chargeByMin() + laterMin,
                 one.batteryKwh(), one.leastKwh(), one.endShare(), one.acceptance()));
-        PolicyRun run = new PolicyRun(yard, units, rule(policy));
-        PolicyRun runLater = new PolicyRun(yard.with(later), units, rule(policy));
+        PolicyRun run = new PolicyRun(yard, units, uncapped(policy));
+        PolicyRun runLater = new PolicyRun(yard.with(later), units, uncapped(policy));
         neverLess(run.of(DedicatedPlugs.of(yard, units).orElseThrow()),
                 runLater.of(DedicatedPlugs.of(yard.with(later), units).orElseThrow()));
     }
