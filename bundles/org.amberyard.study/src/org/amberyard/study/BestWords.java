@@ -58,7 +58,8 @@ public final class BestWords {
                 + money(best.bound().getAsDouble()) + (best.gapShare().isPresent() ? ": the plan found is at most "
                         + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
                 + (best.boundWithoutCap()
-                        ? " The bound leaves out demand and fixed charges of the electric bill, and the cap, since awards and debts move money between years."
+                        ? " The bound leaves out demand and fixed charges of the electric bill, and the cap, since awards, debts or shared "
+                                + "ports and bills move money between years."
                         : " The bound leaves out demand and fixed charges of the electric bill.");
     }
 

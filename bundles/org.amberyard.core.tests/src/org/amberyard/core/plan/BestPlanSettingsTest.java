@@ -110,6 +110,22 @@ class BestPlanSettingsTest {
         assertTrue(both.bound().getAsDouble() <= one.least(2) + 0.01);
     }
 
+    /** Ports bought earlier and shared make room in the year in which the staying bus would have bought its own, so no cap holds in the bound. */
+    @Test
+    void underACapBesideAnElectricStepThatStaysTheBoundLeavesTheCapOut() {
+        PlanInput.Replacement staying = EveryPlan.step(2, 1, TinyDistrict.ELECTRIC, List.of());
+        EveryPlan free = new EveryPlan(pair, EveryPlan.around(NO_CAP, staying), List.of(0), List.of());
+        BestPlan without = free.best(electric(2));
+        for (PlanResult any : free.all()) {
+            double cap = any.finance().budget().stream().mapToDouble(BudgetYear::appropriation).max().orElseThrow();
+            EveryPlan every = new EveryPlan(pair, EveryPlan.around(OptionalDouble.of(cap), staying), List.of(0), List.of());
+            BestPlan best = every.best(NO_GOAL);
+            assertTrue(best.boundWithoutCap());
+            assertTrue(best.bound().getAsDouble() <= every.least(0) + 0.01, best.bound() + " under a cap of " + cap);
+        }
+        assertFalse(without.boundWithoutCap());
+    }
+
     /** On the meter of the building, whose peak comes when the buses charge or not. */
     @Test
     void onTheMeterOfTheBuildingTheBoundStaysBelowEveryPlan() {

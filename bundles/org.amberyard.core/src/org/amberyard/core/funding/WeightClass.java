@@ -6,8 +6,7 @@ import org.amberyard.core.units.UnitSystem;
 /**
  * Weight classes 1 to 8 of vehicles by their gross vehicle weight rating, of which notices of programmes speak.
  *
- * <p>Bounds in pounds as NTEA, “Gross Vehicle Weight Rating: truck classification by GVWR” (ntea.com) and the compliance notes of J. J. Keller
- * list them for the classes of the US Department of Transportation; the regulation behind them (49 CFR 565.15, table II) was not read.
+ * <p>Bounds in pounds: NTEA, “Gross Vehicle Weight Rating” (ntea.com), table “Truck Classification by GVWR”; the federal regulation behind them was not read.
  */
 public final class WeightClass {
     private static final int[] MOST_LB = {6_000, 10_000, 14_000, 16_000, 19_500, 26_000, 33_000};

@@ -24,8 +24,8 @@ import org.amberyard.core.progress.Progress;
  * @param unmetBefore years in which that plan is above the cap
  * @param bound present cost below which no plan lies; empty where {@code noBound} says why
  * @param noBound why there is no bound
- * @param boundWithoutCap true where the bound is one for plans that need not keep the cap, because awards and debts move money between
- *            years; it holds for those that keep it all the more
+ * @param boundWithoutCap true where the bound is one for plans that need not keep the cap, because awards, debts or what is shared
+ *            move money between years; it holds for those that keep it all the more
  * @param scarce what binds by the bound, and what more of it would save
  * @param electricShort electric buses missing to the number to be reached
  */

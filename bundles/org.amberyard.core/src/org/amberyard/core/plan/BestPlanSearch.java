@@ -94,9 +94,18 @@ final class BestPlanSearch {
                 within.found.within() ? scarce(within.relaxed.prices()) : List.of(), electricShort(best.plan));
     }
 
-    /** Awards and debts bring money to other years than those of the steps, so that a plan may keep a cap that its steps by themselves break. */
+    /**
+     * Awards and debts bring money to other years than those of the steps, and ports and bills that are shared make room in years in which the
+     * plan left to the rule has none, so that a plan may keep a cap that its steps by themselves break.
+     */
     private boolean capLeftOut() {
-        return before.plan().payment().yearlyCap().isPresent() && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty());
+        return before.plan().payment().yearlyCap().isPresent() && (!aim.programmes().isEmpty() || !left.finance().debts().isEmpty() || shares());
+    }
+
+    /** True where electric buses on which nothing is decided, or the building, share ports or bill with those that are decided on. */
+    private boolean shares() {
+        return study.depot().metering().shared() || left.fleet().years().stream()
+                .anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent());
     }
 
     /**
@@ -105,12 +114,8 @@ final class BestPlanSearch {
      */
     private double leftAtLeast(PlanEnergyPrices prices) {
         double portsThere = aim.ports().busesPerPort() * leastShares()[0] * portsBefore();
-        double shared = electricStay() || study.depot().metering().shared() ? prices.aboveLeast(left) + portsOfThoseThatStay() : 0;
+        double shared = shares() ? prices.aboveLeast(left) + portsOfThoseThatStay() : 0;
         return left.presentCostAfterFinancing() - portsThere - shared;
-    }
-
-    private boolean electricStay() {
-        return left.fleet().years().stream().anyMatch(v -> study.types().get(v.vehicle().type()).electric().isPresent());
     }
 
     /** Ports that the search buys for electric buses on which it does not decide, at what they cost when no programme pays a part. */

@@ -135,7 +135,10 @@ public final class StudyResult {
     }
 
     /** The same at the prices of a study that differs in prices alone, with the plans costed anew. */
-    StudyResult at(StudyInput study, List<PlanResult> costed) {
-        return new StudyResult(study, duty, figures, fits, costed, tripCovers, spareCovers, fitOutlooks);
+    synchronized StudyResult at(StudyInput study, List<PlanResult> costed) {
+        StudyResult other = new StudyResult(study, duty, figures, fits, costed, tripCovers, spareCovers, fitOutlooks);
+        // The fleets are the same, and so is what they cover.
+        other.covers = covers;
+        return other;
     }
 }

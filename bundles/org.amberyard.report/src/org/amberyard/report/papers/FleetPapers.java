@@ -28,7 +28,7 @@ final class FleetPapers {
     private static final int SHOWN_OF_VIN = 6;
     private static final String NOT_TOLD = "not told";
     private static final String CLASSES = "GVWR: gross vehicle weight rating. Classes 1 to 8 by its pounds: up to 6,000; 10,000; 14,000; 16,000; "
-            + "19,500; 26,000; 33,000; above (as listed by NTEA, “Truck classification by GVWR”).";
+            + "19,500; 26,000; 33,000; above (NTEA, “Gross Vehicle Weight Rating”, table “Truck Classification by GVWR”).";
 
     private final PaperInput in;
     private final List<Line> lines;

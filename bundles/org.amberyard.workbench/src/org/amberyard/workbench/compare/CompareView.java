@@ -7,6 +7,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.papers.Assumptions;
 import org.amberyard.study.StudyUnits;
 import org.amberyard.workbench.columns.ArrangedModel;
 import org.amberyard.workbench.columns.ColumnMenu;
@@ -115,8 +116,9 @@ public final class CompareView extends ViewPart {
         UnitSystem units = shownUnits;
         Study study = session.study();
         String name = session.title();
+        Assumptions assumptions = Assumptions.of(study);
         making = Job.createSystem(Messages.Compare_making, (ICoreRunnable) monitor -> {
-            Evaluated made = Evaluated.of(name, study, result, units);
+            Evaluated made = Evaluated.of(name, study, result, units, assumptions);
             grid.getDisplay().asyncExec(() -> {
                 if (!grid.isDisposed() && result == shownResult && units == shownUnits) {
                     here = made;

@@ -24,8 +24,12 @@ record Evaluated(String name, Study study, List<String> plans, List<PlansBeside.
         figures = List.copyOf(figures);
     }
 
-    /** Makes the figures of a result, which takes a moment. */
-    static Evaluated of(String name, Study study, StudyResult result, UnitSystem units) {
-        return new Evaluated(name, study, result.plans().stream().map(PlanResult::name).toList(), PlansBeside.of(result, units), Assumptions.of(study));
+    /**
+     * Makes the figures of a result, which takes a moment.
+     *
+     * @param assumptions what the plans stand on, taken while nobody edits the study
+     */
+    static Evaluated of(String name, Study study, StudyResult result, UnitSystem units, Assumptions assumptions) {
+        return new Evaluated(name, study, result.plans().stream().map(PlanResult::name).toList(), PlansBeside.of(result, units), assumptions);
     }
 }

@@ -7,6 +7,7 @@ import org.amberyard.core.units.UnitSystem;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.io.StudyFileException;
 import org.amberyard.model.study.Study;
+import org.amberyard.report.papers.Assumptions;
 import org.amberyard.study.StudyCompiler;
 import org.amberyard.study.StudyEvaluator;
 import org.amberyard.study.StudyFindings;
@@ -41,7 +42,8 @@ final class OtherStudy extends Job {
                 return Status.OK_STATUS;
             }
             Evaluated other = Evaluated.of(file.getFileName().toString(), study,
-                    new StudyEvaluator().evaluate(StudyCompiler.compile(study), done -> JobProgress.goOn(monitor)), units);
+                    new StudyEvaluator().evaluate(StudyCompiler.compile(study), done -> JobProgress.goOn(monitor)), units,
+                    Assumptions.of(study));
             if (!monitor.isCanceled()) {
                 whenDone.accept(other, "");
             }

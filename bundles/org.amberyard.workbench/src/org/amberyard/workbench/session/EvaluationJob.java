@@ -41,6 +41,7 @@ final class EvaluationJob extends Job {
             StudyResult evaluated = evaluator.evaluate(input, share -> goOn(share, monitor));
             // Remedies take longest and are found when they are first asked for; the window must not wait for them.
             evaluated.outlooks();
+            evaluated.covers();
             result = evaluated;
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
