@@ -96,11 +96,16 @@ class BestPlanSettingsTest {
         BestPlanTest.check(best, one.least(0), 0.02);
     }
 
+    /** A used electric bus, on which nothing is decided. */
+    private static PlanInput.Replacement used(int year) {
+        return new PlanInput.Replacement(year, 1, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(), List.of(),
+                Optional.of(new SecondHand(2, 30_000, 150_000, 0.9)));
+    }
+
     /** An electric bus that comes anyway shares ports and bill with those that are decided on: the bound leaves out what they may save by it. */
     @Test
     void besideAnElectricStepThatStaysTheBoundLeavesOutWhatCanBeShared() {
-        PlanInput.Replacement staying = new PlanInput.Replacement(1, 1, OptionalInt.of(TinyDistrict.ELECTRIC), OptionalInt.empty(), List.of(),
-                Optional.of(new SecondHand(2, 30_000, 150_000, 0.9)));
+        PlanInput.Replacement staying = used(1);
         EveryPlan one = new EveryPlan(pair, EveryPlan.around(NO_CAP, staying), List.of(0), List.of());
         BestPlan best = one.best(NO_GOAL);
         assertEquals(List.of(0), best.decided());
@@ -113,7 +118,7 @@ class BestPlanSettingsTest {
     /** Ports bought earlier and shared make room in the year in which the staying bus would have bought its own, so no cap holds in the bound. */
     @Test
     void underACapBesideAnElectricStepThatStaysTheBoundLeavesTheCapOut() {
-        PlanInput.Replacement staying = EveryPlan.step(2, 1, TinyDistrict.ELECTRIC, List.of());
+        PlanInput.Replacement staying = used(2);
         EveryPlan free = new EveryPlan(pair, EveryPlan.around(NO_CAP, staying), List.of(0), List.of());
         BestPlan without = free.best(electric(2));
         for (PlanResult any : free.all()) {
