@@ -38,18 +38,30 @@ final class CoverRows {
     }
 
     /** What a plan cannot cover in a year, or in all years together. */
-    record OfGap(StudyResult result, PlanResult plan, OptionalInt year, List<Integer> trips, List<Integer> routes) {
+    record OfGap(StudyResult result, PlanResult plan, OptionalInt year, List<Integer> trips, List<Integer> routes,
+            List<Integer> undriven) {
         List<String> tripNames() {
             return trips.stream().map(t -> result.input().trips().get(t).name()).toList();
         }
 
         List<String> routeNames() {
-            return routes.stream().map(r -> result.input().duty().routes().get(r).name()).toList();
+            return names(routes);
+        }
+
+        List<String> undrivenNames() {
+            return names(undriven);
+        }
+
+        private List<String> names(List<Integer> of) {
+            return of.stream().map(r -> result.input().duty().routes().get(r).name()).toList();
         }
 
         /** The count, or what is named when it is not zero. */
         String answer() {
             List<String> open = new ArrayList<>();
+            if (!undriven.isEmpty()) {
+                open.add(undriven.size() + (undriven.size() == 1 ? " route without a bus" : " routes without a bus"));
+            }
             if (!trips.isEmpty()) {
                 open.add(trips.size() + (trips.size() == 1 ? " trip" : " trips"));
             }
@@ -64,9 +76,9 @@ final class CoverRows {
             for (ResultRows.OfPlan plan : ResultRows.OfPlan.all(result)) {
                 List<CoverYear> years = result.covers().get(plan.index());
                 rows.add(new OfGap(result, plan.plan(), OptionalInt.empty(), together(years, CoverYear::trips),
-                        together(years, CoverYear::routes)));
+                        together(years, CoverYear::routes), together(years, CoverYear::undriven)));
                 years.forEach(y -> rows.add(new OfGap(result, plan.plan(), OptionalInt.of(result.input().baseYear() + y.year()), y.trips(),
-                        y.routes())));
+                        y.routes(), y.undriven())));
             }
             return rows;
         }

@@ -28,7 +28,10 @@ final class CoverTables {
                 .text("uncovered_trip_names", "Which trips", "Those trips.", r -> String.join(", ", r.tripNames()))
                 .count("routes_without_spare", "Routes without a spare", "Routes that no spare of the plan can stand in for; none where the "
                         + "yard keeps no spares.", r -> r.routes().size())
-                .text("routes_without_spare_names", "Which routes", "Those routes.", r -> String.join(", ", r.routeNames()));
+                .text("routes_without_spare_names", "Which routes", "Those routes.", r -> String.join(", ", r.routeNames()))
+                .count("routes_without_bus", "Routes without a bus", "Routes that no bus of the plan drives, so that the plan costs less than "
+                        + "what is to be driven.", r -> r.undriven().size())
+                .text("routes_without_bus_names", "Which have none", "Those routes.", r -> String.join(", ", r.undrivenNames()));
     }
 
     static TableDefinition<OfTrip> tripCover() {

@@ -2,6 +2,8 @@ package org.amberyard.report;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.amberyard.core.plan.CoverYear;
 import org.amberyard.core.plan.RouteAnswer;
 import org.amberyard.core.plan.StudyResult;
 
@@ -10,9 +12,11 @@ final class RouteSentence {
     private final List<RouteAnswer> answers;
     private final boolean midday;
     private final StudyResult result;
+    private final int plan;
 
     RouteSentence(StudyResult result, int plan) {
         this.result = result;
+        this.plan = plan;
         this.answers = RouteAnswer.of(result, plan);
         this.midday = result.input().middayCharging();
     }
@@ -22,7 +26,16 @@ final class RouteSentence {
             return "The study has no routes, so no range is judged.";
         }
         long electric = count(RouteAnswer::electric);
-        return electric == 0 ? none() : some(electric) + others() + ".";
+        return (electric == 0 ? none() : some(electric) + others() + ".") + undriven();
+    }
+
+    /** Routes that have no bus make a plan look cheap. */
+    private String undriven() {
+        List<CoverYear> years = result.covers().get(plan);
+        String without = years.stream().flatMap(y -> y.undriven().stream()).distinct().sorted()
+                .map(route -> result.input().duty().routes().get(route).name() + " from " + years.stream().filter(y -> y.undriven().contains(route))
+                        .mapToInt(y -> result.input().baseYear() + y.year()).min().orElseThrow()).collect(Collectors.joining(", "));
+        return without.isEmpty() ? "" : " Without a bus: " + without + "; the plan costs less than what is to be driven.";
     }
 
     private String none() {

@@ -4,18 +4,39 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.charts.Figures;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.plan.StudyInput;
+import org.amberyard.core.yard.YardYear;
 
 /** Says whether the electric service carries a plan's charging. */
 final class ServiceSentence {
+    private static final int MOST_NAMES = 4;
+
     private ServiceSentence() {
     }
 
     static String of(PlanResult plan, StudyInput study) {
-        return of(plan.service(), study.baseYear(), plan.measures().meterKwh() > 0);
+        return of(plan.service(), study.baseYear(), plan.measures().meterKwh() > 0) + unready(plan, study.baseYear());
+    }
+
+    /** Buses that leave without the charge that they need, from the first year in which one does. */
+    private static String unready(PlanResult plan, int baseYear) {
+        List<YardYear> yards = plan.yards();
+        OptionalInt year = IntStream.range(0, yards.size()).filter(y -> unready(yards.get(y)).findAny().isPresent()).findFirst();
+        if (year.isEmpty()) {
+            return "";
+        }
+        List<String> buses = yards.stream().flatMap(ServiceSentence::unready).distinct().sorted().toList();
+        return " From " + (baseYear + year.getAsInt()) + " charging leaves buses short of what they need: "
+                + String.join(", ", buses.subList(0, Math.min(MOST_NAMES, buses.size())))
+                + (buses.size() > MOST_NAMES ? ", +" + (buses.size() - MOST_NAMES) : "") + ".";
+    }
+
+    private static Stream<String> unready(YardYear year) {
+        return year.months().stream().flatMap(m -> m.shortfalls().stream()).map(s -> s.shortfall().plugIn().label());
     }
 
     static String of(List<ServiceYear> years, int baseYear, boolean electricBuses) {

@@ -54,7 +54,8 @@ public final class BestWords {
             return "How far the cheapest plan may lie below cannot be told: "
                     + best.noBound().stream().map(BestWords::words).collect(Collectors.joining("; ")) + ".";
         }
-        return "No plan that replaces each bus once, by a new one, no later than its rule or this plan does, costs less than "
+        return "No plan with the works, other steps and programmes of this one that replaces each bus once, by a new one, no later than its rule or this "
+                + "plan does, costs less than "
                 + money(best.bound().getAsDouble()) + (best.gapShare().isPresent() ? ": the plan found is at most "
                         + String.format(Locale.ROOT, "%.1f %%", 100 * best.gapShare().getAsDouble()) + " above the cheapest of them." : ".")
                 + (best.boundWithoutCap()

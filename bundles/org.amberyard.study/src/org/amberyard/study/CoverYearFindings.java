@@ -12,7 +12,10 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
 import org.amberyard.model.validation.Severity;
 
-/** Findings on trips and routes that the fleet of a plan leaves uncovered before the last year alone; what it does then has findings of its own. */
+/**
+ * Findings on routes that have no bus, and on trips and routes that the fleet of a plan leaves uncovered before the last year alone; what it
+ * does then has findings of its own.
+ */
 final class CoverYearFindings {
     private static final int MOST_YEARS = 3;
     private static final int MOST_NAMES = 4;
@@ -34,9 +37,21 @@ final class CoverYearFindings {
     }
 
     List<Finding> list() {
-        return Stream.concat(
-                finding("no bus can cover some trips", CoverYear::trips, t -> input.trips().get(t).name()),
-                finding("no spare can stand in on some routes", CoverYear::routes, r -> input.duty().routes().get(r).name())).toList();
+        return Stream.concat(undriven(), before()).toList();
+    }
+
+    /** Routes that have no bus, which makes a plan look cheap; the last year counts too. */
+    private Stream<Finding> undriven() {
+        List<CoverYear> all = Stream.concat(years.stream(), Stream.of(last)).toList();
+        List<CoverYear> gaps = all.stream().filter(y -> !y.undriven().isEmpty()).toList();
+        return gaps.isEmpty() ? Stream.empty() : Stream.of(new Finding(Severity.WARNING, study.getPlans().get(plan), null, "Plan “" + name
+                + "”: routes have no bus in " + gaps.size() + (gaps.size() == 1 ? " year" : " years") + ", so that the plan costs less than what "
+                + "is to be driven: " + told(gaps, CoverYear::undriven, r -> input.duty().routes().get(r).name()) + "."));
+    }
+
+    private Stream<Finding> before() {
+        return Stream.concat(finding("no bus can cover some trips", CoverYear::trips, t -> input.trips().get(t).name()),
+                finding("no spare can stand in on some routes", CoverYear::routes, r -> input.duty().routes().get(r).name()));
     }
 
     private Stream<Finding> finding(String fact, Function<CoverYear, List<Integer>> all, IntFunction<String> named) {
@@ -45,11 +60,14 @@ final class CoverYearFindings {
         if (gaps.isEmpty()) {
             return Stream.empty();
         }
-        String told = gaps.stream().limit(MOST_YEARS)
-                .map(y -> input.baseYear() + y.year() + " (" + names(open.apply(y), named) + ")").collect(Collectors.joining("; "));
-        int more = gaps.size() - MOST_YEARS;
         return Stream.of(new Finding(Severity.WARNING, study.getPlans().get(plan), null, "Plan “" + name + "”: " + fact + " in " + gaps.size()
-                + (gaps.size() == 1 ? " year" : " years") + " before the last: " + told + (more > 0 ? "; +" + more : "") + "."));
+                + (gaps.size() == 1 ? " year" : " years") + " before the last: " + told(gaps, open, named) + "."));
+    }
+
+    private String told(List<CoverYear> gaps, Function<CoverYear, List<Integer>> open, IntFunction<String> named) {
+        int more = gaps.size() - MOST_YEARS;
+        return gaps.stream().limit(MOST_YEARS).map(y -> input.baseYear() + y.year() + " (" + names(open.apply(y), named) + ")")
+                .collect(Collectors.joining("; ")) + (more > 0 ? "; +" + more : "");
     }
 
     private static String names(List<Integer> open, IntFunction<String> named) {

@@ -57,12 +57,19 @@ final class PortFindings {
             for (YardYear.Month month : plan.yards().get(year).months()) {
                 if (!month.shortfalls().isEmpty()) {
                     YardYear.Shortfall first = month.shortfalls().get(0);
-                    add(Severity.WARNING, year, String.format(Locale.ROOT, "%s (%s, %s)", first.shortfall().words(),
-                            MonthNames.full(month.month()), first.stretch()));
+                    add(Severity.WARNING, year, String.format(Locale.ROOT, "%s (%s, %s)%s", first.shortfall().words(),
+                            MonthNames.full(month.month()), first.stretch(), others(year, first.shortfall().plugIn().label())));
                     return;
                 }
             }
         }
+    }
+
+    /** Other buses that leave without theirs in the year. */
+    private String others(int year, String first) {
+        List<String> others = plan.yards().get(year).months().stream().flatMap(m -> m.shortfalls().stream())
+                .map(s -> s.shortfall().plugIn().label()).filter(l -> !l.equals(first)).distinct().sorted().toList();
+        return others.isEmpty() ? "" : "; other buses are short too: " + String.join(", ", others);
     }
 
     /** The first year in which the ports exceed the service, and whether and when even charging as planned does. */

@@ -80,6 +80,18 @@ class CapLevellingTest {
         assertEquals(before.plans().get(1).presentCostAfterFinancing(), levelling.presentCostBefore(), 0);
     }
 
+    /** What takes 14 months to come cannot be there at the start of the first year nor of the second. */
+    @Test
+    void noBusIsMovedToAYearForWhichItIsTooLateToOrder() {
+        List<VehicleTypeInput> types = new ArrayList<>(young.types());
+        VehicleTypeInput t = types.get(TinyDistrict.DIESEL);
+        types.set(TinyDistrict.DIESEL, new VehicleTypeInput(t.spec(), t.prices(), t.acAcceptanceKw(), t.dcAcceptanceKw(), t.successor(), 14));
+        PlanInput plan = plan(CAP, step(2, 0), step(2, 1));
+        StudyInput slow = TinyDistrict.withTypes(young, types);
+        CapLevelling levelling = levelled(slow, plan);
+        assertEquals(List.of(3), levelling.shifts().stream().map(CapLevelling.Shift::to).toList(), levelling.toString());
+    }
+
     @Test
     void aPlanWithinItsCapStaysAsItIs() {
         CapLevelling levelling = levelled(young, plan(2 * CAP, step(1, 0), step(1, 1)));

@@ -112,6 +112,10 @@ public final class TinyDistrict {
         types.set(DIESEL, new VehicleTypeInput(type.spec(), new VehiclePrices(p.purchase(), p.lifeYears(), p.lifeKm(),
                 p.spareExtraYears(), value, p.upkeep(), p.registrationPerYear(), p.fuelFiredHeater(), p.packs()),
                 type.acAcceptanceKw(), type.dcAcceptanceKw(), type.successor()));
+        return withTypes(study, types);
+    }
+
+    static StudyInput withTypes(StudyInput study, List<VehicleTypeInput> types) {
         return new StudyInput(study.name(), study.currency(), study.baseYear(), study.years(), study.money(), study.duty(),
                 types, study.buses(), study.depot(), study.prices(), study.funding(), study.air(), study.rules(),
                 study.plans(), 0, study.trips());

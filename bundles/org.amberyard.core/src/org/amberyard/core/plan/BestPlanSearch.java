@@ -140,6 +140,7 @@ final class BestPlanSearch {
 
     private Candidate search(PlanEnergyPrices prices, int[] first) {
         List<Candidate> seen = new ArrayList<>(List.of(evaluated(choices.steps(first), share -> progress.part(CHOICES_PARTS, PARTS).at(1))));
+        seen.add(0, evaluated(stepsBefore(), share -> progress.part(CHOICES_PARTS, PARTS).at(1)));
         double[] room = PlanProblem.room(left);
         boolean going = true;
         for (int round = 1; round < MOST_ROUNDS && going; round++) {
@@ -158,6 +159,11 @@ final class BestPlanSearch {
         return seen.stream().min(Comparator.comparingLong((Candidate c) -> electricShort(c.plan))
                 .thenComparingLong(c -> BudgetProbe.Probed.of(c.plan).excessCents())
                 .thenComparingDouble(c -> c.plan.presentCostAfterFinancing())).orElseThrow();
+    }
+
+    /** What the plan does as it is in the places that are decided on; what is found is not to break the cap further. */
+    private List<PlanInput.Replacement> stepsBefore() {
+        return before.plan().replacements().stream().filter(r -> choices.places().contains(r.place())).toList();
     }
 
     private double[] likelyShares() {

@@ -7,9 +7,11 @@ import org.amberyard.core.duty.DutyTable;
 /**
  * The years to which the replacements of a plan may move. A bus leaves no later than the rule of its type or the year for which
  * its owner has marked it would have it, unless the plan itself keeps it longer; electric buses come no earlier than the plan's
- * first port; steps that meet in a place keep their order. Steps that retire a bus without another stay.
+ * first port, and none is moved to a year for which it would have had to be ordered before the base date; steps that meet in a place keep their order. Steps that retire a bus without another stay.
  */
 final class StepLimits {
+    private static final double MONTHS_A_YEAR = 12;
+
     private final StudyInput study;
     private final PlanInput plan;
     private final DutyTable duty;
@@ -48,7 +50,13 @@ final class StepLimits {
         boolean electric = study.types().get(step.newType().getAsInt()).electric().isPresent();
         int plugged = electric ? IntStream.range(0, study.years()).filter(y -> ports.count(y) > 0).findFirst().orElse(study.years())
                 : 0;
-        return Math.min(step.year(), Math.max(there, plugged));
+        return Math.min(step.year(), Math.max(Math.max(there, plugged), delivered(step)));
+    }
+
+    /** First year at whose start a bus stands in the yard that is ordered no earlier than at the base date; a used one waits for no maker. */
+    private int delivered(PlanInput.Replacement step) {
+        return step.used().isPresent() ? 0
+                : (int) Math.ceil(study.types().get(step.newType().getAsInt()).deliveryMonths() / MONTHS_A_YEAR);
     }
 
     private int latest(PlanInput.Replacement step) {

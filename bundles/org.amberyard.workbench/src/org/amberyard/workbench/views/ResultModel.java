@@ -19,7 +19,6 @@ import org.amberyard.workbench.language.Words;
 /** A table of results, or some of its columns, in the user's locale; its rows can be sorted by a column and filtered by words. */
 public final class ResultModel implements GridModel {
 
-    private static final int READABLE_DIGITS = 3;
     /** Columns of names that the user has given. */
     private static final Set<String> NAMES = Set.of("plan", "place", "unit", "old_bus", "new_bus", "route", "type", "trip", "scenario", "tariff",
             "financing", "other_place", "other_route", "worst_run", "input");
@@ -27,7 +26,7 @@ public final class ResultModel implements GridModel {
     private final ResultTable table;
     private final List<Integer> columns;
     private final List<String> headers;
-    private final List<NumberFormat> formats;
+    private final List<ColumnFormat> formats;
     private final List<Subject> subjects;
     private List<Integer> order;
     private List<Integer> shown;
@@ -52,7 +51,7 @@ public final class ResultModel implements GridModel {
         this.table = table;
         this.columns = columns;
         this.headers = headers;
-        this.formats = columns.stream().map(c -> format(table, c)).toList();
+        this.formats = columns.stream().map(c -> ColumnFormat.of(table, c)).toList();
         this.subjects = subjects(table);
         this.order = IntStream.range(0, table.rows().size()).boxed().toList();
         this.shown = order;
@@ -162,7 +161,7 @@ public final class ResultModel implements GridModel {
     private String cell(int row, int column) {
         Object cell = table.rows().get(row).get(columns.get(column));
         if (cell instanceof Double number) {
-            return formats.get(column).format(number).replace('-', '−');
+            return formats.get(column).text(number).replace('-', '−');
         }
         return cell == null ? "" : isVocabulary(column(column)) ? Words.say(cell.toString())
                 : column(column).type() == ResultColumn.Type.FIGURE ? Words.figure(cell.toString()) : cell.toString();
@@ -179,18 +178,6 @@ public final class ResultModel implements GridModel {
     @Override
     public String plainText(int row, int column) {
         return isFigure(row, column) ? PlainFigure.of(text(row, column)) : text(row, column);
-    }
-
-    /** One number of decimals for a whole column, so that its figures line up: as many as its largest figure needs. */
-    private static NumberFormat format(ResultTable table, int column) {
-        double largest = table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance)
-                .mapToDouble(c -> Math.abs((Double) c)).filter(Double::isFinite).max().orElse(0);
-        int whole = (int) Math.floor(Math.log10(Math.max(1, largest))) + 1;
-        int decimals = largest == 0 ? 0 : Math.max(0, READABLE_DIGITS - whole);
-        NumberFormat format = NumberFormat.getNumberInstance();
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        return format;
     }
 
     private static NumberFormat fullFormat() {
