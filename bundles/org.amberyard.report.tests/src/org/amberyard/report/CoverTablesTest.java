@@ -71,7 +71,8 @@ class CoverTablesTest {
         for (int plan = 0; plan < 2; plan++) {
             int top = plan * (span + 1);
             assertNull(years.cell(top, "year"));
-            assertEquals("uncovered: 0", years.cell(top, "answer"));
+            assertEquals("uncovered: 1 route without a bus", years.cell(top, "answer"));
+            assertEquals("R03", years.cell(top, "routes_without_bus_names"));
             for (int year = 0; year < span; year++) {
                 TripCover cover = TripCover.of(result, plan, year);
                 assertEquals(result.input().baseYear() + year, years.cell(top + 1 + year, "year"));
@@ -86,7 +87,7 @@ class CoverTablesTest {
                 t.hours(), t.km(), "D", t.seats(), t.stopsEachWay(), t.assigned())).toList();
         StudyResult none = SampleDistrict.evaluated(SampleCover.withTrips(far));
         ResultTable years = ResultTables.of(none, UnitSystem.METRIC).stream().filter(t -> t.name().equals("cover_by_year")).findFirst().orElseThrow();
-        assertEquals("uncovered: 2 trips", years.cell(0, "answer"));
+        assertEquals("uncovered: 1 route without a bus, 2 trips", years.cell(0, "answer"));
         assertEquals("Museum, Final", years.cell(0, "uncovered_trip_names"));
         assertEquals(2, years.cell(1, "uncovered_trips"));
     }
