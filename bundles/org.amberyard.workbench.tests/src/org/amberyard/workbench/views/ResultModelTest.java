@@ -3,6 +3,7 @@ package org.amberyard.workbench.views;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.amberyard.report.ResultColumn;
 import org.amberyard.report.ResultColumn.Type;
 import org.amberyard.report.ResultTable;
@@ -18,5 +19,22 @@ class ResultModelTest {
                 List.of(List.of("a − b", "-5 °F", -7.0))));
         assertEquals(List.of("a − b", "−5 °F", "−7.00"), List.of(model.text(0, 0), model.text(0, 1), model.text(0, 2)));
         assertEquals(List.of("a − b", "-5 °F", "-7"), List.of(model.fullText(0, 0), model.fullText(0, 1), model.fullText(0, 2)));
+    }
+
+    /** Figures are looked for as in the tables of the study; what is no condition of a column is a word. */
+    @Test
+    void rowsAreFilteredByFigures() {
+        ResultModel model = new ResultModel(new ResultTable("t", "T", List.of(new ResultColumn("note", "Note", "", Type.TEXT, ""),
+                new ResultColumn("kwh", "Energy", "kWh", Type.NUMBER, "")), List.of(List.of("a<5", 12000.0), List.of("b", -7.0), List.of("c", 40.0))));
+        assertEquals(List.of("a<5", "c"), shown(model, "energy>8"));
+        assertEquals(List.of("a<5"), shown(model, "kwh>=12000"));
+        assertEquals(List.of("b"), shown(model, "energy=-7 b"));
+        assertEquals(List.of("a<5"), shown(model, "A<5"));
+        assertEquals(List.of(), shown(model, "power>8"));
+    }
+
+    private static List<String> shown(ResultModel model, String words) {
+        model.filter(words);
+        return IntStream.range(0, model.rows()).mapToObj(row -> model.text(row, 0)).toList();
     }
 }
