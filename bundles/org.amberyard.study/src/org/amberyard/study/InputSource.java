@@ -51,7 +51,10 @@ public record InputSource(String quality, String citation, String date) {
         return new InputSource(source.startsWith(PLACEHOLDER) ? PLACEHOLDER : DEFAULT, source, null);
     }
 
-    /** True for a number that is the model's own default: nobody has entered it or told where it is from, and it is not missing either. */
+    /**
+     * True for a number that is the model's own default, of which nobody has told where it is from, and which is not missing either. Whether
+     * somebody has entered just this figure is not known.
+     */
     public static boolean isDefault(EObject element, EStructuralFeature field) {
         Object value = element.eGet(field);
         return value instanceof Number && Objects.equals(value, field.getDefaultValue()) && !isZeroForMissing(field, value)

@@ -1,5 +1,6 @@
 package org.amberyard.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,6 +18,7 @@ import org.amberyard.study.InputSource;
 import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.Grid;
 import org.amberyard.workbench.session.StepWords;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
@@ -79,13 +81,49 @@ class FleetFactsTest {
             assertEquals(CellLook.DEFAULT, look(display, grid));
             assertEquals("Other distance per year: back to the default 0 mi", display.syncCall(() -> study.session().history().undoable().orElseThrow()
                     .label()));
-            assertTrue(step(display, study).endsWith("Other distance per year 2,893 mi → back to the default 0 mi"), step(display, study));
+            assertTrue(step(display, study).endsWith("Other distance per year 2,893 mi → the default 0 mi"), step(display, study));
             assertEquals(InputSource.CLEARED, SourceNotes.find(bus, "otherKmPerYear").orElseThrow().getCitation());
             assertEquals(Quality.ASSUMED, SourceNotes.find(bus, "otherKmPerYear").orElseThrow().getQuality());
             display.syncExec(() -> study.session().undo());
             assertEquals("2,893", text(display, grid));
             assertEquals(CellLook.PLAIN, look(display, grid));
             assertTrue(SourceNotes.find(bus, "otherKmPerYear").isEmpty());
+        }
+    }
+
+    /** The note on a default goes with it. */
+    @Test
+    void aFigureThatIsTypedAfterItWasClearedIsNoDefault(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Bus bus = study.study().getBuses().get(18);
+            Grid grid = study.goTo(bus, Literals.BUS__OTHER_KM_PER_YEAR);
+            display.syncExec(grid::clear);
+            put(display, grid, "1,200");
+            assertTrue(SourceNotes.find(bus, "otherKmPerYear").isEmpty());
+            assertEquals(CellLook.PLAIN, look(display, grid));
+            display.syncExec(() -> study.session().undo());
+            assertEquals(InputSource.CLEARED, SourceNotes.find(bus, "otherKmPerYear").orElseThrow().getCitation());
+            put(display, grid, "0.0");
+            assertTrue(SourceNotes.find(bus, "otherKmPerYear").isEmpty(), "the same figure, but somebody has typed it");
+            assertEquals("Change of Other distance per year", display.syncCall(() -> study.session().history().undoable().orElseThrow().label()));
+        }
+    }
+
+    private static void put(Display display, Grid grid, String text) {
+        display.syncExec(() -> assertDoesNotThrow(() -> grid.model().put(grid.selection().row(), grid.selection().column(), List.of(List.of(text)))));
+    }
+
+    /** Only a number can be a default of the program; what becomes empty has no source. */
+    @Test
+    void aClearedTextHasNoSource(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Bus bus = study.study().getBuses().get(1);
+            assertTrue(SourceNotes.find(bus, SourceNotes.EVERY_FIELD).isPresent());
+            for (EStructuralFeature field : List.of(Literals.BUS__ENGINE_FAMILY, Literals.BUS__ROUTE, Literals.BUS__SEATS)) {
+                Grid grid = study.goTo(bus, field);
+                display.syncExec(grid::clear);
+                assertTrue(SourceNotes.find(bus, field.getName()).isEmpty(), field.getName());
+            }
         }
     }
 

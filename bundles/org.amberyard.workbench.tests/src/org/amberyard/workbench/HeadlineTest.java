@@ -20,6 +20,7 @@ import org.amberyard.workbench.grid.SortOrder;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -139,7 +140,23 @@ class HeadlineTest {
             assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Rebate buses only”"));
             mouse.click(2, 0);
             assertTrue(display.syncCall(() -> answer(plans)).startsWith("“Electric in stages”"));
-            assertNull(display.syncCall(() -> View.all(area(plans), StyledText.class).get(0).getToolTipText()), "a tip over words that are seen is in the way");
+        }
+    }
+
+    /** Words that are out of sight are in the tip. */
+    @Test
+    void anAnswerHasATipOnlyWhereItGoesOnOutOfSight(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Grid plans = plans(study);
+            display.syncExec(() -> {
+                StyledText answer = View.all(area(plans), StyledText.class).get(0);
+                Point size = answer.getSize();
+                answer.setSize(size.x, 2 * answer.computeSize(size.x, SWT.DEFAULT).y);
+                assertNull(answer.getToolTipText(), "a tip over words that are seen is in the way");
+                answer.setSize(size.x, answer.getLineHeight());
+                assertEquals(answer.getText(), answer.getToolTipText());
+                answer.setSize(size);
+            });
         }
     }
 

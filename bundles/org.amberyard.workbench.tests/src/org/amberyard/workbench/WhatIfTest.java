@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.amberyard.charts.Figures;
@@ -282,6 +283,45 @@ class WhatIfTest {
             assertTrue(Files.readString(folder.resolve("later/what-if/what_if_changed_since.csv")).contains("fuel price diesel,Price,"));
             display.syncExec(study.session()::undo);
             study.await(() -> !canvas(view).textAlternative().startsWith("This is of an earlier"));
+        }
+    }
+
+    /** Nobody expects it to begin after another edit. */
+    @Test
+    void aRunThatWaitsForResultsIsForgottenWhenTheStudyIsEdited(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            int draws = study.study().getWhatIf().getDraws();
+            display.syncExec(() -> {
+                study.session().whatIf().runWith(DRAWS);
+                study.session().undo();
+            });
+            assertEquals(draws, study.study().getWhatIf().getDraws());
+            study.awaitResult();
+            assertEquals(Phase.NONE, display.syncCall(() -> study.session().whatIf().phase()));
+            display.syncExec(() -> study.session().whatIf().runWith(DRAWS));
+            study.await(() -> study.session().whatIf().phase() == Phase.DONE);
+        }
+    }
+
+    /** Whoever asks how long it takes hears that there is no answer, as well. */
+    @Test
+    void anEstimateEndsInAnyCase(Display display) throws IOException {
+        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
+            Composite view = open(study);
+            study.await(() -> button(view).isEnabled());
+            List<String> told = display.syncCall(() -> {
+                List<String> heard = new ArrayList<>();
+                study.session()
+                        .execute(SetCommand.create(study.session().domain(), diesel(study.study()), PricesPackage.Literals.FUEL_PRICE__PRICE_PER_L, 2.0));
+                study.session().whatIf().estimate(e -> heard.add("estimate"), () -> heard.add("ended"));
+                return heard;
+            });
+            assertEquals(List.of("ended"), told);
+            study.awaitResult();
+            study.await(() -> button(view).isEnabled());
+            display.syncExec(() -> study.session().whatIf().estimate(e -> told.add("estimate"), () -> told.add("ended")));
+            study.await(() -> told.size() > 1 && told.get(told.size() - 1).equals("estimate"));
+            assertEquals(List.of("ended", "ended", "estimate"), told);
         }
     }
 

@@ -36,9 +36,11 @@ class OldBusRulesTest {
 
     @Test
     void whatIsBelowIsRefusedWithBothFigures() {
-        assertEquals(List.of("leastGvwrKg: the weight rating (GVWR) of old bus B1 is 10,000 lb (4,536 kg), less than 10,001 lb (4,536 kg)",
+        assertEquals(List.of("leastGvwrKg: the weight rating (GVWR) of old bus B1 is 10,000 lb (4,535.9 kg), less than 10,001 lb (4,536.4 kg)",
                 "leastDaysPerWeek: old bus B1 is in service 2.5 days a week, less than 3",
                 "ownedOnly: old bus B1 is a contractor's, not owned"), words(ASKS, papers(10_000, 2.5, Owner.CONTRACTOR)));
+        assertEquals(List.of("leastGvwrKg: the weight rating (GVWR) of old bus B1 is 10,000.96 lb (4,536.36 kg), less than 10,001.00 lb (4,536.38 kg)"),
+                words(ASKS, papers(10_000.96, 5, Owner.DISTRICT)), "no two of them read as the same");
         assertTrue(ASKS.failedBy(bus(papers(10_000, 2, Owner.LESSOR))).stream().noneMatch(Refusal::notTold));
     }
 

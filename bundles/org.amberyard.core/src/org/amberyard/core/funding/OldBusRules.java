@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.core.units.UnitSystem;
@@ -26,6 +27,8 @@ public record OldBusRules(OptionalDouble leastGvwrKg, OptionalDouble leastDaysPe
     private static final String OWNED = "ownedOnly";
     /** Ratings are typed in whole pounds and stored in kilograms: half a gram is no difference. */
     private static final double SAME = 5e-4;
+    /** Enough to tell masses apart that are not the same. */
+    private static final int MOST_DECIMALS = 3;
 
     /** Fields that ask for something, in the order in which they are checked. */
     List<String> asked() {
@@ -66,7 +69,7 @@ public record OldBusRules(OptionalDouble leastGvwrKg, OptionalDouble leastDaysPe
                     + mass(least)));
         } else if (told.getAsDouble() < least - SAME) {
             failed.add(new Refusal(Limit.CONDITION, GVWR, "the weight rating (GVWR) of old bus " + old.unit() + " is "
-                    + mass(told.getAsDouble()) + ", less than " + mass(least)));
+                    + mass(told.getAsDouble(), least) + ", less than " + mass(least, told.getAsDouble())));
         }
     }
 
@@ -91,7 +94,22 @@ public record OldBusRules(OptionalDouble leastGvwrKg, OptionalDouble leastDaysPe
 
     /** In both systems, since a rule is quoted to agencies and shop alike. */
     private static String mass(double kg) {
-        return String.format(Locale.ROOT, "%,.0f lb (%,.0f kg)", Unit.KILOGRAM.show(kg, UnitSystem.US), kg);
+        return mass(kg, Double.POSITIVE_INFINITY);
+    }
+
+    /** A mass beside another, which must not read as the same. */
+    private static String mass(double kg, double otherKg) {
+        return apart(Unit.KILOGRAM.show(kg, UnitSystem.US), Unit.KILOGRAM.show(otherKg, UnitSystem.US)) + " lb (" + apart(kg, otherKg) + " kg)";
+    }
+
+    /** A figure with the fewest decimals with which it does not read as another. */
+    private static String apart(double figure, double other) {
+        return IntStream.range(0, MOST_DECIMALS).filter(d -> !print(figure, d).equals(print(other, d))).mapToObj(d -> print(figure, d)).findFirst()
+                .orElse(print(figure, MOST_DECIMALS));
+    }
+
+    private static String print(double figure, int decimals) {
+        return String.format(Locale.ROOT, "%,." + decimals + "f", figure);
     }
 
     private static String figure(double days) {

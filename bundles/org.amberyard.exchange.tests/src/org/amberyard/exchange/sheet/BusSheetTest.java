@@ -17,6 +17,7 @@ import org.amberyard.exchange.ImportProblem;
 import org.amberyard.model.common.Quality;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetPackage.Literals;
+import org.amberyard.model.fleet.Ownership;
 import org.amberyard.model.fleet.Role;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.meta.SourceNotes;
@@ -85,6 +86,35 @@ class BusSheetTest extends ExampleSheets {
         assertEquals("71, 13500, leased, yes, 4.5, D08-4174, invented D08", told(bus("B02")));
         assertEquals("null, 0, contractor, not told, null, null, null", told(bus("B03")));
         assertEquals("null, 0, not told, not told, null, null, null", told(bus("B04")));
+    }
+
+    /** Names of owners and lenders were never read; they refuse no list. */
+    @Test
+    void anOwnerWhoIsNamedIsARemarkAndStaysNotTold() throws Exception {
+        Path list = samples.text("fleet.csv", "Bus #,Role,Owner,Lien\nB01,route,First Student,\nB02,route,First Student,First Bank\nB03,route,district,n\n");
+        study.getBuses().subList(0, 3).forEach(BusSheetTest::forget);
+        SheetImport read = SheetImport.recognised(SampleSheets.only(list), study).orElseThrow();
+        List<String> remarks = read.preview(study).remarks();
+        assertTrue(remarks.contains("“Owned by”: “First Student” in 2 rows is none of not told, owned, leased, contractor, and is not taken in."),
+                remarks.toString());
+        assertTrue(remarks.contains("“Lien”: “First Bank” in 1 row is none of not told, yes, no, and is not taken in."), remarks.toString());
+        read.into(study);
+        assertEquals(List.of(Ownership.NOT_TOLD, Ownership.NOT_TOLD, Ownership.OWNED), study.getBuses().subList(0, 3).stream().map(Bus::getOwnership).toList());
+    }
+
+    /** Packs and tanks have a capacity, too. */
+    @Test
+    void aCapacityIsOneOfSeatsOnlyWhereItLooksSo() throws Exception {
+        assertEquals(Optional.of("Capacity"), headerOfSeats("Capacity", "77", "71"));
+        assertEquals(Optional.empty(), headerOfSeats("Capacity", "155", "220"));
+        assertEquals(Optional.empty(), headerOfSeats("Capacity", "60 gal", "100 gal"));
+        assertEquals(Optional.empty(), headerOfSeats("Tank capacity (gal)", "60", "100"));
+        assertEquals(Optional.of("Seating capacity"), headerOfSeats("Seating capacity", "155", "220"));
+    }
+
+    private Optional<String> headerOfSeats(String header, String one, String other) throws Exception {
+        Path list = samples.text("fleet.csv", "Bus #,Role,%s\nB01,route,%s\nB02,route,%s\n".formatted(header, one, other));
+        return SheetImport.of(new BusSheet(), SampleSheets.only(list), study).header("seats");
     }
 
     private static final String MIXED = "Bus,Role,Body,Fuel,Model year,In service\nM1,spare,D,Gas,2015,2015\nM2,spare,D,gasoline,2016,2016\n"

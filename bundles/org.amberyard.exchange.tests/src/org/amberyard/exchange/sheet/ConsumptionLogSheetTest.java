@@ -122,4 +122,22 @@ class ConsumptionLogSheetTest extends ExampleSheets {
         assertEquals(before + 1, study.getConsumptionLogs().size());
         assertEquals("2026-01-15", last().getDate());
     }
+
+    /** What is recognised gets the day and the bus that were not kept before; a log that has them is left alone. */
+    @Test
+    void logsWithoutADayAndABusGetThem() throws Exception {
+        String row = "3/2/2026,B01,,,60,4,,9.5,\n";
+        read(row).into(study);
+        ConsumptionLog log = last();
+        log.setDate(null);
+        log.setBus(null);
+        int before = study.getConsumptionLogs().size();
+        RowTally told = read(row).preview(study).rows();
+        read(row).into(study);
+        assertEquals(before, study.getConsumptionLogs().size());
+        assertEquals("2026-03-02", log.getDate());
+        assertEquals("B01", log.getBus().getName());
+        assertEquals(List.of(1, 0), List.of(told.taken(), told.leftOut().size()));
+        assertEquals(1, read(row).preview(study).rows().leftOut().size());
+    }
 }

@@ -86,6 +86,19 @@ class SheetAmendmentsTest {
     }
 
     @Test
+    void aRowThatIsEmptiedCellByCellIsLeftOut() {
+        SheetAmendments mended = SheetAmendments.NONE;
+        for (int row : List.of(4, 6)) {
+            for (int place = 0; place < 4; place++) {
+                mended = mended.with(made.sheet(), row, place, "");
+            }
+        }
+        RowTally rows = made.amended(mended).preview(study).rows();
+        assertEquals("Rows read: 5; taken in: 1; left out: 4 (by hand: row 4, 6; the headers again: row 5; a total: row 7); with problems: 0.",
+                rows.words());
+    }
+
+    @Test
     void whatTheFileHasIsNoAmendment() {
         SheetAmendments there = SheetAmendments.NONE.with(made.sheet(), 4, 1, "route");
         assertEquals(1, there.count());

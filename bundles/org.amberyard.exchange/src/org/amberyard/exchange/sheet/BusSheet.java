@@ -1,9 +1,12 @@
 package org.amberyard.exchange.sheet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.Quality;
@@ -14,6 +17,7 @@ import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.study.NearWords;
 import org.amberyard.study.begin.AssumedTypes;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 /** A list of buses, a row for each. */
 final class BusSheet implements SheetKind {
@@ -26,6 +30,10 @@ final class BusSheet implements SheetKind {
     private static final String UPKEEP = "upkeepPerYear";
     private static final String[] UNKNOWN = {"unknown", "?", "n/a", "na", "tbd"};
     private static final double CLEARLY_LESS = 0.95;
+    /** No bus has more seats; common practice, no source. */
+    private static final int MOST_SEATS = 100;
+    /** Lists have names of owners and lenders where the programmes ask for a word. */
+    private static final Set<EStructuralFeature> MAYBE_NAMES = Set.of(Literals.BUS__OWNERSHIP, Literals.BUS__LIEN);
 
     @Override
     public String id() {
@@ -74,7 +82,8 @@ final class BusSheet implements SheetKind {
                         "Work orders of a year, parts and labour, without warranty and accident work; needs the annual distance.",
                         "maintenance usd fy", "maintenance", "maintenance cost", "annual maintenance", "repairs"),
                 SheetColumn.of(Literals.BUS__PLANNED_RETIREMENT_YEAR, "planned retire fy", "retirement year", "planned retirement year", "retire"),
-                SheetColumn.of(Literals.BUS__SEATS, "capacity", "seating capacity", "seating", "rated capacity", "passengers", "passenger capacity"),
+                SheetColumn.of(Literals.BUS__SEATS, "seating capacity", "seating", "passengers", "passenger capacity")
+                        .vaguely(BusSheet::isSeats, "capacity", "rated capacity"),
                 SheetColumn.of(Literals.BUS__GVWR_KG, "gvwr", "gvw", "gross vehicle weight", "gross vehicle weight rating", "weight rating"),
                 SheetColumn.of(Literals.BUS__OWNERSHIP, "owner", "ownership", "owned or leased", "owned leased", "titled to")
                         .saying("owned", "own", "district", "school district", "district owned", "district-owned", "o")
@@ -86,6 +95,11 @@ final class BusSheet implements SheetKind {
                 SheetColumn.of(Literals.BUS__ENGINE_SERIAL, "engine serial", "engine sn", "esn", "engine serial no"),
                 SheetColumn.of(Literals.BUS__ENGINE_FAMILY, "epa engine family", "epa family", "engine family name"),
                 SheetColumn.of(CommonPackage.Literals.SOURCED__NOTE, "notes", "remarks", "comments"));
+    }
+
+    /** Packs and tanks have a capacity, too. */
+    private static boolean isSeats(String text) {
+        return text.matches("\\d{1,3}") && Integer.parseInt(text) <= MOST_SEATS;
     }
 
     @Override
@@ -112,6 +126,7 @@ final class BusSheet implements SheetKind {
     public void read(MappedSheet sheet, SheetOutcome outcome) {
         Reading reading = new Reading(sheet, outcome, columns(outcome.study()));
         sheet.rows().forEach(reading::row);
+        reading.tellUnknownWords();
         reading.tellOthers();
     }
 
@@ -124,6 +139,7 @@ final class BusSheet implements SheetKind {
         private final TypeGuess types;
         private final RowKeys keys;
         private final ElementIndex<Bus> known;
+        private final Map<SheetColumn, Map<String, Integer>> unknownWords = new LinkedHashMap<>();
 
         Reading(MappedSheet sheet, SheetOutcome outcome, List<SheetColumn> columns) {
             this.outcome = outcome;
@@ -141,7 +157,7 @@ final class BusSheet implements SheetKind {
             if (cells.isSound()) {
                 bus(row, name);
             } else {
-                columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(c -> cells.of(() -> values.of(row, c), null));
+                columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(c -> cells.of(() -> value(row, c), null));
                 List.of(START, UPKEEP).forEach(id -> cells.number(id, 0));
                 cells.of(() -> annualKm(row), null);
             }
@@ -151,10 +167,20 @@ final class BusSheet implements SheetKind {
             Bus bus = known.find(name).orElseGet(() -> added(row, name));
             double knownKm = bus.getOdometerKm();
             columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(column -> outcome.attempt(row,
-                    () -> values.of(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
+                    () -> value(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
             outcome.attempt(row, () -> type(row, bus));
             outcome.attempt(row, () -> odometer(row, bus, knownKm));
             outcome.attempt(row, () -> annual(row, bus));
+        }
+
+        /** The value in a column; empty where a name stands in place of a word. */
+        private Optional<Object> value(MappedRow row, SheetColumn column) throws CellFault {
+            Optional<String> text = column.field().filter(MAYBE_NAMES::contains).isEmpty() ? Optional.empty() : row.text(column.id());
+            if (text.isEmpty() || column.says(text.get())) {
+                return values.of(row, column);
+            }
+            unknownWords.computeIfAbsent(column, c -> new TreeMap<>()).merge(text.get(), 1, Integer::sum);
+            return Optional.empty();
         }
 
         private Bus added(MappedRow row, String name) {
@@ -265,6 +291,11 @@ final class BusSheet implements SheetKind {
             if (upkeep.isPresent() && annual.getAsDouble() > 0) {
                 outcome.set(row.number(), bus, Literals.BUS__MEASURED_UPKEEP_PER_KM, upkeep.getAsDouble() / annual.getAsDouble());
             }
+        }
+
+        void tellUnknownWords() {
+            unknownWords.forEach((column, texts) -> texts.forEach((text, rows) -> outcome.remark("“" + column.label() + "”: “" + text + "” in "
+                    + rows + (rows == 1 ? " row" : " rows") + " is none of " + String.join(", ", column.choices()) + ", and is not taken in.")));
         }
 
         void tellOthers() {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.amberyard.core.units.UnitSystem;
 
@@ -59,10 +60,10 @@ final class ColumnFinder {
      * @param names its names
      * @param unitWords words that name its unit
      */
-    private record Sought(SheetColumn column, List<HeaderWords> headers, List<HeaderWords> names, List<String> unitWords) {
+    private record Sought(SheetColumn column, List<HeaderWords> headers, List<HeaderWords> names, List<HeaderWords> vague, List<String> unitWords) {
         static Sought of(SheetColumn column, String currency) {
             return new Sought(column, Stream.of(UnitSystem.values()).map(s -> HeaderWords.of(column.header(s, currency))).toList(),
-                    column.names().toList(), new UnitWords(column.unit(), currency).all());
+                    column.names().toList(), column.vague().names().stream().map(HeaderWords::of).toList(), new UnitWords(column.unit(), currency).all());
         }
     }
 
@@ -104,7 +105,7 @@ final class ColumnFinder {
             SheetCell header = headers.cell(place);
             HeaderWords words = HeaderWords.of(header.text());
             for (Sought each : header.kind() == SheetCell.Kind.TEXT ? sought : List.<Sought>of()) {
-                int score = score(each, words);
+                int score = score(each, words, place, headers.number());
                 if (score > 0 && !isAnother(each.column(), place, headers.number())) {
                     matches.add(new Match(place, each.column(), score));
                 }
@@ -116,7 +117,13 @@ final class ColumnFinder {
 
     /** True where the cells give away that they hold something else than the header says. */
     private boolean isAnother(SheetColumn column, int place, int headerRow) {
-        return columns.stream().anyMatch(c -> c != column && looksLike(c, place, headerRow));
+        return columns.stream().anyMatch(c -> c != column && looksLike(c.looksLike(), place, headerRow));
+    }
+
+    private int score(Sought column, HeaderWords words, int place, int headerRow) {
+        int score = score(column, words);
+        boolean vaguely = score == 0 && column.vague().contains(words) && looksLike(column.column().vague().cell(), place, headerRow);
+        return vaguely ? EXACT + words.words().size() : score;
     }
 
     /** The same words, as a file that came from a study has them with their unit, else all words of a name among others, which count the less the more others there are. */
@@ -137,7 +144,7 @@ final class ColumnFinder {
     private void byContent(SheetRow headers, Map<Integer, SheetMapping.Use> uses, Set<String> taken) {
         for (int place = 0; place < sheet.width(); place++) {
             for (SheetColumn column : columns) {
-                if (!uses.containsKey(place) && !taken.contains(column.id()) && looksLike(column, place, headers.number())) {
+                if (!uses.containsKey(place) && !taken.contains(column.id()) && looksLike(column.looksLike(), place, headers.number())) {
                     uses.put(place, use(column, headers.cell(place).text()));
                     taken.add(column.id());
                 }
@@ -145,9 +152,9 @@ final class ColumnFinder {
         }
     }
 
-    private boolean looksLike(SheetColumn column, int place, int headerRow) {
+    private boolean looksLike(Predicate<String> own, int place, int headerRow) {
         List<SheetCell> cells = sheet.column(place, headerRow).limit(LOOKED_AT).toList();
-        long alike = cells.stream().filter(c -> column.looksLike().test(c.text())).count();
+        long alike = cells.stream().filter(c -> own.test(c.text())).count();
         return !cells.isEmpty() && alike >= MOST_OF_THEM * cells.size();
     }
 }

@@ -2,9 +2,11 @@ package org.amberyard.exchange.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.fleet.Bus;
@@ -126,11 +128,10 @@ final class ConsumptionLogSheet implements SheetKind {
         }
 
         private void add(int row, Map<EStructuralFeature, Object> told) {
-            Optional<ConsumptionLog> same = known.stream().filter(k -> says(k, told)).findFirst();
+            Optional<ConsumptionLog> same = known.stream().filter(k -> says(k, told)).max(Comparator.comparingLong(k -> alike(k, told)));
             if (same.isPresent()) {
                 known.remove(same.get());
-                left++;
-                outcome.leftOut(row, "in the study already");
+                complete(row, same.get(), told);
                 return;
             }
             ConsumptionLog log = FleetFactory.eINSTANCE.createConsumptionLog();
@@ -138,6 +139,21 @@ final class ConsumptionLogSheet implements SheetKind {
             outcome.added(row, log);
             fields.stream().filter(told::containsKey).forEach(f -> outcome.set(row, log, f, told.get(f)));
             DAY_AND_BUS.stream().filter(told::containsKey).forEach(f -> outcome.set(row, f.getName(), log, f, told.get(f)));
+        }
+
+        /** A log that was entered before days and buses were kept is told them now; of others there is nothing to say. */
+        private void complete(int row, ConsumptionLog log, Map<EStructuralFeature, Object> told) {
+            List<EStructuralFeature> missing = DAY_AND_BUS.stream().filter(f -> log.eGet(f) == null && told.containsKey(f)).toList();
+            missing.forEach(f -> outcome.set(row, f.getName(), log, f, told.get(f)));
+            if (missing.isEmpty()) {
+                left++;
+                outcome.leftOut(row, "in the study already");
+            }
+        }
+
+        /** Of several logs that a row may be the one of the same day and bus is meant first. */
+        private static long alike(ConsumptionLog log, Map<EStructuralFeature, Object> told) {
+            return DAY_AND_BUS.stream().filter(f -> Objects.equals(log.eGet(f), told.get(f))).count();
         }
 
         /** Logs that were entered before days and buses were kept are known by the rest. */

@@ -41,8 +41,8 @@ final class DelimitedText {
     }
 
     /** @throws ImportException when the text holds too much */
-    static Sheet of(String place, String text) throws ImportException {
-        return new DelimitedText(place, TextEncoding.known(text), ReadingProgress.NONE).read();
+    static Sheet of(String place, String text, ReadingProgress progress) throws ImportException {
+        return new DelimitedText(place, TextEncoding.known(text), progress).read();
     }
 
     private Sheet read() throws ImportException {

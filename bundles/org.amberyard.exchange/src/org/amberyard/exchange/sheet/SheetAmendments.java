@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -89,6 +89,13 @@ public record SheetAmendments(Map<Integer, Map<Integer, String>> cells, Set<Inte
         }
         List<SheetRow> rows = sheet.rows().stream().filter(r -> !leftOut.contains(r.number())).map(this::mended).filter(r -> !r.isBlank()).toList();
         return new Sheet(sheet.file(), sheet.name(), rows, sheet.numbers(), sheet.remarks(), sheet.problems());
+    }
+
+    /** Numbers of the rows of the file that are not imported: those that are left out, and those of which every cell is emptied. */
+    Set<Integer> dropped(Sheet sheet) {
+        Set<Integer> dropped = sheet.rows().stream().map(SheetRow::number).collect(Collectors.toCollection(TreeSet::new));
+        on(sheet).rows().forEach(r -> dropped.remove(r.number()));
+        return dropped;
     }
 
     private SheetRow mended(SheetRow row) {

@@ -28,9 +28,11 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param field field of the model that it fills, where it fills one as it is
  * @param looksLike tells a cell of the column by its text alone; never where nothing gives it away
  * @param sayings what its words also go by, in small letters
+ * @param vague names that other things go by too
  */
 public record SheetColumn(String id, String label, Content content, Unit unit, boolean required, String meaning, List<String> also,
-        Optional<EStructuralFeature> field, Predicate<String> looksLike, Map<String, String> sayings) {
+        Optional<EStructuralFeature> field, Predicate<String> looksLike, Map<String, String> sayings,
+        Vague vague) {
 
     /** What the cells of a column hold. */
     public enum Content {
@@ -50,6 +52,20 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
         NAME
     }
 
+    /**
+     * Names that stand for a column only by themselves, and only over cells that look like its own.
+     *
+     * @param names the names; none for most columns
+     * @param cell tells a cell of the column by its text
+     */
+    public record Vague(List<String> names, Predicate<String> cell) {
+        private static final Vague NONE = new Vague(List.of(), text -> false);
+
+        public Vague {
+            names = List.copyOf(names);
+        }
+    }
+
     public SheetColumn {
         also = List.copyOf(also);
         sayings = Map.copyOf(sayings);
@@ -60,7 +76,7 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
         FieldInfo info = FieldInfo.of(field);
         Unit unit = Unit.ofToken(info.unitToken()).orElse(Unit.NONE);
         return new SheetColumn(field.getName(), info.label(), content(field, unit), unit, false, FieldInfo.documentation(field), List.of(also),
-                Optional.of(field), text -> false, Map.of());
+                Optional.of(field), text -> false, Map.of(), Vague.NONE);
     }
 
     private static Content content(EStructuralFeature field, Unit unit) {
@@ -82,32 +98,42 @@ public record SheetColumn(String id, String label, Content content, Unit unit, b
 
     /** A column from which something is worked out. */
     static SheetColumn derived(String id, String label, Content content, Unit unit, String meaning, String... also) {
-        return new SheetColumn(id, label, content, unit, false, meaning, List.of(also), Optional.empty(), text -> false, Map.of());
+        return new SheetColumn(id, label, content, unit, false, meaning, List.of(also), Optional.empty(), text -> false, Map.of(), Vague.NONE);
     }
 
     SheetColumn must() {
-        return new SheetColumn(id, label, content, unit, true, meaning, also, field, looksLike, sayings);
+        return new SheetColumn(id, label, content, unit, true, meaning, also, field, looksLike, sayings, vague);
     }
 
     /** The same with a sentence more about what it means. */
     SheetColumn andSays(String sentence) {
-        return new SheetColumn(id, label, content, unit, required, meaning + " " + sentence, also, field, looksLike, sayings);
+        return new SheetColumn(id, label, content, unit, required, meaning + " " + sentence, also, field, looksLike, sayings, vague);
     }
 
     SheetColumn toldBy(Predicate<String> cell) {
-        return new SheetColumn(id, label, content, unit, required, meaning, also, field, cell, sayings);
+        return new SheetColumn(id, label, content, unit, required, meaning, also, field, cell, sayings, vague);
     }
 
     /** The same, one of whose words also goes by others, in small letters. */
     SheetColumn saying(String word, String... others) {
         Map<String, String> more = new HashMap<>(sayings);
         Arrays.stream(others).forEach(other -> more.put(other, word));
-        return new SheetColumn(id, label, content, unit, required, meaning, also, field, looksLike, more);
+        return new SheetColumn(id, label, content, unit, required, meaning, also, field, looksLike, more, vague);
+    }
+
+    /** The same, which also goes by names that other things go by too: by these only over cells that look like its own. */
+    SheetColumn vaguely(Predicate<String> cell, String... names) {
+        return new SheetColumn(id, label, content, unit, required, meaning, also, field, looksLike, sayings, new Vague(List.of(names), cell));
     }
 
     /** The word that a cell means. */
     String word(String cell) {
         return sayings.getOrDefault(cell.strip().toLowerCase(Locale.ROOT), cell);
+    }
+
+    /** True where a cell means one of the words of a choice. */
+    boolean says(String cell) {
+        return choices().stream().anyMatch(word(cell.strip())::equalsIgnoreCase);
     }
 
     /** Label with unit, as a header. */

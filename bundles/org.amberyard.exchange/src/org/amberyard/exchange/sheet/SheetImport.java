@@ -164,7 +164,7 @@ public record SheetImport(SheetKind kind, Sheet sheet, SheetMapping mapping, She
     private RowTally tally(List<ImportProblem> problems, SheetOutcome outcome) {
         Set<Integer> rejected = problems.stream().map(ImportProblem::row).filter(r -> r > mapping.headerRow()).collect(Collectors.toSet());
         Map<Integer, String> leftOut = new TreeMap<>(outcome.leftOut());
-        amended.leftOut().forEach(row -> leftOut.put(row, "by hand"));
+        amended.dropped(sheet).forEach(row -> leftOut.put(row, "by hand"));
         leftOut.keySet().removeAll(rejected);
         int read = (int) sheet.rows().stream().filter(r -> r.number() > mapping.headerRow()).count();
         return new RowTally(read, rejected.size(), leftOut.entrySet().stream().map(e -> new RowTally.LeftOut(e.getKey(), e.getValue())).toList());

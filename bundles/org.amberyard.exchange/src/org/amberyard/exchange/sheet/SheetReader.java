@@ -57,10 +57,11 @@ public final class SheetReader {
      * The sheet of a text that was copied from a spreadsheet or a page.
      *
      * @param place what it is called in messages
+     * @param progress hears of the rows that are read, and may stop the reading
      * @throws ImportException when nothing stands in it, or too much
      */
-    public static Sheet pasted(String place, String text) throws ImportException {
-        return withRows(place, List.of(DelimitedText.of(place, text))).get(0);
+    public static Sheet pasted(String place, String text, ReadingProgress progress) throws ImportException {
+        return withRows(place, List.of(DelimitedText.of(place, text, progress))).get(0);
     }
 
     private static List<Sheet> withRows(String file, List<Sheet> sheets) throws ImportException {

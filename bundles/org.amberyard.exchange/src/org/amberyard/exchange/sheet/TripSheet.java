@@ -33,7 +33,7 @@ final class TripSheet implements SheetKind {
                 SheetColumn.of(Literals.TRIP__NAME, "trip id", "trip", "trip number").must(),
                 SheetColumn.of(Literals.TRIP__KIND, "type", "purpose", "activity"),
                 new SheetColumn(date.id(), date.label(), SheetColumn.Content.DATE, date.unit(), false, date.meaning(), date.also(), date.field(),
-                        date.looksLike(), Map.of()),
+                        date.looksLike(), Map.of(), date.vague()),
                 SheetColumn.of(Literals.TRIP__DEPARTURE_MIN, "depart", "leaves", "start"),
                 SheetColumn.of(Literals.TRIP__DURATION_H, "duration", "hours", "duration h"),
                 SheetColumn.of(Literals.TRIP__ROUND_TRIP_KM, "round trip miles", "miles", "distance", "round trip distance"),

@@ -25,6 +25,7 @@ public final class StudyDefaults {
     /** What stands in until a tariff sheet is at hand; assumed, no source. */
     private static final double MONTHLY_CHARGE = 50;
     private static final double ENERGY_PRICE_PER_KWH = 0.12;
+
     private StudyDefaults() {
     }
 

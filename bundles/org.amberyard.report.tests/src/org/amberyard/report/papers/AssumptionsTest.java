@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.amberyard.model.prices.FuelPrice;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.UnitChoice;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 
@@ -18,11 +19,12 @@ class AssumptionsTest {
                 + ".", own.words());
     }
 
-    /** Another plan is none of them; a price, a run and a name of a bus are. */
+    /** Another plan or choice of units is none of them; a price, a run and a name of a bus are. */
     @Test
     void partsInWhichAnotherStudyDiffersAreNamed() {
         Study other = EcoreUtil.copy(study);
         other.getPlans().remove(2);
+        other.getSettings().setUnits(UnitChoice.METRIC);
         assertEquals("“o” stands on the same assumptions: prices, depot with tariff, climate, base date with money rules, bus types, buses of "
                 + "today, routes with trips, programmes, upkeep tasks, emission factors; versions " + own.version() + " and "
                 + StudyVersion.of(other) + ".", own.against(Assumptions.of(other), "o"));

@@ -71,6 +71,8 @@ class BoardMemoTest {
                 + " less than “Electric in stages”, which takes 92,382 gal less fuel and causes 450 t less CO2e"), memo);
         String own = text(BoardMemo.of(new PaperInput(in.result(), CHEAPEST, in.facts(), in.choices())));
         assertTrue(own.contains("It has the least present cost of these."), own);
+        double less = in.result().baseline().measures().presentCost() - in.result().plans().get(CHEAPEST).measures().presentCost();
+        assertTrue(own.contains("The USD " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(less)) + " below “Like for like” in table 1"), own);
     }
 
     @Test

@@ -85,7 +85,7 @@ final class BoardMemo {
         double present = in.plan().measures().presentCost() - in.result().baseline().measures().presentCost();
         double owed = in.plan().finance().budget().stream().mapToDouble(BudgetYear::appropriation).sum()
                 - in.result().baseline().finance().budget().stream().mapToDouble(BudgetYear::appropriation).sum();
-        return "The " + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(present)) + " above “"
+        return "The " + in.currency() + " " + CellFormat.MONEY.print(CellFormat.MONEY.rounded(Math.abs(present))) + (present < 0 ? " below “" : " above “")
                 + in.result().baseline().name() + "” in table 1 are discounted and credit what is left at the end; the last column of table 2 adds up "
                 + "to about " + Figures.money(in.currency(), owed) + " because it does neither.";
     }

@@ -24,21 +24,26 @@ final class StudyVersion {
     private static final Set<EStructuralFeature> KEPT_FOR_THE_READER = Set.of(StudyPackage.Literals.STUDY__FORMAT_VERSION,
             StudyPackage.Literals.NARRATIVE__GIVEN_OUT_FOR, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_TO, StudyPackage.Literals.NARRATIVE__GIVEN_OUT_ON);
 
-    private final MessageDigest digest;
+    /** What plans stand on is the same however it is shown. */
+    private static final Set<EStructuralFeature> FOR_DISPLAY = Set.of(StudyPackage.Literals.SETTINGS__UNITS);
 
-    private StudyVersion(MessageDigest digest) {
+    private final MessageDigest digest;
+    private final Set<EStructuralFeature> without;
+
+    private StudyVersion(MessageDigest digest, Set<EStructuralFeature> without) {
         this.digest = digest;
+        this.without = without;
     }
 
     static String of(Study study) {
-        StudyVersion version = begun();
+        StudyVersion version = new StudyVersion(begun(), KEPT_FOR_THE_READER);
         version.addWhole(study);
         return version.sum();
     }
 
-    /** A sum over a part of a study: elements that some of its lists and fields hold. */
+    /** A sum over a part of a study, elements that some of its lists and fields hold: the same for another choice of what is only shown. */
     static String of(Study study, List<? extends EReference> parts) {
-        StudyVersion version = begun();
+        StudyVersion version = new StudyVersion(begun(), FOR_DISPLAY);
         for (EReference part : parts) {
             Object held = study.eGet(part);
             List<?> elements = held instanceof List<?> list ? list : held == null ? List.of() : List.of(held);
@@ -47,9 +52,9 @@ final class StudyVersion {
         return version.sum();
     }
 
-    private static StudyVersion begun() {
+    private static MessageDigest begun() {
         try {
-            return new StudyVersion(MessageDigest.getInstance("SHA-256"));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java has SHA-256", e);
         }
@@ -72,7 +77,7 @@ final class StudyVersion {
     private void add(EObject element) {
         add(element.eClass().getName());
         for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
-            boolean stored = !feature.isTransient() && !KEPT_FOR_THE_READER.contains(feature);
+            boolean stored = !feature.isTransient() && !without.contains(feature);
             if (stored && element.eGet(feature) != null) {
                 add(element, feature);
             }

@@ -37,4 +37,21 @@ class ResultModelTest {
         assertEquals(List.of("4,797,829", "651,402"), shown(Type.MONEY, 4_797_829.49, 651_401.6));
         assertEquals(List.of("67", "0"), shown(Type.NUMBER, 67.0, 0.0));
     }
+
+    /** Figures are looked for as in the tables of the study; what is no condition of a column is a word. */
+    @Test
+    void rowsAreFilteredByFigures() {
+        ResultModel model = new ResultModel(new ResultTable("t", "T", List.of(new ResultColumn("note", "Note", "", Type.TEXT, ""),
+                new ResultColumn("kwh", "Energy", "kWh", Type.NUMBER, "")), List.of(List.of("a<5", 12000.0), List.of("b", -7.0), List.of("c", 40.0))));
+        assertEquals(List.of("a<5", "c"), shown(model, "energy>8"));
+        assertEquals(List.of("a<5"), shown(model, "kwh>=12000"));
+        assertEquals(List.of("b"), shown(model, "energy=-7 b"));
+        assertEquals(List.of("a<5"), shown(model, "A<5"));
+        assertEquals(List.of(), shown(model, "power>8"));
+    }
+
+    private static List<String> shown(ResultModel model, String words) {
+        model.filter(words);
+        return IntStream.range(0, model.rows()).mapToObj(row -> model.text(row, 0)).toList();
+    }
 }

@@ -59,7 +59,14 @@ final class WhatIfBar {
         } else {
             button.setEnabled(false);
             WhatIfWork asked = work;
-            asked.estimate(estimate -> RunQuestion.ask(button, asked, estimate));
+            asked.estimate(estimate -> RunQuestion.ask(button, asked, estimate), this::estimated);
+        }
+    }
+
+    /** There may be no estimate, and the study may be another or closed by now. */
+    private void estimated() {
+        if (!button.isDisposed()) {
+            show(Optional.ofNullable(work));
         }
     }
 

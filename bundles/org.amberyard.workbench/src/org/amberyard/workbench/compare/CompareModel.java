@@ -3,6 +3,8 @@ package org.amberyard.workbench.compare;
 import java.text.NumberFormat;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.workbench.grid.CellLook;
 import org.amberyard.workbench.grid.GridModel;
 import org.amberyard.workbench.grid.RowWords;
@@ -30,8 +32,13 @@ final class CompareModel implements GridModel {
     CompareModel(Compared compared, boolean onlyDifferent, String search) {
         this.compared = compared;
         RowWords words = new RowWords(search);
+        List<String> headers = IntStream.range(0, columns()).mapToObj(this::header).toList();
         this.rows = compared.rows().stream().filter(r -> !onlyDifferent || r.differs())
-                .filter(r -> words.in(() -> r.texts())).toList();
+                .filter(r -> words.in(headers, () -> texts(r))).toList();
+    }
+
+    private static Stream<String> texts(Compared.Row row) {
+        return Stream.concat(Stream.of(row.section(), row.figure()), row.values().stream().map(v -> text(v, decimals(row))));
     }
 
     @Override

@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.amberyard.model.study.Study;
 import org.amberyard.report.PlansBeside;
 import org.amberyard.study.InputDifferences;
@@ -42,10 +41,6 @@ record Compared(String sectionLabel, String figureLabel, List<String> columns, L
 
         boolean differs() {
             return values.stream().distinct().count() > 1;
-        }
-
-        Stream<String> texts() {
-            return Stream.concat(Stream.of(section, figure), values.stream().map(v -> v == null ? "" : v.toString()));
         }
     }
 

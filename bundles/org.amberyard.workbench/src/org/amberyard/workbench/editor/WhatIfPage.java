@@ -34,7 +34,7 @@ final class WhatIfPage extends StudyPage {
                 Literals.WHAT_IF__INPUTS, Literals.UNCERTAIN_INPUT), Columns.ownFirst(Literals.UNCERTAIN_INPUT));
         inputs.addTool(Messages.WhatIf_begin, Messages.WhatIf_begin_tip, () -> begin(inputs));
         inputs.addTool(Messages.WhatIf_duration, Messages.WhatIf_duration_tip,
-                () -> session().whatIf().estimate(found -> RunQuestion.tell(parent.getShell(), found)));
+                () -> session().whatIf().estimate(found -> RunQuestion.tell(parent.getShell(), found), () -> {}));
         SashForm below = columns(parts);
         Sheets settings = new Sheets(below);
         FeatureTable draws = one(settings.area(), Messages.Table_draws, this::whatIf, Literals.WHAT_IF, TWO_INPUTS);

@@ -192,7 +192,8 @@ final class ComputedModel implements ElementModel {
 
     @Override
     public void filter(RowWords words) {
-        rows.filter(words, element -> Stream.concat(computed.stream().map(c -> c.shown(element, units())), RowModel.alsoSaid(element)));
+        rows.filter(words, computed.stream().map(c -> c.header(units())).toList(),
+                element -> Stream.concat(computed.stream().map(c -> c.shown(element, units())), RowModel.alsoSaid(element)));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.amberyard.model.common.CommonPackage;
 import org.amberyard.model.common.Quality;
+import org.amberyard.model.common.SourceNote;
 import org.amberyard.model.common.Sourced;
 import org.amberyard.model.meta.SourceNotes;
 import org.amberyard.study.InputSource;
@@ -31,8 +32,19 @@ final class Entry {
         this.session = session;
     }
 
-    /** Notes a value for a cell; nothing to do when it has it already. */
+    /** Notes a value for a cell; nothing to do when it has it already. It is no default any more, as which it may be noted. */
     void set(EObject element, Field field, Object value) {
+        change(element, field, value);
+        if (element instanceof Sourced sourced) {
+            SourceNotes.find(sourced, field.feature().getName()).filter(n -> InputSource.CLEARED.equals(n.getCitation()))
+                    .ifPresent(note -> {
+                        remove(sourced, note);
+                        lastField = field.label();
+                    });
+        }
+    }
+
+    private void change(EObject element, Field field, Object value) {
         if (!Objects.equals(element.eGet(field.feature()), value)) {
             changes.add(new SetCommand(session.domain(), element, field.feature(), value));
             lastField = field.label();
@@ -44,21 +56,25 @@ final class Entry {
         if (Objects.equals(element.eGet(field.feature()), field.cleared())) {
             return;
         }
-        set(element, field, field.cleared());
+        change(element, field, field.cleared());
         cleared = field.clearedWords();
         if (element instanceof Sourced sourced) {
-            forget(sourced, field.feature().getName());
+            forget(sourced, field);
         }
     }
 
     /** The source of the value that has gone is not that of the default. */
-    private void forget(Sourced element, String field) {
-        SourceNotes.find(element, field).ifPresent(note -> notes.add(RemoveCommand.create(session.domain(), element,
-                CommonPackage.Literals.SOURCED__SOURCES, note)));
-        if (SourceNotes.find(element, SourceNotes.EVERY_FIELD).isPresent()) {
+    private void forget(Sourced element, Field field) {
+        String name = field.feature().getName();
+        SourceNotes.find(element, name).ifPresent(note -> remove(element, note));
+        if (field.keepsNumber() && SourceNotes.find(element, SourceNotes.EVERY_FIELD).isPresent()) {
             notes.add(AddCommand.create(session.domain(), element, CommonPackage.Literals.SOURCED__SOURCES,
-                    SourceNotes.of(field, Quality.ASSUMED, InputSource.CLEARED, null)));
+                    SourceNotes.of(name, Quality.ASSUMED, InputSource.CLEARED, null)));
         }
+    }
+
+    private void remove(Sourced element, SourceNote note) {
+        notes.add(RemoveCommand.create(session.domain(), element, CommonPackage.Literals.SOURCED__SOURCES, note));
     }
 
     void add(Command addition) {
@@ -73,7 +89,7 @@ final class Entry {
         if (changes.size() == 1 && !cleared.isEmpty()) {
             return cleared;
         }
-        return changes.size() == 1 ? NLS.bind(Messages.Change_field, lastField) : NLS.bind(blockLabel, changes.size());
+        return changes.size() <= 1 ? NLS.bind(Messages.Change_field, lastField) : NLS.bind(blockLabel, changes.size());
     }
 
     /** Carries everything out under one label. */

@@ -106,12 +106,16 @@ public final class Field {
 
     /** What clearing it does, for the name of the edit. */
     String clearedWords() {
-        Object value = cleared();
-        boolean number = format.isNumber() && !format.isMissing(value);
-        return number ? NLS.bind(Messages.Change_default, label(), format.textWithUnit(readable(value))) : NLS.bind(Messages.Change_emptied, label());
+        return keepsNumber() ? NLS.bind(Messages.Change_default, label(), format.textWithUnit(readable(cleared())))
+                : NLS.bind(Messages.Change_emptied, label());
     }
 
-    /** True for a number that nobody has entered: it is shown as one that stands in. */
+    /** True for a number that has a default when it is cleared; all else is empty then. */
+    boolean keepsNumber() {
+        return format.isNumber() && !format.isMissing(cleared());
+    }
+
+    /** True for a number that is the default, by all that is known: it is shown as one that stands in. */
     boolean standsIn(EObject element) {
         return format.isNumber() && InputSource.isDefault(element, feature);
     }

@@ -68,7 +68,7 @@ final class RowModel implements ElementModel {
 
     @Override
     public void filter(RowWords words) {
-        filter(words, RowModel::alsoSaid);
+        filter(words, List.of(), RowModel::alsoSaid);
     }
 
     /** What a bus runs on stands with its type, but is looked for with the bus. */
@@ -77,9 +77,12 @@ final class RowModel implements ElementModel {
                 VehiclesPackage.Literals.FUEL, type.getFuel())) : Stream.empty();
     }
 
-    /** @param more texts in which words may stand besides those of the fields */
-    void filter(RowWords words, Function<EObject, Stream<String>> more) {
-        List<String> headers = fields.stream().map(Field::header).toList();
+    /**
+     * @param moreHeaders headers of the first of the further texts
+     * @param more texts in which words may stand besides those of the fields
+     */
+    void filter(RowWords words, List<String> moreHeaders, Function<EObject, Stream<String>> more) {
+        List<String> headers = Stream.concat(fields.stream().map(Field::header), moreHeaders.stream()).toList();
         filteredOut = words.isEmpty() ? Set.of() : ordered.stream()
                 .filter(e -> !words.in(headers, () -> Stream.concat(fields.stream().map(f -> f.text(e)), more.apply(e))))
                 .collect(Collectors.toSet());

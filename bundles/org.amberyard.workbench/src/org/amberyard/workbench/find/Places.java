@@ -1,6 +1,5 @@
 package org.amberyard.workbench.find;
 
-import org.amberyard.workbench.lists.Section;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -16,9 +15,10 @@ import org.amberyard.report.ResultTables;
 import org.amberyard.workbench.editor.PageKind;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.fields.Columns;
+import org.amberyard.workbench.language.Words;
+import org.amberyard.workbench.lists.Section;
 import org.amberyard.workbench.lists.Section.Line;
 import org.amberyard.workbench.lists.Section.OneOf;
-import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.views.ResultsView;
 import org.amberyard.workbench.views.StudyEditors;
 import org.eclipse.emf.common.util.TreeIterator;

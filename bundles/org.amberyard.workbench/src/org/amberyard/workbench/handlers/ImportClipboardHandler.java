@@ -1,8 +1,5 @@
 package org.amberyard.workbench.handlers;
 
-import java.util.List;
-import org.amberyard.exchange.ImportException;
-import org.amberyard.exchange.sheet.SheetReader;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.amberyard.workbench.sheets.TableDialog;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -15,8 +12,6 @@ import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Shows what the table on the clipboard would do to the study, as for the table of a file. */
 public final class ImportClipboardHandler extends SessionHandler {
-    /** Name of the sheet in messages and sources, which are English. */
-    private static final String PLACE = "clipboard";
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
@@ -41,10 +36,6 @@ public final class ImportClipboardHandler extends SessionHandler {
             MessageDialog.openInformation(shell, Messages.Clipboard_title, Messages.Clipboard_empty);
             return;
         }
-        try {
-            new TableDialog(shell, editor.session(), List.of(SheetReader.pasted(PLACE, text))).open();
-        } catch (ImportException e) {
-            MessageDialog.openError(shell, Messages.Table_failed, Problems.of(e));
-        }
+        new PastedReading(text).readThen(editor, Messages.Table_failed, sheets -> new TableDialog(shell, editor.session(), sheets).open());
     }
 }

@@ -2,7 +2,6 @@ package org.amberyard.workbench.handlers;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.amberyard.exchange.ImportException;
 import org.amberyard.workbench.editor.StudyEditor;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -47,21 +46,7 @@ abstract class ImportHandler<T> extends SessionHandler {
     }
 
     private void read(Path file, StudyEditor editor) {
-        readThen(reading(file, editor), editor, imported -> offer(imported, editor.getSite().getShell(), editor));
-    }
-
-    /** Reads in the background, then goes on with what was read, or says why it was refused. */
-    final <R> void readThen(FileReading<R> reading, StudyEditor editor, Consumer<R> then) {
-        reading.readThen(editor.getSite().getShell(), () -> tell(reading, editor, then));
-    }
-
-    /** The study may have been closed while the file was read. */
-    private <R> void tell(FileReading<R> reading, StudyEditor editor, Consumer<R> then) {
-        if (editor.getSite().getPage().findEditor(editor.getEditorInput()) != editor) {
-            return;
-        }
-        reading.refusal().ifPresent(e -> refuse(e, editor.getSite().getShell()));
-        reading.imported().ifPresent(then);
+        reading(file, editor).readThen(editor, words().failed(), imported -> offer(imported, editor.getSite().getShell(), editor));
     }
 
     final void refuse(ImportException refusal, Shell shell) {

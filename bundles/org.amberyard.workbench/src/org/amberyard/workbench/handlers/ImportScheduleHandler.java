@@ -25,7 +25,7 @@ public final class ImportScheduleHandler extends ImportHandler<GtfsFeed> {
     void offer(GtfsFeed feed, Shell shell, StudyEditor editor) {
         ScheduleDialog dialog = new ScheduleDialog(shell, feed);
         if (dialog.open() == Window.OK) {
-            readThen(new ScheduleReading(feed, dialog.choice()), editor, imported -> offer(imported, shell, editor));
+            new ScheduleReading(feed, dialog.choice()).readThen(editor, words().failed(), imported -> offer(imported, shell, editor));
         }
     }
 

@@ -8,6 +8,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.study.BestWords;
 import org.amberyard.study.PlanBest;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.Owner;
@@ -35,7 +36,7 @@ public final class BestDialog extends PlanPreviewDialog {
     /** @param result results of the study as it stands */
     public BestDialog(Shell parent, StudySession session, Plan plan, StudyResult result) {
         super(parent, session, plan,
-                new Words(Messages.Best_titleOf, Messages.Best_accept, Messages.Best_done, new Point(680, 600)));
+                new Texts(Messages.Best_titleOf, Messages.Best_accept, Messages.Best_done, new Point(680, 600)));
         this.result = result;
     }
 
@@ -110,7 +111,7 @@ public final class BestDialog extends PlanPreviewDialog {
     private void show(Job of, BestPlanAim aim, BestPlan found) {
         if (isWanted(of)) {
             PlanBest best = new PlanBest(session().study(), plan(), aim, found);
-            preview(org.amberyard.workbench.language.Words.say(String.join("\n", BestWords.of(best))), Optional.of(best::write));
+            preview(Words.say(String.join("\n", BestWords.of(best))), Optional.of(best::write));
         }
     }
 

@@ -20,7 +20,7 @@ public final class FillDialog extends PlanPreviewDialog {
     /** @param result results of the study as it stands */
     public FillDialog(Shell parent, StudySession session, Plan plan, StudyResult result) {
         super(parent, session, plan,
-                new Words(Messages.Fill_titleOf, Messages.Fill_accept, Messages.Fill_done, new Point(620, 520)));
+                new Texts(Messages.Fill_titleOf, Messages.Fill_accept, Messages.Fill_done, new Point(620, 520)));
         this.result = result;
     }
 

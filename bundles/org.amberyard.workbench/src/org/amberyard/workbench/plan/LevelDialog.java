@@ -7,6 +7,7 @@ import org.amberyard.core.plan.StudyResult;
 import org.amberyard.model.plans.Plan;
 import org.amberyard.study.LevelWords;
 import org.amberyard.study.PlanLevel;
+import org.amberyard.workbench.language.Words;
 import org.amberyard.workbench.session.StudySession;
 import org.amberyard.workbench.work.JobProgress;
 import org.amberyard.workbench.work.Owner;
@@ -26,7 +27,7 @@ public final class LevelDialog extends PlanPreviewDialog {
     /** @param result results of the study as it stands */
     public LevelDialog(Shell parent, StudySession session, Plan plan, StudyResult result) {
         super(parent, session, plan,
-                new Words(Messages.Level_titleOf, Messages.Level_accept, Messages.Level_done, new Point(560, 420)));
+                new Texts(Messages.Level_titleOf, Messages.Level_accept, Messages.Level_done, new Point(560, 420)));
         this.result = result;
     }
 
@@ -55,7 +56,7 @@ public final class LevelDialog extends PlanPreviewDialog {
 
     private void show(CapLevelling found) {
         PlanLevel level = new PlanLevel(session().study(), plan(), found);
-        preview(org.amberyard.workbench.language.Words.say(String.join("\n", LevelWords.of(level))),
+        preview(Words.say(String.join("\n", LevelWords.of(level))),
                 level.isEmpty() ? Optional.empty() : Optional.of(level::write));
     }
 

@@ -24,20 +24,20 @@ abstract class PlanPreviewDialog extends SizedDialog {
      * @param done name of the edit, with a place for the plan's name
      * @param size size to begin with
      */
-    record Words(String title, String accept, String done, Point size) {
+    record Texts(String title, String accept, String done, Point size) {
     }
 
     private final StudySession session;
     private final Plan plan;
-    private final Words words;
+    private final Texts texts;
     private Text preview;
     private Optional<Runnable> change = Optional.empty();
 
-    PlanPreviewDialog(Shell parent, StudySession session, Plan plan, Words words) {
-        super(parent, NLS.bind(words.title(), ElementNames.of(plan)), words.size());
+    PlanPreviewDialog(Shell parent, StudySession session, Plan plan, Texts texts) {
+        super(parent, NLS.bind(texts.title(), ElementNames.of(plan)), texts.size());
         this.session = session;
         this.plan = plan;
-        this.words = words;
+        this.texts = texts;
     }
 
     final StudySession session() {
@@ -83,14 +83,14 @@ abstract class PlanPreviewDialog extends SizedDialog {
 
     @Override
     protected final void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, words.accept(), true);
+        createButton(parent, IDialogConstants.OK_ID, texts.accept(), true);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
         opened();
     }
 
     @Override
     protected final void okPressed() {
-        change.ifPresent(edit -> session.execute(new PlanEdits.Edit(plan, NLS.bind(words.done(), ElementNames.of(plan)), edit)));
+        change.ifPresent(edit -> session.execute(new PlanEdits.Edit(plan, NLS.bind(texts.done(), ElementNames.of(plan)), edit)));
         super.okPressed();
     }
 }

@@ -25,31 +25,37 @@ final class EstimateJob extends Job {
     private final StudyResult base;
     private final Optional<SavedRun> before;
     private final Consumer<Optional<RunEstimate>> told;
+    private final Runnable ended;
 
     /**
      * @param study a copy that nobody else edits
      * @param told hears of the estimate on the thread of the job; empty where none could be made
+     * @param ended happens on the thread of the job before that, and also when it was cancelled
      */
-    EstimateJob(Study study, StudyResult base, Optional<SavedRun> before, Consumer<Optional<RunEstimate>> told) {
+    EstimateJob(Study study, StudyResult base, Optional<SavedRun> before, Consumer<Optional<RunEstimate>> told, Runnable ended) {
         super(Messages.WhatIf_estimating);
         this.study = study;
         this.base = base;
         this.before = before;
         this.told = told;
+        this.ended = ended;
         setSystem(true);
     }
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
+        Optional<RunEstimate> found = Optional.empty();
         try {
-            told.accept(Optional.of(estimate(monitor)));
+            found = Optional.of(estimate(monitor));
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;
         } catch (RuntimeException | OutOfMemoryError e) {
             // The run itself tells what is wrong.
             ILog.of(EstimateJob.class).warn(e.getMessage(), e);
-            told.accept(Optional.empty());
+        } finally {
+            ended.run();
         }
+        told.accept(found);
         return Status.OK_STATUS;
     }
 

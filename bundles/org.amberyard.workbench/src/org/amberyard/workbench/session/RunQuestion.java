@@ -21,7 +21,6 @@ public final class RunQuestion {
         if (button.isDisposed()) {
             return;
         }
-        button.setEnabled(true);
         RunEstimate time = estimate.filter(RunEstimate::isLong).orElse(null);
         if (time == null) {
             work.run();

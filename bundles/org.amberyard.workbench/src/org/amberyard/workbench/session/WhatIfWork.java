@@ -58,7 +58,8 @@ public final class WhatIfWork {
     private boolean stopping;
     private long startedNanos;
     private boolean looked;
-    private boolean waiting;
+    /** Revision of the session for which it is run as soon as results are known. */
+    private int awaited = NEVER;
 
     WhatIfWork(StudySession session, Display display) {
         this.session = session;
@@ -123,27 +124,36 @@ public final class WhatIfWork {
     }
 
     /**
-     * Finds out how long a run would take; the answer comes on the event thread, empty where none could be found. Nothing happens as long as
-     * it cannot be run.
+     * Finds out how long a run would take; the answer comes on the event thread, empty where none could be found. There is none as long as
+     * it cannot be run, nor where the search was cancelled.
+     *
+     * @param ended happens on the event thread in any case, before the answer
      */
-    public void estimate(Consumer<Optional<RunEstimate>> told) {
+    public void estimate(Consumer<Optional<RunEstimate>> told, Runnable ended) {
         if (canRun()) {
             new EstimateJob(EcoreUtil.copy(session.study()), session.evaluation().current().orElseThrow(), isOutdated() ? Optional.empty() : kept,
-                    found -> later(() -> told.accept(found))).schedule();
+                    found -> later(() -> told.accept(found)), () -> later(ended)).schedule();
+        } else {
+            ended.run();
         }
     }
 
-    /** Sets the number of draws, as an edit that can be undone, and runs it as soon as results are known again. */
+    /**
+     * Sets the number of draws, as an edit that can be undone, and runs it as soon as results are known again; not at all where the study is
+     * edited before.
+     */
     public void runWith(int draws) {
-        waiting = true;
         session.execute(SetCommand.create(session.domain(), session.study().getWhatIf(), WhatifPackage.Literals.WHAT_IF__DRAWS, draws),
                 NLS.bind(Messages.WhatIf_fewerDraws, draws));
-        runWaiting();
+        awaited = session.revision();
+        runAwaited();
     }
 
-    private void runWaiting() {
-        if (waiting && canRun()) {
-            waiting = false;
+    private void runAwaited() {
+        if (session.evaluation().phase() == Evaluation.Phase.STALE) {
+            awaited = NEVER;
+        }
+        if (awaited == session.revision()) {
             run();
         }
     }
@@ -159,6 +169,7 @@ public final class WhatIfWork {
     /** @param revision that of the session in which its study is the one asked for */
     private void begin(WhatIfJob.Asked asked, int revision) {
         phase = Phase.RUNNING;
+        awaited = NEVER;
         failure = "";
         startedNanos = System.nanoTime();
         job = new WhatIfJob(asked, new WhatIfJob.Listener() {
@@ -223,7 +234,7 @@ public final class WhatIfWork {
      * is still the one of the run.
      */
     void evaluated() {
-        runWaiting();
+        runAwaited();
         if (session.evaluation().current().isEmpty() || session.study().getWhatIf() == null) {
             return;
         }

@@ -86,7 +86,7 @@ public final class ResultModel implements GridModel {
     void filter(String search) {
         words = search;
         RowWords wanted = new RowWords(search);
-        shown = order.stream().filter(row -> wanted.in(() -> IntStream.range(0, columns.size()).mapToObj(c -> cell(row, c)))).toList();
+        shown = order.stream().filter(row -> wanted.in(headers, () -> IntStream.range(0, columns.size()).mapToObj(c -> cell(row, c)))).toList();
     }
 
     @Override
