@@ -15,6 +15,7 @@ import org.amberyard.core.plan.DepotInput;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.tariff.BillingPeriod;
+import org.amberyard.core.tariff.ContractStart;
 import org.amberyard.core.tariff.DatedLoad;
 import org.amberyard.core.tariff.MeteredDay;
 import org.amberyard.core.tariff.Tariff;
@@ -42,7 +43,9 @@ class AuditTablesTest {
                 OptionalDouble.empty(), List.of(), OptionalDouble.of(700));
         double[] kw = new double[24];
         Arrays.fill(kw, 10);
-        BillRecords records = new BillRecords(List.of(new BillRecord(printed, tariff, List.of(), 1), new BillRecord(later, tariff, List.of(), 1)),
+        BillRecords records = new BillRecords(
+                List.of(new BillRecord(printed, tariff, List.of(), ContractStart.longAgo(1)),
+                        new BillRecord(later, tariff, List.of(), ContractStart.longAgo(1))),
                 new DatedLoad(PERIOD.dates().stream().map(d -> new MeteredDay(d, kw)).toList()));
         DepotInput d = s.depot();
         return new StudyInput(s.name(), s.currency(), s.baseYear(), s.years(), s.money(), s.duty(), s.types(), s.buses(),

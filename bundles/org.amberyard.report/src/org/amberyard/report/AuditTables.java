@@ -116,7 +116,7 @@ final class AuditTables {
         String unit = line.unit() == BillUnit.KWH ? "kWh" : line.unit() == BillUnit.KW ? "kW" : line.unit() == BillUnit.MONEY ? Derivation.MONEY : "";
         String what = line.demand().map(d -> "billed: " + d.explanation()).orElse("metered in the hours of the line");
         return Derivation.of(line.label(), line.amount(), Derivation.MONEY, "quantity × price, rounded to the cent",
-                Derivation.of("quantity", line.quantity(), unit, what), tariff);
+                Derivation.of(line.unit() == BillUnit.KW_MONTH ? "kW × months" : "quantity", line.quantity(), unit, what), tariff);
     }
 
     static TableDefinition<OfLine> lines() {
@@ -124,8 +124,9 @@ final class AuditTables {
                 .text("meter_bill", "Bill", "Name of the printed bill.", r -> printed(r.audit()).name())
                 .text("line", "Printed line", "What the bill calls it; empty where it has no such line.", r -> emptyAsNone(r.line().printedName()))
                 .heads()
-                .text("charge", "Charge of the tariff", "What the tariff calls it; empty where it has no such charge. Lines are paired by their words, "
-                        + "and where one is alone of its kind by that.", r -> emptyAsNone(r.line().computedName()))
+                .text("charge", "Charge of the tariff", "What the tariff calls it; empty where it has no such charge. Lines are paired by their words, by "
+                        + "equal amounts of one kind, and where one is alone of its kind by that; a line that the bill prints once stands beside all parts "
+                        + "of its charge.", r -> emptyAsNone(r.line().computedName()))
                 .text("match", "Found in", "Whether both have the line, or one alone.", OfLine::match)
                 .optionalMoney("printed", "Printed", "Amount as printed.", r -> r.line().printedAmount())
                 .optionalMoney("computed", "By the tariff", "Amount by the tariff, in whole cents.", r -> r.line().computedAmount())

@@ -80,10 +80,10 @@ public final class BillText {
         return quantity(line) + " " + line.unit().label() + " at " + price(line.price());
     }
 
-    /** The quantity as bills print it: months and days whole unless they are parts, all else to a tenth. */
+    /** The quantity as bills print it: months and days whole unless they are parts, demand for a part of a month to a thousandth, all else to a tenth. */
     static String quantity(BillLine line) {
         boolean whole = (line.unit() == BillUnit.MONTH || line.unit() == BillUnit.DAY) && line.quantity() == Math.rint(line.quantity());
-        return String.format(Locale.ROOT, whole ? "%,.0f" : "%,.1f", line.quantity());
+        return String.format(Locale.ROOT, whole ? "%,.0f" : line.unit() == BillUnit.KW_MONTH ? "%,.3f" : "%,.1f", line.quantity());
     }
 
     /** As many decimals as the price has, two at least. */

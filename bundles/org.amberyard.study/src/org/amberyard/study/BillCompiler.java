@@ -9,6 +9,7 @@ import org.amberyard.core.audit.BillRecords;
 import org.amberyard.core.audit.PrintedBill;
 import org.amberyard.core.audit.PrintedLine;
 import org.amberyard.core.tariff.BillingPeriod;
+import org.amberyard.core.tariff.ContractStart;
 import org.amberyard.core.tariff.DatedLoad;
 import org.amberyard.core.tariff.MeteredDay;
 import org.amberyard.model.depot.Depot;
@@ -45,7 +46,7 @@ final class BillCompiler {
             org.amberyard.core.tariff.Tariff compiled = TariffCompiler.compile(tariff);
             return new BillRecord(printed(bill, period), compiled,
                     tariff instanceof ScheduledTariff byHours ? HolidayText.parse(byHours.getHolidays()) : List.of(),
-                    contractYear(tariff, compiled.settledYear(), period.first()));
+                    new ContractStart(tariff instanceof ScheduledTariff dated ? dated.getContractStartYear() : 0, compiled.settledYear()));
         });
     }
 
@@ -59,12 +60,6 @@ final class BillCompiler {
         Optional<LocalDate> last = IsoDay.of(bill.getLastDay());
         return first.isPresent() && last.isPresent() && !last.get().isBefore(first.get())
                 ? Optional.of(new BillingPeriod(first.get(), last.get())) : Optional.empty();
-    }
-
-    /** Year of the contract of a past day; a service of which no start is told has long been there. */
-    private static int contractYear(Tariff tariff, int settledYear, LocalDate day) {
-        int start = tariff instanceof ScheduledTariff byHours ? byHours.getContractStartYear() : 0;
-        return start > 0 ? Math.max(1, Math.min(settledYear, day.getYear() - start + 1)) : settledYear;
     }
 
     private static OptionalDouble known(Double figure) {

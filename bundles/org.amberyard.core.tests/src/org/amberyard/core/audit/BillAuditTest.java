@@ -6,12 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.amberyard.core.tariff.BillingPeriod;
+import org.amberyard.core.tariff.ChargeRate;
+import org.amberyard.core.tariff.ContractStart;
 import org.amberyard.core.tariff.DatedLoad;
+import org.amberyard.core.tariff.DayClass;
+import org.amberyard.core.tariff.EnergyCharge;
 import org.amberyard.core.tariff.MeteredDay;
+import org.amberyard.core.tariff.MinimumBill;
+import org.amberyard.core.tariff.Riders;
 import org.amberyard.core.tariff.Tariff;
+import org.amberyard.core.tariff.TariffPeriod;
+import org.amberyard.core.tariff.TariffPeriod.Hours;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -30,7 +40,7 @@ class BillAuditTest {
 
     private static BillAudit audit(OptionalDouble kwh, OptionalDouble kw, PrintedLine... lines) {
         PrintedBill bill = new PrintedBill("January", PERIOD, kwh, kw, List.of(lines), OptionalDouble.empty());
-        return new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), 1)), load(PERIOD)).audits().get(0);
+        return new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), load(PERIOD)).audits().get(0);
     }
 
     private static BillAudit ofTotal(double total, OptionalDouble kwh, OptionalDouble kw) {
@@ -73,13 +83,13 @@ class BillAuditTest {
     void nothingIsWorkedOutWhereDaysAreMissing() {
         PrintedBill bill = new PrintedBill("January", PERIOD, OptionalDouble.of(7200), OptionalDouble.empty(), List.of(), OptionalDouble.of(829.5));
         DatedLoad most = load(new BillingPeriod(PERIOD.first().plusDays(2), PERIOD.last()));
-        BillAudit audit = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), 1)), most).audits().get(0);
+        BillAudit audit = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), most).audits().get(0);
         assertEquals(AuditVerdict.NOT_COVERED, audit.verdict());
         assertEquals("2026-01-08, 2026-01-09", audit.missingWords());
         assertTrue(audit.difference().isEmpty());
         assertFalse(audit.energyDiffers());
         assertEquals(List.of(), audit.lines());
-        BillAudit none = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), 1)), DatedLoad.NONE).audits().get(0);
+        BillAudit none = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), DatedLoad.NONE).audits().get(0);
         assertEquals("2026-01-08, 2026-01-09, 2026-01-10, 2026-01-11, 2026-01-12, 2026-01-13 and 24 more, the last 2026-02-06", none.missingWords());
     }
 
@@ -87,13 +97,13 @@ class BillAuditTest {
         return audit.lines().stream().map(l -> l.printedName() + " ~ " + l.computedName()).toList();
     }
 
-    /** By the words, then by the kind; a fee that the tariff has not stands alone, and so does what the bill leaves out. */
+    /** By the words, then by the amount, then by the kind; a fee that the tariff has not stands alone, and so does what the bill leaves out. */
     @Test
     void linesFindEachOther() {
         BillAudit audit = audit(OptionalDouble.empty(), OptionalDouble.empty(), new PrintedLine("Demand charge", 50), new PrintedLine("Basic service", 20),
                 new PrintedLine("Electricity usage 7,200 kWh", 720), new PrintedLine("Meter reading fee", 4.5));
-        assertEquals(List.of("Demand charge ~ Demand", "Basic service ~ ", "Electricity usage 7,200 kWh ~ Energy", "Meter reading fee ~ ",
-                " ~ Customer charge", " ~ Taxes"), pairs(audit));
+        assertEquals(List.of("Demand charge ~ Demand", "Basic service ~ Customer charge", "Electricity usage 7,200 kWh ~ Energy",
+                "Meter reading fee ~ ", " ~ Taxes"), pairs(audit));
         assertEquals(39.5 + 20 - 20 - 4.5, audit.lines().stream().mapToDouble(AuditLine::difference).sum(), 1e-9);
     }
 
@@ -101,5 +111,35 @@ class BillAuditTest {
     void aLineAloneOfItsKindTakesTheKind() {
         BillAudit audit = audit(OptionalDouble.empty(), OptionalDouble.empty(), new PrintedLine("Basic service", 20), new PrintedLine("City tax", 39.5));
         assertEquals(List.of("Basic service ~ Customer charge", "City tax ~ Taxes", " ~ Energy", " ~ Demand"), pairs(audit));
+    }
+
+    /** A bill from 17 January to 15 February at 10 kW, by a tariff whose energy is 0.10 in January, 0.20 from February; 3,600 kWh each. */
+    private static List<String> parted(PrintedLine... lines) {
+        BillingPeriod period = new BillingPeriod(LocalDate.of(2026, 1, 17), LocalDate.of(2026, 2, 15));
+        Tariff tariff = new Tariff("Two prices", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy charge",
+                List.of(in(Set.of(0), 0.10), in(Set.of(1), 0.20)))), List.of(), Riders.NONE, List.of(), 1);
+        PrintedBill bill = new PrintedBill("Parted", period, OptionalDouble.empty(), OptionalDouble.empty(), List.of(lines), OptionalDouble.empty());
+        BillAudit audit = new BillRecords(List.of(new BillRecord(bill, tariff, List.of(), ContractStart.longAgo(1))), load(period)).audits().get(0);
+        return audit.lines().stream().map(l -> l.printedName() + " ~ " + l.computedName() + " = " + Math.round(100 * l.difference())).toList();
+    }
+
+    private static ChargeRate in(Set<Integer> months, double price) {
+        return ChargeRate.of(new TariffPeriod(months, EnumSet.allOf(DayClass.class), List.of(Hours.ALL_DAY)), price);
+    }
+
+    /** 15 days of 240 kWh at 0.10 and 15 at 0.20: 360 and 720, together 1,080. */
+    @Test
+    void aLineStandsBesideAllPartsOfItsCharge() {
+        assertEquals(List.of("Energy charge ~ Energy charge, 2026-01-17 to 2026-01-31 + Energy charge, 2026-02-01 to 2026-02-15 = 0"),
+                parted(new PrintedLine("Energy charge", 1080)));
+        assertEquals(List.of("Energy ~ Energy charge, 2026-01-17 to 2026-01-31 + Energy charge, 2026-02-01 to 2026-02-15 = -20"),
+                parted(new PrintedLine("Energy", 1080.2)));
+    }
+
+    @Test
+    void aLineThatIsPartedTooIsPairedPartByPart() {
+        assertEquals(List.of("Energy charge 0.10 ~ Energy charge, 2026-01-17 to 2026-01-31 = 0",
+                "Energy charge 0.20 ~ Energy charge, 2026-02-01 to 2026-02-15 = -100"),
+                parted(new PrintedLine("Energy charge 0.10", 360), new PrintedLine("Energy charge 0.20", 721)));
     }
 }

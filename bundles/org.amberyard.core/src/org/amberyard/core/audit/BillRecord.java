@@ -1,6 +1,7 @@
 package org.amberyard.core.audit;
 
 import java.util.List;
+import org.amberyard.core.tariff.ContractStart;
 import org.amberyard.core.tariff.DatedLoad;
 import org.amberyard.core.tariff.HolidayRule;
 import org.amberyard.core.tariff.PeriodBill;
@@ -12,9 +13,9 @@ import org.amberyard.core.tariff.Tariff;
  * @param printed the bill
  * @param tariff the tariff
  * @param holidays holidays of the tariff
- * @param contractYear year of the contract, 1 for the first
+ * @param contract when service on the tariff began
  */
-public record BillRecord(PrintedBill printed, Tariff tariff, List<HolidayRule> holidays, int contractYear) {
+public record BillRecord(PrintedBill printed, Tariff tariff, List<HolidayRule> holidays, ContractStart contract) {
 
     public BillRecord {
         holidays = List.copyOf(holidays);
@@ -22,6 +23,6 @@ public record BillRecord(PrintedBill printed, Tariff tariff, List<HolidayRule> h
 
     /** What the tariff asks for any period of a load. */
     PeriodBill over(DatedLoad load) {
-        return new PeriodBill(tariff, contractYear, holidays, load);
+        return new PeriodBill(tariff, contract, holidays, load);
     }
 }

@@ -9,15 +9,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.amberyard.core.tariff.BillComponent;
 import org.amberyard.core.tariff.BillLine;
 
 /**
- * Finds lines of a printed bill among those of a computed one: first by the same words, then by the words that they share, then,
- * where a printed line is the only one left of its kind, by its kind. What is found by none stands alone.
+ * Finds lines of a printed bill among those of a computed one: first by the same words, then by the same amount of one kind, then by
+ * the words that they share, then, where a printed line is the only one left of its kind, by its kind. What is found by none stands alone.
+ *
+ * <p>Lines of the same words are parts of one charge, such as those of a bill within which prices change. Where both bills have as many parts,
+ * they are paired in their order, else all parts of the one stand beside all of the other.
  */
 final class LineMatching {
     private static final double LEAST_SHARED = 0.5;
+    /** Half a cent, below which sums of cents are the same. */
+    private static final double SAME_MONEY = 0.005;
     /** Words by which bills name kinds of charges, the most telling first (common practice, no source). */
     private static final List<Map.Entry<BillComponent, Set<String>>> KINDS = List.of(
             Map.entry(BillComponent.TAX, Set.of("tax", "taxes", "franchise")),
@@ -40,6 +46,7 @@ final class LineMatching {
     static List<AuditLine> of(List<PrintedLine> printed, List<BillLine> computed) {
         LineMatching matching = new LineMatching(printed, computed);
         matching.byWords(1);
+        matching.byAmount();
         matching.byWords(LEAST_SHARED);
         matching.byKind();
         matching.printed.forEach(p -> matching.found.add(new AuditLine(List.of(p), List.of())));
@@ -62,7 +69,27 @@ final class LineMatching {
     /** Pairs lines that share at least a part of their words, those that share most first. */
     private void byWords(double leastShared) {
         for (Optional<Pair> best = best(leastShared); best.isPresent(); best = best(leastShared)) {
-            take(best.get().printed(), List.of(best.get().computed()));
+            Set<String> ofLine = words(best.get().printed().name());
+            Set<String> ofCharge = words(best.get().computed().label());
+            parts(printed.stream().filter(p -> words(p.name()).equals(ofLine)).toList(),
+                    computed.stream().filter(c -> words(c.label()).equals(ofCharge)).toList());
+        }
+    }
+
+    private void parts(List<PrintedLine> lines, List<BillLine> charges) {
+        if (lines.size() == charges.size()) {
+            IntStream.range(0, lines.size()).forEach(i -> take(List.of(lines.get(i)), List.of(charges.get(i))));
+        } else {
+            take(lines, charges);
+        }
+    }
+
+    /** Pairs lines of one kind and the same amount. */
+    private void byAmount() {
+        for (PrintedLine line : List.copyOf(printed)) {
+            computed.stream().filter(c -> kind(line).equals(Optional.of(c.component())))
+                    .filter(c -> line.amount() != 0 && Math.abs(c.amount() - line.amount()) < SAME_MONEY).findFirst()
+                    .ifPresent(c -> take(List.of(line), List.of(c)));
         }
     }
 
@@ -88,14 +115,14 @@ final class LineMatching {
             List<PrintedLine> lines = printed.stream().filter(l -> kind(l).equals(Optional.of(kind.getKey()))).toList();
             List<BillLine> charges = computed.stream().filter(c -> c.component() == kind.getKey()).toList();
             if (lines.size() == 1 && !charges.isEmpty()) {
-                take(lines.get(0), charges);
+                take(lines, charges);
             }
         }
     }
 
-    private void take(PrintedLine line, List<BillLine> charges) {
-        found.add(new AuditLine(List.of(line), charges));
-        printed.removeIf(p -> p == line);
+    private void take(List<PrintedLine> lines, List<BillLine> charges) {
+        found.add(new AuditLine(lines, charges));
+        printed.removeIf(p -> lines.stream().anyMatch(l -> l == p));
         computed.removeIf(c -> charges.stream().anyMatch(t -> t == c));
     }
 

@@ -4,6 +4,8 @@ import org.amberyard.core.battery.TaperCurve;
 
 /** State of charge of a bus at its plug, and what it has drawn at the meter step by step. */
 final class PlugCharge {
+    /** Parts of the need so near to all of it that rounding makes the difference. */
+    private static final double ROUNDING = 1e-11;
     final Plugged plugged;
     final TaperCurve curve;
     final double efficiency;
@@ -33,9 +35,25 @@ final class PlugCharge {
         this.meterKw = meterKw;
     }
 
-    /** The same bus as it arrives in another turn of the stretch, whose energy is not booked again. */
-    PlugCharge unbooked() {
-        return new PlugCharge(plugged, efficiency, limitKw, grid, new double[meterKw.length]);
+    /** The same bus, as full as it is now, that books what it draws on a row of its own. */
+    PlugCharge booking(double[] row) {
+        PlugCharge other = new PlugCharge(plugged, efficiency, limitKw, grid, row);
+        other.chargeShare = chargeShare;
+        return other;
+    }
+
+    /** Takes over the power of a turn, kW by step at the meter; what is more than the bus needs is not drawn. */
+    void take(double[] turnKw) {
+        double needKwh = (targetShare - chargeShare) * kwhPerShare;
+        double sumKwh = 0;
+        for (double kw : turnKw) {
+            sumKwh += kw * grid.stepHours();
+        }
+        double drawn = sumKwh > needKwh ? needKwh / sumKwh : 1;
+        for (int step = 0; step < meterKw.length; step++) {
+            meterKw[step] = drawn * turnKw[step];
+        }
+        chargeShare = sumKwh >= needKwh * (1 - ROUNDING) ? targetShare : chargeShare + sumKwh / kwhPerShare;
     }
 
     double chargeShare() {

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Charging of buses that share power, by a rule of {@link PowerParts}. The parts are set anew at every step, and
- * whenever a bus comes, goes or is full. Where some bus stands at every moment, the turns before and after are charged with it,
- * so that who stands over the end of the stretch shares with those at its start.
+ * whenever a bus comes, goes or is full. Where some bus stands at every moment, turn after turn is charged until they repeat
+ * ({@link SharedTurns}), so that who stands over the end of the stretch shares with those at its start.
  */
 final class SharedRun {
     private final PowerParts parts;
@@ -23,41 +23,42 @@ final class SharedRun {
     void charge(List<PlugCharge> charges) {
         double lengthMin = grid.lengthMin();
         double quietMin = PlugList.quietestMin(charges.stream().map(c -> c.plugged.plugIn()).toList(), lengthMin);
+        double[] laterMin = charges.stream().mapToDouble(c -> c.plugged.fromMin() < quietMin ? lengthMin : 0).toArray();
         boolean meets = false;
-        for (PlugCharge charge : charges) {
-            double laterMin = charge.plugged.fromMin() < quietMin ? lengthMin : 0;
-            add(charge, laterMin);
-            meets |= charge.plugged.toMin() + laterMin > quietMin + lengthMin;
+        for (int place = 0; place < laterMin.length; place++) {
+            meets |= charges.get(place).plugged.toMin() + laterMin[place] > quietMin + lengthMin;
         }
         if (meets) {
-            int own = members.size();
-            for (int place = 0; place < own; place++) {
-                SharingBus member = members.get(place);
-                add(member.charge.unbooked(), member.laterMin - lengthMin);
-                add(member.charge.unbooked(), member.laterMin + lengthMin);
+            new SharedTurns(this, charges, laterMin, quietMin, grid).charge();
+        } else {
+            for (int place = 0; place < laterMin.length; place++) {
+                add(charges.get(place), laterMin[place]);
             }
+            run(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        run();
     }
 
-    private void add(PlugCharge charge, double laterMin) {
+    /** Has a bus take part, so many minutes later than its stay says. */
+    void add(PlugCharge charge, double laterMin) {
         members.add(new SharingBus(charge, laterMin, charge.times(rule).later(laterMin)));
     }
 
-    private void run() {
-        double nowMin = nextStart(Double.NEGATIVE_INFINITY);
-        while (nowMin < Double.POSITIVE_INFINITY) {
+    /** Charges those that take part between two moments, after which none does. */
+    void run(double fromMin, double toMin) {
+        double nowMin = fromMin;
+        while (nowMin < toMin) {
             int drawing = ask(nowMin);
             if (drawing == 0) {
                 nowMin = nextStart(nowMin);
             } else {
                 parts.share(members, drawing);
                 int step = (int) Math.floor(nowMin / grid.stepMin());
-                double nextMin = nextChange(nowMin, (step + 1) * grid.stepMin());
+                double nextMin = Math.min(toMin, nextChange(nowMin, (step + 1) * grid.stepMin()));
                 advance(nowMin, nextMin, step);
                 nowMin = nextMin;
             }
         }
+        members.clear();
     }
 
     private double nextStart(double nowMin) {

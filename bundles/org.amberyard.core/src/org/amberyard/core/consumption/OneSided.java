@@ -1,14 +1,18 @@
 package org.amberyard.core.consumption;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.amberyard.core.math.StudentT;
 
 /**
  * Whether what a curve misses lies to one side in a group of logs, such as those of the cold or of one bus.
  *
- * <p>Two tests are asked: the sign test on how many logs lie above the curve (W. J. Dixon and A. M. Mood, “The Statistical Sign Test”,
- * Journal of the American Statistical Association 41, 1946; from memory), and the mean of the differences, as shares of the measured
- * energy, against twice its standard error (common practice, no source). One that says so is enough to look at the logs.
+ * <p>Two tests are asked: the sign test on how many logs lie above the curve, those on it left out (W. J. Dixon and A. M. Mood, “The
+ * Statistical Sign Test”, Journal of the American Statistical Association 41, 1946; from memory), and the mean of the differences, as shares
+ * of the measured energy, over its standard error, by Student’s distribution (common practice, no source). One that says so is enough, but
+ * five in a hundred fits that are fair are to be warned of at most, however many groups are looked at: each test of each group takes its
+ * even part of the five (Bonferroni; from memory).
  *
  * @param logs number of logs in the group
  * @param above how many lie above the curve
@@ -17,10 +21,12 @@ import java.util.Optional;
  * @param errorShare standard error of that mean
  */
 public record OneSided(int logs, int above, double signChance, double meanShare, double errorShare) {
-    /** Fewer logs than this tell nothing of a side: even all on one side would come about by chance. */
+    /** Fewer logs than this are not judged (common practice, no source). */
     public static final int LEAST_LOGS = 6;
     private static final double UNLIKELY = 0.05;
-    private static final double ERRORS = 2;
+    private static final int TESTS = 2;
+    /** Share of the measured energy below which a difference is rounding, and the log lies on the curve. */
+    private static final double ROUNDING = 1e-9;
 
     /** The test of a group; empty where it has too few logs. */
     public static Optional<OneSided> of(List<Residual> group) {
@@ -28,10 +34,12 @@ public record OneSided(int logs, int above, double signChance, double meanShare,
         if (logs < LEAST_LOGS) {
             return Optional.empty();
         }
-        int above = (int) group.stream().filter(r -> r.kwh() > 0).count();
-        double mean = group.stream().mapToDouble(Residual::share).average().orElseThrow();
-        double squares = group.stream().mapToDouble(r -> (r.share() - mean) * (r.share() - mean)).sum();
-        return Optional.of(new OneSided(logs, above, signChance(logs, above), mean, Math.sqrt(squares / (logs - 1) / logs)));
+        double[] shares = group.stream().mapToDouble(Residual::share).map(s -> Math.abs(s) < ROUNDING ? 0 : s).toArray();
+        int above = (int) Arrays.stream(shares).filter(s -> s > 0).count();
+        int below = (int) Arrays.stream(shares).filter(s -> s < 0).count();
+        double mean = Arrays.stream(shares).average().orElseThrow();
+        double squares = Arrays.stream(shares).map(s -> (s - mean) * (s - mean)).sum();
+        return Optional.of(new OneSided(logs, above, signChance(above + below, above), mean, Math.sqrt(squares / (logs - 1) / logs)));
     }
 
     /** Chance that of so many logs no more lie on the rarer side, or no more on the other, each side as likely as the other. */
@@ -46,8 +54,17 @@ public record OneSided(int logs, int above, double signChance, double meanShare,
         return Math.min(1, 2 * sum);
     }
 
-    /** True where one of the tests finds a side. */
-    public boolean holds() {
-        return signChance < UNLIKELY || Math.abs(meanShare) > ERRORS * errorShare;
+    /** Chance of a mean as far to one side or farther where there is none. */
+    double meanChance() {
+        return meanShare == 0 ? 1 : StudentT.chance(meanShare / errorShare, logs - 1);
+    }
+
+    /**
+     * True where one of the tests finds a side.
+     *
+     * @param groups how many groups of the fit are looked at, this one included
+     */
+    public boolean holds(int groups) {
+        return Math.min(signChance, meanChance()) < UNLIKELY / TESTS / groups;
     }
 }

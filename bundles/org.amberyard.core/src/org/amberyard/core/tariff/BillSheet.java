@@ -48,8 +48,8 @@ final class BillSheet {
     void demand(BillComponent component, DemandTerms charge) {
         BilledDemand billed = charge.billed(metered, history, lossFactor);
         for (Slice slice : charge.charge().prices().slices(billed.kw(), 0)) {
-            add(component, charge.charge().name() + BlockLabel.of(slice, BillUnit.KW), slice.quantity(), BillUnit.KW,
-                    months * slice.block().price(), DEMAND, Optional.of(billed));
+            add(component, charge.charge().name() + BlockLabel.of(slice, BillUnit.KW), months * slice.quantity(),
+                    months == 1 ? BillUnit.KW : BillUnit.KW_MONTH, slice.block().price(), DEMAND, Optional.of(billed));
         }
     }
 

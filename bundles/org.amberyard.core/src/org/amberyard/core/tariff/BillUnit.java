@@ -6,6 +6,8 @@ public enum BillUnit {
     KWH("kWh"),
     /** Demand. */
     KW("kW"),
+    /** Demand for so many months: where a period is no month, what is asked by the kW and month is asked for its part. */
+    KW_MONTH("kW·month"),
     /** Months of service. */
     MONTH("month"),
     /** Days of service. */

@@ -15,6 +15,7 @@ public record BillingPeriod(LocalDate first, LocalDate last) {
     private static final int SHORTEST_MONTH = 25;
     private static final int LONGEST_MONTH = 35;
     private static final double DAYS_OF_MONTH = 30;
+    private static final int MONTHS = 12;
 
     /**
      * @throws IllegalArgumentException when the last day lies before the first
@@ -66,6 +67,19 @@ public record BillingPeriod(LocalDate first, LocalDate last) {
             from = end.plusDays(1);
         }
         return parts;
+    }
+
+    /**
+     * Month by which it goes in a row of such periods, 0 for January: that of most of its first thirty days. Unlike those of their middle
+     * days, these months follow one another however long each month is.
+     */
+    int monthOfRow() {
+        return (first.getMonthValue() - 1 + (first.getDayOfMonth() > DAYS_OF_MONTH / 2 ? 1 : 0)) % MONTHS;
+    }
+
+    /** Its days before one of its parts, by calendar months in order; none before the first part. */
+    List<BillingPeriod> upTo(BillingPeriod part) {
+        return part.first.isAfter(first) ? new BillingPeriod(first, part.first.minusDays(1)).byMonth() : List.of();
     }
 
     /** Both periods and what lies between them. */

@@ -13,16 +13,10 @@ public final class DatedLoad {
 
     private final TreeMap<LocalDate, MeteredDay> days = new TreeMap<>();
 
-    /**
-     * Known days in any order.
-     *
-     * @throws IllegalArgumentException when a day stands there twice
-     */
+    /** Known days in any order; of a day that stands there twice the first counts. */
     public DatedLoad(List<MeteredDay> days) {
         for (MeteredDay day : days) {
-            if (this.days.put(day.date(), day) != null) {
-                throw new IllegalArgumentException("the load of " + day.date() + " stands there twice");
-            }
+            this.days.putIfAbsent(day.date(), day);
         }
     }
 

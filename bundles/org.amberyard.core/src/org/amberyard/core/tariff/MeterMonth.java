@@ -2,6 +2,7 @@ package org.amberyard.core.tariff;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.amberyard.core.units.MonthNames;
 
 /**
@@ -30,6 +31,11 @@ public record MeterMonth(int month, List<LoadDay> days) {
     /** Number of days. */
     public double dayCount() {
         return days.stream().mapToDouble(LoadDay::days).sum();
+    }
+
+    /** The month with further days. */
+    MeterMonth with(MeterMonth more) {
+        return new MeterMonth(month, Stream.concat(days.stream(), more.days.stream()).toList());
     }
 
     /** Energy of the month, kWh. */

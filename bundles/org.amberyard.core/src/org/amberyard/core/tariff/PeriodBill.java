@@ -1,5 +1,6 @@
 package org.amberyard.core.tariff;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,11 +14,11 @@ import java.util.stream.IntStream;
  * 25 to 35 days. Common practice, no source: tariff sheets differ in how they prorate, and many do not say.
  *
  * @param tariff the tariff
- * @param contractYear year of the contract, 1 for the first
+ * @param contract when service on the tariff began; a price that changes with a year of the contract parts the period too
  * @param holidays holidays of the tariff
  * @param load what the meter counted, the months before the period included where a ratchet looks back at them
  */
-public record PeriodBill(Tariff tariff, int contractYear, List<HolidayRule> holidays, DatedLoad load) {
+public record PeriodBill(Tariff tariff, ContractStart contract, List<HolidayRule> holidays, DatedLoad load) {
     private static final int MONTHS = 12;
     private static final int LOOKED_BACK = 11;
 
@@ -41,7 +42,7 @@ public record PeriodBill(Tariff tariff, int contractYear, List<HolidayRule> holi
             }
         }
         all.close(tariff, tariff.minimum().times(period.months()));
-        return new Bill(period.month(), contractYear, all.lines());
+        return new Bill(period.month(), contract.contractYear(period.first()), all.lines());
     }
 
     /** Periods before, of a month each, in which a ratchet looks back and some day is not known; none where no charge looks back. */
@@ -52,17 +53,27 @@ public record PeriodBill(Tariff tariff, int contractYear, List<HolidayRule> holi
 
     private BillSheet charges(BillingPeriod period, BillingPeriod part) {
         boolean whole = part.equals(period);
-        int month = whole ? period.month() : part.first().getMonthValue() - 1;
+        int month = whole ? period.month() : monthOf(part.first());
         MeterMonth metered = load.metered(part, month, holidays);
         double share = whole ? 1 : (double) part.days() / period.days();
-        return terms(month).charges(metered, history(period, month), period.months() * share, LineRounding.CENT);
+        return tariff.inForce(month, contract.contractYear(part.first()))
+                .charges(metered, history(period, part), period.months() * share, LineRounding.CENT);
     }
 
-    /** Months before a period, told by the known days of as many periods before it. */
-    private PeakHistory history(BillingPeriod period, int month) {
+    /** Months before a part, told by the known days of as many periods before and of the period's own parts before it; no day counts twice. */
+    private PeakHistory history(BillingPeriod period, BillingPeriod part) {
         List<MeterMonth> before = new ArrayList<>();
         for (int back = LOOKED_BACK; back >= 1; back--) {
-            before.add(load.metered(period.before(back), (month - back + MONTHS) % MONTHS, holidays));
+            before.add(load.metered(period.before(back), Math.floorMod(period.monthOfRow() - back, MONTHS), holidays));
+        }
+        for (BillingPeriod piece : period.upTo(part)) {
+            MeterMonth metered = load.metered(piece, monthOf(piece.first()), holidays);
+            MeterMonth last = before.get(before.size() - 1);
+            if (last.month() == metered.month()) {
+                before.set(before.size() - 1, last.with(metered));
+            } else {
+                before.add(metered);
+            }
         }
         return new PeakHistory(before);
     }
@@ -72,7 +83,7 @@ public record PeriodBill(Tariff tariff, int contractYear, List<HolidayRule> holi
         List<BillingPeriod> parts = new ArrayList<>();
         for (BillingPeriod month : period.byMonth()) {
             int last = parts.size() - 1;
-            if (last >= 0 && terms(monthOf(parts.get(last))).asks(terms(monthOf(month)))) {
+            if (last >= 0 && terms(parts.get(last).last()).asks(terms(month.first()))) {
                 parts.set(last, parts.get(last).until(month));
             } else {
                 parts.add(month);
@@ -81,11 +92,11 @@ public record PeriodBill(Tariff tariff, int contractYear, List<HolidayRule> holi
         return parts;
     }
 
-    private static int monthOf(BillingPeriod part) {
-        return part.last().getMonthValue() - 1;
+    private static int monthOf(LocalDate day) {
+        return day.getMonthValue() - 1;
     }
 
-    private TariffMonth terms(int month) {
-        return tariff.inForce(month, contractYear);
+    private TariffMonth terms(LocalDate day) {
+        return tariff.inForce(monthOf(day), contract.contractYear(day));
     }
 }

@@ -39,6 +39,7 @@ public final class TariffMonth {
      * @throws IllegalArgumentException when another month was metered, or the history does not end just before it
      */
     public Bill bill(MeterMonth metered, PeakHistory history, LineRounding rounding) {
+        requireJustBefore(history, metered);
         BillSheet sheet = charges(metered, history, 1, rounding);
         sheet.close(tariff, tariff.minimum());
         return new Bill(month, contractYear, sheet.lines());
@@ -48,10 +49,10 @@ public final class TariffMonth {
      * The charges of a bill before percentages, minimum and taxes.
      *
      * @param months how many months are charged, of what is asked by the month
-     * @throws IllegalArgumentException when another month was metered, or the history does not end just before it
+     * @throws IllegalArgumentException when another month was metered
      */
     BillSheet charges(MeterMonth metered, PeakHistory history, double months, LineRounding rounding) {
-        requireMonth(metered, history);
+        requireMonth(metered);
         BillSheet sheet = new BillSheet(metered, history, tariff.lossFactor(), months, rounding);
         fixed(tariff.customer(), BillComponent.CUSTOMER, sheet);
         double billedKw = billedKw(metered, history);
@@ -63,9 +64,11 @@ public final class TariffMonth {
         return sheet;
     }
 
-    /** True when another month of the same tariff and contract year asks the same in the same hours. */
+    /** True when another month of the same tariff asks the same in the same hours. */
     boolean asks(TariffMonth other) {
-        return sameEnergy(energy, other.energy) && sameEnergy(energyRiders, other.energyRiders)
+        return fixed(tariff.customer()).equals(other.fixed(tariff.customer()))
+                && fixed(tariff.riders().fixed()).equals(other.fixed(tariff.riders().fixed())) && sameEnergy(energy, other.energy)
+                && sameEnergy(energyRiders, other.energyRiders)
                 && sameDemand(demand, other.demand) && sameDemand(demandRiders, other.demandRiders);
     }
 
@@ -88,15 +91,23 @@ public final class TariffMonth {
     }
 
     private void fixed(List<FixedCharge> charges, BillComponent component, BillSheet sheet) {
-        charges.stream().filter(c -> c.years().contains(contractYear)).forEach(c -> sheet.fixed(component, c));
+        fixed(charges).forEach(c -> sheet.fixed(component, c));
     }
 
-    private void requireMonth(MeterMonth metered, PeakHistory history) {
+    /** Those in force in the contract year. */
+    private List<FixedCharge> fixed(List<FixedCharge> charges) {
+        return charges.stream().filter(c -> c.years().contains(contractYear)).toList();
+    }
+
+    private void requireMonth(MeterMonth metered) {
         if (metered.month() != month) {
             throw new IllegalArgumentException("metered month is " + MonthNames.full(metered.month())
                     + " but the terms are of "
                     + MonthNames.full(month));
         }
+    }
+
+    private static void requireJustBefore(PeakHistory history, MeterMonth metered) {
         if (!history.months().isEmpty()) {
             MeterMonth.requireConsecutive(List.of(history.months().get(history.months().size() - 1), metered));
         }
