@@ -21,12 +21,14 @@ final class DocxPages {
 
     private final XWPFDocument docx;
     private final Paper paper;
+    private final int marginAbove;
     private boolean wide;
     private boolean breaksBefore;
 
-    DocxPages(XWPFDocument docx, Paper paper) {
+    DocxPages(XWPFDocument docx, Paper paper, TextSetting setting) {
         this.docx = docx;
         this.paper = paper;
+        this.marginAbove = (int) Math.round(INCH * setting.marginInches());
     }
 
     /** Width of the text, twentieths of a point. */
@@ -87,10 +89,10 @@ final class DocxPages {
         BigInteger side = BigInteger.valueOf(wide ? WIDE_MARGIN : MARGIN);
         margin.setLeft(side);
         margin.setRight(side);
-        margin.setTop(BigInteger.valueOf(MARGIN));
-        margin.setBottom(BigInteger.valueOf(MARGIN));
-        margin.setHeader(BigInteger.valueOf(INCH / 2));
-        margin.setFooter(BigInteger.valueOf(INCH / 2));
+        margin.setTop(BigInteger.valueOf(marginAbove));
+        margin.setBottom(BigInteger.valueOf(marginAbove));
+        margin.setHeader(BigInteger.valueOf(Math.min(INCH / 2, marginAbove / 2)));
+        margin.setFooter(BigInteger.valueOf(Math.min(INCH / 2, marginAbove / 2)));
         margin.setGutter(BigInteger.ZERO);
     }
 }

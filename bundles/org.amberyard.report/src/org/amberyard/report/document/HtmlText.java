@@ -85,7 +85,7 @@ final class HtmlText {
 
     private String style() {
         Paper paper = document.paper();
-        return resource("page.css").replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
+        return (resource("page.css") + document.setting().css()).replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
                 .replace("LANDSCAPE", points(paper.longSide()) + " " + points(paper.shortSide()))
                 .replace("WIDE_TEXT", points(paper.textWidth(true))).replace("RUNNING", running()).replace("MARK", inCss(document.mark()));
     }
