@@ -16,7 +16,7 @@ import org.amberyard.report.document.Section;
 
 /** What a board is asked to decide: a recommendation, and a resolution to vote on with every part of the money. */
 final class BoardDecision {
-    private static final String FORM = "Counsel and the clerk adapt the wording (assumed; no published source).";
+    private static final String FORM = "Counsel and the clerk adapt the wording (" + SourceWords.ASSUMED + ").";
 
     private static final double KG_PER_TONNE = 1000;
 
