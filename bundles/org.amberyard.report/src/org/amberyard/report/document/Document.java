@@ -45,6 +45,11 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
         return new Document(name, title, subtitle, facts, running, mark, sections, paper, TextSetting.CLOSE);
     }
 
+    /** True where the title stands on a page in landscape, with the first section. */
+    boolean startsWide() {
+        return !sections.isEmpty() && sections.get(0).wide() && !sections.get(0).newPage();
+    }
+
     /**
      * A line of the contents.
      *

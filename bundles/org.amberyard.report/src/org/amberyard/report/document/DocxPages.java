@@ -36,8 +36,13 @@ final class DocxPages {
         return (int) Math.round(POINT * paper.textWidth(wide));
     }
 
-    /** Head and foot of all pages. */
-    void start(String running, String mark) {
+    /**
+     * Head and foot of all pages.
+     *
+     * @param turned true where the first page is in landscape
+     */
+    void start(String running, String mark, boolean turned) {
+        wide = turned;
         XWPFFooter footer = docx.createFooter(HeaderFooterType.DEFAULT);
         // hard spaces keep the number of the page on one line, however long the rest is
         XWPFParagraph line = footer.createParagraph();

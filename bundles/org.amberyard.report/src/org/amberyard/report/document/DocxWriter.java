@@ -41,7 +41,7 @@ final class DocxWriter {
 
     private byte[] written() throws IOException {
         addStyles();
-        pages.start(document.running(), document.mark());
+        pages.start(document.running(), document.mark(), document.startsWide());
         addTitle();
         for (int i = 0; i < document.sections().size(); i++) {
             pages.turn(document.sections().get(i));

@@ -3,7 +3,6 @@ package org.amberyard.report.papers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.amberyard.charts.ChartTheme;
 import org.amberyard.charts.CumulativeCostChart;
 import org.amberyard.charts.Figures;
@@ -24,7 +23,6 @@ final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
     private static final double FIRST_CHART_HEIGHT = 0.36;
-    private static final Set<String> LEFT_OUT = Set.of("Project", "Years");
     private final PaperInput in;
 
     private BoardMemo(PaperInput in) {
@@ -33,13 +31,8 @@ final class BoardMemo {
 
     static Document of(PaperInput in) {
         BoardMemo memo = new BoardMemo(in);
-        return new Document("board-memo", TITLE, in.study().name(), memo.facts(), in.running(TITLE), "",
+        return new Document("board-memo", TITLE, in.study().name(), in.factsInShort(), in.running(TITLE), "",
                 List.of(memo.question(), memo.answer(), BoardDecision.of(in), memo.money(), memo.risks(), cautions())).close();
-    }
-
-    /** In few lines: the project stands above them, the years in the answer. */
-    private List<Document.Fact> facts() {
-        return in.documentFacts().stream().filter(f -> !LEFT_OUT.contains(f.label())).toList();
     }
 
     private Section question() {
