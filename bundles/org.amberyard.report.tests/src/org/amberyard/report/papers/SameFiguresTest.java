@@ -92,7 +92,8 @@ class SameFiguresTest {
         same(printed(grant, "T4a", "Total", "Total"), printed(grant, "T4b", "Total", "Total"),
                 printed(grant, "T5a", "Total", "Amount"), printed(grant, "T5b", "Total", "Cost"),
                 printed(grant, "T8b", "Budget", "Capital"), said(grant, "The project costs USD ([0-9,]+[0-9])"),
-                said(memo, "own money to the project of USD ([0-9,]+[0-9]) \\(money of the years of purchase\\)"), column(grant, "T15", "Spent by then").get(23));
+                said(memo, "own money to the project of USD ([0-9,]+[0-9]) \\(money of the years of purchase\\)"),
+                column(grant, "T15", "Spent by then").get(23));
     }
 
     @Test

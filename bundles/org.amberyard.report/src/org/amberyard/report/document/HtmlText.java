@@ -65,7 +65,8 @@ final class HtmlText {
                 .append("</title>\n<meta name=\"subject\" content=\"")
                 .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
                 .append("\"/>\n<style>\n").append(style()).append("</style>\n");
-        html.append(inHead).append("</head><body>\n").append(document.startsWide() ? "<div class=\"wide\">\n" : "").append("<h1>").append(escaped(document.title())).append("</h1>\n");
+        html.append(inHead).append("</head><body>\n").append(document.startsWide() ? "<div class=\"wide\">\n" : "").append("<h1>")
+                .append(escaped(document.title())).append("</h1>\n");
         if (!document.subtitle().isEmpty()) {
             paragraph("subtitle", document.subtitle());
         }

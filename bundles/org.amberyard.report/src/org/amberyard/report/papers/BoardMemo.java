@@ -66,7 +66,8 @@ final class BoardMemo {
                 .number("Fuel", in.symbol(Unit.LITRE), CellFormat.WHOLE, p -> in.shown(Unit.LITRE, p.measures().fuelL()))
                 .number("Greenhouse gas", "t CO2e", CellFormat.WHOLE, p -> p.measures().co2eKg() / 1000)
                 .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself. "
-                        + in.facts().assumptions().words()).of(in.result().plans()));
+                        + in.facts().assumptions().words())
+                .of(in.result().plans()));
     }
 
     private Section money() {

@@ -69,7 +69,8 @@ final class SchedulePaper {
                 "Route", 0.9, Line::route);
         years.forEach(y -> table.text(String.valueOf(in.calendar(y)), YEAR_WIDTH, l -> l.cell().apply(y)));
         DataTable made = table.note(codes.entrySet().stream().map(e -> e.getValue() + " " + in.study().types().get(e.getKey()).name())
-                .collect(Collectors.joining("; ")) + ". E: electric, F: with an engine; + comes at the start of the year; p a pack is replaced in the year; – no bus stands there.").of(lines());
+                .collect(Collectors.joining("; "))
+                + ". E: electric, F: with an engine; + comes at the start of the year; p a pack is replaced in the year; – no bus stands there.").of(lines());
         return new Block.Condensed(made, List.of(made), years.size() > YEARS_AT_EASE ? RowSetting.DENSE : RowSetting.CLOSE);
     }
 
@@ -109,7 +110,8 @@ final class SchedulePaper {
     private DataTable purchases() {
         return new TableBuilder<FleetEvent.Bought>("Purchases", "Table 2. Every bus that comes").year("Year", b -> OptionalInt.of(in.calendar(
                 b.year()))).text("Place", 1, b -> in.study().buses().get(b.place()).name()).text("Route", 1, b -> route(in.study().buses().get(b
-                        .place()))).text("Comes", 2, b -> in.study().types().get(b.vehicle().type()).name())
+                        .place())))
+                .text("Comes", 2, b -> in.study().types().get(b.vehicle().type()).name())
                 .text("New or used", 0.8, b -> b.vehicle().used().isPresent() ? "used" : "new")
                 .text("Replaces", 2, b -> in.study().types().get(b.outgoingType()).name())
                 .text("Old bus", 1.4, this::old).text("Asked by", 1.2, b -> b.step().isPresent() ? "a step of the plan" : "the rule of the plan").of(bought());
