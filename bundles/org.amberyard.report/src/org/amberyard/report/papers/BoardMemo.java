@@ -13,7 +13,6 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
-import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.Section;
 import org.amberyard.report.document.TableBuilder;
