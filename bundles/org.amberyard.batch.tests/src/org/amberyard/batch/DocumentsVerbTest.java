@@ -90,7 +90,7 @@ class DocumentsVerbTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--kind|letter|--kind has “letter”; allowed, joined by commas: grant, board, utility, shop, appendix, cash-flow.",
+        "--kind|letter|--kind has “letter”; allowed, joined by commas: grant, board, utility, schedule, routes, shop, appendix, cash-flow.",
         "--format|docx,odt|--format has “odt”; allowed, joined by commas: docx, xlsx, pdf, html, csv, json.",
         "--tables|T99|--tables has “T99”; allowed, joined by commas: T1, T2",
         "--plan|None|PLAN is “None”; it must be one of Like for like",

@@ -16,6 +16,11 @@ public final class Cautions {
             "The local electrical code, the utility, the vehicle maker's instructions and a licensed electrician decide "
                     + "what may be built and connected.");
 
+    /** What must be said where there is no room for all, as one paragraph. */
+    public static String inShort() {
+        return SENTENCES.get(0) + " " + SENTENCES.get(SENTENCES.size() - 1);
+    }
+
     private Cautions() {
     }
 

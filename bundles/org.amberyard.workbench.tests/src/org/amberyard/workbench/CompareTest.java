@@ -107,7 +107,8 @@ class CompareTest {
             study.await(() -> words().contains("By the last edit") && words().contains(" fuel"));
 
             display.syncExec(study.session()::undo);
-            study.await(() -> words().contains("Undone: fuel price diesel: Price ") && words().contains("By this “") && words().contains(" less: −"));
+            study.await(
+                    () -> words().contains("Undone: the change “fuel price diesel: Price ") && words().contains("By this “") && words().contains(" less: −"));
 
             display.syncExec(study.session()::redo);
             study.await(() -> words().contains("Made again: ") && words().contains(" more: +"));

@@ -86,7 +86,7 @@ class DocumentsTest {
             Shell shell = display.syncCall(() -> {
                 Shell opened = open(study, into);
                 assertEquals("Rebate buses only", View.all(opened, Combo.class).get(0).getText());
-                toggle(opened, "Memo", "Load letter", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
+                toggle(opened, "Memo", "Load letter", "Replacement", "Route suitability", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
                 Table tables = View.all(opened, Table.class).get(0);
                 Arrays.stream(tables.getItems()).skip(2).forEach(i -> i.setChecked(false));
                 tables.setSelection(1);
@@ -115,7 +115,7 @@ class DocumentsTest {
                 dialog.open();
                 Combo programme = View.all(dialog.getShell(), Combo.class).get(1);
                 programme.select(programme.indexOf("Make-ready"));
-                toggle(dialog.getShell(), "Memo", "Load letter", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
+                toggle(dialog.getShell(), "Memo", "Load letter", "Replacement", "Route suitability", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
                 press(dialog.getShell(), "Write");
                 return dialog.getShell();
             });
@@ -131,7 +131,7 @@ class DocumentsTest {
         try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
             Shell shell = display.syncCall(() -> {
                 Shell opened = open(study, into);
-                toggle(opened, "Justification", "Load letter", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
+                toggle(opened, "Justification", "Load letter", "Replacement", "Route suitability", "Calendar", "Cash flow", "DOCX", "XLSX", "PDF");
                 press(opened, "Freeze");
                 return opened;
             });

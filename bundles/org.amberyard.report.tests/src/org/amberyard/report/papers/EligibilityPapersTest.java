@@ -49,7 +49,7 @@ class EligibilityPapersTest {
         assertEquals("it pays for purchases of 2027 to 2028", printed(table, "B11", "Rule that refuses it"));
         assertEquals("it pays for purchases of 2027 to 2028; old bus B06 moves to another place instead of being scrapped",
                 printed(table, "B06", "Rule that refuses it"));
-        assertEquals("published: State of Calderra, notice of funding, Clean Fleet Fund, round 2 (invented), 2025-10-06",
+        assertEquals("published: State of Calderra, notice of funding, Clean Fleet Fund, round 2 (invented for this example), 2025-10-06",
                 printed(table, "B11", "Where the rule comes from"));
         assertTrue(table.notes().get(0).contains("7 of 13; applied for: 7 of these. Of the 10 buses"), table.notes().get(0));
     }
@@ -76,7 +76,7 @@ class EligibilityPapersTest {
         Programme fund = study.getProgrammes().get(0);
         fund.getSources().add(SourceNotes.of("lastYear", Quality.PUBLISHED, "Amendment 2 (invented)", "2026-08-01"));
         DataTable amended = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
-        assertEquals("published: Amendment 2 (invented), 2026-08-01", printed(amended, "B11", "Where the rule comes from"));
+        assertEquals("published: Amendment 2 (invented for this example), 2026-08-01", printed(amended, "B11", "Where the rule comes from"));
         fund.getSources().clear();
         DataTable unsaid = EligibilityPapers.of(EXAMPLE.in(study, PaperChoices.STANDARD)).get(0);
         assertEquals(RuleSources.NONE, printed(unsaid, "B11", "Where the rule comes from"));

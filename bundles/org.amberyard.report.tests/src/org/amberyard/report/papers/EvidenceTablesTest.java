@@ -113,7 +113,7 @@ class EvidenceTablesTest {
             }
         }
         DataTable.Row offer = row(tables.get(1), numbers.get(printed(tables.get(1), "Source").indexOf("State contract offer, FY2026 "
-                + "(invented)")), "");
+                + "(invented for this example)")), "");
         DataTable.Row price = row(tables.get(0), "electric bus type Electric C 150", "Price 338,000 USD");
         assertEquals(offer.cells().get(0), price.cells().get(3));
     }

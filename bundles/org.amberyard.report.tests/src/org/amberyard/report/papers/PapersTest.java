@@ -26,6 +26,7 @@ import org.amberyard.report.document.Block;
 import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.DocumentFormat;
+import org.amberyard.report.document.Paper;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,7 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class PapersTest {
     private static final ExamplePapers EXAMPLE = new ExamplePapers();
-    private static final int MEMO_PAGES = 3;
+    private static final int MEMO_PAGES = 2;
     /** Half a unit for each of a year's purchases and parts, of which there are at most 19. */
     private static final double MOST_ROUNDING = 0.5 * 19;
     private static PaperInput in;
@@ -48,10 +49,12 @@ class PapersTest {
     }
 
     @Test
-    void theMemoHasThreePagesAndItsBudgetIsThatOfTheResults() throws Exception {
+    void theMemoHasTwoPagesOnEachPaperAndItsBudgetIsThatOfTheResults() throws Exception {
         Document memo = BoardMemo.of(in);
-        try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(memo))) {
-            assertEquals(MEMO_PAGES, pdf.getNumberOfPages());
+        for (Paper paper : List.of(Paper.LETTER, Paper.A4)) {
+            try (PDDocument pdf = Loader.loadPDF(DocumentFormat.PDF.write(memo.on(paper)))) {
+                assertEquals(MEMO_PAGES, pdf.getNumberOfPages(), paper.label());
+            }
         }
         DataTable budget = memo.tables().get(1);
         int appropriated = budget.columns().stream().map(DataTable.Column::label).toList().indexOf("To appropriate");

@@ -38,7 +38,7 @@ class ProgrammeTermsTest {
         assertEquals("purchases of 2027 to 2040; charging ports: 80 % of the cost, at most USD 14,000 each; site works: 80 % of the "
                 + "cost", terms.get("Make-ready"), "no bus is paid for, so nothing is asked of buses");
         assertTrue(sources.notes().contains("Rules of “Make-ready”: published: Kestrow Electric Cooperative, make-ready terms, sheet "
-                + "52, effective 1 July 2025 (invented), 2025-07-01."), sources.notes().toString());
+                + "52, effective 1 July 2025 (invented for this example), 2025-07-01."), sources.notes().toString());
     }
 
     @Test

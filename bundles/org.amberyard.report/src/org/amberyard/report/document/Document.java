@@ -15,9 +15,10 @@ import java.util.stream.Stream;
  * @param mark what every page must say, such as that figures are not for submission; empty when there is nothing to say
  * @param sections sections
  * @param paper paper that it is laid out for
+ * @param setting how its text is set
  */
 public record Document(String name, String title, String subtitle, List<Fact> facts, String running, String mark,
-        List<Section> sections, Paper paper) {
+        List<Section> sections, Paper paper, TextSetting setting) {
 
     /** Something to know about the document. */
     public record Fact(String label, String value) {
@@ -31,12 +32,22 @@ public record Document(String name, String title, String subtitle, List<Fact> fa
     /** On letter paper. */
     public Document(String name, String title, String subtitle, List<Fact> facts, String running, String mark,
             List<Section> sections) {
-        this(name, title, subtitle, facts, running, mark, sections, Paper.LETTER);
+        this(name, title, subtitle, facts, running, mark, sections, Paper.LETTER, TextSetting.OPEN);
     }
 
     /** The same on other paper. */
     public Document on(Paper other) {
-        return new Document(name, title, subtitle, facts, running, mark, sections, other);
+        return new Document(name, title, subtitle, facts, running, mark, sections, other, setting);
+    }
+
+    /** The same with its text set close, so that it keeps to few pages. */
+    public Document close() {
+        return new Document(name, title, subtitle, facts, running, mark, sections, paper, TextSetting.CLOSE);
+    }
+
+    /** True where the title stands on a page in landscape, with the first section. */
+    boolean startsWide() {
+        return !sections.isEmpty() && sections.get(0).wide() && !sections.get(0).newPage();
     }
 
     /**

@@ -21,12 +21,14 @@ final class DocxPages {
 
     private final XWPFDocument docx;
     private final Paper paper;
+    private final int marginAbove;
     private boolean wide;
     private boolean breaksBefore;
 
-    DocxPages(XWPFDocument docx, Paper paper) {
+    DocxPages(XWPFDocument docx, Paper paper, TextSetting setting) {
         this.docx = docx;
         this.paper = paper;
+        this.marginAbove = (int) Math.round(INCH * setting.marginInches());
     }
 
     /** Width of the text, twentieths of a point. */
@@ -34,8 +36,13 @@ final class DocxPages {
         return (int) Math.round(POINT * paper.textWidth(wide));
     }
 
-    /** Head and foot of all pages. */
-    void start(String running, String mark) {
+    /**
+     * Head and foot of all pages.
+     *
+     * @param turned true where the first page is in landscape
+     */
+    void start(String running, String mark, boolean turned) {
+        wide = turned;
         XWPFFooter footer = docx.createFooter(HeaderFooterType.DEFAULT);
         // hard spaces keep the number of the page on one line, however long the rest is
         XWPFParagraph line = footer.createParagraph();
@@ -87,10 +94,10 @@ final class DocxPages {
         BigInteger side = BigInteger.valueOf(wide ? WIDE_MARGIN : MARGIN);
         margin.setLeft(side);
         margin.setRight(side);
-        margin.setTop(BigInteger.valueOf(MARGIN));
-        margin.setBottom(BigInteger.valueOf(MARGIN));
-        margin.setHeader(BigInteger.valueOf(INCH / 2));
-        margin.setFooter(BigInteger.valueOf(INCH / 2));
+        margin.setTop(BigInteger.valueOf(marginAbove));
+        margin.setBottom(BigInteger.valueOf(marginAbove));
+        margin.setHeader(BigInteger.valueOf(Math.min(INCH / 2, marginAbove / 2)));
+        margin.setFooter(BigInteger.valueOf(Math.min(INCH / 2, marginAbove / 2)));
         margin.setGutter(BigInteger.ZERO);
     }
 }

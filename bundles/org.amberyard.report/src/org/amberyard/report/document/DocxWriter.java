@@ -4,10 +4,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.amberyard.model.io.SteadyZip;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.xmlbeans.XmlException;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyle;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyles;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
 
 /** Writes a document for word processors: headings, captions and lists by styles, tables whose heads repeat. */
@@ -23,7 +27,7 @@ final class DocxWriter {
 
     private DocxWriter(Document document) {
         this.document = document;
-        this.pages = new DocxPages(docx, document.paper());
+        this.pages = new DocxPages(docx, document.paper(), document.setting());
         this.tables = new DocxTables(docx, pages);
         this.figures = new DocxFigures(docx, document.paper().figureWidth());
     }
@@ -37,7 +41,7 @@ final class DocxWriter {
 
     private byte[] written() throws IOException {
         addStyles();
-        pages.start(document.running(), document.mark());
+        pages.start(document.running(), document.mark(), document.startsWide());
         addTitle();
         for (int i = 0; i < document.sections().size(); i++) {
             pages.turn(document.sections().get(i));
@@ -51,9 +55,18 @@ final class DocxWriter {
     }
 
     private void addStyles() throws IOException {
-        byte[] xml = HtmlText.resource("styles.xml").getBytes(StandardCharsets.UTF_8);
+        CTStyles styles = styles(HtmlText.resource("styles.xml"));
+        String others = document.setting().styles();
+        if (!others.isEmpty()) {
+            Map<String, CTStyle> instead = styles(others).getStyleList().stream().collect(Collectors.toMap(CTStyle::getStyleId, s -> s));
+            styles.getStyleList().stream().filter(s -> instead.containsKey(s.getStyleId())).forEach(s -> s.set(instead.get(s.getStyleId())));
+        }
+        docx.createStyles().setStyles(styles);
+    }
+
+    private static CTStyles styles(String xml) throws IOException {
         try {
-            docx.createStyles().setStyles(StylesDocument.Factory.parse(new ByteArrayInputStream(xml)).getStyles());
+            return StylesDocument.Factory.parse(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8))).getStyles();
         } catch (XmlException e) {
             throw new IOException("The styles of documents cannot be read", e);
         }

@@ -65,7 +65,8 @@ final class HtmlText {
                 .append("</title>\n<meta name=\"subject\" content=\"")
                 .append(escaped(subject())).append("\"/><meta name=\"description\" content=\"").append(escaped(subject()))
                 .append("\"/>\n<style>\n").append(style()).append("</style>\n");
-        html.append(inHead).append("</head><body>\n<h1>").append(escaped(document.title())).append("</h1>\n");
+        html.append(inHead).append("</head><body>\n").append(document.startsWide() ? "<div class=\"wide\">\n" : "").append("<h1>")
+                .append(escaped(document.title())).append("</h1>\n");
         if (!document.subtitle().isEmpty()) {
             paragraph("subtitle", document.subtitle());
         }
@@ -75,6 +76,7 @@ final class HtmlText {
         facts();
         for (int i = 0; i < document.sections().size(); i++) {
             section(i, document.sections().get(i));
+            html.append(i == 0 && document.startsWide() ? "</div>\n" : "");
         }
         return html.append("</body></html>\n").toString();
     }
@@ -85,7 +87,7 @@ final class HtmlText {
 
     private String style() {
         Paper paper = document.paper();
-        return resource("page.css").replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
+        return (resource("page.css") + document.setting().css()).replace("UPRIGHT", points(paper.shortSide()) + " " + points(paper.longSide()))
                 .replace("LANDSCAPE", points(paper.longSide()) + " " + points(paper.shortSide()))
                 .replace("WIDE_TEXT", points(paper.textWidth(true))).replace("RUNNING", running()).replace("MARK", inCss(document.mark()));
     }

@@ -46,7 +46,7 @@ final class Appropriations {
                 .sum("“" + baseline + "”", "", CellFormat.MONEY, theirs::appropriated)
                 .sum("More than that", "", CellFormat.MONEY, y -> ours.appropriated(y) - theirs.appropriated(y))
                 .sums(EACH);
-        AwardCertainty.of(in).caveat().ifPresent(table::note);
+        AwardCertainty.of(in).caveat().ifPresent(c -> table.note("Not all awards are certain: see “What to decide”."));
         return table.of(years);
     }
 

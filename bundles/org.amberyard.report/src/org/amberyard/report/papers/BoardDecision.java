@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.amberyard.core.funding.Programme;
 import org.amberyard.core.plan.PlanResult;
 import org.amberyard.core.units.Unit;
@@ -13,9 +14,9 @@ import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
 import org.amberyard.report.document.Section;
 
-/** What a board is asked to decide: a recommendation, the questions with every part of the money, and a resolution to vote on. */
+/** What a board is asked to decide: a recommendation, and a resolution to vote on with every part of the money. */
 final class BoardDecision {
-    private static final String FORM = " The resolution is worded as is common practice, no source; counsel and the clerk adapt it.";
+    private static final String FORM = "Counsel and the clerk adapt the wording (" + SourceWords.ASSUMED + ").";
 
     private static final double KG_PER_TONNE = 1000;
 
@@ -33,13 +34,19 @@ final class BoardDecision {
 
     static Section of(PaperInput in) {
         BoardDecision decision = new BoardDecision(in);
-        return Section.of("What to decide", new Block.Paragraph(decision.recommendation()), new Block.Bullets(decision.questions()),
-                new Block.Paragraph(decision.resolution(), true));
+        List<String> words = Stream.of(Stream.of(decision.recommendation()), AppliedProgramme.paysNothing(in).stream(), decision.awards()
+                .stream(), Stream.of(FORM)).flatMap(s -> s).toList();
+        return Section.of("What to decide", new Block.Paragraph(String.join(" ", words)), new Block.Paragraph(decision.resolution(), true));
     }
 
     private String recommendation() {
-        return "Recommendation: to vote on “" + in.plan().name() + "”, with the other plans of table 1 as alternatives. "
-                + cheapest() + FORM;
+        return "Recommendation: to vote on “" + in.plan().name() + "”; table 1 has the alternatives. " + cheapest();
+    }
+
+    /** What becomes of own money where an award is not made. */
+    private Optional<String> awards() {
+        AwardCertainty certainty = AwardCertainty.of(in);
+        return certainty.caveat().map(c -> c + certainty.ownIfNotMade().map(o -> " " + o).orElse(""));
     }
 
     /** Which plan costs least, since the one that is proposed need not be it. */
@@ -57,24 +64,6 @@ final class BoardDecision {
         return CellFormat.WHOLE.print(CellFormat.WHOLE.rounded(Math.abs(saved))) + " " + unit + (saved < 0 ? " more" : " less");
     }
 
-    private List<String> questions() {
-        List<String> points = new ArrayList<>();
-        points.add("Whether to follow “" + in.plan().name() + "” as its plan of replacement, to be looked at again each year.");
-        if (money.total().signum() > 0) {
-            points.add("Whether to " + appliedTo().map(p -> "apply to " + amount(new Part(p, money.paidBy(p)))
-                    + (others().isEmpty() ? "" : ", to take " + words(others())) + ", and to ").orElse(others().isEmpty() ? ""
-                            : "take " + words(others()) + ", and to ")
-                    + "commit own money of " + amount(money.own())
-                    + " for the project of " + amount(money.total()) + " (money of the years of purchase).");
-        }
-        AppliedProgramme.paysNothing(in).ifPresent(points::add);
-        AwardCertainty certainty = AwardCertainty.of(in);
-        certainty.caveat().ifPresent(c -> points.add(c + certainty.ownIfNotMade().map(o -> " " + o).orElse("")));
-        points.add("Whether the utility is to be asked for service now, before buses are ordered.");
-        points.add("Who is responsible, and by when the board hears of it again: ______________________________");
-        return points;
-    }
-
     private String resolution() {
         StringBuilder text = new StringBuilder("RESOLVED, that the Board adopts “").append(in.plan().name())
                 .append("” as its plan of bus replacement, to be reviewed each year");
@@ -84,12 +73,23 @@ final class BoardDecision {
                 text.append("; accepts ").append(words(others()));
             }
             text.append("; commits ").append(amount(money.own())).append(" of own money to the project of ").append(amount(money.total()))
-                    .append(", subject to appropriation in each fiscal year");
-            if (money.isFunded()) {
-                text.append("; and directs that nothing that an award pays for is ordered before that award is made");
-            }
+                    .append(" (money of the years of purchase), subject to appropriation in each fiscal year");
         }
-        return text.append('.').toString();
+        List<String> directed = directed();
+        return text.append(directed.isEmpty() ? "" : "; directs that " + String.join(" and that ", directed))
+                .append("; and names ________________ to report by __________.").toString();
+    }
+
+    /** What must come first. */
+    private List<String> directed() {
+        List<String> first = new ArrayList<>();
+        if (in.plan().service().get(in.study().years() - 1).ports() > 0) {
+            first.add("the utility is asked for service before buses are ordered");
+        }
+        if (money.isFunded()) {
+            first.add("nothing that an award pays for is ordered before that award is made");
+        }
+        return first;
     }
 
     /** The programme that is still to be applied to; one that is committed already is only to be accepted. */

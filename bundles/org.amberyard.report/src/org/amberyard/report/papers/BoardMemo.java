@@ -13,16 +13,15 @@ import org.amberyard.report.Cautions;
 import org.amberyard.report.Headline;
 import org.amberyard.report.document.Block;
 import org.amberyard.report.document.CellFormat;
-import org.amberyard.report.document.DataTable;
 import org.amberyard.report.document.Document;
 import org.amberyard.report.document.Section;
 import org.amberyard.report.document.TableBuilder;
 
-/** The memo to the board: question, answer, money by year, risks, what to decide. */
+/** The memo to the board, two pages: question, answer, what to decide, money by year, risks. */
 final class BoardMemo {
     private static final String TITLE = "Memo to the board";
     /** Height over width: low enough for the first page. */
-    private static final double FIRST_CHART_HEIGHT = 0.38;
+    private static final double FIRST_CHART_HEIGHT = 0.36;
     private final PaperInput in;
 
     private BoardMemo(PaperInput in) {
@@ -31,13 +30,13 @@ final class BoardMemo {
 
     static Document of(PaperInput in) {
         BoardMemo memo = new BoardMemo(in);
-        return new Document("board-memo", TITLE, in.study().name(), in.documentFacts(), in.running(TITLE), "",
-                List.of(memo.question(), memo.answer(), memo.money(), memo.risks(), BoardDecision.of(in), cautions()));
+        return new Document("board-memo", TITLE, in.study().name(), in.factsInShort(), in.running(TITLE), "",
+                List.of(memo.question(), memo.answer(), BoardDecision.of(in), memo.money(), memo.risks(), cautions())).close();
     }
 
     private Section question() {
         String description = in.facts().description();
-        return Section.of("The question", new Block.Paragraph(description.isEmpty()
+        return Section.of("", new Block.Paragraph(description.isEmpty()
                 ? "Should the fleet go electric as the plan “" + in.plan().name() + "” has it, and what does it cost beside “"
                         + in.result().baseline().name() + "”?"
                 : description));
@@ -47,9 +46,8 @@ final class BoardMemo {
         List<Block> blocks = new ArrayList<>();
         Optional<Headline> headline = Headline.of(in.result(), in.system()).stream().filter(h -> h.plan() == in.planIndex())
                 .findFirst();
-        Optional<String> caveat = AwardCertainty.of(in).caveat();
         headline.ifPresentOrElse(h -> blocks.addAll(List.of(new Block.Paragraph(h.cost(), true),
-                new Block.Paragraph(h.routes() + " " + h.service() + caveat.map(c -> " " + c).orElse("")))),
+                new Block.Paragraph(h.routes() + " " + h.service()))),
                 () -> blocks.add(new Block.Paragraph("“" + in.plan().name()
                         + "” is the plan that the others are compared with.", true)));
         blocks.addAll(List.of(alternatives(), new Block.Figure(CumulativeCostChart.of(in.result(), in.system(), ChartTheme.light()),
@@ -58,23 +56,24 @@ final class BoardMemo {
         return new Section("The answer", false, false, blocks);
     }
 
-    private DataTable alternatives() {
-        return new TableBuilder<PlanResult>("Plans", "Table 1. The plans side by side").text("Plan", 2.4, PlanResult::name)
+    private Block alternatives() {
+        return Block.Condensed.close(new TableBuilder<PlanResult>("Plans", "Table 1. The plans side by side").text("Plan", 2.4, PlanResult::name)
                 .number("Present cost", in.currency(), CellFormat.MONEY, p -> p.measures().presentCost())
                 .number("Above “" + in.result().baseline().name() + "”", in.currency(), CellFormat.MONEY,
                         p -> p.measures().presentCost() - in.result().baseline().measures().presentCost())
                 .number("A year, level", in.currency(), CellFormat.MONEY, p -> p.measures().annualEquivalent())
                 .number("Fuel", in.symbol(Unit.LITRE), CellFormat.WHOLE, p -> in.shown(Unit.LITRE, p.measures().fuelL()))
                 .number("Greenhouse gas", "t CO2e", CellFormat.WHOLE, p -> p.measures().co2eKg() / 1000)
-                .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself.").of(in.result()
-                        .plans());
+                .note(in.moneyWords() + " What is left at the end is credited. Each figure is rounded by itself. "
+                        + in.facts().assumptions().words())
+                .of(in.result().plans()));
     }
 
     private Section money() {
-        return new Section("Money by year", false, true, List.of(new Block.Paragraph("What must be appropriated in each fiscal "
-                + "year, in money of the year, all sources counted; money that comes in is negative. " + reconciled()),
-                Appropriations.of(in, "Table 2. To be appropriated, " + in.currency()),
-                ReplacementYears.of(in, "Table 3. Which buses are replaced when, and by what")));
+        return Section.of("Money by year", new Block.Paragraph("What must be appropriated in each fiscal year, in money of the year, from "
+                + "all sources; money that comes in is negative. " + reconciled()),
+                Block.Condensed.close(Appropriations.of(in, "Table 2. To be appropriated, " + in.currency())),
+                Block.Condensed.close(ReplacementYears.of(in, "Table 3. Which buses come when, and in which places")));
     }
 
     /** Both tables say “more”, of sums that are not the same. */
@@ -96,6 +95,6 @@ final class BoardMemo {
     }
 
     private static Section cautions() {
-        return Section.of("", new Block.Caution(Cautions.text()));
+        return Section.of("", new Block.Caution(Cautions.inShort() + " Methods and inputs: see the consultant's appendix."));
     }
 }

@@ -32,7 +32,7 @@ final class CostOfATon {
     private static final CellFormat FINEST = CellFormat.decimals(4);
     private static final int DIGITS = 3;
     private static final int LEAST_DIGITS = 2;
-    private static final String ROUNDING = "The cost of a ton has three significant digits (common practice, no source), fewer where the "
+    private static final String ROUNDING = "The cost of a ton has three significant digits (" + SourceWords.ASSUMED + "), fewer where the "
             + "printed tons have fewer; where these have less than two, or nothing is reduced, it is not meaningful.";
 
     private final PaperInput in;

@@ -20,6 +20,10 @@ public enum DocumentKind {
     BOARD("board", "Memo to the board", written((in, progress) -> BoardMemo.of(in))),
     /** Load letter to the utility. */
     UTILITY("utility", "Load letter to the utility", written((in, progress) -> UtilityLetter.of(in))),
+    /** Who stands where by year. */
+    SCHEDULE("schedule", "Replacement schedule", written((in, progress) -> SchedulePaper.of(in))),
+    /** Routes and electric types, for dispatch. */
+    ROUTES("routes", "Route suitability list", written((in, progress) -> RouteListPaper.of(in))),
     /** Calendar of the shop. */
     SHOP("shop", "Calendar of the shop", written((in, progress) -> ShopPaper.of(in))),
     /** Methods, results and inputs. */

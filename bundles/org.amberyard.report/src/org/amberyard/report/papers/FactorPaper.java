@@ -21,7 +21,7 @@ final class FactorPaper {
         String us = in.system() == UnitSystem.US ? "_us" : "";
         List<Together> rows = Together.of(ResultLine.all(table, in.plan().name()).stream(),
                 l -> List.of(l.text("group"), l.text("cause"), l.text("unit" + us), l.text("used"), l.text("region"), quality(l),
-                        l.text("citation"), l.text("date")),
+                        SourceWords.of(l.text("citation")), l.text("date")),
                 l -> (l.text("pollutant") + " " + CellFormat.VALUE.print(InputFigure.orWords(l, "value" + us))).strip());
         DataTable grouped = new TableBuilder<Together>(whole.name(), whole.title()).text("Holds for", t -> t.key(0))
                 .text("By", t -> t.key(1)).text("Factors", Together::words).text("Unit", 0.8, t -> t.key(2))

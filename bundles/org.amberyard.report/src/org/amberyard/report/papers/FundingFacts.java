@@ -59,7 +59,7 @@ record FundingFacts(Map<String, Secured> programmes, Map<String, Secured> own) {
     }
 
     private static Secured secured(AwardStatus status, String letter, String restrictions) {
-        return new Secured(status == AwardStatus.NOT_SAID ? "" : status.getLiteral(), status == AwardStatus.COMMITTED, text(letter),
+        return new Secured(status == AwardStatus.NOT_SAID ? "" : status.getLiteral(), status == AwardStatus.COMMITTED, SourceWords.of(text(letter)),
                 text(restrictions));
     }
 

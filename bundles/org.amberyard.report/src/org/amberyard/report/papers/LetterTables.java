@@ -57,7 +57,7 @@ final class LetterTables {
                 Item.of("Service address", site.address()), Item.of("Requested in-service date", firstPorts())));
         ResultLine.of(in, "load_letter").stream().filter(l -> SAID_ELSEWHERE.stream().noneMatch(l.text("item")::startsWith))
                 .forEach(l -> {
-                    rows.add(new Item(l.text("item"), l.text("value"), l.text("unit"), l.text("source")));
+                    rows.add(new Item(l.text("item"), l.text("value"), l.text("unit"), SourceWords.of(l.text("source"))));
                     if (l.text("item").startsWith("Existing peak")) {
                         rows.add(Item.of("Date of the existing peak", site.peakDate()));
                     }

@@ -144,7 +144,7 @@ final class NeedPapers {
         return new TableBuilder<Course>("T14b", "T14b. Training").text("Who", 2, Course::who).text("What", 4, Course::what)
                 .text("People by the study", 1, Course::people).toFill("People").toFill("Hours each").toFill("Cost")
                 .toFill("By whom", 1.3)
-                .note("Courses are common practice, no source; the vehicle maker and the authority having jurisdiction decide.")
+                .note("Courses: " + SourceWords.ASSUMED + "; the vehicle maker and the authority having jurisdiction decide.")
                 .of(rows);
     }
 }

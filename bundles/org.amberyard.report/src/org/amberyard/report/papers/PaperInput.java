@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.amberyard.core.money.MoneyBasis;
 import org.amberyard.core.money.MoneyRules;
 import org.amberyard.core.plan.Comparison;
@@ -28,6 +29,7 @@ import org.amberyard.report.document.Document;
  * @param whatIf what a what-if of the study as it is has found; empty where none was run
  */
 public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, PaperChoices choices, Optional<WhatIfResults> whatIf) {
+    private static final Set<String> SAID_BESIDE = Set.of("Project", "Years");
 
     /** Without a what-if. */
     public PaperInput(StudyResult result, int planIndex, StudyFacts facts, PaperChoices choices) {
@@ -99,6 +101,11 @@ public record PaperInput(StudyResult result, int planIndex, StudyFacts facts, Pa
         lines.add(new Document.Fact("Version", "study " + facts.version() + ", computed by Amberyard " + EngineVersion.VALUE));
         lines.add(choices.dated().map(d -> new Document.Fact("Evaluated", d)).orElse(new Document.Fact("Date", ApplicantFacts.BLANK)));
         return lines;
+    }
+
+    /** The same in few lines, where the title has the project and the document its years. */
+    List<Document.Fact> factsInShort() {
+        return documentFacts().stream().filter(f -> !SAID_BESIDE.contains(f.label())).toList();
     }
 
     /** The line at the foot of every page. */

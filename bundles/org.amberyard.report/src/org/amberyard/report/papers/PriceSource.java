@@ -10,6 +10,6 @@ final class PriceSource {
     }
 
     static String of(VehicleType type) {
-        return InputSource.of(type, VehiclesPackage.Literals.VEHICLE_TYPE__PURCHASE_PRICE).words();
+        return SourceWords.of(InputSource.of(type, VehiclesPackage.Literals.VEHICLE_TYPE__PURCHASE_PRICE).words());
     }
 }

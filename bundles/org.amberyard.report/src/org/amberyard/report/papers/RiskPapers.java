@@ -33,12 +33,13 @@ final class RiskPapers {
      * @param what what can happen
      * @param evidence what the study says
      * @param answer what is done about it
-     * @param more where the justification tables say more; may be empty
+     * @param more what only the justification tables say; may be empty
+     * @param found true where the evidence is a result, false where it is how the study counts
      */
-    record Risk(String what, String evidence, String answer, String more) {
+    record Risk(String what, String evidence, String answer, String more, boolean found) {
         /** For a document without the justification tables. */
         String sentence() {
-            return what + ". " + evidence + " " + answer;
+            return what + "." + (found ? spaced(evidence) : "") + spaced(answer);
         }
     }
 
@@ -63,9 +64,9 @@ final class RiskPapers {
         papers.add("Prices move", "The plan's cost rests on prices of buses, fuel and electricity over "
                 + in.study().years() + " years." + spaced(SensitivityPapers.words(in)),
                 "Reviewed yearly.", "Table T18 says at which price the answer turns.");
-        papers.add("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
-                "Old buses are kept until the new ones are accepted; ports are energized first.");
-        papers.add("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
+        papers.addCounted("A bus comes late, or before its port", "The study has buses and ports in service at the start of their year.",
+                "Old buses stay until new ones are accepted; ports come first.");
+        papers.addCounted("Chargers or buses stand", "The study counts failures to be expected, not every outage.",
                 "Spares that can do the longest route, a port more than needed, terms of service in the purchase.");
         return List.copyOf(papers.risks);
     }
@@ -79,7 +80,11 @@ final class RiskPapers {
     }
 
     private void add(String what, String evidence, String answer, String more) {
-        risks.add(new Risk(what, evidence, answer, more));
+        risks.add(new Risk(what, evidence, answer, more, true));
+    }
+
+    private void addCounted(String what, String evidence, String answer) {
+        risks.add(new Risk(what, evidence, answer, "", false));
     }
 
     private void addRange() {
@@ -88,10 +93,10 @@ final class RiskPapers {
         List<String> fails = electric.stream().filter(a -> !a.passesAged(midday))
                 .map(a -> in.study().duty().routes().get(a.route()).name()).toList();
         add("A bus does not come home on the worst morning", fails.isEmpty()
-                ? "All " + electric.size() + " routes that go electric hold on the coldest operated day, with an aged pack too."
+                ? "All " + electric.size() + " electric routes hold on the coldest operated day, with an aged pack too."
                 : "With an aged pack " + String.join(", ", fails) + " of " + electric.size()
                         + " electric routes fail on the coldest operated day.",
-                "Buses are put on shorter routes as their packs age, charged between runs, or get a new pack in time.",
+                "As packs age, buses move to shorter routes, charge between runs or get a new pack.",
                 "See table T16.");
     }
 
@@ -105,8 +110,7 @@ final class RiskPapers {
             add("Load management fails", "All ports at full power would exceed the service from "
                     + in.calendar(connected.getAsInt())
                     + "; charging as planned stays within it.",
-                    "A listed load-management system that fails safe, or a larger "
-                            + "service.");
+                    "A listed system that fails safe, or a larger service.");
         } else {
             add("The service is too small", "All ports at full power stay within it in every year.",
                     "The utility confirms it in writing.");
@@ -119,15 +123,11 @@ final class RiskPapers {
 
     private void addFunding() {
         ProjectMoney money = ProjectMoney.of(in);
-        for (Programme programme : in.study().funding().programmes()) {
-            if (money.paidBy(programme.name()).signum() > 0) {
-                add("“" + programme.name() + "” pays less, later or nothing", "The plan counts on " + in.currency() + " "
-                        + CellFormat.MONEY.print(money.paidBy(programme.name())) + " of it in money of the years of purchase"
-                        + (programme.isCertain() ? ", taken as certain" : "; its probability is " + CellFormat.PERCENT.print(
-                                CellFormat.PERCENT.rounded(programme.probability())))
-                        + status(in.facts().funding().ofProgramme(programme.name())) + ".",
-                        "Orders wait for the award; own money stands by, or the plan shrinks.");
-            }
+        List<String> paid = in.study().funding().programmes().stream().filter(p -> money.paidBy(p.name()).signum() > 0)
+                .map(p -> counted(p, money.paidBy(p.name()))).toList();
+        if (!paid.isEmpty()) {
+            add("A programme pays less, later or nothing", "The plan counts on " + String.join(" and on ", paid)
+                    + ", in money of the years of purchase.", "Orders wait for the award; own money stands by, or the plan shrinks.");
         }
         ProgrammeMatch.all(in, money).stream().filter(m -> m.isAsked() && !m.open().isEmpty()).forEach(m -> add("The match of “"
                 + m.programme().name() + "” is not secured",
@@ -138,6 +138,12 @@ final class RiskPapers {
                 "See table T5c."));
     }
 
+    private String counted(Programme programme, BigDecimal paid) {
+        return "“" + programme.name() + "” for " + in.currency() + " " + CellFormat.MONEY.print(paid) + " (" + (programme.isCertain()
+                ? "taken as certain" : "probability " + CellFormat.PERCENT.print(CellFormat.PERCENT.rounded(programme.probability())))
+                + status(in.facts().funding().ofProgramme(programme.name())) + ")";
+    }
+
     private static String status(FundingFacts.Secured secured) {
         return secured.status().isEmpty() || secured.committed() ? "" : "; it is " + secured.status();
     }
@@ -146,8 +152,8 @@ final class RiskPapers {
         long replaced = in.plan().fleet().events().stream().filter(FleetEvent.PackReplaced.class::isInstance).count();
         double cost = in.plan().ledger().amount(CostCategory.BATTERY_REPLACEMENT);
         add("Packs age faster than thought", replaced == 0 ? "No pack is replaced within the study." : replaced
-                + (replaced == 1 ? " pack is" : " packs are") + " replaced within the study for " + in.statedMoney() + " "
-                + CellFormat.MONEY.print(CellFormat.MONEY.rounded(cost)) + ".", "Health is measured each year. " + warranties());
+                + (replaced == 1 ? " pack is" : " packs are") + " replaced for " + in.statedMoney() + " "
+                + CellFormat.MONEY.print(CellFormat.MONEY.rounded(cost)) + ".", "Health is measured yearly.", warranties());
     }
 
     /** What makers promise of the packs that the plan has, as the types hold it. */

@@ -32,7 +32,7 @@ record RuleSources(Map<String, Map<String, String>> notes) {
 
     private static String words(SourceNote note) {
         boolean dated = note.getDate() != null && !note.getDate().isBlank();
-        return new InputSource(note.getQuality().getLiteral(), note.getCitation(), note.getDate()).words() + (dated ? "" : ", undated");
+        return new InputSource(note.getQuality().getLiteral(), SourceWords.of(note.getCitation()), note.getDate()).words() + (dated ? "" : ", undated");
     }
 
     /** The source of a field of a programme, or of all that it says. */

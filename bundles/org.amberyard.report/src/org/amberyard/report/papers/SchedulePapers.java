@@ -97,7 +97,7 @@ final class SchedulePapers {
         List<String> early = dated.stream().filter(m -> m.what().equals(ORDER) && award.filter(LocalDate.parse(m.date())::isBefore)
                 .isPresent()).map(Milestone::whose).toList();
         return early.isEmpty() ? Optional.empty() : Optional.of("To be ordered before the award: " + String.join("; ", early)
-                + ". Programmes seldom pay for what is ordered before (common practice, no source); see the notice.");
+                + ". Programmes seldom pay for what is ordered before (" + SourceWords.ASSUMED + "); see the notice.");
     }
 
     /** Milestones of a day that differ only in whose they are, as one. */

@@ -63,7 +63,7 @@ record ServiceFacts(String address, String utility, String account, String meter
             supplies.put(type.getName(), new Supply(type.getSupplyPhases(), type.getSupplyVoltageV(), type.getSupplyPowerFactor()));
         }
         return new ServiceFacts(text(depot.getServiceAddress()), text(depot.getUtility()), text(depot.getUtilityAccount()),
-                text(depot.getMeterNumber()), text(depot.getBuildingPeakDate()), text(depot.getLoadManagement()),
+                text(depot.getMeterNumber()), text(depot.getBuildingPeakDate()), SourceWords.of(text(depot.getLoadManagement())),
                 depot.getLoadManagementKw(), supplies);
     }
 

@@ -19,7 +19,7 @@ final class SourceList {
      */
     record Source(String citation, String quality, String date) {
         static Source of(ResultLine line, String citation) {
-            return new Source(line.text(citation), line.text("quality"), line.text("date"));
+            return new Source(SourceWords.of(line.text(citation)), line.text("quality"), line.text("date"));
         }
     }
 

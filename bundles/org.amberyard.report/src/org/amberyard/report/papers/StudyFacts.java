@@ -17,7 +17,7 @@ import org.amberyard.study.StudyUnits;
  * What documents say of a study beside its results: numbers and names that no calculation needs, and the inputs with their
  * sources. A copy, so that documents can be made while the study is edited.
  *
- * @param version a short sum over everything in the study
+ * @param assumptions what all plans stand on, with the version of the study
  * @param description description of the study; may be empty
  * @param system units of the study
  * @param buses buses of today by their number
@@ -31,7 +31,7 @@ import org.amberyard.study.StudyUnits;
  * @param funding how far sources of money are secured
  * @param narratives texts for applications
  */
-public record StudyFacts(String version, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
+public record StudyFacts(Assumptions assumptions, String description, UnitSystem system, Map<String, BusFacts> buses, Map<String, TypeFacts> types,
         Map<String, String> routes, ResultTable inputs, ApplicantFacts applicant,
         ServiceFacts service, RuleSources rules, ProgrammeDates dates, FundingFacts funding, List<NarrativeFacts> narratives) {
     /**
@@ -59,9 +59,14 @@ public record StudyFacts(String version, String description, UnitSystem system, 
         for (Route route : study.getRoutes()) {
             routes.put(route.getName(), text(route.getDescription()));
         }
-        return new StudyFacts(StudyVersion.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs,
+        return new StudyFacts(Assumptions.of(study), text(study.getDescription()), StudyUnits.of(study), buses, types, routes, inputs,
                 ApplicantFacts.of(study), ServiceFacts.of(study.getDepot()), RuleSources.of(study),
                 ProgrammeDates.of(study), FundingFacts.of(study), NarrativeFacts.of(study));
+    }
+
+    /** A short sum over everything in the study. */
+    String version() {
+        return assumptions.version();
     }
 
     private static String text(String value) {

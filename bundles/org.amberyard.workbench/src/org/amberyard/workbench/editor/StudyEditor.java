@@ -40,6 +40,8 @@ public final class StudyEditor extends EditorPart implements ISaveablePart2 {
     private final SessionListener listener = new SessionListener() {
         @Override
         public void studyChanged(StudySession changed) {
+            // what was refused before is no longer what was done last
+            statusLine().setErrorMessage(null);
             shownPage().ifPresent(StudyPage::update);
         }
 
