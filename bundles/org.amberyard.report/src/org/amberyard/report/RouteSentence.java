@@ -34,7 +34,8 @@ final class RouteSentence {
         List<CoverYear> years = result.covers().get(plan);
         String without = years.stream().flatMap(y -> y.undriven().stream()).distinct().sorted()
                 .map(route -> result.input().duty().routes().get(route).name() + " from " + years.stream().filter(y -> y.undriven().contains(route))
-                        .mapToInt(y -> result.input().baseYear() + y.year()).min().orElseThrow()).collect(Collectors.joining(", "));
+                        .mapToInt(y -> result.input().baseYear() + y.year()).min().orElseThrow())
+                .collect(Collectors.joining(", "));
         return without.isEmpty() ? "" : " Without a bus: " + without + "; the plan costs less than what is to be driven.";
     }
 
