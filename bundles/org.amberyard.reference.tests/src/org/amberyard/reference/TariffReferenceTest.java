@@ -113,7 +113,7 @@ class TariffReferenceTest {
                         new PrintedLine("Energy, next 450 kWh", 22.05), new PrintedLine("Energy, over 700 kWh", 22.30),
                         new PrintedLine("Power cost", 102), new PrintedLine("Sales tax", 1.70)),
                 OptionalDouble.of(171.55));
-        BillRecord record = new BillRecord(printed, seymour(blocks("Energy", 0, 0.064, 250, 0.049, 700, 0.0446)), List.of(), ContractStart.longAgo(1));
+        BillRecord record = new BillRecord(0, printed, seymour(blocks("Energy", 0, 0.064, 250, 0.049, 700, 0.0446)), List.of(), ContractStart.longAgo(1));
         BillAudit audit = new BillRecords(List.of(record), load).audits().get(0);
         assertEquals(AuditVerdict.AGREES, audit.verdict());
         assertEquals(0, audit.difference().orElseThrow(), 1e-9);

@@ -44,8 +44,8 @@ class AuditTablesTest {
         double[] kw = new double[24];
         Arrays.fill(kw, 10);
         BillRecords records = new BillRecords(
-                List.of(new BillRecord(printed, tariff, List.of(), ContractStart.longAgo(1)),
-                        new BillRecord(later, tariff, List.of(), ContractStart.longAgo(1))),
+                List.of(new BillRecord(0, printed, tariff, List.of(), ContractStart.longAgo(1)),
+                        new BillRecord(0, later, tariff, List.of(), ContractStart.longAgo(1))),
                 new DatedLoad(PERIOD.dates().stream().map(d -> new MeteredDay(d, kw)).toList()));
         DepotInput d = s.depot();
         return new StudyInput(s.name(), s.currency(), s.baseYear(), s.years(), s.money(), s.duty(), s.types(), s.buses(),

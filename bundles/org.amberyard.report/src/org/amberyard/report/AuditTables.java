@@ -67,7 +67,7 @@ final class AuditTables {
                 .optional("printed_kw", "Demand printed", Unit.KILOWATT, "Demand on the bill; no figure where it does not say.", a -> printed(a).kw())
                 .optional("metered_kw", "Demand metered", Unit.KILOWATT, "Highest demand by the interval data of these days.",
                         a -> metered(a, a.meteredKw()))
-                .text("remark", "Remark", "What to look at first, which days are missing, and which earlier months a ratchet cannot see.",
+                .text("remark", "Remark", "What to look at first, which days and amounts are missing, and which earlier months a ratchet cannot see.",
                         AuditTables::remark);
     }
 
@@ -79,6 +79,9 @@ final class AuditTables {
         List<String> remarks = new ArrayList<>();
         if (!audit.missing().isEmpty()) {
             remarks.add("The meter’s data lack " + audit.missingWords() + ".");
+        }
+        if (!printed(audit).without().isEmpty()) {
+            remarks.add("Lines whose amount has not been entered are left out: " + String.join(", ", printed(audit).without()) + ".");
         }
         if (audit.energyDiffers()) {
             remarks.add("The energy of the data is not that of the bill: look at the data first.");

@@ -1,13 +1,18 @@
 package org.amberyard.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.amberyard.core.audit.AuditVerdict;
 import org.amberyard.core.audit.BillAudit;
+import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.MeterBill;
+import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.validation.Finding;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -68,5 +73,43 @@ class BillFindingsTest {
     void theTariffInUseIsTakenWhereNoneIsNamed() {
         bill.setTariff(null);
         assertEquals("KE-EVD", audit().bill().tariff().name());
+    }
+
+    /** Another bill of the same name, and one whose period is not known before both: what is found goes to the bill that it is of. */
+    @Test
+    void whatIsFoundGoesToItsBill() {
+        MeterBill other = EcoreUtil.copy(bill);
+        study.getDepot().getMeterBills().add(0, DepotFactory.eINSTANCE.createMeterBill());
+        study.getDepot().getMeterBills().add(other);
+        other.setTotal(4600.0);
+        List<Finding> found = new BillFindings(study, BillCompiler.compile(study.getDepot())).list();
+        assertEquals(1, found.size());
+        assertSame(other, found.get(0).element());
+    }
+
+    /** Of 4,240 in lines one has not been entered; where the bill tells its total, only that line is missing. */
+    @Test
+    void aLineWithoutAmountIsLeftOutInWords() {
+        bill.getLines().get(1).setAmount(null);
+        String name = bill.getLines().get(1).getLine();
+        assertEquals(List.of(name), audit().bill().printed().without());
+        assertEquals(bill.getLines().size() - 1, audit().bill().printed().lines().size());
+        assertEquals(List.of(), found());
+        bill.setTotal(null);
+        assertEquals(1, found().stream().filter(m -> m.endsWith(
+                "Amounts of lines of the bill have not been entered: " + name + "; enter them or the total first.")).count());
+    }
+
+    /** A bill that is half entered, a day twice and one with a series that is none stop no study. */
+    @Test
+    void unfinishedBillsAndDaysStopNoStudy() {
+        study.getDepot().getMeterBills().add(DepotFactory.eINSTANCE.createMeterBill());
+        study.getDepot().getMeterDays().add(EcoreUtil.copy(study.getDepot().getMeterDays().get(0)));
+        MeterDay broken = DepotFactory.eINSTANCE.createMeterDay();
+        broken.setDate("2026-03-01");
+        broken.setLoadKw("1 2 three");
+        study.getDepot().getMeterDays().add(broken);
+        assertTrue(StudyFindings.canEvaluate(StudyFindings.of(study)));
+        assertEquals(-13.34, audit().difference().orElseThrow(), 1e-9);
     }
 }

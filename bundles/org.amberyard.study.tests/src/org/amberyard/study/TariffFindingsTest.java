@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.amberyard.model.depot.DepotFactory;
+import org.amberyard.model.depot.FlatTariff;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.TariffCharge;
 import org.amberyard.model.depot.TariffDays;
@@ -105,5 +106,27 @@ class TariffFindingsTest {
         energy("Off-peak", TariffDays.ALL, 22, 6, 0.1);
         assertEquals(List.of(), findings());
         assertEquals(others + 1, StudyCompiler.compile(study).depot().alternatives().size());
+    }
+
+    private List<String> ofFlat(double monthly, double perKwh, double riderPerKwh, double perKw) {
+        FlatTariff flat = DepotFactory.eINSTANCE.createFlatTariff();
+        flat.setName("F");
+        flat.setMonthlyCharge(monthly);
+        flat.setEnergyPricePerKwh(perKwh);
+        flat.setRiderPerKwh(riderPerKwh);
+        flat.setDemandPricePerKw(perKw);
+        study.getDepot().setTariff(flat);
+        return StudyFindings.of(study).stream().filter(f -> f.element() == flat).map(f -> f.severity() + ": " + f.message()).toList();
+    }
+
+    /** A flat tariff without any price is refused; a rider is a price; a monthly charge alone may be meant. */
+    @Test
+    void aFlatTariffNeedsAPrice() {
+        assertEquals(List.of("ERROR: Flat tariff F: its prices have not been given; enter those of the tariff sheet."), ofFlat(0, 0, 0, 0));
+        assertEquals(List.of("WARNING: Flat tariff F: it asks a monthly charge and nothing per kWh or kW; enter the prices of the tariff sheet."),
+                ofFlat(25, 0, 0, 0));
+        assertEquals(List.of(), ofFlat(0, 0, 0.02, 0));
+        assertEquals(List.of(), ofFlat(25, 0, 0.02, 0));
+        assertEquals(List.of(), ofFlat(0, 0, 0, 12));
     }
 }

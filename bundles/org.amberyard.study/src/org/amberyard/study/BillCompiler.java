@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.amberyard.core.audit.BillRecord;
 import org.amberyard.core.audit.BillRecords;
 import org.amberyard.core.audit.PrintedBill;
@@ -17,7 +18,9 @@ import org.amberyard.model.depot.MeterBill;
 import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.depot.ScheduledTariff;
 import org.amberyard.model.depot.Tariff;
+import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.IsoDay;
+import org.amberyard.model.meta.LoadSeries;
 import org.amberyard.model.meta.NumberSeries;
 
 /** Compiles printed bills and the days of the meter by which they are worked out again. */
@@ -28,11 +31,14 @@ final class BillCompiler {
     /** The bills whose period is known and whose tariff can be billed; findings name the others. */
     static BillRecords compile(Depot depot) {
         List<MeteredDay> days = depot.getMeterDays().stream().flatMap(d -> day(d).stream()).toList();
-        return new BillRecords(depot.getMeterBills().stream().flatMap(b -> record(b, depot).stream()).toList(), new DatedLoad(days));
+        List<BillRecord> bills = IntStream.range(0, depot.getMeterBills().size()).boxed().flatMap(place -> record(place, depot).stream()).toList();
+        return new BillRecords(bills, new DatedLoad(days));
     }
 
+    /** A day whose date and loads are sound; of others findings tell. */
     private static Optional<MeteredDay> day(MeterDay day) {
-        return IsoDay.of(day.getDate()).map(date -> new MeteredDay(date, NumberSeries.parse(day.getLoadKw())));
+        return IsoDay.of(day.getDate()).filter(d -> LoadSeries.trouble(day.getLoadKw()).isEmpty())
+                .map(date -> new MeteredDay(date, NumberSeries.parse(day.getLoadKw())));
     }
 
     /** The tariff by which a bill's meter is billed: its own, else the one in use. */
@@ -40,19 +46,23 @@ final class BillCompiler {
         return bill.getTariff() == null ? depot.getTariff() : bill.getTariff();
     }
 
-    private static Optional<BillRecord> record(MeterBill bill, Depot depot) {
+    private static Optional<BillRecord> record(int place, Depot depot) {
+        MeterBill bill = depot.getMeterBills().get(place);
         Tariff tariff = tariff(bill, depot);
         return period(bill).filter(p -> tariff != null && TariffFaults.of(tariff).isEmpty()).map(period -> {
             org.amberyard.core.tariff.Tariff compiled = TariffCompiler.compile(tariff);
-            return new BillRecord(printed(bill, period), compiled,
+            return new BillRecord(place, printed(bill, period), compiled,
                     tariff instanceof ScheduledTariff byHours ? HolidayText.parse(byHours.getHolidays()) : List.of(),
                     new ContractStart(tariff instanceof ScheduledTariff dated ? dated.getContractStartYear() : 0, compiled.settledYear()));
         });
     }
 
     private static PrintedBill printed(MeterBill bill, BillingPeriod period) {
-        return new PrintedBill(bill.getName(), period, known(bill.getEnergyKwh()), known(bill.getDemandKw()),
-                bill.getLines().stream().map(l -> new PrintedLine(l.getLine(), l.getAmount())).toList(), known(bill.getTotal()));
+        List<PrintedLine> lines = bill.getLines().stream().filter(l -> l.getAmount() != null)
+                .map(l -> new PrintedLine(ElementNames.of(l), l.getAmount())).toList();
+        List<String> without = bill.getLines().stream().filter(l -> l.getAmount() == null).map(ElementNames::of).toList();
+        return new PrintedBill(ElementNames.of(bill), period, known(bill.getEnergyKwh()), known(bill.getDemandKw()), lines, without,
+                known(bill.getTotal()));
     }
 
     private static Optional<BillingPeriod> period(MeterBill bill) {

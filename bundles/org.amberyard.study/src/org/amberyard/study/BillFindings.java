@@ -26,18 +26,17 @@ final class BillFindings {
     List<Finding> list() {
         List<Finding> findings = new ArrayList<>();
         for (BillAudit audit : bills.audits()) {
-            study.getDepot().getMeterBills().stream().filter(b -> audit.bill().printed().name().equals(b.getName())).findFirst()
-                    .ifPresent(b -> add(b, audit, findings));
+            add(study.getDepot().getMeterBills().get(audit.bill().place()), audit, findings);
         }
         return List.copyOf(findings);
     }
 
     private void add(MeterBill bill, BillAudit audit, List<Finding> findings) {
         if (audit.verdict() == AuditVerdict.NOT_COVERED) {
-            findings.add(new Finding(Severity.INFO, bill, Literals.METER_BILL__FIRST_DAY, "Bill " + bill.getName()
+            findings.add(new Finding(Severity.INFO, bill, Literals.METER_BILL__FIRST_DAY, "Bill " + audit.bill().printed().name()
                     + " cannot be worked out again: the meter’s data lack " + audit.missingWords() + "; import interval data of these days."));
         } else if (audit.verdict() != AuditVerdict.AGREES) {
-            findings.add(new Finding(Severity.WARNING, bill, field(audit), differs(bill, audit) + cause(audit)));
+            findings.add(new Finding(Severity.WARNING, bill, field(audit), differs(audit) + cause(audit)));
         }
     }
 
@@ -46,15 +45,19 @@ final class BillFindings {
                 : audit.demandDiffers() ? Literals.METER_BILL__DEMAND_KW : Literals.METER_BILL__TOTAL;
     }
 
-    private static String differs(MeterBill bill, BillAudit audit) {
+    private static String differs(BillAudit audit) {
         double difference = audit.difference().orElse(0);
         String share = audit.differenceShare().isPresent()
                 ? String.format(Locale.ROOT, " (%.1f %%)", 100 * Math.abs(audit.differenceShare().getAsDouble())) : "";
-        return String.format(Locale.ROOT, "Bill %s: tariff %s asks %,.2f%s %s than was printed. ", bill.getName(), audit.bill().tariff().name(),
+        return String.format(Locale.ROOT, "Bill %s: tariff %s asks %,.2f%s %s than was printed. ", audit.bill().printed().name(), audit.bill().tariff().name(),
                 Math.abs(difference), share, difference > 0 ? "more" : "less");
     }
 
     private static String cause(BillAudit audit) {
+        if (audit.bill().printed().incomplete()) {
+            return "Amounts of lines of the bill have not been entered: " + String.join(", ", audit.bill().printed().without())
+                    + "; enter them or the total first.";
+        }
         if (audit.energyDiffers()) {
             return String.format(Locale.ROOT, "The meter’s data sum to %,.0f kWh but %,.0f kWh were billed; look at the data before the tariff.",
                     audit.meteredKwh(), audit.bill().printed().kwh().getAsDouble());

@@ -41,10 +41,19 @@ final class TariffFaults {
         if (tariff instanceof ScheduledTariff scheduled) {
             found.look(scheduled);
         }
-        if (tariff instanceof FlatTariff flat && flat.getEnergyPricePerKwh() == 0 && flat.getDemandPricePerKw() == 0) {
+        if (tariff instanceof FlatTariff flat && !pricesUse(flat) && flat.getMonthlyCharge() == 0) {
             found.add(flat, Literals.FLAT_TARIFF__ENERGY_PRICE_PER_KWH, "its prices have not been given; enter those of the tariff sheet.");
         }
         return List.copyOf(found.faults);
+    }
+
+    /** True for a tariff that asks a monthly charge and nothing for what is drawn: it can be billed, but may not have been filled in. */
+    static boolean asksMonthlyChargeAlone(Tariff tariff) {
+        return tariff instanceof FlatTariff flat && !pricesUse(flat) && flat.getMonthlyCharge() != 0;
+    }
+
+    private static boolean pricesUse(FlatTariff flat) {
+        return flat.getEnergyPricePerKwh() != 0 || flat.getRiderPerKwh() != 0 || flat.getDemandPricePerKw() != 0;
     }
 
     private void look(ScheduledTariff tariff) {

@@ -2,6 +2,8 @@ package org.amberyard.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.Tariff;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.Phrase;
@@ -15,6 +17,7 @@ import org.amberyard.model.validation.Severity;
  */
 final class TariffFindings {
     private static final String LEFT_OUT = " Until then the tariff is left out of the comparison.";
+    private static final String FIXED_ALONE = ": it asks a monthly charge and nothing per kWh or kW; enter the prices of the tariff sheet.";
 
     private TariffFindings() {
     }
@@ -23,6 +26,9 @@ final class TariffFindings {
     static List<Finding> of(Study study) {
         List<Finding> findings = new ArrayList<>(findings(study.getDepot().getTariff(), Severity.ERROR, ""));
         study.getDepot().getAlternativeTariffs().forEach(t -> findings.addAll(findings(t, Severity.WARNING, LEFT_OUT)));
+        Stream.concat(Stream.of(study.getDepot().getTariff()), study.getDepot().getAlternativeTariffs().stream())
+                .filter(TariffFaults::asksMonthlyChargeAlone).forEach(t -> findings.add(new Finding(Severity.WARNING, t,
+                        Literals.FLAT_TARIFF__ENERGY_PRICE_PER_KWH, Phrase.start(ElementNames.withKind(t)) + FIXED_ALONE)));
         return List.copyOf(findings);
     }
 

@@ -40,7 +40,7 @@ class BillAuditTest {
 
     private static BillAudit audit(OptionalDouble kwh, OptionalDouble kw, PrintedLine... lines) {
         PrintedBill bill = new PrintedBill("January", PERIOD, kwh, kw, List.of(lines), OptionalDouble.empty());
-        return new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), load(PERIOD)).audits().get(0);
+        return new BillRecords(List.of(new BillRecord(0, bill, TARIFF, List.of(), ContractStart.longAgo(1))), load(PERIOD)).audits().get(0);
     }
 
     private static BillAudit ofTotal(double total, OptionalDouble kwh, OptionalDouble kw) {
@@ -83,13 +83,13 @@ class BillAuditTest {
     void nothingIsWorkedOutWhereDaysAreMissing() {
         PrintedBill bill = new PrintedBill("January", PERIOD, OptionalDouble.of(7200), OptionalDouble.empty(), List.of(), OptionalDouble.of(829.5));
         DatedLoad most = load(new BillingPeriod(PERIOD.first().plusDays(2), PERIOD.last()));
-        BillAudit audit = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), most).audits().get(0);
+        BillAudit audit = new BillRecords(List.of(new BillRecord(0, bill, TARIFF, List.of(), ContractStart.longAgo(1))), most).audits().get(0);
         assertEquals(AuditVerdict.NOT_COVERED, audit.verdict());
         assertEquals("2026-01-08, 2026-01-09", audit.missingWords());
         assertTrue(audit.difference().isEmpty());
         assertFalse(audit.energyDiffers());
         assertEquals(List.of(), audit.lines());
-        BillAudit none = new BillRecords(List.of(new BillRecord(bill, TARIFF, List.of(), ContractStart.longAgo(1))), DatedLoad.NONE).audits().get(0);
+        BillAudit none = new BillRecords(List.of(new BillRecord(0, bill, TARIFF, List.of(), ContractStart.longAgo(1))), DatedLoad.NONE).audits().get(0);
         assertEquals("2026-01-08, 2026-01-09, 2026-01-10, 2026-01-11, 2026-01-12, 2026-01-13 and 24 more, the last 2026-02-06", none.missingWords());
     }
 
@@ -119,7 +119,7 @@ class BillAuditTest {
         Tariff tariff = new Tariff("Two prices", List.of(), MinimumBill.NONE, List.of(new EnergyCharge("Energy charge",
                 List.of(in(Set.of(0), 0.10), in(Set.of(1), 0.20)))), List.of(), Riders.NONE, List.of(), 1);
         PrintedBill bill = new PrintedBill("Parted", period, OptionalDouble.empty(), OptionalDouble.empty(), List.of(lines), OptionalDouble.empty());
-        BillAudit audit = new BillRecords(List.of(new BillRecord(bill, tariff, List.of(), ContractStart.longAgo(1))), load(period)).audits().get(0);
+        BillAudit audit = new BillRecords(List.of(new BillRecord(0, bill, tariff, List.of(), ContractStart.longAgo(1))), load(period)).audits().get(0);
         return audit.lines().stream().map(l -> l.printedName() + " ~ " + l.computedName() + " = " + Math.round(100 * l.difference())).toList();
     }
 

@@ -10,12 +10,13 @@ import org.amberyard.core.tariff.Tariff;
 /**
  * A printed bill and the tariff by which its meter is billed.
  *
+ * @param place place among the bills of the study
  * @param printed the bill
  * @param tariff the tariff
  * @param holidays holidays of the tariff
  * @param contract when service on the tariff began
  */
-public record BillRecord(PrintedBill printed, Tariff tariff, List<HolidayRule> holidays, ContractStart contract) {
+public record BillRecord(int place, PrintedBill printed, Tariff tariff, List<HolidayRule> holidays, ContractStart contract) {
 
     public BillRecord {
         holidays = List.copyOf(holidays);

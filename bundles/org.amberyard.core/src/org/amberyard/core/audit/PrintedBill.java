@@ -12,16 +12,28 @@ import org.amberyard.core.tariff.BillingPeriod;
  * @param kwh energy, kWh; empty where the bill does not say
  * @param kw highest demand, kW; empty where the bill does not say
  * @param lines lines
+ * @param without names of lines whose amount is not known, which are left out
  * @param total amount due for the period; empty for the sum of the lines
  */
 public record PrintedBill(String name, BillingPeriod period, OptionalDouble kwh, OptionalDouble kw, List<PrintedLine> lines,
-        OptionalDouble total) {
+        List<String> without, OptionalDouble total) {
 
     public PrintedBill {
         lines = List.copyOf(lines);
+        without = List.copyOf(without);
     }
 
-    /** Amount due for the period. */
+    /** A bill of which every amount is known. */
+    public PrintedBill(String name, BillingPeriod period, OptionalDouble kwh, OptionalDouble kw, List<PrintedLine> lines, OptionalDouble total) {
+        this(name, period, kwh, kw, lines, List.of(), total);
+    }
+
+    /** True when what is due is not known: it is the sum of lines of which some have no amount. */
+    public boolean incomplete() {
+        return total.isEmpty() && !without.isEmpty();
+    }
+
+    /** Amount due for the period; of an incomplete bill what is known of it. */
     public double due() {
         return total.orElseGet(() -> lines.stream().mapToDouble(PrintedLine::amount).sum());
     }

@@ -48,10 +48,24 @@ class MeterBillSheetTest extends ExampleSheets {
     @Test
     void daysOfReadingsCountForTheLaterBill() throws Exception {
         SheetImport sheet = read("B-7,2025-12-09,2026-01-08,Energy,500,,,,\nB-8,2026-01-08,2026-02-06,Energy,510,,,,\n");
-        assertEquals(1, sheet.preview(study).remarks().stream().filter(r -> r.contains("each period ends a day before")).count());
+        assertEquals(1, sheet.preview(study).remarks().stream().filter(r -> r.endsWith("so the earlier ends a day before: B-7.")).count());
         sheet.into(study);
-        assertEquals(List.of("2026-01-07", "2026-02-05"), bills().stream().skip(1).map(MeterBill::getLastDay).toList());
+        assertEquals(List.of("2026-01-07", "2026-02-06"), bills().stream().skip(1).map(MeterBill::getLastDay).toList());
         assertNull(bills().get(1).getTotal());
+    }
+
+    /** Month by month: the later bill has the bill before it, which the study has, end a day before; the other way round the earlier one that comes. */
+    @Test
+    void daysOfReadingsCountOnceMonthByMonth() throws Exception {
+        bills().clear();
+        read("B-8,2026-02-06,2026-03-09,Energy,500,,,,\n").into(study);
+        SheetImport later = read("B-9,2026-03-09,2026-04-07,Energy,510,,,,\n");
+        assertEquals(1, later.preview(study).remarks().stream().filter(r -> r.endsWith("so the earlier ends a day before: B-8.")).count());
+        later.into(study);
+        read("B-7,2026-01-08,2026-02-06,Energy,520,,,,\nB-1,2025-06-08,2025-07-07,Energy,520,,,,\n").into(study);
+        assertEquals(List.of("2026-03-08", "2026-04-07", "2026-02-05", "2025-07-07"), bills().stream().map(MeterBill::getLastDay).toList());
+        read("B-8,2026-02-06,2026-03-09,Energy,500,,,,\n").into(study);
+        assertEquals("2026-03-08", bills().get(0).getLastDay());
     }
 
     @Test

@@ -2,18 +2,19 @@ package org.amberyard.exchange.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.amberyard.core.units.Unit;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotFactory;
 import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.MeterBill;
 import org.amberyard.model.depot.MeterBillLine;
+import org.amberyard.model.meta.ElementNames;
+import org.amberyard.model.meta.IsoDay;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -113,11 +114,39 @@ final class MeterBillSheet implements SheetKind {
             for (MappedRow row : rows) {
                 above = row(row, above);
             }
-            boolean endsAreReadings = endsAreReadings();
-            if (endsAreReadings) {
-                outcome.remark("Bills begin on the day on which the one before ends; that day counts for the later, so each period ends a day before.");
+            bills.values().removeIf(b -> b.rows.isEmpty());
+            List<String> shortened = shorten();
+            if (!shortened.isEmpty()) {
+                outcome.remark("Bills begin on the day on which the one before ends; that day counts for the later, so the earlier ends a day before: "
+                        + String.join(", ", shortened) + ".");
             }
-            bills.forEach((name, bill) -> write(name, bill, endsAreReadings));
+            bills.forEach(this::write);
+        }
+
+        /** Has bills of the table and of the study end a day before where another begins on their last day; answers which. */
+        private List<String> shorten() {
+            List<MeterBill> kept = depot().getMeterBills().stream().filter(b -> bills.keySet().stream().noneMatch(n -> n.equalsIgnoreCase(b.getName())))
+                    .toList();
+            List<LocalDate> begins = Stream.concat(bills.values().stream().map(b -> b.first),
+                    kept.stream().flatMap(b -> IsoDay.of(b.getFirstDay()).stream())).toList();
+            List<String> shortened = new ArrayList<>();
+            bills.forEach((name, bill) -> {
+                if (bill.first.isBefore(bill.last) && begins.contains(bill.last)) {
+                    bill.last = bill.last.minusDays(1);
+                    shortened.add(name);
+                }
+            });
+            kept.forEach(b -> shorten(b, shortened));
+            return shortened;
+        }
+
+        /** Has a bill that the study has end a day before where one of the table begins on its last day. */
+        private void shorten(MeterBill bill, List<String> shortened) {
+            Optional<LocalDate> last = IsoDay.of(bill.getLastDay()).filter(l -> IsoDay.of(bill.getFirstDay()).filter(l::isAfter).isPresent());
+            last.flatMap(l -> bills.values().stream().filter(b -> b.first.equals(l)).findFirst()).ifPresent(next -> {
+                outcome.set(next.rows.get(0).number(), bill, Literals.METER_BILL__LAST_DAY, last.get().minusDays(1).toString());
+                shortened.add(ElementNames.of(bill));
+            });
         }
 
         /** Puts a row to its bill; answers the bill's name. */
@@ -138,16 +167,23 @@ final class MeterBillSheet implements SheetKind {
             Rows bill = bills.computeIfAbsent(name, n -> new Rows());
             bill.first = told(row, FROM, bill.first, first, cells);
             bill.last = told(row, UNTIL, bill.last, last, cells);
+            checkPeriod(row, bill, last != null || first != null, cells);
+            if (cells.isSound()) {
+                bill.rows.add(row);
+            }
+            return name;
+        }
+
+        private static void checkPeriod(MappedRow row, Rows bill, boolean tellsDays, RowReading cells) {
             if (bill.first == null) {
                 cells.wrong(row.wrong(FROM, "The first day of the bill is missing; enter it in the first row of the bill."));
             }
             if (bill.last == null) {
                 cells.wrong(row.wrong(UNTIL, "The last day of the bill is missing; enter it in the first row of the bill."));
             }
-            if (cells.isSound()) {
-                bill.rows.add(row);
+            if (tellsDays && bill.first != null && bill.last != null && bill.last.isBefore(bill.first)) {
+                cells.wrong(row.wrong(UNTIL, "The last day of the bill is " + bill.last + ", before the first, " + bill.first + "; mend one of the two."));
             }
-            return name;
         }
 
         private static LocalDate told(MappedRow row, String id, LocalDate before, LocalDate now, RowReading cells) {
@@ -157,21 +193,11 @@ final class MeterBillSheet implements SheetKind {
             return before == null ? now : before;
         }
 
-        /** True when some bill begins on the day on which another ends. */
-        private boolean endsAreReadings() {
-            List<Rows> inOrder = bills.values().stream().filter(b -> b.first != null && b.last != null)
-                    .sorted(Comparator.comparing(b -> b.first)).toList();
-            return IntStream.range(1, inOrder.size()).anyMatch(i -> inOrder.get(i - 1).last.equals(inOrder.get(i).first));
-        }
-
-        private void write(String name, Rows rows, boolean endsAreReadings) {
-            if (rows.rows.isEmpty()) {
-                return;
-            }
+        private void write(String name, Rows rows) {
             int first = rows.rows.get(0).number();
             MeterBill bill = depot().getMeterBills().stream().filter(b -> name.equalsIgnoreCase(b.getName())).findFirst().orElseGet(() -> added(name, first));
             outcome.set(first, bill, Literals.METER_BILL__FIRST_DAY, rows.first.toString());
-            outcome.set(first, bill, Literals.METER_BILL__LAST_DAY, (endsAreReadings ? rows.last.minusDays(1) : rows.last).toString());
+            outcome.set(first, bill, Literals.METER_BILL__LAST_DAY, rows.last.toString());
             List<MeterBillLine> left = new ArrayList<>(bill.getLines());
             for (MappedRow row : rows.rows) {
                 once.forEach(c -> outcome.attempt(row, () -> values.of(row, c).ifPresent(v -> outcome.set(row.number(), bill, c.field().orElseThrow(), v))));

@@ -1,6 +1,9 @@
 package org.amberyard.model.validation;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.Collections;
+import java.util.List;
 import org.amberyard.model.SmallStudy;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotFactory;
@@ -45,14 +48,14 @@ class MeterBillRuleTest {
     @Test
     void daysMustBeOfTheCalendarAndInOrder() {
         bill("2026-02-30", "", 5.0);
-        Said.of(small, "ERROR: Meter bill B-7: first day is 2026-02-30; it must be a day of the calendar as year, month and day, such as 2026-01-08.",
-                "ERROR: Meter bill B-7: last day is missing; enter it as year, month and day, such as 2026-01-08.");
+        Said.of(small, "WARNING: Meter bill B-7: first day is 2026-02-30; it must be a day of the calendar as year, month and day, such as 2026-01-08.",
+                "WARNING: Meter bill B-7: last day is missing; enter it as year, month and day, such as 2026-01-08.");
     }
 
     @Test
     void aPeriodEndsAfterItBegins() {
         bill("2026-02-06", "2026-01-08", 5.0);
-        Said.of(small, "ERROR: Meter bill B-7: last day is 2026-01-08, before the first, 2026-02-06; mend one of the two.");
+        Said.of(small, "WARNING: Meter bill B-7: last day is 2026-01-08, before the first, 2026-02-06; mend one of the two.");
     }
 
     @Test
@@ -80,9 +83,26 @@ class MeterBillRuleTest {
         day("2026-01-08", 96);
         day("2026-01-08", 24);
         day("8 Jan", 25);
-        Said.of(small, "ERROR: Meter day 2026-01-08: it appears more than once; keep one.",
-                "ERROR: Meter day 8 Jan: date is 8 Jan; it must be a day of the calendar as year, month and day, such as 2026-01-15.",
-                "ERROR: Meter day 8 Jan: loads: there are 25 numbers but there must be 24, 48 or 96, from midnight to midnight; import the meter's data "
+        Said.of(small, "WARNING: Meter day 2026-01-08: it appears more than once, and the first counts; keep one.",
+                "WARNING: Meter day 8 Jan: date is 8 Jan; it must be a day of the calendar as year, month and day, such as 2026-01-15.",
+                "WARNING: Meter day 8 Jan: loads: there are 25 numbers but there must be 24, 48 or 96, from midnight to midnight; import the meter's data "
                         + "again or correct it.");
+    }
+
+    private List<Finding> found() {
+        return new StudyValidation(ValueText.PLAIN).check(small.study);
+    }
+
+    /** No plan rests on a bill, so one that is half entered is warned of only. */
+    @Test
+    void anUnfinishedBillStopsNoStudy() {
+        bill("2026-01-08", "2026-02-06", 100.0, 68).setName("");
+        MeterBill other = bill("2026-01-08", "2026-02-06", 100.0, 68, 32);
+        other.getLines().get(1).setAmount(null);
+        other.getLines().get(1).setLine(" ");
+        assertEquals(List.of(), found().stream().filter(f -> f.severity() == Severity.ERROR).toList());
+        assertEquals(1, found().stream().filter(f -> f.element() == other.getLines().get(1))
+                .filter(f -> f.message().endsWith("its amount has not been entered, and the line is left out; enter what is printed, 0 where the bill says 0."))
+                .count());
     }
 }

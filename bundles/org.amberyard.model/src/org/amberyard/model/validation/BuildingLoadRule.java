@@ -1,9 +1,7 @@
 package org.amberyard.model.validation;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,16 +10,13 @@ import org.amberyard.model.depot.BuildingLoadDay;
 import org.amberyard.model.depot.BuildingMonth;
 import org.amberyard.model.depot.Depot;
 import org.amberyard.model.depot.DepotPackage.Literals;
-import org.amberyard.model.meta.NumberSeries;
-import org.amberyard.model.meta.PlainNumber;
+import org.amberyard.model.meta.LoadSeries;
 import org.amberyard.model.study.Study;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
 /** The building's load covers the year once, in series of equal steps that hold loads. */
 final class BuildingLoadRule implements Rule {
-    private static final List<Integer> STEPS = List.of(24, 48, 96);
-
     @Override
     public void check(Study study, Findings findings) {
         Depot depot = study.getDepot();
@@ -51,23 +46,10 @@ final class BuildingLoadRule implements Rule {
 
     /** A series of loads of a day has equal steps and holds loads. */
     static void checkSeries(EObject day, EAttribute field, Findings findings) {
-        String trouble;
-        try {
-            trouble = trouble(NumberSeries.parse((String) day.eGet(field)));
-        } catch (NumberFormatException e) {
-            trouble = e.getMessage();
-        }
+        String trouble = LoadSeries.trouble((String) day.eGet(field));
         if (!trouble.isEmpty()) {
-            findings.error(day, field, Findings.label(field) + ": " + trouble + "; import the meter's data again or correct it.");
+            findings.fault(day, field, Findings.label(field) + ": " + trouble + "; import the meter's data again or correct it.");
         }
-    }
-
-    private static String trouble(double[] loads) {
-        if (!STEPS.contains(loads.length)) {
-            return "there are " + loads.length + " numbers but there must be 24, 48 or 96, from midnight to midnight";
-        }
-        return Arrays.stream(loads).filter(l -> !(l >= 0 && l <= 50_000)).boxed().findFirst()
-                .map(l -> "a load is " + PlainNumber.text(l) + " kW but must be 0 to 50000 kW").orElse("");
     }
 
     /** A month without interval data or bill would count as a month without load. */

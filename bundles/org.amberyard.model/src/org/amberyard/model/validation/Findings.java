@@ -2,6 +2,9 @@ package org.amberyard.model.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.amberyard.model.depot.MeterBill;
+import org.amberyard.model.depot.MeterBillLine;
+import org.amberyard.model.depot.MeterDay;
 import org.amberyard.model.meta.ElementNames;
 import org.amberyard.model.meta.FieldInfo;
 import org.amberyard.model.meta.Phrase;
@@ -19,6 +22,12 @@ final class Findings {
 
     void error(EObject element, EStructuralFeature feature, String text) {
         add(Severity.ERROR, element, feature, text);
+    }
+
+    /** An error, but of printed bills and of the days by which they are worked out again a warning: no plan rests on them. */
+    void fault(EObject element, EStructuralFeature feature, String text) {
+        boolean ofBills = element instanceof MeterBill || element instanceof MeterBillLine || element instanceof MeterDay;
+        add(ofBills ? Severity.WARNING : Severity.ERROR, element, feature, text);
     }
 
     void warning(EObject element, EStructuralFeature feature, String text) {

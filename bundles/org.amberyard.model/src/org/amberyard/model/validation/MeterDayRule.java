@@ -18,10 +18,10 @@ final class MeterDayRule implements Rule {
         Set<Object> seen = new HashSet<>();
         for (MeterDay day : study.getDepot().getMeterDays()) {
             if (IsoDay.of(day.getDate()).isEmpty()) {
-                findings.error(day, Literals.METER_DAY__DATE, findings.fact(day, Literals.METER_DAY__DATE)
+                findings.fault(day, Literals.METER_DAY__DATE, findings.fact(day, Literals.METER_DAY__DATE)
                         + "; it must be a day of the calendar as year, month and day, such as 2026-01-15.");
             } else if (!seen.add(IsoDay.of(day.getDate()))) {
-                findings.error(day, Literals.METER_DAY__DATE, "it appears more than once; keep one.");
+                findings.fault(day, Literals.METER_DAY__DATE, "it appears more than once, and the first counts; keep one.");
             }
             BuildingLoadRule.checkSeries(day, Literals.METER_DAY__LOAD_KW, findings);
         }

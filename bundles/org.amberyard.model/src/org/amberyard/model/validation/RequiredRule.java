@@ -13,7 +13,7 @@ final class RequiredRule implements Rule {
         Elements.of(study).forEach(element -> element.eClass().getEAllStructuralFeatures().stream()
                 .filter(EStructuralFeature::isRequired)
                 .filter(field -> isMissing(element.eGet(field)))
-                .forEach(field -> findings.error(element, field, Findings.label(field) + " is missing; "
+                .forEach(field -> findings.fault(element, field, Findings.label(field) + " is missing; "
                         + remedy(field) + ".")));
     }
 

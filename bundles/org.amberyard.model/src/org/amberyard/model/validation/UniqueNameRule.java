@@ -36,7 +36,7 @@ final class UniqueNameRule implements Rule {
         rows.forEach((name, places) -> {
             if (places.size() > 1) {
                 EObject second = (EObject) siblings.get(places.get(1) - 1);
-                findings.error(second, second.eClass().getEStructuralFeature(NAME), name + " appears on rows "
+                findings.fault(second, second.eClass().getEStructuralFeature(NAME), name + " appears on rows "
                         + enumerate(places) + " of " + FieldInfo.of(holder).label() + "; give each its own name.");
             }
         });

@@ -55,7 +55,7 @@ class VariedFieldTest {
             }
         }
         assertTrue(found > 1000, found + " fields");
-        assertTrue(refused.stream().allMatch(m -> m.contains("a name of its own first")), refused.toString());
+        assertTrue(refused.stream().allMatch(m -> m.contains("a name of its own first") || m.endsWith(" is empty; enter its value first")), refused.toString());
     }
 
     private static boolean holds(EObject element, EStructuralFeature field, UncertainInput input, double end) {
@@ -80,6 +80,16 @@ class VariedFieldTest {
         assertEquals(Effect.VALUE, input.getEffect());
         assertEquals("Charging policy", input.getName());
         assertTrue(input.getChoices().startsWith("at once; at a set time; "), input.getChoices());
+    }
+
+    /** No cap on charging is given: zero is no figure that could be varied. */
+    @Test
+    void aFigureThatIsMissingIsNotVaried() {
+        study.getDepot().setChargingCapKw(0);
+        assertEquals("Cap on charging is empty; enter its value first", assertThrows(IllegalArgumentException.class,
+                () -> VariedField.of(study, study.getDepot(), DepotPackage.Literals.DEPOT__CHARGING_CAP_KW)).getMessage());
+        study.getDepot().setChargingCapKw(100);
+        assertEquals(Effect.TIMES, VariedField.of(study, study.getDepot(), DepotPackage.Literals.DEPOT__CHARGING_CAP_KW).getEffect());
     }
 
     @Test

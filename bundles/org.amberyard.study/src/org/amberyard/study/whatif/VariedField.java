@@ -97,7 +97,7 @@ public final class VariedField {
         if (!FieldWords.isNumber(field)) {
             throw new IllegalArgumentException(label() + " holds neither a number nor a choice");
         }
-        double now = Optional.ofNullable((Number) element.eGet(field)).orElseThrow(
+        double now = Optional.ofNullable((Number) element.eGet(field)).filter(n -> n.doubleValue() != 0 || !FieldInfo.zeroIsMissing(field)).orElseThrow(
                 () -> new IllegalArgumentException(label() + " is empty; enter its value first")).doubleValue();
         boolean rise = field.getName().startsWith("escalation");
         if (now == 0 || rise) {
