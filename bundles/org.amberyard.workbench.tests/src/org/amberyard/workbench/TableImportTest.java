@@ -12,7 +12,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -35,7 +34,6 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -70,21 +68,6 @@ class TableImportTest {
                 return made;
             });
             return new Open(study.display(), dialog);
-        }
-
-        /** Pastes a text with the command of the menu, and waits for the dialog, which opens when the text has been read. */
-        static Open pasted(OpenStudy study, String text) {
-            Tools.copy(study.display(), text);
-            study.display().syncExec(() -> {
-                OpenStudy.page().activate(study.editor());
-                Commands.run("importClipboard");
-            });
-            study.await(() -> dialog(study.display()).isPresent());
-            return new Open(study.display(), study.display().syncCall(() -> dialog(study.display()).orElseThrow()));
-        }
-
-        private static Optional<TableDialog> dialog(Display display) {
-            return Arrays.stream(display.getShells()).map(Shell::getData).filter(TableDialog.class::isInstance).map(TableDialog.class::cast).findFirst();
         }
 
         <T extends Control> List<T> all(Class<T> kind) {
@@ -218,21 +201,6 @@ class TableImportTest {
             assertEquals(before, study.study().getBuses().size());
             assertEquals(odometer, study.study().getBuses().get(0).getOdometerKm());
             assertFalse(display.syncCall(() -> study.editor().isDirty()));
-        }
-    }
-
-    /** Cells of a spreadsheet come as text with tabs; they are read beside the window, which goes on meanwhile. */
-    @Test
-    void aTableOnTheClipboardIsImportedAsThatOfAFile(Display display) throws Exception {
-        try (OpenStudy study = OpenStudy.inFolder(display, folder)) {
-            try (Open open = Open.pasted(study, "Unit\tRole\tOdometer (mi)\r\nB01\troute\t123456\r\n")) {
-                open.await(open::importable);
-                assertEquals(List.of("2", "bus B01", "123456"), open.row(1, 0).subList(0, 3));
-                display.syncExec(() -> open.button().notifyListeners(SWT.Selection, new Event()));
-            }
-            Bus bus = study.study().getBuses().get(0);
-            assertEquals(123_456 * 1.609344, bus.getOdometerKm(), 1e-6);
-            assertTrue(bus.getSources().stream().anyMatch(s -> s.getCitation().equals("clipboard")));
         }
     }
 
