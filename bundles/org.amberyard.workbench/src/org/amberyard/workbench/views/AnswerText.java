@@ -65,9 +65,21 @@ final class AnswerText {
             return;
         }
         Point size = gc.textExtent(GOES_ON);
+        int bottom = wholeLines(area.height);
         gc.setBackground(Palette.PAPER.color());
         gc.setForeground(Palette.NOTICE.color());
-        gc.fillRectangle(area.width - size.x, area.height - size.y, size.x, size.y);
-        gc.drawText(GOES_ON, area.width - size.x, area.height - size.y);
+        gc.fillRectangle(0, bottom, area.width, area.height - bottom);
+        gc.fillRectangle(area.width - size.x, bottom - size.y, size.x, size.y);
+        gc.drawText(GOES_ON, area.width - size.x, bottom - size.y);
+    }
+
+    /** Where the last line ends that is seen whole: half a line cannot be read. */
+    private int wholeLines(int height) {
+        int offset = text.getOffsetAtPoint(new Point(text.getLeftMargin(), height - 1));
+        if (offset < 0) {
+            return height;
+        }
+        int top = text.getLocationAtOffset(offset).y;
+        return top + text.getLineHeight(offset) > height ? top : height;
     }
 }
