@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.amberyard.core.variants.WhatIfResults;
 import org.amberyard.model.study.Study;
-import org.amberyard.model.study.StudyPackage.Literals;
 import org.amberyard.study.InputDifferences;
 import org.amberyard.study.InputDifferences.Difference;
 import org.amberyard.study.StudyCompiler;
@@ -33,6 +32,6 @@ public final class EarlierRun {
      * how far money is secured does. The source of a value is part of the change of the value.
      */
     public static List<Difference> changes(Study then, Study now) {
-        return InputDifferences.ofEdits(then, now, f -> f != Literals.STUDY__NARRATIVES && !StudyFingerprint.NO_FIGURE.contains(f));
+        return InputDifferences.ofEdits(then, now, f -> !StudyFingerprint.BESIDE.contains(f) && !StudyFingerprint.NO_FIGURE.contains(f));
     }
 }

@@ -8,11 +8,11 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import org.amberyard.core.plan.EngineVersion;
+import org.amberyard.model.depot.DepotPackage;
 import org.amberyard.model.funding.FundingPackage;
 import org.amberyard.model.plans.PlansPackage;
-import org.amberyard.model.study.GivenOutFigure;
-import org.amberyard.model.study.Narrative;
 import org.amberyard.model.study.Study;
+import org.amberyard.model.study.StudyPackage;
 import org.amberyard.model.whatif.WhatifPackage.Literals;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
@@ -32,6 +32,10 @@ public final class StudyFingerprint {
             FundingPackage.Literals.PROGRAMME__LETTER, FundingPackage.Literals.PROGRAMME__RESTRICTIONS,
             PlansPackage.Literals.PLAN__OWN_STATUS, PlansPackage.Literals.PLAN__OWN_LETTER);
 
+    /** What is kept beside the inputs and moves no figure of a plan: texts, what came of years, what meters counted and utilities billed. */
+    static final Set<EStructuralFeature> BESIDE = Set.of(StudyPackage.Literals.STUDY__NARRATIVES, StudyPackage.Literals.STUDY__ACTUALS,
+            DepotPackage.Literals.DEPOT__METER_BILLS, DepotPackage.Literals.DEPOT__METER_DAYS);
+
     private final Study study;
     private final boolean grid;
     private final MessageDigest digest;
@@ -46,7 +50,7 @@ public final class StudyFingerprint {
         }
     }
 
-    /** Of all inputs of a study, its what-if among them; narratives and how far money is secured, which move no figure, are none. */
+    /** Of all inputs of a study, its what-if among them; what is kept beside the inputs and how far money is secured, which move no figure, are none. */
     public static String of(Study study) {
         return of(study, EngineVersion.VALUE);
     }
@@ -66,7 +70,9 @@ public final class StudyFingerprint {
         add(study);
         for (TreeIterator<EObject> all = study.eAllContents(); all.hasNext();) {
             EObject element = all.next();
-            if (!(element instanceof Narrative || element instanceof GivenOutFigure)) {
+            if (BESIDE.contains(element.eContainingFeature())) {
+                all.prune();
+            } else {
                 add(element);
             }
         }
