@@ -1,6 +1,7 @@
 package org.amberyard.exchange.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,6 +22,7 @@ import org.amberyard.model.fleet.Ownership;
 import org.amberyard.model.fleet.Role;
 import org.amberyard.model.io.StudyFile;
 import org.amberyard.model.meta.SourceNotes;
+import org.amberyard.model.plans.Replacement;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.CombustionType;
 import org.amberyard.model.vehicles.Fuel;
@@ -66,6 +68,23 @@ class BusSheetTest extends ExampleSheets {
         assertEquals("fleet.csv", added.getSources().get(0).getCitation());
         assertEquals(107_920 * 1.609344, bus("B7").getOdometerKm(), 1e-6);
         assertEquals(8500 * 1.609344 - RouteYear.km(bus("B7").getRoute()), bus("B7").getOtherKmPerYear(), 1e-6);
+    }
+
+    /** A list of a whole fleet takes routes from spares and lets the steps of plans follow the bodies that it gives. */
+    @Test
+    void routesAndStepsFollowWhatAListSays() throws Exception {
+        Replacement step = study.getPlans().get(1).getReplacements().stream().filter(r -> r.getBus() == bus("B01")).findFirst().orElseThrow();
+        assertEquals("Electric C 150", step.getNewType().getName());
+        Path list = samples.text("fleet.csv", "Bus,Role,Body,Fuel,Route,Model year\nB01,route,A,gas,R15,2012\nB02,spare,C,diesel,,2009\n"
+                + "B03,,C,diesel,,2009\nB15,spare,A,diesel,,2009\n");
+        SheetImport read = SheetImport.recognised(SampleSheets.only(list), study).orElseThrow();
+        SheetImport.Preview preview = read.preview(study);
+        assertEquals(List.of(), words(preview));
+        assertTrue(preview.remarks().contains("Row 3: B02 is no longer on route R02; its row says spare and names no route."), preview.remarks().toString());
+        read.into(study);
+        assertNull(bus("B02").getRoute());
+        assertEquals("R03", bus("B03").getRoute().getName(), "nothing is said of its role");
+        assertEquals("Electric A 118", step.getNewType().getName());
     }
 
     /** Headers and words as districts write them; what is not told stays empty and is no zero. */

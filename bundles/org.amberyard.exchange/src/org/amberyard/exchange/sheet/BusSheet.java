@@ -13,6 +13,7 @@ import org.amberyard.model.common.Quality;
 import org.amberyard.model.fleet.Bus;
 import org.amberyard.model.fleet.FleetFactory;
 import org.amberyard.model.fleet.FleetPackage.Literals;
+import org.amberyard.model.fleet.Role;
 import org.amberyard.model.study.Study;
 import org.amberyard.model.vehicles.VehicleType;
 import org.amberyard.study.NearWords;
@@ -23,6 +24,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 final class BusSheet implements SheetKind {
     private static final String KEY = "name";
     private static final String TYPE = "type";
+    private static final String ROLE = Literals.BUS__ROLE.getName();
+    private static final String ROUTE = Literals.BUS__ROUTE.getName();
     private static final String FUEL = "fuel";
     private static final String BODY = "bodyType";
     private static final String START = "odometerAtStart";
@@ -137,6 +140,7 @@ final class BusSheet implements SheetKind {
         private final List<SheetColumn> columns;
         private final FieldValue values;
         private final TypeGuess types;
+        private final StepsOfBody steps;
         private final RowKeys keys;
         private final ElementIndex<Bus> known;
         private final Map<SheetColumn, Map<String, Integer>> unknownWords = new LinkedHashMap<>();
@@ -147,6 +151,7 @@ final class BusSheet implements SheetKind {
             this.columns = columns;
             this.values = new FieldValue(study);
             this.types = new TypeGuess(study);
+            this.steps = new StepsOfBody(study);
             this.keys = new RowKeys(sheet, KEY);
             this.known = new ElementIndex<>(study.getBuses());
         }
@@ -169,8 +174,19 @@ final class BusSheet implements SheetKind {
             columns.stream().filter(c -> c.field().isPresent() && !c.id().equals(KEY)).forEach(column -> outcome.attempt(row,
                     () -> value(row, column).ifPresent(v -> outcome.set(row.number(), bus, column.field().get(), v))));
             outcome.attempt(row, () -> type(row, bus));
+            leaveRoute(row, bus);
+            steps.follow(row.number(), bus, outcome);
             outcome.attempt(row, () -> odometer(row, bus, knownKm));
             outcome.attempt(row, () -> annual(row, bus));
+        }
+
+        /** A spare or activity bus has the route that its row names, and none where it names none. */
+        private void leaveRoute(MappedRow row, Bus bus) {
+            if (row.has(ROLE) && row.knows(ROUTE) && !row.has(ROUTE) && bus.getRole() != Role.ROUTE && bus.getRoute() != null) {
+                outcome.remark("Row " + row.number() + ": " + bus.getName() + " is no longer on route " + bus.getRoute().getName() + "; its row says "
+                        + bus.getRole().getLiteral() + " and names no route.");
+                outcome.set(row.number(), bus, Literals.BUS__ROUTE, null);
+            }
         }
 
         /** The value in a column; empty where a name stands in place of a word. */
