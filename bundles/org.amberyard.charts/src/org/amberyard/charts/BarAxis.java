@@ -8,10 +8,11 @@ import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.SubCategoryAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.text.TextBlock;
 import org.jfree.chart.ui.RectangleEdge;
 
 /** Axis of bars of which a part may be shown: margins below zero put the first and last bars outside, and nothing is written there. */
-final class BarAxis extends CategoryAxis {
+class BarAxis extends CategoryAxis {
     private static final long serialVersionUID = 1L;
 
     @Override
@@ -40,12 +41,27 @@ final class BarAxis extends CategoryAxis {
         }
     }
 
-    /** The same with a second row of names. */
+    /** The same of years, of which those are named for which there is room. */
+    static final class OfYears extends BarAxis {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected TextBlock createLabel(Comparable category, float width, RectangleEdge edge, Graphics2D g2) {
+            return YearLabels.shown(this, category, super.createLabel(category, Float.MAX_VALUE, edge, g2), width, g2);
+        }
+    }
+
+    /** The same of years with a second row of names. */
     static final class WithLetters extends SubCategoryAxis {
         private static final long serialVersionUID = 1L;
 
         WithLetters() {
             super(null);
+        }
+
+        @Override
+        protected TextBlock createLabel(Comparable category, float width, RectangleEdge edge, Graphics2D g2) {
+            return YearLabels.shown(this, category, super.createLabel(category, Float.MAX_VALUE, edge, g2), width, g2);
         }
 
         @Override

@@ -84,7 +84,7 @@ public final class CumulativeCostChart {
     private NumberAxis timeAxis() {
         int first = result.input().baseYear();
         int years = result.input().years();
-        NumberAxis axis = new NumberAxis("Start of year");
+        NumberAxis axis = new YearTimeAxis("Start of year");
         ChartFrame.style(axis, theme);
         axis.setNumberFormatOverride(Figures.pattern("0"));
         axis.setTickUnit(new NumberTickUnit(years <= YEARS_WITH_ALL_TICKS ? 1 : Math.ceil(years / 10.0)));

@@ -41,6 +41,7 @@ final class PlansByYear {
         axis.setSubLabelFont(theme.tickFont());
         axis.setSubLabelPaint(theme.quietText());
         axis.setCategoryMargin(0.2);
+        axis.setCategoryLabelPositions(YearAxis.positions());
         axis.setLowerMargin(0.01);
         axis.setUpperMargin(0.01);
         axis.setTickMarksVisible(false);

@@ -16,15 +16,19 @@ final class YearAxis {
     }
 
     static CategoryAxis of(ChartTheme theme) {
-        CategoryAxis axis = new BarAxis();
+        CategoryAxis axis = new BarAxis.OfYears();
         ChartFrame.style(axis, theme);
         axis.setCategoryMargin(0.25);
         axis.setLowerMargin(0.01);
         axis.setUpperMargin(0.01);
         axis.setTickMarksVisible(false);
-        axis.setCategoryLabelPositions(CategoryLabelPositions.replaceBottomPosition(CategoryLabelPositions.STANDARD,
-                new CategoryLabelPosition(RectangleAnchor.TOP, TextBlockAnchor.TOP_CENTER, CategoryLabelWidthType.CATEGORY,
-                        WIDEST_YEAR)));
+        axis.setCategoryLabelPositions(positions());
         return axis;
+    }
+
+    /** Years may reach over the room between their bars. */
+    static CategoryLabelPositions positions() {
+        return CategoryLabelPositions.replaceBottomPosition(CategoryLabelPositions.STANDARD, new CategoryLabelPosition(RectangleAnchor.TOP,
+                TextBlockAnchor.TOP_CENTER, CategoryLabelWidthType.CATEGORY, WIDEST_YEAR));
     }
 }
