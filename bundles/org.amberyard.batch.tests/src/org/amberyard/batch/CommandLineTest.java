@@ -204,14 +204,21 @@ class CommandLineTest {
     }
 
     @Test
+    void aCappedBillNeedsACap() throws Exception {
+        Study uncapped = StudyFile.load(folder.resolve(STUDY));
+        uncapped.getDepot().setChargingCapKw(0);
+        StudyFile.save(uncapped, folder.resolve(STUDY));
+        assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "capped"));
+        assertTrue(err().contains("--policy is “capped”, but the study has no cap on charging; enter one for its depot."), err());
+    }
+
+    @Test
     void aBillNamesWhatIsAllowed() {
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "13"));
         assertTrue(err().contains("MONTH is “13”; it must be a month from January to December, or from 1 to 12."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "slowly"));
         assertTrue(err().contains("--policy is “slowly”; it must be one of “at once”, “at a set time”, “spread to departure”, “capped”, "
                 + "“least cost”, “least cost day by day”, or how just one of them begins."), err());
-        assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2040", "1", "--policy", "capped"));
-        assertTrue(err().contains("--policy is “capped”, but the study has no cap on charging; enter one for its depot."), err());
         assertEquals(2, run("bill", STUDY, ELECTRIC_PLAN, "2050", "1"));
         assertTrue(err().contains("YEAR is “2050”; it must be from 2026 to 2040."), err());
         assertEquals(2, run("bill", STUDY, PLAN_OF_SHEET, "2026", "1"));
