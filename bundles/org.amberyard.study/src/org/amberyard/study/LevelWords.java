@@ -35,8 +35,8 @@ public final class LevelWords {
         levelling.shifts().forEach(s -> all.add(shift(s)));
         levelling.unmet().forEach(u -> all.add(level.year(u.year()) + " stays above the cap by " + money(u.above()) + "."));
         if (!levelling.unmet().isEmpty()) {
-            all.add("No bus is kept beyond the rule of its type or its planned retirement, and no electric bus comes before the first port; "
-                    + "what goes further is moved by hand.");
+            all.add("No bus is kept beyond the rule of its type or its planned retirement, none is ordered before the base date, and no electric bus "
+                    + "comes before the first port; what goes further is moved by hand.");
         }
         if (!level.isEmpty()) {
             all.add(presentCost());
