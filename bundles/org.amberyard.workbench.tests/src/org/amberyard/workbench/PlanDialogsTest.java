@@ -92,7 +92,7 @@ class PlanDialogsTest {
             display.syncExec(() -> {
                 Shell shell = levelDialog(display).orElseThrow();
                 assertTrue(words(shell).contains("As it is, the plan breaks its cap of USD 1,100,000 a year in 2 of 15 years, by: 2027 USD "), words(shell));
-                assertTrue(words(shell).contains("3 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."),
+                assertTrue(words(shell).contains("5 steps move, but no moves were found that keep the cap of USD 1,100,000 a year in every year."),
                         words(shell));
                 button(shell, IDialogConstants.OK_ID).notifyListeners(SWT.Selection, new Event());
             });

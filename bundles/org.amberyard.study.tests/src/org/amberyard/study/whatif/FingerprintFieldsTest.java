@@ -121,7 +121,9 @@ class FingerprintFieldsTest {
         assertEquals(meant, silent);
         assertTrue(fields.stream().filter(f -> f.feature() instanceof EReference).count() > 20, "references");
         assertTrue(fields.stream().anyMatch(f -> f.feature().isMany()), "lists");
-        assertTrue(meant.containsAll(Set.of("MeterBill.energyKwh", "MeterBillLine.amount", "MeterDay.date", "Programme.status", "Programme.letter", "Programme.restrictions", "Plan.ownStatus", "Plan.ownLetter")),
+        assertTrue(
+                meant.containsAll(Set.of("MeterBill.energyKwh", "MeterBillLine.amount", "MeterDay.date", "Programme.status", "Programme.letter",
+                        "Programme.restrictions", "Plan.ownStatus", "Plan.ownLetter")),
                 meant.toString());
     }
 
